@@ -1,0 +1,30 @@
+package caryatid.alignment;
+
+import caryatid.loadline.Finding;
+import caryatid.loadline.Withheld;
+import caryatid.remark.Remark;
+import java.util.List;
+
+/**
+ * The stands made without changing the prosthesis between them, and the findings of all of them.
+ *
+ * @param stands at least one
+ * @param findings of the state's stands together
+ * @param withheld targets without a finding, and why
+ * @param remarks about the state; those of its stands are with the stands
+ */
+public record AlignmentState(
+    List<Stand> stands, List<Finding> findings, List<Withheld> withheld, List<Remark> remarks) {
+  /**
+   * @throws IllegalArgumentException if there is no stand
+   */
+  public AlignmentState {
+    if (stands.isEmpty()) {
+      throw new IllegalArgumentException("a state without a stand");
+    }
+    stands = List.copyOf(stands);
+    findings = List.copyOf(findings);
+    withheld = List.copyOf(withheld);
+    remarks = List.copyOf(remarks);
+  }
+}

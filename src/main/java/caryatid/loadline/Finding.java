@@ -1,0 +1,13 @@
+package caryatid.loadline;
+
+/**
+ * One offset against one target.
+ *
+ * @param offset the offset, of the vertical load line
+ * @param target the target
+ * @param probabilityWithin probability that the true offset is within the tolerance, 0 to 1
+ * @param decidable whether the tolerance is wide enough for this measurement to say "within" at all
+ * @param verdict the result
+ */
+public record Finding(
+    Offset offset, Target target, double probabilityWithin, boolean decidable, Verdict verdict) {}

@@ -1,0 +1,9 @@
+package caryatid.loadline;
+
+/** How a load line was drawn. */
+public enum LineKind {
+  /** The vertical through the centre of pressure. */
+  VERTICAL,
+  /** The line of the mean measured force through the centre of pressure: a second opinion. */
+  MEASURED_FORCE
+}

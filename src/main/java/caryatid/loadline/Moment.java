@@ -1,0 +1,17 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.uncertainty.Estimate;
+
+/**
+ * External moment of the ground reaction about a landmark.
+ *
+ * @param plane in which plane
+ * @param side the leg
+ * @param landmark the landmark's name
+ * @param kind by which line
+ * @param newtonMetres N m: sagittal positive when the line runs anterior of the landmark (at the knee
+ *     it straightens it); frontal positive when it runs lateral
+ */
+public record Moment(Plane plane, Side side, String landmark, LineKind kind, Estimate newtonMetres) {}

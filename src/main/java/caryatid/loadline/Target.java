@@ -1,0 +1,57 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import java.util.Optional;
+
+/**
+ * A recommended offset of the load line from a landmark.
+ *
+ * @param plane the plane it is for
+ * @param side the leg it is for
+ * @param landmark the landmark's name
+ * @param recommendedMm recommended offset, mm, signed as offsets are
+ * @param belowMm tolerance below it, mm, not negative
+ * @param aboveMm tolerance above it, mm, not negative; above and below are not both 0
+ * @param source the document it comes from, as the clinician cites it
+ * @param line whose load line it is meant for: a foot's own unless the sheet says whole body
+ * @param condition what else it is valid for (footwear, knee mode), in the clinician's words
+ */
+public record Target(
+    Plane plane,
+    Side side,
+    String landmark,
+    double recommendedMm,
+    double belowMm,
+    double aboveMm,
+    String source,
+    MeantFor line,
+    Optional<String> condition) {
+  /** Whose load line a target is meant for. */
+  public enum MeantFor {
+    FOOT,
+    WHOLE_BODY
+  }
+
+  /**
+   * @throws IllegalArgumentException if a number is out of its range or the source is blank
+   */
+  public Target {
+    if (!Double.isFinite(recommendedMm) || !(belowMm >= 0) || !(aboveMm >= 0) || !(belowMm + aboveMm > 0)) {
+      throw new IllegalArgumentException(recommendedMm + " -" + belowMm + " +" + aboveMm);
+    }
+    if (source.isBlank()) {
+      throw new IllegalArgumentException("a target needs a source");
+    }
+  }
+
+  /** The smallest offset that is within, mm. */
+  public double lowestMm() {
+    return recommendedMm - belowMm;
+  }
+
+  /** The largest offset that is within, mm. */
+  public double highestMm() {
+    return recommendedMm + aboveMm;
+  }
+}

@@ -1,0 +1,11 @@
+package caryatid.loadline;
+
+import caryatid.remark.Remark;
+
+/**
+ * A target for which no finding is given.
+ *
+ * @param target the target
+ * @param reason why
+ */
+public record Withheld(Target target, Remark reason) {}

@@ -1,0 +1,37 @@
+package caryatid.recording;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * How an export is laid out as text, as far as a description states it; the rest is found in the file.
+ *
+ * @param encoding name of the character encoding
+ * @param delimiter character between cells
+ * @param decimalMark point or comma
+ * @param headerLine physical line of the column names, from 1
+ * @param firstDataLine physical line of the first row of numbers, from 1
+ * @param columns the columns' names in order, for a file without a header; empty otherwise
+ */
+public record ExportForm(
+    Optional<String> encoding,
+    Optional<Character> delimiter,
+    Optional<Character> decimalMark,
+    OptionalInt headerLine,
+    OptionalInt firstDataLine,
+    List<String> columns) {
+  /** Nothing stated. */
+  public static final ExportForm UNSTATED =
+      new ExportForm(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OptionalInt.empty(),
+          OptionalInt.empty(),
+          List.of());
+
+  public ExportForm {
+    columns = List.copyOf(columns);
+  }
+}

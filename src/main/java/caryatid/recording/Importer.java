@@ -1,0 +1,21 @@
+package caryatid.recording;
+
+import caryatid.remark.BadInput;
+import java.util.Optional;
+
+/** Reads a force plate's text export. */
+public final class Importer {
+  private Importer() {}
+
+  /**
+   * Reads an export.
+   *
+   * @param export the file's bytes; read as a stream, more than once if need be
+   * @param description what the export means, where the file does not say it itself
+   * @throws BadInput if the file cannot be read, is damaged, or leaves a question open; every
+   *     problem found is listed
+   */
+  public static Recording read(NamedBytes export, Optional<PlateDescription> description) throws BadInput {
+    throw new UnsupportedOperationException("not built yet");
+  }
+}

@@ -1,0 +1,34 @@
+package caryatid.recording;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+
+/** An input: bytes that can be read from the start more than once, and the name the user gave them. */
+public interface NamedBytes {
+
+  /** The name as the user gave it; said in every problem. */
+  String name();
+
+  /**
+   * The bytes from the start; the caller closes the stream.
+   *
+   * @throws IOException if they cannot be read
+   */
+  InputStream open() throws IOException;
+
+  /** Bytes held in memory; the array is not copied. */
+  static NamedBytes of(String name, byte[] bytes) {
+    return new NamedBytes() {
+      @Override
+      public String name() {
+        return name;
+      }
+
+      @Override
+      public InputStream open() {
+        return new ByteArrayInputStream(bytes);
+      }
+    };
+  }
+}

@@ -1,0 +1,26 @@
+package caryatid.recording;
+
+/**
+ * How far the plate can be trusted, as standard uncertainties.
+ *
+ * @param copMm of the centre of pressure in each direction, mm
+ * @param levelRad of the plate's level in each plane, rad
+ * @param forceFraction of a force, as a fraction of it
+ */
+public record PlateAccuracy(double copMm, double levelRad, double forceFraction) {
+  /**
+   * Where the description says nothing: 2 mm, 2 mrad (about 2 mm in a metre) and 0.5 % (common
+   * practice, no source).
+   */
+  public static final PlateAccuracy ASSUMED = new PlateAccuracy(2, 0.002, 0.005);
+
+  /**
+   * @throws IllegalArgumentException if one is negative or not finite
+   */
+  public PlateAccuracy {
+    if (!(copMm >= 0 && levelRad >= 0 && forceFraction >= 0)
+        || !Double.isFinite(copMm + levelRad + forceFraction)) {
+      throw new IllegalArgumentException(copMm + " mm, " + levelRad + " rad, " + forceFraction);
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package caryatid.recording;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One plate of an export, as far as a description states it.
+ *
+ * @param name the plate's name
+ * @param columns which column holds which channel
+ * @param copUnit unit of the exported centre of pressure
+ * @param forceUnit unit of forces
+ * @param momentUnit unit of moments
+ * @param size the plate's extent
+ * @param trueOrigin where the zero-moment origin lies, in the export's axes from the export's origin
+ *     of this plate
+ * @param exportOrigin where the export's origin for this plate lies in the person's frame; its z is
+ *     0 when the export's origin is in the plate's top surface
+ */
+public record PlateLayout(
+    String name,
+    Map<Channel, String> columns,
+    Optional<LengthUnit> copUnit,
+    Optional<ForceUnit> forceUnit,
+    Optional<MomentUnit> momentUnit,
+    Optional<Extent> size,
+    Optional<TrueOrigin> trueOrigin,
+    Optional<ExportOrigin> exportOrigin) {
+  public PlateLayout {
+    columns = Map.copyOf(columns);
+  }
+
+  /**
+   * A plate's edges in the person's frame, mm.
+   *
+   * @param leftMm x of the left edge
+   * @param rightMm x of the right edge, above left
+   * @param rearMm y of the rear edge
+   * @param frontMm y of the front edge, above rear
+   */
+  public record Extent(double leftMm, double rightMm, double rearMm, double frontMm) {
+    /**
+     * @throws IllegalArgumentException if an edge is on the wrong side of the opposite one
+     */
+    public Extent {
+      if (!(rightMm > leftMm) || !(frontMm > rearMm)) {
+        throw new IllegalArgumentException(
+            "edges " + leftMm + " " + rightMm + " " + rearMm + " " + frontMm);
+      }
+    }
+  }
+
+  /** Zero-moment origin in the export's axes, mm from the centre of the top surface. */
+  public record TrueOrigin(double xMm, double yMm, double zMm) {}
+
+  /** Where the export's origin lies in the person's frame, mm. */
+  public record ExportOrigin(double rightMm, double anteriorMm) {}
+}

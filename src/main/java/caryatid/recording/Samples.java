@@ -1,0 +1,54 @@
+package caryatid.recording;
+
+import java.util.Arrays;
+
+/** A fixed series of finite numbers; its unit and frame are said by whoever holds it. */
+public final class Samples {
+  private final double[] values;
+
+  private Samples(double[] values) {
+    this.values = values;
+  }
+
+  /**
+   * A copy of the numbers.
+   *
+   * @throws IllegalArgumentException if one is not finite
+   */
+  public static Samples of(double... values) {
+    return adopt(values.clone());
+  }
+
+  /**
+   * The array itself; the caller must not touch it again.
+   *
+   * @throws IllegalArgumentException if a number is not finite
+   */
+  static Samples adopt(double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      if (!Double.isFinite(values[i])) {
+        throw new IllegalArgumentException("sample " + i + " is " + values[i]);
+      }
+    }
+    return new Samples(values);
+  }
+
+  /** How many there are. */
+  public int size() {
+    return values.length;
+  }
+
+  /**
+   * One of them.
+   *
+   * @throws IndexOutOfBoundsException if there is no such sample
+   */
+  public double at(int index) {
+    return values[index];
+  }
+
+  /** A copy of the samples from an index up to, not including, another. */
+  public double[] copy(int from, int to) {
+    return Arrays.copyOfRange(values, from, to);
+  }
+}

@@ -1,0 +1,43 @@
+package caryatid.remark;
+
+/** A value inside a problem or a remark, kept as data so that each language can write it its way. */
+public sealed interface Argument {
+
+  /** Text as it stood in the input, or a name the user gave. */
+  record Text(String value) implements Argument {}
+
+  /** A number with its unit, in the unit's own scale. */
+  record Quantity(double value, Unit unit) implements Argument {
+    /**
+     * @throws IllegalArgumentException if the value is not finite
+     */
+    public Quantity {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException("a quantity in a remark must be finite: " + value);
+      }
+    }
+  }
+
+  /** A word of the program's own vocabulary, by its key, for example {@code Plane.SAGITTAL}. */
+  record Term(String key) implements Argument {}
+
+  /** Text as it stood in the input. */
+  static Argument text(String value) {
+    return new Text(value);
+  }
+
+  /** A number with its unit. */
+  static Argument of(double value, Unit unit) {
+    return new Quantity(value, unit);
+  }
+
+  /** A plain count. */
+  static Argument count(long value) {
+    return new Quantity(value, Unit.COUNT);
+  }
+
+  /** A constant of one of the program's own enums, worded in the reader's language. */
+  static Argument term(Enum<?> constant) {
+    return new Term(constant.getDeclaringClass().getSimpleName() + "." + constant.name());
+  }
+}

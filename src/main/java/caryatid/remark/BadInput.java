@@ -1,0 +1,36 @@
+package caryatid.remark;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The input cannot be used: every problem found in it, up to a cap. */
+public final class BadInput extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  /** Problems listed at the most; whoever collects them stops there. */
+  public static final int CAP = 50;
+
+  private final transient List<Problem> problems;
+
+  /**
+   * @param problems at least one; in the order of the input
+   * @throws IllegalArgumentException if there is none
+   */
+  public BadInput(List<Problem> problems) {
+    super(problems.stream().map(p -> p.topic().key()).collect(Collectors.joining(", ")));
+    if (problems.isEmpty()) {
+      throw new IllegalArgumentException("bad input without a problem");
+    }
+    this.problems = List.copyOf(problems.subList(0, Math.min(CAP, problems.size())));
+  }
+
+  /** A single problem. */
+  public BadInput(Problem problem) {
+    this(List.of(problem));
+  }
+
+  /** The problems, at least one, {@value #CAP} at the most. */
+  public List<Problem> problems() {
+    return problems;
+  }
+}

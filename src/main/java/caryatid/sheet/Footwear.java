@@ -1,0 +1,18 @@
+package caryatid.sheet;
+
+/**
+ * What the prosthetic foot wore.
+ *
+ * @param description in the clinician's words; {@code barefoot} where nothing was worn
+ * @param heelHeightMm effective heel height: heel thickness less forefoot sole thickness, mm
+ */
+public record Footwear(String description, double heelHeightMm) {
+  /**
+   * @throws IllegalArgumentException if the height is not finite
+   */
+  public Footwear {
+    if (!Double.isFinite(heelHeightMm)) {
+      throw new IllegalArgumentException("heel height: " + heelHeightMm);
+    }
+  }
+}

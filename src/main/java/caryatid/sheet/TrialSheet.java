@@ -1,0 +1,54 @@
+package caryatid.sheet;
+
+import caryatid.loadline.Target;
+import caryatid.standing.Stance;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How the wearer stood, as the clinician wrote it down.
+ *
+ * @param wearer the wearer's code, never a name
+ * @param at when, with the offset from UTC
+ * @param side the prosthetic side
+ * @param level the level of amputation
+ * @param bodyMassKg with prosthesis and shoes, kg, above 0
+ * @param stance which foot stood on which plate
+ * @param otherFoot what was under the other foot; empty for one plate per foot and for both on one
+ * @param hands what the hands did
+ * @param knee the prosthetic knee's setting; empty where there is none
+ * @param footwear what was worn
+ * @param stanceWidthMm distance between the heels' midlines, mm
+ * @param toeOutRad mean outward turn of the feet, rad
+ * @param minutesWalked walked since the last change, min
+ * @param components of the prosthesis
+ * @param landmarks at least one
+ * @param targets what the components' instructions recommend
+ * @param notes what the practitioner writes
+ */
+public record TrialSheet(
+    String wearer,
+    OffsetDateTime at,
+    ProstheticSide side,
+    AmputationLevel level,
+    OptionalDouble bodyMassKg,
+    Stance stance,
+    Optional<OtherFoot> otherFoot,
+    Hands hands,
+    Optional<KneeSetting> knee,
+    Footwear footwear,
+    OptionalDouble stanceWidthMm,
+    OptionalDouble toeOutRad,
+    OptionalDouble minutesWalked,
+    List<Component> components,
+    List<LandmarkEntry> landmarks,
+    List<Target> targets,
+    Notes notes) {
+  public TrialSheet {
+    components = List.copyOf(components);
+    landmarks = List.copyOf(landmarks);
+    targets = List.copyOf(targets);
+  }
+}

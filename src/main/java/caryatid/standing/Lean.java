@@ -1,0 +1,11 @@
+package caryatid.standing;
+
+import caryatid.uncertainty.Estimate;
+
+/**
+ * How the mean measured force leans from the vertical, as horizontal over vertical force.
+ *
+ * @param rightPerUp to the person's right
+ * @param anteriorPerUp anterior
+ */
+public record Lean(Estimate rightPerUp, Estimate anteriorPerUp) {}

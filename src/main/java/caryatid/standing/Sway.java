@@ -1,0 +1,28 @@
+package caryatid.standing;
+
+/**
+ * Sway of the centre of pressure over the quiet stretch (Prieto et al. 1996, IEEE Trans Biomed Eng
+ * 43:956-966; ellipse: Schubert and Kirchner 2014, Gait Posture 39:518-522).
+ *
+ * @param of whose it is
+ * @param sdRightMm standard deviation (n - 1) sideways, mm
+ * @param sdAnteriorMm standard deviation (n - 1) fore and aft, mm
+ * @param rangeRightMm largest less smallest, sideways, mm
+ * @param rangeAnteriorMm largest less smallest, fore and aft, mm
+ * @param pathMm length of the path, mm; depends on rate and filter
+ * @param meanSpeedMmPerS path over time, mm/s; depends on rate and filter
+ * @param ellipseMm2 area of the 95 % prediction ellipse, mm2
+ * @param covarianceMm2 covariance of sideways and fore-aft, mm2
+ * @param meanFrequencyHz mean speed over 2 pi times the mean distance from the mean, Hz
+ */
+public record Sway(
+    LineOf of,
+    double sdRightMm,
+    double sdAnteriorMm,
+    double rangeRightMm,
+    double rangeAnteriorMm,
+    double pathMm,
+    double meanSpeedMmPerS,
+    double ellipseMm2,
+    double covarianceMm2,
+    double meanFrequencyHz) {}

@@ -1,0 +1,99 @@
+package caryatid.uncertainty;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A measured value with its budget of uncertainty (JCGM 100:2008, clauses 5 and G.4).
+ *
+ * @param value the value; its unit is said by whoever holds it
+ * @param contributions what each source adds; each source at most once
+ */
+public record Estimate(double value, List<Contribution> contributions) {
+  /**
+   * @throws IllegalArgumentException if the value is not finite or a source stands twice
+   */
+  public Estimate {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("value: " + value);
+    }
+    contributions = List.copyOf(contributions);
+    if (contributions.stream().map(Contribution::source).distinct().count() != contributions.size()) {
+      throw new IllegalArgumentException("a source stands twice in " + contributions);
+    }
+  }
+
+  /** A value taken as exact. */
+  public static Estimate exact(double value) {
+    return new Estimate(value, List.of());
+  }
+
+  /** Combined standard uncertainty, root of the sum of squares (JCGM 100:2008, 5.1.2). */
+  public double standardUncertainty() {
+    return Math.sqrt(covariance(this));
+  }
+
+  /** Covariance with another value through the sources both share (JCGM 100:2008, F.1.2.3). */
+  public double covariance(Estimate other) {
+    Map<Source, Double> theirs = new LinkedHashMap<>();
+    other.contributions.forEach(c -> theirs.put(c.source(), c.amount()));
+    return contributions.stream()
+        .mapToDouble(c -> c.amount() * theirs.getOrDefault(c.source(), 0.0))
+        .sum();
+  }
+
+  /**
+   * Effective degrees of freedom by Welch-Satterthwaite (JCGM 100:2008, G.4.1), not rounded;
+   * infinite where no contribution has finite ones.
+   */
+  public double degreesOfFreedom() {
+    double u = standardUncertainty();
+    double sum =
+        contributions.stream()
+            .mapToDouble(c -> Math.pow(c.amount() / (u > 0 ? u : 1), 4) / c.degreesOfFreedom())
+            .sum();
+    return sum > 0 ? 1 / sum : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Half-width of the interval that holds the true value with a coverage probability.
+   *
+   * @param coverage between 0 and 1, for example 0.95
+   */
+  public double expanded(double coverage) {
+    return Quantiles.t((1 + coverage) / 2, degreesOfFreedom()) * standardUncertainty();
+  }
+
+  /** This value plus a factor times another; shared sources combine with their signs. */
+  public Estimate plus(double factor, Estimate other) {
+    Map<Source, Contribution> all = new LinkedHashMap<>();
+    contributions.forEach(c -> all.put(c.source(), c));
+    other.contributions.forEach(c -> all.merge(c.source(), scale(c, factor), Estimate::join));
+    return new Estimate(value + factor * other.value, new ArrayList<>(all.values()));
+  }
+
+  /** This value times an exact factor. */
+  public Estimate times(double factor) {
+    return new Estimate(
+        value * factor, contributions.stream().map(c -> scale(c, factor)).toList());
+  }
+
+  /** This value with one more contribution. */
+  public Estimate with(Contribution contribution) {
+    List<Contribution> all = new ArrayList<>(contributions);
+    all.add(contribution);
+    return new Estimate(value, all);
+  }
+
+  private static Contribution scale(Contribution c, double factor) {
+    return new Contribution(
+        c.source(), c.standardUncertainty(), factor * c.sensitivity(), c.degreesOfFreedom());
+  }
+
+  private static Contribution join(Contribution a, Contribution b) {
+    return new Contribution(
+        a.source(), a.standardUncertainty(), a.sensitivity() + b.sensitivity(), a.degreesOfFreedom());
+  }
+}

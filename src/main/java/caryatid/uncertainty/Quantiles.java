@@ -1,0 +1,34 @@
+package caryatid.uncertainty;
+
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.TDistribution;
+
+/** Quantiles and probabilities of Student's t, with the normal distribution as its limit. */
+public final class Quantiles {
+  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+  private Quantiles() {}
+
+  /**
+   * The quantile of Student's t.
+   *
+   * @param probability between 0 and 1
+   * @param degreesOfFreedom above 0; infinite for the normal distribution
+   */
+  public static double t(double probability, double degreesOfFreedom) {
+    return Double.isInfinite(degreesOfFreedom)
+        ? NORMAL.inverseCumulativeProbability(probability)
+        : TDistribution.of(degreesOfFreedom).inverseCumulativeProbability(probability);
+  }
+
+  /**
+   * The probability that Student's t is at most a value.
+   *
+   * @param degreesOfFreedom above 0; infinite for the normal distribution
+   */
+  public static double below(double value, double degreesOfFreedom) {
+    return Double.isInfinite(degreesOfFreedom)
+        ? NORMAL.cumulativeProbability(value)
+        : TDistribution.of(degreesOfFreedom).cumulativeProbability(value);
+  }
+}

@@ -1,0 +1,112 @@
+package caryatid.wording;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.ResourceBundle;
+import java.util.regex.Pattern;
+
+/**
+ * The program's sentences in one language. Sentences are kept in resource bundles, one a package,
+ * under the topic's key; {@code {0}}, {@code {1}} stand for the arguments.
+ */
+public final class Wording {
+  private static final List<String> BUNDLES =
+      List.of("words", "recording", "sheet", "standing", "loadline", "alignment", "chart", "report", "fitting", "cli");
+  private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
+
+  private final Locale locale;
+  private final Map<String, String> sentences = new HashMap<>();
+  private final Numbers numbers;
+
+  private Wording(Locale locale) {
+    this.locale = locale;
+    this.numbers = new Numbers(locale);
+    for (String name : BUNDLES) {
+      ResourceBundle bundle =
+          ResourceBundle.getBundle(
+              "caryatid.wording." + name,
+              locale,
+              ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+      bundle.keySet().forEach(key -> sentences.put(key, bundle.getString(key)));
+    }
+  }
+
+  /** The sentences in a language; English where there is no bundle of it. */
+  public static Wording in(Locale locale) {
+    return new Wording(locale);
+  }
+
+  /** The language. */
+  public Locale locale() {
+    return locale;
+  }
+
+  /** A remark's sentence. */
+  public String say(Remark remark) {
+    return fill(remark.topic().key(), remark.arguments());
+  }
+
+  /** A problem's sentence, led by where it stands: {@code walk3.csv line 812, column Fz: ...}. */
+  public String say(Problem problem) {
+    StringBuilder where = new StringBuilder(problem.place().file());
+    problem.place().line().ifPresent(line -> where.append(' ').append(word("Place.line")).append(' ').append(line));
+    problem.place().column().ifPresent(c -> where.append(", ").append(word("Place.column")).append(' ').append(c));
+    return where + ": " + fill(problem.topic().key(), problem.arguments());
+  }
+
+  /** The word for a constant of one of the program's own enums. */
+  public String word(Enum<?> constant) {
+    return word(constant.getDeclaringClass().getSimpleName() + "." + constant.name());
+  }
+
+  /**
+   * The text kept under a key, without arguments.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public String word(String key) {
+    String text = sentences.get(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no wording for " + key);
+    }
+    return text;
+  }
+
+  /** The text kept under a key, its place holders filled in order. */
+  public String fill(String key, List<Argument> arguments) {
+    return PLACE_HOLDER
+        .matcher(word(key))
+        .replaceAll(m -> java.util.regex.Matcher.quoteReplacement(say(arguments.get(Integer.parseInt(m.group(1))))));
+  }
+
+  /** The text kept under a key, its place holders filled in order. */
+  public String fill(String key, Argument... arguments) {
+    return fill(key, List.of(arguments));
+  }
+
+  /** A number with its unit, rounded as the unit is shown. */
+  public String number(double value, Unit unit) {
+    return numbers.withUnit(value, unit);
+  }
+
+  /** A number with its sign always written, for offsets: {@code +12.3}; without its unit. */
+  public String signed(double value, Unit unit) {
+    return numbers.signed(value, unit);
+  }
+
+  private String say(Argument argument) {
+    if (argument instanceof Argument.Text text) {
+      return text.value();
+    }
+    if (argument instanceof Argument.Quantity quantity) {
+      return number(quantity.value(), quantity.unit());
+    }
+    return word(((Argument.Term) argument).key());
+  }
+}

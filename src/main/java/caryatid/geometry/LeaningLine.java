@@ -13,7 +13,8 @@ public record LeaningLine(Point foot, double rightPerUp, double anteriorPerUp) {
    */
   public LeaningLine {
     if (!Double.isFinite(rightPerUp) || !Double.isFinite(anteriorPerUp)) {
-      throw new IllegalArgumentException("leans must be finite: " + rightPerUp + ", " + anteriorPerUp);
+      throw new IllegalArgumentException(
+          "leans must be finite: " + rightPerUp + ", " + anteriorPerUp);
     }
   }
 

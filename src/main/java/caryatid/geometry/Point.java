@@ -13,7 +13,8 @@ public record Point(double xMm, double yMm, double zMm) {
    */
   public Point {
     if (!Double.isFinite(xMm) || !Double.isFinite(yMm) || !Double.isFinite(zMm)) {
-      throw new IllegalArgumentException("coordinates must be finite: " + xMm + ", " + yMm + ", " + zMm);
+      throw new IllegalArgumentException(
+          "coordinates must be finite: " + xMm + ", " + yMm + ", " + zMm);
     }
   }
 }

@@ -13,7 +13,8 @@ import caryatid.uncertainty.Estimate;
  * @param landmark the landmark's name
  * @param of whose load line
  * @param kind how the line was drawn
- * @param mm the offset, mm: positive anterior (sagittal) or lateral on the landmark's side (frontal)
+ * @param mm the offset, mm: positive anterior (sagittal) or lateral on the landmark's side
+ *     (frontal)
  */
 public record Offset(
     Plane plane, Side side, String landmark, LineOf of, LineKind kind, Estimate mm) {}

@@ -37,7 +37,10 @@ public record Target(
    * @throws IllegalArgumentException if a number is out of its range or the source is blank
    */
   public Target {
-    if (!Double.isFinite(recommendedMm) || !(belowMm >= 0) || !(aboveMm >= 0) || !(belowMm + aboveMm > 0)) {
+    if (!Double.isFinite(recommendedMm)
+        || !(belowMm >= 0)
+        || !(aboveMm >= 0)
+        || !(belowMm + aboveMm > 0)) {
       throw new IllegalArgumentException(recommendedMm + " -" + belowMm + " +" + aboveMm);
     }
     if (source.isBlank()) {

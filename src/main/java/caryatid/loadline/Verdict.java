@@ -1,6 +1,8 @@
 package caryatid.loadline;
 
-/** The result of a finding (JCGM 106:2012; four-way statement after ILAC-G8:09/2019, from memory). */
+/**
+ * The result of a finding (JCGM 106:2012; four-way statement after ILAC-G8:09/2019, from memory).
+ */
 public enum Verdict {
   WITHIN,
   /** Measured inside, too close to call: repeat before changing. */

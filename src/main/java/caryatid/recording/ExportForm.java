@@ -5,7 +5,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * How an export is laid out as text, as far as a description states it; the rest is found in the file.
+ * How an export is laid out as text, as far as a description states it; the rest is found in the
+ * file.
  *
  * @param encoding name of the character encoding
  * @param delimiter character between cells

@@ -15,7 +15,8 @@ public final class Importer {
    * @throws BadInput if the file cannot be read, is damaged, or leaves a question open; every
    *     problem found is listed
    */
-  public static Recording read(NamedBytes export, Optional<PlateDescription> description) throws BadInput {
+  public static Recording read(NamedBytes export, Optional<PlateDescription> description)
+      throws BadInput {
     throw new UnsupportedOperationException("not built yet");
   }
 }

@@ -13,7 +13,10 @@ public enum LengthUnit {
     this.mm = mm;
   }
 
-  /** Millimetres in one of the unit; the inch after the international yard and pound agreement, 1959. */
+  /**
+   * Millimetres in one of the unit; the inch after the international yard and pound agreement,
+   * 1959.
+   */
   public double mm() {
     return mm;
   }

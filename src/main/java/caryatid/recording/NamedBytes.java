@@ -4,7 +4,9 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 
-/** An input: bytes that can be read from the start more than once, and the name the user gave them. */
+/**
+ * An input: bytes that can be read from the start more than once, and the name the user gave them.
+ */
 public interface NamedBytes {
 
   /** The name as the user gave it; said in every problem. */

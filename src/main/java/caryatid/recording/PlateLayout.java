@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param forceUnit unit of forces
  * @param momentUnit unit of moments
  * @param size the plate's extent
- * @param trueOrigin where the zero-moment origin lies, in the export's axes from the export's origin
- *     of this plate
+ * @param trueOrigin where the zero-moment origin lies, in the export's axes from the export's
+ *     origin of this plate
  * @param exportOrigin where the export's origin for this plate lies in the person's frame; its z is
  *     0 when the export's origin is in the plate's top surface
  */

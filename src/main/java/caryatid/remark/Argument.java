@@ -1,6 +1,8 @@
 package caryatid.remark;
 
-/** A value inside a problem or a remark, kept as data so that each language can write it its way. */
+/**
+ * A value inside a problem or a remark, kept as data so that each language can write it its way.
+ */
 public sealed interface Argument {
 
   /** Text as it stood in the input, or a name the user gave. */

@@ -1,8 +1,8 @@
 package caryatid.remark;
 
 /**
- * What a problem or a remark is about. Implemented by one enum a package, so that the sentence for a
- * topic can be found by the enum's and the constant's name.
+ * What a problem or a remark is about. Implemented by one enum a package, so that the sentence for
+ * a topic can be found by the enum's and the constant's name.
  */
 public interface Topic {
 

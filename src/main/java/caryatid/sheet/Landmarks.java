@@ -19,8 +19,8 @@ public final class Landmarks {
    * @throws BadInput if a line or a landmark that one is measured from does not exist, or landmarks
    *     are relative to each other in a circle
    */
-  public static List<Landmark> place(List<LandmarkEntry> entries, List<MeasuringLine> lines, Place sheet)
-      throws BadInput {
+  public static List<Landmark> place(
+      List<LandmarkEntry> entries, List<MeasuringLine> lines, Place sheet) throws BadInput {
     throw new UnsupportedOperationException("not built yet");
   }
 }

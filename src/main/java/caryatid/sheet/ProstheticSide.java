@@ -5,18 +5,16 @@ import java.util.List;
 
 /** On which side the wearer has a prosthesis. */
 public enum ProstheticSide {
-  LEFT(Side.LEFT),
-  RIGHT(Side.RIGHT),
-  BOTH(Side.LEFT, Side.RIGHT);
-
-  private final List<Side> sides;
-
-  ProstheticSide(Side... sides) {
-    this.sides = List.of(sides);
-  }
+  LEFT,
+  RIGHT,
+  BOTH;
 
   /** The prosthetic sides, left first. */
   public List<Side> sides() {
-    return sides;
+    return switch (this) {
+      case LEFT -> List.of(Side.LEFT);
+      case RIGHT -> List.of(Side.RIGHT);
+      case BOTH -> List.of(Side.LEFT, Side.RIGHT);
+    };
   }
 }

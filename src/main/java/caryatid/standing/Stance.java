@@ -3,8 +3,8 @@ package caryatid.standing;
 import java.util.Optional;
 
 /**
- * Which foot stood on which plate. Plates go by their names in the recording; a name may be left out
- * where the recording has one plate.
+ * Which foot stood on which plate. Plates go by their names in the recording; a name may be left
+ * out where the recording has one plate.
  */
 public sealed interface Stance {
 

@@ -20,7 +20,8 @@ public record Estimate(double value, List<Contribution> contributions) {
       throw new IllegalArgumentException("value: " + value);
     }
     contributions = List.copyOf(contributions);
-    if (contributions.stream().map(Contribution::source).distinct().count() != contributions.size()) {
+    if (contributions.stream().map(Contribution::source).distinct().count()
+        != contributions.size()) {
       throw new IllegalArgumentException("a source stands twice in " + contributions);
     }
   }
@@ -76,8 +77,7 @@ public record Estimate(double value, List<Contribution> contributions) {
 
   /** This value times an exact factor. */
   public Estimate times(double factor) {
-    return new Estimate(
-        value * factor, contributions.stream().map(c -> scale(c, factor)).toList());
+    return new Estimate(value * factor, contributions.stream().map(c -> scale(c, factor)).toList());
   }
 
   /** This value with one more contribution. */
@@ -94,6 +94,9 @@ public record Estimate(double value, List<Contribution> contributions) {
 
   private static Contribution join(Contribution a, Contribution b) {
     return new Contribution(
-        a.source(), a.standardUncertainty(), a.sensitivity() + b.sensitivity(), a.degreesOfFreedom());
+        a.source(),
+        a.standardUncertainty(),
+        a.sensitivity() + b.sensitivity(),
+        a.degreesOfFreedom());
   }
 }

@@ -17,7 +17,17 @@ import java.util.regex.Pattern;
  */
 public final class Wording {
   private static final List<String> BUNDLES =
-      List.of("words", "recording", "sheet", "standing", "loadline", "alignment", "chart", "report", "fitting", "cli");
+      List.of(
+          "words",
+          "recording",
+          "sheet",
+          "standing",
+          "loadline",
+          "alignment",
+          "chart",
+          "report",
+          "fitting",
+          "cli");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 
   private final Locale locale;
@@ -32,7 +42,8 @@ public final class Wording {
           ResourceBundle.getBundle(
               "caryatid.wording." + name,
               locale,
-              ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+              ResourceBundle.Control.getNoFallbackControl(
+                  ResourceBundle.Control.FORMAT_PROPERTIES));
       bundle.keySet().forEach(key -> sentences.put(key, bundle.getString(key)));
     }
   }
@@ -55,8 +66,14 @@ public final class Wording {
   /** A problem's sentence, led by where it stands: {@code walk3.csv line 812, column Fz: ...}. */
   public String say(Problem problem) {
     StringBuilder where = new StringBuilder(problem.place().file());
-    problem.place().line().ifPresent(line -> where.append(' ').append(word("Place.line")).append(' ').append(line));
-    problem.place().column().ifPresent(c -> where.append(", ").append(word("Place.column")).append(' ').append(c));
+    problem
+        .place()
+        .line()
+        .ifPresent(line -> where.append(' ').append(word("Place.line")).append(' ').append(line));
+    problem
+        .place()
+        .column()
+        .ifPresent(c -> where.append(", ").append(word("Place.column")).append(' ').append(c));
     return where + ": " + fill(problem.topic().key(), problem.arguments());
   }
 
@@ -82,7 +99,10 @@ public final class Wording {
   public String fill(String key, List<Argument> arguments) {
     return PLACE_HOLDER
         .matcher(word(key))
-        .replaceAll(m -> java.util.regex.Matcher.quoteReplacement(say(arguments.get(Integer.parseInt(m.group(1))))));
+        .replaceAll(
+            m ->
+                java.util.regex.Matcher.quoteReplacement(
+                    say(arguments.get(Integer.parseInt(m.group(1))))));
   }
 
   /** The text kept under a key, its place holders filled in order. */

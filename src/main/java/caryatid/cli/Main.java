@@ -1,11 +1,37 @@
 package caryatid.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
 /** Starts the program. */
 public final class Main {
   private Main() {}
 
   /** Runs one command and ends with its exit code. */
   public static void main(String[] args) {
-    System.exit(0);
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(out, err, args));
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param out where results go
+   * @param err where problems go
+   * @return 0 done, whatever the verdict; 1 could not be done; 2 wrong usage
+   */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    int code =
+        new CommandLine(new CaryatidCommand())
+            .setOut(out)
+            .setErr(err)
+            .setExecutionExceptionHandler(new Failures())
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .execute(args);
+    out.flush();
+    err.flush();
+    return code;
   }
 }

@@ -4,6 +4,7 @@ import caryatid.recording.NamedBytes;
 import caryatid.standing.Stretch;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Everything a check works from.
@@ -11,14 +12,14 @@ import java.util.Optional;
  * @param recordings the stands of one alignment state, at least one, in the order they were made
  * @param sheet the trial sheet that holds for all of them
  * @param description the plate description, where the file needs one
- * @param others further files by the names the sheet gives them ({@code based-on})
+ * @param beside finds the earlier sheet that a sheet is {@code based-on}, by the name it gives
  * @param byHand the stretch to use, where the user set it
  */
 public record Inputs(
     List<NamedBytes> recordings,
     NamedBytes sheet,
     Optional<NamedBytes> description,
-    List<NamedBytes> others,
+    Function<String, Optional<NamedBytes>> beside,
     Optional<Stretch> byHand) {
   /**
    * @throws IllegalArgumentException if there is no recording
@@ -28,6 +29,5 @@ public record Inputs(
       throw new IllegalArgumentException("no recording");
     }
     recordings = List.copyOf(recordings);
-    others = List.copyOf(others);
   }
 }

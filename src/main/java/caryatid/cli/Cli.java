@@ -1,0 +1,14 @@
+package caryatid.cli;
+
+import caryatid.remark.Topic;
+
+/** What can go wrong at the command line. */
+enum Cli implements Topic {
+  NO_SUCH_FILE,
+  IS_A_FOLDER,
+  NO_ORDINARY_FILE,
+  NOT_READABLE,
+  OUTPUT_EXISTS,
+  CANNOT_WRITE,
+  NOT_A_FOLDER
+}

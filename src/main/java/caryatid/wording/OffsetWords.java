@@ -1,0 +1,58 @@
+package caryatid.wording;
+
+import caryatid.geometry.Plane;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+
+/** Offsets, targets and results in words: the number never stands without its direction. */
+public final class OffsetWords {
+  private final Wording wording;
+
+  /** Words in a language. */
+  public OffsetWords(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** An offset in words: {@code 12.3 mm anterior}. */
+  public String offset(Offset offset) {
+    return distance(offset.plane(), offset.mm().value());
+  }
+
+  /** A signed distance in words: {@code 12.3 mm anterior}; 0 has no direction. */
+  public String distance(Plane plane, double mm) {
+    String number = wording.number(Math.abs(mm), Unit.MM);
+    boolean zero = number.equals(wording.number(0, Unit.MM));
+    return zero ? number : number + " " + wording.word(direction(plane, mm > 0));
+  }
+
+  /** The expanded uncertainty (95 %) with its sign: {@code ± 4.1 mm}. */
+  public String uncertainty(Offset offset) {
+    return "±\u00a0" + wording.number(offset.mm().expanded(0.95), Unit.MM);
+  }
+
+  /** A target in words: {@code 15.0 mm anterior (5.0 to 25.0)}. */
+  public String target(Target target) {
+    return wording.fill(
+        "OffsetWords.target",
+        Argument.text(distance(target.plane(), target.recommendedMm())),
+        Argument.text(wording.signed(target.lowestMm(), Unit.MM)),
+        Argument.text(wording.signed(target.highestMm(), Unit.MM)));
+  }
+
+  /** A finding's result in words. */
+  public String result(Finding finding) {
+    String verdict = wording.word(finding.verdict());
+    return finding.decidable() ? verdict : verdict + "; " + wording.word("OffsetWords.undecidable");
+  }
+
+  private static String direction(Plane plane, boolean positive) {
+    String word =
+        plane == Plane.SAGITTAL
+            ? positive ? "anterior" : "posterior"
+            : positive ? "lateral" : "medial";
+    return "OffsetWords." + word;
+  }
+}

@@ -22,7 +22,7 @@ public final class Main {
    * @param err where problems go
    * @return 0 done, whatever the verdict; 1 could not be done; 2 wrong usage
    */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
+  public static int run(PrintWriter out, PrintWriter err, String... args) {
     int code =
         new CommandLine(new CaryatidCommand())
             .setOut(out)

@@ -1,11 +1,30 @@
 package caryatid.sheet;
 
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+import caryatid.recording.ExportForm;
+import caryatid.recording.MeasuringLine;
 import caryatid.recording.NamedBytes;
+import caryatid.recording.PlateAccuracy;
 import caryatid.recording.PlateDescription;
+import caryatid.recording.PlateDescription.ForceIs;
+import caryatid.recording.PlateLayout;
+import caryatid.recording.TimeBase;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
 /** Reads plate descriptions. */
 public final class DescriptionReader {
+  private static final String KIND = "plate-description";
+  private static final Form<Direction> DIRECTION = Forms.choice(directions());
+
   private DescriptionReader() {}
 
   /**
@@ -14,6 +33,83 @@ public final class DescriptionReader {
    * @throws BadInput with every problem found, each with its line and column
    */
   public static PlateDescription read(NamedBytes yaml) throws BadInput {
-    throw new UnsupportedOperationException("not built yet");
+    return Section.read(yaml, KIND, DescriptionReader::description);
+  }
+
+  private static Optional<PlateDescription> description(Section root) {
+    Optional<String> name = root.required("name", Forms.TEXT);
+    Optional<ExportForm> form = root.optionalSection("export").flatMap(ExportSection::form);
+    Optional<TimeBase> time = root.optionalSection("time").flatMap(ExportSection::time);
+    Optional<Axes> axes = root.optionalSection("axes").flatMap(DescriptionReader::axes);
+    Optional<ForceIs> forceIs = root.optional("force-is", Forms.word(ForceIs.class));
+    List<PlateLayout> plates =
+        distinct(root, "plates", PlateSection::plate, PlateLayout::name, Describing.PLATE_TWICE);
+    List<MeasuringLine> lines =
+        distinct(root, "measuring-lines", LineSection::line, MeasuringLine::name, Describing.LINE_TWICE);
+    Optional<PlateAccuracy> accuracy =
+        root.optionalSection("accuracy").flatMap(DescriptionReader::accuracy);
+    return root.build(
+        () ->
+            new PlateDescription(
+                name.orElseThrow(),
+                form.orElse(ExportForm.UNSTATED),
+                time.orElse(TimeBase.UNSTATED),
+                axes,
+                forceIs,
+                plates,
+                lines,
+                accuracy));
+  }
+
+  private static <T> List<T> distinct(
+      Section root,
+      String key,
+      Function<Section, Optional<T>> reader,
+      Function<T, String> name,
+      Describing twice) {
+    Set<String> names = new HashSet<>();
+    return root.sections(key).stream()
+        .flatMap(
+            section -> {
+              Optional<T> item = reader.apply(section);
+              item.map(name)
+                  .filter(n -> !names.add(n))
+                  .ifPresent(n -> root.refuse(section.place("name"), twice, Argument.text(n)));
+              return item.stream();
+            })
+        .toList();
+  }
+
+  private static Optional<Axes> axes(Section section) {
+    Optional<Direction> right = section.required("right", DIRECTION);
+    Optional<Direction> anterior = section.required("anterior", DIRECTION);
+    Optional<Direction> up = section.required("up", DIRECTION);
+    if (right.isPresent() && anterior.isPresent() && up.isPresent()) {
+      Set<Integer> used =
+          new HashSet<>(List.of(right.get().axis(), anterior.get().axis(), up.get().axis()));
+      if (used.size() < 3) {
+        section.refuse(section.place(), Describing.AXIS_TWICE);
+      }
+    }
+    return section.build(() -> new Axes(right.orElseThrow(), anterior.orElseThrow(), up.orElseThrow()));
+  }
+
+  private static Optional<PlateAccuracy> accuracy(Section section) {
+    Optional<Double> cop = section.required("cop-mm", Forms.number(0, 100));
+    Optional<Double> level = section.required("level-deg", Forms.number(0, 10));
+    Optional<Double> force = section.required("force-percent", Forms.number(0, 50));
+    return section.build(
+        () ->
+            new PlateAccuracy(
+                cop.orElseThrow(), Math.toRadians(level.orElseThrow()), force.orElseThrow() / 100));
+  }
+
+  private static Map<String, Direction> directions() {
+    Map<String, Direction> words = new LinkedHashMap<>();
+    for (Direction direction : Direction.values()) {
+      String axis = direction.name().substring(direction.name().length() - 1);
+      words.put((direction.sign() > 0 ? "+" : "-") + Forms.lower(axis), direction);
+    }
+    return words;
   }
 }

@@ -1,5 +1,6 @@
 package caryatid.sheet;
 
+import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import java.util.Optional;
@@ -25,14 +26,44 @@ public record LandmarkEntry(
     Optional<String> definition) {
 
   /**
+   * @throws IllegalArgumentException if the height is not finite
+   */
+  public LandmarkEntry {
+    if (!Double.isFinite(upMm)) {
+      throw new IllegalArgumentException("height: " + upMm);
+    }
+  }
+
+  /** What was measured for a plane. */
+  public Optional<Measured> in(Plane plane) {
+    return plane == Plane.SAGITTAL ? forward : rightward;
+  }
+
+  /** Whether it goes by a name on a side. */
+  boolean is(String otherName, Side otherSide) {
+    return name.equals(otherName) && side == otherSide;
+  }
+
+  /**
    * A distance from a line or from another landmark.
    *
    * @param mm the distance, mm; forward and to the person's right are positive
-   * @param from name of the measuring line or, when {@code fromLandmark}, of the landmark; empty
-   *     for the frame's origin
+   * @param from name of the measuring line or, when {@code fromLandmark}, of the landmark on the same
+   *     side; empty for the frame's origin
    * @param fromLandmark whether it was measured from another landmark
    * @param markingMm standard uncertainty of marking, mm, not negative
    */
-  public record Measured(
-      double mm, Optional<String> from, boolean fromLandmark, double markingMm) {}
+  public record Measured(double mm, Optional<String> from, boolean fromLandmark, double markingMm) {
+    /**
+     * @throws IllegalArgumentException if a number is out of its range or a landmark has no name
+     */
+    public Measured {
+      if (!Double.isFinite(mm) || !(markingMm >= 0) || !Double.isFinite(markingMm)) {
+        throw new IllegalArgumentException(mm + " mm +/- " + markingMm + " mm");
+      }
+      if (fromLandmark && from.isEmpty()) {
+        throw new IllegalArgumentException("measured from a landmark without a name");
+      }
+    }
+  }
 }

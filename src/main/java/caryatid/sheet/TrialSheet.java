@@ -46,7 +46,20 @@ public record TrialSheet(
     List<LandmarkEntry> landmarks,
     List<Target> targets,
     Notes notes) {
+  /**
+   * @throws IllegalArgumentException if there is no landmark or a number is out of its range
+   */
   public TrialSheet {
+    if (landmarks.isEmpty()) {
+      throw new IllegalArgumentException("a sheet without a landmark");
+    }
+    if (!(bodyMassKg.orElse(1) > 0)
+        || !(stanceWidthMm.orElse(0) >= 0)
+        || !(minutesWalked.orElse(0) >= 0)
+        || !Double.isFinite(toeOutRad.orElse(0))) {
+      throw new IllegalArgumentException(
+          bodyMassKg + " kg, " + stanceWidthMm + " mm, " + toeOutRad + " rad, " + minutesWalked);
+    }
     components = List.copyOf(components);
     landmarks = List.copyOf(landmarks);
     targets = List.copyOf(targets);

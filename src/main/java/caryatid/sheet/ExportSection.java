@@ -1,0 +1,89 @@
+package caryatid.sheet;
+
+import caryatid.recording.ExportForm;
+import caryatid.recording.TimeBase;
+import caryatid.recording.TimeUnit;
+import caryatid.remark.Argument;
+import java.nio.charset.Charset;
+import java.nio.charset.IllegalCharsetNameException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** How a plate description says that the export is laid out as text, and where its times come from. */
+final class ExportSection {
+  private static final Form<Integer> LINE = Forms.whole(1, 1_000_000);
+  private static final Form<Character> DELIMITER = Forms.choice(delimiters());
+  private static final Form<Character> DECIMAL_MARK = Forms.choice(decimalMarks());
+  private static final Form<TimeUnit> TIME_UNIT = Forms.word(TimeUnit.class);
+
+  private ExportSection() {}
+
+  static Optional<ExportForm> form(Section section) {
+    Optional<String> encoding = section.optional("encoding", ExportSection::encoding);
+    Optional<Character> delimiter = section.optional("delimiter", DELIMITER);
+    Optional<Character> mark = section.optional("decimal-mark", DECIMAL_MARK);
+    Optional<Integer> header = section.optional("header-line", LINE);
+    Optional<Integer> first = section.optional("first-data-line", LINE);
+    List<String> columns = section.list("columns", Forms.TEXT);
+    if (delimiter.isPresent() && delimiter.equals(mark)) {
+      section.refuse(section.place("decimal-mark"), Describing.COMMA_TWICE);
+    }
+    if (header.isPresent() && first.isPresent() && header.get() >= first.get()) {
+      section.refuse(
+          section.place("header-line"),
+          Describing.HEADER_BELOW_DATA,
+          Argument.count(header.get()),
+          Argument.count(first.get()));
+    }
+    return section.build(
+        () -> new ExportForm(encoding, delimiter, mark, toInt(header), toInt(first), columns));
+  }
+
+  static Optional<TimeBase> time(Section section) {
+    Optional<String> column = section.optional("column", Forms.TEXT);
+    Optional<TimeUnit> unit = section.optional("unit", TIME_UNIT);
+    Optional<Double> rate = section.optional("rate-hz", Forms.numberAbove(0, 1_000_000));
+    if (section.has("rate-hz") && (section.has("column") || section.has("unit"))) {
+      section.refuse(section.place("rate-hz"), Describing.RATE_AND_COLUMN);
+    }
+    return section.build(() -> new TimeBase(column, unit, toDouble(rate)));
+  }
+
+  static OptionalDouble toDouble(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+  }
+
+  private static OptionalInt toInt(Optional<Integer> value) {
+    return value.map(OptionalInt::of).orElseGet(OptionalInt::empty);
+  }
+
+  private static Optional<String> encoding(Written written) {
+    try {
+      return Charset.isSupported(written.text())
+          ? Optional.of(written.text())
+          : written.refuse(Describing.UNKNOWN_ENCODING);
+    } catch (IllegalCharsetNameException e) {
+      return written.refuse(Describing.UNKNOWN_ENCODING);
+    }
+  }
+
+  private static Map<String, Character> delimiters() {
+    Map<String, Character> words = new LinkedHashMap<>();
+    words.put("comma", ',');
+    words.put("semicolon", ';');
+    words.put("tab", '\t');
+    words.put("blank", ' ');
+    return words;
+  }
+
+  private static Map<String, Character> decimalMarks() {
+    Map<String, Character> words = new LinkedHashMap<>();
+    words.put("point", '.');
+    words.put("comma", ',');
+    return words;
+  }
+}

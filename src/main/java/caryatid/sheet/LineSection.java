@@ -1,0 +1,38 @@
+package caryatid.sheet;
+
+import caryatid.recording.MeasuringLine;
+import caryatid.recording.MeasuringLine.Sense;
+import caryatid.remark.Argument;
+import java.util.Optional;
+
+/** A measuring line of a plate description. */
+final class LineSection {
+  private static final Form<Double> POSITION_MM = Forms.number(-10_000, 10_000);
+
+  private LineSection() {}
+
+  static Optional<MeasuringLine> line(Section section) {
+    Optional<String> name = section.required("name", Forms.TEXT);
+    Optional<Double> forward = section.optional("forward-from-mm", POSITION_MM);
+    Optional<Double> rightward = section.optional("rightward-from-mm", POSITION_MM);
+    Optional<Double> registration = section.required("registration-mm", Forms.number(0, 100));
+    oneSense(section, name.orElse(""));
+    return section.build(
+        () ->
+            new MeasuringLine(
+                name.orElseThrow(),
+                forward.isPresent() ? Sense.FORWARD : Sense.RIGHTWARD,
+                forward.or(() -> rightward).orElseThrow(),
+                registration.orElseThrow()));
+  }
+
+  private static void oneSense(Section section, String name) {
+    boolean forward = section.has("forward-from-mm");
+    boolean rightward = section.has("rightward-from-mm");
+    if (forward && rightward) {
+      section.refuse(section.place(), Describing.LINE_IN_BOTH_SENSES, Argument.text(name));
+    } else if (!forward && !rightward) {
+      section.refuse(section.place(), Describing.LINE_WITHOUT_SENSE, Argument.text(name));
+    }
+  }
+}

@@ -1,0 +1,11 @@
+package caryatid.sheet;
+
+import caryatid.remark.Place;
+
+/**
+ * A value and where it stands.
+ *
+ * @param value the value
+ * @param place where it was written
+ */
+public record Located<T>(T value, Place place) {}

@@ -1,0 +1,104 @@
+package caryatid.sheet;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Topic;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/** Turns the YAML library's nodes into sections, lists and single values, noting what does not fit. */
+final class Nodes {
+  private static final String MERGE = "<<";
+
+  private final String file;
+  private final Troubles troubles = new Troubles();
+
+  Nodes(String file) {
+    this.file = file;
+  }
+
+  /** A key's value and where the key stands. */
+  record Value(Place keyPlace, Node node) {}
+
+  Troubles troubles() {
+    return troubles;
+  }
+
+  Place place(Node node) {
+    return Troubles.at(file, node.getStartMark().orElseThrow());
+  }
+
+  Section root(MappingNode node) {
+    return open(node, Place.of(file));
+  }
+
+  Optional<Section> section(String key, Node node) {
+    return node instanceof MappingNode mapping
+        ? Optional.of(open(mapping, place(node)))
+        : refuse(node, nothing(node) ? Writing.NO_VALUE : Writing.NOT_A_SECTION, key);
+  }
+
+  List<Node> items(String key, Node node) {
+    if (node instanceof SequenceNode list) {
+      return list.getValue();
+    }
+    refuse(node, nothing(node) ? Writing.NO_VALUE : Writing.NOT_A_LIST, key);
+    return List.of();
+  }
+
+  <T> Optional<T> single(String key, Node node, Form<T> form) {
+    if (!(node instanceof ScalarNode scalar)) {
+      return refuse(node, Writing.NOT_A_SINGLE_VALUE, key);
+    }
+    return nothing(scalar)
+        ? refuse(node, Writing.NO_VALUE, key)
+        : form.read(new Written(key, scalar.getValue(), scalar.isPlain(), place(node), troubles));
+  }
+
+  private static boolean nothing(Node node) {
+    return node instanceof ScalarNode scalar
+        && (scalar.getValue().isBlank()
+            || scalar.isPlain() && List.of("~", "null").contains(scalar.getValue()));
+  }
+
+  private Section open(MappingNode node, Place where) {
+    int before = troubles.count();
+    return new Section(this, where, before, values(node));
+  }
+
+  private Map<String, Value> values(MappingNode node) {
+    Map<String, Value> values = new LinkedHashMap<>();
+    for (NodeTuple pair : node.getValue()) {
+      if (!(pair.getKeyNode() instanceof ScalarNode key)) {
+        refuse(pair.getKeyNode(), Writing.NOT_YAML);
+      } else if (key.getValue().equals(MERGE)) {
+        refuse(key, Writing.MERGE_KEY);
+      } else {
+        put(values, key, pair.getValueNode());
+      }
+    }
+    return values;
+  }
+
+  private void put(Map<String, Value> values, ScalarNode key, Node node) {
+    Value earlier = values.putIfAbsent(key.getValue(), new Value(place(key), node));
+    if (earlier != null) {
+      String line = Integer.toString(earlier.keyPlace().line().orElseThrow());
+      refuse(key, Writing.KEY_TWICE, key.getValue(), line);
+    }
+  }
+
+  private <T> Optional<T> refuse(Node node, Topic topic, String... arguments) {
+    Argument[] texts = List.of(arguments).stream().map(Argument::text).toArray(Argument[]::new);
+    troubles.add(Problem.at(place(node), topic, texts));
+    return Optional.empty();
+  }
+}

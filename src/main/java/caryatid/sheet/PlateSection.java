@@ -1,0 +1,122 @@
+package caryatid.sheet;
+
+import caryatid.recording.Channel;
+import caryatid.recording.ForceUnit;
+import caryatid.recording.LengthUnit;
+import caryatid.recording.MomentUnit;
+import caryatid.recording.PlateLayout;
+import caryatid.recording.PlateLayout.ExportOrigin;
+import caryatid.recording.PlateLayout.Extent;
+import caryatid.recording.PlateLayout.TrueOrigin;
+import caryatid.remark.Argument;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** One plate of a plate description. */
+final class PlateSection {
+  private static final Form<Double> PLACE_MM = Forms.number(-10_000, 10_000);
+  private static final Form<LengthUnit> LENGTH = Forms.word(LengthUnit.class);
+  private static final Form<ForceUnit> FORCE = Forms.choice(forces());
+  private static final Form<MomentUnit> MOMENT = Forms.choice(moments());
+
+  private PlateSection() {}
+
+  static Optional<PlateLayout> plate(Section section) {
+    Optional<String> name = section.required("name", Forms.TEXT);
+    Map<Channel, String> columns =
+        section.optionalSection("columns").flatMap(PlateSection::columns).orElse(Map.of());
+    Optional<Units> units = section.optionalSection("units").flatMap(PlateSection::units);
+    Optional<Extent> edges = section.optionalSection("edges-mm").flatMap(PlateSection::edges);
+    Optional<TrueOrigin> trueOrigin =
+        section.optionalSection("true-origin-mm").flatMap(PlateSection::trueOrigin);
+    Optional<ExportOrigin> exportOrigin =
+        section.optionalSection("export-origin-mm").flatMap(PlateSection::exportOrigin);
+    return section.build(
+        () ->
+            new PlateLayout(
+                name.orElseThrow(),
+                columns,
+                units.flatMap(Units::cop),
+                units.flatMap(Units::force),
+                units.flatMap(Units::moment),
+                edges,
+                trueOrigin,
+                exportOrigin));
+  }
+
+  private record Units(
+      Optional<LengthUnit> cop, Optional<ForceUnit> force, Optional<MomentUnit> moment) {}
+
+  private static Optional<Units> units(Section section) {
+    Optional<LengthUnit> cop = section.optional("cop", LENGTH);
+    Optional<ForceUnit> force = section.optional("force", FORCE);
+    Optional<MomentUnit> moment = section.optional("moment", MOMENT);
+    return section.build(() -> new Units(cop, force, moment));
+  }
+
+  private static Optional<Map<Channel, String>> columns(Section section) {
+    Map<Channel, String> columns = new EnumMap<>(Channel.class);
+    Set<String> used = new HashSet<>();
+    for (Channel channel : Channel.values()) {
+      String key = Forms.wordFor(channel).replace(' ', '-');
+      section.optional(key, Forms.TEXT).ifPresent(column -> columns.put(channel, column));
+      Optional.ofNullable(columns.get(channel))
+          .filter(column -> !used.add(column))
+          .ifPresent(
+              column ->
+                  section.refuse(
+                      section.place(key), Describing.COLUMN_TWICE, Argument.text(column)));
+    }
+    return section.build(() -> columns);
+  }
+
+  private static Optional<Extent> edges(Section section) {
+    Optional<Double> left = section.required("left", PLACE_MM);
+    Optional<Double> right = section.required("right", PLACE_MM);
+    Optional<Double> rear = section.required("rear", PLACE_MM);
+    Optional<Double> front = section.required("front", PLACE_MM);
+    if (swapped(left, right) || swapped(rear, front)) {
+      section.refuse(section.place(), Describing.EDGES_SWAPPED);
+    }
+    return section.build(
+        () ->
+            new Extent(
+                left.orElseThrow(), right.orElseThrow(), rear.orElseThrow(), front.orElseThrow()));
+  }
+
+  private static boolean swapped(Optional<Double> low, Optional<Double> high) {
+    return low.isPresent() && high.isPresent() && low.get() >= high.get();
+  }
+
+  private static Optional<TrueOrigin> trueOrigin(Section section) {
+    Optional<Double> x = section.required("x", PLACE_MM);
+    Optional<Double> y = section.required("y", PLACE_MM);
+    Optional<Double> z = section.required("z", PLACE_MM);
+    return section.build(
+        () -> new TrueOrigin(x.orElseThrow(), y.orElseThrow(), z.orElseThrow()));
+  }
+
+  private static Optional<ExportOrigin> exportOrigin(Section section) {
+    Optional<Double> right = section.required("right", PLACE_MM);
+    Optional<Double> anterior = section.required("anterior", PLACE_MM);
+    return section.build(() -> new ExportOrigin(right.orElseThrow(), anterior.orElseThrow()));
+  }
+
+  private static Map<String, ForceUnit> forces() {
+    Map<String, ForceUnit> words = new LinkedHashMap<>();
+    words.put("N", ForceUnit.N);
+    words.put("kg", ForceUnit.KG);
+    return words;
+  }
+
+  private static Map<String, MomentUnit> moments() {
+    Map<String, MomentUnit> words = new LinkedHashMap<>();
+    words.put("N m", MomentUnit.N_M);
+    words.put("N mm", MomentUnit.N_MM);
+    return words;
+  }
+}

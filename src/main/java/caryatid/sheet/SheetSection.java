@@ -1,0 +1,74 @@
+package caryatid.sheet;
+
+import caryatid.standing.Stance;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The outermost section of a trial sheet. */
+final class SheetSection {
+  private static final Notes NO_NOTES =
+      new Notes(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
+  private SheetSection() {}
+
+  static Optional<TrialSheet> sheet(Section root, Optional<TrialSheet> earlier) {
+    Optional<String> wearer = root.required("wearer", Forms.TEXT);
+    Optional<OffsetDateTime> at = root.required("at", Forms.TIME);
+    Optional<ProstheticSide> side = root.required("side", Forms.word(ProstheticSide.class));
+    Optional<AmputationLevel> level = root.required("level", Forms.word(AmputationLevel.class));
+    OptionalDouble mass = number(root, "body-mass-kg", Forms.number(2, 500));
+    Optional<Stance> stance =
+        root.requiredSection("stance").flatMap(s -> StanceSection.stance(s, side));
+    Optional<OtherFoot> otherFoot = StanceSection.otherFoot(root, stance);
+    Optional<Hands> hands = root.required("hands", Forms.word(Hands.class));
+    Optional<KneeSetting> knee = WearerSection.knee(root, level);
+    Optional<Footwear> footwear =
+        root.requiredSection("footwear").flatMap(WearerSection::footwear);
+    OptionalDouble width = number(root, "stance-width-mm", Forms.number(0, 2_000));
+    OptionalDouble toeOut = radians(number(root, "toe-out-deg", Forms.number(-90, 90)));
+    OptionalDouble walked = number(root, "minutes-walked", Forms.number(0, 100_000));
+    List<Component> components = WearerSection.components(root);
+    Measurements measured = Measurements.of(root, side, wearer, earlier);
+    Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
+    return root.build(
+        () ->
+            new TrialSheet(
+                wearer.orElseThrow(),
+                at.orElseThrow(),
+                side.orElseThrow(),
+                level.orElseThrow(),
+                mass,
+                stance.orElseThrow(),
+                otherFoot,
+                hands.orElseThrow(),
+                knee,
+                footwear.orElseThrow(),
+                width,
+                toeOut,
+                walked,
+                components,
+                measured.landmarks(),
+                measured.targets(),
+                notes.orElse(NO_NOTES)));
+  }
+
+  private static OptionalDouble number(Section root, String key, Form<Double> form) {
+    return ExportSection.toDouble(root.optional(key, form));
+  }
+
+  private static OptionalDouble radians(OptionalDouble degrees) {
+    return degrees.isPresent()
+        ? OptionalDouble.of(Math.toRadians(degrees.getAsDouble()))
+        : degrees;
+  }
+}

@@ -1,0 +1,66 @@
+package caryatid.sheet;
+
+import caryatid.remark.Argument;
+import caryatid.sheet.OtherFoot.Ground;
+import caryatid.standing.Stance;
+import caryatid.standing.Stance.BothFeetOnOnePlate;
+import caryatid.standing.Stance.PlatePerFoot;
+import caryatid.standing.Stance.ProstheticFootOnPlate;
+import java.util.Optional;
+
+/** How a trial sheet says that the wearer stood. */
+final class StanceSection {
+  private static final Form<Kind> KIND = Forms.word(Kind.class);
+
+  private StanceSection() {}
+
+  private enum Kind {
+    PROSTHETIC_FOOT_ON_PLATE,
+    ONE_PLATE_PER_FOOT,
+    BOTH_FEET_ON_ONE_PLATE
+  }
+
+  static Optional<Stance> stance(Section section, Optional<ProstheticSide> prosthetic) {
+    Optional<Kind> kind = section.required("kind", KIND);
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    if (kind.get() == Kind.ONE_PLATE_PER_FOOT) {
+      return platePerFoot(section);
+    }
+    Optional<String> plate = section.optional("plate", Forms.TEXT);
+    if (kind.get() == Kind.BOTH_FEET_ON_ONE_PLATE) {
+      return section.build(() -> new BothFeetOnOnePlate(plate));
+    }
+    if (prosthetic.equals(Optional.of(ProstheticSide.BOTH))) {
+      section.refuse(section.place("kind"), Entry.FOOT_OF_TWO_PROSTHESES);
+    }
+    return section.build(() -> new ProstheticFootOnPlate(plate));
+  }
+
+  private static Optional<Stance> platePerFoot(Section section) {
+    Optional<String> left = section.required("left", Forms.TEXT);
+    Optional<String> right = section.required("right", Forms.TEXT);
+    if (left.isPresent() && left.equals(right)) {
+      section.refuse(section.place("right"), Entry.SAME_PLATE_TWICE, Argument.text(left.get()));
+    }
+    return section.build(() -> new PlatePerFoot(left.orElseThrow(), right.orElseThrow()));
+  }
+
+  /** Required where the other foot is on no plate of its own, refused elsewhere. */
+  static Optional<OtherFoot> otherFoot(Section root, Optional<Stance> stance) {
+    if (stance.isPresent() && !(stance.get() instanceof ProstheticFootOnPlate)) {
+      root.without("other-foot", Entry.OTHER_FOOT_ON_PLATE);
+      return Optional.empty();
+    }
+    Optional<Section> section =
+        stance.isPresent() ? root.requiredSection("other-foot") : root.optionalSection("other-foot");
+    return section.flatMap(StanceSection::otherFoot);
+  }
+
+  private static Optional<OtherFoot> otherFoot(Section section) {
+    Optional<Ground> on = section.required("on", Forms.word(Ground.class));
+    Optional<Double> height = section.required("height-difference-mm", Forms.number(-500, 500));
+    return section.build(() -> new OtherFoot(on.orElseThrow(), height.orElseThrow()));
+  }
+}

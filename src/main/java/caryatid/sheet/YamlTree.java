@@ -1,0 +1,100 @@
+package caryatid.sheet;
+
+import caryatid.recording.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.DocumentStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.schema.FailsafeSchema;
+
+/** A YAML file's nodes: the plain part of YAML only, one document, every scalar as it is written. */
+final class YamlTree {
+  private static final int DEEPEST = 20;
+  private static final LoadSettings SETTINGS =
+      LoadSettings.builder()
+          .setSchema(new FailsafeSchema())
+          .setAllowDuplicateKeys(true)
+          .setAllowNonScalarKeys(true)
+          .build();
+
+  private YamlTree() {}
+
+  /**
+   * The file's outermost mapping.
+   *
+   * @throws BadInput if the file cannot be read, is no YAML, has no keys outermost, or uses what only
+   *     hides where a value comes from (anchors, tags, several documents)
+   */
+  static MappingNode of(NamedBytes yaml) throws BadInput {
+    String text = YamlText.of(yaml);
+    Optional<Node> root;
+    try {
+      plainOnly(text, yaml.name());
+      root = new Compose(SETTINGS).composeString(text);
+    } catch (MarkedYamlEngineException e) {
+      throw notYaml(e, text, yaml.name());
+    } catch (ReaderException e) {
+      int line = 1 + (int) text.codePoints().limit(e.getPosition()).filter(c -> c == '\n').count();
+      throw YamlText.bad(Place.of(yaml.name(), line), Writing.CONTROL_CHARACTER);
+    }
+    if (root.orElse(null) instanceof MappingNode mapping) {
+      return mapping;
+    }
+    throw YamlText.bad(Place.of(yaml.name()), Writing.NOTHING_IN_IT);
+  }
+
+  /** Also keeps a deeply nested file from exhausting the stack when its nodes are built. */
+  private static void plainOnly(String text, String file) throws BadInput {
+    int depth = 0;
+    int documents = 0;
+    for (Event event : new Parse(SETTINGS).parseString(text)) {
+      depth += event instanceof CollectionStartEvent ? 1 : 0;
+      depth -= event instanceof CollectionEndEvent ? 1 : 0;
+      documents += event instanceof DocumentStartEvent ? 1 : 0;
+      Optional<Writing> fault = fault(event, depth, documents);
+      if (fault.isPresent()) {
+        throw YamlText.bad(Troubles.at(file, event.getStartMark().orElseThrow()), fault.get());
+      }
+    }
+  }
+
+  private static Optional<Writing> fault(Event event, int depth, int documents) {
+    if (documents > 1) {
+      return Optional.of(Writing.SECOND_DOCUMENT);
+    }
+    if (depth > DEEPEST) {
+      return Optional.of(Writing.TOO_DEEP);
+    }
+    if (event instanceof AliasEvent
+        || event instanceof NodeEvent node && node.getAnchor().isPresent()) {
+      return Optional.of(Writing.ANCHOR);
+    }
+    return tagged(event) ? Optional.of(Writing.TAG) : Optional.empty();
+  }
+
+  private static boolean tagged(Event event) {
+    return event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
+        || event instanceof CollectionStartEvent start && start.getTag().isPresent();
+  }
+
+  private static BadInput notYaml(MarkedYamlEngineException e, String text, String file) {
+    Mark mark = e.getProblemMark().orElseThrow();
+    int index = text.offsetByCodePoints(0, mark.getIndex());
+    boolean tab = index < text.length() && text.charAt(index) == '\t';
+    return YamlText.bad(Troubles.at(file, mark), tab ? Writing.TAB : Writing.NOT_YAML);
+  }
+}

@@ -1,0 +1,25 @@
+package caryatid.report;
+
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+
+/** What can be wrong with a result that is read back. */
+enum Archived implements Topic {
+  /** Arguments: what the reader of JSON found. */
+  NOT_JSON,
+  /** Arguments: version found, version known. */
+  OTHER_VERSION,
+  /** Arguments: where in the result, the key. */
+  UNKNOWN_KEY,
+  /** Arguments: where in the result, the key. */
+  MISSING_KEY,
+  /** Arguments: where in the result, what was expected, what was found. */
+  NOT_EXPECTED,
+  /** Arguments: where in the result, what is wrong with the value. */
+  OUT_OF_RANGE;
+
+  @Override
+  public Weight weight() {
+    return Weight.IMPORTANT;
+  }
+}

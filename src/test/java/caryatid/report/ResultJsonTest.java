@@ -1,0 +1,85 @@
+package caryatid.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import caryatid.alignment.Result;
+import caryatid.demo.Demo;
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import caryatid.standing.LeftOut;
+import caryatid.wording.Wording;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ResultJsonTest {
+  private static final Result RESULT =
+      Demo.transfemoral(Side.LEFT)
+          .notes()
+          .remarks(
+              Remark.of(
+                  Archived.NOT_JSON,
+                  Argument.text("a \"quoted\" word"),
+                  Argument.of(1 / 3.0, Unit.MM),
+                  Argument.term(LeftOut.Reason.GAP)))
+          .result();
+
+  private static String text() {
+    return new String(ResultJson.write(RESULT), StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void whatIsReadEqualsWhatWasWritten() throws BadInput {
+    assertThat(ResultJson.read(ResultJson.write(RESULT))).isEqualTo(RESULT);
+  }
+
+  @Test
+  void theSameResultGivesTheSameBytes() throws BadInput {
+    byte[] bytes = ResultJson.write(RESULT);
+    assertThat(ResultJson.write(ResultJson.read(bytes))).isEqualTo(bytes);
+  }
+
+  @Test
+  void keysAreWordsJoinedByHyphensAndTopicsTheirKeys() {
+    assertThat(text())
+        .contains("\"cop-anterior-mm\" : {", "\"topic\" : \"Archived.NOT_JSON\"", "\"side\" : \"left\"")
+        .contains("\"kind\" : \"prosthetic-foot-on-plate\"");
+  }
+
+  @Test
+  void infiniteDegreesOfFreedomAreLeftOutAndFiniteOnesAreNot() {
+    assertThat(text()).contains("\"degrees-of-freedom\" : 7").doesNotContain("Infinity");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "`\"version\" : 1,` | `\"version\" : 9,` | expected a result of version 1, found version 9. Use the program that wrote it, or check the recording again.",
+        "`\"version\" : 1,` | `\"version\" : 1, \"version\" : 1,` | expected JSON text, found a break in it (Duplicate field 'version'). Take the file as the program wrote it.",
+        "`\"version\" : 1,` | `\"version\" : 1, \"colour\" : 1,` | expected only known keys in result, found 'colour'. Take the file as the program wrote it.",
+        "`\"version\" : 1,` | `` | expected the key 'version' in result, found none. Take the file as the program wrote it.",
+        "`\"program\" : \"caryatid demo\"` | `\"program\" : 3` | expected a text at result.program, found 3. Take the file as the program wrote it.",
+        "`\"rate-hz\" : 100` | `\"rate-hz\" : 1e999` | expected a number at result.states[0].stands[0].standing.rate-hz, found \"Infinity\". Take the file as the program wrote it.",
+        "`\"rate-hz\" : 100` | `\"rate-hz\" : \"100\"` | expected a number at result.states[0].stands[0].standing.rate-hz, found \"100\". Take the file as the program wrote it.",
+        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at result.states[0].stands[0].trial.hands, found up. Take the file as the program wrote it.",
+        "`\"bytes\" : 123456` | `\"bytes\" : -1` | expected a value in its range at result.states[0].stands[0].recording, found length -1, digest "
+            + "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"
+            + ". Take the file as the program wrote it.",
+      })
+  void whatIsNotAsWrittenIsRefusedInWords(String written, String changed, String message) {
+    String broken = text().replaceFirst(java.util.regex.Pattern.quote(written), changed);
+    BadInput refused =
+        catchThrowableOfType(
+            BadInput.class, () -> ResultJson.read(broken.getBytes(StandardCharsets.UTF_8)));
+    assertThat(Wording.in(Locale.ENGLISH).say(refused.problems().get(0)))
+        .isEqualTo("result.json: " + message);
+  }
+}

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param rateHz sampling rate, Hz
  * @param loads the mean loads that are known: of each measured foot, and of the whole body where
  *     both feet were measured
- * @param sway of each of them
+ * @param sway of each of them, unfiltered and then, where the rate allows it, low-passed
  * @param share what fraction of the whole load a side bears, 0 to 1, where it can be known
  * @param remarks on quality
  */

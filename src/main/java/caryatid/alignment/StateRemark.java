@@ -4,7 +4,7 @@ import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
 /** What the reader of an alignment state should know. */
-enum StateRemark implements Topic {
+public enum StateRemark implements Topic {
   SHARES_DIFFER(Weight.IMPORTANT),
   TOLERANCE_TOO_NARROW(Weight.IMPORTANT),
   ONE_STAND(Weight.NOTE);

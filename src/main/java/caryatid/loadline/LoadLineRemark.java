@@ -4,7 +4,7 @@ import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
 /** What the reader of a load line should know, and why a target has no finding. */
-enum LoadLineRemark implements Topic {
+public enum LoadLineRemark implements Topic {
   LINE_BEHIND_KNEE(Weight.SAFETY),
   LINE_MAY_BE_BEHIND_KNEE(Weight.SAFETY),
   WHOLE_BODY_LINE(Weight.IMPORTANT),

@@ -61,8 +61,11 @@ public final class StandAnalysis {
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();
     Map<Side, Estimate> share = LoadShare.of(quiet, loads, conditions);
     LoadShare.refuseUnloaded(share, conditions, limits, recording.provenance().name());
-    Standing silent = new Standing(stretch, recording.rateHz(), loads, sway, share, List.of());
+    List<Placement> placements =
+        Population.place(sway, stretch.durationS(), recording.rateHz());
+    Standing silent =
+        new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
     List<Remark> remarks = StandRemarks.of(silent, conditions);
-    return new Standing(stretch, recording.rateHz(), loads, sway, share, remarks);
+    return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
   }
 }

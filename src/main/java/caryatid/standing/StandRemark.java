@@ -4,7 +4,7 @@ import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
 /** What the reader of a stand should know. */
-enum StandRemark implements Topic {
+public enum StandRemark implements Topic {
   PROSTHESIS_LITTLE_LOADED(Weight.IMPORTANT),
   BODY_MASS_DIFFERS(Weight.IMPORTANT),
   HARDLY_ANY_SWAY(Weight.IMPORTANT),

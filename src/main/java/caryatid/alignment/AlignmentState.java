@@ -9,12 +9,17 @@ import java.util.List;
  * The stands made without changing the prosthesis between them, and the findings of all of them.
  *
  * @param stands at least one
- * @param findings of the state's stands together
+ * @param offsets of the state's stands together
+ * @param findings those offsets against the targets
  * @param withheld targets without a finding, and why
- * @param remarks about the state; those of its stands are with the stands
+ * @param remarks about the state, warnings first; those of its stands are with the stands
  */
 public record AlignmentState(
-    List<Stand> stands, List<Finding> findings, List<Withheld> withheld, List<Remark> remarks) {
+    List<Stand> stands,
+    List<StateOffset> offsets,
+    List<Finding> findings,
+    List<Withheld> withheld,
+    List<Remark> remarks) {
   /**
    * @throws IllegalArgumentException if there is no stand
    */
@@ -23,6 +28,7 @@ public record AlignmentState(
       throw new IllegalArgumentException("a state without a stand");
     }
     stands = List.copyOf(stands);
+    offsets = List.copyOf(offsets);
     findings = List.copyOf(findings);
     withheld = List.copyOf(withheld);
     remarks = List.copyOf(remarks);

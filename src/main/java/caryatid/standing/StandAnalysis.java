@@ -4,7 +4,10 @@ import caryatid.geometry.Side;
 import caryatid.recording.PlateAccuracy;
 import caryatid.recording.Recording;
 import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.uncertainty.Estimate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,14 +29,43 @@ public final class StandAnalysis {
       List<Side> prosthetic,
       OptionalDouble bodyMassKg,
       PlateAccuracy accuracy,
-      Optional<Stretch> byHand) {}
+      Optional<Stretch> byHand) {
+    public Conditions {
+      prosthetic = List.copyOf(prosthetic);
+    }
+  }
 
   /**
-   * Analyses a recording.
+   * Analyses a recording by the usual limits.
    *
    * @throws BadInput if it is not quiet standing, or a named plate is not in it
    */
   public static Standing analyse(Recording recording, Conditions conditions) throws BadInput {
-    throw new UnsupportedOperationException("not built yet");
+    return analyse(recording, conditions, Limits.USUAL);
+  }
+
+  /**
+   * Analyses a recording. Every line is taken over the same stretch.
+   *
+   * @throws BadInput if it is not quiet standing by the limits, the prosthesis is hardly loaded, or a
+   *     named plate is not in it
+   */
+  public static Standing analyse(Recording recording, Conditions conditions, Limits limits)
+      throws BadInput {
+    Traces traces = Traces.of(recording, conditions.stance(), conditions.prosthetic());
+    QuietStretch stretch =
+        new Stretches(recording, traces, limits).settle(conditions.byHand());
+    List<Trace> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
+    List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
+    List<Sway> sway =
+        quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();
+    Map<Side, Estimate> share = LoadShare.of(quiet, loads, conditions);
+    LoadShare.refuseUnloaded(share, conditions, limits, recording.provenance().name());
+    List<Placement> placements =
+        Population.place(sway, stretch.durationS(), recording.rateHz());
+    Standing silent =
+        new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
+    List<Remark> remarks = StandRemarks.of(silent, conditions);
+    return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
   }
 }

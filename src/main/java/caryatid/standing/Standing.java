@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param rateHz sampling rate, Hz
  * @param loads the mean loads that are known: of each measured foot, and of the whole body where
  *     both feet were measured
- * @param sway of each of them
+ * @param sway of each of them, unfiltered and then, where the rate allows it, low-passed
+ * @param placements where the whole body's sway lies among other people's, where that compares
  * @param share what fraction of the whole load a side bears, 0 to 1, where it can be known
  * @param remarks on quality
  */
@@ -23,11 +24,13 @@ public record Standing(
     double rateHz,
     List<MeanLoad> loads,
     List<Sway> sway,
+    List<Placement> placements,
     Map<Side, Estimate> share,
     List<Remark> remarks) {
   public Standing {
     loads = List.copyOf(loads);
     sway = List.copyOf(sway);
+    placements = List.copyOf(placements);
     share = Map.copyOf(share);
     remarks = List.copyOf(remarks);
   }

@@ -1,10 +1,14 @@
 package caryatid.standing;
 
+import java.util.OptionalDouble;
+
 /**
  * Sway of the centre of pressure over the quiet stretch (Prieto et al. 1996, IEEE Trans Biomed Eng
  * 43:956-966; ellipse: Schubert and Kirchner 2014, Gait Posture 39:518-522).
  *
  * @param of whose it is
+ * @param lowPassHz cutoff of the zero-phase low-pass the series went through, Hz; empty where it was not
+ *     filtered
  * @param sdRightMm standard deviation (n - 1) sideways, mm
  * @param sdAnteriorMm standard deviation (n - 1) fore and aft, mm
  * @param rangeRightMm largest less smallest, sideways, mm
@@ -17,6 +21,7 @@ package caryatid.standing;
  */
 public record Sway(
     LineOf of,
+    OptionalDouble lowPassHz,
     double sdRightMm,
     double sdAnteriorMm,
     double rangeRightMm,

@@ -9,5 +9,6 @@ public enum Cause {
   LANDMARK_MOVEMENT,
   YAW,
   LEVEL,
-  REPEATABILITY
+  REPEATABILITY,
+  BODY_MASS
 }

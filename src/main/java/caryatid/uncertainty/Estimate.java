@@ -80,7 +80,20 @@ public record Estimate(double value, List<Contribution> contributions) {
     return new Estimate(value * factor, contributions.stream().map(c -> scale(c, factor)).toList());
   }
 
-  /** This value with one more contribution. */
+  /**
+   * The product with another value, to first order (JCGM 100:2008, 5.1.3); shared sources combine
+   * with their signs.
+   */
+  public Estimate multiply(Estimate other) {
+    Estimate slopes = times(other.value).plus(value, other);
+    return new Estimate(value * other.value, slopes.contributions);
+  }
+
+  /**
+   * This value with one more contribution.
+   *
+   * @throws IllegalArgumentException if its source is there already
+   */
   public Estimate with(Contribution contribution) {
     List<Contribution> all = new ArrayList<>(contributions);
     all.add(contribution);

@@ -163,7 +163,7 @@ public final class Demo {
     for (double shift : shiftsMm) {
       stands.add(new DemoStand(this).build(shift));
     }
-    return new AlignmentState(stands, findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
+    return new AlignmentState(stands, List.of(), findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {

@@ -8,6 +8,7 @@ import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LineKind;
 import caryatid.loadline.Moment;
+import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Offset;
 import caryatid.recording.Provenance;
 import caryatid.remark.Remark;
@@ -105,10 +106,10 @@ final class DemoStand {
             List.of(
                 new LeftOut(0, 1.5, LeftOut.Reason.SETTLING),
                 new LeftOut(19.5, 20, LeftOut.Reason.UNLOADED)));
-    Sway sway = new Sway(load.of(), 3.1, 5.2, 14.2, 24.8, 190.5, 10.58, 301.2, 1.4, 0.31);
+    Sway sway = new Sway(load.of(), OptionalDouble.empty(), 3.1, 5.2, 14.2, 24.8, 190.5, 10.58, 301.2, 1.4, 0.31);
     Map<Side, Estimate> share = Map.of(demo.side, estimate(0.495, 0.004, 7, Cause.SWAY, "share"));
     return new Standing(
-        stretch, 100, List.of(load), List.of(sway), share, List.<Remark>of());
+        stretch, 100, List.of(load), List.of(sway), List.of(), share, List.<Remark>of());
   }
 
   private List<Offset> offsets(MeanLoad load) {
@@ -155,7 +156,8 @@ final class DemoStand {
                     l.side(),
                     l.name(),
                     LineKind.VERTICAL,
-                    offset(Plane.SAGITTAL, l, load, LineKind.VERTICAL).mm().times(0.398)))
+                    offset(Plane.SAGITTAL, l, load, LineKind.VERTICAL).mm().times(0.398),
+                    MomentEffect.TOO_SMALL_TO_TELL))
         .toList();
   }
 

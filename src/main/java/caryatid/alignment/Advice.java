@@ -1,0 +1,38 @@
+package caryatid.alignment;
+
+import caryatid.uncertainty.Cause;
+
+/**
+ * What makes an offset unsure, and what would help most.
+ *
+ * @param dominant the cause that adds most
+ * @param dominantShare its share of the variance, 0 to 1
+ * @param remedy what would help most
+ * @param halfWidthMm half-width of the 95 % interval now, mm
+ * @param halfWidthThenMm the half-width to expect after the remedy, mm
+ */
+public record Advice(
+    Cause dominant,
+    double dominantShare,
+    Remedy remedy,
+    double halfWidthMm,
+    double halfWidthThenMm) {
+
+  /** What can be done about uncertainty. */
+  public enum Remedy {
+    /** Two more stands, or three in all, stepping off between. */
+    REPEAT,
+    /** A stand of a minute. */
+    STAND_LONGER,
+    /** Mark and measure the landmarks twice as well. */
+    MARK_BETTER,
+    /** Set the feet straight by a line, twice as well. */
+    ALIGN_FEET,
+    /** Level the plate twice as well. */
+    LEVEL_PLATE,
+    /** Find the plate's accuracy with a known load, twice as well. */
+    CALIBRATE_PLATE,
+    /** Read the landmark several times during the stand. */
+    READ_LANDMARK_AGAIN
+  }
+}

@@ -1,0 +1,95 @@
+package caryatid.alignment;
+
+import caryatid.alignment.Advice.Remedy;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Finds what would make an offset surer, by trying each remedy on its budget. */
+final class Advising {
+  private static final double COVERAGE = 0.95;
+  private static final double LONG_STAND_S = 60;
+
+  private static final Map<Remedy, Set<Cause>> HALVED =
+      Map.of(
+          Remedy.MARK_BETTER, Set.of(Cause.MARKING, Cause.REGISTRATION),
+          Remedy.ALIGN_FEET, Set.of(Cause.YAW),
+          Remedy.LEVEL_PLATE, Set.of(Cause.LEVEL),
+          Remedy.CALIBRATE_PLATE, Set.of(Cause.PLATE_ACCURACY),
+          Remedy.READ_LANDMARK_AGAIN, Set.of(Cause.LANDMARK_MOVEMENT));
+
+  private Advising() {}
+
+  /**
+   * The advice on an offset.
+   *
+   * @param longestS longest stretch of its stands, s
+   */
+  static Optional<Advice> on(Repeats repeats, double longestS) {
+    Estimate mean = repeats.mean();
+    double variance = mean.covariance(mean);
+    if (!(variance > 0)) {
+      return Optional.empty();
+    }
+    Map<Remedy, Double> then = new EnumMap<>(Remedy.class);
+    HALVED.forEach((remedy, causes) -> then.put(remedy, scaled(mean, causes, 0.5)));
+    then.put(Remedy.REPEAT, repeated(repeats));
+    if (longestS < LONG_STAND_S) {
+      then.put(
+          Remedy.STAND_LONGER,
+          scaled(mean, Set.of(Cause.SWAY), Math.sqrt(longestS / LONG_STAND_S)));
+    }
+    Remedy best = then.entrySet().stream().min(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    Map<Cause, Double> parts = variances(mean);
+    Cause dominant =
+        parts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    return Optional.of(
+        new Advice(
+            dominant, parts.get(dominant) / variance, best, mean.expanded(COVERAGE), then.get(best)));
+  }
+
+  private static Map<Cause, Double> variances(Estimate mean) {
+    Map<Cause, Double> parts = new EnumMap<>(Cause.class);
+    for (Contribution c : mean.contributions()) {
+      parts.merge(c.source().cause(), c.amount() * c.amount(), Double::sum);
+    }
+    return parts;
+  }
+
+  private static double scaled(Estimate mean, Set<Cause> causes, double factor) {
+    List<Contribution> changed =
+        mean.contributions().stream()
+            .map(c -> causes.contains(c.source().cause()) ? scaled(c, factor) : c)
+            .toList();
+    return new Estimate(mean.value(), changed).expanded(COVERAGE);
+  }
+
+  private static Contribution scaled(Contribution c, double factor) {
+    return new Contribution(
+        c.source(), c.standardUncertainty() * factor, c.sensitivity(), c.degreesOfFreedom());
+  }
+
+  /** Three stands in all, or two more, that differ as the stands do so far. */
+  private static double repeated(Repeats repeats) {
+    int now = repeats.stands();
+    int then = Math.max(3, now + 2);
+    Set<Cause> betweenStands = Set.of(Cause.SWAY, Cause.REPEATABILITY);
+    List<Contribution> changed =
+        repeats.mean().contributions().stream()
+            .map(c -> betweenStands.contains(c.source().cause()) ? repeated(c, now, then) : c)
+            .toList();
+    return new Estimate(0, changed).expanded(COVERAGE);
+  }
+
+  private static Contribution repeated(Contribution c, int now, int then) {
+    double factor = Math.sqrt((double) now / then);
+    return new Contribution(
+        c.source(), c.standardUncertainty() * factor, c.sensitivity(), then - 1);
+  }
+}

@@ -1,0 +1,106 @@
+package caryatid.alignment;
+
+import caryatid.loadline.Offset;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.SampleStatistics;
+import caryatid.uncertainty.Source;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One offset in the stands of a state, and what it is in the state whichever stand one looks at.
+ *
+ * <p>Stands differ by sway and by how the wearer stepped on; their standard deviation shows both at
+ * once. With three or more stands it is taken from the stands alone; from two, it is pooled with the
+ * default, because one difference alone says next to nothing (Student's t with one degree of freedom);
+ * with one stand the default stands beside the stand's own sway.
+ */
+final class Repeats {
+  private static final double COVERAGE = 0.95;
+  private static final int ENOUGH_STANDS = 3;
+
+  /** Causes that a second state, measured on the same plate, shares with the first. */
+  private static final Set<Cause> SHARED_BY_STATES =
+      EnumSet.of(Cause.PLATE_ACCURACY, Cause.LEVEL, Cause.REGISTRATION);
+
+  private final List<Offset> offsets;
+  private final double defaultSdMm;
+  private final double defaultDegrees;
+  private final Estimate mean;
+
+  /**
+   * @param offsets the same offset in each stand, at least one
+   * @param defaultSdMm standard deviation between stands where the stands cannot show it, mm
+   * @param defaultDegrees its degrees of freedom
+   */
+  Repeats(List<Offset> offsets, double defaultSdMm, double defaultDegrees) {
+    this.offsets = List.copyOf(offsets);
+    this.defaultSdMm = defaultSdMm;
+    this.defaultDegrees = defaultDegrees;
+    this.mean = combine();
+  }
+
+  int stands() {
+    return offsets.size();
+  }
+
+  /** The state's offset, mm. */
+  Estimate mean() {
+    return mean;
+  }
+
+  /**
+   * The smallest difference to another state measured alike that is not put down to chance. What both
+   * states share cancels; the rest counts twice.
+   */
+  double smallestDifference() {
+    List<Contribution> own =
+        mean.contributions().stream()
+            .filter(c -> !SHARED_BY_STATES.contains(c.source().cause()))
+            .toList();
+    Estimate one = new Estimate(0, own);
+    double degrees = 2 * one.degreesOfFreedom();
+    double u = Math.sqrt(2) * one.standardUncertainty();
+    return caryatid.uncertainty.Quantiles.t((1 + COVERAGE) / 2, degrees) * u;
+  }
+
+  private Estimate combine() {
+    int k = offsets.size();
+    if (k == 1) {
+      return offsets.get(0).mm().with(repeat(defaultSdMm, defaultDegrees));
+    }
+    Estimate sum = withoutSway(offsets.get(0));
+    for (Offset offset : offsets.subList(1, k)) {
+      sum = sum.plus(1, withoutSway(offset));
+    }
+    double[] values = offsets.stream().mapToDouble(o -> o.mm().value()).toArray();
+    double sd = SampleStatistics.standardDeviation(values);
+    return sum.times(1.0 / k).with(repeated(sd, k));
+  }
+
+  private Contribution repeated(double sd, int k) {
+    if (k >= ENOUGH_STANDS) {
+      return repeat(sd / Math.sqrt(k), k - 1);
+    }
+    double degrees = defaultDegrees + k - 1;
+    double pooled = (defaultDegrees * defaultSdMm * defaultSdMm + (k - 1) * sd * sd) / degrees;
+    return repeat(Math.sqrt(pooled / k), degrees);
+  }
+
+  private Contribution repeat(double u, double degrees) {
+    Offset first = offsets.get(0);
+    String of = first.of() + " " + first.plane() + " " + first.kind();
+    return new Contribution(new Source(Cause.REPEATABILITY, of), u, 1, degrees);
+  }
+
+  private static Estimate withoutSway(Offset offset) {
+    return new Estimate(
+        offset.mm().value(),
+        offset.mm().contributions().stream()
+            .filter(c -> c.source().cause() != Cause.SWAY)
+            .toList());
+  }
+}

@@ -1,0 +1,66 @@
+package caryatid.alignment;
+
+import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Judgement;
+import caryatid.loadline.Target;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import caryatid.sheet.TrialSheet;
+import caryatid.uncertainty.Estimate;
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+
+/** Doubts about a state as a whole. */
+final class StateRemarks {
+  private static final double COVERAGE = 0.95;
+
+  /** Load shares further apart are not comparable (common practice, no source). */
+  private static final double SHARES_APART = 0.05;
+
+  private StateRemarks() {}
+
+  static List<Remark> of(List<Stand> stands, TrialSheet trial, Judgement judged) {
+    List<Remark> remarks = new ArrayList<>();
+    for (Side side : trial.side().sides()) {
+      DoubleSummaryStatistics shares = shares(stands, side);
+      if (shares.getMax() - shares.getMin() > SHARES_APART) {
+        remarks.add(
+            Remark.of(
+                StateRemark.SHARES_DIFFER,
+                Argument.term(side),
+                Argument.of(100 * shares.getMin(), Unit.PERCENT),
+                Argument.of(100 * shares.getMax(), Unit.PERCENT)));
+      }
+    }
+    judged.findings().stream()
+        .filter(f -> !f.decidable())
+        .forEach(f -> remarks.add(tooNarrow(f)));
+    if (stands.size() == 1) {
+      remarks.add(Remark.of(StateRemark.ONE_STAND));
+    }
+    return remarks;
+  }
+
+  private static Remark tooNarrow(Finding finding) {
+    Target target = finding.target();
+    return Remark.of(
+        StateRemark.TOLERANCE_TOO_NARROW,
+        Argument.term(target.plane()),
+        Argument.text(target.landmark()),
+        Argument.term(target.side()),
+        Argument.of((target.highestMm() - target.lowestMm()) / 2, Unit.MM),
+        Argument.of(finding.offset().mm().expanded(COVERAGE), Unit.MM));
+  }
+
+  private static DoubleSummaryStatistics shares(List<Stand> stands, Side side) {
+    return stands.stream()
+        .map(stand -> Optional.ofNullable(stand.standing().share().get(side)))
+        .flatMap(Optional::stream)
+        .mapToDouble(Estimate::value)
+        .summaryStatistics();
+  }
+}

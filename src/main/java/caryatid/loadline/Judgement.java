@@ -1,0 +1,92 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Plane;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.standing.LineOf;
+import caryatid.standing.Stance;
+import caryatid.uncertainty.Conformity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Offsets against targets.
+ *
+ * @param findings one for each target that could be compared
+ * @param withheld the other targets, and why
+ */
+public record Judgement(List<Finding> findings, List<Withheld> withheld) {
+  public Judgement {
+    findings = List.copyOf(findings);
+    withheld = List.copyOf(withheld);
+  }
+
+  /**
+   * Judges offsets. A target is compared with the vertical load line it is meant for, and with no
+   * other.
+   *
+   * @param offsets of one alignment state
+   * @param targets what is recommended
+   * @param stance which foot stood on which plate
+   */
+  public static Judgement of(
+      List<Offset> offsets, List<Target> targets, Stance stance, DecisionRule rule) {
+    List<Finding> findings = new ArrayList<>();
+    List<Withheld> withheld = new ArrayList<>();
+    for (Target target : targets) {
+      Optional<Offset> offset = offset(offsets, target);
+      offset.ifPresent(o -> findings.add(finding(o, target, rule)));
+      if (offset.isEmpty()) {
+        withheld.add(new Withheld(target, reason(target, stance)));
+      }
+    }
+    return new Judgement(findings, withheld);
+  }
+
+  private static Optional<Offset> offset(List<Offset> offsets, Target target) {
+    return offsets.stream()
+        .filter(o -> o.kind() == LineKind.VERTICAL && o.of() == line(target))
+        .filter(o -> o.plane() == target.plane() && o.side() == target.side())
+        .filter(o -> o.landmark().equals(target.landmark()))
+        .findFirst();
+  }
+
+  private static LineOf line(Target target) {
+    return target.line() == Target.MeantFor.FOOT
+        ? LineOf.foot(target.side())
+        : LineOf.WHOLE_BODY;
+  }
+
+  private static Finding finding(Offset offset, Target target, DecisionRule rule) {
+    double low = target.lowestMm();
+    double high = target.highestMm();
+    double mm = offset.mm().value();
+    Conformity conformity = Conformity.of(offset.mm(), low, high);
+    return new Finding(
+        offset,
+        target,
+        conformity.within(),
+        Conformity.decidable(offset.mm(), low, high, rule.confidence()),
+        rule.verdict(mm >= low && mm <= high, conformity));
+  }
+
+  private static Remark reason(Target target, Stance stance) {
+    boolean whole = target.line() == Target.MeantFor.WHOLE_BODY;
+    boolean together = stance instanceof Stance.BothFeetOnOnePlate;
+    if (target.plane() == Plane.FRONTAL && (whole || together)) {
+      return Remark.of(LoadLineRemark.FRONTAL_OF_WHOLE_BODY);
+    }
+    if (!whole && together) {
+      return Remark.of(LoadLineRemark.OWN_LINE_UNKNOWN);
+    }
+    if (whole && stance instanceof Stance.ProstheticFootOnPlate) {
+      return Remark.of(LoadLineRemark.WHOLE_BODY_LINE_UNKNOWN);
+    }
+    return Remark.of(
+        LoadLineRemark.NOT_MARKED,
+        Argument.text(target.landmark()),
+        Argument.term(target.side()),
+        Argument.term(target.plane()));
+  }
+}

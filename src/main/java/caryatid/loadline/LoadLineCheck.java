@@ -1,0 +1,74 @@
+package caryatid.loadline;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import caryatid.standing.Stance;
+import caryatid.standing.Standing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds where the load lines of one stand run past its landmarks. */
+public final class LoadLineCheck {
+  private LoadLineCheck() {}
+
+  /**
+   * The offsets, moments and remarks of a stand.
+   *
+   * @param standing what the recording says
+   * @param landmarks the landmarks in the person's frame
+   * @param how how the wearer stood
+   * @throws BadInput if the stand is of no use: a hand held something, or the feet were not level
+   */
+  public static PastLandmarks past(Standing standing, List<Landmark> landmarks, Circumstances how)
+      throws BadInput {
+    refuse(how);
+    List<Offset> offsets = Offsets.of(standing, landmarks, how.doubts());
+    Moments moments = new Moments(standing, landmarks, how);
+    List<Remark> remarks = new ArrayList<>(remarks(how));
+    remarks.addAll(moments.remarks());
+    return new PastLandmarks(offsets, moments.of(offsets), remarks);
+  }
+
+  private static void refuse(Circumstances how) throws BadInput {
+    List<Problem> problems = new ArrayList<>();
+    if (how.handHolds()) {
+      problems.add(Problem.at(how.sheet(), LoadLineProblem.HAND_HOLDS));
+    }
+    double apartMm = Math.abs(how.otherFootHigherMm().orElse(0));
+    if (how.otherFootOnFloor() && apartMm > how.limits().levelFeetMm()) {
+      problems.add(heights(how, LoadLineProblem.FLOOR_NOT_LEVEL, apartMm, how.limits().levelFeetMm()));
+    } else if (apartMm > how.limits().mostUnlevelMm()) {
+      problems.add(heights(how, LoadLineProblem.FEET_NOT_LEVEL, apartMm, how.limits().mostUnlevelMm()));
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+  }
+
+  private static Problem heights(
+      Circumstances how, LoadLineProblem topic, double apartMm, double limitMm) {
+    return Problem.at(
+        how.sheet(), topic, Argument.of(limitMm, Unit.MM), Argument.of(apartMm, Unit.MM));
+  }
+
+  private static List<Remark> remarks(Circumstances how) {
+    List<Remark> remarks = new ArrayList<>();
+    if (how.stance() instanceof Stance.BothFeetOnOnePlate) {
+      remarks.add(Remark.of(LoadLineRemark.WHOLE_BODY_LINE));
+    }
+    double apartMm = Math.abs(how.otherFootHigherMm().orElse(0));
+    if (apartMm > how.limits().levelFeetMm()) {
+      remarks.add(Remark.of(LoadLineRemark.FEET_NOT_LEVEL, Argument.of(apartMm, Unit.MM)));
+    }
+    if (how.handTouches()) {
+      remarks.add(Remark.of(LoadLineRemark.HAND_TOUCHES));
+    }
+    if (how.kneeLocked()) {
+      remarks.add(Remark.of(LoadLineRemark.KNEE_LOCKED));
+    }
+    return remarks;
+  }
+}

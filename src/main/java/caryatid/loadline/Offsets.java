@@ -1,0 +1,112 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Plane;
+import caryatid.standing.LineOf;
+import caryatid.standing.MeanLoad;
+import caryatid.standing.Standing;
+import caryatid.standing.Sway;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Offsets of load lines from landmarks. A leg's landmark is compared with its own foot's line in both
+ * planes, and with the whole body's in the sagittal plane only: sideways the whole body's line runs
+ * between the legs and says nothing about one of them.
+ */
+final class Offsets {
+  private final Standing standing;
+  private final Doubts doubts;
+
+  private Offsets(Standing standing, Doubts doubts) {
+    this.standing = standing;
+    this.doubts = doubts;
+  }
+
+  static List<Offset> of(Standing standing, List<Landmark> landmarks, Doubts doubts) {
+    Offsets offsets = new Offsets(standing, doubts);
+    List<Offset> all = new ArrayList<>();
+    for (Landmark landmark : landmarks) {
+      for (Plane plane : Plane.values()) {
+        offsets.add(all, landmark, plane, LineOf.foot(landmark.side()));
+      }
+      offsets.add(all, landmark, Plane.SAGITTAL, LineOf.WHOLE_BODY);
+    }
+    return List.copyOf(all);
+  }
+
+  private void add(List<Offset> all, Landmark landmark, Plane plane, LineOf of) {
+    Optional<MeanLoad> load = standing.load(of);
+    Optional<Coordinate> mark = landmark.in(plane);
+    if (load.isEmpty() || mark.isEmpty()) {
+      return;
+    }
+    Estimate vertical = vertical(load.get(), landmark, plane, mark.get());
+    all.add(offset(landmark, plane, of, LineKind.VERTICAL, vertical));
+    load.get()
+        .lean()
+        .map(lean -> plane == Plane.SAGITTAL ? lean.anteriorPerUp() : lean.rightPerUp())
+        .map(lean -> vertical.plus(sign(landmark, plane) * landmark.heightMm(), lean))
+        .ifPresent(mm -> all.add(offset(landmark, plane, of, LineKind.MEASURED_FORCE, mm)));
+  }
+
+  private static Offset offset(
+      Landmark landmark, Plane plane, LineOf of, LineKind kind, Estimate mm) {
+    return new Offset(plane, landmark.side(), landmark.name(), of, kind, mm);
+  }
+
+  private Estimate vertical(MeanLoad load, Landmark landmark, Plane plane, Coordinate mark) {
+    double sign = sign(landmark, plane);
+    Estimate point = new Estimate(mark.mm(), mark.doubts());
+    return cop(load, plane)
+        .plus(-1, point)
+        .with(known(Cause.LEVEL, plane.name(), doubts.levelRad(), landmark.heightMm()))
+        .with(known(Cause.YAW, "", doubts.yawRad(), yawLever(load, landmark, plane)))
+        .with(movement(load, landmark, plane))
+        .times(sign);
+  }
+
+  /** How far the offset changes for each radian the wearer is turned to the left on the plate, mm. */
+  private double yawLever(MeanLoad load, Landmark landmark, Plane plane) {
+    Plane other = plane == Plane.SAGITTAL ? Plane.FRONTAL : Plane.SAGITTAL;
+    double assumed =
+        load.of() == LineOf.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
+    double across =
+        landmark.in(other).map(mark -> cop(load, other).value() - mark.mm()).orElse(assumed);
+    return plane == Plane.SAGITTAL ? -across : across;
+  }
+
+  /**
+   * The landmark was read at some moment while the body swung like a pendulum upside down; the source
+   * is that moment, in standard deviations of the swing.
+   */
+  private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
+    Sway sway = swing(load.of());
+    double sdMm = plane == Plane.SAGITTAL ? sway.sdAnteriorMm() : sway.sdRightMm();
+    String of = landmark.side() + " " + landmark.name() + " " + plane;
+    double mm = sdMm * landmark.heightMm() / doubts.pendulumMm();
+    return known(Cause.LANDMARK_MOVEMENT, of, 1, mm);
+  }
+
+  /** The whole body's sway where it was recorded, else that of the line itself. */
+  private Sway swing(LineOf of) {
+    LineOf best = standing.load(LineOf.WHOLE_BODY).isPresent() ? LineOf.WHOLE_BODY : of;
+    return standing.sway().stream().filter(s -> s.of() == best).findFirst().orElseThrow();
+  }
+
+  private static Contribution known(Cause cause, String of, double u, double sensitivity) {
+    return new Contribution(new Source(cause, of), u, sensitivity, Double.POSITIVE_INFINITY);
+  }
+
+  private static Estimate cop(MeanLoad load, Plane plane) {
+    return plane == Plane.SAGITTAL ? load.copAnteriorMm() : load.copRightMm();
+  }
+
+  private static double sign(Landmark landmark, Plane plane) {
+    return plane == Plane.SAGITTAL ? 1 : landmark.side().lateral();
+  }
+}

@@ -1,0 +1,93 @@
+package caryatid.standing;
+
+/**
+ * What counts as quiet standing. Where a limit cites "real stands", these are 1,930 stands of 60 s of
+ * people without a prosthesis (open data set of Santos and Duarte 2016, PeerJ 4:e2648; eyes open and
+ * closed, on firm ground and on foam), or 60 of them where it says so.
+ *
+ * @param shortestS shortest stretch that is used, s, above 0
+ * @param blockS the recording is judged in blocks of this length, s, above 0
+ * @param windowS means over this long before and after a moment are compared, s, above 0
+ * @param settlingS left out after the wearer stepped on, and half of it before stepping off, s
+ * @param shiftMm a change of these means is a shift only when larger than this, mm,
+ * @param shiftTimes and larger than this many times the stand's own median change,
+ * @param mostShiftMm or larger than this whatever the stand's own, mm
+ * @param driftMm largest difference between the first and the last quarter of a stretch, mm
+ * @param mostSdMm largest standard deviation of the centre of pressure in any direction, mm
+ * @param foot limits of one foot's vertical force
+ * @param wholeBody limits of the whole body's vertical force
+ * @param leastShare smallest share of the whole load on a prosthesis, 0 to 1
+ */
+public record Limits(
+    double shortestS,
+    double blockS,
+    double windowS,
+    double settlingS,
+    double shiftMm,
+    double shiftTimes,
+    double mostShiftMm,
+    double driftMm,
+    double mostSdMm,
+    Force foot,
+    Force wholeBody,
+    double leastShare) {
+
+  /**
+   * Limits of a vertical force, as fractions of its mean.
+   *
+   * @param shift largest change between adjacent windows
+   * @param sd largest standard deviation
+   */
+  public record Force(double shift, double sd) {
+    /**
+     * @throws IllegalArgumentException if one is not above 0
+     */
+    public Force {
+      positive(shift, sd);
+    }
+  }
+
+  /**
+   * The usual limits.
+   *
+   * <ul>
+   *   <li>shortest stretch 5 s, blocks 0.5 s, windows and settling 2 s: common practice, no source;
+   *   <li>shift 15 mm and 8 times the median change, or 50 mm: of 60 real stands none exceeds 15 mm
+   *       and 8 times its median at once, and the largest change is 44 mm;
+   *   <li>drift 25.4 mm: the 99th percentile of real stands;
+   *   <li>standard deviation 35 mm: twice the 99th percentile of real stands fore and aft (17.6 mm);
+   *   <li>whole body's force: shift 2 %, standard deviation 3 %, where quiet standing shows 0.11 to
+   *       0.33 % and slow squats 13 %;
+   *   <li>one foot's force: shift 10 %, standard deviation 15 %: the load moves between the feet, by
+   *       0.6 to 0.7 % in a real recording of a person without a prosthesis and further in wearers
+   *       (common practice, no source);
+   *   <li>smallest share 0.1 of the load (common practice, no source).
+   * </ul>
+   */
+  public static final Limits USUAL =
+      new Limits(
+          5, 0.5, 2, 2, 15, 8, 50, 25.4, 35, new Force(0.10, 0.15), new Force(0.02, 0.03), 0.1);
+
+  /**
+   * @throws IllegalArgumentException if a number is out of its range
+   */
+  public Limits {
+    positive(shortestS, blockS, windowS, shiftMm, shiftTimes, mostShiftMm, driftMm, mostSdMm);
+    if (!(settlingS >= 0) || !(leastShare >= 0 && leastShare <= 1)) {
+      throw new IllegalArgumentException("settling " + settlingS + " s, share " + leastShare);
+    }
+  }
+
+  /** The limits of the force that a trace shows. */
+  Force of(LineOf line) {
+    return line == LineOf.WHOLE_BODY ? wholeBody : foot;
+  }
+
+  private static void positive(double... numbers) {
+    for (double number : numbers) {
+      if (!(number > 0)) {
+        throw new IllegalArgumentException("a limit must be above 0: " + number);
+      }
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package caryatid.standing;
+
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Unit;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a side bears of the whole load: from both feet's plates, or from one and the body mass. */
+final class LoadShare {
+  /** Standard gravity, m/s2 (CGPM 1901). */
+  static final double GRAVITY = 9.80665;
+
+  /**
+   * Standard uncertainty of the body's weight, as a fraction of it: scales, clothes and local gravity
+   * (common practice, no source).
+   */
+  private static final double WEIGHT_FRACTION = 0.01;
+
+  private LoadShare() {}
+
+  static Map<Side, Estimate> of(
+      List<Trace> traces, List<MeanLoad> loads, StandAnalysis.Conditions conditions) {
+    if (traces.size() == 3) {
+      return ofBoth(traces, new MeanLoads(conditions.accuracy()));
+    }
+    Optional<Estimate> force = loads.get(0).upN();
+    LineOf of = loads.get(0).of();
+    if (loads.size() != 1 || of == LineOf.WHOLE_BODY || force.isEmpty() || conditions.bodyMassKg().isEmpty()) {
+      return Map.of();
+    }
+    Estimate share = ofWeight(force.get(), conditions.bodyMassKg().getAsDouble());
+    Side side = of == LineOf.LEFT_FOOT ? Side.LEFT : Side.RIGHT;
+    return Map.of(side, share);
+  }
+
+  private static Map<Side, Estimate> ofBoth(List<Trace> traces, MeanLoads means) {
+    Trace left = traces.get(0);
+    Trace right = traces.get(1);
+    Trace whole = traces.get(2);
+    return Map.of(
+        Side.LEFT, means.share(left, right, whole), Side.RIGHT, means.share(right, left, whole));
+  }
+
+  private static Estimate ofWeight(Estimate force, double bodyMassKg) {
+    Estimate share = force.times(1 / (bodyMassKg * GRAVITY));
+    return share.with(
+        new Contribution(
+            new Source(Cause.BODY_MASS, ""),
+            WEIGHT_FRACTION,
+            share.value(),
+            Double.POSITIVE_INFINITY));
+  }
+
+  static void refuseUnloaded(
+      Map<Side, Estimate> share, StandAnalysis.Conditions conditions, Limits limits, String file)
+      throws BadInput {
+    for (Side side : conditions.prosthetic()) {
+      Optional<Estimate> borne = Optional.ofNullable(share.get(side));
+      if (borne.isPresent() && borne.get().value() < limits.leastShare()) {
+        throw new BadInput(
+            Problem.at(
+                Place.of(file),
+                StandProblem.PROSTHESIS_UNLOADED,
+                Argument.term(side),
+                Argument.of(100 * limits.leastShare(), Unit.PERCENT),
+                Argument.of(100 * borne.get().value(), Unit.PERCENT)));
+      }
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package caryatid.standing;
+
+import caryatid.standing.LeftOut.Reason;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Finds the part of a recording to use: the longest run of blocks that are loaded, settled, free of
+ * steps and shifts, and that does not drift beyond what real standing shows. The longest, never the
+ * steadiest: choosing by steadiness would choose by chance, and the stated uncertainty would no longer
+ * hold. The number of blocks is bounded, so the cost grows linearly with the number of samples.
+ */
+final class QuietSearch {
+  private static final int MOST_BLOCKS = 600;
+
+  private final Limits limits;
+  private final List<Blocks> sums;
+  private final BitSet bad;
+  private final BitSet settling = new BitSet();
+  private final BitSet shifted = new BitSet();
+  private final int[] edges;
+
+  private QuietSearch(Traces traces, double durationS, Limits limits) {
+    this.limits = limits;
+    int samples = traces.usable().size();
+    int count = (int) Math.max(1, Math.min(MOST_BLOCKS, durationS / limits.blockS()));
+    this.edges = Blocks.edges(samples, Math.min(count, samples));
+    double blockS = durationS / (edges.length - 1);
+    UsableBlocks usable = new UsableBlocks(traces.usable(), edges);
+    this.bad = usable.bad();
+    this.sums = traces.all().stream().map(trace -> new Blocks(trace, edges)).toList();
+    int window = (int) Math.max(1, Math.round(limits.windowS() / blockS));
+    for (int i = 0; i < sums.size(); i++) {
+      shifted.or(Shifts.of(traces.all().get(i), sums.get(i), usable, window, limits));
+    }
+    settle((int) Math.ceil(limits.settlingS() / blockS));
+  }
+
+  /**
+   * What was found.
+   *
+   * @param fromIndex first sample
+   * @param toIndex one past the last; equal to {@code fromIndex} when nothing is eligible
+   * @param leftOut runs of samples that are not used
+   */
+  record Found(int fromIndex, int toIndex, List<Run> leftOut) {}
+
+  /** A run of samples, and why it is not used. */
+  record Run(int fromIndex, int toIndex, Reason reason) {}
+
+  /** Searches a recording of a duration, s. */
+  static Found in(Traces traces, double durationS, Limits limits) {
+    return new QuietSearch(traces, durationS, limits).search();
+  }
+
+  private Found search() {
+    int count = edges.length - 1;
+    for (int length = count; length > 0; length--) {
+      for (int from = 0; from + length <= count; from++) {
+        if (eligible(from, from + length)) {
+          return found(from, from + length);
+        }
+      }
+    }
+    return found(0, 0);
+  }
+
+  private boolean eligible(int from, int to) {
+    return free(bad, from, to)
+        && free(settling, from, to)
+        && free(shifted, from, to)
+        && sums.stream().noneMatch(blocks -> drifts(blocks, from, to));
+  }
+
+  private static boolean free(BitSet marks, int from, int to) {
+    int next = marks.nextSetBit(from);
+    return next < 0 || next >= to;
+  }
+
+  private boolean drifts(Blocks blocks, int from, int to) {
+    int quarter = Math.max(1, (to - from) / 4);
+    return blocks.apartMm(from, from + quarter, to - quarter, to) > limits.driftMm();
+  }
+
+  /** Marks the time after stepping on and, half as long, before stepping off. */
+  private void settle(int blocks) {
+    int count = edges.length - 1;
+    for (int off = bad.nextSetBit(0); off >= 0; off = bad.nextSetBit(bad.nextClearBit(off))) {
+      int on = bad.nextClearBit(off);
+      if (off == 0 || on == count || on - off > 1) {
+        settling.set(Math.max(0, off - (blocks + 1) / 2), off);
+        settling.set(on, Math.min(count, on + blocks));
+      }
+    }
+  }
+
+  private Found found(int from, int to) {
+    List<Run> runs = new ArrayList<>();
+    int count = edges.length - 1;
+    addRuns(runs, 0, from, from, to);
+    addRuns(runs, to, count, from, to);
+    return new Found(edges[from], edges[to], List.copyOf(runs));
+  }
+
+  /** Adds blocks {@code begin} to {@code end}, joined where the reason is the same. */
+  private void addRuns(List<Run> runs, int begin, int end, int from, int to) {
+    int start = begin;
+    for (int b = begin + 1; b <= end; b++) {
+      if (b == end || why(b, from, to) != why(start, from, to)) {
+        runs.add(new Run(edges[start], edges[b], why(start, from, to)));
+        start = b;
+      }
+    }
+  }
+
+  private Reason why(int block, int from, int to) {
+    if (bad.get(block)) {
+      boolean atAnEnd =
+          bad.nextClearBit(block) == edges.length - 1 || bad.previousClearBit(block) < 0;
+      return atAnEnd ? Reason.UNLOADED : Reason.GAP;
+    }
+    if (shifted.get(block)) {
+      return Reason.STEP_OR_SHIFT;
+    }
+    if (settling.get(block)) {
+      return Reason.SETTLING;
+    }
+    return adjoins(block, from, to) ? Reason.DRIFT : Reason.SHORTER_STRETCH;
+  }
+
+  /** Whether only drift keeps a block from the stretch. */
+  private boolean adjoins(int block, int from, int to) {
+    int begin = block < from ? block : to;
+    int end = block < from ? from : block + 1;
+    return from < to
+        && free(bad, begin, end)
+        && free(shifted, begin, end)
+        && free(settling, begin, end);
+  }
+}

@@ -1,0 +1,28 @@
+package caryatid.standing;
+
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+
+/** What the reader of a stand should know. */
+public enum StandRemark implements Topic {
+  PROSTHESIS_LITTLE_LOADED(Weight.IMPORTANT),
+  BODY_MASS_DIFFERS(Weight.IMPORTANT),
+  HARDLY_ANY_SWAY(Weight.IMPORTANT),
+  MUCH_SWAY(Weight.IMPORTANT),
+  SHORT_STRETCH(Weight.IMPORTANT),
+  LOW_RATE(Weight.NOTE),
+  SHARE_UNKNOWN(Weight.NOTE),
+  SHEAR_OFFSET(Weight.NOTE),
+  SET_BY_HAND(Weight.NOTE);
+
+  private final Weight weight;
+
+  StandRemark(Weight weight) {
+    this.weight = weight;
+  }
+
+  @Override
+  public Weight weight() {
+    return weight;
+  }
+}

@@ -1,0 +1,135 @@
+package caryatid.standing;
+
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import caryatid.uncertainty.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Doubts that do not stop a result, in the order of their weight. */
+final class StandRemarks {
+  /** Below this share of the load, its line says little about a leg (common practice, no source). */
+  private static final double LITTLE_SHARE = 0.3;
+
+  /** A larger difference of weight and body mass asks for a look (common practice, no source). */
+  private static final double MASS_DIFFERS = 0.05;
+
+  /** Length and rate for stabilometry: Scoppa et al. 2013, Gait Posture 37:290-292. */
+  private static final double SHORT_S = 25;
+
+  private static final double LOW_HZ = 50;
+
+  /** A tenth of the first percentile of real stands, medio-lateral 1.1 mm (see {@link Limits}). */
+  private static final double HARDLY_MM = 0.1;
+
+  /** The 99th percentile of real stands fore and aft (see {@link Limits}). */
+  private static final double MUCH_MM = 17.6;
+
+  /**
+   * Mean horizontal over vertical force of the whole body that is taken for the plate's own offset:
+   * 0.3 deg, the smallest seen in real recordings under both feet, where it must be about zero.
+   */
+  static final double SHEAR_OFFSET = Math.toRadians(0.3);
+
+  private final Standing standing;
+  private final StandAnalysis.Conditions conditions;
+  private final List<Remark> remarks = new ArrayList<>();
+
+  private StandRemarks(Standing standing, StandAnalysis.Conditions conditions) {
+    this.standing = standing;
+    this.conditions = conditions;
+  }
+
+  static List<Remark> of(Standing standing, StandAnalysis.Conditions conditions) {
+    StandRemarks found = new StandRemarks(standing, conditions);
+    found.load();
+    found.sway();
+    found.stretch();
+    found.shear();
+    return List.copyOf(found.remarks);
+  }
+
+  private void load() {
+    for (Side side : conditions.prosthetic()) {
+      Optional<Estimate> share = Optional.ofNullable(standing.share().get(side));
+      share
+          .filter(s -> s.value() < LITTLE_SHARE)
+          .ifPresent(
+              s ->
+                  say(
+                      StandRemark.PROSTHESIS_LITTLE_LOADED,
+                      Argument.term(side),
+                      Argument.of(100 * s.value(), Unit.PERCENT)));
+    }
+    if (standing.share().isEmpty()) {
+      say(StandRemark.SHARE_UNKNOWN);
+    }
+    standing.load(LineOf.WHOLE_BODY).flatMap(MeanLoad::upN).ifPresent(this::weigh);
+  }
+
+  private void weigh(Estimate upN) {
+    double massKg = upN.value() / LoadShare.GRAVITY;
+    conditions
+        .bodyMassKg()
+        .ifPresent(
+            stated -> {
+              if (Math.abs(massKg / stated - 1) > MASS_DIFFERS) {
+                say(
+                    StandRemark.BODY_MASS_DIFFERS,
+                    Argument.of(massKg, Unit.KG),
+                    Argument.of(stated, Unit.KG));
+              }
+            });
+  }
+
+  private void sway() {
+    for (Sway sway : standing.sway()) {
+      double most = Math.max(sway.sdRightMm(), sway.sdAnteriorMm());
+      if (sway.lowPassHz().isEmpty() && most < HARDLY_MM) {
+        say(StandRemark.HARDLY_ANY_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
+      }
+      if (sway.lowPassHz().isEmpty() && most > MUCH_MM) {
+        say(StandRemark.MUCH_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
+      }
+    }
+  }
+
+  private void stretch() {
+    QuietStretch stretch = standing.stretch();
+    if (stretch.durationS() < SHORT_S) {
+      say(
+          StandRemark.SHORT_STRETCH,
+          Argument.of(stretch.durationS(), Unit.S),
+          Argument.of(SHORT_S, Unit.S));
+    }
+    if (standing.rateHz() < LOW_HZ) {
+      say(StandRemark.LOW_RATE, Argument.of(standing.rateHz(), Unit.HZ), Argument.of(LOW_HZ, Unit.HZ));
+    }
+    if (stretch.byHand()) {
+      say(
+          StandRemark.SET_BY_HAND,
+          Argument.of(stretch.fromS(), Unit.S),
+          Argument.of(stretch.toS(), Unit.S));
+    }
+  }
+
+  private void shear() {
+    standing.load(LineOf.WHOLE_BODY).flatMap(MeanLoad::lean).ifPresent(this::shear);
+  }
+
+  private void shear(Lean lean) {
+    double right = lean.rightPerUp().value();
+    double anterior = lean.anteriorPerUp().value();
+    double most = Math.max(Math.abs(right), Math.abs(anterior));
+    if (most > SHEAR_OFFSET) {
+      say(StandRemark.SHEAR_OFFSET, Argument.of(Math.toDegrees(StrictMath.atan(most)), Unit.DEG));
+    }
+  }
+
+  private void say(StandRemark topic, Argument... arguments) {
+    remarks.add(Remark.of(topic, arguments));
+  }
+}

@@ -1,0 +1,159 @@
+package caryatid.standing;
+
+import caryatid.recording.Recording;
+import caryatid.recording.Samples;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Unit;
+import caryatid.standing.LeftOut.Reason;
+import caryatid.uncertainty.SampleStatistics;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Settles which part of a recording is used, or why none can be. */
+final class Stretches {
+  private static final int FEWEST_SAMPLES = 10;
+
+  private final Recording recording;
+  private final Traces traces;
+  private final Limits limits;
+
+  Stretches(Recording recording, Traces traces, Limits limits) {
+    this.recording = recording;
+    this.traces = traces;
+    this.limits = limits;
+  }
+
+  /** The part the user set, or else the longest eligible one. */
+  QuietStretch settle(Optional<Stretch> byHand) throws BadInput {
+    QuietStretch stretch = byHand.isPresent() ? cut(byHand.get()) : search();
+    for (Trace trace : traces.cut(stretch.fromIndex(), stretch.toIndex())) {
+      steady(trace);
+    }
+    return stretch;
+  }
+
+  private QuietStretch search() throws BadInput {
+    if (traces.usable().count() == 0) {
+      throw bad(StandProblem.NOTHING_USABLE);
+    }
+    QuietSearch.Found found = QuietSearch.in(traces, recordedS(), limits);
+    QuietStretch stretch =
+        stretch(found.fromIndex(), Math.max(found.fromIndex() + 1, found.toIndex()), false, found.leftOut());
+    if (found.toIndex() - found.fromIndex() < FEWEST_SAMPLES
+        || stretch.durationS() < limits.shortestS()) {
+      throw tooShort(stretch, found);
+    }
+    return stretch;
+  }
+
+  private BadInput tooShort(QuietStretch stretch, QuietSearch.Found found) {
+    for (Trace trace : traces.all()) {
+      double variation = variation(loaded(trace));
+      if (variation > limits.of(trace.of).sd()) {
+        return unsteady(trace, variation);
+      }
+    }
+    Reason main =
+        found.leftOut().stream()
+            .max(Comparator.comparingInt(run -> run.toIndex() - run.fromIndex()))
+            .map(QuietSearch.Run::reason)
+            .orElse(Reason.SHORTER_STRETCH);
+    return bad(
+        StandProblem.TOO_SHORT,
+        Argument.of(limits.shortestS(), Unit.S),
+        Argument.of(found.toIndex() > found.fromIndex() ? stretch.durationS() : 0, Unit.S),
+        Argument.term(main));
+  }
+
+  private QuietStretch cut(Stretch byHand) throws BadInput {
+    int from = firstAt(byHand.fromS());
+    int to = from;
+    while (to < recording.timeS().size() && recording.timeS().at(to) <= byHand.toS()) {
+      if (!traces.usable().at(to)) {
+        throw bad(StandProblem.GAP_BY_HAND, Argument.of(recording.timeS().at(to), Unit.S));
+      }
+      to++;
+    }
+    if (to - from < FEWEST_SAMPLES) {
+      throw bad(StandProblem.TOO_SHORT_BY_HAND, Argument.count(FEWEST_SAMPLES), Argument.count(to - from));
+    }
+    List<QuietSearch.Run> leftOut = new ArrayList<>();
+    if (from > 0) {
+      leftOut.add(new QuietSearch.Run(0, from, Reason.BY_HAND));
+    }
+    if (to < recording.timeS().size()) {
+      leftOut.add(new QuietSearch.Run(to, recording.timeS().size(), Reason.BY_HAND));
+    }
+    return stretch(from, to, true, leftOut);
+  }
+
+  private int firstAt(double fromS) {
+    int from = 0;
+    while (from < recording.timeS().size() && recording.timeS().at(from) < fromS) {
+      from++;
+    }
+    return from;
+  }
+
+  private QuietStretch stretch(int from, int to, boolean byHand, List<QuietSearch.Run> leftOut) {
+    Samples time = recording.timeS();
+    List<LeftOut> parts =
+        leftOut.stream()
+            .map(r -> new LeftOut(time.at(r.fromIndex()), time.at(r.toIndex() - 1), r.reason()))
+            .toList();
+    return new QuietStretch(from, to, time.at(from), time.at(to - 1), byHand, parts);
+  }
+
+  private void steady(Trace trace) throws BadInput {
+    double variation = variation(trace.upN);
+    if (variation > limits.of(trace.of).sd()) {
+      throw unsteady(trace, variation);
+    }
+    double sdMm =
+        Math.max(
+            SampleStatistics.standardDeviation(trace.rightMm),
+            SampleStatistics.standardDeviation(trace.anteriorMm));
+    if (sdMm > limits.mostSdMm()) {
+      throw bad(
+          StandProblem.WANDERING,
+          Argument.term(trace.of),
+          Argument.of(limits.mostSdMm(), Unit.MM),
+          Argument.of(sdMm, Unit.MM));
+    }
+  }
+
+  private BadInput unsteady(Trace trace, double variation) {
+    return bad(
+        StandProblem.FORCE_UNSTEADY,
+        Argument.term(trace.of),
+        Argument.of(100 * limits.of(trace.of).sd(), Unit.PERCENT),
+        Argument.of(100 * variation, Unit.PERCENT));
+  }
+
+  private double[] loaded(Trace trace) {
+    return java.util.stream.IntStream.range(0, trace.size())
+        .filter(traces.usable()::at)
+        .mapToDouble(i -> trace.upN[i])
+        .toArray();
+  }
+
+  private static double variation(double[] force) {
+    return force.length < 2
+        ? 0
+        : SampleStatistics.standardDeviation(force) / Math.abs(SampleStatistics.mean(force));
+  }
+
+  private double recordedS() {
+    int last = recording.timeS().size() - 1;
+    return recording.timeS().at(last) - recording.timeS().at(0) + 1 / recording.rateHz();
+  }
+
+  private BadInput bad(StandProblem topic, Argument... arguments) {
+    return new BadInput(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+  }
+}

@@ -1,0 +1,110 @@
+package caryatid.standing;
+
+import caryatid.uncertainty.SampleStatistics;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Measures of sway (Prieto et al. 1996, IEEE Trans Biomed Eng 43:956-966), each sample counted the
+ * same.
+ */
+final class SwayMeasures {
+  /** Cutoff of the low-pass for measures that depend on noise, Hz (common practice, no source). */
+  static final double LOW_PASS_HZ = 10;
+
+  private SwayMeasures() {}
+
+  /**
+   * The sway of a trace: unfiltered, then low-passed where the rate allows it.
+   *
+   * @param trace cut to the stretch, at least three samples
+   * @param rateHz sampling rate, Hz
+   */
+  static List<Sway> of(Trace trace, double rateHz) {
+    Sway plain = measure(trace.of, OptionalDouble.empty(), trace.rightMm, trace.anteriorMm, rateHz);
+    if (rateHz <= 2 * LOW_PASS_HZ) {
+      return List.of(plain);
+    }
+    Butterworth filter = Butterworth.twoPasses(LOW_PASS_HZ, rateHz);
+    int padding = (int) Math.ceil(rateHz / LOW_PASS_HZ);
+    return List.of(
+        plain,
+        measure(
+            trace.of,
+            OptionalDouble.of(LOW_PASS_HZ),
+            filter.zeroPhase(trace.rightMm, padding),
+            filter.zeroPhase(trace.anteriorMm, padding),
+            rateHz));
+  }
+
+  static Sway measure(
+      LineOf of, OptionalDouble lowPassHz, double[] right, double[] anterior, double rateHz) {
+    double path = path(right, anterior);
+    double speed = path * rateHz / (right.length - 1);
+    return new Sway(
+        of,
+        lowPassHz,
+        SampleStatistics.standardDeviation(right),
+        SampleStatistics.standardDeviation(anterior),
+        range(right),
+        range(anterior),
+        path,
+        speed,
+        ellipse(right, anterior),
+        SampleStatistics.covariance(right, anterior),
+        frequency(speed, meanDistance(right, anterior)));
+  }
+
+  /** Mean frequency: that of going round a circle of the mean distance at the mean speed. */
+  private static double frequency(double speed, double distance) {
+    return distance > 0 ? speed / (2 * StrictMath.PI * distance) : 0;
+  }
+
+  private static double path(double[] right, double[] anterior) {
+    double path = 0;
+    for (int i = 1; i < right.length; i++) {
+      path += distance(right[i] - right[i - 1], anterior[i] - anterior[i - 1]);
+    }
+    return path;
+  }
+
+  private static double meanDistance(double[] right, double[] anterior) {
+    double meanRight = SampleStatistics.mean(right);
+    double meanAnterior = SampleStatistics.mean(anterior);
+    double sum = 0;
+    for (int i = 0; i < right.length; i++) {
+      sum += distance(right[i] - meanRight, anterior[i] - meanAnterior);
+    }
+    return sum / right.length;
+  }
+
+  private static double distance(double right, double anterior) {
+    return Math.sqrt(right * right + anterior * anterior);
+  }
+
+  private static double range(double[] values) {
+    return Arrays.stream(values).max().orElseThrow() - Arrays.stream(values).min().orElseThrow();
+  }
+
+  /** Area of the 95 % prediction ellipse: pi k sqrt(det S), mm2. */
+  static double ellipse(double[] right, double[] anterior) {
+    double both = SampleStatistics.covariance(right, anterior);
+    double determinant =
+        SampleStatistics.covariance(right, right) * SampleStatistics.covariance(anterior, anterior)
+            - both * both;
+    return StrictMath.PI * ellipseFactor(right.length) * Math.sqrt(Math.max(0, determinant));
+  }
+
+  /**
+   * The factor k = 2 (n - 1) (n + 1) / (n (n - 2)) F.95(2, n - 2), with the quantile of F in closed
+   * form (Chew 1966; Schubert and Kirchner 2014, Gait Posture 39:518-522).
+   *
+   * @param n samples, at least 3
+   */
+  static double ellipseFactor(long n) {
+    double m = n - 2;
+    double f = m / 2 * (StrictMath.pow(0.05, -2 / m) - 1);
+    return 2.0 * (n - 1) * (n + 1) / (n * m) * f;
+  }
+}

@@ -1,0 +1,84 @@
+package caryatid.standing;
+
+import caryatid.geometry.Side;
+import caryatid.recording.PlateTrack;
+import caryatid.recording.Recording;
+import caryatid.recording.Usable;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What a recording shows of each foot and of the whole body, by the stance it was made in.
+ *
+ * @param all feet first, left before right; then the whole body
+ * @param usable samples that every plate of the stance can use
+ */
+record Traces(List<Trace> all, Usable usable) {
+
+  /** The traces of a recording. */
+  static Traces of(Recording recording, Stance stance, List<Side> prosthetic) throws BadInput {
+    if (stance instanceof Stance.PlatePerFoot feet) {
+      return feet(track(recording, feet.leftPlate()), track(recording, feet.rightPlate()));
+    }
+    if (stance instanceof Stance.BothFeetOnOnePlate both) {
+      return one(LineOf.WHOLE_BODY, track(recording, both.plate()));
+    }
+    Optional<String> plate = ((Stance.ProstheticFootOnPlate) stance).plate();
+    if (prosthetic.size() != 1) {
+      throw bad(recording, StandProblem.WHICH_FOOT);
+    }
+    return one(LineOf.foot(prosthetic.get(0)), track(recording, plate));
+  }
+
+  /** A stretch of them. */
+  List<Trace> cut(int from, int to) {
+    return all.stream().map(trace -> trace.cut(from, to)).toList();
+  }
+
+  private static Traces one(LineOf of, PlateTrack track) {
+    return new Traces(List.of(Trace.of(of, track)), track.usable());
+  }
+
+  private static Traces feet(PlateTrack left, PlateTrack right) {
+    Trace a = Trace.of(LineOf.LEFT_FOOT, left);
+    Trace b = Trace.of(LineOf.RIGHT_FOOT, right);
+    List<Trace> traces = new ArrayList<>(List.of(a, b));
+    if (a.hasForce && b.hasForce) {
+      traces.add(Trace.both(a, b));
+    }
+    return new Traces(List.copyOf(traces), left.usable().and(right.usable()));
+  }
+
+  private static PlateTrack track(Recording recording, Optional<String> plate) throws BadInput {
+    if (plate.isPresent()) {
+      return track(recording, plate.get());
+    }
+    if (recording.plates().size() > 1) {
+      throw bad(recording, StandProblem.PLATE_NOT_NAMED, names(recording));
+    }
+    return recording.plates().get(0);
+  }
+
+  private static PlateTrack track(Recording recording, String plate) throws BadInput {
+    Optional<PlateTrack> track = recording.plate(plate);
+    if (track.isEmpty()) {
+      throw bad(recording, StandProblem.NO_SUCH_PLATE, Argument.text(plate), names(recording));
+    }
+    return track.get();
+  }
+
+  private static Argument names(Recording recording) {
+    return Argument.text(
+        recording.plates().stream().map(PlateTrack::plate).collect(Collectors.joining(", ")));
+  }
+
+  private static BadInput bad(Recording recording, StandProblem topic, Argument... arguments) {
+    return new BadInput(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+  }
+}

@@ -1,0 +1,86 @@
+package caryatid.uncertainty;
+
+/**
+ * Statistics of a series of numbers, computed in two passes with the first pass's rounding corrected
+ * (Chan, Golub and LeVeque 1983, Am Stat 37:242-247; from memory), so that a small spread about a
+ * large mean keeps its digits.
+ */
+public final class SampleStatistics {
+  private SampleStatistics() {}
+
+  /**
+   * Arithmetic mean.
+   *
+   * @throws IllegalArgumentException if there is no number
+   */
+  public static double mean(double[] values) {
+    if (values.length == 0) {
+      throw new IllegalArgumentException("the mean of nothing");
+    }
+    double rough = sumFrom(values, 0) / values.length;
+    return rough + sumFrom(values, rough) / values.length;
+  }
+
+  /**
+   * Standard deviation with n - 1.
+   *
+   * @throws IllegalArgumentException if there are fewer than two numbers
+   */
+  public static double standardDeviation(double[] values) {
+    return Math.sqrt(covariance(values, values));
+  }
+
+  /**
+   * Covariance with n - 1.
+   *
+   * @throws IllegalArgumentException if there are fewer than two numbers, or not equally many
+   */
+  public static double covariance(double[] a, double[] b) {
+    if (a.length < 2 || a.length != b.length) {
+      throw new IllegalArgumentException("covariance of " + a.length + " and " + b.length);
+    }
+    double meanA = mean(a);
+    double meanB = mean(b);
+    double sum = 0;
+    double restA = 0;
+    double restB = 0;
+    for (int i = 0; i < a.length; i++) {
+      double da = a[i] - meanA;
+      double db = b[i] - meanB;
+      sum += da * db;
+      restA += da;
+      restB += db;
+    }
+    return (sum - restA * restB / a.length) / (a.length - 1);
+  }
+
+  /**
+   * Autocorrelation at a lag: the sum of products of deviations from the whole series' mean over the
+   * sum of their squares (NIST StRD, univariate).
+   *
+   * @param lag in samples, 0 or more; beyond the series the result is 0
+   * @throws IllegalArgumentException if the series is empty or does not vary
+   */
+  public static double autocorrelation(double[] values, int lag) {
+    double mean = mean(values);
+    double products = 0;
+    double squares = 0;
+    for (int i = 0; i < values.length; i++) {
+      double d = values[i] - mean;
+      squares += d * d;
+      products += i + lag < values.length ? d * (values[i + lag] - mean) : 0;
+    }
+    if (!(squares > 0)) {
+      throw new IllegalArgumentException("a constant series has no autocorrelation");
+    }
+    return products / squares;
+  }
+
+  private static double sumFrom(double[] values, double origin) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value - origin;
+    }
+    return sum;
+  }
+}

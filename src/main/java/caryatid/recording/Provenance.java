@@ -1,5 +1,10 @@
 package caryatid.recording;
 
+import caryatid.remark.BadInput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+
 /**
  * Which bytes something was read from.
  *
@@ -14,6 +19,21 @@ public record Provenance(String name, long bytes, String sha512) {
   public Provenance {
     if (bytes < 0 || !sha512.matches("[0-9a-f]{128}")) {
       throw new IllegalArgumentException("length " + bytes + ", digest " + sha512);
+    }
+  }
+
+  /**
+   * The provenance of an input, which is read whole for it.
+   *
+   * @throws BadInput if it cannot be read
+   */
+  public static Provenance of(NamedBytes input) throws BadInput {
+    try (InputStream in = input.open();
+        Fingerprint fingerprint = new Fingerprint(in)) {
+      fingerprint.transferTo(OutputStream.nullOutputStream());
+      return fingerprint.provenance(input.name());
+    } catch (IOException e) {
+      throw Reading.unreadable(input, e);
     }
   }
 }

@@ -1,0 +1,116 @@
+package caryatid.workflow;
+
+import caryatid.alignment.Stand;
+import caryatid.loadline.Circumstances;
+import caryatid.loadline.Doubts;
+import caryatid.loadline.Landmark;
+import caryatid.loadline.LoadLineCheck;
+import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.UseLimits;
+import caryatid.recording.NamedBytes;
+import caryatid.recording.PlateAccuracy;
+import caryatid.recording.PlateDescription;
+import caryatid.recording.Provenance;
+import caryatid.recording.Recording;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Remark;
+import caryatid.sheet.DescriptionReader;
+import caryatid.sheet.Hands;
+import caryatid.sheet.KneeSetting;
+import caryatid.sheet.Landmarks;
+import caryatid.sheet.OtherFoot;
+import caryatid.sheet.TrialSheet;
+import caryatid.sheet.TrialSheetReader;
+import caryatid.standing.StandAnalysis;
+import caryatid.standing.Standing;
+import caryatid.standing.Stretch;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * What holds for every stand of one state: the sheet, the plate and what follows from both.
+ *
+ * @param sheet the sheet's bytes
+ * @param description the description's bytes
+ * @param trial what the sheet says
+ * @param plate what the description says
+ * @param landmarks in the person's frame
+ * @param byHand the stretch the user set
+ */
+record Setting(
+    Provenance sheet,
+    Optional<Provenance> description,
+    TrialSheet trial,
+    Optional<PlateDescription> plate,
+    List<Landmark> landmarks,
+    Optional<Stretch> byHand) {
+
+  static Setting read(Inputs inputs) throws BadInput {
+    TrialSheet trial = TrialSheetReader.read(inputs.sheet(), inputs.beside());
+    Optional<PlateDescription> plate = Optional.empty();
+    Optional<Provenance> description = Optional.empty();
+    if (inputs.description().isPresent()) {
+      NamedBytes file = inputs.description().get();
+      plate = Optional.of(DescriptionReader.read(file));
+      description = Optional.of(Provenance.of(file));
+    }
+    List<Landmark> landmarks =
+        Landmarks.place(
+            trial.landmarks(),
+            plate.map(PlateDescription::lines).orElse(List.of()),
+            Place.of(inputs.sheet().name()));
+    return new Setting(
+        Provenance.of(inputs.sheet()), description, trial, plate, landmarks, inputs.byHand());
+  }
+
+  Stand stand(Recording recording) throws BadInput {
+    Standing standing = StandAnalysis.analyse(recording, conditions());
+    PastLandmarks past = LoadLineCheck.past(standing, landmarks, circumstances());
+    List<Remark> remarks =
+        Stream.of(recording.remarks(), standing.remarks(), past.remarks())
+            .flatMap(List::stream)
+            .toList();
+    return new Stand(
+        recording.provenance(),
+        sheet,
+        description,
+        trial,
+        landmarks,
+        standing,
+        past.offsets(),
+        past.moments(),
+        remarks);
+  }
+
+  Doubts doubts() {
+    return Doubts.ASSUMED.withLevel(accuracy().levelRad());
+  }
+
+  private PlateAccuracy accuracy() {
+    return plate.flatMap(PlateDescription::accuracy).orElse(PlateAccuracy.ASSUMED);
+  }
+
+  private StandAnalysis.Conditions conditions() {
+    return new StandAnalysis.Conditions(
+        trial.stance(), trial.side().sides(), trial.bodyMassKg(), accuracy(), byHand);
+  }
+
+  private Circumstances circumstances() {
+    Optional<OtherFoot> other = trial.otherFoot();
+    return new Circumstances(
+        Place.of(sheet.name()),
+        trial.stance(),
+        trial.side().sides(),
+        trial.level().prostheticKnee(),
+        trial.knee().map(KneeSetting::locked).orElse(false),
+        trial.hands() == Hands.TOUCHING,
+        trial.hands() == Hands.HOLDING,
+        other.map(foot -> foot.on() == OtherFoot.Ground.FLOOR).orElse(false),
+        other.map(foot -> OptionalDouble.of(foot.heightDifferenceMm())).orElse(OptionalDouble.empty()),
+        doubts(),
+        UseLimits.USUAL);
+  }
+}

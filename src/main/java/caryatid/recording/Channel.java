@@ -10,5 +10,25 @@ public enum Channel {
   MOMENT_Z,
   COP_X,
   COP_Y,
-  COP_Z
+  COP_Z;
+
+  /** What kind of quantity a channel holds. */
+  enum Quantity {
+    FORCE,
+    MOMENT,
+    COP
+  }
+
+  Quantity quantity() {
+    return Quantity.values()[ordinal() / 3];
+  }
+
+  /** The export's axis: 0 for x, 1 for y, 2 for z. */
+  int axis() {
+    return ordinal() % 3;
+  }
+
+  static Channel of(Quantity quantity, int axis) {
+    return values()[3 * quantity.ordinal() + axis];
+  }
 }

@@ -13,7 +13,9 @@ import java.util.OptionalInt;
  * @param decimalMark point or comma
  * @param headerLine physical line of the column names, from 1
  * @param firstDataLine physical line of the first row of numbers, from 1
- * @param columns the columns' names in order, for a file without a header; empty otherwise
+ * @param columns the columns' names in order, for a file without a header or with a useless one;
+ *     empty otherwise
+ * @param recording which recording of a file that holds several, from 1
  */
 public record ExportForm(
     Optional<String> encoding,
@@ -21,7 +23,8 @@ public record ExportForm(
     Optional<Character> decimalMark,
     OptionalInt headerLine,
     OptionalInt firstDataLine,
-    List<String> columns) {
+    List<String> columns,
+    OptionalInt recording) {
   /** Nothing stated. */
   public static final ExportForm UNSTATED =
       new ExportForm(
@@ -30,7 +33,8 @@ public record ExportForm(
           Optional.empty(),
           OptionalInt.empty(),
           OptionalInt.empty(),
-          List.of());
+          List.of(),
+          OptionalInt.empty());
 
   public ExportForm {
     columns = List.copyOf(columns);

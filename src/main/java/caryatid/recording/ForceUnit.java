@@ -1,19 +1,27 @@
 package caryatid.recording;
 
+import java.util.Optional;
+
 /** Units of force an export may use. */
 public enum ForceUnit {
-  N(1),
+  N(1, "n", "newton", "newtons"),
   /** Kilogram-force, standard gravity 9.80665 m/s2 (CGPM 1901). */
-  KG(9.80665);
+  KG(9.80665, "kg", "kgf", "kp", "kilogram", "kilograms");
 
   private final double newton;
+  private final String[] names;
 
-  ForceUnit(double newton) {
+  ForceUnit(double newton, String... names) {
     this.newton = newton;
+    this.names = names;
   }
 
   /** Newtons in one of the unit. */
   public double newton() {
     return newton;
+  }
+
+  static Optional<ForceUnit> named(String text) {
+    return UnitNames.find(values(), unit -> unit.names, text);
   }
 }

@@ -17,6 +17,6 @@ public final class Importer {
    */
   public static Recording read(NamedBytes export, Optional<PlateDescription> description)
       throws BadInput {
-    throw new UnsupportedOperationException("not built yet");
+    return new ExportReader(export, description).read();
   }
 }

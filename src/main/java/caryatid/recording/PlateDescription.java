@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param plates the plates; empty when the file's own names say enough
  * @param lines the lines from which the clinician measures
  * @param accuracy how far the plate can be trusted; empty when not stated
+ * @param removeUnloadedOffset whether what the unloaded plate shows is subtracted
  */
 public record PlateDescription(
     String name,
@@ -24,7 +25,8 @@ public record PlateDescription(
     Optional<ForceIs> forceIs,
     List<PlateLayout> plates,
     List<MeasuringLine> lines,
-    Optional<PlateAccuracy> accuracy) {
+    Optional<PlateAccuracy> accuracy,
+    boolean removeUnloadedOffset) {
   /** On whom the exported force acts. */
   public enum ForceIs {
     /** Reaction: the vertical force of a standing person points up. */

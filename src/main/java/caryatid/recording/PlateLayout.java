@@ -25,7 +25,8 @@ public record PlateLayout(
     Optional<MomentUnit> momentUnit,
     Optional<Extent> size,
     Optional<TrueOrigin> trueOrigin,
-    Optional<ExportOrigin> exportOrigin) {
+    Optional<ExportOrigin> exportOrigin,
+    Optional<Sensors> sensors) {
   public PlateLayout {
     columns = Map.copyOf(columns);
   }
@@ -50,9 +51,30 @@ public record PlateLayout(
     }
   }
 
-  /** Zero-moment origin in the export's axes, mm from the centre of the top surface. */
-  public record TrueOrigin(double xMm, double yMm, double zMm) {}
+  /**
+   * Zero-moment origin in the export's axes, mm from the centre of the top surface. It lies below
+   * the surface: z is negative where the export's z points up and positive where it points down.
+   */
+  public record TrueOrigin(double xMm, double yMm, double zMm) {
+    /**
+     * @throws IllegalArgumentException if a coordinate is not finite
+     */
+    public TrueOrigin {
+      if (!Double.isFinite(xMm + yMm + zMm)) {
+        throw new IllegalArgumentException("true origin " + xMm + ", " + yMm + ", " + zMm);
+      }
+    }
+  }
 
   /** Where the export's origin lies in the person's frame, mm. */
-  public record ExportOrigin(double rightMm, double anteriorMm) {}
+  public record ExportOrigin(double rightMm, double anteriorMm) {
+    /**
+     * @throws IllegalArgumentException if a coordinate is not finite
+     */
+    public ExportOrigin {
+      if (!Double.isFinite(rightMm + anteriorMm)) {
+        throw new IllegalArgumentException("export origin " + rightMm + ", " + anteriorMm);
+      }
+    }
+  }
 }

@@ -1,0 +1,60 @@
+package caryatid.recording;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+
+/** Holds the centre of pressure against the plate's edges; a mistaken unit shows here. */
+final class EdgeCheck {
+  /** More than this share beside the plate is no accident (common practice, no source). */
+  private static final double MOST_OUTSIDE = 0.05;
+
+  private final PlateLayout.Extent edges;
+  private final Notebook notes;
+
+  EdgeCheck(PlateLayout.Extent edges, Notebook notes) {
+    this.edges = edges;
+    this.notes = notes;
+  }
+
+  void check(PlateTrack track) {
+    int used = 0;
+    int outside = 0;
+    double right = 0;
+    double anterior = 0;
+    for (int i = 0; i < track.usable().size(); i++) {
+      if (track.usable().at(i)) {
+        double x = track.copRightMm().at(i);
+        double y = track.copAnteriorMm().at(i);
+        used++;
+        right += x;
+        anterior += y;
+        outside += within(x, y) ? 0 : 1;
+      }
+    }
+    if (outside > MOST_OUTSIDE * used) {
+      notes.problem(
+          Reading.OFF_PLATE,
+          Argument.text(track.plate()),
+          mm(right / used),
+          mm(anterior / used),
+          mm(edges.leftMm()),
+          mm(edges.rightMm()),
+          mm(edges.rearMm()),
+          mm(edges.frontMm()));
+    } else if (outside > 0) {
+      notes.remark(
+          RecordingRemark.OFF_PLATE, Argument.text(track.plate()), Argument.count(outside));
+    }
+  }
+
+  private boolean within(double right, double anterior) {
+    return right >= edges.leftMm()
+        && right <= edges.rightMm()
+        && anterior >= edges.rearMm()
+        && anterior <= edges.frontMm();
+  }
+
+  private static Argument mm(double value) {
+    return Argument.of(value, Unit.MM);
+  }
+}

@@ -1,0 +1,45 @@
+package caryatid.recording;
+
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What stands above a table, and how its rows are written. Line numbers are physical, from 1.
+ *
+ * @param preamble the lines above, from the end of what went before
+ * @param preambleLine number of the first of them
+ * @param headerLine the line of the names; empty for a table without
+ * @param deviceLine a line of devices above the names
+ * @param unitsLine a line of units below them
+ * @param columns the names in order, one a cell of a row; empty names for unnamed columns
+ * @param firstDataLine the first row's line
+ * @param dialect how the rows are written
+ */
+record Head(
+    List<String> preamble,
+    int preambleLine,
+    OptionalInt headerLine,
+    OptionalInt deviceLine,
+    OptionalInt unitsLine,
+    List<ColumnName> columns,
+    int firstDataLine,
+    Dialect dialect) {
+  Head {
+    preamble = List.copyOf(preamble);
+    columns = List.copyOf(columns);
+  }
+
+  /** How many columns the names and the rows agree on; the rest are unnamed and at the end. */
+  int named() {
+    int named = columns.size();
+    while (named > 0 && columns.get(named - 1).full().isEmpty()) {
+      named--;
+    }
+    return named;
+  }
+
+  /** Whether a later table continues as another recording of the same kind. */
+  boolean sameColumns(Head other) {
+    return columns.equals(other.columns);
+  }
+}

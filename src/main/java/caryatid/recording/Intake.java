@@ -1,0 +1,116 @@
+package caryatid.recording;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+
+/**
+ * An export opened for reading: unpacked where it is gz-compressed, without byte order mark, in an
+ * encoding whose digits and delimiters are single bytes; counted and digested on its way.
+ */
+final class Intake implements AutoCloseable {
+  /** How many bytes are looked at before the encoding is decided. */
+  private static final int START = 1 << 16;
+
+  private final Fingerprint fingerprint;
+  private final InputStream text;
+  private final Charset charset;
+  private final Charset found;
+  private final boolean packed;
+  private final byte[] start;
+
+  private Intake(
+      Fingerprint fingerprint, InputStream unpacked, boolean packed, Optional<Charset> stated)
+      throws IOException {
+    this.fingerprint = fingerprint;
+    this.packed = packed;
+    BufferedInputStream in = new BufferedInputStream(unpacked, START);
+    this.start = peek(in, START);
+    Encoding encoding =
+        stated.map(s -> Encoding.stated(s, start)).orElseGet(() -> Encoding.of(start));
+    in.skipNBytes(encoding.markBytes());
+    this.found = encoding.charset();
+    this.text = encoding.singleByteDigits() ? in : new Transcoded(in, encoding.charset());
+    this.charset = encoding.singleByteDigits() ? encoding.charset() : StandardCharsets.UTF_8;
+  }
+
+  static Intake open(NamedBytes export, Optional<Charset> stated) throws IOException {
+    Fingerprint fingerprint = new Fingerprint(export.open());
+    try {
+      BufferedInputStream raw = new BufferedInputStream(fingerprint, START);
+      byte[] magic = peek(raw, 2);
+      boolean packed = magic.length == 2 && magic[0] == 0x1f && magic[1] == (byte) 0x8b;
+      InputStream unpacked = packed ? new GZIPInputStream(raw, START) : raw;
+      return new Intake(fingerprint, unpacked, packed, stated);
+    } catch (IOException | RuntimeException e) {
+      fingerprint.close();
+      throw e;
+    }
+  }
+
+  private static byte[] peek(BufferedInputStream in, int count) throws IOException {
+    in.mark(count);
+    byte[] seen = in.readNBytes(count);
+    in.reset();
+    return seen;
+  }
+
+  /** The text from its first character. */
+  InputStream text() {
+    return text;
+  }
+
+  /** The encoding of {@link #text()}. */
+  Charset charset() {
+    return charset;
+  }
+
+  /** The encoding of the file. */
+  Charset found() {
+    return found;
+  }
+
+  /** Whether the file is gz-compressed. */
+  boolean packed() {
+    return packed;
+  }
+
+  /** Whether the file holds bytes no text has: zeros although it is no UTF-16. */
+  boolean binary() {
+    if (charset != found) {
+      return false;
+    }
+    for (byte b : start) {
+      if (b == 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What ends a line: a carriage return where the text's start has no line feed at all. */
+  byte lineEnd() {
+    boolean returns = false;
+    for (byte b : start) {
+      if (b == '\n') {
+        return '\n';
+      }
+      returns |= b == '\r';
+    }
+    return (byte) (returns ? '\r' : '\n');
+  }
+
+  /** Which bytes were read; reads what is left. */
+  Provenance provenance(String name) throws IOException {
+    return fingerprint.finish(name);
+  }
+
+  @Override
+  public void close() throws IOException {
+    text.close();
+  }
+}

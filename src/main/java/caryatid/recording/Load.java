@@ -1,0 +1,80 @@
+package caryatid.recording;
+
+import caryatid.geometry.Axes;
+import caryatid.recording.Channel.Quantity;
+import java.util.BitSet;
+import java.util.Optional;
+
+/** When a plate carries somebody, by its vertical force. */
+final class Load {
+  /**
+   * A plate that carries less has no meaningful centre of pressure (common practice, no source).
+   */
+  static final double LEAST_N = 20;
+
+  private final Optional<double[]> vertical;
+  private final double sign;
+  private final BitSet unloaded;
+
+  private Load(Optional<double[]> vertical, double sign, BitSet unloaded) {
+    this.vertical = vertical;
+    this.sign = sign;
+    this.unloaded = unloaded;
+  }
+
+  static Load of(RawPlate raw, Axes axes) {
+    Optional<double[]> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    BitSet unloaded = new BitSet(raw.size());
+    if (vertical.isEmpty()) {
+      return new Load(vertical, 1, unloaded);
+    }
+    double sum = 0;
+    for (double force : vertical.get()) {
+      sum += force;
+    }
+    double sign = sum * axes.up().sign() < 0 ? -1 : 1;
+    for (int i = 0; i < raw.size(); i++) {
+      unloaded.set(i, vertical.get()[i] * axes.up().sign() * sign < LEAST_N);
+    }
+    return new Load(vertical, sign, unloaded);
+  }
+
+  /** +1 where the exported force is the one on the person, -1 where it is the one on the plate. */
+  double sign() {
+    return sign;
+  }
+
+  /** On whom the exported force acts: loaded, the force on the person points up. */
+  Optional<PlateDescription.ForceIs> sense() {
+    return vertical.map(
+        v ->
+            sign > 0
+                ? PlateDescription.ForceIs.ON_THE_PERSON
+                : PlateDescription.ForceIs.ON_THE_PLATE);
+  }
+
+  boolean loaded(int sample) {
+    return !unloaded.get(sample);
+  }
+
+  BitSet unloaded() {
+    return unloaded;
+  }
+
+  /**
+   * Samples that cannot be used: unloaded, or without a number. Without a vertical force, a centre
+   * of pressure at exactly 0, 0 is how exports write "nobody there".
+   */
+  BitSet unusable(RawPlate raw, double[] right, double[] anterior) {
+    BitSet unusable = (BitSet) unloaded.clone();
+    unusable.or(raw.holes());
+    if (vertical.isEmpty()) {
+      for (int i = 0; i < right.length; i++) {
+        if (right[i] == 0 && anterior[i] == 0) {
+          unusable.set(i);
+        }
+      }
+    }
+    return unusable;
+  }
+}

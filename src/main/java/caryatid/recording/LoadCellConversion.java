@@ -1,0 +1,48 @@
+package caryatid.recording;
+
+import java.util.BitSet;
+import java.util.Optional;
+
+/**
+ * Centre of pressure and vertical force from load cells: the cells' load-weighted mean position.
+ */
+final class LoadCellConversion {
+  private LoadCellConversion() {}
+
+  static PlateTrack track(
+      Table table, PlatePlan plan, Sensors.LoadCells cells, ForceUnit unit, Timeline timeline) {
+    int size = timeline.size();
+    double[] up = new double[size];
+    double[] right = new double[size];
+    double[] anterior = new double[size];
+    BitSet unusable = new BitSet(size);
+    for (Sensors.LoadCell cell : cells.cells()) {
+      Column column = table.column(plan.sensors().get(cell.column()));
+      unusable.or(timeline.pickHoles(column.holes()));
+      double[] load = timeline.pick(column.take());
+      for (int i = 0; i < size; i++) {
+        double newton = load[i] * unit.newton();
+        up[i] += newton;
+        right[i] += newton * cell.rightMm();
+        anterior[i] += newton * cell.anteriorMm();
+      }
+    }
+    PlateLayout.ExportOrigin origin =
+        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+    BitSet usable = new BitSet(size);
+    for (int i = 0; i < size; i++) {
+      boolean loaded = up[i] >= Load.LEAST_N && !unusable.get(i);
+      usable.set(i, loaded);
+      right[i] = loaded ? right[i] / up[i] + origin.rightMm() : 0;
+      anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;
+      up[i] = loaded ? up[i] : 0;
+    }
+    return new PlateTrack(
+        plan.name(),
+        Samples.adopt(right),
+        Samples.adopt(anterior),
+        Optional.of(Samples.adopt(up)),
+        Optional.empty(),
+        new Usable(usable, size));
+  }
+}

@@ -1,0 +1,31 @@
+package caryatid.recording;
+
+import caryatid.remark.Problem;
+import java.util.BitSet;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What a table's columns are taken for.
+ *
+ * @param time the column of times, by its place in a row
+ * @param index the column that counts samples
+ * @param plates the plates whose centre of pressure can be told
+ * @param problems what the description asks for and the table does not hold
+ */
+record Plan(OptionalInt time, OptionalInt index, List<PlatePlan> plates, List<Problem> problems) {
+  Plan {
+    plates = List.copyOf(plates);
+    problems = List.copyOf(problems);
+  }
+
+  /** The columns to be read; none where the table holds no plate. */
+  BitSet wanted() {
+    BitSet wanted = new BitSet();
+    plates.stream().flatMap(PlatePlan::wanted).forEach(wanted::set);
+    if (!plates.isEmpty()) {
+      time.ifPresent(wanted::set);
+    }
+    return wanted;
+  }
+}

@@ -1,0 +1,156 @@
+package caryatid.recording;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Decides what a table's columns are taken for: by the description, else by their names. */
+final class Planner {
+  private final String file;
+  private final Optional<PlateDescription> description;
+
+  Planner(String file, Optional<PlateDescription> description) {
+    this.file = file;
+    this.description = description;
+  }
+
+  Plan plan(Head head) {
+    Notebook notes = new Notebook(file);
+    List<PlatePlan> plates = new ArrayList<>();
+    List<PlatePlan> named = namedPlates(head, notes);
+    for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
+      described(layout, named, head, notes).ifPresent(plates::add);
+    }
+    if (plates.isEmpty() && notes.clean()) {
+      plates = named;
+    }
+    OptionalInt time = time(head, notes);
+    List<PlatePlan> telling = plates.stream().filter(PlatePlan::tellsCop).toList();
+    return new Plan(time, ofKind(head, Role.Kind.INDEX), telling, notes.problems());
+  }
+
+  private OptionalInt time(Head head, Notebook notes) {
+    Optional<String> called = description.flatMap(d -> d.time().column());
+    return called.isPresent() ? find(called.get(), head, notes) : ofKind(head, Role.Kind.TIME);
+  }
+
+  private static OptionalInt ofKind(Head head, Role.Kind kind) {
+    return IntStream.range(0, head.columns().size())
+        .filter(i -> Role.of(head.columns().get(i)).kind() == kind)
+        .findFirst();
+  }
+
+  /** The plates the names tell apart. */
+  private List<PlatePlan> namedPlates(Head head, Notebook notes) {
+    Map<String, Map<Channel, Integer>> plates = new LinkedHashMap<>();
+    for (int i = 0; i < head.columns().size(); i++) {
+      ColumnName column = head.columns().get(i);
+      Role role = Role.of(column);
+      if (role.channel().isEmpty()) {
+        continue;
+      }
+      Map<Channel, Integer> channels =
+          plates.computeIfAbsent(role.plate(), p -> new EnumMap<>(Channel.class));
+      if (channels.putIfAbsent(role.channel().get(), i) != null && columnsUndescribed()) {
+        notes.problem(
+            headerPlace(head),
+            Reading.TWICE,
+            Argument.text(column.full()),
+            Argument.text(names(head)));
+      }
+    }
+    return plates.entrySet().stream()
+        .map(p -> new PlatePlan(PlatePlan.bare(Role.plateName(p.getKey())), p.getValue(), Map.of()))
+        .toList();
+  }
+
+  private boolean columnsUndescribed() {
+    return description.stream()
+        .flatMap(d -> d.plates().stream())
+        .allMatch(p -> p.columns().isEmpty() && p.sensors().isEmpty());
+  }
+
+  private Optional<PlatePlan> described(
+      PlateLayout layout, List<PlatePlan> named, Head head, Notebook notes) {
+    if (layout.columns().isEmpty() && layout.sensors().isEmpty()) {
+      return byName(layout, named, head, notes);
+    }
+    Map<Channel, Integer> columns = new EnumMap<>(Channel.class);
+    new TreeMap<>(layout.columns())
+        .forEach(
+            (channel, name) -> find(name, head, notes).ifPresent(i -> columns.put(channel, i)));
+    Map<String, Integer> sensors = new LinkedHashMap<>();
+    layout
+        .sensors()
+        .map(Planner::columnNames)
+        .orElse(List.of())
+        .forEach(name -> find(name, head, notes).ifPresent(i -> sensors.put(name, i)));
+    return Optional.of(new PlatePlan(layout, columns, sensors));
+  }
+
+  /** A plate described without columns is the one of its name, or the only one. */
+  private static Optional<PlatePlan> byName(
+      PlateLayout layout, List<PlatePlan> named, Head head, Notebook notes) {
+    Optional<PlatePlan> found =
+        named.size() == 1
+            ? Optional.of(named.get(0))
+            : named.stream().filter(p -> p.name().equals(layout.name())).findFirst();
+    if (found.isEmpty()) {
+      String known = named.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
+      notes.problem(
+          Place.of(notes.file()),
+          known.isEmpty() ? Reading.NO_PLATE_NAMES : Reading.NO_SUCH_PLATE,
+          Argument.text(layout.name()),
+          Argument.text(known.isEmpty() ? names(head) : known));
+    }
+    return found.map(p -> new PlatePlan(layout, p.columns(), Map.of()));
+  }
+
+  private static Collection<String> columnNames(Sensors sensors) {
+    if (sensors instanceof Sensors.LoadCells cells) {
+      return cells.cells().stream().map(Sensors.LoadCell::column).toList();
+    }
+    return ((Sensors.EightChannels) sensors).columns().values();
+  }
+
+  /** The one column of a name; a problem where there is none, or more than one. */
+  private static OptionalInt find(String name, Head head, Notebook notes) {
+    int[] found =
+        IntStream.range(0, head.columns().size())
+            .filter(i -> head.columns().get(i).isCalled(name))
+            .toArray();
+    if (found.length == 1) {
+      return OptionalInt.of(found[0]);
+    }
+    Place place = new Place(notes.file(), head.headerLine(), Optional.of(name));
+    notes.problem(
+        place,
+        found.length == 0 ? Reading.NO_COLUMN : Reading.TWICE,
+        Argument.text(name),
+        Argument.text(names(head)));
+    return OptionalInt.empty();
+  }
+
+  private Place headerPlace(Head head) {
+    return new Place(file, head.headerLine(), Optional.empty());
+  }
+
+  /** The names a problem lists; numbers where the table has none. */
+  private static String names(Head head) {
+    return head.columns().stream()
+        .map(ColumnName::full)
+        .filter(n -> !n.isEmpty())
+        .limit(40)
+        .collect(Collectors.joining(", "));
+  }
+}

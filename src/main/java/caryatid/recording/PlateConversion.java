@@ -1,0 +1,165 @@
+package caryatid.recording;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+import caryatid.recording.Channel.Quantity;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Turns one plate's columns into a track in the person's frame; works in place, column by column.
+ */
+final class PlateConversion {
+  private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
+
+  private final PlatePlan plan;
+  private final PlateUnits units;
+  private final Axes axes;
+  private final Notebook notes;
+  private final RawPlate raw;
+  private final Load load;
+
+  PlateConversion(
+      Table table, PlatePlan plan, PlateUnits units, Axes axes, Timeline timeline, Notebook notes) {
+    this.plan = plan;
+    this.units = units;
+    this.axes = axes;
+    this.notes = notes;
+    this.raw =
+        plan.layout().sensors().isPresent()
+            ? RawPlate.of(
+                table, plan, (Sensors.EightChannels) plan.layout().sensors().get(), timeline)
+            : RawPlate.of(table, plan, units, timeline, needed());
+    this.load = Load.of(raw, axes);
+  }
+
+  /** The channels that count; the moment about the vertical and the height of the CoP do not. */
+  private Set<Channel> needed() {
+    Set<Channel> needed = EnumSet.allOf(Channel.class);
+    needed.remove(Channel.of(Quantity.MOMENT, axes.up().axis()));
+    needed.remove(Channel.of(Quantity.COP, axes.up().axis()));
+    return needed;
+  }
+
+  /** On whom the exported force acts, as its sign shows; empty without a vertical force. */
+  Optional<PlateDescription.ForceIs> sense() {
+    return load.sense();
+  }
+
+  PlateTrack track() {
+    boolean exported = raw.has(Channel.of(Quantity.COP, axes.right().axis()));
+    double[] right;
+    double[] anterior;
+    if (exported) {
+      crossCheck();
+      right = oriented(Quantity.COP, axes.right(), 1);
+      anterior = oriented(Quantity.COP, axes.anterior(), 1);
+    } else {
+      TrueOriginCop cop = new TrueOriginCop(axes, origin());
+      right = computed(cop, axes.right());
+      anterior = computed(cop, axes.anterior());
+    }
+    BitSet unusable = load.unusable(raw, right, anterior);
+    PlateLayout.ExportOrigin origin =
+        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+    shift(right, origin.rightMm());
+    shift(anterior, origin.anteriorMm());
+    Optional<double[]> up = vertical().map(v -> Frame.along(axes.up(), v, load.sign()));
+    Optional<Horizontal> horizontal = horizontal(unusable);
+    return new PlateTrack(
+        plan.name(),
+        masked(right, unusable),
+        masked(anterior, unusable),
+        up.map(v -> masked(v, unusable)),
+        horizontal,
+        usable(unusable));
+  }
+
+  private PlateLayout.TrueOrigin origin() {
+    if (plan.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
+      return new PlateLayout.TrueOrigin(0, 0, -eight.az0Mm());
+    }
+    return plan.layout().trueOrigin().orElse(IN_THE_SURFACE);
+  }
+
+  private Optional<double[]> vertical() {
+    return raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+  }
+
+  private double[] oriented(Quantity quantity, Direction direction, double scale) {
+    return Frame.along(
+        direction, raw.at(Channel.of(quantity, direction.axis())).orElseThrow(), scale);
+  }
+
+  private Optional<Horizontal> horizontal(BitSet unusable) {
+    boolean both =
+        raw.has(Channel.of(Quantity.FORCE, axes.right().axis()))
+            && raw.has(Channel.of(Quantity.FORCE, axes.anterior().axis()))
+            && vertical().isPresent();
+    return both
+        ? Optional.of(
+            new Horizontal(
+                masked(oriented(Quantity.FORCE, axes.right(), load.sign()), unusable),
+                masked(oriented(Quantity.FORCE, axes.anterior(), load.sign()), unusable)))
+        : Optional.empty();
+  }
+
+  /** Overwrites the moment that moves the centre along a direction; unloaded samples become 0. */
+  private double[] computed(TrueOriginCop cop, Direction along) {
+    double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    Optional<double[]> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
+    double[] vertical = vertical().orElseThrow();
+    for (int i = 0; i < moment.length; i++) {
+      double alongN = force.isPresent() ? force.get()[i] : 0;
+      moment[i] = load.loaded(i) ? cop.at(along, moment[i], alongN, vertical[i]) : 0;
+    }
+    return moment;
+  }
+
+  private void crossCheck() {
+    new CrossCheck(plan, units, axes, raw, load).run(notes);
+  }
+
+  private static void shift(double[] series, double by) {
+    for (int i = 0; i < series.length; i++) {
+      series[i] += by;
+    }
+  }
+
+  private static Samples masked(double[] series, BitSet unusable) {
+    unusable.stream().forEach(i -> series[i] = 0);
+    return Samples.adopt(series);
+  }
+
+  private Usable usable(BitSet unusable) {
+    BitSet usable = new BitSet(raw.size());
+    usable.set(0, raw.size());
+    usable.andNot(unusable);
+    remark(unusable);
+    return new Usable(usable, raw.size());
+  }
+
+  private void remark(BitSet unusable) {
+    BitSet missing = (BitSet) raw.holes().clone();
+    BitSet unloaded = (BitSet) unusable.clone();
+    missing.andNot(load.unloaded());
+    unloaded.andNot(missing);
+    if (!unloaded.isEmpty()) {
+      notes.remark(
+          vertical().isPresent() ? RecordingRemark.UNLOADED : RecordingRemark.UNLOADED_PATTERN,
+          Argument.text(plan.name()),
+          Argument.count(unloaded.cardinality()),
+          Argument.of(Load.LEAST_N, Unit.N));
+    }
+    if (!missing.isEmpty()) {
+      notes.remark(
+          RecordingRemark.MISSING,
+          Argument.text(plan.name()),
+          Argument.count(missing.cardinality()));
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package caryatid.recording;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Where one plate's numbers stand in a table.
+ *
+ * @param layout what the description states of the plate; a bare name where it states nothing
+ * @param columns the column of each channel, by its place in a row
+ * @param sensors the columns of raw sensors by their names in the description
+ */
+record PlatePlan(PlateLayout layout, Map<Channel, Integer> columns, Map<String, Integer> sensors) {
+  PlatePlan {
+    columns = new TreeMap<>(columns);
+    sensors = Map.copyOf(sensors);
+  }
+
+  String name() {
+    return layout.name();
+  }
+
+  Optional<Integer> column(Channel channel) {
+    return Optional.ofNullable(columns.get(channel));
+  }
+
+  boolean has(Channel channel) {
+    return columns.containsKey(channel);
+  }
+
+  /** How many channels of a quantity there are. */
+  long count(Channel.Quantity quantity) {
+    return columns.keySet().stream().filter(c -> c.quantity() == quantity).count();
+  }
+
+  /** Whether a centre of pressure can come of it, whatever the axes mean. */
+  boolean tellsCop() {
+    return count(Channel.Quantity.COP) >= 2
+        || (count(Channel.Quantity.FORCE) >= 1 && count(Channel.Quantity.MOMENT) >= 2)
+        || !sensors.isEmpty();
+  }
+
+  Stream<Integer> wanted() {
+    return Stream.concat(columns.values().stream(), sensors.values().stream());
+  }
+
+  /** A plate of which only the name is known. */
+  static PlateLayout bare(String name) {
+    return new PlateLayout(
+        name,
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+}

@@ -1,0 +1,91 @@
+package caryatid.recording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What the lines above a table state as a key and its value. */
+final class Preamble {
+  private record Entry(String key, String value, int line) {}
+
+  /**
+   * A number with the line that states it.
+   *
+   * @param value the number
+   * @param line physical line
+   */
+  record Stated(double value, int line) {}
+
+  private static final Pattern KEY_VALUE =
+      Pattern.compile("\\s*([^=:,;\\t]+?)\\s*[=:,;\\t]\\s*(.+?)[\\s,;]*");
+  private static final Pattern NUMBER = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*(\\p{L}*).*");
+
+  /** Keys of the sampling rate. */
+  private static final Predicate<String> RATE =
+      Pattern.compile(
+              "(sampl\\w*|capture|acquisition|analog\\w*|data|scan)?(rate|freq\\w*)(\\[?\\(?hz.*)?|hz|fs|abtastrate")
+          .asMatchPredicate();
+
+  /** Keys of the number of rows. */
+  private static final Predicate<String> COUNT =
+      Pattern.compile(
+              "(number|num|no|n)?(of)?(samples|frames|rows|datapoints|scans)|samplecount|framecount")
+          .asMatchPredicate();
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  Preamble(Head head) {
+    List<String> lines = head.preamble();
+    for (int i = 0; i < lines.size(); i++) {
+      Matcher entry = KEY_VALUE.matcher(lines.get(i));
+      if (entry.matches()) {
+        entries.add(
+            new Entry(unquoted(entry.group(1)), unquoted(entry.group(2)), i + head.preambleLine()));
+      } else if (i > 0 && plain(lines.get(i - 1)).equals("devices")) {
+        // Under this title some exports write the rate alone.
+        entries.add(new Entry("rate", lines.get(i), i + head.preambleLine()));
+      }
+    }
+  }
+
+  /** The stated sampling rate, Hz, above 0. */
+  Optional<Stated> rateHz() {
+    return number(RATE).filter(rate -> rate.value() > 0);
+  }
+
+  /** The stated number of rows. */
+  Optional<Stated> rows() {
+    return number(COUNT);
+  }
+
+  private Optional<Stated> number(Predicate<String> key) {
+    for (Entry entry : entries) {
+      if (key.test(plain(entry.key()))) {
+        Matcher number = NUMBER.matcher(entry.value().strip());
+        if (number.matches()) {
+          return Optional.of(
+              new Stated(
+                  Double.parseDouble(number.group(1).replace(',', '.')) * scale(number.group(2)),
+                  entry.line()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static double scale(String unit) {
+    return unit.equalsIgnoreCase("khz") ? 1000 : 1;
+  }
+
+  private static String plain(String key) {
+    return key.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}(\\[]", "");
+  }
+
+  private static String unquoted(String text) {
+    return text.replaceAll("^\"|\"$", "").strip();
+  }
+}

@@ -1,0 +1,64 @@
+package caryatid.recording;
+
+import caryatid.remark.Topic;
+
+/** Why an export cannot be read, or what has to be known before it can. */
+public enum Reading implements Topic {
+  /** The file cannot be opened or read. */
+  UNREADABLE,
+  EMPTY,
+  /** Bytes that are no text. */
+  BINARY,
+  /** The description names an encoding this platform does not have. */
+  UNKNOWN_ENCODING,
+  LINE_TOO_LONG,
+  NO_TABLE,
+  /** Names, but no row below them. */
+  HEADER_ONLY,
+  /** The decimal mark is the delimiter, too. */
+  COMMA_TWICE,
+  /** Commas that may part decimals or thousands. */
+  THOUSANDS,
+  NO_NUMBER,
+  OTHER_MARK,
+  RAGGED,
+  CUT_SHORT,
+  NOT_A_ROW,
+  TOO_FEW_ROWS,
+  /** Several recordings in one file. */
+  WHICH_RECORDING,
+  NO_SUCH_RECORDING,
+  NO_COLUMN,
+  TWICE,
+  NO_PLATE_NAMES,
+  NO_SUCH_PLATE,
+  /** No column of a force plate at all. */
+  NO_PLATE,
+  /** A table without names. */
+  NO_NAMES,
+  UNKNOWN_UNIT,
+  RAW_UNIT,
+  UNITS_DIFFER,
+  FORCE_UNIT,
+  MOMENT_UNIT,
+  COP_UNIT,
+  AXES,
+  LEFT_HANDED,
+  TRUE_ORIGIN,
+  ORIGIN_ABOVE,
+  HORIZONTAL_FORCE,
+  VERTICAL_FORCE,
+  COP_COLUMNS,
+  MOMENT_COLUMNS,
+  EXPORT_ORIGIN,
+  FORCE_SENSE,
+  UNLOADED,
+  OFF_PLATE,
+  NO_RATE,
+  NO_TIME,
+  TIME_UNIT,
+  TIME_UNIT_WRONG,
+  TIME_BACK,
+  GAPS,
+  RATES_DIFFER
+}

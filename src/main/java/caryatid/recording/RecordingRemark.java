@@ -1,0 +1,39 @@
+package caryatid.recording;
+
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+
+/** What the reader of a result should know about a recording. */
+public enum RecordingRemark implements Topic {
+  COARSE_TIMES,
+  PRINTED_TWICE,
+  SAME_TIME(Weight.IMPORTANT),
+  GAPS(Weight.IMPORTANT),
+  TIME_UNIT,
+  FORCE_SENSE,
+  MOMENT_UNIT,
+  COP_AGREES,
+  COP_DISAGREES(Weight.IMPORTANT),
+  NOT_CROSS_CHECKED,
+  UNLOADED,
+  UNLOADED_PATTERN,
+  MISSING(Weight.IMPORTANT),
+  EMPTY_PLATE,
+  OFF_PLATE(Weight.IMPORTANT),
+  ROWS_STATED(Weight.IMPORTANT);
+
+  private final Weight weight;
+
+  RecordingRemark() {
+    this(Weight.NOTE);
+  }
+
+  RecordingRemark(Weight weight) {
+    this.weight = weight;
+  }
+
+  @Override
+  public Weight weight() {
+    return weight;
+  }
+}

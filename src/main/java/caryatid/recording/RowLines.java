@@ -1,0 +1,30 @@
+package caryatid.recording;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/** On which physical line each row of a table stands; only where a line was left out is kept. */
+final class RowLines {
+  private final TreeMap<Integer, Integer> lineFrom = new TreeMap<>();
+  private int rows;
+  private int lastLine = Integer.MIN_VALUE;
+
+  /** The next row stands on a line. */
+  void add(int line) {
+    if (line != lastLine + 1) {
+      lineFrom.put(rows, line);
+    }
+    lastLine = line;
+    rows++;
+  }
+
+  int rows() {
+    return rows;
+  }
+
+  /** The line of a row, both from their own start: rows from 0, lines from 1. */
+  int line(int row) {
+    Map.Entry<Integer, Integer> run = lineFrom.floorEntry(row);
+    return run.getValue() + row - run.getKey();
+  }
+}

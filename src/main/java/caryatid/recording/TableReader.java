@@ -1,0 +1,94 @@
+package caryatid.recording;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads all tables of a text, one below the other, each with its own head. */
+final class TableReader {
+  private final Lines lines;
+  private final HeadFinder finder;
+  private final Function<Head, Plan> planner;
+  private final Notebook notes;
+  private final List<Table> tables = new ArrayList<>();
+
+  /**
+   * @param planner what a table's columns are taken for
+   */
+  TableReader(Lines lines, ExportForm form, Function<Head, Plan> planner, Notebook notes) {
+    this.lines = lines;
+    this.finder = new HeadFinder(form, notes);
+    this.planner = planner;
+    this.notes = notes;
+  }
+
+  /** The tables in order; those with a full notebook are not read to their end. */
+  List<Table> read() throws IOException {
+    while (!notes.full()) {
+      List<String> ahead = lines.ahead(HeadFinder.LOOK_AHEAD);
+      if (ahead.isEmpty()) {
+        break;
+      }
+      Optional<Head> head = finder.find(ahead, lines.number() + 1, lines.number() == 0);
+      if (head.isEmpty()) {
+        checkNamesAlone(ahead);
+        skip(ahead.size());
+      } else if (goesOn(head.get())) {
+        Place junk = Place.of(notes.file(), lines.number() + 1);
+        notes.problem(junk, Reading.NOT_A_ROW, Argument.text(excerpt(ahead.get(0))));
+        skip(head.get().firstDataLine() - lines.number() - 1);
+        rows(tables.get(tables.size() - 1));
+      } else {
+        skip(head.get().firstDataLine() - lines.number() - 1);
+        Table table = new Table(head.get(), planner.apply(head.get()));
+        tables.add(table);
+        rows(table);
+      }
+    }
+    return tables;
+  }
+
+  private void checkNamesAlone(List<String> ahead) {
+    OptionalInt names = tables.isEmpty() ? finder.namesAlone(ahead) : OptionalInt.empty();
+    names.ifPresent(
+        i -> notes.problem(Place.of(notes.file(), lines.number() + 1 + i), Reading.HEADER_ONLY));
+  }
+
+  /**
+   * Whether rows without names of their own are the rest of the table above, broken by some line.
+   */
+  private boolean goesOn(Head head) {
+    return !tables.isEmpty()
+        && head.headerLine().isEmpty()
+        && head.columns().size() == tables.get(tables.size() - 1).head().columns().size();
+  }
+
+  private void rows(Table table) throws IOException {
+    FastRow fast = new FastRow(table);
+    CarefulRow careful = new CarefulRow(table, notes);
+    while (!notes.full() && lines.next()) {
+      if (fast.read(lines.bytes(), lines.from(), lines.to())) {
+        table.lines().add(lines.number());
+      } else if (careful.read(lines.text(), lines.number(), lines.ended())
+          == CarefulRow.Outcome.OTHER) {
+        lines.back();
+        return;
+      }
+    }
+  }
+
+  private void skip(int count) throws IOException {
+    for (int i = 0; i < count; i++) {
+      lines.next();
+    }
+  }
+
+  private static String excerpt(String line) {
+    String stripped = line.strip();
+    return stripped.length() <= 40 ? stripped : stripped.substring(0, 37) + "...";
+  }
+}

@@ -1,0 +1,54 @@
+package caryatid.recording;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+
+/**
+ * Centre of pressure from forces and moments about a zero-moment origin below the surface. With p
+ * the origin's position from the surface's centre and k the vertical axis, along a horizontal axis
+ * i: r_i = p_i + (e_ikj M_j - p_k F_i) / F_k, e the permutation symbol of a right-handed frame. For
+ * k = z these are C3D's x = -(My + c Fx)/Fz + a and y = (Mx - c Fy)/Fz + b with (a, b, c) = p. A
+ * change of sign of force and moment together (action or reaction) leaves r as it is.
+ */
+final class TrueOriginCop {
+  private final Axes axes;
+  private final double[] originMm;
+
+  /**
+   * @throws IllegalArgumentException if the axes are left-handed, for which moments have no meaning
+   */
+  TrueOriginCop(Axes axes, PlateLayout.TrueOrigin origin) {
+    if (!axes.rightHanded()) {
+      throw new IllegalArgumentException("moments about left-handed axes: " + axes);
+    }
+    this.axes = axes;
+    this.originMm = new double[] {origin.xMm(), origin.yMm(), origin.zMm()};
+  }
+
+  /** The other horizontal axis, about which the moment acts that moves the centre along one. */
+  int momentAxis(Direction along) {
+    return 3 - along.axis() - axes.up().axis();
+  }
+
+  /** Whether horizontal forces count: the origin lies below the surface. */
+  boolean needsHorizontalForce() {
+    return originMm[axes.up().axis()] != 0;
+  }
+
+  /**
+   * The centre of pressure along a direction of the person.
+   *
+   * @param along the export's direction that is the person's right or anterior
+   * @param momentNmm moment about {@link #momentAxis}, N mm
+   * @param alongN force along the export's axis, N
+   * @param verticalN force along the export's vertical axis, N, not 0
+   * @return mm, along the person's direction
+   */
+  double at(Direction along, double momentNmm, double alongN, double verticalN) {
+    int i = along.axis();
+    int k = axes.up().axis();
+    int permutation = (k - i + 3) % 3 == 1 ? 1 : -1;
+    double r = originMm[i] + (permutation * momentNmm - originMm[k] * alongN) / verticalN;
+    return along.sign() * r;
+  }
+}

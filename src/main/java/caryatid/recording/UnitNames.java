@@ -1,0 +1,39 @@
+package caryatid.recording;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** How exports write units: {@code N m}, {@code N.mm}, {@code [µs]}. */
+final class UnitNames {
+  private UnitNames() {}
+
+  /**
+   * A unit's name without what exports vary: case, blanks, dots, hyphens, the two signs for micro.
+   */
+  static String plain(String text) {
+    return text.strip()
+        .toLowerCase(Locale.ROOT)
+        .replace('\u03bc', 'u')
+        .replace('\u00b5', 'u')
+        .replaceAll("[\\s.·*⋅_-]", "");
+  }
+
+  /** The constant one of whose names is meant. */
+  static <E> Optional<E> find(E[] units, Function<E, String[]> names, String text) {
+    String plain = plain(text);
+    return Arrays.stream(units)
+        .filter(unit -> Arrays.asList(names.apply(unit)).contains(plain))
+        .findFirst();
+  }
+
+  /** Whether a text is a unit this package knows, of whatever kind. */
+  static boolean known(String text) {
+    return ForceUnit.named(text).isPresent()
+        || MomentUnit.named(text).isPresent()
+        || LengthUnit.named(text).isPresent()
+        || TimeUnit.named(text).isPresent()
+        || RawUnit.named(text).isPresent();
+  }
+}

@@ -65,7 +65,9 @@ final class Carrying {
     return carried;
   }
 
-  /** The earlier targets, those of the same plane, side and landmark replaced, then further ones. */
+  /**
+   * The earlier targets, those of the same plane, side and landmark replaced, then further ones.
+   */
   List<Located<Target>> targets(List<Located<Target>> own) {
     List<Object> replaced = new ArrayList<>(own.stream().map(t -> key(t.value())).toList());
     List<Located<Target>> all = new ArrayList<>();

@@ -45,7 +45,8 @@ public final class DescriptionReader {
     List<PlateLayout> plates =
         distinct(root, "plates", PlateSection::plate, PlateLayout::name, Describing.PLATE_TWICE);
     List<MeasuringLine> lines =
-        distinct(root, "measuring-lines", LineSection::line, MeasuringLine::name, Describing.LINE_TWICE);
+        distinct(
+            root, "measuring-lines", LineSection::line, MeasuringLine::name, Describing.LINE_TWICE);
     Optional<PlateAccuracy> accuracy =
         root.optionalSection("accuracy").flatMap(DescriptionReader::accuracy);
     return root.build(
@@ -68,16 +69,15 @@ public final class DescriptionReader {
       Function<T, String> name,
       Describing twice) {
     Set<String> names = new HashSet<>();
-    return root.sections(key).stream()
-        .flatMap(
-            section -> {
-              Optional<T> item = reader.apply(section);
-              item.map(name)
-                  .filter(n -> !names.add(n))
-                  .ifPresent(n -> root.refuse(section.place("name"), twice, Argument.text(n)));
-              return item.stream();
-            })
-        .toList();
+    Function<Section, Optional<T>> named =
+        section -> {
+          Optional<T> item = reader.apply(section);
+          item.map(name)
+              .filter(n -> !names.add(n))
+              .ifPresent(n -> root.refuse(section.place("name"), twice, Argument.text(n)));
+          return item;
+        };
+    return root.sections(key, named).stream().flatMap(Optional::stream).toList();
   }
 
   private static Optional<Axes> axes(Section section) {
@@ -91,7 +91,8 @@ public final class DescriptionReader {
         section.refuse(section.place(), Describing.AXIS_TWICE);
       }
     }
-    return section.build(() -> new Axes(right.orElseThrow(), anterior.orElseThrow(), up.orElseThrow()));
+    return section.build(
+        () -> new Axes(right.orElseThrow(), anterior.orElseThrow(), up.orElseThrow()));
   }
 
   private static Optional<PlateAccuracy> accuracy(Section section) {

@@ -13,7 +13,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** How a plate description says that the export is laid out as text, and where its times come from. */
+/**
+ * How a plate description says that the export is laid out as text, and where its times come from.
+ */
 final class ExportSection {
   private static final Form<Integer> LINE = Forms.whole(1, 1_000_000);
   private static final Form<Character> DELIMITER = Forms.choice(delimiters());

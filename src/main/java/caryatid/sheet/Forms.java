@@ -50,7 +50,9 @@ public final class Forms {
   /** A whole number from a lowest to a highest one, both allowed. */
   public static Form<Integer> whole(int lowest, int highest) {
     return written ->
-        written.plain() && WHOLE.matcher(written.text()).matches() && within(written, lowest, highest)
+        written.plain()
+                && WHOLE.matcher(written.text()).matches()
+                && within(written, lowest, highest)
             ? Optional.of(Integer.valueOf(written.text()))
             : written.refuse(
                 Writing.NOT_A_WHOLE_NUMBER, Integer.toString(lowest), Integer.toString(highest));

@@ -48,8 +48,8 @@ public record LandmarkEntry(
    * A distance from a line or from another landmark.
    *
    * @param mm the distance, mm; forward and to the person's right are positive
-   * @param from name of the measuring line or, when {@code fromLandmark}, of the landmark on the same
-   *     side; empty for the frame's origin
+   * @param from name of the measuring line or, when {@code fromLandmark}, of the landmark on the
+   *     same side; empty for the frame's origin
    * @param fromLandmark whether it was measured from another landmark
    * @param markingMm standard uncertainty of marking, mm, not negative
    */

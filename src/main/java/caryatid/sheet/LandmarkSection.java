@@ -61,8 +61,7 @@ final class LandmarkSection {
           section.place(way + "-of-landmark-mm"), Entry.TWO_WAYS_TO_MEASURE, Argument.text(way));
     }
     if (section.has(way + "-from") && !section.has(way + "-mm")) {
-      section.refuse(
-          section.place(way + "-from"), Entry.FROM_WITHOUT_DISTANCE, Argument.text(way));
+      section.refuse(section.place(way + "-from"), Entry.FROM_WITHOUT_DISTANCE, Argument.text(way));
     }
     double markingMm = marking.orElse(0.0);
     return relative

@@ -45,7 +45,9 @@ public final class Landmarks {
     Landmarks landmarks = new Landmarks(new Relations(entries), lines);
     List<Problem> problems = new ArrayList<>(landmarks.relations.problems(entry -> sheet));
     for (LandmarkEntry entry : entries) {
-      Stream.of(Plane.values()).flatMap(p -> landmarks.problem(entry, p, sheet)).forEach(problems::add);
+      Stream.of(Plane.values())
+          .flatMap(p -> landmarks.problem(entry, p, sheet))
+          .forEach(problems::add);
     }
     if (!problems.isEmpty()) {
       throw new BadInput(problems);

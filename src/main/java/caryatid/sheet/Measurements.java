@@ -24,17 +24,19 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
       Optional<ProstheticSide> side,
       Optional<String> wearer,
       Optional<TrialSheet> earlier) {
-    List<Section> sections = root.sections("landmarks");
-    List<Located<LandmarkEntry>> ownLandmarks =
-        sections.stream().flatMap(s -> LandmarkSection.entry(s, side).stream()).toList();
+    List<Optional<Located<LandmarkEntry>>> entries =
+        root.has("based-on")
+            ? root.sections("landmarks", s -> LandmarkSection.entry(s, side))
+            : root.requiredSections("landmarks", s -> LandmarkSection.entry(s, side));
+    List<Located<LandmarkEntry>> ownLandmarks = entries.stream().flatMap(Optional::stream).toList();
     List<Located<Target>> ownTargets =
-        root.sections("targets").stream()
-            .flatMap(s -> TargetSection.target(s, side).stream())
+        root.sections("targets", s -> TargetSection.target(s, side)).stream()
+            .flatMap(Optional::stream)
             .toList();
     refuseTwins(root, ownLandmarks, ownTargets);
     Carrying carrying = new Carrying(root, earlier);
     carrying.checkSameLeg(wearer, side);
-    boolean complete = ownLandmarks.size() == sections.size();
+    boolean complete = ownLandmarks.size() == entries.size();
     List<Located<LandmarkEntry>> landmarks = carrying.landmarks(ownLandmarks, complete);
     List<Located<Target>> targets = carrying.targets(ownTargets);
     if (complete && !carrying.failed()) {
@@ -59,7 +61,7 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
   private static void check(
       Section root, List<Located<LandmarkEntry>> landmarks, List<Located<Target>> targets) {
     if (landmarks.isEmpty()) {
-      root.refuse(root.place("landmarks"), Entry.NO_LANDMARK);
+      root.without("landmarks", Entry.NO_LANDMARK);
       return;
     }
     Relations relations = new Relations(landmarks.stream().map(Located::value).toList());

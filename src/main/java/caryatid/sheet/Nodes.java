@@ -14,7 +14,9 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
-/** Turns the YAML library's nodes into sections, lists and single values, noting what does not fit. */
+/**
+ * Turns the YAML library's nodes into sections, lists and single values, noting what does not fit.
+ */
 final class Nodes {
   private static final String MERGE = "<<";
 

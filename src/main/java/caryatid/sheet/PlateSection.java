@@ -96,8 +96,7 @@ final class PlateSection {
     Optional<Double> x = section.required("x", PLACE_MM);
     Optional<Double> y = section.required("y", PLACE_MM);
     Optional<Double> z = section.required("z", PLACE_MM);
-    return section.build(
-        () -> new TrueOrigin(x.orElseThrow(), y.orElseThrow(), z.orElseThrow()));
+    return section.build(() -> new TrueOrigin(x.orElseThrow(), y.orElseThrow(), z.orElseThrow()));
   }
 
   private static Optional<ExportOrigin> exportOrigin(Section section) {

@@ -6,13 +6,9 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Topic;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -24,17 +20,15 @@ import org.snakeyaml.engine.v2.nodes.Node;
  */
 public final class Section {
   private final Nodes nodes;
-  private final Map<String, Nodes.Value> values;
+  private final Keys keys;
   private final Place place;
   private final int troublesBefore;
-  private final Set<String> asked = new LinkedHashSet<>();
-  private final Set<String> missing = new LinkedHashSet<>();
 
   Section(Nodes nodes, Place place, int troublesBefore, Map<String, Nodes.Value> values) {
     this.nodes = nodes;
     this.place = place;
     this.troublesBefore = troublesBefore;
-    this.values = new LinkedHashMap<>(values);
+    this.keys = new Keys(values);
   }
 
   /**
@@ -59,41 +53,53 @@ public final class Section {
       refuse(place, Writing.OTHER_KIND, Argument.text(kind));
       return false;
     }
-    Form<String> one = w -> w.text().equals("1") ? Optional.of("1") : w.refuse(Writing.OTHER_VERSION);
+    Form<String> one =
+        w -> w.text().equals("1") ? Optional.of("1") : w.refuse(Writing.OTHER_VERSION);
     return required(kind, one).isPresent();
   }
 
   /** Whether a key is there; it counts as known from then on. */
   public boolean has(String key) {
-    asked.add(key);
-    return values.containsKey(key);
+    return keys.ask(key).isPresent();
   }
 
   /** The value of a key that must be there. */
   public <T> Optional<T> required(String key, Form<T> form) {
-    need(key);
+    keys.need(key);
     return optional(key, form);
   }
 
   /** The value of a key that may be left out. */
   public <T> Optional<T> optional(String key, Form<T> form) {
-    return value(key).flatMap(value -> nodes.single(key, value.node(), form));
+    return keys.ask(key).flatMap(value -> nodes.single(key, value.node(), form));
   }
 
   /** The section under a key that must be there. */
   public Optional<Section> requiredSection(String key) {
-    need(key);
+    keys.need(key);
     return optionalSection(key);
   }
 
   /** The section under a key that may be left out. */
   public Optional<Section> optionalSection(String key) {
-    return value(key).flatMap(value -> nodes.section(key, value.node()));
+    return keys.ask(key).flatMap(value -> nodes.section(key, value.node()));
   }
 
-  /** The list of sections under a key; empty when the key is left out. */
-  public List<Section> sections(String key) {
-    return items(key).stream().flatMap(n -> nodes.section(key, n).stream()).toList();
+  /**
+   * Reads the list of sections under a key, one after the other; no entries when the key is left
+   * out.
+   *
+   * @param reader reads one section, ending with {@link #build}
+   * @return what each entry gave; empty for one with a problem
+   */
+  public <T> List<Optional<T>> sections(String key, Function<Section, Optional<T>> reader) {
+    return items(key).stream().map(node -> nodes.section(key, node).flatMap(reader)).toList();
+  }
+
+  /** Reads the list of sections under a key that must be there, as {@link #sections} does. */
+  public <T> List<Optional<T>> requiredSections(String key, Function<Section, Optional<T>> reader) {
+    keys.need(key);
+    return sections(key, reader);
   }
 
   /** The list of values under a key; empty when the key is left out. */
@@ -103,7 +109,7 @@ public final class Section {
 
   /** Where a key's value stands; where the section begins when the key is not there. */
   public Place place(String key) {
-    return value(key).map(value -> nodes.place(value.node())).orElse(place);
+    return keys.ask(key).map(value -> nodes.place(value.node())).orElse(place);
   }
 
   /** Where the section begins; the whole file for the outermost one. */
@@ -144,41 +150,18 @@ public final class Section {
   }
 
   private void close() {
-    List<String> unknown = new ArrayList<>(values.keySet());
-    unknown.removeAll(asked);
-    for (String key : unknown) {
-      Optional<String> meant = meant(key);
-      meant.ifPresent(missing::remove);
-      Place at = values.get(key).keyPlace();
-      meant.ifPresentOrElse(
-          m -> refuse(at, Writing.UNKNOWN_KEY_MEANT, Argument.text(key), Argument.text(m)),
-          () -> refuse(at, Writing.UNKNOWN_KEY, Argument.text(key), Argument.text(allowed())));
+    for (Keys.Unknown unknown : keys.unknown()) {
+      Writing topic = unknown.meant().isPresent() ? Writing.UNKNOWN_KEY_MEANT : Writing.UNKNOWN_KEY;
+      refuse(
+          unknown.value().keyPlace(),
+          topic,
+          Argument.text(unknown.key()),
+          Argument.text(unknown.meant().orElseGet(keys::allowed)));
     }
-    missing.forEach(key -> refuse(place, Writing.MISSING_KEY, Argument.text(key)));
-  }
-
-  private Optional<String> meant(String key) {
-    Set<String> absent = new LinkedHashSet<>(asked);
-    absent.removeAll(values.keySet());
-    return Meant.by(key, missing).or(() -> Meant.by(key, absent));
-  }
-
-  private String allowed() {
-    return String.join(", ", asked);
-  }
-
-  private void need(String key) {
-    if (!has(key)) {
-      missing.add(key);
-    }
-  }
-
-  private Optional<Nodes.Value> value(String key) {
-    asked.add(key);
-    return Optional.ofNullable(values.get(key));
+    keys.missing().forEach(key -> refuse(place, Writing.MISSING_KEY, Argument.text(key)));
   }
 
   private List<Node> items(String key) {
-    return value(key).map(value -> nodes.items(key, value.node())).orElse(List.of());
+    return keys.ask(key).map(value -> nodes.items(key, value.node())).orElse(List.of());
   }
 }

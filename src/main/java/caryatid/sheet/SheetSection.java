@@ -32,8 +32,7 @@ final class SheetSection {
     Optional<OtherFoot> otherFoot = StanceSection.otherFoot(root, stance);
     Optional<Hands> hands = root.required("hands", Forms.word(Hands.class));
     Optional<KneeSetting> knee = WearerSection.knee(root, level);
-    Optional<Footwear> footwear =
-        root.requiredSection("footwear").flatMap(WearerSection::footwear);
+    Optional<Footwear> footwear = root.requiredSection("footwear").flatMap(WearerSection::footwear);
     OptionalDouble width = number(root, "stance-width-mm", Forms.number(0, 2_000));
     OptionalDouble toeOut = radians(number(root, "toe-out-deg", Forms.number(-90, 90)));
     OptionalDouble walked = number(root, "minutes-walked", Forms.number(0, 100_000));
@@ -67,8 +66,6 @@ final class SheetSection {
   }
 
   private static OptionalDouble radians(OptionalDouble degrees) {
-    return degrees.isPresent()
-        ? OptionalDouble.of(Math.toRadians(degrees.getAsDouble()))
-        : degrees;
+    return degrees.isPresent() ? OptionalDouble.of(Math.toRadians(degrees.getAsDouble())) : degrees;
   }
 }

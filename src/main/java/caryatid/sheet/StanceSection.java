@@ -54,7 +54,9 @@ final class StanceSection {
       return Optional.empty();
     }
     Optional<Section> section =
-        stance.isPresent() ? root.requiredSection("other-foot") : root.optionalSection("other-foot");
+        stance.isPresent()
+            ? root.requiredSection("other-foot")
+            : root.optionalSection("other-foot");
     return section.flatMap(StanceSection::otherFoot);
   }
 

@@ -32,8 +32,8 @@ final class WearerSection {
   }
 
   static List<Component> components(Section root) {
-    return root.sections("components").stream()
-        .flatMap(section -> component(section).stream())
+    return root.sections("components", WearerSection::component).stream()
+        .flatMap(Optional::stream)
         .toList();
   }
 
@@ -55,7 +55,6 @@ final class WearerSection {
     Optional<String> role = section.optional("role", Forms.TEXT);
     return section.build(
         () ->
-            new Notes(
-                lastChange, conclusion, comfort, skin, reason, nextStep, practitioner, role));
+            new Notes(lastChange, conclusion, comfort, skin, reason, nextStep, practitioner, role));
   }
 }

@@ -21,7 +21,9 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
-/** A YAML file's nodes: the plain part of YAML only, one document, every scalar as it is written. */
+/**
+ * A YAML file's nodes: the plain part of YAML only, one document, every scalar as it is written.
+ */
 final class YamlTree {
   private static final int DEEPEST = 20;
   private static final LoadSettings SETTINGS =
@@ -36,8 +38,8 @@ final class YamlTree {
   /**
    * The file's outermost mapping.
    *
-   * @throws BadInput if the file cannot be read, is no YAML, has no keys outermost, or uses what only
-   *     hides where a value comes from (anchors, tags, several documents)
+   * @throws BadInput if the file cannot be read, is no YAML, has no keys outermost, or uses what
+   *     only hides where a value comes from (anchors, tags, several documents)
    */
   static MappingNode of(NamedBytes yaml) throws BadInput {
     String text = YamlText.of(yaml);

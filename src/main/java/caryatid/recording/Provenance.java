@@ -1,9 +1,11 @@
 package caryatid.recording;
 
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 
 /**
  * Which bytes something was read from.
@@ -30,10 +32,10 @@ public record Provenance(String name, long bytes, String sha512) {
   public static Provenance of(NamedBytes input) throws BadInput {
     try (InputStream in = input.open();
         Fingerprint fingerprint = new Fingerprint(in)) {
-      fingerprint.transferTo(OutputStream.nullOutputStream());
-      return fingerprint.provenance(input.name());
+      return fingerprint.finish(input.name());
     } catch (IOException e) {
-      throw Reading.unreadable(input, e);
+      Argument reason = Argument.text(String.valueOf(e.getMessage()));
+      throw new BadInput(Problem.at(Place.of(input.name()), Reading.UNREADABLE, reason));
     }
   }
 }

@@ -4,6 +4,7 @@ import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 
@@ -45,7 +46,8 @@ public final class OffsetWords {
   /** A finding's result in words. */
   public String result(Finding finding) {
     String verdict = wording.word(finding.verdict());
-    return finding.decidable() ? verdict : verdict + "; " + wording.word("OffsetWords.undecidable");
+    boolean open = finding.verdict() != Verdict.OUTSIDE && !finding.decidable();
+    return open ? verdict + "; " + wording.word("OffsetWords.undecidable") : verdict;
   }
 
   private static String direction(Plane plane, boolean positive) {

@@ -52,7 +52,8 @@ class DescriptionReaderTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                Optional.empty()));
+                Optional.empty(),
+                false));
   }
 
   @Test
@@ -60,7 +61,7 @@ class DescriptionReaderTest {
     PlateDescription read =
         read(
             "export: {encoding: windows-1252, delimiter: tab, decimal-mark: comma, header-line: 5,"
-                + " first-data-line: 7, columns: [Time, Fz]}\n");
+                + " first-data-line: 7, columns: [Time, Fz], recording: 2}\n");
     assertThat(read.form())
         .isEqualTo(
             new ExportForm(
@@ -69,7 +70,8 @@ class DescriptionReaderTest {
                 Optional.of(','),
                 OptionalInt.of(5),
                 OptionalInt.of(7),
-                List.of("Time", "Fz")));
+                List.of("Time", "Fz"),
+                OptionalInt.of(2)));
   }
 
   @ParameterizedTest
@@ -122,7 +124,8 @@ class DescriptionReaderTest {
                 Optional.of(MomentUnit.N_MM),
                 Optional.of(new Extent(-200, 201, -300, 302)),
                 Optional.of(new TrueOrigin(0.5, -1, -40)),
-                Optional.of(new ExportOrigin(3, -4))));
+                Optional.of(new ExportOrigin(3, -4)),
+                Optional.empty()));
   }
 
   @Test

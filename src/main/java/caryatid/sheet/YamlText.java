@@ -16,7 +16,10 @@ import java.nio.charset.StandardCharsets;
 
 /** The text of a YAML file. */
 final class YamlText {
-  /** Far more than a person writes. The YAML library's time grows with the square of a line's length. */
+  /**
+   * Far more than a person writes. The YAML library's time grows with the square of a line's
+   * length.
+   */
   static final int MOST_BYTES = 100_000;
 
   private YamlText() {}

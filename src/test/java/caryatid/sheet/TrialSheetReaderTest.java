@@ -16,13 +16,11 @@ import caryatid.standing.Stance.BothFeetOnOnePlate;
 import caryatid.standing.Stance.PlatePerFoot;
 import caryatid.standing.Stance.ProstheticFootOnPlate;
 import java.time.OffsetDateTime;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a good trial sheet gives. */
 class TrialSheetReaderTest {
-
   @Test
   void aSheetIsReadAsItStands() throws BadInput {
     TrialSheet sheet = Sheets.sheet(Sheets.SHEET);
@@ -141,79 +139,5 @@ class TrialSheetReaderTest {
         .contains(new KneeSetting(false, Optional.of("standing")));
     assertThat(Sheets.sheet(sheet + "knee: {locked: yes}\n").knee())
         .contains(new KneeSetting(true, Optional.empty()));
-  }
-
-  @Test
-  void aLandmarkMayBeMeasuredFromLinesAndFromAnother() throws BadInput {
-    String landmarks =
-        """
-        landmarks:
-          - name: ankle axis
-            forward-mm: 90
-            forward-from: heel line
-            rightward-mm: -12.5
-            rightward-from: midline
-            up-mm: 82
-            marking-mm: 2
-            is: outer ankle
-          - name: tube top
-            kind: other
-            forward-of-landmark-mm: 22
-            rightward-of-landmark-mm: -3
-            landmark: ankle axis
-            up-mm: 300
-            marking-mm: 4
-        """;
-    TrialSheet sheet = Sheets.sheet(replaced("landmarks:\n", landmarks));
-    assertThat(sheet.landmarks().subList(0, 2))
-        .containsExactly(
-            new LandmarkEntry(
-                "ankle axis",
-                LandmarkKind.ANKLE_AXIS,
-                Side.RIGHT,
-                Optional.of(new Measured(90, Optional.of("heel line"), false, 2)),
-                Optional.of(new Measured(-12.5, Optional.of("midline"), false, 2)),
-                82,
-                Optional.of("outer ankle")),
-            new LandmarkEntry(
-                "tube top",
-                LandmarkKind.OTHER,
-                Side.RIGHT,
-                Optional.of(new Measured(22, Optional.of("ankle axis"), true, 4)),
-                Optional.of(new Measured(-3, Optional.of("ankle axis"), true, 4)),
-                300,
-                Optional.empty()));
-  }
-
-  @Test
-  void aTargetSaysWhatItIsMeantAndValidFor() throws BadInput {
-    Target target =
-        Sheets.sheet(Sheets.SHEET + "    meant-for: whole body\n    valid-for: barefoot\n")
-            .targets()
-            .get(0);
-    assertThat(target.line()).isEqualTo(MeantFor.WHOLE_BODY);
-    assertThat(target.condition()).contains("barefoot");
-  }
-
-  @Test
-  void withTwoProsthesesEachEntryHasItsSide() throws BadInput {
-    String both =
-        replaced("side: right", "side: both")
-            .replace("kind: prosthetic foot on plate", "kind: both feet on one plate")
-            .replace("other-foot: {on: block, height-difference-mm: 0}\n", "")
-            .replace("  - name: knee centre\n", "  - name: knee centre\n    side: left\n")
-            .replace("  - plane: sagittal\n", "  - plane: sagittal\n    side: left\n");
-    TrialSheet sheet = Sheets.sheet(both);
-    assertThat(sheet.landmarks().get(0).side()).isEqualTo(Side.LEFT);
-    assertThat(sheet.targets().get(0).side()).isEqualTo(Side.LEFT);
-  }
-
-  @Test
-  void theProstheticSideMayBeSaidOnceMore() throws BadInput {
-    String left = replaced("side: right", "side: left");
-    TrialSheet sheet =
-        Sheets.sheet(
-            left.replace("- name: knee centre\n", "- name: knee centre\n    side: left\n"));
-    assertThat(sheet.landmarks()).extracting(LandmarkEntry::side).isEqualTo(List.of(Side.LEFT));
   }
 }

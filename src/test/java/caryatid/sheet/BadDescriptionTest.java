@@ -1,0 +1,138 @@
+package caryatid.sheet;
+
+import static caryatid.sheet.Sheets.withLines;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.recording.PlateDescription;
+import caryatid.recording.PlateLayout;
+import caryatid.remark.BadInput;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is refused in a plate description, and in which words. */
+class BadDescriptionTest {
+  private static PlateDescription read(String more) throws BadInput {
+    return Sheets.description(Sheets.DESCRIPTION + more);
+  }
+
+  private static PlateLayout plate(String line) throws BadInput {
+    return read("plates: [{name: plate 1, " + line + "}]\n").plates().get(0);
+  }
+
+  @Test
+  void anUnknownEncodingIsRefused() {
+    for (String encoding : List.of("UTF-9", "not an encoding!")) {
+      assertThat(withLines("export: {encoding: " + encoding + "}\n"))
+          .containsExactly(
+              "plate.yaml line 3, column 20: `encoding`: the encoding '"
+                  + encoding
+                  + "' is not known. Write for example UTF-8, ISO-8859-1 or windows-1252.");
+    }
+  }
+
+  @Test
+  void aCommaCannotBeDelimiterAndDecimalMark() {
+    assertThat(withLines("export: {delimiter: comma, decimal-mark: comma}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 42: the comma cannot be both `delimiter` and `decimal-mark`."
+                + " Open the export in a text editor and see which of the two it is.");
+  }
+
+  @Test
+  void theHeaderStandsAboveTheData() throws BadInput {
+    assertThat(read("export: {header-line: 6, first-data-line: 7}\n").form().headerLine())
+        .hasValue(6);
+    assertThat(withLines("export: {header-line: 7, first-data-line: 7}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 23: `header-line` is 7, which is not above"
+                + " `first-data-line`, 7. Count the lines of the export from 1 and correct one of"
+                + " them.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0", "-1", "1.5", "1000001", "99999999999"})
+  void aLineIsAWholeNumberFromOne(String line) {
+    assertThat(withLines("export: {header-line: " + line + "}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 23: `header-line`: expected a whole number from 1 to"
+                + " 1000000, found '"
+                + line
+                + "'. Correct it.");
+  }
+
+  @Test
+  void aRateBesideAColumnIsRefused() {
+    assertThat(withLines("time: {column: Time, rate-hz: 100}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 31: times come either from a column or from a rate. Keep"
+                + " `rate-hz` alone, or delete it.");
+  }
+
+  @Test
+  void aRateIsAboveNothing() throws BadInput {
+    assertThat(read("time: {rate-hz: 0.001}\n").time().rateHz()).hasValue(0.001);
+    assertThat(withLines("time: {rate-hz: 0}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 17: `rate-hz`: expected a number above 0 and at most"
+                + " 1000000, found 0. Correct it; the key says its unit.");
+  }
+
+  @Test
+  void twoDirectionsAlongOneAxisAreRefused() {
+    assertThat(withLines("axes: {right: +x, anterior: -x, up: +z}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 7: `right`, `anterior` and `up` must lie along three"
+                + " different axes. Give each of x, y and z once, for example {right: +x,"
+                + " anterior: +y, up: +z}.");
+  }
+
+  @Test
+  void namesStandOnce() {
+    assertThat(
+            withLines(
+                "plates: [{name: a}, {name: a}]\n"
+                    + "measuring-lines:\n"
+                    + "  - {name: e, forward-from-mm: 0, registration-mm: 1}\n"
+                    + "  - {name: e, rightward-from-mm: 0, registration-mm: 1}\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 28: the plate 'a' is described twice. Give each plate a name"
+                + " of its own.",
+            "plate.yaml line 6, column 12: the measuring line 'e' is described twice. Give each"
+                + " line a name of its own.");
+  }
+
+  @Test
+  void aColumnServesOneChannel() {
+    assertThat(withLines("plates: [{name: a, columns: {force-x: F, force-z: F}}]\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 51: the column 'F' is given for two channels of this plate."
+                + " Correct one of them.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 1, 0, 1", "1, 0, 0, 1", "0, 1, 5, 5", "0, 1, 6, 5"})
+  void edgesInTheWrongOrderAreRefused(int left, int right, int rear, int front) {
+    String edges = "{left: %d, right: %d, rear: %d, front: %d}".formatted(left, right, rear, front);
+    assertThat(withLines("plates:\n  - name: a\n    edges-mm: " + edges + "\n"))
+        .containsExactly(
+            "plate.yaml line 5, column 15: an edge lies on the wrong side of the opposite one:"
+                + " `right` must be above `left`, `front` above `rear`. Correct the numbers.");
+  }
+
+  @Test
+  void aMeasuringLineHasOneSense() {
+    assertThat(
+            withLines(
+                "measuring-lines:\n"
+                    + "  - {name: a, registration-mm: 1}\n"
+                    + "  - {name: b, forward-from-mm: 0, rightward-from-mm: 0, registration-mm: 1}\n"))
+        .containsExactly(
+            "plate.yaml line 4, column 5: it is not said where the measuring line 'a' lies. Add"
+                + " `forward-from-mm` for a line one measures forward from, or `rightward-from-mm`"
+                + " for one measured from to the right.",
+            "plate.yaml line 5, column 5: the measuring line 'b' has both `forward-from-mm` and"
+                + " `rightward-from-mm`. Keep one; describe a corner as two lines.");
+  }
+}

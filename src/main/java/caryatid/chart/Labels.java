@@ -6,6 +6,8 @@ import caryatid.chart.Mark.Text;
 import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +19,13 @@ final class Labels {
 
   private final Leg leg;
   private final Wording wording;
+  private final OffsetWords words;
   private final Box room;
 
   Labels(Leg leg, Wording wording, Box room) {
     this.leg = leg;
     this.wording = wording;
+    this.words = new OffsetWords(wording);
     this.room = room;
   }
 
@@ -85,22 +89,26 @@ final class Labels {
     }
     add(lines, level.landmark().name(), Lettering.STRONG);
     offset(level).ifPresent(words -> add(lines, words, Lettering.PLAIN));
-    level.finding().filter(f -> detail > 2).ifPresent(f -> wrap(lines, wording.word(f.verdict())));
+    level.finding().filter(f -> detail > 2).ifPresent(f -> wrap(lines, wording.word("Labels.VERDICT." + f.verdict().name())));
     level.finding().filter(f -> detail > 3).ifPresent(f -> wrap(lines, wanted(level)));
     return lines;
   }
 
   private Optional<String> offset(Level level) {
-    return level.offset().map(o -> OffsetWords.say(leg.view().plane(), o.mm().value(), wording));
+    return level.offset().map(o -> words.rounded(leg.view().plane(), o.mm().value()));
   }
 
   private String wanted(Level level) {
     var target = level.finding().orElseThrow().target();
     return wording.fill(
         "Labels.WANTED",
-        Argument.text(OffsetWords.signed(target.recommendedMm())),
-        Argument.text(OffsetWords.signed(target.lowestMm())),
-        Argument.text(OffsetWords.signed(target.highestMm())));
+        Argument.text(signed(target.recommendedMm())),
+        Argument.text(signed(target.lowestMm())),
+        Argument.text(signed(target.highestMm())));
+  }
+
+  private String signed(double mm) {
+    return wording.signed(mm, Unit.MM);
   }
 
   private void add(List<Line> lines, String words, Lettering lettering) {

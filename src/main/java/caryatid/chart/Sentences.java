@@ -6,6 +6,7 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 
 /** What the parts of a leg drawing say, for hovering, keyboard and screen reader. */
@@ -32,7 +33,7 @@ final class Sentences {
   private static String offset(Offset offset, Plane plane, Wording wording) {
     return wording.fill(
         "Sentences.OFFSET",
-        Argument.text(OffsetWords.say(plane, offset.mm().value(), wording)),
+        Argument.text(new OffsetWords(wording).rounded(plane, offset.mm().value())),
         Argument.text(wording.signed(offset.mm().value(), Unit.MM)),
         Argument.of(offset.mm().expanded(Leg.COVERAGE), Unit.MM));
   }

@@ -85,6 +85,8 @@ public final class Style {
 
   /** Kinds of text; none is smaller than 8 points. */
   public enum Lettering {
+    HEADLINE(14, true),
+    HEADING(10, true),
     TITLE(9, true),
     STRONG(8, true),
     PLAIN(8, false);

@@ -115,6 +115,11 @@ public final class Wording {
     return numbers.withUnit(value, unit);
   }
 
+  /** A number without its unit, for a column that says the unit. */
+  public String plain(double value, Unit unit) {
+    return numbers.plain(value, unit);
+  }
+
   /** A number with its sign always written, for offsets: {@code +12.3}; without its unit. */
   public String signed(double value, Unit unit) {
     return numbers.signed(value, unit);

@@ -1,12 +1,18 @@
 package caryatid.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import caryatid.recording.NamedBytes;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.report.Paper;
+import caryatid.report.ResultJson;
 import caryatid.standing.Stretch;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import caryatid.workflow.Check;
 import caryatid.workflow.Inputs;
+import caryatid.workflow.ReportPage;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,6 +62,13 @@ final class CheckCommand implements Callable<Integer> {
       description = "Where the report goes; this folder if left out.")
   private Path folder;
 
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "A4",
+      description = "A4 or Letter.")
+  private Paper paper;
+
   @Option(names = "--replace", description = "Replace a report that is there already.")
   private boolean replace;
 
@@ -77,15 +90,23 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput {
-    ReportFile report = new ReportFile(folder.resolve(reportName()), replace);
-    if (!json) {
-      report.check();
+    Inputs inputs = inputs();
+    if (json) {
+      out().println(new String(ResultJson.write(Check.run(inputs).result()), UTF_8));
+      return 0;
     }
-    Check.Checked checked = Check.run(inputs());
-    PrintWriter out = spec.commandLine().getOut();
+    ReportFile report = new ReportFile(folder.resolve(reportName()), replace);
+    report.check();
+    Check.Checked checked = Check.run(inputs);
     Wording wording = Wording.in(Locale.ENGLISH);
-    ResultText.lines(checked.result(), wording).forEach(out::println);
+    report.write(ReportPage.pdf(inputs, checked, wording, paper));
+    ResultText.lines(checked.result(), wording).forEach(out()::println);
+    out().println(wording.fill("cli.report", Argument.text(report.path().toString())));
     return 0;
+  }
+
+  private PrintWriter out() {
+    return spec.commandLine().getOut();
   }
 
   private Inputs inputs() throws BadInput {

@@ -1,5 +1,9 @@
 package caryatid.recording;
 
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,6 +22,25 @@ public interface NamedBytes {
    * @throws IOException if they cannot be read
    */
   InputStream open() throws IOException;
+
+  /**
+   * All the bytes.
+   *
+   * @throws BadInput if they cannot be read
+   */
+  default byte[] readAll() throws BadInput {
+    try (InputStream in = open()) {
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw unreadable(e);
+    }
+  }
+
+  /** Why the input cannot be used after reading it failed. */
+  default BadInput unreadable(IOException failure) {
+    Argument reason = Argument.text(String.valueOf(failure.getMessage()));
+    return new BadInput(Problem.at(Place.of(name()), Reading.UNREADABLE, reason));
+  }
 
   /** Bytes held in memory; the array is not copied. */
   static NamedBytes of(String name, byte[] bytes) {

@@ -1,16 +1,14 @@
 package caryatid.recording;
 
-import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.Place;
-import caryatid.remark.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 
 /**
  * Which bytes something was read from.
  *
- * @param name the input's name as the user gave it
+ * @param name the input's name; folders before it are dropped, since they say where the file lay on
+ *     one machine, not what it is
  * @param bytes how many bytes it had
  * @param sha512 their SHA-512 (FIPS 180-4), lower-case hexadecimal
  */
@@ -19,9 +17,15 @@ public record Provenance(String name, long bytes, String sha512) {
    * @throws IllegalArgumentException if the length is negative or the digest is no SHA-512
    */
   public Provenance {
+    name = fileName(name);
     if (bytes < 0 || !sha512.matches("[0-9a-f]{128}")) {
       throw new IllegalArgumentException("length " + bytes + ", digest " + sha512);
     }
+  }
+
+  /** A name without the folders before it. */
+  public static String fileName(String name) {
+    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
   }
 
   /**
@@ -34,8 +38,7 @@ public record Provenance(String name, long bytes, String sha512) {
         Fingerprint fingerprint = new Fingerprint(in)) {
       return fingerprint.finish(input.name());
     } catch (IOException e) {
-      Argument reason = Argument.text(String.valueOf(e.getMessage()));
-      throw new BadInput(Problem.at(Place.of(input.name()), Reading.UNREADABLE, reason));
+      throw input.unreadable(e);
     }
   }
 }

@@ -2,6 +2,7 @@ package caryatid.report;
 
 import caryatid.alignment.StateRemark;
 import caryatid.loadline.LoadLineRemark;
+import caryatid.recording.RecordingRemark;
 import caryatid.remark.Topic;
 import caryatid.standing.StandRemark;
 import java.util.List;
@@ -11,11 +12,16 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Every topic the program knows, found by its key. */
+/** Every topic a result may hold, found by its key. */
 final class Topics {
-  /** One enum a package; an architecture test holds that none is missing. */
+  /** The remarks of every package; a test holds that none is missing. */
   static final List<Class<? extends Topic>> KNOWN =
-      List.of(Archived.class, StandRemark.class, LoadLineRemark.class, StateRemark.class);
+      List.of(
+          RecordingRemark.class,
+          StandRemark.class,
+          LoadLineRemark.class,
+          StateRemark.class,
+          Archived.class);
 
   private static final Map<String, Topic> BY_KEY =
       KNOWN.stream()

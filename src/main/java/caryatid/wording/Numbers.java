@@ -28,7 +28,7 @@ final class Numbers {
     return zero || plain.charAt(0) == MINUS ? plain : "+" + plain;
   }
 
-  private String plain(double value, Unit unit) {
+  String plain(double value, Unit unit) {
     BigDecimal rounded = new BigDecimal(value).setScale(unit.decimals(), RoundingMode.HALF_UP);
     return rounded.toPlainString().replace('-', MINUS).replace('.', decimalMark);
   }

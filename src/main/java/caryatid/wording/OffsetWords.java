@@ -24,9 +24,21 @@ public final class OffsetWords {
 
   /** A signed distance in words: {@code 12.3 mm anterior}; 0 has no direction. */
   public String distance(Plane plane, double mm) {
+    return (wording.number(Math.abs(mm), Unit.MM) + " " + direction(plane, mm)).strip();
+  }
+
+  /** The word for a distance's direction; empty for one that is written as 0. */
+  public String direction(Plane plane, double mm) {
     String number = wording.number(Math.abs(mm), Unit.MM);
     boolean zero = number.equals(wording.number(0, Unit.MM));
-    return zero ? number : number + " " + wording.word(direction(plane, mm > 0));
+    return zero ? "" : wording.word(direction(plane, mm > 0));
+  }
+
+  /** A signed distance in words and whole millimetres, for drawings: {@code 12 mm anterior}. */
+  public String rounded(Plane plane, double mm) {
+    long rounded = Math.round(Math.abs(mm));
+    String direction = rounded == 0 ? "" : " " + wording.word(direction(plane, mm > 0));
+    return rounded + "\u00a0" + Unit.MM.symbol() + direction;
   }
 
   /** The expanded uncertainty (95 %) with its sign: {@code ± 4.1 mm}. */

@@ -27,6 +27,7 @@ public final class Wording {
           "chart",
           "report",
           "fitting",
+          "workflow",
           "cli");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 
@@ -113,6 +114,11 @@ public final class Wording {
   /** A number with its unit, rounded as the unit is shown. */
   public String number(double value, Unit unit) {
     return numbers.withUnit(value, unit);
+  }
+
+  /** A number without its unit, for a column that says the unit. */
+  public String plain(double value, Unit unit) {
+    return numbers.plain(value, unit);
   }
 
   /** A number with its sign always written, for offsets: {@code +12.3}; without its unit. */

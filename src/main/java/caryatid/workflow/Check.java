@@ -17,12 +17,14 @@ public final class Check {
   private Check() {}
 
   /**
-   * A result and the recordings it was found in, for drawing.
+   * A result and what it was found in, for drawing and keeping.
    *
    * @param result what was found
    * @param recordings the recordings, in the order of the inputs
+   * @param earlierSheets the sheets that the trial sheet is based on, newest first
    */
-  public record Checked(Result result, List<Recording> recordings) {}
+  public record Checked(
+      Result result, List<Recording> recordings, List<NamedBytes> earlierSheets) {}
 
   /**
    * Checks the load line of one alignment state against its targets.
@@ -30,7 +32,8 @@ public final class Check {
    * @throws BadInput if an input cannot be used
    */
   public static Checked run(Inputs inputs) throws BadInput {
-    Setting setting = Setting.read(inputs);
+    Beside beside = new Beside(inputs.beside());
+    Setting setting = Setting.read(inputs, beside);
     List<Recording> recordings = new ArrayList<>();
     List<Stand> stands = new ArrayList<>();
     for (NamedBytes file : inputs.recordings()) {
@@ -38,8 +41,11 @@ public final class Check {
       recordings.add(recording);
       stands.add(setting.stand(recording));
     }
+    Distinct.check(inputs, recordings, beside.used());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts(), DecisionRule.USUAL);
     return new Checked(
-        new Result(Result.VERSION, Program.NAME, List.of(state)), List.copyOf(recordings));
+        new Result(Result.VERSION, Program.NAME, List.of(state)),
+        List.copyOf(recordings),
+        beside.used());
   }
 }

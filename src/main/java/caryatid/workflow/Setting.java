@@ -48,8 +48,8 @@ record Setting(
     List<Landmark> landmarks,
     Optional<Stretch> byHand) {
 
-  static Setting read(Inputs inputs) throws BadInput {
-    TrialSheet trial = TrialSheetReader.read(inputs.sheet(), inputs.beside());
+  static Setting read(Inputs inputs, Beside beside) throws BadInput {
+    TrialSheet trial = TrialSheetReader.read(inputs.sheet(), beside);
     Optional<PlateDescription> plate = Optional.empty();
     Optional<Provenance> description = Optional.empty();
     if (inputs.description().isPresent()) {

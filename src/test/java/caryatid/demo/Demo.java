@@ -47,6 +47,11 @@ public final class Demo {
     this.lineRightMm = 80 * side.lateral();
   }
 
+  /** The prosthetic side. */
+  public Side side() {
+    return side;
+  }
+
   /** Without landmarks or targets. */
   public static Demo empty(Side side) {
     return new Demo(side);

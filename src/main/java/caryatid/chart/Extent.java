@@ -1,0 +1,57 @@
+package caryatid.chart;
+
+import caryatid.chart.Leg.Level;
+import caryatid.chart.Scale.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What of a leg has to fit on the paper. */
+final class Extent {
+  /** Room above the topmost landmark, as a factor of its height. */
+  private static final double ABOVE = 1.06;
+
+  private Extent() {}
+
+  static List<Place> of(Leg leg) {
+    List<Place> places = new ArrayList<>();
+    Outline.of(leg).forEach(places::addAll);
+    for (Level level : leg.levels()) {
+      double height = level.heightMm() * ABOVE;
+      places.add(new Place(level.acrossMm() - level.halfMm(), height));
+      across(level, leg).forEach(across -> places.add(new Place(across, height)));
+    }
+    double top = places.stream().mapToDouble(Place::heightMm).max().orElse(0);
+    leg.line().ifPresent(line -> lines(places, line, top));
+    return places;
+  }
+
+  private static void lines(List<Place> places, LoadLine line, double top) {
+    places.add(new Place(line.acrossMm() - line.halfMm(), top));
+    places.add(new Place(line.acrossMm() + line.halfMm(), top));
+    line.leanPerUp()
+        .ifPresent(lean -> places.add(new Place(line.acrossMm() + lean * top * ABOVE, top)));
+  }
+
+  /** Where a level's label may start, mm across. */
+  static double rightmost(Level level, Leg leg) {
+    Stream<Double> line = leg.line().stream().map(LoadLine::acrossMm);
+    return Stream.concat(across(level, leg).stream(), line)
+        .mapToDouble(Double::doubleValue)
+        .max()
+        .orElseThrow();
+  }
+
+  private static List<Double> across(Level level, Leg leg) {
+    List<Double> across = new ArrayList<>();
+    across.add(level.acrossMm() + level.halfMm());
+    level
+        .finding()
+        .ifPresent(
+            f -> {
+              across.add(level.acrossMm() + leg.view().sign() * f.target().lowestMm());
+              across.add(level.acrossMm() + leg.view().sign() * f.target().highestMm());
+            });
+    return across;
+  }
+}

@@ -1,0 +1,80 @@
+package caryatid.chart;
+
+import caryatid.chart.Mark.Fill;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.Style.Ink;
+import caryatid.chart.Style.Lettering;
+import caryatid.chart.Style.Pen;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What each symbol of a drawing means, in two columns at its foot. */
+final class Key {
+  private static final double ROW_MM = 3.9;
+  private static final double SYMBOL_MM = 7;
+
+  private final double leftMm;
+  private final double widthMm;
+  private final double topMm;
+  private final List<Mark> marks = new ArrayList<>();
+  private int entries;
+
+  Key(double leftMm, double topMm, double widthMm) {
+    this.leftMm = leftMm;
+    this.topMm = topMm;
+    this.widthMm = widthMm;
+  }
+
+  /** Height of a key of so many entries, mm. */
+  static double heightMm(int entries) {
+    return (entries + 1) / 2 * ROW_MM;
+  }
+
+  List<Mark> marks() {
+    return marks;
+  }
+
+  void loadLine(String words) {
+    Spot middle = entry(words);
+    Box interval = Shapes.box(middle.moved(-1, -1.5), middle.moved(1, 1.5));
+    marks.add(new Fill(Shapes.corners(interval), Ink.PALE_BLUE));
+    marks.add(Shapes.closed(Shapes.corners(interval), Pen.INTERVAL_EDGE));
+    marks.add(Symbols.upright(Pen.LOAD_LINE, middle, 1.5));
+  }
+
+  void target(String words) {
+    Spot middle = entry(words);
+    marks.addAll(Symbols.target(middle.moved(-2.5, 0), middle.moved(2.5, 0), middle.moved(0.4, 0)));
+  }
+
+  void landmark(String words) {
+    marks.addAll(Symbols.landmark(entry(words), 2));
+  }
+
+  void line(Pen pen, String words) {
+    Spot middle = entry(words);
+    marks.add(Stroke.of(pen, middle.moved(-3, 0), middle.moved(3, 0)));
+  }
+
+  void scaleBar(double lengthMm, String words) {
+    Spot middle = entry(words);
+    Spot left = middle.moved(-lengthMm / 2, 0);
+    Spot right = middle.moved(lengthMm / 2, 0);
+    marks.add(Stroke.of(Pen.DIMENSION, left, right));
+    marks.add(Symbols.upright(Pen.DIMENSION, left, 0.8));
+    marks.add(Symbols.upright(Pen.DIMENSION, right, 0.8));
+  }
+
+  private Spot entry(String words) {
+    double column = leftMm + entries % 2 * widthMm / 2;
+    double middle = topMm + (entries / 2 + 0.5) * ROW_MM;
+    double room = widthMm / 2 - SYMBOL_MM - 1;
+    Lettering lettering = Lettering.PLAIN;
+    Spot base =
+        new Spot(column + SYMBOL_MM, middle + lettering.lineMm() / 2 - lettering.descentMm());
+    marks.add(new Text(base, Letters.fit(words, lettering, room), lettering));
+    entries++;
+    return new Spot(column + SYMBOL_MM / 2 - 0.25, middle);
+  }
+}

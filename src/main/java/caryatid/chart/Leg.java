@@ -1,0 +1,89 @@
+package caryatid.chart;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
+import caryatid.geometry.Plane;
+import caryatid.loadline.Coordinate;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.LineKind;
+import caryatid.loadline.Offset;
+import caryatid.uncertainty.Estimate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a drawing of one leg in one plane shows, across the view.
+ *
+ * @param view from where
+ * @param levels the landmarks marked in the plane, from the top
+ * @param line the load line; empty when none is known for the leg
+ */
+record Leg(View view, List<Level> levels, Optional<LoadLine> line) {
+
+  /** Coverage of every interval drawn. */
+  static final double COVERAGE = 0.95;
+
+  /**
+   * A landmark and what was found there.
+   *
+   * @param acrossMm where it lies across the view, mm
+   * @param halfMm half-width of its own 95 % interval, mm
+   */
+  record Level(
+      Landmark landmark,
+      double acrossMm,
+      double halfMm,
+      Optional<Offset> offset,
+      Optional<Finding> finding) {
+
+    double heightMm() {
+      return landmark.heightMm();
+    }
+  }
+
+  Leg {
+    levels = List.copyOf(levels);
+  }
+
+  static Leg of(AlignmentState state, View view) {
+    Stand stand = state.stands().get(0);
+    List<Level> levels =
+        stand.landmarks().stream()
+            .filter(l -> l.side() == view.side() && l.in(view.plane()).isPresent())
+            .map(l -> level(l, state, view))
+            .sorted(Comparator.comparingDouble(Level::heightMm).reversed())
+            .toList();
+    return new Leg(view, levels, LoadLine.of(state, view));
+  }
+
+  private static Level level(Landmark landmark, AlignmentState state, View view) {
+    Coordinate at = landmark.in(view.plane()).orElseThrow();
+    Optional<Finding> finding =
+        state.findings().stream().filter(f -> isAt(f.offset(), landmark, view.plane())).findFirst();
+    return new Level(
+        landmark,
+        view.across(at.mm()),
+        new Estimate(at.mm(), at.doubts()).expanded(COVERAGE),
+        finding.map(Finding::offset).or(() -> offset(landmark, state, view.plane())),
+        finding);
+  }
+
+  private static Optional<Offset> offset(Landmark landmark, AlignmentState state, Plane plane) {
+    return state.stands().get(0).offsets().stream()
+        .filter(o -> o.kind() == LineKind.VERTICAL && isAt(o, landmark, plane))
+        .findFirst();
+  }
+
+  private static boolean isAt(Offset offset, Landmark landmark, Plane plane) {
+    return offset.plane() == plane
+        && offset.side() == landmark.side()
+        && offset.landmark().equals(landmark.name());
+  }
+
+  Optional<Level> at(LandmarkKind kind) {
+    return levels.stream().filter(l -> l.landmark().kind() == kind).findFirst();
+  }
+}

@@ -1,0 +1,100 @@
+package caryatid.chart;
+
+import caryatid.chart.Drawing.Part;
+import caryatid.chart.Leg.Level;
+import caryatid.chart.Mark.Fill;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Scale.Place;
+import caryatid.chart.Style.Ink;
+import caryatid.chart.Style.Pen;
+import caryatid.loadline.Target;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The marks of a leg drawing that are true to scale. */
+final class LegMarks {
+  private final Leg leg;
+  private final Scale scale;
+  private final double topMm;
+
+  /**
+   * @param topMm how far up lines run, mm of the person
+   */
+  LegMarks(Leg leg, Scale scale, double topMm) {
+    this.leg = leg;
+    this.scale = scale;
+    this.topMm = topMm;
+  }
+
+  Part body() {
+    List<Mark> marks = new ArrayList<>();
+    for (List<Place> shape : Outline.of(leg)) {
+      List<Spot> outline = shape.stream().map(scale::spot).toList();
+      marks.add(new Fill(outline, Ink.MIST));
+      marks.add(Shapes.closed(outline, Pen.BODY));
+    }
+    return Part.background(marks);
+  }
+
+  List<Mark> interval(LoadLine line) {
+    Box band =
+        Shapes.box(
+            scale.spot(line.acrossMm() - line.halfMm(), 0),
+            scale.spot(line.acrossMm() + line.halfMm(), topMm));
+    List<Mark> marks = new ArrayList<>();
+    marks.add(new Fill(Shapes.corners(band), Ink.PALE_BLUE));
+    marks.add(Shapes.closed(Shapes.corners(band), Pen.INTERVAL_EDGE));
+    return marks;
+  }
+
+  Mark vertical(LoadLine line) {
+    return Stroke.of(
+        Pen.LOAD_LINE, scale.spot(line.acrossMm(), 0), scale.spot(line.acrossMm(), topMm));
+  }
+
+  List<Mark> stands(LoadLine line) {
+    List<Mark> marks = new ArrayList<>();
+    if (line.standsMm().size() > 1) {
+      for (double across : line.standsMm()) {
+        Spot foot = scale.spot(across, 0);
+        marks.add(Stroke.of(Pen.LANDMARK, foot, foot.moved(0, -2.5)));
+      }
+    }
+    return marks;
+  }
+
+  Mark measuredForce(LoadLine line, double leanPerUp) {
+    return Stroke.of(
+        Pen.MEASURED_FORCE,
+        scale.spot(line.acrossMm(), 0),
+        scale.spot(line.acrossMm() + leanPerUp * topMm, topMm));
+  }
+
+  List<Mark> level(Level level) {
+    List<Mark> marks = new ArrayList<>();
+    level.finding().ifPresent(f -> marks.addAll(target(level, f.target())));
+    marks.addAll(Symbols.landmark(spot(level), level.halfMm() / scale.oneTo()));
+    leg.line()
+        .filter(line -> level.offset().isPresent())
+        .ifPresent(
+            line ->
+                marks.addAll(
+                    Symbols.dimension(spot(level), scale.spot(line.acrossMm(), level.heightMm()))));
+    return marks;
+  }
+
+  private List<Mark> target(Level level, Target target) {
+    return Symbols.target(
+        atOffset(level, target.lowestMm()),
+        atOffset(level, target.highestMm()),
+        atOffset(level, target.recommendedMm()));
+  }
+
+  private Spot spot(Level level) {
+    return scale.spot(level.acrossMm(), level.heightMm());
+  }
+
+  Spot atOffset(Level level, double offsetMm) {
+    return scale.spot(level.acrossMm() + leg.view().sign() * offsetMm, level.heightMm());
+  }
+}

@@ -1,0 +1,89 @@
+package caryatid.chart;
+
+import caryatid.chart.Style.Lettering;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.font.FontRenderContext;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The letters of all drawings: Liberation Sans, brought along, so that no font need be installed
+ * and widths are the same everywhere.
+ */
+public final class Letters {
+  /** Widths are taken at a large size, where no rounding to pixels is left. */
+  private static final float LARGE = 1000;
+
+  private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+  private static final Font REGULAR = load("Regular");
+  private static final Font BOLD = load("Bold");
+
+  private Letters() {}
+
+  /** The font's file (TrueType); the caller closes the stream. */
+  public static InputStream open(boolean bold) {
+    return open(bold ? "Bold" : "Regular");
+  }
+
+  private static InputStream open(String weight) {
+    String file = "/liberation/LiberationSans-" + weight + ".ttf";
+    InputStream stream = Letters.class.getResourceAsStream(file);
+    if (stream == null) {
+      throw new IllegalStateException("not on the class path: " + file);
+    }
+    return stream;
+  }
+
+  private static Font load(String weight) {
+    try (InputStream stream = open(weight)) {
+      return Font.createFont(Font.TRUETYPE_FONT, stream).deriveFont(LARGE);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (FontFormatException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static Font font(Lettering lettering) {
+    return lettering.bold() ? BOLD : REGULAR;
+  }
+
+  /** Width of a line of text, mm. */
+  public static double widthMm(String words, Lettering lettering) {
+    double atLarge = font(lettering).getStringBounds(words, EXACT).getWidth();
+    return atLarge / LARGE * lettering.points() * Style.MM_PER_POINT;
+  }
+
+  /** A text in lines no wider than a room, broken at blanks; a longer word stands alone. */
+  public static List<String> wrap(String words, Lettering lettering, double roomMm) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : words.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && widthMm(longer, lettering) > roomMm) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
+  }
+
+  /** As much of a text as fits a width, with an ellipsis where something was cut. */
+  static String fit(String words, Lettering lettering, double roomMm) {
+    if (widthMm(words, lettering) <= roomMm) {
+      return words;
+    }
+    int length = words.length();
+    while (length > 0 && widthMm(words.substring(0, length) + "…", lettering) > roomMm) {
+      length--;
+    }
+    return words.substring(0, length).stripTrailing() + "…";
+  }
+}

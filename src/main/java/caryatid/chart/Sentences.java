@@ -1,0 +1,53 @@
+package caryatid.chart;
+
+import caryatid.chart.Leg.Level;
+import caryatid.geometry.Plane;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Offset;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.wording.OffsetWords;
+import caryatid.wording.Wording;
+
+/** What the parts of a leg drawing say, for hovering, keyboard and screen reader. */
+final class Sentences {
+  private Sentences() {}
+
+  static String line(LoadLine line, Wording wording) {
+    return wording.fill("Sentences.LINE." + line.of().name(), Argument.of(line.halfMm(), Unit.MM));
+  }
+
+  static String level(Level level, Plane plane, Wording wording) {
+    String landmark =
+        wording.fill(
+            "Sentences.LANDMARK",
+            Argument.text(level.landmark().name()),
+            Argument.count(Math.round(level.heightMm())),
+            Argument.of(level.halfMm(), Unit.MM));
+    String offset = level.offset().map(o -> " " + offset(o, plane, wording)).orElse("");
+    String finding = level.finding().map(f -> " " + finding(f, wording)).orElse("");
+    return landmark + offset + finding;
+  }
+
+  private static String offset(Offset offset, Plane plane, Wording wording) {
+    return wording.fill(
+        "Sentences.OFFSET",
+        Argument.text(new OffsetWords(wording).rounded(plane, offset.mm().value())),
+        Argument.text(wording.signed(offset.mm().value(), Unit.MM)),
+        Argument.of(offset.mm().expanded(Leg.COVERAGE), Unit.MM));
+  }
+
+  private static String finding(Finding finding, Wording wording) {
+    return wording.fill(
+        "Sentences.FINDING",
+        Argument.text(wording.signed(finding.target().recommendedMm(), Unit.MM)),
+        Argument.text(wording.signed(finding.target().lowestMm(), Unit.MM)),
+        Argument.text(wording.signed(finding.target().highestMm(), Unit.MM)),
+        Argument.term(finding.verdict()));
+  }
+
+  static String scale(Scale scale, double barMm, Wording wording) {
+    return wording.fill(
+        "Key.SCALE", Argument.count(scale.oneTo()), Argument.count(Math.round(barMm)));
+  }
+}

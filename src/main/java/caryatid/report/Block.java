@@ -1,0 +1,83 @@
+package caryatid.report;
+
+import caryatid.chart.Drawing;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A piece of a report, as words and drawings; pages of every kind are made from the same pieces.
+ */
+sealed interface Block {
+
+  /** The report's title; one a report. */
+  record Title(String words) implements Block {}
+
+  /** What a part is about. */
+  record Heading(String words) implements Block {}
+
+  /** Running text. */
+  record Prose(String words, boolean strong) implements Block {}
+
+  /** Points of a list, one below the other. */
+  record Points(List<Point> points) implements Block {
+    public Points {
+      points = List.copyOf(points);
+    }
+  }
+
+  /**
+   * One point.
+   *
+   * @param lead set in strong letters before the words; may be empty
+   */
+  record Point(String lead, String words) {}
+
+  /** Short facts, label and value, in columns. */
+  record Facts(List<Fact> facts) implements Block {
+    public Facts {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /** A label and its value. */
+  record Fact(String label, String value) {}
+
+  /** A table; each row has a cell for each column. */
+  record Table(List<Column> columns, List<List<String>> rows) implements Block {
+    public Table {
+      columns = List.copyOf(columns);
+      rows = rows.stream().map(List::copyOf).toList();
+    }
+  }
+
+  /**
+   * A column of a table.
+   *
+   * @param parts of the table's width, in parts of all columns' sum
+   * @param numbers whether it holds numbers, set flush right
+   */
+  record Column(String heading, double parts, boolean numbers) {}
+
+  /** Drawings side by side, planned for the room there is. */
+  record Figures(Plan plan) implements Block {}
+
+  /** Plans drawings for a room. */
+  @FunctionalInterface
+  interface Plan {
+    /**
+     * @param widthMm of all drawings together
+     * @param heightMm of each
+     */
+    List<Drawing> at(double widthMm, double heightMm);
+  }
+
+  /** Lines to fill in by hand, where the sheet has not filled them in. */
+  record Blanks(int columns, List<Blank> blanks) implements Block {
+    public Blanks {
+      blanks = List.copyOf(blanks);
+    }
+  }
+
+  /** A line: what goes there, and what the sheet says. */
+  record Blank(String label, Optional<String> filled) {}
+}

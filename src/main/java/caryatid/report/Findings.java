@@ -1,0 +1,116 @@
+package caryatid.report;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Target;
+import caryatid.loadline.Withheld;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.report.Block.Column;
+import caryatid.report.Block.Table;
+import caryatid.uncertainty.Estimate;
+import caryatid.wording.OffsetWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables of findings: results for page one, how sure they are for page two. */
+final class Findings {
+  /** Coverage of every interval the report states. */
+  static final double COVERAGE = 0.95;
+
+  private final AlignmentState state;
+  private final Wording wording;
+
+  Findings(AlignmentState state, Wording wording) {
+    this.state = state;
+    this.wording = wording;
+  }
+
+  Table results() {
+    List<Column> columns =
+        List.of(
+            text("PLANE", 15),
+            text("LANDMARK", 29),
+            number("OFFSET", 14),
+            text("DIRECTION", 17),
+            number("UNCERTAINTY", 15),
+            number("TARGET", 13),
+            text("TOLERANCE", 21),
+            text("SOURCE", 32),
+            text("RESULT", 30));
+    List<List<String>> rows = new ArrayList<>();
+    state.findings().forEach(finding -> rows.add(row(finding)));
+    state.withheld().forEach(withheld -> rows.add(row(withheld)));
+    return new Table(columns, rows);
+  }
+
+  private List<String> row(Finding finding) {
+    Estimate mm = finding.offset().mm();
+    List<String> row = new ArrayList<>(where(finding.target()));
+    row.add(wording.signed(mm.value(), Unit.MM));
+    row.add(new OffsetWords(wording).direction(finding.target().plane(), mm.value()));
+    row.add(wording.plain(mm.expanded(COVERAGE), Unit.MM));
+    row.addAll(wanted(finding.target()));
+    row.add(wording.word(finding.verdict()));
+    return row;
+  }
+
+  private List<String> row(Withheld withheld) {
+    List<String> row = new ArrayList<>(where(withheld.target()));
+    row.addAll(List.of("–", "–", "–"));
+    row.addAll(wanted(withheld.target()));
+    row.add(wording.word("Findings.WITHHELD"));
+    return row;
+  }
+
+  private List<String> where(Target target) {
+    boolean both = state.stands().get(0).trial().side().sides().size() > 1;
+    String side = both ? ", " + wording.word(target.side()) : "";
+    return List.of(wording.word(target.plane()), target.landmark() + side);
+  }
+
+  private List<String> wanted(Target target) {
+    return List.of(
+        wording.signed(target.recommendedMm(), Unit.MM),
+        wording.fill(
+            "Findings.FROM_TO",
+            Argument.text(wording.signed(target.lowestMm(), Unit.MM)),
+            Argument.text(wording.signed(target.highestMm(), Unit.MM))),
+        target.source() + target.condition().map(c -> " (" + c + ")").orElse(""));
+  }
+
+  Table certainty() {
+    List<Column> columns =
+        List.of(
+            text("PLANE", 15),
+            text("LANDMARK", 29),
+            number("PROBABILITY", 20),
+            number("STANDARD_UNCERTAINTY", 20),
+            number("DEGREES_OF_FREEDOM", 17),
+            text("BUDGET", 85));
+    return new Table(columns, state.findings().stream().map(this::certainty).toList());
+  }
+
+  private List<String> certainty(Finding finding) {
+    Estimate mm = finding.offset().mm();
+    List<String> row = new ArrayList<>(where(finding.target()));
+    row.add(wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT));
+    row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
+    row.add(
+        Double.isInfinite(mm.degreesOfFreedom())
+            ? "∞"
+            : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
+    String narrow = finding.decidable() ? "" : " " + wording.word("Findings.UNDECIDABLE");
+    row.add(Budget.of(mm, wording) + narrow);
+    return row;
+  }
+
+  private Column text(String name, double parts) {
+    return new Column(wording.word("Findings." + name), parts, false);
+  }
+
+  private Column number(String name, double parts) {
+    return new Column(wording.word("Findings." + name), parts, true);
+  }
+}

@@ -1,0 +1,100 @@
+package caryatid.report;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.chart.Drawing;
+import caryatid.chart.LegDrawing;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.Weight;
+import caryatid.report.Block.Blank;
+import caryatid.report.Block.Blanks;
+import caryatid.report.Block.Facts;
+import caryatid.report.Block.Figures;
+import caryatid.report.Block.Heading;
+import caryatid.report.Block.Points;
+import caryatid.report.Block.Prose;
+import caryatid.report.Block.Title;
+import caryatid.sheet.Notes;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Page one: right at a glance, and what is to be signed. */
+final class FirstPage {
+  private static final double GAP_MM = 6;
+
+  private final AlignmentState state;
+  private final Wording wording;
+
+  FirstPage(AlignmentState state, Wording wording) {
+    this.state = state;
+    this.wording = wording;
+  }
+
+  String title() {
+    return wording.fill("FirstPage.TITLE", Argument.text(state.stands().get(0).trial().wearer()));
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Title(title()));
+    blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
+    blocks.add(heading("FINDINGS"));
+    blocks.add(new Findings(state, wording).results());
+    blocks.add(new Figures(this::drawings));
+    Remarks remarks = new Remarks(state, wording);
+    List<Block.Point> that = remarks.of(Weight.SAFETY, Weight.IMPORTANT);
+    if (!that.isEmpty()) {
+      blocks.add(heading("REMARKS"));
+      blocks.add(new Points(that));
+    }
+    blocks.add(heading("PRACTITIONER"));
+    blocks.add(notes(state.stands().get(0).trial().notes()));
+    blocks.add(signature(state.stands().get(0).trial().notes()));
+    blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
+    return blocks;
+  }
+
+  private Heading heading(String of) {
+    return new Heading(wording.word("FirstPage." + of));
+  }
+
+  private List<Drawing> drawings(double widthMm, double heightMm) {
+    List<Side> sides = state.stands().get(0).trial().side().sides();
+    int count = sides.size() * Plane.values().length;
+    double width = (widthMm - (count - 1) * GAP_MM) / count;
+    List<Drawing> drawings = new ArrayList<>();
+    for (Side side : sides) {
+      for (Plane plane : Plane.values()) {
+        drawings.add(LegDrawing.plan(state, plane, side, wording, width, heightMm));
+      }
+    }
+    return drawings;
+  }
+
+  private Blanks notes(Notes notes) {
+    return new Blanks(
+        1,
+        List.of(
+            blank("CONCLUSION", notes.conclusion()),
+            blank("COMFORT", notes.comfort()),
+            blank("SKIN", notes.skin()),
+            blank("REASON", notes.reason()),
+            blank("NEXT_STEP", notes.nextStep())));
+  }
+
+  private Blanks signature(Notes notes) {
+    return new Blanks(
+        3,
+        List.of(
+            blank("PRACTITIONER_CODE", notes.practitioner()),
+            blank("ROLE", notes.role()),
+            blank("SIGNATURE", Optional.empty())));
+  }
+
+  private Blank blank(String label, Optional<String> filled) {
+    return new Blank(wording.word("FirstPage." + label), filled);
+  }
+}

@@ -1,0 +1,95 @@
+package caryatid.report;
+
+import caryatid.report.Block.Figures;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
+final class PdfLayout {
+  static final double MARGIN_MM = 12;
+  private static final double FOOTER_MM = 8;
+  private static final double LEAST_FIGURE_MM = 74;
+  private static final double LARGEST_FIGURE_MM = 110;
+
+  /** What a row of drawings takes besides the drawings themselves. */
+  private static final double AROUND_FIGURE_MM = 3;
+
+  private final PdfPen pen;
+  private final double widthMm;
+  private double downMm = MARGIN_MM;
+
+  PdfLayout(PdfPen pen) {
+    this.pen = pen;
+    this.widthMm = pen.paper().widthMm() - 2 * MARGIN_MM;
+  }
+
+  void lay(Content content) throws IOException {
+    for (int page = 0; page < content.pages().size(); page++) {
+      if (page > 0) {
+        turnPage();
+      }
+      for (Piece piece : pieces(content.pages().get(page))) {
+        place(piece);
+      }
+    }
+  }
+
+  private void place(Piece piece) throws IOException {
+    if (downMm > MARGIN_MM && downMm + piece.neededMm() > bottomMm()) {
+      turnPage();
+    }
+    piece.way().draw(pen, downMm);
+    downMm += piece.heightMm();
+  }
+
+  private void turnPage() throws IOException {
+    pen.turnPage();
+    downMm = MARGIN_MM;
+  }
+
+  private double bottomMm() {
+    return pen.paper().heightMm() - MARGIN_MM - FOOTER_MM;
+  }
+
+  /** Drawings get the height the other blocks leave, within limits. */
+  private List<Piece> pieces(List<Block> blocks) {
+    double others =
+        blocks.stream()
+            .filter(block -> !(block instanceof Figures))
+            .flatMap(block -> fixed(block).stream())
+            .mapToDouble(Piece::heightMm)
+            .sum();
+    double left = bottomMm() - MARGIN_MM - others - AROUND_FIGURE_MM - 0.1;
+    double figure = Math.max(LEAST_FIGURE_MM, Math.min(LARGEST_FIGURE_MM, left));
+    List<Piece> pieces = new ArrayList<>();
+    for (Block block : blocks) {
+      if (block instanceof Figures figures) {
+        FormPieces form = new FormPieces(MARGIN_MM, widthMm);
+        pieces.add(form.figures(figures.plan().at(widthMm, figure), figure));
+      } else {
+        pieces.addAll(fixed(block));
+      }
+    }
+    return pieces;
+  }
+
+  private List<Piece> fixed(Block block) {
+    TextPieces text = new TextPieces(MARGIN_MM, widthMm);
+    FormPieces form = new FormPieces(MARGIN_MM, widthMm);
+    if (block instanceof Block.Title title) {
+      return List.of(text.title(title.words()));
+    } else if (block instanceof Block.Heading heading) {
+      return List.of(text.heading(heading.words()));
+    } else if (block instanceof Block.Prose prose) {
+      return List.of(text.prose(prose.words(), prose.strong()));
+    } else if (block instanceof Block.Points points) {
+      return text.points(points.points());
+    } else if (block instanceof Block.Facts facts) {
+      return List.of(form.facts(facts.facts()));
+    } else if (block instanceof Block.Table table) {
+      return new TablePieces(table, MARGIN_MM, widthMm).pieces();
+    }
+    return form.blanks((Block.Blanks) block);
+  }
+}

@@ -1,0 +1,71 @@
+package caryatid.report;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
+import caryatid.recording.Recording;
+import caryatid.wording.Wording;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** The report to be attached to a fitting record. */
+public final class Report {
+  private Report() {}
+
+  /**
+   * A result as a PDF. The same input gives the same bytes; the document is dated with the stand's
+   * time.
+   *
+   * @param result what was found; the report is of its last state
+   * @param recordings those of the last state's stands, in their order; empty when they are not at
+   *     hand
+   * @param attachments kept inside
+   */
+  public static byte[] pdf(
+      Result result,
+      List<Recording> recordings,
+      Attachments attachments,
+      Wording wording,
+      Paper paper) {
+    Content content = content(result, wording);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      AlignmentState last = last(result);
+      PdfArchive archive =
+          new PdfArchive(
+              document, content.title(), wording.locale(), last.stands().get(0).trial().at());
+      archive.describe(result.program());
+      archive.attach(attachments);
+      PdfFonts fonts = new PdfFonts(document);
+      write(document, fonts, content, paper, wording);
+      document.save(bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void write(
+      PDDocument document, PdfFonts fonts, Content content, Paper paper, Wording wording)
+      throws IOException {
+    Tags tags = new Tags(document);
+    try (PdfPen pen = new PdfPen(document, fonts, tags, paper)) {
+      new PdfLayout(pen).lay(content);
+    }
+    tags.finish();
+    PdfFooters.write(document, fonts, content.title(), wording);
+  }
+
+  private static Content content(Result result, Wording wording) {
+    AlignmentState state = last(result);
+    FirstPage first = new FirstPage(state, wording);
+    SecondPage second = new SecondPage(result, state, wording);
+    return new Content(first.title(), List.of(first.blocks(), second.blocks()));
+  }
+
+  private static AlignmentState last(Result result) {
+    return result.states().get(result.states().size() - 1);
+  }
+}

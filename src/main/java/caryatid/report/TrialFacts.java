@@ -1,0 +1,129 @@
+package caryatid.report;
+
+import caryatid.alignment.Stand;
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.report.Block.Fact;
+import caryatid.sheet.Component;
+import caryatid.sheet.TrialSheet;
+import caryatid.uncertainty.Estimate;
+import caryatid.wording.Wording;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** Who stood, when and how, as short facts. */
+final class TrialFacts {
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
+
+  private final Wording wording;
+  private final List<Fact> facts = new ArrayList<>();
+
+  private TrialFacts(Wording wording) {
+    this.wording = wording;
+  }
+
+  static List<Fact> of(List<Stand> stands, Wording wording) {
+    TrialFacts facts = new TrialFacts(wording);
+    TrialSheet trial = stands.get(0).trial();
+    facts.who(trial);
+    facts.stance(trial);
+    facts.standing(stands);
+    facts.prosthesis(trial);
+    return facts.facts;
+  }
+
+  private void who(TrialSheet trial) {
+    add("WEARER", trial.wearer());
+    add("AT", TIME.format(trial.at()));
+    add("SIDE", wording.word(trial.side()) + ", " + wording.word(trial.level()));
+    number("BODY_MASS", trial.bodyMassKg(), Unit.KG);
+  }
+
+  private void stance(TrialSheet trial) {
+    add("STANCE", wording.word("Stance." + trial.stance().getClass().getSimpleName()));
+    trial
+        .otherFoot()
+        .ifPresent(
+            other ->
+                add(
+                    "OTHER_FOOT",
+                    wording.fill(
+                        "TrialFacts.OTHER_FOOT_ON",
+                        Argument.term(other.on()),
+                        Argument.text(wording.signed(other.heightDifferenceMm(), Unit.MM)))));
+    add("HANDS", wording.word(trial.hands()));
+    number("STANCE_WIDTH", trial.stanceWidthMm(), Unit.MM);
+    trial
+        .toeOutRad()
+        .ifPresent(rad -> add("TOE_OUT", wording.number(Math.toDegrees(rad), Unit.DEG)));
+    trial
+        .minutesWalked()
+        .ifPresent(
+            min ->
+                add("WALKED", wording.fill("TrialFacts.MINUTES", Argument.count(Math.round(min)))));
+  }
+
+  private void standing(List<Stand> stands) {
+    if (stands.size() > 1) {
+      add("STANDS", Integer.toString(stands.size()));
+    }
+    Map<Side, Estimate> share = stands.get(0).standing().share();
+    for (Side side : stands.get(0).trial().side().sides()) {
+      if (share.containsKey(side)) {
+        Estimate of = share.get(side);
+        add(
+            "SHARE",
+            wording.fill(
+                "TrialFacts.SHARE_OF",
+                Argument.term(side),
+                Argument.of(100 * of.value(), Unit.PERCENT),
+                Argument.of(100 * of.expanded(Findings.COVERAGE), Unit.PERCENT)));
+      }
+    }
+  }
+
+  private void prosthesis(TrialSheet trial) {
+    add(
+        "FOOTWEAR",
+        wording.fill(
+            "TrialFacts.HEEL",
+            Argument.text(trial.footwear().description()),
+            Argument.of(trial.footwear().heelHeightMm(), Unit.MM)));
+    trial
+        .knee()
+        .ifPresent(
+            knee ->
+                add(
+                    "KNEE",
+                    wording.word(knee.locked() ? "TrialFacts.LOCKED" : "TrialFacts.UNLOCKED")
+                        + knee.mode().map(mode -> ", " + mode).orElse("")));
+    trial
+        .components()
+        .forEach(component -> facts.add(new Fact(component.what(), named(component))));
+    trial.notes().lastChange().ifPresent(change -> add("LAST_CHANGE", change));
+  }
+
+  private String named(Component component) {
+    return component
+        .serial()
+        .map(
+            serial ->
+                wording.fill(
+                    "TrialFacts.SERIAL", Argument.text(component.name()), Argument.text(serial)))
+        .orElse(component.name());
+  }
+
+  private void number(String label, OptionalDouble value, Unit unit) {
+    value.ifPresent(number -> add(label, wording.number(number, unit)));
+  }
+
+  private void add(String label, String value) {
+    facts.add(new Fact(wording.word("TrialFacts." + label), value));
+  }
+}

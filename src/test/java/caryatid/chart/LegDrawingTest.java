@@ -1,0 +1,135 @@
+package caryatid.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.demo.Demo;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkKind;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class LegDrawingTest {
+  private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
+
+  static Drawing plan(Demo demo, Plane plane, Side side) {
+    return LegDrawing.plan(demo.state(0), plane, side, ENGLISH, 88, 92);
+  }
+
+  @Test
+  void saysTheOffsetInWholeMillimetresAndAWord() {
+    Drawing drawing = plan(Demo.transtibial(Side.RIGHT).line(80, 60), Plane.SAGITTAL, Side.RIGHT);
+    assertThat(drawing.texts())
+        .extracting(Mark.Text::words)
+        .contains("knee centre", "18 mm anterior", "60 mm anterior", "target +15 (+5 to +25)");
+    assertThat(drawing.alternative())
+        .startsWith(
+            "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")
+        .contains("knee centre, 492 mm up, known to within")
+        .contains("The load line runs 18 mm anterior of it (+18.0 ±");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Side.class)
+  void theLineIsTrueToScaleAndAnteriorOnTheViewersOwnSide(Side side) {
+    Demo demo = Demo.transtibial(side).line(80, 60);
+    Leg leg = Leg.of(demo.state(0), new View(Plane.SAGITTAL, side));
+    double knee = leg.at(LandmarkKind.KNEE_CENTRE).orElseThrow().acrossMm();
+    assertThat(leg.line().orElseThrow().acrossMm() - knee).isEqualTo(18 * side.lateral());
+    Scale scale = Scale.fitting(Extent.of(leg), new Box(0, 0, 44, 70));
+    Spot low = scale.spot(0, 0);
+    Spot moved = scale.spot(100, 100);
+    assertThat(moved.rightMm() - low.rightMm()).isEqualTo(low.downMm() - moved.downMm());
+  }
+
+  @Test
+  void leftAndRightAreMirrorImages() {
+    Leg left = Leg.of(Demo.transfemoral(Side.LEFT).state(0), new View(Plane.FRONTAL, Side.LEFT));
+    Leg right = Leg.of(Demo.transfemoral(Side.RIGHT).state(0), new View(Plane.FRONTAL, Side.RIGHT));
+    assertThat(left.levels())
+        .extracting(l -> -l.acrossMm())
+        .containsExactlyElementsOf(right.levels().stream().map(Leg.Level::acrossMm).toList());
+  }
+
+  /** Property: wherever landmarks, line and targets lie, texts neither meet nor leave the paper. */
+  @Test
+  void noTwoTextsOverlapAndNoneLeavesTheDrawing() {
+    Random random = new Random(20260304);
+    for (int i = 0; i < 400; i++) {
+      Demo demo = random(random);
+      for (Plane plane : Plane.values()) {
+        assertSound(plan(demo, plane, demo.side()), "geometry " + i);
+      }
+    }
+  }
+
+  static void assertSound(Drawing drawing, String which) {
+    List<Mark.Text> texts = drawing.texts();
+    for (int a = 0; a < texts.size(); a++) {
+      Box box = texts.get(a).box();
+      assertThat(drawing.paper().holds(box)).as(which + ": " + texts.get(a) + box).isTrue();
+      for (int b = a + 1; b < texts.size(); b++) {
+        assertThat(box.overlaps(texts.get(b).box()))
+            .as(which + ": " + texts.get(a) + texts.get(b))
+            .isFalse();
+      }
+    }
+    for (Mark mark : drawing.parts().stream().flatMap(p -> p.marks().stream()).toList()) {
+      spots(mark).forEach(s -> assertThat(paperWithMargin(drawing, s)).as(which + mark).isTrue());
+    }
+  }
+
+  private static boolean paperWithMargin(Drawing drawing, Spot s) {
+    return new Box(-1, -1, drawing.widthMm() + 1, drawing.heightMm() + 1)
+        .holds(new Box(s.rightMm(), s.downMm(), s.rightMm(), s.downMm()));
+  }
+
+  private static List<Spot> spots(Mark mark) {
+    if (mark instanceof Mark.Stroke stroke) {
+      return stroke.along();
+    }
+    return mark instanceof Mark.Fill fill ? fill.outline() : List.of();
+  }
+
+  private static Demo random(Random random) {
+    Demo demo = Demo.empty(random.nextBoolean() ? Side.LEFT : Side.RIGHT);
+    if (random.nextBoolean()) {
+      demo.withoutHorizontalForce();
+    }
+    demo.line(60 + random.nextInt(60), random.nextInt(250) - 50);
+    List<LandmarkKind> kinds = new ArrayList<>(List.of(LandmarkKind.values()));
+    int landmarks = 1 + random.nextInt(10);
+    for (int i = 0; i < landmarks; i++) {
+      String name = "landmark " + i + " with a long name".repeat(random.nextInt(3));
+      LandmarkKind kind = kinds.get(random.nextInt(kinds.size()));
+      demo.landmark(
+          name,
+          kind,
+          random.nextInt(250) - 60,
+          40 + random.nextInt(120),
+          20 + random.nextInt(1100),
+          random.nextInt(20));
+      if (random.nextInt(3) > 0) {
+        demo.target(
+            Plane.SAGITTAL,
+            name,
+            random.nextInt(200) - 100,
+            random.nextInt(60),
+            1 + random.nextInt(60));
+        demo.target(
+            Plane.FRONTAL,
+            name,
+            random.nextInt(60) - 30,
+            random.nextInt(60),
+            1 + random.nextInt(60));
+      }
+    }
+    return demo;
+  }
+}

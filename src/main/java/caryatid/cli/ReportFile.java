@@ -42,7 +42,8 @@ record ReportFile(Path path, boolean replace) {
     Path folder = path.toAbsolutePath().getParent();
     try {
       Files.createDirectories(folder);
-      Path part = Files.createTempFile(folder, ".caryatid-", ".part");
+      String name = "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part";
+      Path part = folder.resolve(name);
       try {
         Files.write(part, bytes);
         move(part);

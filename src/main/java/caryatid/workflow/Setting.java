@@ -12,8 +12,10 @@ import caryatid.recording.PlateAccuracy;
 import caryatid.recording.PlateDescription;
 import caryatid.recording.Provenance;
 import caryatid.recording.Recording;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.sheet.DescriptionReader;
 import caryatid.sheet.Hands;
@@ -28,6 +30,7 @@ import caryatid.standing.Stretch;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -50,6 +53,9 @@ record Setting(
 
   static Setting read(Inputs inputs, Beside beside) throws BadInput {
     TrialSheet trial = TrialSheetReader.read(inputs.sheet(), beside);
+    if (inputs.description().isEmpty()) {
+      needNoLines(trial, inputs.sheet());
+    }
     Optional<PlateDescription> plate = Optional.empty();
     Optional<Provenance> description = Optional.empty();
     if (inputs.description().isPresent()) {
@@ -64,6 +70,22 @@ record Setting(
             Place.of(inputs.sheet().name()));
     return new Setting(
         Provenance.of(inputs.sheet()), description, trial, plate, landmarks, inputs.byHand());
+  }
+
+  private static void needNoLines(TrialSheet trial, NamedBytes sheet) throws BadInput {
+    String lines =
+        trial.landmarks().stream()
+            .flatMap(entry -> Stream.of(entry.forward(), entry.rightward()))
+            .flatMap(Optional::stream)
+            .filter(measured -> !measured.fromLandmark())
+            .flatMap(measured -> measured.from().stream())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!lines.isEmpty()) {
+      Argument names = Argument.text(lines);
+      throw new BadInput(
+          Problem.at(Place.of(sheet.name()), CheckProblem.LINES_WITHOUT_DESCRIPTION, names));
+    }
   }
 
   Stand stand(Recording recording) throws BadInput {

@@ -89,7 +89,7 @@ class LauncherTest {
     Path log = folder.resolve("classes.log");
     Start.of(plain, Map.of("_JAVA_OPTIONS", "-Xlog:class+load:file=" + log));
     assertThat(Files.readString(log))
-        .contains(Echo.class.getName() + " source: shared objects file (top)");
+        .contains(Echo.class.getName() + " source: shared objects file");
   }
 
   @Test

@@ -109,7 +109,7 @@ class MissingToolsTest {
                 """
                 Building Caryatid, first use only, about a minute ...
                 no network
-                Caryatid could not be built, the lines above say why. Its first build fetches libraries, which needs a connection to the internet.
+                Caryatid could not be built, the lines above say why. Its first build fetches libraries from the internet.
                 """));
     assertThat(checkout.target("launcher.lock")).doesNotExist();
   }

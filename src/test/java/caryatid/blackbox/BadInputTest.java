@@ -1,0 +1,273 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What the check command says of input it cannot use: whole messages, exit code 1, nothing written.
+ */
+class BadInputTest {
+  @TempDir private Path path;
+  private Folder folder;
+
+  @BeforeEach
+  void prepare() throws IOException {
+    folder = new Folder(path);
+  }
+
+  private void refused(String... complaints) {
+    Run run = folder.check();
+    assertThat(folder.complaint(run)).isEqualTo(String.join(System.lineSeparator(), complaints));
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out()).isEmpty();
+    assertThat(path.resolve("out")).doesNotExist();
+  }
+
+  private static UnaryOperator<List<String>> cell(int line, int column, String text) {
+    return lines -> {
+      List<String> changed = new ArrayList<>(lines);
+      changed.set(line - 1, withCell(lines.get(line - 1), column, text));
+      return changed;
+    };
+  }
+
+  private static UnaryOperator<List<String>> column(int column, Function<Integer, String> text) {
+    return lines -> {
+      List<String> changed = new ArrayList<>(lines);
+      for (int i = 2; i < lines.size(); i++) {
+        changed.set(i, withCell(lines.get(i), column, text.apply(i)));
+      }
+      return changed;
+    };
+  }
+
+  private static String withCell(String line, int column, String text) {
+    String[] cells = line.split(",");
+    cells[column] = text;
+    return String.join(",", cells);
+  }
+
+  private static UnaryOperator<List<String>> withoutColumn(int column) {
+    return lines -> lines.stream().map(line -> dropCell(line, column)).toList();
+  }
+
+  private static String dropCell(String line, int column) {
+    List<String> cells = new ArrayList<>(List.of(line.split(",")));
+    cells.remove(column);
+    return String.join(",", cells);
+  }
+
+  @Test
+  void aColumnThatIsMissing() throws IOException {
+    folder.recording(withoutColumn(3));
+    refused(
+        "stand.csv line 1, column CoPy: the plate description names column 'CoPy',"
+            + " which the file"
+            + " does not have. It has: Time, Fz, CoPx. Correct the name in the description.");
+  }
+
+  @Test
+  void textInACell() throws IOException {
+    folder.recording(cell(103, 1, "n/a"));
+    refused(
+        "stand.csv line 103, column Fz: expected a number, found 'n/a'. Delete the row"
+            + " or export"
+            + " again.");
+  }
+
+  @Test
+  void aRowWithTooFewCells() throws IOException {
+    folder.recording(
+        lines -> {
+          List<String> changed = new ArrayList<>(lines);
+          changed.set(52, dropCell(lines.get(52), 3));
+          return changed;
+        });
+    refused("stand.csv line 53: expected 4 cells, found 3. Delete the row or export again.");
+  }
+
+  @Test
+  void anEmptyFile() throws IOException {
+    folder.recording(lines -> List.of());
+    refused("stand.csv: expected a force plate's text export, found an empty file. Export again.");
+  }
+
+  @Test
+  void namesWithoutRows() throws IOException {
+    folder.recording(lines -> lines.subList(0, 2));
+    refused(
+        "stand.csv line 1: expected rows of numbers below the names, found none. Export"
+            + " again with"
+            + " the sample values included.");
+  }
+
+  @Test
+  void noTimeAndNoRate() throws IOException {
+    folder.recording(withoutColumn(0)).description("time: {column: Time, unit: s}\n", "");
+    refused(
+        "stand.csv: the sampling rate of the 2000 rows is stated nowhere. Add to the"
+            + " plate description: time: {rate-hz: 1000}");
+  }
+
+  @Test
+  void timeThatRunsBack() throws IOException {
+    folder.recording(cell(203, 0, "-1.0"));
+    refused(
+        "stand.csv line 203, column Time: expected a later time than the row above"
+            + " (1.99 s), found"
+            + " −1.00 s. Several recordings may have been joined; cut them apart, or export again.");
+  }
+
+  @Test
+  void aPlateNobodyStandsOn() throws IOException {
+    folder.recording(column(1, i -> "1.2"));
+    refused(
+        "stand.csv: expected somebody on the plate, found no vertical force of 20 N or"
+            + " more. Export"
+            + " the recording of a stand.");
+  }
+
+  @Test
+  void walkingInsteadOfStanding() throws IOException {
+    folder.recording(
+        column(1, i -> String.valueOf(380 + Math.round(300 * StrictMath.sin(i * 0.06)))));
+    refused(
+        "stand.csv: expected quiet standing, with a vertical force (right foot's line)"
+            + " that varies"
+            + " by at most 15.0 % of its mean (standard deviation), found 55.7 %. This is walking,"
+            + " squatting or stepping on and off; record a quiet stand.");
+  }
+
+  @Test
+  void aCentreOfPressureBesideThePlate() throws IOException {
+    folder.recording(column(2, i -> "18000"));
+    refused(
+        "stand.csv: plate 1: the centre of pressure lies beside the plate, on average"
+            + " 18000.0 mm to"
+            + " the right and −6.5 mm forward; the plate reaches from −200.0 mm to 200.0 mm and from"
+            + " −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in the"
+            + " plate description.");
+  }
+
+  @Test
+  void anUnknownUnitInTheDescription() throws IOException {
+    folder.description("cop: mm", "cop: furlong");
+    refused(
+        "plate.yaml line 11, column 28: `cop`: expected one of: mm, cm, m, inch; found"
+            + " 'furlong'. Write one of these words.");
+  }
+
+  @Test
+  void anUnknownKeyInTheSheet() throws IOException {
+    folder.sheet("landmarks:", "landmark:");
+    refused("sheet.yaml line 17, column 1: unknown key `landmark`; did you mean `landmarks`?");
+  }
+
+  @Test
+  void aTargetForALandmarkThatIsNotThere() throws IOException {
+    folder.sheet(
+        "  - plane: sagittal\n    landmark: knee centre", "  - plane: sagittal\n    landmark: hip");
+    refused(
+        "sheet.yaml line 39, column 5: the target is for the landmark 'hip', right,"
+            + " which is not in the sheet. Add it under `landmarks`, or correct the name.");
+  }
+
+  @Test
+  void aTargetWithoutItsSource() throws IOException {
+    folder.sheet("    source: Invented instructions for the demo foot, section 4\n", "");
+    refused(
+        "sheet.yaml line 39, column 5: the target has no source. Add `source: ` with"
+            + " the document and section the recommendation comes from.");
+  }
+
+  @Test
+  void aHandThatHolds() throws IOException {
+    folder.sheet("hands: free", "hands: holding");
+    refused(
+        "sheet.yaml: expected free hands, found a hand that holds: the plate does not"
+            + " show what the hand bears. Let the wearer stand free between the rails and"
+            + " record again.");
+  }
+
+  @Test
+  void anOutputThatIsThere() throws IOException {
+    Files.createDirectories(path.resolve("out"));
+    Files.writeString(path.resolve("out/stand-report.pdf"), "kept");
+    Run run = folder.check();
+    assertThat(folder.complaint(run))
+        .isEqualTo(
+            "out/stand-report.pdf: is there already, and nothing is overwritten without"
+                + " being asked."
+                + " Choose another folder with --out, or add --replace.");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(path.resolve("out/stand-report.pdf")).hasContent("kept");
+  }
+
+  @Test
+  void aFolderInPlaceOfAFile() {
+    Run run = Run.caryatid("check", path.toString(), "--trial", folder.file("sheet.yaml"));
+    assertThat(run.err().strip())
+        .isEqualTo(path + ": expected a file, found a folder. Give the file in it.");
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void aFileThatIsNotThere() {
+    String name = folder.file("nothing.csv");
+    Run run = Run.caryatid("check", name, "--trial", folder.file("sheet.yaml"));
+    assertThat(run.err().strip())
+        .isEqualTo(
+            name + ": expected a file, found nothing of that name. Check the name and the folder.");
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void aSheetThatMeasuresFromLinesWithoutADescriptionOfThem() {
+    Run run =
+        Run.caryatid(
+            "check", folder.file("stand.csv"), "--trial", folder.file("sheet.yaml"), "--json");
+    assertThat(folder.complaint(run))
+        .isEqualTo(
+            "sheet.yaml: landmarks are measured from lines on the plate (rear edge,"
+                + " midline), but"
+                + " there is no plate description to say where these lie. Add --plate DESCRIPTION.");
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void theSameStandGivenTwice() {
+    Run run =
+        Run.caryatid(
+            "check",
+            folder.file("stand.csv"),
+            folder.file("stand.csv"),
+            "--trial",
+            folder.file("sheet.yaml"),
+            "--plate",
+            folder.file("plate.yaml"),
+            "--json");
+    assertThat(folder.complaint(run))
+        .startsWith(
+            "stand.csv: holds the same bytes as stand.csv; a stand counts once. Leave one"
+                + " of them"
+                + " out, or give the recording that was meant.");
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void aStretchThatEndsBeforeItBegins() {
+    Run run = folder.check("--from", "9", "--to", "3");
+    assertThat(run.err()).startsWith("--from must be before --to");
+    assertThat(run.code()).isEqualTo(2);
+  }
+}

@@ -19,17 +19,21 @@ class SensorSectionTest {
   private static final String PLATE = "plates:\n  - name: a\n";
   private static final String CELLS =
       PLATE
-          + "    cells:\n"
-          + "      - {column: C1, right-mm: -180, anterior-mm: 0}\n"
-          + "      - {column: C2, right-mm: 180, anterior-mm: 20}\n";
+          + """
+                    cells:
+                      - {column: C1, right-mm: -180, anterior-mm: 0}
+                      - {column: C2, right-mm: 180, anterior-mm: 20}
+                """;
   private static final String CHANNELS =
-      "    eight-channels:\n"
-          + "      columns: {fx12: a, fx34: b, fy14: c, fy23: d, fz1: e, fz2: f, fz3: g, fz4: h}\n"
-          + "      a-mm: 120\n"
-          + "      b-mm: 200\n"
-          + "      az0-mm: -48\n"
-          + "      horizontal-n-per-unit: -25.5\n"
-          + "      vertical-n-per-unit: 50\n";
+      """
+                    eight-channels:
+                      columns: {fx12: a, fx34: b, fy14: c, fy23: d, fz1: e, fz2: f, fz3: g, fz4: h}
+                      a-mm: 120
+                      b-mm: 200
+                      az0-mm: -48
+                      horizontal-n-per-unit: -25.5
+                      vertical-n-per-unit: 50
+                """;
 
   private static Optional<Sensors> sensors(String lines) throws BadInput {
     return Sheets.description(Sheets.DESCRIPTION + lines).plates().get(0).sensors();

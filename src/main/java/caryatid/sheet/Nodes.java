@@ -68,7 +68,7 @@ final class Nodes {
   private static boolean nothing(Node node) {
     return node instanceof ScalarNode scalar
         && (scalar.getValue().isBlank()
-            || scalar.isPlain() && List.of("~", "null").contains(scalar.getValue()));
+            || (scalar.isPlain() && List.of("~", "null").contains(scalar.getValue())));
   }
 
   private Section open(MappingNode node, Place where) {

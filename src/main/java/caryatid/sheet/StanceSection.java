@@ -7,6 +7,7 @@ import caryatid.standing.Stance.BothFeetOnOnePlate;
 import caryatid.standing.Stance.PlatePerFoot;
 import caryatid.standing.Stance.ProstheticFootOnPlate;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** How a trial sheet says that the wearer stood. */
 final class StanceSection {
@@ -23,6 +24,8 @@ final class StanceSection {
   static Optional<Stance> stance(Section section, Optional<ProstheticSide> prosthetic) {
     Optional<Kind> kind = section.required("kind", KIND);
     if (kind.isEmpty()) {
+      Stream.of("plate", "left", "right").forEach(section::has);
+      section.build(() -> kind);
       return Optional.empty();
     }
     if (kind.get() == Kind.ONE_PLATE_PER_FOOT) {

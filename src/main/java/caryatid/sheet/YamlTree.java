@@ -82,15 +82,15 @@ final class YamlTree {
       return Optional.of(Writing.TOO_DEEP);
     }
     if (event instanceof AliasEvent
-        || event instanceof NodeEvent node && node.getAnchor().isPresent()) {
+        || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
       return Optional.of(Writing.ANCHOR);
     }
     return tagged(event) ? Optional.of(Writing.TAG) : Optional.empty();
   }
 
   private static boolean tagged(Event event) {
-    return event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
-        || event instanceof CollectionStartEvent start && start.getTag().isPresent();
+    return (event instanceof ScalarEvent scalar && scalar.getTag().isPresent())
+        || (event instanceof CollectionStartEvent start && start.getTag().isPresent());
   }
 
   private static BadInput notYaml(MarkedYamlEngineException e, String text, String file) {

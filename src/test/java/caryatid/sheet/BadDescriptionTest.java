@@ -4,7 +4,6 @@ import static caryatid.sheet.Sheets.withLines;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.PlateDescription;
-import caryatid.recording.PlateLayout;
 import caryatid.remark.BadInput;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,10 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BadDescriptionTest {
   private static PlateDescription read(String more) throws BadInput {
     return Sheets.description(Sheets.DESCRIPTION + more);
-  }
-
-  private static PlateLayout plate(String line) throws BadInput {
-    return read("plates: [{name: plate 1, " + line + "}]\n").plates().get(0);
   }
 
   @Test
@@ -92,10 +87,12 @@ class BadDescriptionTest {
   void namesStandOnce() {
     assertThat(
             withLines(
-                "plates: [{name: a}, {name: a}]\n"
-                    + "measuring-lines:\n"
-                    + "  - {name: e, forward-from-mm: 0, registration-mm: 1}\n"
-                    + "  - {name: e, rightward-from-mm: 0, registration-mm: 1}\n"))
+                """
+                plates: [{name: a}, {name: a}]
+                measuring-lines:
+                  - {name: e, forward-from-mm: 0, registration-mm: 1}
+                  - {name: e, rightward-from-mm: 0, registration-mm: 1}
+                """))
         .containsExactly(
             "plate.yaml line 3, column 28: the plate 'a' is described twice. Give each plate a name"
                 + " of its own.",
@@ -125,9 +122,11 @@ class BadDescriptionTest {
   void aMeasuringLineHasOneSense() {
     assertThat(
             withLines(
-                "measuring-lines:\n"
-                    + "  - {name: a, registration-mm: 1}\n"
-                    + "  - {name: b, forward-from-mm: 0, rightward-from-mm: 0, registration-mm: 1}\n"))
+                """
+                measuring-lines:
+                  - {name: a, registration-mm: 1}
+                  - {name: b, forward-from-mm: 0, rightward-from-mm: 0, registration-mm: 1}
+                """))
         .containsExactly(
             "plate.yaml line 4, column 5: it is not said where the measuring line 'a' lies. Add"
                 + " `forward-from-mm` for a line one measures forward from, or `rightward-from-mm`"

@@ -87,6 +87,13 @@ class BadSheetTest {
   }
 
   @Test
+  void aStanceNeedsItsKind() {
+    assertThat(replacing(ONE_FOOT, "plate: a"))
+        .containsExactly(
+            "sheet.yaml line 6, column 9: `kind` is missing. Add the line `kind: ...` here.");
+  }
+
+  @Test
   void twoFeetDoNotStandOnOnePlateEach() {
     assertThat(
             replacing(

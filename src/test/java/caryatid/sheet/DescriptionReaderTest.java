@@ -140,9 +140,11 @@ class DescriptionReaderTest {
   @Test
   void measuringLinesAreReadInBothSenses() throws BadInput {
     assertThat(
-            read("measuring-lines:\n"
-                    + "  - {name: rear edge, forward-from-mm: -300, registration-mm: 1}\n"
-                    + "  - {name: midline, rightward-from-mm: 2, registration-mm: 0.5}\n")
+            read("""
+                measuring-lines:
+                  - {name: rear edge, forward-from-mm: -300, registration-mm: 1}
+                  - {name: midline, rightward-from-mm: 2, registration-mm: 0.5}
+                """)
                 .lines())
         .containsExactly(
             new MeasuringLine("rear edge", Sense.FORWARD, -300, 1),

@@ -47,6 +47,8 @@ final class Sheets {
           source: Instructions, section 5
       """;
 
+  private static final Wording WORDING = Wording.in(Locale.ROOT);
+
   private Sheets() {}
 
   static NamedBytes file(String name, String text) {
@@ -97,7 +99,6 @@ final class Sheets {
   }
 
   static List<String> said(BadInput bad) {
-    Wording wording = Wording.in(Locale.ROOT);
-    return Stream.ofNullable(bad).flatMap(b -> b.problems().stream()).map(wording::say).toList();
+    return Stream.ofNullable(bad).flatMap(b -> b.problems().stream()).map(WORDING::say).toList();
   }
 }

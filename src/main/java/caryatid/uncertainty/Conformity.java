@@ -23,8 +23,8 @@ public record Conformity(double below, double within, double above) {
     if (!(highest >= lowest)) {
       throw new IllegalArgumentException("tolerance from " + lowest + " to " + highest);
     }
-    double below = below(estimate, lowest);
-    double above = 1 - below(estimate, highest);
+    double below = outside(estimate, estimate.value() - lowest);
+    double above = outside(estimate, highest - estimate.value());
     return new Conformity(below, Math.max(0, 1 - below - above), above);
   }
 
@@ -39,12 +39,12 @@ public record Conformity(double below, double within, double above) {
     return (highest - lowest) / 2 >= estimate.expanded(probability);
   }
 
-  private static double below(Estimate estimate, double limit) {
-    double distance = limit - estimate.value();
+  /** The probability that the true value lies beyond a limit, by how far inside it was measured. */
+  private static double outside(Estimate estimate, double inside) {
     double u = estimate.standardUncertainty();
-    if (u == 0 || Double.isInfinite(distance)) {
-      return distance > 0 ? 1 : 0;
+    if (u == 0 || Double.isInfinite(inside)) {
+      return inside < 0 ? 1 : 0;
     }
-    return Quantiles.below(distance / u, estimate.degreesOfFreedom());
+    return Quantiles.below(-inside / u, estimate.degreesOfFreedom());
   }
 }

@@ -1,0 +1,91 @@
+package caryatid.alignment;
+
+import caryatid.geometry.Side;
+import caryatid.loadline.Circumstances;
+import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.LoadLineCheck;
+import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.Target;
+import caryatid.recording.Provenance;
+import caryatid.remark.BadInput;
+import caryatid.sheet.AmputationLevel;
+import caryatid.sheet.Footwear;
+import caryatid.sheet.Hands;
+import caryatid.sheet.LandmarkEntry;
+import caryatid.sheet.Notes;
+import caryatid.sheet.ProstheticSide;
+import caryatid.sheet.TrialSheet;
+import caryatid.standing.Standing;
+import caryatid.uncertainty.Estimate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Stands of a right transfemoral prosthesis for tests; invented. */
+final class Stands {
+  private static final Provenance BYTES = new Provenance("made", 0, "0".repeat(128));
+
+  private static final LandmarkEntry KNEE =
+      new LandmarkEntry(
+          "knee",
+          LandmarkKind.KNEE_CENTRE,
+          Side.RIGHT,
+          Optional.of(new LandmarkEntry.Measured(0, Optional.empty(), false, 0)),
+          Optional.empty(),
+          490,
+          Optional.empty());
+
+  private Stands() {}
+
+  static Stand of(Standing standing, Landmark landmark, Circumstances how, Target... targets)
+      throws BadInput {
+    PastLandmarks past = LoadLineCheck.past(standing, List.of(landmark), how);
+    return new Stand(
+        BYTES,
+        BYTES,
+        Optional.empty(),
+        trial(how, targets),
+        List.of(landmark),
+        standing,
+        past.offsets(),
+        past.moments(),
+        past.remarks());
+  }
+
+  /** The same standing with what the right side bears of the load. */
+  static Standing bearing(Standing s, double share) {
+    return new Standing(
+        s.stretch(),
+        s.rateHz(),
+        s.loads(),
+        s.sway(),
+        s.placements(),
+        Map.of(Side.RIGHT, Estimate.exact(share)),
+        s.remarks());
+  }
+
+  private static TrialSheet trial(Circumstances how, Target... targets) {
+    Optional<String> nothing = Optional.empty();
+    return new TrialSheet(
+        "T0",
+        OffsetDateTime.parse("2026-01-01T00:00Z"),
+        ProstheticSide.RIGHT,
+        AmputationLevel.TRANSFEMORAL,
+        OptionalDouble.empty(),
+        how.stance(),
+        Optional.empty(),
+        Hands.FREE,
+        Optional.empty(),
+        new Footwear("barefoot", 0),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        List.of(KNEE),
+        List.of(targets),
+        new Notes(nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
+  }
+}

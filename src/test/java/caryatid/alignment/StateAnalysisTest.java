@@ -1,0 +1,162 @@
+package caryatid.alignment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.DecisionRule;
+import caryatid.loadline.Doubts;
+import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.Legs;
+import caryatid.loadline.LoadLineRemark;
+import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
+import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.standing.LineOf;
+import caryatid.standing.Standing;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class StateAnalysisTest {
+  private static final Landmark KNEE = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 490);
+  private static final Target TARGET =
+      Legs.target(Plane.SAGITTAL, LandmarkKind.KNEE_CENTRE, 15, 10, 10);
+  private static final Doubts REPEAT_ONLY = new Doubts(0, 0, 0, 0, 1e12, 5, 3.5, 4);
+
+  private static Standing standing(double anteriorMm) {
+    return Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 85, anteriorMm, 400, 1.5, Optional.empty()));
+  }
+
+  private static AlignmentState state(Doubts doubts, double... anteriorMm) throws BadInput {
+    List<Stand> stands = new ArrayList<>();
+    for (double mm : anteriorMm) {
+      stands.add(Stands.of(standing(mm), KNEE, Legs.rightFoot(doubts), TARGET));
+    }
+    return StateAnalysis.of(stands, doubts, DecisionRule.USUAL);
+  }
+
+  private static Estimate sagittal(AlignmentState state) {
+    return state.findings().get(0).offset().mm();
+  }
+
+  private static double u(Estimate mm, Cause cause) {
+    return mm.contributions().stream()
+        .filter(c -> c.source().cause() == cause)
+        .mapToDouble(Contribution::amount)
+        .sum();
+  }
+
+  @Test
+  void oneStandCarriesTheAssumedDifferenceBetweenStandsBesideItsSway() throws BadInput {
+    Estimate mm = sagittal(state(REPEAT_ONLY, 14));
+    assertThat(mm.value()).isEqualTo(14);
+    assertThat(mm.standardUncertainty()).isCloseTo(Math.hypot(1.5, 5), within(1e-9));
+    assertThat(u(mm, Cause.REPEATABILITY)).isEqualTo(5);
+  }
+
+  /** Mean 14 mm, standard deviation 2 mm, so 2 / sqrt 3 with two degrees of freedom. */
+  @Test
+  void threeStandsShowTheirDifferenceThemselves() throws BadInput {
+    Estimate mm = sagittal(state(REPEAT_ONLY, 12, 14, 16));
+    assertThat(mm.value()).isCloseTo(14, within(1e-12));
+    assertThat(mm.standardUncertainty()).isCloseTo(2 / Math.sqrt(3), within(1e-9));
+    assertThat(mm.degreesOfFreedom()).isCloseTo(2, within(1e-9));
+    assertThat(u(mm, Cause.SWAY)).isZero();
+  }
+
+  /** One difference is pooled with the default: (4 * 25 + 8) / 5 over two stands, five degrees. */
+  @Test
+  void twoStandsArePooledWithTheDefault() throws BadInput {
+    Estimate mm = sagittal(state(REPEAT_ONLY, 12, 16));
+    assertThat(mm.standardUncertainty()).isCloseTo(Math.sqrt(108.0 / 5 / 2), within(1e-9));
+    assertThat(mm.degreesOfFreedom()).isCloseTo(5, within(1e-6));
+  }
+
+  @Test
+  void whatAllStandsShareIsNotAveragedAway() throws BadInput {
+    Doubts level = new Doubts(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
+    assertThat(u(sagittal(state(level, 12, 14, 16)), Cause.LEVEL))
+        .isCloseTo(0.004 * 490, within(1e-12));
+  }
+
+  /** t(4) 0.975 is 2.776, root 2 times 2 / root 3 times that is 4.53 mm. */
+  @Test
+  void theSmallestDifferenceThatCountsDoublesWhatStatesDoNotShare() throws BadInput {
+    StateOffset offset = state(REPEAT_ONLY, 12, 14, 16).offsets().get(0);
+    assertThat(offset.smallestDifferenceMm())
+        .isCloseTo(2.776 * Math.sqrt(2) * 2 / Math.sqrt(3), within(2e-3));
+    Doubts level = new Doubts(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
+    assertThat(state(level, 12, 14, 16).offsets().get(0).smallestDifferenceMm())
+        .isEqualTo(offset.smallestDifferenceMm());
+  }
+
+  @Test
+  void adviceNamesWhatDominatesAndWhatHelpsMost() throws BadInput {
+    Advice one = state(REPEAT_ONLY, 14).offsets().get(0).advice().orElseThrow();
+    assertThat(one.dominant()).isEqualTo(Cause.REPEATABILITY);
+    assertThat(one.dominantShare()).isCloseTo(25 / 27.25, within(1e-9));
+    assertThat(one.remedy()).isEqualTo(Advice.Remedy.REPEAT);
+    Doubts tilted = new Doubts(0.05, 0, 0, 0, 1e12, 5, 3.5, 4);
+    Advice level = state(tilted, 14, 14.1, 13.9).offsets().get(0).advice().orElseThrow();
+    assertThat(level.dominant()).isEqualTo(Cause.LEVEL);
+    assertThat(level.remedy()).isEqualTo(Advice.Remedy.LEVEL_PLATE);
+    assertThat(level.halfWidthThenMm()).isCloseTo(level.halfWidthMm() / 2, within(0.1));
+  }
+
+  @Test
+  void aLineThatMayRunBehindTheProstheticKneeIsTheFirstRemark() throws BadInput {
+    AlignmentState state = state(REPEAT_ONLY, 13);
+    assertThat(state.remarks())
+        .extracting(Remark::topic)
+        .containsExactly(
+            LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
+            StateRemark.TOLERANCE_TOO_NARROW,
+            StateRemark.ONE_STAND);
+    assertThat(state.findings().get(0).verdict()).isEqualTo(Verdict.INSIDE_TOO_CLOSE);
+  }
+
+  @Test
+  void threeLikeStandsDecide() throws BadInput {
+    AlignmentState state = state(REPEAT_ONLY, 14, 15, 16);
+    assertThat(state.remarks()).isEmpty();
+    assertThat(state.findings().get(0).verdict()).isEqualTo(Verdict.WITHIN);
+  }
+
+  /** Five points are comparable, more are not. */
+  @Test
+  void standsWithOtherLoadSharesAreNotComparable() throws BadInput {
+    assertThat(shares(0.45, 0.50)).isEmpty();
+    assertThat(shares(0.45, 0.5001))
+        .extracting(Remark::topic)
+        .containsExactly(StateRemark.SHARES_DIFFER);
+  }
+
+  private static List<Remark> shares(double a, double b) throws BadInput {
+    List<Stand> stands = new ArrayList<>();
+    for (double share : new double[] {a, b, a}) {
+      Standing standing = Stands.bearing(standing(40), share);
+      stands.add(Stands.of(standing, KNEE, Legs.rightFoot(REPEAT_ONLY)));
+    }
+    return StateAnalysis.of(stands, REPEAT_ONLY, DecisionRule.USUAL).remarks();
+  }
+
+  @Test
+  void aStateNeedsAStandAndTheSameLandmarks() throws BadInput {
+    assertThatThrownBy(() -> StateAnalysis.of(List.of(), REPEAT_ONLY, DecisionRule.USUAL))
+        .hasMessage("a state without a stand");
+    Landmark ankle = Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 80, 0, 80);
+    Stand a = Stands.of(standing(1), KNEE, Legs.rightFoot(REPEAT_ONLY));
+    Stand b = Stands.of(standing(1), ankle, Legs.rightFoot(REPEAT_ONLY));
+    assertThatThrownBy(() -> StateAnalysis.of(List.of(a, b), REPEAT_ONLY, DecisionRule.USUAL))
+        .hasMessage("stands differ in their landmarks");
+  }
+}

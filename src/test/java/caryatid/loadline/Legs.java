@@ -1,0 +1,114 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Side;
+import caryatid.remark.Place;
+import caryatid.standing.Lean;
+import caryatid.standing.LineOf;
+import caryatid.standing.MeanLoad;
+import caryatid.standing.QuietStretch;
+import caryatid.standing.Stance;
+import caryatid.standing.Standing;
+import caryatid.standing.Sway;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Stands and landmarks for tests; invented unless a test says otherwise. */
+public final class Legs {
+  /** Nothing doubted but what a test adds. */
+  public static final Doubts NONE = new Doubts(0, 0, 0, 0, 1e12, 0, 0, 1);
+
+  private Legs() {}
+
+  /** A landmark with exact marks. */
+  public static Landmark mark(
+      LandmarkKind kind, Side side, double rightMm, double anteriorMm, double heightMm) {
+    return new Landmark(
+        kind.name(),
+        kind,
+        side,
+        Optional.of(new Coordinate(rightMm, List.of())),
+        Optional.of(new Coordinate(anteriorMm, List.of())),
+        heightMm,
+        Optional.empty());
+  }
+
+  /** A mean load whose centre of pressure is known to a standard uncertainty. */
+  public static MeanLoad load(
+      LineOf of, double rightMm, double anteriorMm, double upN, double uMm, Optional<Lean> lean) {
+    return new MeanLoad(
+        of,
+        sway(rightMm, uMm, of + " right"),
+        sway(anteriorMm, uMm, of + " anterior"),
+        Optional.of(Estimate.exact(upN)),
+        lean);
+  }
+
+  /** An exact lean. */
+  public static Optional<Lean> lean(double rightPerUp, double anteriorPerUp) {
+    return Optional.of(new Lean(Estimate.exact(rightPerUp), Estimate.exact(anteriorPerUp)));
+  }
+
+  private static Estimate sway(double mm, double uMm, String of) {
+    return Estimate.exact(mm)
+        .with(new Contribution(new Source(Cause.SWAY, of), uMm, 1, Double.POSITIVE_INFINITY));
+  }
+
+  /** A stand of these loads, a minute long. */
+  public static Standing standing(MeanLoad... loads) {
+    return new Standing(
+        new QuietStretch(0, 6000, 0, 59.99, false, List.of()),
+        100,
+        List.of(loads),
+        Stream.of(loads).map(l -> sway(l.of())).toList(),
+        List.of(),
+        Map.of(),
+        List.of());
+  }
+
+  private static Sway sway(LineOf of) {
+    return new Sway(of, OptionalDouble.empty(), 3, 5, 12, 20, 400, 6.7, 280, 0, 0.2);
+  }
+
+  /** A right prosthesis with a knee, its foot alone on the plate. */
+  public static Circumstances rightFoot(Doubts doubts) {
+    return how(new Stance.ProstheticFootOnPlate(Optional.empty()), doubts, Side.RIGHT);
+  }
+
+  /** Free, level, unlocked. */
+  public static Circumstances how(Stance stance, Doubts doubts, Side... prosthetic) {
+    return new Circumstances(
+        Place.of("sheet.yaml"),
+        stance,
+        List.of(prosthetic),
+        true,
+        false,
+        false,
+        false,
+        false,
+        OptionalDouble.empty(),
+        doubts,
+        UseLimits.USUAL);
+  }
+
+  /** A target for a foot's own line. */
+  public static Target target(
+      caryatid.geometry.Plane plane, LandmarkKind kind, double mm, double below, double above) {
+    return new Target(
+        plane,
+        Side.RIGHT,
+        kind.name(),
+        mm,
+        below,
+        above,
+        "invented",
+        Target.MeantFor.FOOT,
+        Optional.empty());
+  }
+}

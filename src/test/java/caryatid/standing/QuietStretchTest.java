@@ -1,0 +1,123 @@
+package caryatid.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.recording.Recording;
+import caryatid.remark.BadInput;
+import caryatid.standing.LeftOut.Reason;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+class QuietStretchTest {
+  private static final int N = 4000;
+
+  private static IntToDoubleFunction sway(long seed) {
+    double[] noise = Made.autoregressive(new Random(seed), N, 0.99);
+    return i -> 3 * noise[i];
+  }
+
+  private static QuietStretch found(IntToDoubleFunction shift, IntToDoubleFunction up)
+      throws BadInput {
+    IntToDoubleFunction right = sway(1);
+    Recording recording =
+        Made.at(100, 40)
+            .plate("p", i -> right.applyAsDouble(i) + shift.applyAsDouble(i), sway(2), up)
+            .recording();
+    return StandAnalysis.analyse(recording, Made.rightFoot()).stretch();
+  }
+
+  @Test
+  void aQuietRecordingIsUsedWhole() throws BadInput {
+    QuietStretch stretch = found(i -> 0, i -> 400);
+    assertThat(stretch.size()).isEqualTo(N);
+    assertThat(stretch.leftOut()).isEmpty();
+    assertThat(stretch.byHand()).isFalse();
+  }
+
+  /** Loaded from 5 s to 35 s: two seconds of settling after, one before stepping off. */
+  @Test
+  void steppingOnAndOffIsLeftOutWithTheSettling() throws BadInput {
+    QuietStretch stretch = found(i -> 0, i -> i >= 500 && i < 3500 ? 400 : 0);
+    assertThat(stretch.fromS()).isCloseTo(7, within(1e-9));
+    assertThat(stretch.toS()).isCloseTo(33.99, within(1e-9));
+    assertThat(stretch.leftOut())
+        .extracting(LeftOut::reason)
+        .containsExactly(Reason.UNLOADED, Reason.SETTLING, Reason.SETTLING, Reason.UNLOADED);
+  }
+
+  /** A step of 60 mm at 15 s: the longer part after it is used, not the one before. */
+  @Test
+  void theLongerSideOfAStepIsUsed() throws BadInput {
+    QuietStretch stretch = found(i -> i < 1500 ? 0 : 60, i -> 400);
+    assertThat(stretch.fromS()).isBetween(15.0, 17.0);
+    assertThat(stretch.toS()).isCloseTo(39.99, within(1e-9));
+    assertThat(stretch.leftOut())
+        .extracting(LeftOut::reason)
+        .containsExactly(Reason.SHORTER_STRETCH, Reason.STEP_OR_SHIFT);
+  }
+
+  /** Only the load moves from this foot to the other: 12 % of it at 25 s. */
+  @Test
+  void aShiftOfWeightEndsAStretchToo() throws BadInput {
+    QuietStretch stretch = found(i -> 0, i -> i < 2500 ? 400 : 450);
+    assertThat(stretch.fromS()).isZero();
+    assertThat(stretch.toS()).isBetween(23.0, 25.0);
+    assertThat(found(i -> 0, i -> i < 2500 ? 400 : 430).size()).isEqualTo(N);
+  }
+
+  /** The longest eligible stretch is used although a steadier one is there. */
+  @Test
+  void theLongestIsUsedNotTheSteadiest() throws BadInput {
+    IntToDoubleFunction lively = sway(5);
+    QuietStretch stretch = found(i -> i < 1500 ? 0 : 60 + lively.applyAsDouble(i), i -> 400);
+    assertThat(stretch.fromS()).isGreaterThan(15);
+  }
+
+  /** A steady drift of 1.6 mm/s: quarters of a stretch of T seconds lie 1.2 T mm apart. */
+  @Test
+  void driftBeyondRealStandingShortensTheStretch() throws BadInput {
+    QuietStretch stretch = found(i -> i * 0.016, i -> 400);
+    assertThat(stretch.durationS()).isBetween(17.0, 25.0);
+    assertThat(stretch.leftOut()).extracting(LeftOut::reason).containsOnly(Reason.DRIFT);
+    assertThat(found(i -> i * 0.007, i -> 400).size()).isEqualTo(N);
+  }
+
+  @Test
+  void aGapEndsAStretchAndIsSaid() throws BadInput {
+    QuietStretch stretch = found(i -> 0, i -> i == 1020 ? 0 : 400);
+    assertThat(stretch.fromS()).isCloseTo(10.5, within(1e-9));
+    assertThat(stretch.leftOut())
+        .extracting(LeftOut::reason)
+        .containsExactly(Reason.SHORTER_STRETCH, Reason.GAP);
+  }
+
+  @Test
+  void theSameRecordingGivesTheSameStretch() throws BadInput {
+    IntToDoubleFunction step = i -> i < 2000 ? 0 : 60;
+    assertThat(found(step, i -> 400)).isEqualTo(found(step, i -> 400));
+  }
+
+  @Test
+  void aStretchSetByHandIsTakenAsItIs() throws BadInput {
+    Recording recording = Made.at(100, 40).plate("p", sway(1), sway(2), i -> 400).recording();
+    StandAnalysis.Conditions byHand =
+        new StandAnalysis.Conditions(
+            new Stance.ProstheticFootOnPlate(Optional.empty()),
+            List.of(caryatid.geometry.Side.LEFT),
+            OptionalDouble.empty(),
+            caryatid.recording.PlateAccuracy.ASSUMED,
+            Optional.of(new Stretch(3, 12)));
+    QuietStretch stretch = StandAnalysis.analyse(recording, byHand).stretch();
+    assertThat(stretch.fromIndex()).isEqualTo(300);
+    assertThat(stretch.toIndex()).isEqualTo(1201);
+    assertThat(stretch.byHand()).isTrue();
+    assertThat(stretch.leftOut())
+        .containsExactly(
+            new LeftOut(0, 2.99, Reason.BY_HAND), new LeftOut(12.01, 39.99, Reason.BY_HAND));
+  }
+}

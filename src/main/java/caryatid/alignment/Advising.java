@@ -4,7 +4,6 @@ import caryatid.alignment.Advice.Remedy;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +50,11 @@ final class Advising {
         parts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
     return Optional.of(
         new Advice(
-            dominant, parts.get(dominant) / variance, best, mean.expanded(COVERAGE), then.get(best)));
+            dominant,
+            parts.get(dominant) / variance,
+            best,
+            mean.expanded(COVERAGE),
+            then.get(best)));
   }
 
   private static Map<Cause, Double> variances(Estimate mean) {

@@ -14,9 +14,9 @@ import java.util.Set;
  * One offset in the stands of a state, and what it is in the state whichever stand one looks at.
  *
  * <p>Stands differ by sway and by how the wearer stepped on; their standard deviation shows both at
- * once. With three or more stands it is taken from the stands alone; from two, it is pooled with the
- * default, because one difference alone says next to nothing (Student's t with one degree of freedom);
- * with one stand the default stands beside the stand's own sway.
+ * once. With three or more stands it is taken from the stands alone; from two, it is pooled with
+ * the default, because one difference alone says next to nothing (Student's t with one degree of
+ * freedom); with one stand the default stands beside the stand's own sway.
  */
 final class Repeats {
   private static final double COVERAGE = 0.95;
@@ -53,8 +53,8 @@ final class Repeats {
   }
 
   /**
-   * The smallest difference to another state measured alike that is not put down to chance. What both
-   * states share cancels; the rest counts twice.
+   * The smallest difference to another state measured alike that is not put down to chance. What
+   * both states share cancels; the rest counts twice.
    */
   double smallestDifference() {
     List<Contribution> own =

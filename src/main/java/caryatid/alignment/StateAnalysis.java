@@ -41,14 +41,19 @@ public final class StateAnalysis {
 
   private static StateOffset state(Offset first, List<Stand> stands, Doubts doubts) {
     List<Offset> same = stands.stream().map(stand -> same(first, stand)).toList();
-    Repeats repeats = new Repeats(same, doubts.repeatMm(first.plane()), doubts.repeatDegreesOfFreedom());
+    Repeats repeats =
+        new Repeats(same, doubts.repeatMm(first.plane()), doubts.repeatDegreesOfFreedom());
     Offset offset =
         new Offset(
-            first.plane(), first.side(), first.landmark(), first.of(), first.kind(), repeats.mean());
+            first.plane(),
+            first.side(),
+            first.landmark(),
+            first.of(),
+            first.kind(),
+            repeats.mean());
     double longestS =
         stands.stream().mapToDouble(s -> s.standing().stretch().durationS()).max().orElseThrow();
-    return new StateOffset(
-        offset, repeats.smallestDifference(), Advising.on(repeats, longestS));
+    return new StateOffset(offset, repeats.smallestDifference(), Advising.on(repeats, longestS));
   }
 
   private static Offset same(Offset wanted, Stand stand) {

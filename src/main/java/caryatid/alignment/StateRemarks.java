@@ -36,9 +36,7 @@ final class StateRemarks {
                 Argument.of(100 * shares.getMax(), Unit.PERCENT)));
       }
     }
-    judged.findings().stream()
-        .filter(f -> !f.decidable())
-        .forEach(f -> remarks.add(tooNarrow(f)));
+    judged.findings().stream().filter(f -> !f.decidable()).forEach(f -> remarks.add(tooNarrow(f)));
     if (stands.size() == 1) {
       remarks.add(Remark.of(StateRemark.ONE_STAND));
     }

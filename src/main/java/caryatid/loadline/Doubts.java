@@ -10,7 +10,8 @@ import caryatid.geometry.Plane;
  * @param footLeverMm how far a foot's own line is taken to run from a landmark in the other plane
  *     where that is not known, mm
  * @param bodyLeverMm the same for the whole body's line, mm
- * @param pendulumMm height at which the body swings by as much as the centre of pressure, mm, above 0
+ * @param pendulumMm height at which the body swings by as much as the centre of pressure, mm, above
+ *     0
  * @param sagittalRepeatMm standard deviation between stands of one alignment, fore and aft, mm
  * @param frontalRepeatMm the same sideways, mm
  * @param repeatDegreesOfFreedom how well the two are known, as degrees of freedom, above 0
@@ -28,15 +29,15 @@ public record Doubts(
    * Where nothing else is stated.
    *
    * <ul>
-   *   <li>Level 2 mrad, about 2 mm in a metre; yaw 3 deg; levers 30 mm and 100 mm: common practice, no
-   *       source.
+   *   <li>Level 2 mrad, about 2 mm in a metre; yaw 3 deg; levers 30 mm and 100 mm: common practice,
+   *       no source.
    *   <li>Pendulum 1000 mm: about the height of the body's centre of mass, which swings by little
    *       less than the centre of pressure.
    *   <li>Between stands 5 mm fore and aft and 3.5 mm sideways: successive stands of one person
    *       without a prosthesis differ so (12 stands of 60 s in a row of the open data set of Santos
    *       and Duarte 2016, PeerJ 4:e2648: 4.98 mm and 3.24 mm from the differences of successive
-   *       means over root 2). Other persons differ by up to twice as much; hence 4 degrees of freedom
-   *       (JCGM 100:2008, G.4.2: known to about a third).
+   *       means over root 2). Other persons differ by up to twice as much; hence 4 degrees of
+   *       freedom (JCGM 100:2008, G.4.2: known to about a third).
    * </ul>
    */
   public static final Doubts ASSUMED =

@@ -53,9 +53,7 @@ public record Judgement(List<Finding> findings, List<Withheld> withheld) {
   }
 
   private static LineOf line(Target target) {
-    return target.line() == Target.MeantFor.FOOT
-        ? LineOf.foot(target.side())
-        : LineOf.WHOLE_BODY;
+    return target.line() == Target.MeantFor.FOOT ? LineOf.foot(target.side()) : LineOf.WHOLE_BODY;
   }
 
   private static Finding finding(Offset offset, Target target, DecisionRule rule) {

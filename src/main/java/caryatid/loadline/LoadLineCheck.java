@@ -39,9 +39,11 @@ public final class LoadLineCheck {
     }
     double apartMm = Math.abs(how.otherFootHigherMm().orElse(0));
     if (how.otherFootOnFloor() && apartMm > how.limits().levelFeetMm()) {
-      problems.add(heights(how, LoadLineProblem.FLOOR_NOT_LEVEL, apartMm, how.limits().levelFeetMm()));
+      problems.add(
+          heights(how, LoadLineProblem.FLOOR_NOT_LEVEL, apartMm, how.limits().levelFeetMm()));
     } else if (apartMm > how.limits().mostUnlevelMm()) {
-      problems.add(heights(how, LoadLineProblem.FEET_NOT_LEVEL, apartMm, how.limits().mostUnlevelMm()));
+      problems.add(
+          heights(how, LoadLineProblem.FEET_NOT_LEVEL, apartMm, how.limits().mostUnlevelMm()));
     }
     if (!problems.isEmpty()) {
       throw new BadInput(problems);

@@ -11,8 +11,8 @@ import caryatid.uncertainty.Estimate;
  * @param side the leg
  * @param landmark the landmark's name
  * @param kind by which line
- * @param newtonMetres N m: sagittal positive when the line runs anterior of the landmark (at the knee
- *     it straightens it); frontal positive when it runs lateral
+ * @param newtonMetres N m: sagittal positive when the line runs anterior of the landmark (at the
+ *     knee it straightens it); frontal positive when it runs lateral
  * @param effect what it does to the joint
  */
 public record Moment(

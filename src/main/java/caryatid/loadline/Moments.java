@@ -14,9 +14,10 @@ import java.util.stream.Collectors;
 
 /**
  * External moments of a foot's ground reaction about the knee and ankle of its leg: vertical force
- * times the offset of the line the force is taken to follow. Static; the weight of the segments below
- * the joint is neglected. Sagittal moments are given by both lines; frontal ones by the measured
- * force's line alone, and only where both feet's horizontal forces cancel as they must in standing.
+ * times the offset of the line the force is taken to follow. Static; the weight of the segments
+ * below the joint is neglected. Sagittal moments are given by both lines; frontal ones by the
+ * measured force's line alone, and only where both feet's horizontal forces cancel as they must in
+ * standing.
  */
 final class Moments {
   private static final double COVERAGE = 0.95;
@@ -28,7 +29,8 @@ final class Moments {
 
   Moments(Standing standing, List<Landmark> landmarks, Circumstances how) {
     this.standing = standing;
-    this.landmarks = landmarks.stream().collect(Collectors.toMap(Moments::key, Function.identity()));
+    this.landmarks =
+        landmarks.stream().collect(Collectors.toMap(Moments::key, Function.identity()));
     this.how = how;
   }
 
@@ -38,7 +40,8 @@ final class Moments {
 
   /** Says so where frontal moments are left out although they were asked for by a mark. */
   List<Remark> remarks() {
-    boolean asked = landmarks.values().stream().anyMatch(l -> isJoint(l) && l.rightMm().isPresent());
+    boolean asked =
+        landmarks.values().stream().anyMatch(l -> isJoint(l) && l.rightMm().isPresent());
     return asked && !horizontalTrusted()
         ? List.of(Remark.of(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED))
         : List.of();
@@ -112,7 +115,8 @@ final class Moments {
   }
 
   private static boolean isJoint(Landmark landmark) {
-    return landmark.kind() == LandmarkKind.KNEE_CENTRE || landmark.kind() == LandmarkKind.ANKLE_AXIS;
+    return landmark.kind() == LandmarkKind.KNEE_CENTRE
+        || landmark.kind() == LandmarkKind.ANKLE_AXIS;
   }
 
   private Landmark landmark(Offset offset) {

@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Offsets of load lines from landmarks. A leg's landmark is compared with its own foot's line in both
- * planes, and with the whole body's in the sagittal plane only: sideways the whole body's line runs
- * between the legs and says nothing about one of them.
+ * Offsets of load lines from landmarks. A leg's landmark is compared with its own foot's line in
+ * both planes, and with the whole body's in the sagittal plane only: sideways the whole body's line
+ * runs between the legs and says nothing about one of them.
  */
 final class Offsets {
   private final Standing standing;
@@ -70,19 +70,20 @@ final class Offsets {
         .times(sign);
   }
 
-  /** How far the offset changes for each radian the wearer is turned to the left on the plate, mm. */
+  /**
+   * How far the offset changes for each radian the wearer is turned to the left on the plate, mm.
+   */
   private double yawLever(MeanLoad load, Landmark landmark, Plane plane) {
     Plane other = plane == Plane.SAGITTAL ? Plane.FRONTAL : Plane.SAGITTAL;
-    double assumed =
-        load.of() == LineOf.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
+    double assumed = load.of() == LineOf.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
     double across =
         landmark.in(other).map(mark -> cop(load, other).value() - mark.mm()).orElse(assumed);
     return plane == Plane.SAGITTAL ? -across : across;
   }
 
   /**
-   * The landmark was read at some moment while the body swung like a pendulum upside down; the source
-   * is that moment, in standard deviations of the swing.
+   * The landmark was read at some moment while the body swung like a pendulum upside down; the
+   * source is that moment, in standard deviations of the swing.
    */
   private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
     Sway sway = swing(load.of());

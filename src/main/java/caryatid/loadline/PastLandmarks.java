@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Where the load lines of one stand run.
  *
- * @param offsets of every line past every landmark, in the planes where it was marked; of this stand,
- *     without what differs from stand to stand
+ * @param offsets of every line past every landmark, in the planes where it was marked; of this
+ *     stand, without what differs from stand to stand
  * @param moments about knees and ankles where force was recorded
  * @param remarks what doubts them
  */

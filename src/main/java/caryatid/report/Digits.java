@@ -6,10 +6,13 @@ import java.math.RoundingMode;
 
 /**
  * Numbers as files for programs write them: the fewest digits from 15 up that read back as the same
- * double, without zeros at the end. Our own because {@code Double.toString} changed between Java versions and bytes have to repeat.
+ * double, without zeros at the end. Our own because {@code Double.toString} changed between Java
+ * versions and bytes have to repeat.
  */
 final class Digits {
-  /** Any decimal number of so few digits survives the way through a double (IEEE 754-2019, 5.12.2). */
+  /**
+   * Any decimal number of so few digits survives the way through a double (IEEE 754-2019, 5.12.2).
+   */
   private static final int ALWAYS_KEPT = 15;
 
   private Digits() {}

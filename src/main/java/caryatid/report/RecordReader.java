@@ -22,8 +22,7 @@ final class RecordReader {
     Class<?> form = type.isSealed() ? form(type, node, at) : type;
     RecordComponent[] components = form.getRecordComponents();
     refuseUnknown(components, form, node, at);
-    Object[] values =
-        Stream.of(components).map(component -> value(component, node, at)).toArray();
+    Object[] values = Stream.of(components).map(component -> value(component, node, at)).toArray();
     return build(form, components, values, at);
   }
 

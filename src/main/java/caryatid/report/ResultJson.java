@@ -18,8 +18,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 
 /**
- * A result as JSON and back, without loss: what is read equals what was written, and the same result
- * gives the same bytes. The form is described in {@code docs/result.md}.
+ * A result as JSON and back, without loss: what is read equals what was written, and the same
+ * result gives the same bytes. The form is described in {@code docs/result.md}.
  */
 public final class ResultJson {
   /** The name of a result's file; also where problems are said to be. */

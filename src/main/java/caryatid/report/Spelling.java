@@ -6,7 +6,10 @@ import java.util.Locale;
 final class Spelling {
   private Spelling() {}
 
-  /** {@code copRightMm} or {@code PlatePerFoot} becomes {@code cop-right-mm}, {@code plate-per-foot}. */
+  /**
+   * {@code copRightMm} or {@code PlatePerFoot} becomes {@code cop-right-mm}, {@code
+   * plate-per-foot}.
+   */
   static String ofName(String camelCase) {
     String hyphened = camelCase.replaceAll("(?<!^)([A-Z])", "-$1");
     return hyphened.toLowerCase(Locale.ROOT);

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Every topic the program knows, found by its key. */
 final class Topics {
   /** One enum a package; an architecture test holds that none is missing. */
-  static final List<Class<? extends Topic>> KNOWN = 
+  static final List<Class<? extends Topic>> KNOWN =
       List.of(Archived.class, StandRemark.class, LoadLineRemark.class, StateRemark.class);
 
   private static final Map<String, Topic> BY_KEY =

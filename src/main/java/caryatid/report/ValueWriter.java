@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * Writes the program's records as JSON objects, a key for each component. What is empty is left out,
- * and so are infinite degrees of freedom; any other number must be finite.
+ * Writes the program's records as JSON objects, a key for each component. What is empty is left
+ * out, and so are infinite degrees of freedom; any other number must be finite.
  */
 final class ValueWriter {
   private final JsonGenerator out;

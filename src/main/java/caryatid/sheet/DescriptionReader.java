@@ -49,6 +49,7 @@ public final class DescriptionReader {
             root, "measuring-lines", LineSection::line, MeasuringLine::name, Describing.LINE_TWICE);
     Optional<PlateAccuracy> accuracy =
         root.optionalSection("accuracy").flatMap(DescriptionReader::accuracy);
+    Optional<Boolean> removeOffset = root.optional("remove-unloaded-offset", Forms.YES_NO);
     return root.build(
         () ->
             new PlateDescription(
@@ -59,7 +60,8 @@ public final class DescriptionReader {
                 forceIs,
                 plates,
                 lines,
-                accuracy));
+                accuracy,
+                removeOffset.orElse(false)));
   }
 
   private static <T> List<T> distinct(

@@ -31,6 +31,7 @@ final class ExportSection {
     Optional<Integer> header = section.optional("header-line", LINE);
     Optional<Integer> first = section.optional("first-data-line", LINE);
     List<String> columns = section.list("columns", Forms.TEXT);
+    Optional<Integer> recording = section.optional("recording", LINE);
     if (delimiter.isPresent() && delimiter.equals(mark)) {
       section.refuse(section.place("decimal-mark"), Describing.COMMA_TWICE);
     }
@@ -42,7 +43,9 @@ final class ExportSection {
           Argument.count(first.get()));
     }
     return section.build(
-        () -> new ExportForm(encoding, delimiter, mark, toInt(header), toInt(first), columns));
+        () ->
+            new ExportForm(
+                encoding, delimiter, mark, toInt(header), toInt(first), columns, toInt(recording)));
   }
 
   static Optional<TimeBase> time(Section section) {

@@ -8,6 +8,7 @@ import caryatid.recording.PlateLayout;
 import caryatid.recording.PlateLayout.ExportOrigin;
 import caryatid.recording.PlateLayout.Extent;
 import caryatid.recording.PlateLayout.TrueOrigin;
+import caryatid.recording.Sensors;
 import caryatid.remark.Argument;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -35,6 +36,7 @@ final class PlateSection {
         section.optionalSection("true-origin-mm").flatMap(PlateSection::trueOrigin);
     Optional<ExportOrigin> exportOrigin =
         section.optionalSection("export-origin-mm").flatMap(PlateSection::exportOrigin);
+    Optional<Sensors> sensors = SensorSection.sensors(section);
     return section.build(
         () ->
             new PlateLayout(
@@ -45,7 +47,8 @@ final class PlateSection {
                 units.flatMap(Units::moment),
                 edges,
                 trueOrigin,
-                exportOrigin));
+                exportOrigin,
+                sensors));
   }
 
   private record Units(

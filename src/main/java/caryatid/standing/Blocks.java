@@ -1,7 +1,8 @@
 package caryatid.standing;
 
 /**
- * A trace summed up block by block, so that the mean over any run of whole blocks costs nothing more.
+ * A trace summed up block by block, so that the mean over any run of whole blocks costs nothing
+ * more.
  */
 final class Blocks {
   private final int[] edges;

@@ -1,9 +1,9 @@
 package caryatid.standing;
 
 /**
- * What counts as quiet standing. Where a limit cites "real stands", these are 1,930 stands of 60 s of
- * people without a prosthesis (open data set of Santos and Duarte 2016, PeerJ 4:e2648; eyes open and
- * closed, on firm ground and on foam), or 60 of them where it says so.
+ * What counts as quiet standing. Where a limit cites "real stands", these are 1,930 stands of 60 s
+ * of people without a prosthesis (open data set of Santos and Duarte 2016, PeerJ 4:e2648; eyes open
+ * and closed, on firm ground and on foam), or 60 of them where it says so.
  *
  * @param shortestS shortest stretch that is used, s, above 0
  * @param blockS the recording is judged in blocks of this length, s, above 0
@@ -55,12 +55,13 @@ public record Limits(
    *   <li>shift 15 mm and 8 times the median change, or 50 mm: of 60 real stands none exceeds 15 mm
    *       and 8 times its median at once, and the largest change is 44 mm;
    *   <li>drift 25.4 mm: the 99th percentile of real stands;
-   *   <li>standard deviation 35 mm: twice the 99th percentile of real stands fore and aft (17.6 mm);
+   *   <li>standard deviation 35 mm: twice the 99th percentile of real stands fore and aft (17.6
+   *       mm);
    *   <li>whole body's force: shift 2 %, standard deviation 3 %, where quiet standing shows 0.11 to
    *       0.33 % and slow squats 13 %;
-   *   <li>one foot's force: shift 10 %, standard deviation 15 %: the load moves between the feet, by
-   *       0.6 to 0.7 % in a real recording of a person without a prosthesis and further in wearers
-   *       (common practice, no source);
+   *   <li>one foot's force: shift 10 %, standard deviation 15 %: the load moves between the feet,
+   *       by 0.6 to 0.7 % in a real recording of a person without a prosthesis and further in
+   *       wearers (common practice, no source);
    *   <li>smallest share 0.1 of the load (common practice, no source).
    * </ul>
    */

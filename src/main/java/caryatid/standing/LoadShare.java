@@ -20,8 +20,8 @@ final class LoadShare {
   static final double GRAVITY = 9.80665;
 
   /**
-   * Standard uncertainty of the body's weight, as a fraction of it: scales, clothes and local gravity
-   * (common practice, no source).
+   * Standard uncertainty of the body's weight, as a fraction of it: scales, clothes and local
+   * gravity (common practice, no source).
    */
   private static final double WEIGHT_FRACTION = 0.01;
 
@@ -34,7 +34,10 @@ final class LoadShare {
     }
     Optional<Estimate> force = loads.get(0).upN();
     LineOf of = loads.get(0).of();
-    if (loads.size() != 1 || of == LineOf.WHOLE_BODY || force.isEmpty() || conditions.bodyMassKg().isEmpty()) {
+    if (loads.size() != 1
+        || of == LineOf.WHOLE_BODY
+        || force.isEmpty()
+        || conditions.bodyMassKg().isEmpty()) {
       return Map.of();
     }
     Estimate share = ofWeight(force.get(), conditions.bodyMassKg().getAsDouble());

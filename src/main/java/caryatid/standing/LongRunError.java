@@ -4,13 +4,13 @@ import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Source;
 
 /**
- * How far a mean over a stretch may lie from the mean the stand would show in the long run, although
- * sway at one moment resembles sway some seconds later.
+ * How far a mean over a stretch may lie from the mean the stand would show in the long run,
+ * although sway at one moment resembles sway some seconds later.
  *
- * <p>A few cosine transforms of the residuals, weighted equally, estimate their spectrum at frequency
- * zero; the error of the mean then follows Student's t with as many degrees of freedom as there are
- * cosines (Mueller 2004, Am Econ Rev; Lazarus, Lewis, Stock and Watson 2018, J Bus Econ Stat
- * 36:541-559).
+ * <p>A few cosine transforms of the residuals, weighted equally, estimate their spectrum at
+ * frequency zero; the error of the mean then follows Student's t with as many degrees of freedom as
+ * there are cosines (Mueller 2004, Am Econ Rev; Lazarus, Lewis, Stock and Watson 2018, J Bus Econ
+ * Stat 36:541-559).
  */
 final class LongRunError {
   /** Cosines used, and so the degrees of freedom. */

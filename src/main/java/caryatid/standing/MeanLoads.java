@@ -55,7 +55,8 @@ final class MeanLoads {
     Trace right = traces.get(1);
     return new MeanLoad(
         whole.of,
-        both(left, left.rightMm, right, right.rightMm, mean(whole, whole.rightMm, "right"), "right"),
+        both(
+            left, left.rightMm, right, right.rightMm, mean(whole, whole.rightMm, "right"), "right"),
         both(
             left,
             left.anteriorMm,
@@ -64,7 +65,10 @@ final class MeanLoads {
             mean(whole, whole.anteriorMm, "anterior"),
             "anterior"),
         force(whole)
-            .map(f -> f.with(forceDoubt(left, meanForce(left))).with(forceDoubt(right, meanForce(right)))),
+            .map(
+                f ->
+                    f.with(forceDoubt(left, meanForce(left)))
+                        .with(forceDoubt(right, meanForce(right)))),
         lean(whole));
   }
 
@@ -91,7 +95,9 @@ final class MeanLoads {
   private static Optional<Estimate> force(Trace trace) {
     double[] ones = new double[trace.size()];
     Arrays.fill(ones, 1);
-    return trace.hasForce ? Optional.of(ratio(trace.upN, ones, trace.of, "force")) : Optional.empty();
+    return trace.hasForce
+        ? Optional.of(ratio(trace.upN, ones, trace.of, "force"))
+        : Optional.empty();
   }
 
   private static Optional<Lean> lean(Trace trace) {

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Sway of people without a prosthesis: percentiles of 1,930 stands of 60 s of the whole body, 100 Hz,
- * not filtered, eyes open and closed, on firm ground and on foam (open data set of Santos and Duarte
- * 2016, PeerJ 4:e2648; percentiles computed from its data).
+ * Sway of people without a prosthesis: percentiles of 1,930 stands of 60 s of the whole body, 100
+ * Hz, not filtered, eyes open and closed, on firm ground and on foam (open data set of Santos and
+ * Duarte 2016, PeerJ 4:e2648; percentiles computed from its data).
  */
 final class Population {
   private static final int[] PERCENTS = {1, 5, 25, 50, 75, 95, 99};
@@ -22,7 +22,9 @@ final class Population {
               Measure.RANGE_ANTERIOR, new double[] {11.7, 15.1, 23.6, 40.6, 61.6, 87.7, 106.5},
               Measure.MEAN_SPEED, new double[] {5.1, 6.2, 9.3, 18.2, 31.8, 48.3, 63.5}));
 
-  /** Spread grows with the length of a stand: within a tenth of the population's counts as alike. */
+  /**
+   * Spread grows with the length of a stand: within a tenth of the population's counts as alike.
+   */
   private static final double LENGTH_S = 60;
 
   private static final double LENGTH_APART = 0.1;

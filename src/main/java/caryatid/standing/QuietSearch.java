@@ -8,8 +8,9 @@ import java.util.List;
 /**
  * Finds the part of a recording to use: the longest run of blocks that are loaded, settled, free of
  * steps and shifts, and that does not drift beyond what real standing shows. The longest, never the
- * steadiest: choosing by steadiness would choose by chance, and the stated uncertainty would no longer
- * hold. The number of blocks is bounded, so the cost grows linearly with the number of samples.
+ * steadiest: choosing by steadiness would choose by chance, and the stated uncertainty would no
+ * longer hold. The number of blocks is bounded, so the cost grows linearly with the number of
+ * samples.
  */
 final class QuietSearch {
   private static final int MOST_BLOCKS = 600;

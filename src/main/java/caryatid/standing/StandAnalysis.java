@@ -47,22 +47,20 @@ public final class StandAnalysis {
   /**
    * Analyses a recording. Every line is taken over the same stretch.
    *
-   * @throws BadInput if it is not quiet standing by the limits, the prosthesis is hardly loaded, or a
-   *     named plate is not in it
+   * @throws BadInput if it is not quiet standing by the limits, the prosthesis is hardly loaded, or
+   *     a named plate is not in it
    */
   public static Standing analyse(Recording recording, Conditions conditions, Limits limits)
       throws BadInput {
     Traces traces = Traces.of(recording, conditions.stance(), conditions.prosthetic());
-    QuietStretch stretch =
-        new Stretches(recording, traces, limits).settle(conditions.byHand());
+    QuietStretch stretch = new Stretches(recording, traces, limits).settle(conditions.byHand());
     List<Trace> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
     List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
     List<Sway> sway =
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();
     Map<Side, Estimate> share = LoadShare.of(quiet, loads, conditions);
     LoadShare.refuseUnloaded(share, conditions, limits, recording.provenance().name());
-    List<Placement> placements =
-        Population.place(sway, stretch.durationS(), recording.rateHz());
+    List<Placement> placements = Population.place(sway, stretch.durationS(), recording.rateHz());
     Standing silent =
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
     List<Remark> remarks = StandRemarks.of(silent, conditions);

@@ -11,7 +11,9 @@ import java.util.Optional;
 
 /** Doubts that do not stop a result, in the order of their weight. */
 final class StandRemarks {
-  /** Below this share of the load, its line says little about a leg (common practice, no source). */
+  /**
+   * Below this share of the load, its line says little about a leg (common practice, no source).
+   */
   private static final double LITTLE_SHARE = 0.3;
 
   /** A larger difference of weight and body mass asks for a look (common practice, no source). */
@@ -106,7 +108,10 @@ final class StandRemarks {
           Argument.of(SHORT_S, Unit.S));
     }
     if (standing.rateHz() < LOW_HZ) {
-      say(StandRemark.LOW_RATE, Argument.of(standing.rateHz(), Unit.HZ), Argument.of(LOW_HZ, Unit.HZ));
+      say(
+          StandRemark.LOW_RATE,
+          Argument.of(standing.rateHz(), Unit.HZ),
+          Argument.of(LOW_HZ, Unit.HZ));
     }
     if (stretch.byHand()) {
       say(

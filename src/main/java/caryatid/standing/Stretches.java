@@ -43,7 +43,11 @@ final class Stretches {
     }
     QuietSearch.Found found = QuietSearch.in(traces, recordedS(), limits);
     QuietStretch stretch =
-        stretch(found.fromIndex(), Math.max(found.fromIndex() + 1, found.toIndex()), false, found.leftOut());
+        stretch(
+            found.fromIndex(),
+            Math.max(found.fromIndex() + 1, found.toIndex()),
+            false,
+            found.leftOut());
     if (found.toIndex() - found.fromIndex() < FEWEST_SAMPLES
         || stretch.durationS() < limits.shortestS()) {
       throw tooShort(stretch, found);
@@ -80,7 +84,10 @@ final class Stretches {
       to++;
     }
     if (to - from < FEWEST_SAMPLES) {
-      throw bad(StandProblem.TOO_SHORT_BY_HAND, Argument.count(FEWEST_SAMPLES), Argument.count(to - from));
+      throw bad(
+          StandProblem.TOO_SHORT_BY_HAND,
+          Argument.count(FEWEST_SAMPLES),
+          Argument.count(to - from));
     }
     List<QuietSearch.Run> leftOut = new ArrayList<>();
     if (from > 0) {

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
  * 43:956-966; ellipse: Schubert and Kirchner 2014, Gait Posture 39:518-522).
  *
  * @param of whose it is
- * @param lowPassHz cutoff of the zero-phase low-pass the series went through, Hz; empty where it was not
- *     filtered
+ * @param lowPassHz cutoff of the zero-phase low-pass the series went through, Hz; empty where it
+ *     was not filtered
  * @param sdRightMm standard deviation (n - 1) sideways, mm
  * @param sdAnteriorMm standard deviation (n - 1) fore and aft, mm
  * @param rangeRightMm largest less smallest, sideways, mm

@@ -29,8 +29,8 @@ public record Conformity(double below, double within, double above) {
   }
 
   /**
-   * Whether an estimate of this uncertainty in the tolerance's middle would be within with at least a
-   * probability: whether the measurement can decide for the tolerance at all.
+   * Whether an estimate of this uncertainty in the tolerance's middle would be within with at least
+   * a probability: whether the measurement can decide for the tolerance at all.
    *
    * @param probability between 0 and 1, for example 0.95
    */

@@ -1,9 +1,9 @@
 package caryatid.uncertainty;
 
 /**
- * Statistics of a series of numbers, computed in two passes with the first pass's rounding corrected
- * (Chan, Golub and LeVeque 1983, Am Stat 37:242-247; from memory), so that a small spread about a
- * large mean keeps its digits.
+ * Statistics of a series of numbers, computed in two passes with the first pass's rounding
+ * corrected (Chan, Golub and LeVeque 1983, Am Stat 37:242-247; from memory), so that a small spread
+ * about a large mean keeps its digits.
  */
 public final class SampleStatistics {
   private SampleStatistics() {}
@@ -55,8 +55,8 @@ public final class SampleStatistics {
   }
 
   /**
-   * Autocorrelation at a lag: the sum of products of deviations from the whole series' mean over the
-   * sum of their squares (NIST StRD, univariate).
+   * Autocorrelation at a lag: the sum of products of deviations from the whole series' mean over
+   * the sum of their squares (NIST StRD, univariate).
    *
    * @param lag in samples, 0 or more; beyond the series the result is 0
    * @throws IllegalArgumentException if the series is empty or does not vary

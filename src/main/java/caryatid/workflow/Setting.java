@@ -109,7 +109,9 @@ record Setting(
         trial.hands() == Hands.TOUCHING,
         trial.hands() == Hands.HOLDING,
         other.map(foot -> foot.on() == OtherFoot.Ground.FLOOR).orElse(false),
-        other.map(foot -> OptionalDouble.of(foot.heightDifferenceMm())).orElse(OptionalDouble.empty()),
+        other
+            .map(foot -> OptionalDouble.of(foot.heightDifferenceMm()))
+            .orElse(OptionalDouble.empty()),
         doubts(),
         UseLimits.USUAL);
   }

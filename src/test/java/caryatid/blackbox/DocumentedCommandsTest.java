@@ -32,14 +32,16 @@ class DocumentedCommandsTest {
 
   @TestFactory
   Stream<DynamicTest> everyPageShowsCommandsThatRun() throws IOException {
-    return pages().filter(DocumentedCommandsTest::hasCommand)
+    return pages()
+        .filter(DocumentedCommandsTest::hasCommand)
         .map(page -> DynamicTest.dynamicTest(page.toString(), () -> runAll(page)));
   }
 
   private static Stream<Path> pages() throws IOException {
     try (Stream<Path> docs = Files.walk(Path.of("docs"))) {
       List<Path> found = docs.filter(p -> p.toString().endsWith(".md")).sorted().toList();
-      return Stream.concat(Stream.of(Path.of("README.md"), Path.of("sample-recordings/README.md")), found.stream());
+      return Stream.concat(
+          Stream.of(Path.of("README.md"), Path.of("sample-recordings/README.md")), found.stream());
     }
   }
 

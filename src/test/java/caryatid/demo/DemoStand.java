@@ -12,7 +12,6 @@ import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Offset;
 import caryatid.recording.Provenance;
 import caryatid.remark.Remark;
-import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;
 import caryatid.sheet.Hands;
@@ -55,8 +54,7 @@ final class DemoStand {
             ? Optional.of(
                 new Lean(
                     estimate(0.01, 0.002, 0, Cause.LEVEL, "level"),
-                    estimate(
-                        demo.leanAnterior.getAsDouble(), 0.002, 0, Cause.LEVEL, "level")))
+                    estimate(demo.leanAnterior.getAsDouble(), 0.002, 0, Cause.LEVEL, "level")))
             : Optional.empty();
     MeanLoad load =
         new MeanLoad(
@@ -106,7 +104,19 @@ final class DemoStand {
             List.of(
                 new LeftOut(0, 1.5, LeftOut.Reason.SETTLING),
                 new LeftOut(19.5, 20, LeftOut.Reason.UNLOADED)));
-    Sway sway = new Sway(load.of(), OptionalDouble.empty(), 3.1, 5.2, 14.2, 24.8, 190.5, 10.58, 301.2, 1.4, 0.31);
+    Sway sway =
+        new Sway(
+            load.of(),
+            OptionalDouble.empty(),
+            3.1,
+            5.2,
+            14.2,
+            24.8,
+            190.5,
+            10.58,
+            301.2,
+            1.4,
+            0.31);
     Map<Side, Estimate> share = Map.of(demo.side, estimate(0.495, 0.004, 7, Cause.SWAY, "share"));
     return new Standing(
         stretch, 100, List.of(load), List.of(sway), List.of(), share, List.<Remark>of());
@@ -131,9 +141,7 @@ final class DemoStand {
     Estimate line = sagittal ? load.copAnteriorMm() : load.copRightMm();
     if (kind == LineKind.MEASURED_FORCE) {
       Lean lean = load.lean().orElseThrow();
-      line =
-          line.plus(
-              landmark.heightMm(), sagittal ? lean.anteriorPerUp() : lean.rightPerUp());
+      line = line.plus(landmark.heightMm(), sagittal ? lean.anteriorPerUp() : lean.rightPerUp());
     }
     Coordinate at = landmark.in(plane).orElseThrow();
     Estimate mm = line.plus(-1, new Estimate(at.mm(), at.doubts()));

@@ -10,12 +10,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class DigitsTest {
 
-  /** Validation: known hard doubles; their shortest digits are in Adams, Ryu, PLDI 2018 (from memory). */
+  /**
+   * Validation: known hard doubles; their shortest digits are in Adams, Ryu, PLDI 2018 (from
+   * memory).
+   */
   @ParameterizedTest
   @CsvSource({
-    "0, 0", "-0.0, -0.0", "1, 1", "-12.5, -12.5", "0.1, 0.1", "0.30000000000000004, 0.30000000000000004",
-    "1000, 1000", "2.0E-3, 0.002", "2E23, 2E+23", "9007199254740993, 9007199254740992", "1e-9, 1E-9",
-    "4.9e-324, 4.94065645841247E-324", "1.7976931348623157e308, 1.7976931348623157E+308"
+    "0, 0",
+    "-0.0, -0.0",
+    "1, 1",
+    "-12.5, -12.5",
+    "0.1, 0.1",
+    "0.30000000000000004, 0.30000000000000004",
+    "1000, 1000",
+    "2.0E-3, 0.002",
+    "2E23, 2E+23",
+    "9007199254740993, 9007199254740992",
+    "1e-9, 1E-9",
+    "4.9e-324, 4.94065645841247E-324",
+    "1.7976931348623157e308, 1.7976931348623157E+308"
   })
   void writesFewDigitsThatReadBackAsTheSameNumber(double value, String written) {
     assertThat(Digits.of(value)).isEqualTo(written);

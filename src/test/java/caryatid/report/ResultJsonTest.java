@@ -48,7 +48,8 @@ class ResultJsonTest {
   @Test
   void keysAreWordsJoinedByHyphensAndTopicsTheirKeys() {
     assertThat(text())
-        .contains("\"cop-anterior-mm\" : {", "\"topic\" : \"Archived.NOT_JSON\"", "\"side\" : \"left\"")
+        .contains(
+            "\"cop-anterior-mm\" : {", "\"topic\" : \"Archived.NOT_JSON\"", "\"side\" : \"left\"")
         .contains("\"kind\" : \"prosthetic-foot-on-plate\"");
   }
 

@@ -71,7 +71,9 @@ final class ResultSchema {
     }
     node.put("type", "string");
     if (type == OffsetDateTime.class) {
-      node.put("pattern", "^\\d{4,}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)$");
+      node.put(
+          "pattern",
+          "^\\d{4,}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)$");
     } else if (type == Topic.class) {
       node.put("pattern", "^[A-Za-z]+\\.[A-Z][A-Z0-9_]*$");
     } else if (type.isEnum()) {

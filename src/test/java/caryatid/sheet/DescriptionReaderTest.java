@@ -19,6 +19,7 @@ import caryatid.recording.PlateLayout;
 import caryatid.recording.PlateLayout.ExportOrigin;
 import caryatid.recording.PlateLayout.Extent;
 import caryatid.recording.PlateLayout.TrueOrigin;
+import caryatid.recording.Sensors;
 import caryatid.recording.TimeBase;
 import caryatid.recording.TimeUnit;
 import caryatid.remark.BadInput;
@@ -52,7 +53,8 @@ class DescriptionReaderTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                Optional.empty()));
+                Optional.empty(),
+                false));
   }
 
   @Test
@@ -60,7 +62,7 @@ class DescriptionReaderTest {
     PlateDescription read =
         read(
             "export: {encoding: windows-1252, delimiter: tab, decimal-mark: comma, header-line: 5,"
-                + " first-data-line: 7, columns: [Time, Fz]}\n");
+                + " first-data-line: 7, columns: [Time, Fz], recording: 2}\n");
     assertThat(read.form())
         .isEqualTo(
             new ExportForm(
@@ -69,7 +71,8 @@ class DescriptionReaderTest {
                 Optional.of(','),
                 OptionalInt.of(5),
                 OptionalInt.of(7),
-                List.of("Time", "Fz")));
+                List.of("Time", "Fz"),
+                OptionalInt.of(2)));
   }
 
   @ParameterizedTest
@@ -122,7 +125,59 @@ class DescriptionReaderTest {
                 Optional.of(MomentUnit.N_MM),
                 Optional.of(new Extent(-200, 201, -300, 302)),
                 Optional.of(new TrueOrigin(0.5, -1, -40)),
-                Optional.of(new ExportOrigin(3, -4))));
+                Optional.of(new ExportOrigin(3, -4)),
+                Optional.empty()));
+  }
+
+  @Test
+  void loadCellsAreRead() throws BadInput {
+    assertThat(
+            plate(
+                    "cells: [{column: A, right-mm: -100, anterior-mm: 150},"
+                        + " {column: B, right-mm: 100, anterior-mm: 0}]")
+                .sensors())
+        .contains(
+            new Sensors.LoadCells(
+                List.of(new Sensors.LoadCell("A", -100, 150), new Sensors.LoadCell("B", 100, 0))));
+  }
+
+  @Test
+  void eightRawChannelsAreReadWithTheirCalibration() throws BadInput {
+    String columns =
+        "columns: {fx12: A, fx34: B, fy14: C, fy23: D, fz1: E, fz2: F, fz3: G, fz4: H}";
+    Sensors sensors =
+        plate(
+                "eight-channels: {"
+                    + columns
+                    + ", a-mm: 120, b-mm: 200, az0-mm: -48, horizontal-n-per-unit: 2,"
+                    + " vertical-n-per-unit: 3}")
+            .sensors()
+            .orElseThrow();
+    assertThat(sensors).isInstanceOf(Sensors.EightChannels.class);
+    Sensors.EightChannels eight = (Sensors.EightChannels) sensors;
+    assertThat(eight.columns())
+        .hasSize(8)
+        .containsEntry(Sensors.RawChannel.FX12, "A")
+        .containsEntry(Sensors.RawChannel.FZ4, "H");
+    assertThat(List.of(eight.aMm(), eight.bMm(), eight.az0Mm()))
+        .containsExactly(120.0, 200.0, -48.0);
+    assertThat(List.of(eight.horizontalNPerUnit(), eight.verticalNPerUnit()))
+        .containsExactly(2.0, 3.0);
+  }
+
+  @Test
+  void oneLoadCellIsRefused() {
+    assertThat(
+            withLines("plates: [{name: a, cells: [{column: A, right-mm: 0, anterior-mm: 0}]}]\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 27: one load cell tells no centre of pressure. List all of"
+                + " the plate's cells.");
+  }
+
+  @Test
+  void whatTheUnloadedPlateShowsIsRemovedOnlyWhenAsked() throws BadInput {
+    assertThat(read("").removeUnloadedOffset()).isFalse();
+    assertThat(read("remove-unloaded-offset: yes\n").removeUnloadedOffset()).isTrue();
   }
 
   @Test

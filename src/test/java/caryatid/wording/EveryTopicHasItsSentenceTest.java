@@ -23,7 +23,9 @@ class EveryTopicHasItsSentenceTest {
   @Test
   void everyTopicOfTheProgramHasASentence() {
     Wording wording = Wording.in(Locale.ENGLISH);
-    assertThat(topics()).isNotEmpty().allSatisfy(topic -> assertThat(wording.word(topic.key())).isNotBlank());
+    assertThat(topics())
+        .isNotEmpty()
+        .allSatisfy(topic -> assertThat(wording.word(topic.key())).isNotBlank());
   }
 
   @Test
@@ -34,7 +36,8 @@ class EveryTopicHasItsSentenceTest {
 
   private static Stream<String> keys() throws IOException {
     try (Stream<Path> files = Files.list(BUNDLES)) {
-      List<Path> english = files.filter(f -> !f.getFileName().toString().contains("_")).sorted().toList();
+      List<Path> english =
+          files.filter(f -> !f.getFileName().toString().contains("_")).sorted().toList();
       return english.stream().flatMap(EveryTopicHasItsSentenceTest::keys);
     }
   }

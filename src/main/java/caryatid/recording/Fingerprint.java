@@ -38,7 +38,7 @@ final class Fingerprint extends FilterInputStream {
   }
 
   /** What passed, after the rest has been read too. */
-  Provenance finish(String name) throws IOException {
+  Provenance provenance(String name) throws IOException {
     byte[] rest = new byte[1 << 16];
     while (read(rest, 0, rest.length) >= 0) {
       continue;

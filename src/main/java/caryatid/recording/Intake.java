@@ -106,7 +106,7 @@ final class Intake implements AutoCloseable {
 
   /** Which bytes were read; reads what is left. */
   Provenance provenance(String name) throws IOException {
-    return fingerprint.finish(name);
+    return fingerprint.provenance(name);
   }
 
   @Override

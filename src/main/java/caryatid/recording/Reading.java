@@ -1,6 +1,11 @@
 package caryatid.recording;
 
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.remark.Topic;
+import java.io.IOException;
 
 /** Why an export cannot be read, or what has to be known before it can. */
 public enum Reading implements Topic {
@@ -60,5 +65,11 @@ public enum Reading implements Topic {
   TIME_UNIT_WRONG,
   TIME_BACK,
   GAPS,
-  RATES_DIFFER
+  RATES_DIFFER;
+
+  /** An input that cannot be opened or read. */
+  static BadInput unreadable(NamedBytes input, IOException reason) {
+    Argument why = Argument.text(String.valueOf(reason.getMessage()));
+    return new BadInput(Problem.at(Place.of(input.name()), UNREADABLE, why));
+  }
 }

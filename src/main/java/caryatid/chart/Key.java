@@ -28,7 +28,8 @@ final class Key {
 
   /** Height of a key of so many entries, mm. */
   static double heightMm(int entries) {
-    return (entries + 1) / 2 * ROW_MM;
+    int rows = (entries + 1) / 2;
+    return rows * ROW_MM;
   }
 
   List<Mark> marks() {
@@ -68,7 +69,8 @@ final class Key {
 
   private Spot entry(String words) {
     double column = leftMm + entries % 2 * widthMm / 2;
-    double middle = topMm + (entries / 2 + 0.5) * ROW_MM;
+    int row = entries / 2;
+    double middle = topMm + (row + 0.5) * ROW_MM;
     double room = widthMm / 2 - SYMBOL_MM - 1;
     Lettering lettering = Lettering.PLAIN;
     Spot base =

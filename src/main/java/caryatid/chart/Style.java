@@ -62,7 +62,6 @@ public final class Style {
     private final Ink ink;
     private final double widthMm;
 
-    @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
     private final List<Double> dashesMm;
 
     Pen(Ink ink, double widthMm, Double... dashesMm) {

@@ -40,9 +40,10 @@ final class Fingerprint extends FilterInputStream {
   /** What passed, after the rest has been read too. */
   Provenance provenance(String name) throws IOException {
     byte[] rest = new byte[1 << 16];
-    while (read(rest, 0, rest.length) >= 0) {
-      continue;
-    }
+    int count;
+    do {
+      count = read(rest, 0, rest.length);
+    } while (count >= 0);
     return new Provenance(name, bytes, HexFormat.of().formatHex(digest.digest()));
   }
 }

@@ -35,7 +35,7 @@ record Pendulum(
   @Override
   public double[] trace(int samples, double rateHz, Noise noise) {
     int fine = (int) StrictMath.ceil(1 / (rateHz * LONGEST_STEP_S));
-    int settle = (int) (SETTLE_S * rateHz) * fine;
+    int settle = ((int) (SETTLE_S * rateHz)) * fine;
     double[] pressure = run(settle + samples * fine, rateHz * fine, noise);
     double[] trace = new double[samples];
     for (int i = 0; i < samples; i++) {

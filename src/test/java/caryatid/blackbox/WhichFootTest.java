@@ -1,0 +1,72 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.alignment.Result;
+import caryatid.alignment.StateOffset;
+import caryatid.geometry.Plane;
+import caryatid.loadline.Finding;
+import caryatid.loadline.LineKind;
+import caryatid.loadline.Offset;
+import caryatid.remark.BadInput;
+import caryatid.report.ResultJson;
+import caryatid.standing.LineOf;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The line that is judged is the prosthetic foot's own, never the whole body's. */
+class WhichFootTest {
+  private static final Path M4 = Path.of("sample-recordings/m4");
+
+  private static Result barefoot() throws BadInput {
+    Run run =
+        Run.caryatid(
+            "check",
+            M4.resolve("barefoot.txt").toString(),
+            "--trial",
+            M4.resolve("barefoot.yaml").toString(),
+            "--plate",
+            M4.resolve("plates.yaml").toString(),
+            "--json");
+    assertThat(run.code()).as(run.err()).isZero();
+    return ResultJson.read(run.out().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Offset wholeBody(Result result, Finding finding) {
+    return result.states().get(0).offsets().stream()
+        .map(StateOffset::offset)
+        .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LineKind.VERTICAL)
+        .filter(o -> o.plane() == finding.offset().plane())
+        .filter(o -> o.landmark().equals(finding.offset().landmark()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Validation against the generator's known truth (sample-recordings/truth-offsets.csv): with a
+   * plate under each foot, the prosthetic foot's line lies within the tolerance in both planes, and
+   * the whole body's line in neither.
+   */
+  @Test
+  void theWholeBodysLineWouldHaveGivenAnotherResult() throws Exception {
+    assertThat(Files.readAllLines(Path.of("sample-recordings/truth-offsets.csv"))).isNotEmpty();
+    Result result = barefoot();
+    List<Finding> findings = result.states().get(0).findings();
+    assertThat(findings)
+        .extracting(f -> f.offset().plane())
+        .contains(Plane.FRONTAL, Plane.SAGITTAL);
+    for (Finding finding : findings) {
+      assertThat(finding.offset().of()).isEqualTo(LineOf.LEFT_FOOT);
+      assertThat(inside(finding, finding.offset())).isTrue();
+      assertThat(inside(finding, wholeBody(result, finding))).isFalse();
+    }
+  }
+
+  private static boolean inside(Finding finding, Offset offset) {
+    double mm = offset.mm().value();
+    return mm >= finding.target().lowestMm() && mm <= finding.target().highestMm();
+  }
+}

@@ -81,7 +81,7 @@ final class Intake implements AutoCloseable {
 
   /** Whether the file holds bytes no text has: zeros although it is no UTF-16. */
   boolean binary() {
-    if (charset != found) {
+    if (!charset.equals(found)) {
       return false;
     }
     for (byte b : start) {

@@ -35,7 +35,9 @@ final class TimeBaseFinder {
   /** The times; empty, with a problem noted, where they cannot be known. */
   Optional<Timeline> find(BiPredicate<Integer, Integer> sameRow) {
     OptionalInt column = table.plan().time();
-    return column.isPresent() && described.rateHz().isEmpty() ? fromColumn(column.getAsInt(), sameRow) : fromRate();
+    return column.isPresent() && described.rateHz().isEmpty()
+        ? fromColumn(column.getAsInt(), sameRow)
+        : fromRate();
   }
 
   private Optional<Timeline> fromRate() {

@@ -2,15 +2,15 @@ package caryatid.recording;
 
 /** What a column of an export holds for one plate; x, y, z are the export's own axes. */
 public enum Channel {
-  FORCE_X,
-  FORCE_Y,
-  FORCE_Z,
-  MOMENT_X,
-  MOMENT_Y,
-  MOMENT_Z,
-  COP_X,
-  COP_Y,
-  COP_Z;
+  FORCE_X(Quantity.FORCE, 0),
+  FORCE_Y(Quantity.FORCE, 1),
+  FORCE_Z(Quantity.FORCE, 2),
+  MOMENT_X(Quantity.MOMENT, 0),
+  MOMENT_Y(Quantity.MOMENT, 1),
+  MOMENT_Z(Quantity.MOMENT, 2),
+  COP_X(Quantity.COP, 0),
+  COP_Y(Quantity.COP, 1),
+  COP_Z(Quantity.COP, 2);
 
   /** What kind of quantity a channel holds. */
   enum Quantity {
@@ -19,16 +19,30 @@ public enum Channel {
     COP
   }
 
+  private final Quantity quantity;
+  private final int axis;
+
+  Channel(Quantity quantity, int axis) {
+    this.quantity = quantity;
+    this.axis = axis;
+  }
+
   Quantity quantity() {
-    return Quantity.values()[ordinal() / 3];
+    return quantity;
   }
 
   /** The export's axis: 0 for x, 1 for y, 2 for z. */
   int axis() {
-    return ordinal() % 3;
+    return axis;
   }
 
+  /** The channel of a quantity along an axis. */
   static Channel of(Quantity quantity, int axis) {
-    return values()[3 * quantity.ordinal() + axis];
+    for (Channel channel : values()) {
+      if (channel.quantity == quantity && channel.axis == axis) {
+        return channel;
+      }
+    }
+    throw new IllegalArgumentException(quantity + " along axis " + axis);
   }
 }

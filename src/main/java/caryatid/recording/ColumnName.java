@@ -48,7 +48,7 @@ record ColumnName(String full, String name, Optional<String> unit) {
   /** The name's words, in small letters: runs of letters and digits. */
   List<String> words() {
     List<String> words = new ArrayList<>();
-    for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}#]+")) {
+    for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}#]+", -1)) {
       if (!word.isEmpty()) {
         words.add(word);
       }

@@ -5,7 +5,9 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -19,20 +21,27 @@ enum Delimiter {
   /** One blank or more, also before the first cell. */
   BLANK(' ');
 
+  private static final Map<Delimiter, CSVFormat> FORMATS = new EnumMap<>(Delimiter.class);
+
+  static {
+    for (Delimiter delimiter : values()) {
+      FORMATS.put(
+          delimiter,
+          CSVFormat.DEFAULT
+              .builder()
+              .setDelimiter(delimiter.character)
+              .setIgnoreSurroundingSpaces(true)
+              .setIgnoreEmptyLines(false)
+              .setLenientEof(true)
+              .setTrailingData(true)
+              .get());
+    }
+  }
+
   private final char character;
-  private final CSVFormat format;
 
   Delimiter(char character) {
     this.character = character;
-    this.format =
-        CSVFormat.DEFAULT
-            .builder()
-            .setDelimiter(character)
-            .setIgnoreSurroundingSpaces(true)
-            .setIgnoreEmptyLines(false)
-            .setLenientEof(true)
-            .setTrailingData(true)
-            .get();
   }
 
   /** The delimiter a description states. */
@@ -47,17 +56,17 @@ enum Delimiter {
   /** A line's cells without the blanks around them; a single empty cell for an empty line. */
   List<String> split(String line) {
     if (this == BLANK) {
-      return List.of(line.strip().split("[ \t]+"));
+      return List.of(line.strip().split("[ \t]+", -1));
     }
     if (line.isBlank()) {
       return List.of("");
     }
-    try (CSVParser parser = CSVParser.parse(new StringReader(line), format)) {
+    try (CSVParser parser = CSVParser.parse(new StringReader(line), FORMATS.get(this))) {
       List<String> cells = new ArrayList<>();
       for (CSVRecord record : parser) {
         record.forEach(cell -> cells.add(cell.strip()));
       }
-      return cells;
+      return List.copyOf(cells);
     } catch (IOException | UncheckedIOException e) {
       return List.of(line.strip());
     }

@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.List;
 
 /**
@@ -14,24 +15,27 @@ import java.util.List;
  * @param markBytes length of the byte order mark, 0 to 3
  */
 record Encoding(Charset charset, int markBytes) {
-  private record Mark(Charset charset, byte... bytes) {
+  private record Mark(Charset charset, String hex) {
+    int length() {
+      return hex.length() / 2;
+    }
+
     boolean leads(byte[] text) {
-      return text.length >= bytes.length
-          && ByteBuffer.wrap(text, 0, bytes.length).equals(ByteBuffer.wrap(bytes));
+      return text.length >= length() && HexFormat.of().formatHex(text, 0, length()).equals(hex);
     }
   }
 
   private static final List<Mark> MARKS =
       List.of(
-          new Mark(StandardCharsets.UTF_8, (byte) 0xef, (byte) 0xbb, (byte) 0xbf),
-          new Mark(StandardCharsets.UTF_16LE, (byte) 0xff, (byte) 0xfe),
-          new Mark(StandardCharsets.UTF_16BE, (byte) 0xfe, (byte) 0xff));
+          new Mark(StandardCharsets.UTF_8, "efbbbf"),
+          new Mark(StandardCharsets.UTF_16LE, "fffe"),
+          new Mark(StandardCharsets.UTF_16BE, "feff"));
 
   static Encoding of(byte[] start) {
     return MARKS.stream()
         .filter(mark -> mark.leads(start))
         .findFirst()
-        .map(mark -> new Encoding(mark.charset(), mark.bytes().length))
+        .map(mark -> new Encoding(mark.charset(), mark.length()))
         .orElseGet(() -> new Encoding(withoutMark(start), 0));
   }
 

@@ -4,14 +4,14 @@ import java.util.Optional;
 
 /** Units of force an export may use. */
 public enum ForceUnit {
-  N(1, "n", "newton", "newtons"),
+  N(1, "n newton newtons"),
   /** Kilogram-force, standard gravity 9.80665 m/s2 (CGPM 1901). */
-  KG(9.80665, "kg", "kgf", "kp", "kilogram", "kilograms");
+  KG(9.80665, "kg kgf kp kilogram kilograms");
 
   private final double newton;
-  private final String[] names;
+  private final String names;
 
-  ForceUnit(double newton, String... names) {
+  ForceUnit(double newton, String names) {
     this.newton = newton;
     this.names = names;
   }

@@ -18,7 +18,16 @@ final class Lines {
   /** A longer line is no row of an export. */
   static final int LONGEST = 1 << 20;
 
-  private record Held(byte[] bytes, boolean ended) {}
+  /** A line kept for later. */
+  private static final class Held {
+    private final byte[] bytes;
+    private final boolean ended;
+
+    Held(byte[] bytes, boolean ended) {
+      this.bytes = bytes;
+      this.ended = ended;
+    }
+  }
 
   private final InputStream in;
   private final Charset charset;
@@ -52,10 +61,10 @@ final class Lines {
       }
     } else {
       Held held = ahead.removeFirst();
-      bytes = held.bytes();
+      bytes = held.bytes;
       from = 0;
       to = bytes.length;
-      ended = held.ended();
+      ended = held.ended;
     }
     number++;
     return true;
@@ -75,7 +84,7 @@ final class Lines {
     to = presentTo;
     ended = presentEnded;
     List<String> texts = new ArrayList<>();
-    ahead.forEach(held -> texts.add(new String(held.bytes(), charset)));
+    ahead.forEach(held -> texts.add(new String(held.bytes, charset)));
     return texts;
   }
 

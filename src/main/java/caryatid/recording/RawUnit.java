@@ -4,13 +4,13 @@ import java.util.Optional;
 
 /** Units that say nothing of a force until a calibration is known. */
 enum RawUnit {
-  VOLT("v", "mv", "uv", "volt", "volts"),
+  VOLT("v mv uv volt volts"),
   CHARGE("pc"),
-  COUNT("count", "counts", "bit", "bits", "lsb", "adc", "digit", "digits");
+  COUNT("count counts bit bits lsb adc digit digits");
 
-  private final String[] names;
+  private final String names;
 
-  RawUnit(String... names) {
+  RawUnit(String names) {
     this.names = names;
   }
 

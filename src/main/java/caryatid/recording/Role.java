@@ -33,14 +33,14 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
 
   /** The quantities by their words; the first that fits counts. */
   private enum Quantity {
-    MOMENT("moment", "torque", "m", "mom"),
-    COP("cop", "pressure", "p", "c"),
-    FORCE("force", "grf", "f", "v");
+    MOMENT("moment moments torque m mom"),
+    COP("cop pressure p c"),
+    FORCE("force forces grf f v");
 
-    private final Set<String> words;
+    private final String words;
 
-    Quantity(String... words) {
-      this.words = Set.of(words);
+    Quantity(String words) {
+      this.words = words;
     }
   }
 
@@ -126,7 +126,7 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
 
   private static Optional<Quantity> quantity(List<String> words) {
     for (Quantity quantity : Quantity.values()) {
-      if (words.stream().anyMatch(quantity.words::contains)) {
+      if (words.stream().anyMatch(word -> UnitNames.among(quantity.words, word))) {
         return Optional.of(quantity);
       }
     }

@@ -4,14 +4,14 @@ import java.util.Optional;
 
 /** Units of time an export may use. */
 public enum TimeUnit {
-  S(1, "s", "sec", "secs", "second", "seconds"),
-  MS(1e-3, "ms", "msec", "millisecond", "milliseconds"),
-  US(1e-6, "us", "usec", "microsecond", "microseconds");
+  S(1, "s sec secs second seconds"),
+  MS(1e-3, "ms msec millisecond milliseconds"),
+  US(1e-6, "us usec microsecond microseconds");
 
   private final double seconds;
-  private final String[] names;
+  private final String names;
 
-  TimeUnit(double seconds, String... names) {
+  TimeUnit(double seconds, String names) {
     this.seconds = seconds;
     this.names = names;
   }

@@ -3,18 +3,32 @@ package caryatid.recording;
 import java.util.Arrays;
 import java.util.BitSet;
 
-/**
- * The even times of a recording and which row of the table holds each sample.
- *
- * @param rateHz sampling rate, Hz, above 0
- * @param rows row of each sample, -1 inside this package for a sample the file lacks
- */
-record Timeline(double rateHz, int[] rows) {
+/** The even times of a recording and which row of the table holds each sample. */
+final class Timeline {
+  private final double rateHz;
+  private final int[] rows;
+
+  /**
+   * @param rateHz sampling rate, Hz, above 0
+   * @param rows row of each sample, -1 inside this package for a sample the file lacks
+   */
+  Timeline(double rateHz, int[] rows) {
+    this.rateHz = rateHz;
+    this.rows = rows;
+  }
 
   static Timeline everyRow(double rateHz, int count) {
     int[] rows = new int[count];
     Arrays.setAll(rows, i -> i);
     return new Timeline(rateHz, rows);
+  }
+
+  double rateHz() {
+    return rateHz;
+  }
+
+  int[] rows() {
+    return rows;
   }
 
   int size() {

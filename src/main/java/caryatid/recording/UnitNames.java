@@ -20,12 +20,15 @@ final class UnitNames {
         .replaceAll("[\\s.·*⋅_-]", "");
   }
 
-  /** The constant one of whose names is meant. */
-  static <E> Optional<E> find(E[] units, Function<E, String[]> names, String text) {
+  /** The constant one of whose names, parted by blanks, is meant. */
+  static <E> Optional<E> find(E[] units, Function<E, String> names, String text) {
     String plain = plain(text);
-    return Arrays.stream(units)
-        .filter(unit -> Arrays.asList(names.apply(unit)).contains(plain))
-        .findFirst();
+    return Arrays.stream(units).filter(unit -> among(names.apply(unit), plain)).findFirst();
+  }
+
+  /** Whether a word is one of some, parted by blanks. */
+  static boolean among(String words, String word) {
+    return !word.isEmpty() && (" " + words + " ").contains(" " + word + " ");
   }
 
   /** Whether a text is a unit this package knows, of whatever kind. */

@@ -19,6 +19,12 @@ final class StandRemarks {
   /** A larger difference of weight and body mass asks for a look (common practice, no source). */
   private static final double MASS_DIFFERS = 0.05;
 
+  /**
+   * Below as many effectively independent samples the mean's interval may hold the truth less often
+   * than it says; first-order sway shows as many in 12 of its relaxation times.
+   */
+  private static final double FEW_EFFECTIVE = 10;
+
   /** Length and rate for stabilometry: Scoppa et al. 2013, Gait Posture 37:290-292. */
   private static final double SHORT_S = 25;
 
@@ -49,6 +55,7 @@ final class StandRemarks {
     StandRemarks found = new StandRemarks(standing, conditions);
     found.load();
     found.sway();
+    found.memory();
     found.stretch();
     found.shear();
     return List.copyOf(found.remarks);
@@ -96,6 +103,20 @@ final class StandRemarks {
       if (sway.lowPassHz().isEmpty() && most > MUCH_MM) {
         say(StandRemark.MUCH_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
       }
+    }
+  }
+
+  private void memory() {
+    double fewest =
+        standing.sway().stream()
+            .mapToDouble(sway -> Math.min(sway.effectiveRight(), sway.effectiveAnterior()))
+            .min()
+            .orElseThrow();
+    if (fewest < FEW_EFFECTIVE) {
+      say(
+          StandRemark.SHORT_BESIDE_MEMORY,
+          Argument.of(standing.stretch().durationS(), Unit.S),
+          Argument.count(Math.round(fewest)));
     }
   }
 

@@ -18,6 +18,9 @@ import java.util.OptionalDouble;
  * @param ellipseMm2 area of the 95 % prediction ellipse, mm2
  * @param covarianceMm2 covariance of sideways and fore-aft, mm2
  * @param meanFrequencyHz mean speed over 2 pi times the mean distance from the mean, Hz
+ * @param effectiveRight as how many independent samples the sideways series counts for its mean; too
+ *     large where the stretch is short beside the sway's memory
+ * @param effectiveAnterior the same fore and aft
  */
 public record Sway(
     LineOf of,
@@ -30,4 +33,6 @@ public record Sway(
     double meanSpeedMmPerS,
     double ellipseMm2,
     double covarianceMm2,
-    double meanFrequencyHz) {}
+    double meanFrequencyHz,
+    double effectiveRight,
+    double effectiveAnterior) {}

@@ -53,7 +53,14 @@ final class SwayMeasures {
         speed,
         ellipse(right, anterior),
         SampleStatistics.covariance(right, anterior),
-        frequency(speed, meanDistance(right, anterior)));
+        frequency(speed, meanDistance(right, anterior)),
+        EffectiveSize.of(centred(right)),
+        EffectiveSize.of(centred(anterior)));
+  }
+
+  private static double[] centred(double[] values) {
+    double mean = SampleStatistics.mean(values);
+    return Arrays.stream(values).map(value -> value - mean).toArray();
   }
 
   /** Mean frequency: that of going round a circle of the mean distance at the mean speed. */

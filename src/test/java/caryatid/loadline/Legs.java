@@ -73,7 +73,7 @@ public final class Legs {
   }
 
   private static Sway sway(LineOf of) {
-    return new Sway(of, OptionalDouble.empty(), 3, 5, 12, 20, 400, 6.7, 280, 0, 0.2);
+    return new Sway(of, OptionalDouble.empty(), 3, 5, 12, 20, 400, 6.7, 280, 0, 0.2, 20, 15);
   }
 
   /** A right prosthesis with a knee, its foot alone on the plate. */

@@ -2,6 +2,7 @@ package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
@@ -72,7 +73,8 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line) {
   }
 
   private static Optional<Offset> offset(Landmark landmark, AlignmentState state, Plane plane) {
-    return state.stands().get(0).offsets().stream()
+    return state.offsets().stream()
+        .map(StateOffset::offset)
         .filter(o -> o.kind() == LineKind.VERTICAL && isAt(o, landmark, plane))
         .findFirst();
   }

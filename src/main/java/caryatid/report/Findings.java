@@ -31,14 +31,14 @@ final class Findings {
     List<Column> columns =
         List.of(
             text("PLANE", 15),
-            text("LANDMARK", 29),
-            number("OFFSET", 14),
-            text("DIRECTION", 17),
-            number("UNCERTAINTY", 15),
+            text("LANDMARK", 27),
+            number("OFFSET", 13),
+            text("DIRECTION", 16),
+            number("UNCERTAINTY", 14),
             number("TARGET", 13),
-            text("TOLERANCE", 21),
+            text("TOLERANCE", 22),
             text("SOURCE", 32),
-            text("RESULT", 30));
+            text("RESULT", 38));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));

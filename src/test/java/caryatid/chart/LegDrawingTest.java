@@ -27,12 +27,12 @@ class LegDrawingTest {
     Drawing drawing = plan(Demo.transtibial(Side.RIGHT).line(80, 60), Plane.SAGITTAL, Side.RIGHT);
     assertThat(drawing.texts())
         .extracting(Mark.Text::words)
-        .contains("knee centre", "18 mm anterior", "60 mm anterior", "target +15 (+5 to +25)");
+        .contains("knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15.0 (+5.0 to +25.0)");
     assertThat(drawing.alternative())
         .startsWith(
             "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")
         .contains("knee centre, 492 mm up, known to within")
-        .contains("The load line runs 18 mm anterior of it (+18.0 ±");
+        .contains("The load line runs 18\u00a0mm anterior of it (+18.0 ±");
   }
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package caryatid.demo;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
@@ -70,8 +71,7 @@ public final class Demo {
   /** A transfemoral wearer with four landmarks, each with targets in both planes. */
   public static Demo transfemoral(Side side) {
     Demo demo = transtibial(side).level(AmputationLevel.TRANSFEMORAL);
-    return demo.landmark(
-            "socket reference point", LandmarkKind.SOCKET_REFERENCE_POINT, 60, 92, 700, 5)
+    return demo.landmark("socket reference point", LandmarkKind.SOCKET_REFERENCE_POINT, 60, 92, 700, 5)
         .landmark("hip", LandmarkKind.HIP, 68, 96, 905, 10)
         .target(Plane.FRONTAL, "ankle axis", 2, 8, 8)
         .target(Plane.SAGITTAL, "socket reference point", 0, 20, 20)
@@ -169,8 +169,9 @@ public final class Demo {
     for (double shift : shiftsMm) {
       stands.add(new DemoStand(this).build(shift));
     }
-    return new AlignmentState(
-        stands, List.of(), findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
+    List<StateOffset> offsets =
+        stands.get(0).offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
+    return new AlignmentState(stands, offsets, findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {

@@ -10,10 +10,12 @@ import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.remark.Argument;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Plans the drawing of one leg in one plane, true to scale, with its load line and targets. */
@@ -21,7 +23,7 @@ public final class LegDrawing {
   private static final double TICKS_MM = 8;
   private static final double TITLE_MM = 5;
   private static final double DIRECTIONS_MM = 4.2;
-  private static final int KEY_ENTRIES = 5;
+  private static final int KEY_ENTRIES = 6;
 
   private final Leg leg;
   private final Wording wording;
@@ -71,8 +73,10 @@ public final class LegDrawing {
     parts.add(Part.background(heights()));
     leg.line().ifPresent(line -> parts.add(Part.background(marks.interval(line))));
     leg.line().ifPresent(line -> parts.addAll(lines(line, marks)));
-    parts.addAll(levels(marks));
-    parts.add(Part.background(key()));
+    Box column = new Box(room.rightMm() + 4, TITLE_MM, widthMm, room.bottomMm());
+    Labels labels = new Labels(leg, wording, column);
+    parts.addAll(levels(marks, labels));
+    parts.add(Part.background(key(labels.closeUp())));
     View view = leg.view();
     String name = (view.plane().name() + "-" + view.side().name()).toLowerCase(Locale.ROOT);
     return new Drawing(name, widthMm, heightMm, alternative(), parts);
@@ -110,10 +114,9 @@ public final class LegDrawing {
     return parts;
   }
 
-  private List<Part> levels(LegMarks marks) {
-    Box column = new Box(room.rightMm() + 4, TITLE_MM, widthMm, room.bottomMm());
+  private List<Part> levels(LegMarks marks, Labels column) {
     List<Spot> leaders = leg.levels().stream().map(this::leaderStart).toList();
-    List<List<Mark>> labels = new Labels(leg, wording, column).place(leaders);
+    List<List<Mark>> labels = column.place(leaders);
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < leg.levels().size(); i++) {
       Level level = leg.levels().get(i);
@@ -130,7 +133,7 @@ public final class LegDrawing {
     return scale.spot(Extent.rightmost(level, leg), level.heightMm());
   }
 
-  private List<Mark> key() {
+  private List<Mark> key(OptionalInt closeUp) {
     Key key = new Key(0, heightMm - Key.heightMm(KEY_ENTRIES), widthMm);
     leg.line().ifPresent(line -> key.loadLine(wording.word("Key.LINE." + line.of().name())));
     key.target(wording.word("Key.TARGET"));
@@ -140,6 +143,8 @@ public final class LegDrawing {
         .ifPresent(line -> key.line(Pen.MEASURED_FORCE, wording.word("Key.MEASURED_FORCE")));
     double bar = Ruler.barMm(scale);
     key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
+    closeUp.ifPresent(
+        oneTo -> key.curve(wording.fill("Key.CLOSE_UP", Argument.count(oneTo))));
     return key.marks();
   }
 

@@ -50,7 +50,6 @@ final class FirstPage {
       blocks.add(heading("REMARKS"));
       blocks.add(new Points(that));
     }
-    blocks.add(heading("PRACTITIONER"));
     blocks.add(notes(state.stands().get(0).trial().notes()));
     blocks.add(signature(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));

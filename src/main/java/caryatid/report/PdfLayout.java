@@ -8,8 +8,8 @@ import java.util.List;
 /** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
 final class PdfLayout {
   static final double MARGIN_MM = 12;
-  private static final double FOOTER_MM = 8;
-  private static final double LEAST_FIGURE_MM = 74;
+  private static final double FOOTER_MM = 5;
+  private static final double LEAST_FIGURE_MM = 66;
   private static final double LARGEST_FIGURE_MM = 110;
 
   /** What a row of drawings takes besides the drawings themselves. */

@@ -7,6 +7,7 @@ import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -45,6 +46,12 @@ public final class Report {
       throw new UncheckedIOException(e);
     }
     return bytes.toByteArray();
+  }
+
+  /** A result as one self-contained HTML page (UTF-8) of the same content and drawings. */
+  public static byte[] html(Result result, List<Recording> recordings, Wording wording) {
+    String page = Html.of(content(result, wording), wording.locale());
+    return page.getBytes(StandardCharsets.UTF_8);
   }
 
   private static void write(

@@ -27,7 +27,7 @@ class LegDrawingTest {
     Drawing drawing = plan(Demo.transtibial(Side.RIGHT).line(80, 60), Plane.SAGITTAL, Side.RIGHT);
     assertThat(drawing.texts())
         .extracting(Mark.Text::words)
-        .contains("knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15.0 (+5.0 to +25.0)");
+        .contains("knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15 (+5 to +25)");
     assertThat(drawing.alternative())
         .startsWith(
             "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")

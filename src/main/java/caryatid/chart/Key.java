@@ -57,6 +57,10 @@ final class Key {
     marks.add(Stroke.of(pen, middle.moved(-3, 0), middle.moved(3, 0)));
   }
 
+  void mean(String words) {
+    marks.addAll(Symbols.mean(entry(words)));
+  }
+
   void curve(String words) {
     Spot base = entry(words).moved(0, 1.3);
     List<Spot> curve = new ArrayList<>();

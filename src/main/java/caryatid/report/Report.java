@@ -30,7 +30,7 @@ public final class Report {
       Attachments attachments,
       Wording wording,
       Paper paper) {
-    Content content = content(result, wording);
+    Content content = content(result, recordings, wording);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       AlignmentState last = last(result);
@@ -50,7 +50,7 @@ public final class Report {
 
   /** A result as one self-contained HTML page (UTF-8) of the same content and drawings. */
   public static byte[] html(Result result, List<Recording> recordings, Wording wording) {
-    String page = Html.of(content(result, wording), wording.locale());
+    String page = Html.of(content(result, recordings, wording), wording.locale());
     return page.getBytes(StandardCharsets.UTF_8);
   }
 
@@ -65,10 +65,11 @@ public final class Report {
     PdfFooters.write(document, fonts, content.title(), wording);
   }
 
-  private static Content content(Result result, Wording wording) {
+  private static Content content(
+      Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = last(result);
     FirstPage first = new FirstPage(state, wording);
-    SecondPage second = new SecondPage(result, state, wording);
+    SecondPage second = new SecondPage(result, state, recordings, wording);
     return new Content(first.title(), List.of(first.blocks(), second.blocks()));
   }
 

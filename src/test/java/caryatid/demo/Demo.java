@@ -15,6 +15,7 @@ import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
+import caryatid.recording.Recording;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Notes;
@@ -153,6 +154,11 @@ public final class Demo {
   public Demo remarks(Remark... remarks) {
     standRemarks.addAll(List.of(remarks));
     return this;
+  }
+
+  /** A recording about the demo's line. */
+  public Recording recording() {
+    return DemoRecording.of(this);
   }
 
   public Result result() {

@@ -72,7 +72,19 @@ final class LabelText {
   }
 
   private Optional<String> offset(Level level) {
-    return level.offset().map(offset -> words.rounded(plane, offset.mm().value()));
+    return level.offset().map(offset -> words.rounded(plane, offset.mm().value()) + before(level));
+  }
+
+  private String before(Level level) {
+    return level
+        .before()
+        .map(of -> wording.fill("Labels.BEFORE", Argument.text(whole(of.mm().value()))))
+        .map(words -> " " + words)
+        .orElse("");
+  }
+
+  private String whole(double mm) {
+    return wording.signed(mm, Unit.COUNT);
   }
 
   private String wanted(Target target) {

@@ -24,7 +24,7 @@ final class Limb {
     return outline;
   }
 
-  /** A closed outline through points, its corners rounded (a Catmull-Rom curve), none below the floor. */
+  /** A closed outline through points, its corners rounded (a Catmull-Rom curve). */
   static List<Place> rounded(List<Place> points) {
     List<Place> outline = new ArrayList<>();
     int count = points.size();
@@ -38,10 +38,7 @@ final class Limb {
         outline.add(
             new Place(
                 between(before.acrossMm(), from.acrossMm(), to.acrossMm(), after.acrossMm(), t),
-                Math.max(
-                    0,
-                    between(
-                        before.heightMm(), from.heightMm(), to.heightMm(), after.heightMm(), t))));
+                between(before.heightMm(), from.heightMm(), to.heightMm(), after.heightMm(), t)));
       }
     }
     return outline;

@@ -130,7 +130,7 @@ public final class PathDrawing {
     List<Mark> marks = new ArrayList<>();
     ellipses()
         .forEach(
-            e -> marks.add(Shapes.closed(e.stream().map(scale::spot).toList(), Pen.DIMENSION)));
+            e -> marks.add(Shapes.closed(e.stream().map(scale::spot).toList(), Pen.ELLIPSE)));
     stand.standing().loads().stream()
         .filter(load -> tracks.stream().anyMatch(track -> track.of() == load.of()))
         .forEach(
@@ -163,7 +163,7 @@ public final class PathDrawing {
     Key key = new Key(0, heightMm - Key.heightMm(KEY_ENTRIES), widthMm);
     key.line(Pen.TRACE, wording.word("PathDrawing.PATH"));
     key.mean(wording.word("PathDrawing.MEAN"));
-    key.line(Pen.DIMENSION, wording.word("PathDrawing.ELLIPSE"));
+    key.line(Pen.ELLIPSE, wording.word("PathDrawing.ELLIPSE"));
     double bar = Ruler.barMm(scale);
     key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
     return key.marks();

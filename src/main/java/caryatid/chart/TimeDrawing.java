@@ -19,9 +19,10 @@ import java.util.stream.Collectors;
 /** Plans vertical force and centre of pressure over time, what was left out hatched. */
 public final class TimeDrawing {
   private static final double TITLE_MM = 6;
+  private static final int CAPTION_LINES = 2;
   private static final double GAP_MM = 5.5;
   private static final double LEFT_MM = 11;
-  private static final double BELOW_MM = 9;
+  private static final double BELOW_MM = 12.2;
 
   private final Stand stand;
   private final Recording recording;
@@ -87,10 +88,19 @@ public final class TimeDrawing {
     }
     parts.add(Part.background(time(new Box(LEFT_MM, 0, widthMm - 1, heightMm - BELOW_MM))));
     String left = leftOut();
-    parts.add(
-        Part.background(
-            List.of(text(0, heightMm - Lettering.PLAIN.lineMm() - 0.4, left, Lettering.PLAIN))));
+    parts.add(Part.background(caption(left)));
     return new Drawing("time", widthMm, heightMm, title + ". " + left, parts);
+  }
+
+  private List<Mark> caption(String words) {
+    double top = heightMm - CAPTION_LINES * Lettering.PLAIN.lineMm() - 0.4;
+    List<Mark> marks = new ArrayList<>();
+    for (String line : Letters.wrap(words, Lettering.PLAIN, widthMm)) {
+      if (marks.size() < CAPTION_LINES) {
+        marks.add(text(0, top + marks.size() * Lettering.PLAIN.lineMm(), line, Lettering.PLAIN));
+      }
+    }
+    return marks;
   }
 
   private Text text(double left, double top, String words, Lettering lettering) {

@@ -14,7 +14,6 @@ import java.util.Locale;
 /** A report as one page for a browser that asks nothing of any other place. */
 final class Html {
   private static final double WIDTH_MM = 186;
-  private static final double FIGURE_MM = 88;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -115,7 +114,7 @@ final class Html {
 
   private void figures(Figures figures) {
     out.append("<div class=\"figures\">\n");
-    for (Drawing drawing : figures.plan().at(WIDTH_MM, FIGURE_MM)) {
+    for (Drawing drawing : figures.plan().at(WIDTH_MM, (figures.leastMm() + figures.mostMm()) / 2)) {
       out.append("<figure>\n").append(Svg.inside(drawing)).append("</figure>\n");
     }
     out.append("</div>\n");

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report to be attached to a fitting record. */
@@ -19,7 +20,8 @@ public final class Report {
    * A result as a PDF. The same input gives the same bytes; the document is dated with the stand's
    * time.
    *
-   * @param result what was found; the report is of its last state
+   * @param result what was found; the report is of its last state, compared with the
+   *     one before
    * @param recordings those of the last state's stands, in their order; empty when they are not at
    *     hand
    * @param attachments kept inside
@@ -68,9 +70,14 @@ public final class Report {
   private static Content content(
       Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = last(result);
-    FirstPage first = new FirstPage(state, wording);
+    FirstPage first = new FirstPage(state, before(result), wording);
     SecondPage second = new SecondPage(result, state, recordings, wording);
     return new Content(first.title(), List.of(first.blocks(), second.blocks()));
+  }
+
+  private static Optional<AlignmentState> before(Result result) {
+    int count = result.states().size();
+    return count > 1 ? Optional.of(result.states().get(count - 2)) : Optional.empty();
   }
 
   private static AlignmentState last(Result result) {

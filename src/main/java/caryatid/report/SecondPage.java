@@ -23,6 +23,8 @@ import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Page two: how it was found, exact on a second look. */
 final class SecondPage {
@@ -53,7 +55,7 @@ final class SecondPage {
     blocks.add(heading("STANDS"));
     blocks.add(new StandTable(state.stands(), wording).table());
     if (!recordings.isEmpty()) {
-      blocks.add(new Figures(this::drawings));
+      blocks.add(new Figures(this::drawings, 48, 74));
     }
     moments(blocks);
     List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
@@ -62,7 +64,7 @@ final class SecondPage {
       blocks.add(new Points(notes));
     }
     blocks.add(heading("CAUTIONS"));
-    blocks.add(new Points(cautions()));
+    blocks.add(new Prose(cautions(), true));
     blocks.add(heading("ORIGIN"));
     blocks.add(new Facts(origin()));
     return blocks;
@@ -100,12 +102,10 @@ final class SecondPage {
         Argument.term(moment.kind()));
   }
 
-  private List<Point> cautions() {
-    List<Point> cautions = new ArrayList<>();
-    for (int i = 1; i <= CAUTIONS; i++) {
-      cautions.add(new Point("", wording.word("SecondPage.CAUTION." + i)));
-    }
-    return cautions;
+  private String cautions() {
+    return IntStream.rangeClosed(1, CAUTIONS)
+        .mapToObj(i -> wording.word("SecondPage.CAUTION." + i))
+        .collect(Collectors.joining(" "));
   }
 
   private List<Fact> origin() {

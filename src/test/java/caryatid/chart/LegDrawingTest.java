@@ -10,6 +10,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,7 @@ class LegDrawingTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
 
   static Drawing plan(Demo demo, Plane plane, Side side) {
-    return LegDrawing.plan(demo.state(0), plane, side, ENGLISH, 88, 92);
+    return LegDrawing.plan(demo.state(0), Optional.empty(), plane, side, ENGLISH, 88, 92);
   }
 
   @Test
@@ -39,7 +40,7 @@ class LegDrawingTest {
   @EnumSource(Side.class)
   void theLineIsTrueToScaleAndAnteriorOnTheViewersOwnSide(Side side) {
     Demo demo = Demo.transtibial(side).line(80, 60);
-    Leg leg = Leg.of(demo.state(0), new View(Plane.SAGITTAL, side));
+    Leg leg = Leg.of(demo.state(0), Optional.empty(), new View(Plane.SAGITTAL, side));
     double knee = leg.at(LandmarkKind.KNEE_CENTRE).orElseThrow().acrossMm();
     assertThat(leg.line().orElseThrow().acrossMm() - knee).isEqualTo(18 * side.lateral());
     Scale scale = Scale.fitting(Extent.of(leg), new Box(0, 0, 44, 70));
@@ -50,8 +51,8 @@ class LegDrawingTest {
 
   @Test
   void leftAndRightAreMirrorImages() {
-    Leg left = Leg.of(Demo.transfemoral(Side.LEFT).state(0), new View(Plane.FRONTAL, Side.LEFT));
-    Leg right = Leg.of(Demo.transfemoral(Side.RIGHT).state(0), new View(Plane.FRONTAL, Side.RIGHT));
+    Leg left = Leg.of(Demo.transfemoral(Side.LEFT).state(0), Optional.empty(), new View(Plane.FRONTAL, Side.LEFT));
+    Leg right = Leg.of(Demo.transfemoral(Side.RIGHT).state(0), Optional.empty(), new View(Plane.FRONTAL, Side.RIGHT));
     assertThat(left.levels())
         .extracting(l -> -l.acrossMm())
         .containsExactlyElementsOf(right.levels().stream().map(Leg.Level::acrossMm).toList());

@@ -57,7 +57,7 @@ class ArchitectureTest {
         "report",
         "chart wording alignment sheet recording standing loadline geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
-            + " org.apache.batik.. java.awt.. javax.xml.. org.w3c.dom.."),
+            + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(
         "fitting",
         "alignment sheet recording standing loadline geometry uncertainty remark",

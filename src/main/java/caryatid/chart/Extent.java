@@ -23,6 +23,7 @@ final class Extent {
     }
     double top = places.stream().mapToDouble(Place::heightMm).max().orElse(0);
     leg.line().ifPresent(line -> lines(places, line, top));
+    leg.beforeMm().ifPresent(across -> places.add(new Place(across, top)));
     return places;
   }
 

@@ -58,6 +58,20 @@ final class Key {
     marks.add(Stroke.of(pen, middle.moved(-3, 0), middle.moved(3, 0)));
   }
 
+  void mean(String words) {
+    marks.addAll(Symbols.mean(entry(words)));
+  }
+
+  void curve(String words) {
+    Spot base = entry(words).moved(0, 1.3);
+    List<Spot> curve = new ArrayList<>();
+    for (int i = -10; i <= 10; i++) {
+      curve.add(base.moved(i * 0.28, -2.6 * StrictMath.exp(-i * i / 20.0)));
+    }
+    marks.add(new Fill(curve.subList(3, 18), Ink.PALE_BLUE));
+    marks.add(new Stroke(curve, Pen.TRACE));
+  }
+
   void scaleBar(double lengthMm, String words) {
     Spot middle = entry(words);
     Spot left = middle.moved(-lengthMm / 2, 0);

@@ -10,10 +10,13 @@ import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.remark.Argument;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Plans the drawing of one leg in one plane, true to scale, with its load line and targets. */
@@ -21,7 +24,6 @@ public final class LegDrawing {
   private static final double TICKS_MM = 8;
   private static final double TITLE_MM = 5;
   private static final double DIRECTIONS_MM = 4.2;
-  private static final int KEY_ENTRIES = 5;
 
   private final Leg leg;
   private final Wording wording;
@@ -36,17 +38,22 @@ public final class LegDrawing {
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
-    double floor = heightMm - Key.heightMm(KEY_ENTRIES) - DIRECTIONS_MM;
+    double floor = heightMm - Key.heightMm(keyEntries()) - DIRECTIONS_MM;
     this.room = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + 0.5 * widthMm, floor);
     List<Place> places = Extent.of(leg);
     this.scale = Scale.fitting(places, room);
     this.topMm = room.heightMm() * scale.oneTo();
   }
 
+  private int keyEntries() {
+    return leg.beforeMm().isPresent() ? 7 : 6;
+  }
+
   /**
    * Plans a drawing.
    *
    * @param state what was found
+   * @param before the state before, whose line is drawn beside
    * @param plane the plane
    * @param side the leg
    * @param widthMm width on paper, at least 70 mm
@@ -54,12 +61,13 @@ public final class LegDrawing {
    */
   public static Drawing plan(
       AlignmentState state,
+      Optional<AlignmentState> before,
       Plane plane,
       Side side,
       Wording wording,
       double widthMm,
       double heightMm) {
-    Leg leg = Leg.of(state, new View(plane, side));
+    Leg leg = Leg.of(state, before, new View(plane, side));
     return new LegDrawing(leg, wording, widthMm, heightMm).drawing();
   }
 
@@ -71,8 +79,16 @@ public final class LegDrawing {
     parts.add(Part.background(heights()));
     leg.line().ifPresent(line -> parts.add(Part.background(marks.interval(line))));
     leg.line().ifPresent(line -> parts.addAll(lines(line, marks)));
-    parts.addAll(levels(marks));
-    parts.add(Part.background(key()));
+    Box column = new Box(room.rightMm() + 4, TITLE_MM, widthMm, room.bottomMm());
+    Labels labels = new Labels(leg, wording, column);
+    leg.beforeMm()
+        .ifPresent(
+            mm ->
+                parts.add(
+                    Part.saying(
+                        wording.word("LegDrawing.BEFORE"), List.of(marks.before(mm)))));
+    parts.addAll(levels(marks, labels));
+    parts.add(Part.background(key(labels.closeUp())));
     View view = leg.view();
     String name = (view.plane().name() + "-" + view.side().name()).toLowerCase(Locale.ROOT);
     return new Drawing(name, widthMm, heightMm, alternative(), parts);
@@ -110,10 +126,9 @@ public final class LegDrawing {
     return parts;
   }
 
-  private List<Part> levels(LegMarks marks) {
-    Box column = new Box(room.rightMm() + 4, TITLE_MM, widthMm, room.bottomMm());
+  private List<Part> levels(LegMarks marks, Labels column) {
     List<Spot> leaders = leg.levels().stream().map(this::leaderStart).toList();
-    List<List<Mark>> labels = new Labels(leg, wording, column).place(leaders);
+    List<List<Mark>> labels = column.place(leaders);
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < leg.levels().size(); i++) {
       Level level = leg.levels().get(i);
@@ -130,8 +145,8 @@ public final class LegDrawing {
     return scale.spot(Extent.rightmost(level, leg), level.heightMm());
   }
 
-  private List<Mark> key() {
-    Key key = new Key(0, heightMm - Key.heightMm(KEY_ENTRIES), widthMm);
+  private List<Mark> key(OptionalInt closeUp) {
+    Key key = new Key(0, heightMm - Key.heightMm(keyEntries()), widthMm);
     leg.line().ifPresent(line -> key.loadLine(wording.word("Key.LINE." + line.of().name())));
     key.target(wording.word("Key.TARGET"));
     key.landmark(wording.word("Key.LANDMARK"));
@@ -140,6 +155,11 @@ public final class LegDrawing {
         .ifPresent(line -> key.line(Pen.MEASURED_FORCE, wording.word("Key.MEASURED_FORCE")));
     double bar = Ruler.barMm(scale);
     key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
+    if (leg.beforeMm().isPresent()) {
+      key.line(Pen.EARLIER_LINE, wording.word("Key.BEFORE"));
+    }
+    closeUp.ifPresent(
+        oneTo -> key.curve(wording.fill("Key.CLOSE_UP", Argument.count(oneTo))));
     return key.marks();
   }
 

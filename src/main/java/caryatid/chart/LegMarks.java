@@ -63,6 +63,10 @@ final class LegMarks {
     return marks;
   }
 
+  Mark before(double acrossMm) {
+    return Stroke.of(Pen.EARLIER_LINE, scale.spot(acrossMm, 0), scale.spot(acrossMm, topMm));
+  }
+
   Mark measuredForce(LoadLine line, double leanPerUp) {
     return Stroke.of(
         Pen.MEASURED_FORCE,

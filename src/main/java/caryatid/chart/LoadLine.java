@@ -2,7 +2,9 @@ package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.geometry.Plane;
+import caryatid.loadline.LineKind;
 import caryatid.standing.Lean;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;
@@ -57,11 +59,12 @@ record LoadLine(
     return view.plane() == Plane.SAGITTAL ? load.copAnteriorMm() : load.copRightMm();
   }
 
-  /** Of one stand its own; of several what their findings say without the landmark's part. */
+  /** Of one stand its own; of several what the state says without the landmark's part. */
   private static double halfMm(AlignmentState state, List<MeanLoad> loads, View view) {
-    return state.findings().stream()
-        .map(finding -> finding.offset())
+    return state.offsets().stream()
+        .map(StateOffset::offset)
         .filter(o -> loads.size() > 1 && o.plane() == view.plane() && o.side() == view.side())
+        .filter(o -> o.kind() == LineKind.VERTICAL)
         .findFirst()
         .map(offset -> withoutLandmark(offset.mm()))
         .orElse(cop(loads.get(0), view))

@@ -113,6 +113,8 @@ final class Outline {
       double forward = leg.view().sign() * f[0] * length;
       foot.add(new Place(ankle.acrossMm() + forward, f[1] * length));
     }
-    return foot;
+    return Limb.rounded(foot).stream()
+        .map(place -> new Place(place.acrossMm(), Math.max(0, place.heightMm())))
+        .toList();
   }
 }

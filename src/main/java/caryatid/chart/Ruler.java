@@ -49,12 +49,22 @@ final class Ruler {
         .orElse(STEPS[0]);
   }
 
-  /** What lies to the left and right, below the floor. */
+  /** What lies to the left and right of a view, below the floor. */
   static List<Mark> directions(View view, Wording wording, Box room, double heightMm) {
+    return directions(view.key("LEFT"), view.key("RIGHT"), wording, room, heightMm);
+  }
+
+  /** What lies to the left and right of a drawing, by its own name. */
+  static List<Mark> directions(String of, Wording wording, Box room, double heightMm) {
+    return directions(of + ".LEFT", of + ".RIGHT", wording, room, heightMm);
+  }
+
+  private static List<Mark> directions(
+      String leftKey, String rightKey, Wording wording, Box room, double heightMm) {
     double base = room.bottomMm() + heightMm - 1;
     double half = room.widthMm() / 2 - 0.5;
-    String left = Letters.fit("← " + wording.word(view.key("LEFT")), Lettering.PLAIN, half);
-    String right = Letters.fit(wording.word(view.key("RIGHT")) + " →", Lettering.PLAIN, half);
+    String left = Letters.fit("← " + wording.word(leftKey), Lettering.PLAIN, half);
+    String right = Letters.fit(wording.word(rightKey) + " →", Lettering.PLAIN, half);
     double width = Letters.widthMm(right, Lettering.PLAIN);
     return List.of(
         new Text(new Spot(room.leftMm(), base), left, Lettering.PLAIN),

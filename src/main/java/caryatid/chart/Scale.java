@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -35,6 +36,17 @@ record Scale(int oneTo, Spot origin) {
             .orElseThrow(() -> new IllegalArgumentException("too large to draw: " + top + " mm"));
     double middle = (room.leftMm() + room.rightMm()) / 2;
     return new Scale(oneTo, new Spot(middle - (left + right) / 2 / oneTo, room.bottomMm()));
+  }
+
+  /** The largest scale at which places fit a room, their middle in its middle in both directions. */
+  static Scale centred(Collection<Place> places, Box room) {
+    double low = places.stream().mapToDouble(Place::heightMm).min().orElse(0);
+    List<Place> raised =
+        places.stream().map(p -> new Place(p.acrossMm(), p.heightMm() - low)).toList();
+    Scale onFloor = fitting(raised, room);
+    double top = raised.stream().mapToDouble(Place::heightMm).max().orElse(0);
+    double free = room.heightMm() - top / onFloor.oneTo;
+    return new Scale(onFloor.oneTo, onFloor.origin.moved(0, low / onFloor.oneTo - free / 2));
   }
 
   private static DoubleStream across(Collection<Place> places) {

@@ -16,6 +16,10 @@ public record Spot(double rightMm, double downMm) {
     }
   }
 
+  double distanceMm(Spot other) {
+    return Math.hypot(rightMm - other.rightMm, downMm - other.downMm);
+  }
+
   Spot moved(double rightwardMm, double downwardMm) {
     return new Spot(rightMm + rightwardMm, downMm + downwardMm);
   }

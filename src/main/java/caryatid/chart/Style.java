@@ -53,6 +53,7 @@ public final class Style {
     LANDMARK(Ink.BLACK, 0.25),
     DIMENSION(Ink.BLACK, 0.18),
     LEADER(Ink.GREY, 0.1),
+    ELLIPSE(Ink.BLACK, 0.2, 0.7, 0.5),
     TICK(Ink.GREY, 0.15),
     FLOOR(Ink.BLACK, 0.5),
     BODY(Ink.PALE_GREY, 0.2),

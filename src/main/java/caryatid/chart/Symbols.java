@@ -49,6 +49,13 @@ final class Symbols {
         new Spot(at + lip, band.bottomMm()));
   }
 
+  /** A cross for a mean. */
+  static List<Mark> mean(Spot at) {
+    return List.of(
+        upright(Pen.TARGET, at, 1.4),
+        Stroke.of(Pen.TARGET, at.moved(-1.4, 0), at.moved(1.4, 0)));
+  }
+
   /** A dimension line below a level, with slanted ends. */
   static List<Mark> dimension(Spot from, Spot to) {
     Spot start = from.moved(0, DIMENSION_BELOW_MM);

@@ -58,8 +58,13 @@ sealed interface Block {
    */
   record Column(String heading, double parts, boolean numbers) {}
 
-  /** Drawings side by side, planned for the room there is. */
-  record Figures(Plan plan) implements Block {}
+  /**
+   * Drawings side by side, planned for the room there is.
+   *
+   * @param leastMm least height, mm
+   * @param mostMm largest height, mm
+   */
+  record Figures(Plan plan, double leastMm, double mostMm) implements Block {}
 
   /** Plans drawings for a room. */
   @FunctionalInterface

@@ -1,5 +1,6 @@
 package caryatid.report;
 
+import caryatid.alignment.Advice;
 import caryatid.alignment.AlignmentState;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
@@ -31,14 +32,14 @@ final class Findings {
     List<Column> columns =
         List.of(
             text("PLANE", 15),
-            text("LANDMARK", 29),
-            number("OFFSET", 14),
-            text("DIRECTION", 17),
-            number("UNCERTAINTY", 15),
+            text("LANDMARK", 27),
+            number("OFFSET", 13),
+            text("DIRECTION", 16),
+            number("UNCERTAINTY", 14),
             number("TARGET", 13),
-            text("TOLERANCE", 21),
+            text("TOLERANCE", 22),
             text("SOURCE", 32),
-            text("RESULT", 30));
+            text("RESULT", 38));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -85,10 +86,11 @@ final class Findings {
         List.of(
             text("PLANE", 15),
             text("LANDMARK", 29),
-            number("PROBABILITY", 20),
+            number("PROBABILITY", 19),
             number("STANDARD_UNCERTAINTY", 20),
-            number("DEGREES_OF_FREEDOM", 17),
-            text("BUDGET", 85));
+            number("DEGREES_OF_FREEDOM", 16),
+            text("BUDGET", 50),
+            text("REMEDY", 37));
     return new Table(columns, state.findings().stream().map(this::certainty).toList());
   }
 
@@ -101,9 +103,27 @@ final class Findings {
         Double.isInfinite(mm.degreesOfFreedom())
             ? "∞"
             : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
-    String narrow = finding.decidable() ? "" : " " + wording.word("Findings.UNDECIDABLE");
-    row.add(Budget.of(mm, wording) + narrow);
+    row.add(Budget.of(mm, wording));
+    row.add(remedy(finding));
     return row;
+  }
+
+  private String remedy(Finding finding) {
+    String narrow = finding.decidable() ? "" : wording.word("Findings.UNDECIDABLE") + " ";
+    return narrow
+        + state.offsets().stream()
+            .filter(of -> of.offset().equals(finding.offset()))
+            .flatMap(of -> of.advice().stream())
+            .findFirst()
+            .map(advice -> remedy(advice))
+            .orElse("");
+  }
+
+  private String remedy(Advice advice) {
+    return wording.fill(
+        "Findings.REMEDY_TO",
+        Argument.term(advice.remedy()),
+        Argument.of(advice.halfWidthThenMm(), Unit.MM));
   }
 
   private Column text(String name, double parts) {

@@ -26,10 +26,12 @@ final class FirstPage {
   private static final double GAP_MM = 6;
 
   private final AlignmentState state;
+  private final Optional<AlignmentState> before;
   private final Wording wording;
 
-  FirstPage(AlignmentState state, Wording wording) {
+  FirstPage(AlignmentState state, Optional<AlignmentState> before, Wording wording) {
     this.state = state;
+    this.before = before;
     this.wording = wording;
   }
 
@@ -43,14 +45,13 @@ final class FirstPage {
     blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
     blocks.add(heading("FINDINGS"));
     blocks.add(new Findings(state, wording).results());
-    blocks.add(new Figures(this::drawings));
+    blocks.add(new Figures(this::drawings, 66, 112));
     Remarks remarks = new Remarks(state, wording);
     List<Block.Point> that = remarks.of(Weight.SAFETY, Weight.IMPORTANT);
     if (!that.isEmpty()) {
       blocks.add(heading("REMARKS"));
       blocks.add(new Points(that));
     }
-    blocks.add(heading("PRACTITIONER"));
     blocks.add(notes(state.stands().get(0).trial().notes()));
     blocks.add(signature(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
@@ -68,7 +69,7 @@ final class FirstPage {
     List<Drawing> drawings = new ArrayList<>();
     for (Side side : sides) {
       for (Plane plane : Plane.values()) {
-        drawings.add(LegDrawing.plan(state, plane, side, wording, width, heightMm));
+        drawings.add(LegDrawing.plan(state, before, plane, side, wording, width, heightMm));
       }
     }
     return drawings;

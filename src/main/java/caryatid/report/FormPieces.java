@@ -16,7 +16,7 @@ import java.util.List;
 final class FormPieces {
   private static final double LABEL_MM = 29;
   private static final double GUTTER_MM = 5;
-  private static final double BLANK_MM = 5.4;
+  private static final double BLANK_MM = 5.2;
 
   private final double leftMm;
   private final double widthMm;

@@ -8,9 +8,7 @@ import java.util.List;
 /** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
 final class PdfLayout {
   static final double MARGIN_MM = 12;
-  private static final double FOOTER_MM = 8;
-  private static final double LEAST_FIGURE_MM = 74;
-  private static final double LARGEST_FIGURE_MM = 110;
+  private static final double FOOTER_MM = 5;
 
   /** What a row of drawings takes besides the drawings themselves. */
   private static final double AROUND_FIGURE_MM = 3;
@@ -61,12 +59,12 @@ final class PdfLayout {
             .mapToDouble(Piece::heightMm)
             .sum();
     double left = bottomMm() - MARGIN_MM - others - AROUND_FIGURE_MM - 0.1;
-    double figure = Math.max(LEAST_FIGURE_MM, Math.min(LARGEST_FIGURE_MM, left));
     List<Piece> pieces = new ArrayList<>();
     for (Block block : blocks) {
       if (block instanceof Figures figures) {
+        double height = Math.max(figures.leastMm(), Math.min(figures.mostMm(), left));
         FormPieces form = new FormPieces(MARGIN_MM, widthMm);
-        pieces.add(form.figures(figures.plan().at(widthMm, figure), figure));
+        pieces.add(form.figures(figures.plan().at(widthMm, height), height));
       } else {
         pieces.addAll(fixed(block));
       }

@@ -7,7 +7,9 @@ import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report to be attached to a fitting record. */
@@ -18,7 +20,8 @@ public final class Report {
    * A result as a PDF. The same input gives the same bytes; the document is dated with the stand's
    * time.
    *
-   * @param result what was found; the report is of its last state
+   * @param result what was found; the report is of its last state, compared with the
+   *     one before
    * @param recordings those of the last state's stands, in their order; empty when they are not at
    *     hand
    * @param attachments kept inside
@@ -29,7 +32,7 @@ public final class Report {
       Attachments attachments,
       Wording wording,
       Paper paper) {
-    Content content = content(result, wording);
+    Content content = content(result, recordings, wording);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       AlignmentState last = last(result);
@@ -47,6 +50,12 @@ public final class Report {
     return bytes.toByteArray();
   }
 
+  /** A result as one self-contained HTML page (UTF-8) of the same content and drawings. */
+  public static byte[] html(Result result, List<Recording> recordings, Wording wording) {
+    String page = Html.of(content(result, recordings, wording), wording.locale());
+    return page.getBytes(StandardCharsets.UTF_8);
+  }
+
   private static void write(
       PDDocument document, PdfFonts fonts, Content content, Paper paper, Wording wording)
       throws IOException {
@@ -58,11 +67,17 @@ public final class Report {
     PdfFooters.write(document, fonts, content.title(), wording);
   }
 
-  private static Content content(Result result, Wording wording) {
+  private static Content content(
+      Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = last(result);
-    FirstPage first = new FirstPage(state, wording);
-    SecondPage second = new SecondPage(result, state, wording);
+    FirstPage first = new FirstPage(state, before(result), wording);
+    SecondPage second = new SecondPage(result, state, recordings, wording);
     return new Content(first.title(), List.of(first.blocks(), second.blocks()));
+  }
+
+  private static Optional<AlignmentState> before(Result result) {
+    int count = result.states().size();
+    return count > 1 ? Optional.of(result.states().get(count - 2)) : Optional.empty();
   }
 
   private static AlignmentState last(Result result) {

@@ -4,12 +4,17 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.loadline.Moment;
+import caryatid.chart.Drawing;
+import caryatid.chart.PathDrawing;
+import caryatid.chart.TimeDrawing;
 import caryatid.recording.Provenance;
+import caryatid.recording.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.report.Block.Fact;
 import caryatid.report.Block.Facts;
+import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Point;
 import caryatid.report.Block.Points;
@@ -18,19 +23,26 @@ import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Page two: how it was found, exact on a second look. */
 final class SecondPage {
   /** The cautions of every report, in the order in which they are said. */
   private static final int CAUTIONS = 9;
 
+  private static final double GAP_MM = 6;
+
   private final Result result;
   private final AlignmentState state;
+  private final List<Recording> recordings;
   private final Wording wording;
 
-  SecondPage(Result result, AlignmentState state, Wording wording) {
+  SecondPage(
+      Result result, AlignmentState state, List<Recording> recordings, Wording wording) {
     this.result = result;
     this.state = state;
+    this.recordings = recordings;
     this.wording = wording;
   }
 
@@ -42,6 +54,9 @@ final class SecondPage {
     blocks.add(new Findings(state, wording).certainty());
     blocks.add(heading("STANDS"));
     blocks.add(new StandTable(state.stands(), wording).table());
+    if (!recordings.isEmpty()) {
+      blocks.add(new Figures(this::drawings, 48, 74));
+    }
     moments(blocks);
     List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
     if (!notes.isEmpty()) {
@@ -49,7 +64,7 @@ final class SecondPage {
       blocks.add(new Points(notes));
     }
     blocks.add(heading("CAUTIONS"));
-    blocks.add(new Points(cautions()));
+    blocks.add(new Prose(cautions(), true));
     blocks.add(heading("ORIGIN"));
     blocks.add(new Facts(origin()));
     return blocks;
@@ -57,6 +72,15 @@ final class SecondPage {
 
   private Heading heading(String of) {
     return new Heading(wording.word("SecondPage." + of));
+  }
+
+  private List<Drawing> drawings(double widthMm, double heightMm) {
+    double width = (widthMm - GAP_MM) / 2;
+    Stand first = state.stands().get(0);
+    Recording recording = recordings.get(0);
+    return List.of(
+        PathDrawing.plan(first, recording, wording, width, heightMm),
+        TimeDrawing.plan(first, recording, wording, width, heightMm));
   }
 
   private void moments(List<Block> blocks) {
@@ -78,12 +102,10 @@ final class SecondPage {
         Argument.term(moment.kind()));
   }
 
-  private List<Point> cautions() {
-    List<Point> cautions = new ArrayList<>();
-    for (int i = 1; i <= CAUTIONS; i++) {
-      cautions.add(new Point("", wording.word("SecondPage.CAUTION." + i)));
-    }
-    return cautions;
+  private String cautions() {
+    return IntStream.rangeClosed(1, CAUTIONS)
+        .mapToObj(i -> wording.word("SecondPage.CAUTION." + i))
+        .collect(Collectors.joining(" "));
   }
 
   private List<Fact> origin() {

@@ -10,6 +10,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,7 @@ class LegDrawingTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
 
   static Drawing plan(Demo demo, Plane plane, Side side) {
-    return LegDrawing.plan(demo.state(0), plane, side, ENGLISH, 88, 92);
+    return LegDrawing.plan(demo.state(0), Optional.empty(), plane, side, ENGLISH, 88, 92);
   }
 
   @Test
@@ -27,19 +28,19 @@ class LegDrawingTest {
     Drawing drawing = plan(Demo.transtibial(Side.RIGHT).line(80, 60), Plane.SAGITTAL, Side.RIGHT);
     assertThat(drawing.texts())
         .extracting(Mark.Text::words)
-        .contains("knee centre", "18 mm anterior", "60 mm anterior", "target +15 (+5 to +25)");
+        .contains("knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15 (+5 to +25)");
     assertThat(drawing.alternative())
         .startsWith(
             "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")
         .contains("knee centre, 492 mm up, known to within")
-        .contains("The load line runs 18 mm anterior of it (+18.0 ±");
+        .contains("The load line runs 18\u00a0mm anterior of it (+18.0 ±");
   }
 
   @ParameterizedTest
   @EnumSource(Side.class)
   void theLineIsTrueToScaleAndAnteriorOnTheViewersOwnSide(Side side) {
     Demo demo = Demo.transtibial(side).line(80, 60);
-    Leg leg = Leg.of(demo.state(0), new View(Plane.SAGITTAL, side));
+    Leg leg = Leg.of(demo.state(0), Optional.empty(), new View(Plane.SAGITTAL, side));
     double knee = leg.at(LandmarkKind.KNEE_CENTRE).orElseThrow().acrossMm();
     assertThat(leg.line().orElseThrow().acrossMm() - knee).isEqualTo(18 * side.lateral());
     Scale scale = Scale.fitting(Extent.of(leg), new Box(0, 0, 44, 70));
@@ -50,8 +51,8 @@ class LegDrawingTest {
 
   @Test
   void leftAndRightAreMirrorImages() {
-    Leg left = Leg.of(Demo.transfemoral(Side.LEFT).state(0), new View(Plane.FRONTAL, Side.LEFT));
-    Leg right = Leg.of(Demo.transfemoral(Side.RIGHT).state(0), new View(Plane.FRONTAL, Side.RIGHT));
+    Leg left = Leg.of(Demo.transfemoral(Side.LEFT).state(0), Optional.empty(), new View(Plane.FRONTAL, Side.LEFT));
+    Leg right = Leg.of(Demo.transfemoral(Side.RIGHT).state(0), Optional.empty(), new View(Plane.FRONTAL, Side.RIGHT));
     assertThat(left.levels())
         .extracting(l -> -l.acrossMm())
         .containsExactlyElementsOf(right.levels().stream().map(Leg.Level::acrossMm).toList());

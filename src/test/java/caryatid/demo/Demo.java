@@ -3,6 +3,7 @@ package caryatid.demo;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
@@ -14,6 +15,7 @@ import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
+import caryatid.recording.Recording;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Notes;
@@ -70,8 +72,7 @@ public final class Demo {
   /** A transfemoral wearer with four landmarks, each with targets in both planes. */
   public static Demo transfemoral(Side side) {
     Demo demo = transtibial(side).level(AmputationLevel.TRANSFEMORAL);
-    return demo.landmark(
-            "socket reference point", LandmarkKind.SOCKET_REFERENCE_POINT, 60, 92, 700, 5)
+    return demo.landmark("socket reference point", LandmarkKind.SOCKET_REFERENCE_POINT, 60, 92, 700, 5)
         .landmark("hip", LandmarkKind.HIP, 68, 96, 905, 10)
         .target(Plane.FRONTAL, "ankle axis", 2, 8, 8)
         .target(Plane.SAGITTAL, "socket reference point", 0, 20, 20)
@@ -155,6 +156,11 @@ public final class Demo {
     return this;
   }
 
+  /** A recording about the demo's line. */
+  public Recording recording() {
+    return DemoRecording.of(this);
+  }
+
   public Result result() {
     return resultOf(state(0));
   }
@@ -169,8 +175,9 @@ public final class Demo {
     for (double shift : shiftsMm) {
       stands.add(new DemoStand(this).build(shift));
     }
-    return new AlignmentState(
-        stands, List.of(), findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
+    List<StateOffset> offsets =
+        stands.get(0).offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
+    return new AlignmentState(stands, offsets, findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {

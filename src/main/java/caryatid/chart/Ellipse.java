@@ -1,0 +1,48 @@
+package caryatid.chart;
+
+import caryatid.chart.Scale.Place;
+import caryatid.standing.LineOf;
+import caryatid.standing.MeanLoad;
+import caryatid.standing.Standing;
+import caryatid.standing.Sway;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The 95 % prediction ellipse of a centre of pressure, from its area and covariance. */
+final class Ellipse {
+  private static final int STEPS = 48;
+
+  private Ellipse() {}
+
+  static Optional<List<Place>> of(Standing standing, LineOf of) {
+    Optional<Sway> sway = standing.sway().stream().filter(s -> s.of() == of).findFirst();
+    Optional<MeanLoad> load = standing.load(of);
+    return sway.isPresent() && load.isPresent()
+        ? outline(sway.get(), load.get())
+        : Optional.empty();
+  }
+
+  /** The square root of the covariance matrix, by Cholesky, turns a circle into the ellipse. */
+  private static Optional<List<Place>> outline(Sway sway, MeanLoad load) {
+    double determinant =
+        sway.sdRightMm() * sway.sdRightMm() * sway.sdAnteriorMm() * sway.sdAnteriorMm()
+            - sway.covarianceMm2() * sway.covarianceMm2();
+    if (!(determinant > 0) || !(sway.sdRightMm() > 0)) {
+      return Optional.empty();
+    }
+    double radius = Math.sqrt(sway.ellipseMm2() / (Math.PI * Math.sqrt(determinant)));
+    double shear = sway.covarianceMm2() / sway.sdRightMm();
+    double rest = Math.sqrt(determinant) / sway.sdRightMm();
+    List<Place> outline = new ArrayList<>();
+    for (int i = 0; i < STEPS; i++) {
+      double across = radius * StrictMath.cos(2 * Math.PI * i / STEPS);
+      double forward = radius * StrictMath.sin(2 * Math.PI * i / STEPS);
+      outline.add(
+          new Place(
+              load.copRightMm().value() + sway.sdRightMm() * across,
+              load.copAnteriorMm().value() + shear * across + rest * forward));
+    }
+    return Optional.of(outline);
+  }
+}

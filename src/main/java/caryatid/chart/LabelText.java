@@ -1,0 +1,111 @@
+package caryatid.chart;
+
+import caryatid.chart.Leg.Level;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.Style.Lettering;
+import caryatid.geometry.Plane;
+import caryatid.loadline.Target;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.wording.OffsetWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The words of a landmark's label, from the least to all. */
+final class LabelText {
+  /** Name and offset in one line; then name, offset, result, close-up and target by and by. */
+  static final int MOST = 5;
+
+  static final int CLOSE_UP = 4;
+  private static final int RESULT = 3;
+
+  private final Plane plane;
+  private final Wording wording;
+  private final OffsetWords words;
+  private final double roomMm;
+
+  LabelText(Plane plane, Wording wording, double roomMm) {
+    this.plane = plane;
+    this.wording = wording;
+    this.words = new OffsetWords(wording);
+    this.roomMm = roomMm;
+  }
+
+  /** A line of a label. */
+  record Line(String words, Lettering lettering) {}
+
+  static double heightMm(List<Line> lines) {
+    return lines.stream().mapToDouble(line -> line.lettering().lineMm()).sum();
+  }
+
+  static List<Mark> marks(List<Line> lines, double leftMm, double topMm) {
+    List<Mark> marks = new ArrayList<>();
+    double down = topMm;
+    for (Line line : lines) {
+      Spot base = new Spot(leftMm, down + line.lettering().ascentMm());
+      marks.add(new Text(base, line.words(), line.lettering()));
+      down += line.lettering().lineMm();
+    }
+    return marks;
+  }
+
+  List<Line> lines(Level level, int detail) {
+    List<Line> lines = new ArrayList<>();
+    String name = level.landmark().name();
+    if (detail == 1) {
+      add(lines, name + offset(level).map(o -> ": " + o).orElse(""), Lettering.PLAIN);
+      return lines;
+    }
+    add(lines, name, Lettering.STRONG);
+    offset(level).ifPresent(offset -> add(lines, offset, Lettering.PLAIN));
+    level
+        .finding()
+        .filter(finding -> detail >= RESULT)
+        .ifPresent(f -> wrap(lines, wording.word("Labels.VERDICT." + f.verdict().name())));
+    level
+        .finding()
+        .filter(finding -> detail >= MOST)
+        .ifPresent(finding -> wrap(lines, wanted(finding.target())));
+    return lines;
+  }
+
+  private Optional<String> offset(Level level) {
+    return level.offset().map(offset -> words.rounded(plane, offset.mm().value()) + before(level));
+  }
+
+  private String before(Level level) {
+    return level
+        .before()
+        .map(of -> wording.fill("Labels.BEFORE", Argument.text(whole(of.mm().value()))))
+        .map(words -> " " + words)
+        .orElse("");
+  }
+
+  private String whole(double mm) {
+    return wording.signed(mm, Unit.COUNT);
+  }
+
+  private String wanted(Target target) {
+    return wording.fill(
+        "Labels.WANTED",
+        Argument.text(signed(target.recommendedMm())),
+        Argument.text(signed(target.lowestMm())),
+        Argument.text(signed(target.highestMm())));
+  }
+
+  private String signed(double mm) {
+    return wording.signed(mm, mm == Math.rint(mm) ? Unit.COUNT : Unit.MM);
+  }
+
+  private void add(List<Line> lines, String text, Lettering lettering) {
+    lines.add(new Line(Letters.fit(text, lettering, roomMm), lettering));
+  }
+
+  private void wrap(List<Line> lines, String text) {
+    for (String line : Letters.wrap(text, Lettering.PLAIN, roomMm)) {
+      add(lines, line, Lettering.PLAIN);
+    }
+  }
+}

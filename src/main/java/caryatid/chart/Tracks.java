@@ -1,0 +1,42 @@
+package caryatid.chart;
+
+import caryatid.alignment.Stand;
+import caryatid.recording.PlateTrack;
+import caryatid.recording.Recording;
+import caryatid.standing.LineOf;
+import caryatid.standing.Stance;
+import caryatid.sheet.ProstheticSide;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Which of a recording's plates shows which foot. */
+final class Tracks {
+  private Tracks() {}
+
+  /** A foot's or the whole body's course on its plate. */
+  record Track(LineOf of, PlateTrack plate) {}
+
+  static List<Track> of(Stand stand, Recording recording) {
+    List<Track> tracks = new ArrayList<>();
+    Stance stance = stand.trial().stance();
+    if (stance instanceof Stance.PlatePerFoot perFoot) {
+      add(tracks, recording, LineOf.LEFT_FOOT, Optional.of(perFoot.leftPlate()));
+      add(tracks, recording, LineOf.RIGHT_FOOT, Optional.of(perFoot.rightPlate()));
+    } else if (stance instanceof Stance.ProstheticFootOnPlate alone) {
+      ProstheticSide side = stand.trial().side();
+      add(tracks, recording, LineOf.foot(side.sides().get(0)), alone.plate());
+    } else if (stance instanceof Stance.BothFeetOnOnePlate both) {
+      add(tracks, recording, LineOf.WHOLE_BODY, both.plate());
+    }
+    return tracks;
+  }
+
+  private static void add(
+      List<Track> tracks, Recording recording, LineOf of, Optional<String> plate) {
+    plate
+        .map(recording::plate)
+        .orElse(Optional.of(recording.plates().get(0)))
+        .ifPresent(track -> tracks.add(new Track(of, track)));
+  }
+}

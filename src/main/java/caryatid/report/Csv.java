@@ -1,0 +1,89 @@
+package caryatid.report;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Target;
+import caryatid.uncertainty.Estimate;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The findings as a table for spreadsheets (RFC 4180): a row a finding, numbers as in the JSON,
+ * whatever the language. A text that a spreadsheet would take for a formula is led by an
+ * apostrophe.
+ */
+public final class Csv {
+  private static final List<String> HEADER =
+      List.of(
+          "state",
+          "wearer",
+          "stood-at",
+          "plane",
+          "side",
+          "landmark",
+          "line-of",
+          "offset-mm",
+          "standard-uncertainty-mm",
+          "degrees-of-freedom",
+          "expanded-95-mm",
+          "recommended-mm",
+          "lowest-mm",
+          "highest-mm",
+          "probability-within",
+          "verdict",
+          "source");
+
+  private Csv() {}
+
+  /** All findings of a result, UTF-8. */
+  public static byte[] of(Result result) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(HEADER);
+    for (int i = 0; i < result.states().size(); i++) {
+      AlignmentState state = result.states().get(i);
+      for (Finding finding : state.findings()) {
+        rows.add(row(i + 1, state, finding));
+      }
+    }
+    return rows.stream()
+        .map(row -> row.stream().map(Csv::quoted).collect(Collectors.joining(",", "", "\r\n")))
+        .collect(Collectors.joining())
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static List<String> row(int number, AlignmentState state, Finding finding) {
+    var trial = state.stands().get(0).trial();
+    Estimate mm = finding.offset().mm();
+    Target target = finding.target();
+    return List.of(
+        Integer.toString(number),
+        text(trial.wearer()),
+        trial.at().toString(),
+        Spelling.of(finding.offset().plane()),
+        Spelling.of(finding.offset().side()),
+        text(finding.offset().landmark()),
+        Spelling.of(finding.offset().of()),
+        Digits.of(mm.value()),
+        Digits.of(mm.standardUncertainty()),
+        Double.isInfinite(mm.degreesOfFreedom()) ? "" : Digits.of(mm.degreesOfFreedom()),
+        Digits.of(mm.expanded(Findings.COVERAGE)),
+        Digits.of(target.recommendedMm()),
+        Digits.of(target.lowestMm()),
+        Digits.of(target.highestMm()),
+        Digits.of(finding.probabilityWithin()),
+        Spelling.of(finding.verdict()),
+        text(target.source()));
+  }
+
+  /** Free text, so that no cell starts a formula. */
+  private static String text(String words) {
+    return !words.isEmpty() && "=+-@\t\r\n".indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
+  }
+
+  private static String quoted(String cell) {
+    return cell.matches("(?s).*[\",\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+  }
+}

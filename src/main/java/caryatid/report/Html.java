@@ -1,0 +1,134 @@
+package caryatid.report;
+
+import caryatid.chart.Drawing;
+import caryatid.report.Block.Column;
+import caryatid.report.Block.Figures;
+import caryatid.report.Block.Table;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+
+/** A report as one page for a browser that asks nothing of any other place. */
+final class Html {
+  private static final double WIDTH_MM = 186;
+
+  private final StringBuilder out = new StringBuilder();
+
+  private Html() {}
+
+  static String of(Content content, Locale language) {
+    Html html = new Html();
+    html.head(content.title(), language);
+    for (List<Block> page : content.pages()) {
+      html.out.append("<section class=\"page\">\n");
+      page.forEach(html::block);
+      html.out.append("</section>\n");
+    }
+    html.out.append("</main>\n</body>\n</html>\n");
+    return html.out.toString();
+  }
+
+  private void head(String title, Locale language) {
+    out.append("<!DOCTYPE html>\n<html lang=\"%s\">\n<head>\n".formatted(language.toLanguageTag()))
+        .append("<meta charset=\"utf-8\">\n<link rel=\"icon\" href=\"data:,\">\n")
+        .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+        .append("<title>%s</title>\n".formatted(Markup.escape(title)))
+        .append("<style>\n%s</style>\n</head>\n<body>\n<main>\n".formatted(style()));
+  }
+
+  private static String style() {
+    try (InputStream file = Html.class.getResourceAsStream("report.css")) {
+      return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void block(Block block) {
+    if (block instanceof Block.Title title) {
+      element("h1", title.words());
+    } else if (block instanceof Block.Heading heading) {
+      element("h2", heading.words());
+    } else if (block instanceof Block.Prose prose) {
+      element(prose.strong() ? "strong" : "p", prose.words());
+    } else if (block instanceof Block.Points points) {
+      points(points);
+    } else if (block instanceof Block.Facts facts) {
+      facts(facts);
+    } else if (block instanceof Table table) {
+      table(table);
+    } else if (block instanceof Figures figures) {
+      figures(figures);
+    } else if (block instanceof Block.Blanks blanks) {
+      blanks(blanks);
+    }
+  }
+
+  private void element(String name, String words) {
+    out.append("<%1$s>%2$s</%1$s>\n".formatted(name, Markup.escape(words)));
+  }
+
+  private void points(Block.Points points) {
+    out.append("<ul>\n");
+    for (Block.Point point : points.points()) {
+      String lead = point.lead().isEmpty() ? "" : "<b>" + Markup.escape(point.lead()) + ":</b> ";
+      out.append("<li>%s%s</li>\n".formatted(lead, Markup.escape(point.words())));
+    }
+    out.append("</ul>\n");
+  }
+
+  private void facts(Block.Facts facts) {
+    out.append("<dl>\n");
+    for (Block.Fact fact : facts.facts()) {
+      out.append("<div>");
+      out.append("<dt>%s</dt>".formatted(Markup.escape(fact.label())));
+      out.append("<dd>%s</dd></div>\n".formatted(Markup.escape(fact.value())));
+    }
+    out.append("</dl>\n");
+  }
+
+  private void table(Table table) {
+    out.append("<table>\n<thead><tr>");
+    for (Column column : table.columns()) {
+      out.append(
+          "<th scope=\"col\"%s>%s</th>".formatted(align(column), Markup.escape(column.heading())));
+    }
+    out.append("</tr></thead>\n<tbody>\n");
+    for (List<String> row : table.rows()) {
+      out.append("<tr>");
+      for (int i = 0; i < row.size(); i++) {
+        out.append(
+            "<td%s>%s</td>".formatted(align(table.columns().get(i)), Markup.escape(row.get(i))));
+      }
+      out.append("</tr>\n");
+    }
+    out.append("</tbody></table>\n");
+  }
+
+  private static String align(Column column) {
+    return column.numbers() ? " class=\"number\"" : "";
+  }
+
+  private void figures(Figures figures) {
+    out.append("<div class=\"figures\">\n");
+    for (Drawing drawing : figures.plan().at(WIDTH_MM, (figures.leastMm() + figures.mostMm()) / 2)) {
+      out.append("<figure>\n").append(Svg.inside(drawing)).append("</figure>\n");
+    }
+    out.append("</div>\n");
+  }
+
+  private void blanks(Block.Blanks blanks) {
+    out.append("<div class=\"blanks columns-%d\">\n".formatted(blanks.columns()));
+    for (Block.Blank blank : blanks.blanks()) {
+      out.append("<p><span class=\"label\">%s</span> ".formatted(Markup.escape(blank.label())));
+      String filled = blank.filled().map(Markup::escape).orElse("");
+      out.append(
+          "<span class=\"%s\">%s</span></p>\n"
+              .formatted(filled.isEmpty() ? "line" : "filled", filled));
+    }
+    out.append("</div>\n");
+  }
+}

@@ -1,0 +1,56 @@
+package caryatid.demo;
+
+import caryatid.recording.PlateTrack;
+import caryatid.recording.Provenance;
+import caryatid.recording.Recording;
+import caryatid.recording.Samples;
+import caryatid.recording.Usable;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/** Twenty invented seconds at 100 Hz: a few sines about the demo's line, a step on and a step off. */
+final class DemoRecording {
+  private static final int SAMPLES = 2000;
+
+  private DemoRecording() {}
+
+  static Recording of(Demo demo) {
+    double[] time = new double[SAMPLES];
+    double[] right = new double[SAMPLES];
+    double[] anterior = new double[SAMPLES];
+    double[] up = new double[SAMPLES];
+    BitSet loaded = new BitSet(SAMPLES);
+    for (int i = 0; i < SAMPLES; i++) {
+      double t = i / 100.0;
+      time[i] = t;
+      double load = Math.min(1, Math.min(t / 1.2, (20 - t) / 0.4));
+      up[i] = 398 * load + 3 * StrictMath.sin(5.1 * t);
+      boolean usable = up[i] > 40;
+      loaded.set(i, usable);
+      right[i] = usable ? demo.lineRightMm + wave(t, 4, 1.3) : 0;
+      anterior[i] = usable ? demo.lineAnteriorMm + wave(t, 7, 0.4) : 0;
+    }
+    PlateTrack track =
+        new PlateTrack(
+            "plate 1",
+            Samples.of(right),
+            Samples.of(anterior),
+            Optional.of(Samples.of(up)),
+            Optional.empty(),
+            new Usable(loaded, SAMPLES));
+    return new Recording(
+        new Provenance("demo-stand.csv", 123_456, "a".repeat(128)),
+        Samples.of(time),
+        100,
+        List.of(track),
+        List.of());
+  }
+
+  private static double wave(double t, double amplitude, double phase) {
+    return amplitude
+        * (StrictMath.sin(0.9 * t + phase)
+            + 0.5 * StrictMath.sin(2.3 * t + 2 * phase)
+            + 0.25 * StrictMath.sin(7.7 * t));
+  }
+}

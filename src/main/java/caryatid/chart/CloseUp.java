@@ -13,8 +13,8 @@ import java.util.stream.IntStream;
 
 /**
  * Close-ups of findings: how probable each offset is, as a curve over the tolerance, at a larger
- * scale than the leg's. What of the curve stands over the tolerance is filled: its share of the whole
- * area is the probability that the offset is within.
+ * scale than the leg's. What of the curve stands over the tolerance is filled: its share of the
+ * whole area is the probability that the offset is within.
  */
 final class CloseUp {
   static final double HEIGHT_MM = 7.4;
@@ -61,13 +61,11 @@ final class CloseUp {
   }
 
   private static double lowest(Finding finding) {
-    return Math.min(
-        finding.target().lowestMm(), finding.offset().mm().value() - reach(finding));
+    return Math.min(finding.target().lowestMm(), finding.offset().mm().value() - reach(finding));
   }
 
   private static double highest(Finding finding) {
-    return Math.max(
-        finding.target().highestMm(), finding.offset().mm().value() + reach(finding));
+    return Math.max(finding.target().highestMm(), finding.offset().mm().value() + reach(finding));
   }
 
   private List<Mark> marks(Finding finding, Box room) {

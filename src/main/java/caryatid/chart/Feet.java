@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Outlines of the feet from above, where the sheet says enough to place them: an ankle axis marked in
- * both planes, the toe-out, and for the other foot the stance width. Here "height" is anterior.
+ * Outlines of the feet from above, where the sheet says enough to place them: an ankle axis marked
+ * in both planes, the toe-out, and for the other foot the stance width. Here "height" is anterior.
  */
 final class Feet {
   /** Length and breadth of a usual foot: our own choice, for looks. */
@@ -20,10 +20,23 @@ final class Feet {
   private static final double BREADTH_MM = 95;
   private static final double HEEL_TO_ANKLE = 0.26;
 
-  /** From heel to toe and back, right foot: across and forward as fractions of breadth and length. */
+  /**
+   * From heel to toe and back, right foot: across and forward as fractions of breadth and length.
+   */
   private static final double[][] SHAPE = {
-    {0, 0}, {0.24, 0.02}, {0.33, 0.13}, {0.30, 0.40}, {0.47, 0.68}, {0.42, 0.84}, {0.10, 0.98},
-    {-0.20, 1.0}, {-0.42, 0.90}, {-0.48, 0.72}, {-0.30, 0.40}, {-0.33, 0.13}, {-0.24, 0.02}
+    {0, 0},
+    {0.24, 0.02},
+    {0.33, 0.13},
+    {0.30, 0.40},
+    {0.47, 0.68},
+    {0.42, 0.84},
+    {0.10, 0.98},
+    {-0.20, 1.0},
+    {-0.42, 0.90},
+    {-0.48, 0.72},
+    {-0.30, 0.40},
+    {-0.33, 0.13},
+    {-0.24, 0.02}
   };
 
   private Feet() {}
@@ -71,12 +84,8 @@ final class Feet {
       double forward = (fraction[1] - HEEL_TO_ANKLE) * LENGTH_MM;
       outline.add(
           new Place(
-              ankle.acrossMm()
-                  + across * StrictMath.cos(turn)
-                  + forward * StrictMath.sin(turn),
-              ankle.heightMm()
-                  + forward * StrictMath.cos(turn)
-                  - across * StrictMath.sin(turn)));
+              ankle.acrossMm() + across * StrictMath.cos(turn) + forward * StrictMath.sin(turn),
+              ankle.heightMm() + forward * StrictMath.cos(turn) - across * StrictMath.sin(turn)));
     }
     return Limb.rounded(outline);
   }

@@ -37,8 +37,7 @@ final class Labels {
     for (int most = LabelText.MOST; most > 1; most--) {
       int tried = most;
       boolean drawn = scale.isPresent() && tried >= LabelText.CLOSE_UP;
-      double sum =
-          leg.levels().stream().mapToDouble(level -> heightMm(level, tried, drawn)).sum();
+      double sum = leg.levels().stream().mapToDouble(level -> heightMm(level, tried, drawn)).sum();
       if (sum <= room.heightMm()) {
         return tried;
       }

@@ -85,8 +85,7 @@ public final class LegDrawing {
         .ifPresent(
             mm ->
                 parts.add(
-                    Part.saying(
-                        wording.word("LegDrawing.BEFORE"), List.of(marks.before(mm)))));
+                    Part.saying(wording.word("LegDrawing.BEFORE"), List.of(marks.before(mm)))));
     parts.addAll(levels(marks, labels));
     parts.add(Part.background(key(labels.closeUp())));
     View view = leg.view();
@@ -158,8 +157,7 @@ public final class LegDrawing {
     if (leg.beforeMm().isPresent()) {
       key.line(Pen.EARLIER_LINE, wording.word("Key.BEFORE"));
     }
-    closeUp.ifPresent(
-        oneTo -> key.curve(wording.fill("Key.CLOSE_UP", Argument.count(oneTo))));
+    closeUp.ifPresent(oneTo -> key.curve(wording.fill("Key.CLOSE_UP", Argument.count(oneTo))));
     return key.marks();
   }
 

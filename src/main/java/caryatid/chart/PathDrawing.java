@@ -76,8 +76,7 @@ public final class PathDrawing {
   }
 
   private static Place place(Track track, int index) {
-    return new Place(
-        track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
+    return new Place(track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
   }
 
   private List<List<Place>> ellipses() {
@@ -129,8 +128,7 @@ public final class PathDrawing {
   private List<Mark> outlines() {
     List<Mark> marks = new ArrayList<>();
     ellipses()
-        .forEach(
-            e -> marks.add(Shapes.closed(e.stream().map(scale::spot).toList(), Pen.ELLIPSE)));
+        .forEach(e -> marks.add(Shapes.closed(e.stream().map(scale::spot).toList(), Pen.ELLIPSE)));
     stand.standing().loads().stream()
         .filter(load -> tracks.stream().anyMatch(track -> track.of() == load.of()))
         .forEach(

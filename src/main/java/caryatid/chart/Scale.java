@@ -38,7 +38,9 @@ record Scale(int oneTo, Spot origin) {
     return new Scale(oneTo, new Spot(middle - (left + right) / 2 / oneTo, room.bottomMm()));
   }
 
-  /** The largest scale at which places fit a room, their middle in its middle in both directions. */
+  /**
+   * The largest scale at which places fit a room, their middle in its middle in both directions.
+   */
   static Scale centred(Collection<Place> places, Box room) {
     double low = places.stream().mapToDouble(Place::heightMm).min().orElse(0);
     List<Place> raised =

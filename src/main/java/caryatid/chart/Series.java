@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A series over time in a box. Drawn by its smallest and largest value in each narrow column, so that
- * long recordings keep every peak and take no more ink than short ones.
+ * A series over time in a box. Drawn by its smallest and largest value in each narrow column, so
+ * that long recordings keep every peak and take no more ink than short ones.
  */
 final class Series {
   private static final double COLUMN_MM = 0.15;

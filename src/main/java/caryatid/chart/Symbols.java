@@ -52,8 +52,7 @@ final class Symbols {
   /** A cross for a mean. */
   static List<Mark> mean(Spot at) {
     return List.of(
-        upright(Pen.TARGET, at, 1.4),
-        Stroke.of(Pen.TARGET, at.moved(-1.4, 0), at.moved(1.4, 0)));
+        upright(Pen.TARGET, at, 1.4), Stroke.of(Pen.TARGET, at.moved(-1.4, 0), at.moved(1.4, 0)));
   }
 
   /** A dimension line below a level, with slanted ends. */

@@ -78,8 +78,7 @@ public final class TimeDrawing {
     List<Row> rows = rows();
     double each = (heightMm - TITLE_MM - BELOW_MM) / rows.size();
     List<Part> parts = new ArrayList<>();
-    String title =
-        wording.fill("TimeDrawing.TITLE", Argument.text(wording.word(track.of())));
+    String title = wording.fill("TimeDrawing.TITLE", Argument.text(wording.word(track.of())));
     parts.add(Part.background(List.of(text(0, 0, title, Lettering.TITLE))));
     for (int i = 0; i < rows.size(); i++) {
       double top = TITLE_MM + i * each;

@@ -21,7 +21,11 @@ final class Budget {
     }
     return squares.entrySet().stream()
         .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
-        .map(e -> wording.word("Budget." + e.getKey().name()) + " " + wording.plain(Math.sqrt(e.getValue()), Unit.MM))
+        .map(
+            e ->
+                wording.word("Budget." + e.getKey().name())
+                    + " "
+                    + wording.plain(Math.sqrt(e.getValue()), Unit.MM))
         .collect(Collectors.joining(", "));
   }
 }

@@ -114,7 +114,8 @@ final class Html {
 
   private void figures(Figures figures) {
     out.append("<div class=\"figures\">\n");
-    for (Drawing drawing : figures.plan().at(WIDTH_MM, (figures.leastMm() + figures.mostMm()) / 2)) {
+    for (Drawing drawing :
+        figures.plan().at(WIDTH_MM, (figures.leastMm() + figures.mostMm()) / 2)) {
       out.append("<figure>\n").append(Svg.inside(drawing)).append("</figure>\n");
     }
     out.append("</div>\n");

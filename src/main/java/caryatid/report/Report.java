@@ -20,8 +20,7 @@ public final class Report {
    * A result as a PDF. The same input gives the same bytes; the document is dated with the stand's
    * time.
    *
-   * @param result what was found; the report is of its last state, compared with the
-   *     one before
+   * @param result what was found; the report is of its last state, compared with the one before
    * @param recordings those of the last state's stands, in their order; empty when they are not at
    *     hand
    * @param attachments kept inside
@@ -67,8 +66,7 @@ public final class Report {
     PdfFooters.write(document, fonts, content.title(), wording);
   }
 
-  private static Content content(
-      Result result, List<Recording> recordings, Wording wording) {
+  private static Content content(Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = last(result);
     FirstPage first = new FirstPage(state, before(result), wording);
     SecondPage second = new SecondPage(result, state, recordings, wording);

@@ -47,8 +47,7 @@ public final class ReportReader {
     }
     for (Role needed : List.of(Role.RECORDING, Role.TRIAL_SHEET, Role.RESULT)) {
       if (found.files().stream().noneMatch(file -> file.role() == needed)) {
-        throw new BadInput(
-            Problem.at(Place.of(name), Archived.NOT_INSIDE, Argument.term(needed)));
+        throw new BadInput(Problem.at(Place.of(name), Archived.NOT_INSIDE, Argument.term(needed)));
       }
     }
     return found;
@@ -59,8 +58,7 @@ public final class ReportReader {
   }
 
   private static List<Attached> files(PDDocument document) throws IOException {
-    COSArray associated =
-        document.getDocumentCatalog().getCOSObject().getCOSArray(COSName.AF);
+    COSArray associated = document.getDocumentCatalog().getCOSObject().getCOSArray(COSName.AF);
     List<Attached> files = new ArrayList<>();
     for (int i = 0; associated != null && i < associated.size(); i++) {
       if (associated.getObject(i) instanceof COSDictionary dictionary) {

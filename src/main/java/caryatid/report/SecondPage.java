@@ -3,10 +3,10 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
-import caryatid.loadline.Moment;
 import caryatid.chart.Drawing;
 import caryatid.chart.PathDrawing;
 import caryatid.chart.TimeDrawing;
+import caryatid.loadline.Moment;
 import caryatid.recording.Provenance;
 import caryatid.recording.Recording;
 import caryatid.remark.Argument;
@@ -38,8 +38,7 @@ final class SecondPage {
   private final List<Recording> recordings;
   private final Wording wording;
 
-  SecondPage(
-      Result result, AlignmentState state, List<Recording> recordings, Wording wording) {
+  SecondPage(Result result, AlignmentState state, List<Recording> recordings, Wording wording) {
     this.result = result;
     this.state = state;
     this.recordings = recordings;

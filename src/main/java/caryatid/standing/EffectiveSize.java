@@ -7,7 +7,9 @@ import java.util.function.IntToDoubleFunction;
  * rho_k) (Zieba 2010, Metrol Meas Syst 17:3-16; formula from memory).
  */
 final class EffectiveSize {
-  /** A series is averaged into at most this many parts first: memory shorter than a part is none. */
+  /**
+   * A series is averaged into at most this many parts first: memory shorter than a part is none.
+   */
   private static final int PARTS = 400;
 
   private EffectiveSize() {}

@@ -28,7 +28,8 @@ class LegDrawingTest {
     Drawing drawing = plan(Demo.transtibial(Side.RIGHT).line(80, 60), Plane.SAGITTAL, Side.RIGHT);
     assertThat(drawing.texts())
         .extracting(Mark.Text::words)
-        .contains("knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15 (+5 to +25)");
+        .contains(
+            "knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15 (+5 to +25)");
     assertThat(drawing.alternative())
         .startsWith(
             "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")
@@ -51,8 +52,16 @@ class LegDrawingTest {
 
   @Test
   void leftAndRightAreMirrorImages() {
-    Leg left = Leg.of(Demo.transfemoral(Side.LEFT).state(0), Optional.empty(), new View(Plane.FRONTAL, Side.LEFT));
-    Leg right = Leg.of(Demo.transfemoral(Side.RIGHT).state(0), Optional.empty(), new View(Plane.FRONTAL, Side.RIGHT));
+    Leg left =
+        Leg.of(
+            Demo.transfemoral(Side.LEFT).state(0),
+            Optional.empty(),
+            new View(Plane.FRONTAL, Side.LEFT));
+    Leg right =
+        Leg.of(
+            Demo.transfemoral(Side.RIGHT).state(0),
+            Optional.empty(),
+            new View(Plane.FRONTAL, Side.RIGHT));
     assertThat(left.levels())
         .extracting(l -> -l.acrossMm())
         .containsExactlyElementsOf(right.levels().stream().map(Leg.Level::acrossMm).toList());

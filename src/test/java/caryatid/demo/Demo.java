@@ -72,7 +72,8 @@ public final class Demo {
   /** A transfemoral wearer with four landmarks, each with targets in both planes. */
   public static Demo transfemoral(Side side) {
     Demo demo = transtibial(side).level(AmputationLevel.TRANSFEMORAL);
-    return demo.landmark("socket reference point", LandmarkKind.SOCKET_REFERENCE_POINT, 60, 92, 700, 5)
+    return demo.landmark(
+            "socket reference point", LandmarkKind.SOCKET_REFERENCE_POINT, 60, 92, 700, 5)
         .landmark("hip", LandmarkKind.HIP, 68, 96, 905, 10)
         .target(Plane.FRONTAL, "ankle axis", 2, 8, 8)
         .target(Plane.SAGITTAL, "socket reference point", 0, 20, 20)
@@ -177,7 +178,8 @@ public final class Demo {
     }
     List<StateOffset> offsets =
         stands.get(0).offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
-    return new AlignmentState(stands, offsets, findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
+    return new AlignmentState(
+        stands, offsets, findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {

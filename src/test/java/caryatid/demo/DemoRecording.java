@@ -9,7 +9,9 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
-/** Twenty invented seconds at 100 Hz: a few sines about the demo's line, a step on and a step off. */
+/**
+ * Twenty invented seconds at 100 Hz: a few sines about the demo's line, a step on and a step off.
+ */
 final class DemoRecording {
   private static final int SAMPLES = 2000;
 

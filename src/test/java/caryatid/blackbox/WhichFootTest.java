@@ -12,9 +12,9 @@ import caryatid.remark.BadInput;
 import caryatid.report.ResultJson;
 import caryatid.standing.LineOf;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The line that is judged is the prosthetic foot's own, never the whole body's. */
@@ -35,14 +35,13 @@ class WhichFootTest {
     return ResultJson.read(run.out().getBytes(StandardCharsets.UTF_8));
   }
 
-  private static Offset wholeBody(Result result, Finding finding) {
+  private static Optional<Offset> wholeBody(Result result, Finding finding) {
     return result.states().get(0).offsets().stream()
         .map(StateOffset::offset)
         .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LineKind.VERTICAL)
         .filter(o -> o.plane() == finding.offset().plane())
         .filter(o -> o.landmark().equals(finding.offset().landmark()))
-        .findFirst()
-        .orElseThrow();
+        .findFirst();
   }
 
   /**
@@ -51,8 +50,7 @@ class WhichFootTest {
    * the whole body's line in neither.
    */
   @Test
-  void theWholeBodysLineWouldHaveGivenAnotherResult() throws Exception {
-    assertThat(Files.readAllLines(Path.of("sample-recordings/truth-offsets.csv"))).isNotEmpty();
+  void theWholeBodysLineWouldHaveGivenAnotherResult() throws BadInput {
     Result result = barefoot();
     List<Finding> findings = result.states().get(0).findings();
     assertThat(findings)
@@ -61,7 +59,9 @@ class WhichFootTest {
     for (Finding finding : findings) {
       assertThat(finding.offset().of()).isEqualTo(LineOf.LEFT_FOOT);
       assertThat(inside(finding, finding.offset())).isTrue();
-      assertThat(inside(finding, wholeBody(result, finding))).isFalse();
+      Optional<Offset> other = wholeBody(result, finding);
+      assertThat(other.isPresent()).isEqualTo(finding.offset().plane() == Plane.SAGITTAL);
+      other.ifPresent(offset -> assertThat(inside(finding, offset)).isFalse());
     }
   }
 

@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
@@ -47,7 +48,9 @@ class LegDrawingTest {
     Scale scale = Scale.fitting(Extent.of(leg), new Box(0, 0, 44, 70));
     Spot low = scale.spot(0, 0);
     Spot moved = scale.spot(100, 100);
-    assertThat(moved.rightMm() - low.rightMm()).isEqualTo(low.downMm() - moved.downMm());
+    double roundingMm = 1e-9;
+    assertThat(moved.rightMm() - low.rightMm())
+        .isCloseTo(low.downMm() - moved.downMm(), within(roundingMm));
   }
 
   @Test

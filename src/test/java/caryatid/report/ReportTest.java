@@ -61,9 +61,9 @@ class ReportTest {
             "Load line in standing: DEMO-7",
             "sagittal",
             "knee centre",
-            "+18.0 anterior 8.9 +15.0 +5.0 to +25.0",
+            "+18.0 anterior 9.1 +15.0 +5.0 to +25.0",
             "measured inside, too",
-            "−12.0 medial 10.7 −5.0 −20.0 to +10.0",
+            "−12.0 medial 10.9 −5.0 −20.0 to +10.0",
             "Conclusion Line at the knee",
             "Cautions",
             "Change nothing under load.");

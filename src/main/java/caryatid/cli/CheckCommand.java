@@ -2,30 +2,25 @@ package caryatid.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.report.Paper;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.report.ResultDifference;
 import caryatid.report.ResultJson;
-import caryatid.standing.Stretch;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import caryatid.workflow.Check;
 import caryatid.workflow.Inputs;
-import caryatid.workflow.ReportPage;
+import caryatid.workflow.Recheck;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
@@ -36,41 +31,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Checks the load line of a standing trial and writes the report.")
 final class CheckCommand implements Callable<Integer> {
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "RECORDING",
-      description = "The plate's export; several stands of one alignment one after the other.")
-  private List<Path> recordings = new ArrayList<>();
-
-  @Option(
-      names = "--trial",
-      required = true,
-      paramLabel = "SHEET",
-      description = "The trial sheet (YAML).")
-  private Path sheet;
-
-  @Option(
-      names = "--plate",
-      paramLabel = "DESCRIPTION",
-      description = "The plate description (YAML).")
-  private Path description;
-
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      defaultValue = ".",
-      description = "Where the report goes; this folder if left out.")
-  private Path folder;
-
-  @Option(
-      names = "--paper",
-      paramLabel = "SIZE",
-      defaultValue = "A4",
-      description = "A4 or Letter.")
-  private Paper paper;
-
-  @Option(names = "--replace", description = "Replace a report that is there already.")
-  private boolean replace;
+  @Mixin private TrialOptions trial;
+  @Mixin private ReportOptions report;
 
   @Option(
       names = "--json",
@@ -78,65 +40,63 @@ final class CheckCommand implements Callable<Integer> {
   private boolean json;
 
   @Option(
-      names = "--from",
-      paramLabel = "S",
-      description = "Use the recording from this second on.")
-  private double fromS = Double.NEGATIVE_INFINITY;
-
-  @Option(names = "--to", paramLabel = "S", description = "Use the recording up to this second.")
-  private double toS = Double.POSITIVE_INFINITY;
+      names = "--language",
+      paramLabel = "CODE",
+      defaultValue = "en",
+      description = "Language of text and report: en, de, fr or es; en if left out.")
+  private Language language;
 
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws BadInput {
-    Inputs inputs = inputs();
+    PrintWriter out = spec.commandLine().getOut();
+    if (trial.isReport()) {
+      return checkAgain(out);
+    }
+    Inputs inputs = trial.inputs();
     if (json) {
-      out().println(new String(ResultJson.write(Check.run(inputs).result()), UTF_8));
+      out.println(new String(ResultJson.write(Check.run(inputs).result()), UTF_8));
       return 0;
     }
-    ReportFile report = new ReportFile(folder.resolve(reportName()), replace);
-    report.check();
+    Map<ReportOptions.Form, ReportFile> files = report.files(trial.first());
     Check.Checked checked = Check.run(inputs);
-    Wording wording = Wording.in(Locale.ENGLISH);
-    report.write(ReportPage.pdf(inputs, checked, wording, paper));
-    ResultText.lines(checked.result(), wording).forEach(out()::println);
-    out().println(wording.fill("cli.report", Argument.text(report.path().toString())));
+    Wording wording = Wording.in(language.locale());
+    ResultText.lines(checked.result(), wording).forEach(out::println);
+    report.write(files, inputs, checked, wording, out);
     return 0;
   }
 
-  private PrintWriter out() {
-    return spec.commandLine().getOut();
-  }
-
-  private Inputs inputs() throws BadInput {
-    List<NamedBytes> files = new ArrayList<>();
-    for (Path recording : recordings) {
-      files.add(FileBytes.of(recording));
+  private int checkAgain(PrintWriter out) throws BadInput {
+    String name = trial.first().toString();
+    Recheck.Outcome outcome = Recheck.run(name, FileBytes.of(trial.first()).readAll());
+    Wording wording = Wording.in(language.locale());
+    if (!outcome.differences().isEmpty()) {
+      throw new BadInput(outcome.differences().stream().map(d -> different(name, d)).toList());
     }
-    Optional<NamedBytes> plate =
-        description == null ? Optional.empty() : Optional.of(FileBytes.of(description));
-    return new Inputs(files, FileBytes.of(sheet), plate, this::beside, byHand());
+    ResultText.lines(outcome.result(), wording).forEach(out::println);
+    out.println(wording.fill("cli.reproduced", Argument.text(outcome.madeBy())));
+    return 0;
   }
 
-  private Optional<NamedBytes> beside(String name) {
-    Path path = sheet.resolveSibling(name);
-    return Files.isRegularFile(path) ? Optional.of(new FileBytes(path)) : Optional.empty();
+  private static Problem different(String name, ResultDifference difference) {
+    return Problem.at(
+        Place.of(name),
+        Cli.NOT_REPRODUCED,
+        Argument.text(difference.path()),
+        Argument.text(difference.before()),
+        Argument.text(difference.now()));
   }
 
-  private Optional<Stretch> byHand() {
-    if (Double.isInfinite(fromS) && Double.isInfinite(toS)) {
-      return Optional.empty();
+  /** Languages of what people read. */
+  enum Language {
+    EN,
+    DE,
+    FR,
+    ES;
+
+    Locale locale() {
+      return Locale.forLanguageTag(name().toLowerCase(Locale.ROOT));
     }
-    if (!(toS > fromS)) {
-      throw new ParameterException(spec.commandLine(), "--from must be before --to");
-    }
-    return Optional.of(new Stretch(fromS, toS));
-  }
-
-  private String reportName() {
-    String name = recordings.get(0).getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return (dot > 0 ? name.substring(0, dot) : name) + "-report.pdf";
   }
 }

@@ -7,8 +7,11 @@ import java.util.function.IntToDoubleFunction;
  * rho_k) (Zieba 2010, Metrol Meas Syst 17:3-16; formula from memory).
  */
 final class EffectiveSize {
-  /** A series is averaged into at most this many parts first: memory shorter than a part is none. */
-  private static final int PARTS = 400;
+  /**
+   * A series is averaged into at most this many parts first: memory shorter than a part is none.
+   * Odd, so that the parts are the same when time runs backwards.
+   */
+  private static final int PARTS = 401;
 
   private EffectiveSize() {}
 

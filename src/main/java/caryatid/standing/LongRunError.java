@@ -4,19 +4,20 @@ import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Source;
 
 /**
- * How far a mean over a stretch may lie from the mean the stand would show in the long run, although
- * sway at one moment resembles sway some seconds later.
+ * How far a mean over a stretch may lie from the mean the stand would show in the long run,
+ * although sway at one moment resembles sway some seconds later.
  *
- * <p>The two slowest cosine transforms of the residuals, weighted equally, estimate their spectrum at
- * frequency zero; the error of the mean then follows Student's t with two degrees of freedom (Mueller
- * 2007, J Econometrics 141:1331-1352, from memory; Lazarus, Lewis, Stock and Watson 2018, J Bus Econ
- * Stat 36:541-559). Two, because more cosines reach up to frequencies where the spectrum of sway has
- * fallen already: intervals get narrower and no longer hold the truth as often as they say.
+ * <p>The two slowest cosine transforms of the residuals, weighted equally, estimate their spectrum
+ * at frequency zero; the error of the mean then follows Student's t with two degrees of freedom
+ * (Mueller 2007, J Econometrics 141:1331-1352, from memory; Lazarus, Lewis, Stock and Watson 2018,
+ * J Bus Econ Stat 36:541-559). Two, because more cosines reach up to frequencies where the spectrum
+ * of sway has fallen already: intervals get narrower and no longer hold the truth as often as they
+ * say.
  *
- * <p>Even the two lie below frequency zero's level where sway remembers long. They are raised by what
- * they would be too low for a first-order process as slow as the residuals show it: of spectrum
- * 1 / (1 + (omega tau)^2), with 2 tau / T the reciprocal of the {@link EffectiveSize}, doubled because
- * residuals of a short stretch show about half the memory there is.
+ * <p>Even the two lie below frequency zero's level where sway remembers long. They are raised by
+ * what they would be too low for a first-order process as slow as the residuals show it: of
+ * spectrum 1 / (1 + (omega tau)^2), with 2 tau / T the reciprocal of the {@link EffectiveSize},
+ * doubled because residuals of a short stretch show about half the memory there is.
  */
 final class LongRunError {
   /** Cosines used, and so the degrees of freedom. */

@@ -18,8 +18,8 @@ import java.util.OptionalDouble;
  * @param ellipseMm2 area of the 95 % prediction ellipse, mm2
  * @param covarianceMm2 covariance of sideways and fore-aft, mm2
  * @param meanFrequencyHz mean speed over 2 pi times the mean distance from the mean, Hz
- * @param effectiveRight as how many independent samples the sideways series counts for its mean; too
- *     large where the stretch is short beside the sway's memory
+ * @param effectiveRight as how many independent samples the sideways series counts for its mean;
+ *     too large where the stretch is short beside the sway's memory
  * @param effectiveAnterior the same fore and aft
  */
 public record Sway(

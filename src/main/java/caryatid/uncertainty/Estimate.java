@@ -46,13 +46,13 @@ public record Estimate(double value, List<Contribution> contributions) {
   }
 
   /**
-   * Effective degrees of freedom by which intervals and probabilities are found: the harmonic mean of
-   * the contributions' own, weighted by their variances. Not rounded; infinite where no contribution
-   * has finite ones.
+   * Effective degrees of freedom by which intervals and probabilities are found: the harmonic mean
+   * of the contributions' own, weighted by their variances. Not rounded; infinite where no
+   * contribution has finite ones.
    *
    * <p>Never more than {@link #welchSatterthwaite()}, which takes estimated variances for the true
-   * ones: where a part of two degrees of freedom happens to come out small beside a well-known part,
-   * its intervals hold the truth in 92 % of cases for 95 % stated; these in 94 to 96 %.
+   * ones: where a part of two degrees of freedom happens to come out small beside a well-known
+   * part, its intervals hold the truth in 92 % of cases for 95 % stated; these in 94 to 96 %.
    */
   public double degreesOfFreedom() {
     return degrees(1);

@@ -116,7 +116,9 @@ final class DemoStand {
             10.58,
             301.2,
             1.4,
-            0.31, 14, 12);
+            0.31,
+            14,
+            12);
     Map<Side, Estimate> share = Map.of(demo.side, estimate(0.495, 0.004, 7, Cause.SWAY, "share"));
     return new Standing(
         stretch, 100, List.of(load), List.of(sway), List.of(), share, List.<Remark>of());

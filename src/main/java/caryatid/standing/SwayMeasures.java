@@ -13,6 +13,9 @@ final class SwayMeasures {
   /** Cutoff of the low-pass for measures that depend on noise, Hz (common practice, no source). */
   static final double LOW_PASS_HZ = 10;
 
+  /** Each end is continued by as many periods of the cutoff, where its start has died away. */
+  private static final int PADDING_PERIODS = 4;
+
   private SwayMeasures() {}
 
   /**
@@ -27,7 +30,7 @@ final class SwayMeasures {
       return List.of(plain);
     }
     Butterworth filter = Butterworth.twoPasses(LOW_PASS_HZ, rateHz);
-    int padding = (int) Math.ceil(rateHz / LOW_PASS_HZ);
+    int padding = (int) Math.ceil(PADDING_PERIODS * rateHz / LOW_PASS_HZ);
     return List.of(
         plain,
         measure(

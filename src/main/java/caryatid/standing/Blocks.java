@@ -62,15 +62,18 @@ final class Blocks {
   }
 
   /**
-   * First sample of each of equally long blocks of a recording, and its length at the end.
+   * First sample of each of equally long blocks of a recording, and its length at the end. The same
+   * blocks are found when time runs backwards, but for the middle of an even number of them.
    *
    * @param samples how many samples there are, at least 1
    * @param count how many blocks, at least 1
    */
   static int[] edges(int samples, int count) {
     int[] edges = new int[count + 1];
-    for (int b = 0; b <= count; b++) {
-      edges[b] = (int) ((long) samples * b / count);
+    for (int b = 0; b <= count / 2; b++) {
+      int before = (int) ((long) samples * b / count);
+      edges[b] = before;
+      edges[count - b] = samples - before;
     }
     return edges;
   }

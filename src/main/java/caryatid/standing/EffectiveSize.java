@@ -9,8 +9,9 @@ import java.util.function.IntToDoubleFunction;
 final class EffectiveSize {
   /**
    * A series is averaged into at most this many parts first: memory shorter than a part is none.
+   * Odd, so that the parts are the same when time runs backwards.
    */
-  private static final int PARTS = 400;
+  private static final int PARTS = 401;
 
   private EffectiveSize() {}
 

@@ -13,6 +13,9 @@ final class SwayMeasures {
   /** Cutoff of the low-pass for measures that depend on noise, Hz (common practice, no source). */
   static final double LOW_PASS_HZ = 10;
 
+  /** Each end is continued by as many periods of the cutoff, where its start has died away. */
+  private static final int PADDING_PERIODS = 4;
+
   private SwayMeasures() {}
 
   /**
@@ -27,7 +30,7 @@ final class SwayMeasures {
       return List.of(plain);
     }
     Butterworth filter = Butterworth.twoPasses(LOW_PASS_HZ, rateHz);
-    int padding = (int) Math.ceil(rateHz / LOW_PASS_HZ);
+    int padding = (int) Math.ceil(PADDING_PERIODS * rateHz / LOW_PASS_HZ);
     return List.of(
         plain,
         measure(
@@ -42,20 +45,26 @@ final class SwayMeasures {
       LineOf of, OptionalDouble lowPassHz, double[] right, double[] anterior, double rateHz) {
     double path = path(right, anterior);
     double speed = path * rateHz / (right.length - 1);
+    double[] fromMeanRight = centred(right);
+    double[] fromMeanAnterior = centred(anterior);
+    double varianceRight = SampleStatistics.covariance(right, right);
+    double varianceAnterior = SampleStatistics.covariance(anterior, anterior);
+    double covariance = SampleStatistics.covariance(right, anterior);
+    double determinant = varianceRight * varianceAnterior - covariance * covariance;
     return new Sway(
         of,
         lowPassHz,
-        SampleStatistics.standardDeviation(right),
-        SampleStatistics.standardDeviation(anterior),
+        Math.sqrt(varianceRight),
+        Math.sqrt(varianceAnterior),
         range(right),
         range(anterior),
         path,
         speed,
-        ellipse(right, anterior),
-        SampleStatistics.covariance(right, anterior),
-        frequency(speed, meanDistance(right, anterior)),
-        EffectiveSize.of(centred(right)),
-        EffectiveSize.of(centred(anterior)));
+        ellipse(right.length, determinant),
+        covariance,
+        frequency(speed, meanDistance(fromMeanRight, fromMeanAnterior)),
+        EffectiveSize.of(fromMeanRight),
+        EffectiveSize.of(fromMeanAnterior));
   }
 
   private static double[] centred(double[] values) {
@@ -77,11 +86,9 @@ final class SwayMeasures {
   }
 
   private static double meanDistance(double[] right, double[] anterior) {
-    double meanRight = SampleStatistics.mean(right);
-    double meanAnterior = SampleStatistics.mean(anterior);
     double sum = 0;
     for (int i = 0; i < right.length; i++) {
-      sum += distance(right[i] - meanRight, anterior[i] - meanAnterior);
+      sum += distance(right[i], anterior[i]);
     }
     return sum / right.length;
   }
@@ -94,13 +101,14 @@ final class SwayMeasures {
     return Arrays.stream(values).max().orElseThrow() - Arrays.stream(values).min().orElseThrow();
   }
 
-  /** Area of the 95 % prediction ellipse: pi k sqrt(det S), mm2. */
-  static double ellipse(double[] right, double[] anterior) {
-    double both = SampleStatistics.covariance(right, anterior);
-    double determinant =
-        SampleStatistics.covariance(right, right) * SampleStatistics.covariance(anterior, anterior)
-            - both * both;
-    return StrictMath.PI * ellipseFactor(right.length) * Math.sqrt(Math.max(0, determinant));
+  /**
+   * Area of the 95 % prediction ellipse: pi k sqrt(det S), mm2.
+   *
+   * @param n samples, at least 3
+   * @param determinant of the covariance matrix S, mm4; below 0 by rounding counts as 0
+   */
+  static double ellipse(long n, double determinant) {
+    return StrictMath.PI * ellipseFactor(n) * Math.sqrt(Math.max(0, determinant));
   }
 
   /**

@@ -43,7 +43,8 @@ class SwayMeasuresTest {
   void validation_theEllipseOfFourPoints() {
     double[] right = {3, -3, 0, 0};
     double[] anterior = {0, 0, 7, -7};
-    assertThat(SwayMeasures.ellipse(right, anterior)).isCloseTo(47.5 * Math.PI * 21, within(1e-10));
+    assertThat(measure(right, anterior, 1).ellipseMm2())
+        .isCloseTo(47.5 * Math.PI * 21, within(1e-10));
   }
 
   /**

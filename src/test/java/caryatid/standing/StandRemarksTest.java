@@ -1,0 +1,153 @@
+package caryatid.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.geometry.Side;
+import caryatid.recording.PlateAccuracy;
+import caryatid.recording.Recording;
+import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import caryatid.wording.Wording;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Both sides of every limit from which a stand is remarked. */
+class StandRemarksTest {
+  private static final Stance PLATES = new Stance.PlatePerFoot("left", "right");
+  private static final double GRAVITY = 9.80665;
+
+  private static List<Topic> topics(Standing standing) {
+    return standing.remarks().stream().map(Remark::topic).toList();
+  }
+
+  private static Made feet(double rateHz, double seconds, double leftN, double rightN, double mm) {
+    int n = (int) (rateHz * seconds);
+    double memory = Math.exp(-1 / rateHz);
+    double[] x = Made.autoregressive(new Random(31), n, memory);
+    double[] y = Made.autoregressive(new Random(32), n, memory);
+    return Made.at(rateHz, seconds)
+        .plate("left", i -> -90 + mm * x[i], i -> mm * y[i], i -> leftN)
+        .plate("right", i -> 90 + mm * x[i], i -> mm * y[i], i -> rightN);
+  }
+
+  private static List<Topic> remarks(Recording recording, double bodyMassKg) throws BadInput {
+    StandAnalysis.Conditions conditions =
+        new StandAnalysis.Conditions(
+            PLATES,
+            List.of(Side.LEFT),
+            OptionalDouble.of(bodyMassKg),
+            PlateAccuracy.ASSUMED,
+            Optional.empty());
+    return topics(StandAnalysis.analyse(recording, conditions));
+  }
+
+  @Test
+  void aPlainStandHasNoRemark() throws BadInput {
+    assertThat(remarks(feet(100, 60, 400, 400, 3).recording(), 800 / GRAVITY)).isEmpty();
+  }
+
+  @Test
+  void aHardlyLoadedProsthesisIsRemarked() throws BadInput {
+    assertThat(remarks(feet(100, 60, 239, 561, 3).recording(), 800 / GRAVITY))
+        .containsExactly(StandRemark.PROSTHESIS_LITTLE_LOADED);
+    assertThat(remarks(feet(100, 60, 241, 559, 3).recording(), 800 / GRAVITY)).isEmpty();
+  }
+
+  @Test
+  void aBodyMassThatThePlatesDoNotWeighIsRemarked() throws BadInput {
+    Recording recording = feet(100, 60, 400, 400, 3).recording();
+    assertThat(remarks(recording, 800 / GRAVITY / 1.051))
+        .containsExactly(StandRemark.BODY_MASS_DIFFERS);
+    assertThat(remarks(recording, 800 / GRAVITY / 1.049)).isEmpty();
+  }
+
+  @Test
+  void aShortStretchIsRemarked() throws BadInput {
+    assertThat(remarks(feet(100, 24, 400, 400, 3).recording(), 800 / GRAVITY))
+        .contains(StandRemark.SHORT_STRETCH);
+    assertThat(remarks(feet(100, 26, 400, 400, 3).recording(), 800 / GRAVITY))
+        .doesNotContain(StandRemark.SHORT_STRETCH);
+  }
+
+  @Test
+  void aLowRateIsRemarked() throws BadInput {
+    assertThat(remarks(feet(49, 60, 400, 400, 3).recording(), 800 / GRAVITY))
+        .contains(StandRemark.LOW_RATE);
+    assertThat(remarks(feet(50, 60, 400, 400, 3).recording(), 800 / GRAVITY))
+        .doesNotContain(StandRemark.LOW_RATE);
+  }
+
+  @Test
+  void tooMuchAndTooLittleSwayAreRemarked() throws BadInput {
+    assertThat(remarks(feet(100, 60, 400, 400, 0.09).recording(), 800 / GRAVITY))
+        .contains(StandRemark.HARDLY_ANY_SWAY);
+    assertThat(remarks(feet(100, 60, 400, 400, 0.15).recording(), 800 / GRAVITY))
+        .doesNotContain(StandRemark.HARDLY_ANY_SWAY);
+    assertThat(remarks(feet(100, 60, 400, 400, 20).recording(), 800 / GRAVITY))
+        .contains(StandRemark.MUCH_SWAY);
+    assertThat(remarks(feet(100, 60, 400, 400, 14).recording(), 800 / GRAVITY))
+        .doesNotContain(StandRemark.MUCH_SWAY);
+  }
+
+  /** 0.3 deg of 800 N are 4.19 N; each plate is pushed by half. */
+  @Test
+  void aHorizontalForceThatDoesNotCancelIsRemarked() throws BadInput {
+    double limit = 800 * Math.toRadians(0.3);
+    assertThat(remarks(pushed(limit + 0.01), 800 / GRAVITY))
+        .containsExactly(StandRemark.SHEAR_OFFSET);
+    assertThat(remarks(pushed(limit - 0.01), 800 / GRAVITY)).isEmpty();
+  }
+
+  /** Each foot may lean by itself; only both together must not. */
+  private static Recording pushed(double togetherN) {
+    int n = 6000;
+    double[] x = Made.autoregressive(new Random(33), n, 0.99);
+    return Made.at(100, 60)
+        .plate("left", i -> -90 + x[i], i -> 3 * x[i], i -> 400)
+        .pushed(0, 30 + togetherN)
+        .plate("right", i -> 90 + x[i], i -> 3 * x[i], i -> 400)
+        .pushed(0, -30)
+        .recording();
+  }
+
+  @Test
+  void anUnknownLoadShareIsRemarked() throws BadInput {
+    double[] x = Made.autoregressive(new Random(34), 6000, 0.99);
+    Recording recording =
+        Made.at(100, 60).plate("p", i -> x[i], i -> 3 * x[i], i -> 400).recording();
+    assertThat(topics(StandAnalysis.analyse(recording, Made.rightFoot())))
+        .containsExactly(StandRemark.SHARE_UNKNOWN);
+  }
+
+  /** A slow wave all through the stand counts as a handful of independent samples. */
+  @Test
+  void swayThatIsSlowBesideTheStretchIsRemarked() throws BadInput {
+    Recording slow =
+        Made.at(100, 60)
+            .copAlone("p", wave(6000, 1 / 25.0, 3), wave(6000, 1 / 30.0, 4))
+            .recording();
+    Standing standing =
+        StandAnalysis.analyse(
+            slow, Made.conditions(new Stance.BothFeetOnOnePlate(Optional.empty()), Side.LEFT));
+    Remark remark =
+        standing.remarks().stream()
+            .filter(r -> r.topic() == StandRemark.SHORT_BESIDE_MEMORY)
+            .findFirst()
+            .orElseThrow();
+    assertThat(Wording.in(Locale.ENGLISH).say(remark))
+        .startsWith("Sway was slow beside the 59.99\u00a0s used: for the mean they count as only");
+  }
+
+  private static double[] wave(int n, double hertz, double mm) {
+    double[] values = new double[n];
+    for (int i = 0; i < n; i++) {
+      values[i] = mm * Math.sin(2 * Math.PI * hertz * i / 100);
+    }
+    return values;
+  }
+}

@@ -19,6 +19,9 @@ import java.util.Optional;
  * runs between the legs and says nothing about one of them.
  */
 final class Offsets {
+  /** Median of 1,930 real stands (open data set of Santos and Duarte 2016, PeerJ 4:e2648), mm. */
+  private static final double SIDEWAYS_SWAY_MM = 5.3;
+
   private final Standing standing;
   private final Doubts doubts;
 
@@ -86,17 +89,24 @@ final class Offsets {
    * source is that moment, in standard deviations of the swing.
    */
   private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
-    Sway sway = swing(load.of());
-    double sdMm = plane == Plane.SAGITTAL ? sway.sdAnteriorMm() : sway.sdRightMm();
     String of = landmark.side() + " " + landmark.name() + " " + plane;
-    double mm = sdMm * landmark.heightMm() / doubts.pendulumMm();
+    double mm = swingMm(load.of(), plane) * landmark.heightMm() / doubts.pendulumMm();
     return known(Cause.LANDMARK_MOVEMENT, of, 1, mm);
   }
 
-  /** The whole body's sway where it was recorded, else that of the line itself. */
-  private Sway swing(LineOf of) {
-    LineOf best = standing.load(LineOf.WHOLE_BODY).isPresent() ? LineOf.WHOLE_BODY : of;
-    return standing.sway().stream().filter(s -> s.of() == best).findFirst().orElseThrow();
+  /**
+   * Standard deviation of the whole body's sway: as recorded under both feet, else fore and aft
+   * that of the line itself, and sideways at least the median of real stands, because a body that
+   * sways sideways moves its load from foot to foot and hardly moves the line of either.
+   */
+  private double swingMm(LineOf of, Plane plane) {
+    boolean both = standing.load(LineOf.WHOLE_BODY).isPresent();
+    LineOf best = both ? LineOf.WHOLE_BODY : of;
+    Sway sway = standing.sway().stream().filter(s -> s.of() == best).findFirst().orElseThrow();
+    if (plane == Plane.SAGITTAL) {
+      return sway.sdAnteriorMm();
+    }
+    return both ? sway.sdRightMm() : Math.max(sway.sdRightMm(), SIDEWAYS_SWAY_MM);
   }
 
   private static Contribution known(Cause cause, String of, double u, double sensitivity) {

@@ -10,7 +10,7 @@ package caryatid.samples;
  * @param upN force on the person up, N
  * @param turnNmm free moment about the vertical through the centre of pressure, N mm
  */
-record FootTrace(
+public record FootTrace(
     double[] rightMm,
     double[] anteriorMm,
     double[] rightN,
@@ -28,7 +28,7 @@ record FootTrace(
         new double[samples]);
   }
 
-  int size() {
+  public int size() {
     return upN.length;
   }
 
@@ -47,7 +47,7 @@ record FootTrace(
   }
 
   /** Force-weighted mean of a coordinate of the centre of pressure over samples from, up to to. */
-  double mean(double[] coordinateMm, int from, int to) {
+  public double mean(double[] coordinateMm, int from, int to) {
     double moment = 0;
     double force = 0;
     for (int i = from; i < to; i++) {
@@ -58,7 +58,7 @@ record FootTrace(
   }
 
   /** Mean vertical force over samples from, up to to, N. */
-  double meanUpN(int from, int to) {
+  public double meanUpN(int from, int to) {
     double force = 0;
     for (int i = from; i < to; i++) {
       force += upN[i];

@@ -12,7 +12,7 @@ package caryatid.samples;
  *     the opposite
  * @param pushAnteriorN the same, anterior, N
  */
-record Foothold(
+public record Foothold(
     double rightMm,
     double anteriorMm,
     double follows,

@@ -5,7 +5,7 @@ package caryatid.samples;
  * (see {@link Pendulum}) the centre of mass y is the centre of pressure p smoothed by exp(-|t| / T)
  * / 2T with T the root of J / (m g h), and the force is m y''.
  */
-final class Inertia {
+public final class Inertia {
   private static final double FALL_S2 = 66 / (76 * 9.80665 * 0.87);
 
   private Inertia() {}

@@ -5,33 +5,33 @@ package caryatid.samples;
  * splittable pseudorandom number generators, OOPSLA; constants from memory) and the polar method
  * (Marsaglia and Bray 1964, SIAM Review 6:260-264; from memory).
  */
-final class Noise {
+public final class Noise {
   private static final long GOLDEN = 0x9E3779B97F4A7C15L;
   private long state;
   private double spare;
   private boolean hasSpare;
 
-  Noise(long seed) {
+  public Noise(long seed) {
     state = seed;
   }
 
   /** Another sequence, independent of what this one still draws. */
-  Noise split() {
+  public Noise split() {
     return new Noise(mix(next() ^ GOLDEN));
   }
 
   /** Evenly distributed, from 0 to below 1. */
-  double even() {
+  public double even() {
     return (next() >>> 11) * 0x1p-53;
   }
 
   /** Evenly distributed between two limits. */
-  double between(double low, double high) {
+  public double between(double low, double high) {
     return low + (high - low) * even();
   }
 
   /** Standard normal. */
-  double normal() {
+  public double normal() {
     if (hasSpare) {
       hasSpare = false;
       return spare;

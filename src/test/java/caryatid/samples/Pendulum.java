@@ -21,14 +21,14 @@ package caryatid.samples;
  * @param posture how the posture wanders
  * @param muscle noise of the muscles
  */
-record Pendulum(
+public record Pendulum(
     double fallS2, double gain, double dampingS, double delayS, Sway posture, Sway muscle)
     implements Sway {
   private static final double LONGEST_STEP_S = 0.005;
   private static final double SETTLE_S = 20;
 
   /** The published body and feedback. */
-  static Pendulum published(Sway posture, Sway muscle) {
+  public static Pendulum published(Sway posture, Sway muscle) {
     return new Pendulum(66 / (76 * 9.80665 * 0.87), 1.36, 0.43, 0.171, posture, muscle);
   }
 

@@ -10,7 +10,7 @@ package caryatid.samples;
  * @param left the left foot
  * @param right the right foot
  */
-record Person(
+public record Person(
     double massKg,
     Sway foreAndAft,
     Sway sideways,
@@ -19,12 +19,12 @@ record Person(
     Foothold right) {
 
   /** The weight, N (standard gravity, CGPM 1901). */
-  double weightN() {
+  public double weightN() {
     return massKg * 9.80665;
   }
 
   /** The same person on another try, both feet a little elsewhere. */
-  Person movedBy(double rightMm, double anteriorMm) {
+  public Person movedBy(double rightMm, double anteriorMm) {
     return new Person(
         massKg,
         foreAndAft,
@@ -35,12 +35,12 @@ record Person(
   }
 
   /** The whole body's long-run mean of the centre of pressure, to the right, mm. */
-  double rightMm() {
+  public double rightMm() {
     return rightShare * right.rightMm() + (1 - rightShare) * left.rightMm();
   }
 
   /** The whole body's long-run mean of the centre of pressure, anterior, mm. */
-  double anteriorMm() {
+  public double anteriorMm() {
     return rightShare * right.anteriorMm() + (1 - rightShare) * left.anteriorMm();
   }
 }

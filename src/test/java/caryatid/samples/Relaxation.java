@@ -8,7 +8,7 @@ package caryatid.samples;
  * @param sdMm long-run standard deviation, mm
  * @param timeS relaxation time, s, above 0
  */
-record Relaxation(double sdMm, double timeS) implements Sway {
+public record Relaxation(double sdMm, double timeS) implements Sway {
   @Override
   public double[] trace(int samples, double rateHz, Noise noise) {
     double keep = StrictMath.exp(-1 / (rateHz * timeS));
@@ -23,7 +23,7 @@ record Relaxation(double sdMm, double timeS) implements Sway {
   }
 
   /** Follows another sway with a lag, which takes its roughness away; the mean stays 0. */
-  static Sway smoothed(Sway rough, double lagS) {
+  public static Sway smoothed(Sway rough, double lagS) {
     return (samples, rateHz, noise) -> {
       int settle = (int) (8 * lagS * rateHz) + 1;
       double[] from = rough.trace(samples + settle, rateHz, noise);

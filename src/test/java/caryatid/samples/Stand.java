@@ -15,13 +15,13 @@ package caryatid.samples;
  * @param left under the left foot
  * @param right under the right foot
  */
-record Stand(double rateHz, Person person, FootTrace left, FootTrace right) {
+public record Stand(double rateHz, Person person, FootTrace left, FootTrace right) {
   private static final Sway BREATH = new Relaxation(0.0011, 0.3);
   private static final Sway TURN_NMM = Relaxation.smoothed(new Relaxation(400, 2), 0.06);
   private static final Sway PUSH_N = Relaxation.smoothed(new Relaxation(1, 5), 0.06);
 
   /** A stand that begins settled and ends standing. */
-  static Stand of(Person person, int samples, double rateHz, Noise noise) {
+  public static Stand of(Person person, int samples, double rateHz, Noise noise) {
     double[] fore = person.foreAndAft().trace(samples, rateHz, noise.split());
     double[] side = person.sideways().trace(samples, rateHz, noise.split());
     double[] push = PUSH_N.trace(samples, rateHz, noise.split());
@@ -52,7 +52,7 @@ record Stand(double rateHz, Person person, FootTrace left, FootTrace right) {
   }
 
   /** Both feet as one. */
-  FootTrace whole() {
+  public FootTrace whole() {
     return left.with(right);
   }
 

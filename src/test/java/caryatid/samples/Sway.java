@@ -4,7 +4,7 @@ package caryatid.samples;
  * How the centre of pressure moves in one direction: a stationary process whose long-run mean is
  * exactly 0.
  */
-interface Sway {
+public interface Sway {
   /**
    * A stretch of it, already settled at its first sample.
    *

@@ -1,0 +1,54 @@
+package caryatid.calibration;
+
+import caryatid.calibration.Tables.Plan;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The whole study; writes its tables into a page. */
+public final class CalibrationStudy {
+  private static final int RATE_HZ = 50;
+  private static final int SECONDS = 20;
+
+  private CalibrationStudy() {}
+
+  /**
+   * Runs the study.
+   *
+   * @param arguments the page, which families ({@code chosen-on} or {@code held-back}), and
+   *     optionally a factor for the number of runs
+   */
+  public static void main(String[] arguments) throws IOException {
+    Path page = Path.of(arguments[0]);
+    String which = arguments[1];
+    boolean chosenOn = which.equals("chosen-on");
+    List<Family> families = chosenOn ? Families.CHOSEN_ON : Families.HELD_BACK;
+    Tables tables = new Tables(arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1);
+    Page.put(page, "people " + which, tables.people(families));
+    if (chosenOn) {
+      Page.put(page, "known memory", tables.knownMemory());
+    }
+    Page.put(page, "stands " + which, tables.standMeans(families));
+    Page.put(page, "alignments " + which, tables.alignments(plans(families, chosenOn)));
+  }
+
+  private static List<Plan> plans(List<Family> families, boolean chosenOn) {
+    List<Plan> plans = new ArrayList<>();
+    for (Family family : families) {
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 1, 1), 5000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 1), 10_000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 2), 5000));
+    }
+    if (chosenOn) {
+      Family family = families.get(0);
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 2, 1), 5000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 5, 1), 5000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, 10, 3, 1), 5000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, 60, 3, 1), 1000));
+      plans.add(new Plan(family, new Clinic(100, SECONDS, 3, 1), 2000));
+      plans.add(new Plan(family, new Clinic(1000, SECONDS, 3, 1), 300));
+    }
+    return plans;
+  }
+}

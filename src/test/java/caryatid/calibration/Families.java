@@ -1,0 +1,121 @@
+package caryatid.calibration;
+
+import caryatid.samples.Noise;
+import caryatid.samples.Pendulum;
+import caryatid.samples.Relaxation;
+import caryatid.samples.Sway;
+import java.util.List;
+
+/**
+ * The families. The program's estimator and its defaults were chosen on {@link #CHOSEN_ON}; {@link
+ * #HELD_BACK} were first run when they were fixed.
+ */
+final class Families {
+  private static final double SMOOTH_S = 0.06;
+
+  private Families() {}
+
+  /** Relaxations of fixed times from 0.3 to 40 s in varying strength. */
+  static final Family RELAXATIONS =
+      Family.of(
+          "relaxations 0.3 to 40 s",
+          (sdMm, noise) ->
+              mixture(
+                  sdMm,
+                  new double[] {0.3, 1, 3, 10, 40},
+                  weights(noise, 0.05, 0.25, 0.3, 0.22, 0.18)));
+
+  /** The published pendulum, its gains and its wandering varied. */
+  static final Family PENDULUM = Family.of("pendulum with delayed feedback", Families::pendulum);
+
+  /** Three to six relaxations of any times from 0.3 to 40 s. */
+  static final Family ANY_RELAXATIONS =
+      Family.of("relaxations of any times", Families::anyRelaxations);
+
+  /** A damped oscillation and a slow relaxation. */
+  static final Family OSCILLATION = Family.of("second-order autoregression", Families::oscillation);
+
+  /** A pendulum whose muscles switch on and off. */
+  static final Family INTERMITTENT =
+      Family.of("pendulum with intermittent feedback", Families::intermittent);
+
+  /** Drift slower than any recording. */
+  static final Family DRIFT = Family.of("drift of 60 to 120 s", Families::drift);
+
+  static final List<Family> CHOSEN_ON = List.of(RELAXATIONS, PENDULUM);
+  static final List<Family> HELD_BACK = List.of(ANY_RELAXATIONS, OSCILLATION, INTERMITTENT, DRIFT);
+
+  /** Relaxations with given times and shares of the variance, smoothed as a body smooths. */
+  static Sway mixture(double sdMm, double[] timesS, double[] shares) {
+    Sway sum = new Relaxation(sdMm * StrictMath.sqrt(shares[0]), timesS[0]);
+    for (int i = 1; i < timesS.length; i++) {
+      sum = sum.plus(new Relaxation(sdMm * StrictMath.sqrt(shares[i]), timesS[i]));
+    }
+    return Relaxation.smoothed(sum, SMOOTH_S);
+  }
+
+  /** Shares about given ones, each varied by a factor, that sum to 1. */
+  private static double[] weights(Noise noise, double... about) {
+    double[] shares = new double[about.length];
+    double sum = 0;
+    for (int i = 0; i < about.length; i++) {
+      shares[i] = about[i] * StrictMath.exp(0.5 * noise.normal());
+      sum += shares[i];
+    }
+    for (int i = 0; i < about.length; i++) {
+      shares[i] /= sum;
+    }
+    return shares;
+  }
+
+  private static Sway pendulum(double sdMm, Noise noise) {
+    double[] w = weights(noise, 0.3, 0.3, 0.2);
+    Sway posture =
+        new Relaxation(0.75 * sdMm * StrictMath.sqrt(w[0]), 3)
+            .plus(new Relaxation(0.75 * sdMm * StrictMath.sqrt(w[1]), 12))
+            .plus(new Relaxation(0.75 * sdMm * StrictMath.sqrt(w[2]), 40));
+    double rough = 0.13 * sdMm * StrictMath.exp(0.3 * noise.normal());
+    Sway muscle = Relaxation.smoothed(new Relaxation(rough, 0.3), SMOOTH_S);
+    Pendulum published = Pendulum.published(posture, muscle);
+    return new Pendulum(
+        published.fallS2() * noise.between(0.9, 1.1),
+        noise.between(1.3, 1.5),
+        noise.between(0.38, 0.48),
+        noise.between(0.14, 0.17),
+        posture,
+        muscle);
+  }
+
+  private static Sway anyRelaxations(double sdMm, Noise noise) {
+    int count = 3 + (int) (4 * noise.even());
+    double[] times = new double[count];
+    double[] about = new double[count];
+    for (int i = 0; i < count; i++) {
+      times[i] = 0.3 * StrictMath.exp(noise.even() * StrictMath.log(40 / 0.3));
+      about[i] = 1;
+    }
+    return mixture(sdMm, times, weights(noise, about));
+  }
+
+  private static Sway oscillation(double sdMm, Noise noise) {
+    double slow = noise.between(0.3, 0.7);
+    Sway fast =
+        new Oscillation(
+            sdMm * StrictMath.sqrt(1 - slow), noise.between(0.15, 0.5), noise.between(0.5, 2));
+    return Relaxation.smoothed(
+        fast.plus(new Relaxation(sdMm * StrictMath.sqrt(slow), noise.between(4, 20))), SMOOTH_S);
+  }
+
+  private static Sway intermittent(double sdMm, Noise noise) {
+    Sway wandering =
+        new Relaxation(0.5 * sdMm, noise.between(2, 8))
+            .plus(new Relaxation(0.5 * sdMm, noise.between(10, 40)));
+    Sway balancing = new IntermittentPendulum(0.6 * sdMm, noise.between(0.18, 0.22));
+    return Relaxation.smoothed(balancing.plus(wandering), SMOOTH_S);
+  }
+
+  private static Sway drift(double sdMm, Noise noise) {
+    return mixture(
+        sdMm, new double[] {0.4, 2, noise.between(60, 120)}, weights(noise, 0.1, 0.45, 0.45));
+  }
+}

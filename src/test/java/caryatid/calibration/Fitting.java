@@ -1,0 +1,123 @@
+package caryatid.calibration;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.StateAnalysis;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.DecisionRule;
+import caryatid.loadline.Landmark;
+import caryatid.loadline.LoadLineCheck;
+import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.Target;
+import caryatid.recording.Recording;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.samples.FootTrace;
+import caryatid.samples.Noise;
+import caryatid.samples.Stand;
+import caryatid.sheet.Landmarks;
+import caryatid.sheet.TrialSheet;
+import caryatid.standing.StandAnalysis;
+import caryatid.standing.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One simulated fitting through the program's public entry points, from recordings and a sheet to
+ * findings: {@link StandAnalysis}, {@link Landmarks}, {@link LoadLineCheck}, {@link StateAnalysis}.
+ */
+final class Fitting {
+  private final Clinic clinic;
+  private final Wearer wearer;
+  private final Errors errors;
+  private final List<Stand> stands = new ArrayList<>();
+
+  private Fitting(Family family, Clinic clinic, Noise noise) {
+    this.clinic = clinic;
+    this.wearer = Wearer.draw(family, noise.split());
+    this.errors = Errors.draw(noise.split());
+    for (int i = 0; i < clinic.stands(); i++) {
+      stands.add(
+          Stand.of(
+              wearer.thisTime(noise.split()), clinic.samples(), clinic.rateHz(), noise.split()));
+    }
+  }
+
+  /** Draws a wearer and errors, measures, and says what came out against the truth. */
+  static List<Outcome> run(Family family, Clinic clinic, Noise noise) {
+    Fitting fitting = new Fitting(family, clinic, noise);
+    Noise targets = noise.split();
+    List<Aim> aims =
+        List.of(
+            Aim.at(Plane.SAGITTAL, fitting.wearer.sagittalMm(), targets),
+            Aim.at(Plane.FRONTAL, fitting.wearer.frontalMm(), targets));
+    try {
+      AlignmentState state =
+          fitting.state(aims.stream().flatMap(a -> a.targets().stream()).toList());
+      return aims.stream().map(aim -> Outcome.of(state, aim)).toList();
+    } catch (BadInput refused) {
+      return List.of();
+    }
+  }
+
+  private AlignmentState state(List<Target> targets) throws BadInput {
+    TrialSheet sheet = sheet(targets);
+    List<Landmark> landmarks =
+        Landmarks.place(sheet.landmarks(), Sheet.LINES, Place.of("simulated"));
+    List<caryatid.alignment.Stand> measured = new ArrayList<>();
+    for (Stand stand : stands) {
+      measured.add(measured(stand, sheet, landmarks));
+    }
+    return StateAnalysis.of(measured, Clinic.DOUBTS, DecisionRule.USUAL);
+  }
+
+  private caryatid.alignment.Stand measured(Stand stand, TrialSheet sheet, List<Landmark> landmarks)
+      throws BadInput {
+    Recording recording = Measured.recording(stand, clinic.plates(), errors);
+    Standing standing =
+        StandAnalysis.analyse(
+            recording,
+            new StandAnalysis.Conditions(
+                sheet.stance(),
+                List.of(Side.RIGHT),
+                OptionalDouble.empty(),
+                Clinic.ACCURACY,
+                Optional.empty()));
+    PastLandmarks past = LoadLineCheck.past(standing, landmarks, Sheet.circumstances(clinic));
+    return new caryatid.alignment.Stand(
+        Measured.NOWHERE,
+        Measured.NOWHERE,
+        Optional.empty(),
+        sheet,
+        landmarks,
+        standing,
+        past.offsets(),
+        past.moments(),
+        past.remarks());
+  }
+
+  /**
+   * The knee as it was read: turned with the wearer, tilted with the plate, swinging, and marked
+   * beside.
+   */
+  private TrialSheet sheet(List<Target> targets) {
+    double cos = StrictMath.cos(errors.yawRad());
+    double sin = StrictMath.sin(errors.yawRad());
+    double x = wearer.kneeRightMm();
+    double y = wearer.kneeAnteriorMm();
+    double up = Wearer.KNEE_UP_MM;
+    FootTrace body = stands.get(0).whole();
+    int moment = (int) (errors.swingAt() * body.size());
+    double swing = up / Clinic.DOUBTS.pendulumMm();
+    double swingRight = swing * (body.rightMm()[moment] - stands.get(0).person().rightMm());
+    double swingAnterior =
+        swing * (body.anteriorMm()[moment] - stands.get(0).person().anteriorMm());
+    return Sheet.of(
+        clinic,
+        cos * x - sin * y + errors.tilt()[0] * up + errors.markMm()[0] + swingRight,
+        sin * x + cos * y + errors.tilt()[1] * up + errors.markMm()[1] + swingAnterior,
+        targets);
+  }
+}

@@ -1,0 +1,136 @@
+package caryatid.calibration;
+
+import static caryatid.calibration.Table.number;
+
+import caryatid.recording.Importer;
+import caryatid.recording.NamedBytes;
+import caryatid.recording.PlateDescription;
+import caryatid.recording.Recording;
+import caryatid.remark.BadInput;
+import caryatid.sheet.DescriptionReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Stated uncertainties against differences of means in real stands: files of the open data set of
+ * Santos and Duarte 2016, PeerJ 4:e2648, in runs of twelve by their names. The data are not part of
+ * the project.
+ */
+public final class RealStands {
+  private static final int RUN = 12;
+  private static final String DESCRIPTION =
+      """
+      plate-description: 1
+      name: plate of the data set
+      export: {delimiter: semicolon, decimal-mark: point}
+      time: {column: f_time, unit: s}
+      axes: {right: -y, anterior: +x, up: +z}
+      plates:
+        - name: plate 1
+          columns: {cop-x: copX, cop-y: copY}
+          units: {cop: cm}
+          export-origin-mm: {right: 0, anterior: 0}
+      """;
+
+  private RealStands() {}
+
+  /**
+   * Writes the tables.
+   *
+   * @param arguments the folder of recordings and the page
+   */
+  public static void main(String[] arguments) throws IOException, BadInput {
+    List<Recording> stands = read(Path.of(arguments[0]));
+    Path page = Path.of(arguments[1]);
+    Page.put(page, "parts of one stand", parts(stands));
+    Page.put(page, "stands among each other", runs(stands));
+  }
+
+  private static List<Recording> read(Path folder) throws IOException, BadInput {
+    NamedBytes yaml = NamedBytes.of("description", DESCRIPTION.getBytes(StandardCharsets.UTF_8));
+    Optional<PlateDescription> description = Optional.of(DescriptionReader.read(yaml));
+    List<Path> files;
+    try (Stream<Path> found = Files.list(folder)) {
+      files = found.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
+    }
+    List<Recording> stands = new ArrayList<>();
+    for (Path file : files) {
+      NamedBytes bytes = NamedBytes.of(file.getFileName().toString(), Files.readAllBytes(file));
+      stands.add(Importer.read(bytes, description));
+    }
+    return stands;
+  }
+
+  /** Neighbouring parts of each stand: both are means of the same stand. */
+  private static Table parts(List<Recording> stands) {
+    Table table =
+        new Table(
+            "stands", "parts", "pairs", "within their 95 %, %", "rms of difference over its u");
+    parts(table, "real", stands);
+    for (Family family : Families.CHOSEN_ON) {
+      parts(table, "simulated: " + family.title(), Simulated.stands(family, 300));
+    }
+    return table;
+  }
+
+  private static void parts(Table table, String title, List<Recording> stands) {
+    for (int count : new int[] {2, 3, 6}) {
+      Differences differences = new Differences(0);
+      for (Recording stand : stands) {
+        List<RealMean> means = RealMean.parts(stand, count);
+        for (int i = 0; i + 1 < means.size(); i++) {
+          differences.add(means.get(i).anteriorMm(), means.get(i + 1).anteriorMm());
+        }
+      }
+      table.row(
+          title,
+          count + " of " + 60 / count + " s",
+          number(differences.count(), 0),
+          number(differences.withinPercent(), 1),
+          number(differences.rms(), 2));
+    }
+  }
+
+  /** The first 20 s of the stands of each run among each other. */
+  private static Table runs(List<Recording> stands) {
+    Table table =
+        new Table(
+            "run",
+            "compared",
+            "pairs",
+            "fore and aft: within their 95 %, %",
+            "rms of difference over its u",
+            "sideways: within, %",
+            "rms");
+    for (int run = 0; run * RUN < stands.size(); run++) {
+      List<RealMean> means =
+          stands.subList(run * RUN, Math.min(stands.size(), (run + 1) * RUN)).stream()
+              .map(stand -> RealMean.parts(stand, 3).get(0))
+              .toList();
+      String title = number(run + 1, 0);
+      runs(table, title, "a stand and the next", Pairing.neighbours(means));
+      runs(table, title, "any two stands", Pairing.all(means));
+      runs(table, title, "three stands and the next three", Pairing.threes(means));
+    }
+    return table;
+  }
+
+  private static void runs(Table table, String run, String compared, Pairing pairing) {
+    Differences fore = pairing.fore();
+    Differences side = pairing.side();
+    table.row(
+        run,
+        compared,
+        number(fore.count(), 0),
+        number(fore.withinPercent(), 1),
+        number(fore.rms(), 2),
+        number(side.withinPercent(), 1),
+        number(side.rms(), 2));
+  }
+}

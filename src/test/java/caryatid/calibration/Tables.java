@@ -1,0 +1,143 @@
+package caryatid.calibration;
+
+import static caryatid.calibration.Table.number;
+
+import caryatid.samples.Relaxation;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The tables of the calibration study.
+ *
+ * @param scale how many runs, as a multiple of those that are published
+ */
+record Tables(double scale) {
+  private static final long SEED = 20_260_101;
+
+  private int runs(int published) {
+    return (int) Math.max(20, Math.round(published * scale));
+  }
+
+  /** How simulated people sway. */
+  Table people(List<Family> families) {
+    Table table =
+        new Table(
+            Stream.concat(Stream.of("family"), People.MEASURES.stream()).toArray(String[]::new));
+    table.row(cells("real stands", People.REAL));
+    for (Family family : families) {
+      table.row(cells(family.title(), People.percentiles(family, runs(400), SEED)));
+    }
+    return table;
+  }
+
+  private static String[] cells(String title, double[][] percentiles) {
+    Stream<String> numbers =
+        Arrays.stream(percentiles)
+            .map(
+                p ->
+                    Arrays.stream(p)
+                        .mapToObj(x -> number(x, 1))
+                        .collect(Collectors.joining(" / ")));
+    return Stream.concat(Stream.of(title), numbers).toArray(String[]::new);
+  }
+
+  /** This stand's mean where the correlation time is known. */
+  Table knownMemory() {
+    Table table =
+        new Table(
+            "correlation times in the stretch",
+            "stand, s",
+            "stands",
+            "coverage, %",
+            "half-width, mm");
+    for (double times : new double[] {40, 20, 12, 6, 3}) {
+      for (int seconds : new int[] {20, 60}) {
+        double timeS = seconds / times;
+        Family family = Family.of("one relaxation", (sdMm, noise) -> new Relaxation(sdMm, timeS));
+        StandMeans means = means(family, new Clinic(50, seconds, 1, 1));
+        table.row(
+            number(times, 0),
+            number(seconds, 0),
+            number(means.runs(), 0),
+            number(means.coverage(), 1),
+            number(means.halfWidthMm(), 1));
+      }
+    }
+    return table;
+  }
+
+  /** This stand's mean of people with long memory. */
+  Table standMeans(List<Family> families) {
+    Table table =
+        new Table("family", "stand, s", "stands", "refused", "coverage, %", "half-width, mm");
+    for (Family family : families) {
+      for (int seconds : new int[] {10, 20, 60}) {
+        StandMeans means = means(family, new Clinic(50, seconds, 1, 1));
+        table.row(
+            family.title(),
+            number(seconds, 0),
+            number(means.runs(), 0),
+            number(means.refused(), 0),
+            number(means.coverage(), 1),
+            number(means.halfWidthMm(), 1));
+      }
+    }
+    return table;
+  }
+
+  private StandMeans means(Family family, Clinic clinic) {
+    return StandMeans.of(family, clinic, runs(3000), SEED);
+  }
+
+  /** This alignment's mean, in both planes. */
+  Table alignments(List<Plan> plans) {
+    Table table =
+        new Table(
+            "family",
+            "clinic",
+            "fittings",
+            "refused, %",
+            "coverage sagittal, %",
+            "frontal, %",
+            "half-width sagittal, mm",
+            "frontal, mm",
+            "false within at the edge sagittal, %",
+            "frontal, %",
+            "said within, %",
+            "truly outside of these, %",
+            "said outside, %",
+            "truly within of these, %");
+    plans.forEach(plan -> table.row(cells(plan)));
+    return table;
+  }
+
+  /**
+   * One row of {@link #alignments}.
+   *
+   * @param runs fittings at full scale
+   */
+  record Plan(Family family, Clinic clinic, int runs) {}
+
+  private String[] cells(Plan plan) {
+    Fittings all = Fittings.of(plan.family(), plan.clinic(), runs(plan.runs()), SEED);
+    Tally both = all.sagittal().plus(all.frontal());
+    return new String[] {
+      plan.family().title(),
+      plan.clinic().title(),
+      number(all.sagittal().runs(), 0),
+      number(all.refusedPercent(), 1),
+      number(all.sagittal().coverage(), 1),
+      number(all.frontal().coverage(), 1),
+      number(all.sagittal().halfWidthMm(), 1),
+      number(all.frontal().halfWidthMm(), 1),
+      number(all.sagittal().falseWithinPercent(), 1),
+      number(all.frontal().falseWithinPercent(), 1),
+      number(both.saidWithinPercent(), 1),
+      number(both.outsideThoughWithin(), 1),
+      number(both.saidOutsidePercent(), 1),
+      number(both.withinThoughOutside(), 1)
+    };
+  }
+}

@@ -1,0 +1,37 @@
+package caryatid.fitting;
+
+import caryatid.recording.NamedBytes;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be added to a record.
+ *
+ * @param kind what it is about
+ * @param at when, with the offset from UTC
+ * @param by initials of who adds it
+ * @param corrects the entry it takes the place of
+ * @param content what it says; fits the kind's form
+ * @param files what is kept with it
+ */
+public record Addition(
+    EntryKind kind,
+    OffsetDateTime at,
+    String by,
+    Optional<Entry.Correction> corrects,
+    Answers content,
+    List<Attached> files) {
+
+  /**
+   * A file to be kept.
+   *
+   * @param is what it is
+   * @param bytes its bytes and the name it had
+   */
+  public record Attached(KeptFile.Role is, NamedBytes bytes) {}
+
+  public Addition {
+    files = List.copyOf(files);
+  }
+}

@@ -3,7 +3,14 @@ package caryatid.fitting;
 import caryatid.remark.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Erases a whole record on request and leaves a stone in its place that says when, by whom and why.
@@ -38,7 +45,7 @@ final class Erasing {
     Path old = store.erasing(code).resolve(OLD);
     Entry stone = EntryJson.read(Files.readAllBytes(store.erasing(code).resolve(STONE)), STONE);
     if (!Files.exists(old) && Files.exists(store.record(code))) {
-      Files.move(store.record(code), old, java.nio.file.StandardCopyOption.ATOMIC_MOVE);
+      Files.move(store.record(code), old, StandardCopyOption.ATOMIC_MOVE);
       Durable.syncFolder(store.records());
     }
     if (!Files.exists(store.record(code))) {
@@ -50,6 +57,15 @@ final class Erasing {
     Durable.delete(store.erasing(code));
   }
 
+  /** What is left of a record. */
+  static Entry stone(OffsetDateTime at, String by, String why, int entries) {
+    Map<String, Answers.Value> said = new LinkedHashMap<>();
+    said.put("why", new Answers.Value.Words(why));
+    said.put("entries", new Answers.Value.Amount(BigDecimal.valueOf(entries)));
+    return new Entry(
+        1, EntryKind.ERASURE, at, by, Optional.empty(), new Answers(said), List.of());
+  }
+
   private static Addition addition(Entry stone) {
     return new Addition(
         stone.kind(),
@@ -57,6 +73,6 @@ final class Erasing {
         stone.by(),
         stone.corrects(),
         stone.content(),
-        java.util.List.of());
+        List.of());
   }
 }

@@ -1,28 +1,21 @@
 package caryatid.fitting;
 
-import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
- * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every
- * addition is a new version; nothing is changed, and nothing removed but by {@link #erase}.
+ * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every addition
+ * is a new version; nothing is changed, and nothing removed but by {@link #erase}.
  */
 public final class Store {
   private final StoreFolder folder;
-  private final Duration patience;
+  private final Custody custody;
 
   /**
    * The store in a folder; it is made when the first record is started.
@@ -32,7 +25,7 @@ public final class Store {
    */
   public Store(Path folder, Duration patience) {
     this.folder = new StoreFolder(folder);
-    this.patience = patience;
+    this.custody = new Custody(this.folder, patience);
   }
 
   /**
@@ -42,15 +35,9 @@ public final class Store {
    */
   public List<String> codes() throws BadInput {
     try {
-      return Stream.concat(
-              folder.names(folder.records()).stream().filter(this::isStarted),
-              folder.names(folder.erasing()).stream())
-          .filter(RecordCode::isCode)
-          .distinct()
-          .sorted()
-          .toList();
+      return custody.codes();
     } catch (IOException e) {
-      throw bad(folder.records(), Keeping.CANNOT_READ, e);
+      throw Custody.bad(folder.records(), Keeping.CANNOT_READ, e);
     }
   }
 
@@ -58,36 +45,33 @@ public final class Store {
    * Starts a record.
    *
    * @param opening its first entry
-   * @throws BadInput if there is a record of that code already, in whatever case its letters are,
-   *     or it cannot be written; nothing is left of it then
+   * @throws BadInput if there is a record of that code already, in whatever case its letters are, or
+   *     it cannot be written; nothing is left of it then
    */
   public Entry start(RecordCode code, Addition opening) throws BadInput {
-    return locked(
-        folder.lock(),
+    return custody.overAll(
         opening.by(),
         () -> {
           Repositories.make(folder);
-          requireFree(code);
-          return writing(code, opening.by(), () -> put(requireUnstarted(code), 1, opening));
+          return custody.over(
+              code,
+              opening.by(),
+              () -> {
+                custody.requireFree(code);
+                return new Writing(custody, code).write(1, opening);
+              });
         });
   }
 
   /**
    * Adds an entry to a record.
    *
-   * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry
-   *     is not there, or it cannot be written; the record is then as it was
+   * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry is
+   *     not there, or it cannot be written; the record is then as it was
    */
   public Entry add(RecordCode code, Addition addition) throws BadInput {
-    requireStarted(code);
-    return writing(
-        code,
-        addition.by(),
-        () -> {
-          FittingRecord record = requireGood(code);
-          Corrections.check(record, addition);
-          return put(code, record.size() + 1, addition);
-        });
+    custody.requireStarted(code);
+    return custody.over(code, addition.by(), () -> new Writing(custody, code).add(addition));
   }
 
   /**
@@ -96,16 +80,14 @@ public final class Store {
    * @throws BadInput if there is no such record, or nothing of it can be read
    */
   public FittingRecord read(RecordCode code) throws BadInput {
-    requireStarted(code);
-    Optional<FittingRecord> read = RecordReader.read(files(code));
+    custody.requireStarted(code);
+    Optional<FittingRecord> read = RecordReader.read(custody.files(code));
     boolean settled = read.isPresent() && read.get().damage().isEmpty();
-    if (settled && !erasing(code).isPending()) {
+    if (settled && !custody.erasing(code).isPending()) {
       return read.get();
     }
-    settleIfNobodyWrites(code);
-    requireStarted(code);
-    return RecordReader.read(files(code))
-        .orElseThrow(() -> new BadInput(Problem.at(Place.of(code.text()), Keeping.DAMAGED)));
+    custody.settleIfPossible(code);
+    return new Writing(custody, code).readAnyhow();
   }
 
   /**
@@ -114,25 +96,13 @@ public final class Store {
    * @throws BadInput if there is no such record, or it cannot be erased
    */
   public void erase(RecordCode code, OffsetDateTime at, String by, String why) throws BadInput {
-    requireStarted(code);
-    writing(
+    custody.requireStarted(code);
+    custody.over(
         code,
         by,
         () -> {
-          int size = RecordReader.read(files(code)).map(FittingRecord::size).orElse(0);
-          Map<String, Answers.Value> said = new LinkedHashMap<>();
-          said.put("why", new Answers.Value.Words(why));
-          said.put("entries", new Answers.Value.Amount(BigDecimal.valueOf(size)));
-          erasing(code)
-              .erase(
-                  new Entry(
-                      1,
-                      EntryKind.ERASURE,
-                      at,
-                      by,
-                      Optional.empty(),
-                      new Answers(said),
-                      List.of()));
+          int size = RecordReader.read(custody.files(code)).map(FittingRecord::size).orElse(0);
+          custody.erasing(code).erase(Erasing.stone(at, by, why, size));
           return size;
         });
   }
@@ -142,138 +112,59 @@ public final class Store {
    * forms.
    *
    * @return what is wrong, file by file; empty for a record in good order
-   * @throws BadInput if there is no such record
+   * @throws BadInput if there is no such record, or somebody is writing to it
    */
   public List<Problem> verify(RecordCode code) throws BadInput {
-    requireStarted(code);
+    custody.requireStarted(code);
+    RecordLock.Work<List<Problem>> work =
+        () -> {
+          custody.requireStarted(code);
+          return Verifying.verify(folder.record(code), custody.files(code));
+        };
     try {
-      return writing(code, "verify", () -> Verifying.verify(folder.record(code), files(code)));
+      return custody.over(code, "verify", work);
     } catch (BadInput e) {
       if (e.problems().get(0).topic() != Keeping.CANNOT_WRITE) {
         throw e;
       }
-      return Verifying.verify(folder.record(code), files(code));
-    }
-  }
-
-  private Entry put(RecordCode code, int number, Addition addition) throws IOException, BadInput {
-    try (Workplace work = new Workplace(folder, code)) {
-      return work.adding().add(number, addition);
-    } catch (BadInput e) {
-      throw afterwards(code, number, e);
+      // A store that cannot be written to can be verified without a lock.
+      return Verifying.verify(folder.record(code), custody.files(code));
     }
   }
 
   /**
-   * What to say of an addition that failed: nothing of it is left, or all of it is there after all.
+   * Packs a record as a zip (BagIt, RFC 8493).
+   *
+   * @param zip the file; it must not be there yet
+   * @throws BadInput if there is no such record, it is damaged or cannot be written
    */
-  private BadInput afterwards(RecordCode code, int number, BadInput failure) {
-    try {
-      Settling.settle(folder.record(code), folder.replacing());
-    } catch (IOException leftForTheNextOne) {
-      // The same disk fails again; whoever opens the record next settles it.
+  public void pack(RecordCode code, Path zip) throws BadInput {
+    List<Problem> found = verify(code);
+    if (!found.isEmpty()) {
+      throw new BadInput(found);
     }
-    boolean there = RecordReader.read(files(code)).filter(r -> r.size() == number).isPresent();
-    return there
-        ? new BadInput(
-            Problem.at(
-                Place.of(code.text()),
-                Keeping.WRITTEN_BUT,
-                failure.problems().get(0).arguments().toArray(new Argument[0])))
-        : failure;
+    List<Entry> entries = read(code).entries();
+    try {
+      Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), zip);
+    } catch (IOException e) {
+      throw Custody.bad(zip, Keeping.CANNOT_WRITE, e);
+    }
   }
 
-  /** Runs something with the record's lock held and what was interrupted before it settled. */
-  private <T> T writing(RecordCode code, String by, RecordLock.Work<T> work) throws BadInput {
-    return locked(
-        folder.lock(code),
+  /**
+   * Takes in a record that was packed.
+   *
+   * @param by who does it, for others to see meanwhile
+   * @return its code
+   * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken; nothing
+   *     is written then
+   */
+  public RecordCode unpack(Path zip, String by) throws BadInput {
+    return custody.overAll(
         by,
         () -> {
-          if (erasing(code).isPending()) {
-            erasing(code).finish();
-          }
-          Settling.settle(folder.record(code), folder.replacing());
-          return work.run();
+          Repositories.make(folder);
+          return new Importing(folder, zip).run(custody::requireFree);
         });
-  }
-
-  private <T> T locked(Path lock, String by, RecordLock.Work<T> work) throws BadInput {
-    try {
-      return RecordLock.holding(lock, by, patience, work);
-    } catch (IOException e) {
-      throw bad(folder.folder(), Keeping.CANNOT_WRITE, e);
-    }
-  }
-
-  private void settleIfNobodyWrites(RecordCode code) {
-    try {
-      writing(code, "reader", () -> 0);
-    } catch (BadInput inUseOrNotWritable) {
-      // Then what is whole is shown as it is.
-    }
-  }
-
-  private FittingRecord requireGood(RecordCode code) throws BadInput {
-    requireStarted(code);
-    FittingRecord record =
-        RecordReader.read(files(code))
-            .orElseThrow(() -> new BadInput(Problem.at(Place.of(code.text()), Keeping.DAMAGED)));
-    if (!record.damage().isEmpty()) {
-      throw new BadInput(record.damage());
-    }
-    if (record.isErased()) {
-      throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
-    }
-    return record;
-  }
-
-  /**
-   * No code may differ from another by the case of its letters alone: some file systems take both
-   * for one.
-   */
-  private void requireFree(RecordCode code) throws BadInput {
-    for (String other : codes()) {
-      if (other.equalsIgnoreCase(code.text()) && !other.equals(code.text())) {
-        throw new BadInput(Problem.at(Place.of(other), Keeping.RECORD_EXISTS));
-      }
-    }
-  }
-
-  private RecordCode requireUnstarted(RecordCode code) throws BadInput {
-    if (isStarted(code)) {
-      throw new BadInput(Problem.at(Place.of(code.text()), Keeping.RECORD_EXISTS));
-    }
-    return code;
-  }
-
-  private void requireStarted(RecordCode code) throws BadInput {
-    if (!isStarted(code)) {
-      throw new BadInput(
-          Problem.at(
-              Place.of(code.text()),
-              Keeping.NO_SUCH_RECORD,
-              Argument.text(folder.folder().toString())));
-    }
-  }
-
-  /** Not so a folder in which a start got no further than the declaration. */
-  private boolean isStarted(String code) {
-    return Files.isDirectory(folder.records().resolve(code).resolve("v1"));
-  }
-
-  private boolean isStarted(RecordCode code) {
-    return isStarted(code.text()) || erasing(code).isPending();
-  }
-
-  private ObjectFiles files(RecordCode code) {
-    return new ObjectFiles(new DurableStorage(folder.records(), folder.replacing()), code);
-  }
-
-  private Erasing erasing(RecordCode code) {
-    return new Erasing(folder, code);
-  }
-
-  private static BadInput bad(Path place, Keeping what, IOException e) {
-    return new BadInput(Problem.at(Place.of(place.toString()), what, Argument.text(Reason.of(e))));
   }
 }

@@ -59,9 +59,9 @@ record StoreFolder(Path folder) {
     }
   }
 
-  /** A record that is being imported. */
-  Path importing(RecordCode code) {
-    return work().resolve("importing").resolve(code.text());
+  /** A record that is being taken in. */
+  Path importing() {
+    return work().resolve("importing");
   }
 
   /** The lock of a record. */

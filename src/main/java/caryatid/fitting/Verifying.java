@@ -1,5 +1,7 @@
 package caryatid.fitting;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -21,6 +23,8 @@ import java.util.Set;
  * well; ours are there to name the file.
  */
 final class Verifying {
+  private static final String DECLARATION = "ocfl_object_1.1";
+
   private final ObjectFiles files;
   private final Set<Problem> found = new LinkedHashSet<>();
 
@@ -30,6 +34,7 @@ final class Verifying {
 
   static List<Problem> verify(Path object, ObjectFiles files) {
     Verifying verifying = new Verifying(files);
+    verifying.declaration();
     verifying.inventories();
     Optional<FittingRecord> record = RecordReader.read(files);
     record.ifPresent(r -> verifying.found.addAll(r.damage()));
@@ -39,6 +44,16 @@ final class Verifying {
     verifying.contents();
     verifying.structure(object);
     return List.copyOf(verifying.found);
+  }
+
+  private void declaration() {
+    try {
+      if (!new String(files.bytes("0=" + DECLARATION), US_ASCII).equals(DECLARATION + "\n")) {
+        hurt("0=" + DECLARATION, Damage.CHANGED);
+      }
+    } catch (IOException e) {
+      hurt("0=" + DECLARATION, Damage.MISSING);
+    }
   }
 
   private void inventories() {
@@ -106,8 +121,11 @@ final class Verifying {
     }
   }
 
+  /** Of a file that is named already, the validator's word is not needed. */
   private void structure(ValidationIssue issue) {
-    hurt("", Damage.STRUCTURE, Argument.text(issue.getCode() + " " + issue.getMessage()));
+    if (found.stream().noneMatch(p -> issue.getMessage().contains(p.place().file()))) {
+      hurt("", Damage.STRUCTURE, Argument.text(issue.getCode() + " " + issue.getMessage()));
+    }
   }
 
   private void hurt(String path, Damage what, Argument... arguments) {

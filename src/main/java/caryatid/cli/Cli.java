@@ -10,5 +10,6 @@ enum Cli implements Topic {
   NOT_READABLE,
   OUTPUT_EXISTS,
   CANNOT_WRITE,
-  NOT_A_FOLDER
+  NOT_A_FOLDER,
+  NOT_AN_ASSIGNMENT
 }

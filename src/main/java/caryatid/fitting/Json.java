@@ -1,6 +1,7 @@
 package caryatid.fitting;
 
 import caryatid.remark.Place;
+import caryatid.sheet.Given;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;

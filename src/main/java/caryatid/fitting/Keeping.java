@@ -4,6 +4,9 @@ import caryatid.remark.Topic;
 
 /** Why something could not be done with the records. */
 enum Keeping implements Topic {
+  NOT_A_CODE,
+  CODE_LIKE_NAME,
+  CODE_LIKE_DATE,
   NO_SUCH_RECORD,
   RECORD_EXISTS,
   WAS_ERASED,

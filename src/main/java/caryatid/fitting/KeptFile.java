@@ -1,6 +1,8 @@
 package caryatid.fitting;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A file that is kept with an entry, byte for byte.
@@ -24,7 +26,16 @@ public record KeptFile(String name, Role is, String original) {
     /** The result for programs. */
     RESULT,
     REPORT,
-    OTHER
+    OTHER;
+
+    /** What somebody typed, for example {@code earlier-sheet}. */
+    public static Optional<Role> of(String typed) {
+      return Arrays.stream(values()).filter(r -> r.key().equals(typed)).findFirst();
+    }
+
+    private String key() {
+      return Field.word(this).replace(' ', '-');
+    }
   }
 
   /**
@@ -44,7 +55,7 @@ public record KeptFile(String name, Role is, String original) {
     String last =
         original.substring(Math.max(original.lastIndexOf('/'), original.lastIndexOf('\\')) + 1);
     String plain = last.replaceAll("[^A-Za-z0-9._-]", "_").replaceAll("^\\.+|\\.+$", "");
-    String lead = Field.word(is).replace(' ', '-');
+    String lead = is.key();
     String name = plain.toLowerCase(Locale.ROOT).startsWith(lead) ? plain : lead + "-" + plain;
     return name.length() <= LONGEST ? name : name.substring(0, LONGEST / 2) + tail(name);
   }

@@ -1,5 +1,8 @@
 package caryatid.fitting;
 
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -24,7 +27,7 @@ public record RecordCode(String text) {
       Set.of("left", "right", "both", "prosthesis", "foot", "spare");
 
   /** What a code may look like. */
-  public enum Likeness {
+  enum Likeness {
     NAME,
     DATE
   }
@@ -35,6 +38,32 @@ public record RecordCode(String text) {
   public RecordCode {
     if (!isCode(text)) {
       throw new IllegalArgumentException("record code: " + text);
+    }
+  }
+
+  /**
+   * The code a person typed.
+   *
+   * @throws BadInput if it is none
+   */
+  public static RecordCode of(String typed) throws BadInput {
+    if (!isCode(typed)) {
+      throw new BadInput(Problem.at(Place.of(typed), Keeping.NOT_A_CODE));
+    }
+    return new RecordCode(typed);
+  }
+
+  /**
+   * Questions a code that looks as if it said who the wearer is.
+   *
+   * @throws BadInput if it looks like a name or a date
+   */
+  public static void requireAnonymous(String code) throws BadInput {
+    Optional<Likeness> likeness = likeness(code);
+    if (likeness.isPresent()) {
+      Keeping what =
+          likeness.get() == Likeness.NAME ? Keeping.CODE_LIKE_NAME : Keeping.CODE_LIKE_DATE;
+      throw new BadInput(Problem.at(Place.of(code), what));
     }
   }
 
@@ -49,7 +78,7 @@ public record RecordCode(String text) {
    * (words of the trade aside), six or eight digits or three numbers that can be a day, a month and
    * a year like a date. A rule of thumb that asks, not one that knows.
    */
-  public static Optional<Likeness> likeness(String code) {
+  static Optional<Likeness> likeness(String code) {
     if (LETTERS
         .matcher(code)
         .results()

@@ -2,6 +2,7 @@ package caryatid.fitting;
 
 import caryatid.recording.NamedBytes;
 import caryatid.remark.Place;
+import caryatid.sheet.Given;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

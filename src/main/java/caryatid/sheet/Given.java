@@ -1,12 +1,12 @@
-package caryatid.fitting;
+package caryatid.sheet;
 
 import caryatid.remark.Place;
 import java.util.List;
 import java.util.Map;
 
 /**
- * What somebody gave for a form, before it is held against it; from JSON, YAML, the command line or
- * a terminal alike.
+ * What somebody wrote, before it is held against what was asked for; from YAML, JSON, the command
+ * line or a terminal alike.
  */
 public sealed interface Given {
 

@@ -76,7 +76,7 @@ final class Nodes {
     return new Section(this, where, before, values(node));
   }
 
-  private Map<String, Value> values(MappingNode node) {
+  Map<String, Value> values(MappingNode node) {
     Map<String, Value> values = new LinkedHashMap<>();
     for (NodeTuple pair : node.getValue()) {
       if (!(pair.getKeyNode() instanceof ScalarNode key)) {

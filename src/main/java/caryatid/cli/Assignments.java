@@ -1,0 +1,74 @@
+package caryatid.cli;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.sheet.Given;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Values given as arguments: {@code key=value}, and in rows, counted from 1, {@code
+ * items[2].set=7}.
+ */
+final class Assignments {
+  static final Place PLACE = Place.of("command line");
+  private static final Pattern SHAPE =
+      Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+))?=(.*)", Pattern.DOTALL);
+
+  private final Map<String, Given> members;
+  private final Map<String, List<Map<String, Given>>> rows = new LinkedHashMap<>();
+
+  private Assignments(Map<String, Given> members) {
+    this.members = new LinkedHashMap<>(members);
+  }
+
+  /**
+   * Adds values to what was given before; a value given again takes the place of the one before.
+   *
+   * @throws BadInput if one is not of the shape, or a row is left out
+   */
+  static Given.Group onto(Map<String, Given> before, List<String> values) throws BadInput {
+    Assignments assignments = new Assignments(before);
+    for (String value : values) {
+      assignments.put(value);
+    }
+    assignments.rows.forEach((key, all) -> assignments.members.put(key, several(all)));
+    return new Given.Group(assignments.members, PLACE);
+  }
+
+  private void put(String value) throws BadInput {
+    Matcher parts = SHAPE.matcher(value);
+    if (!parts.matches()) {
+      throw bad(value);
+    }
+    Given single = new Given.Single(parts.group(4), Given.Kind.ANY, PLACE);
+    if (parts.group(2) == null) {
+      members.put(parts.group(1), single);
+      return;
+    }
+    List<Map<String, Given>> list = rows.computeIfAbsent(parts.group(1), k -> new ArrayList<>());
+    int row = Integer.parseInt(parts.group(2));
+    if (row > list.size() + 1) {
+      throw bad(value);
+    }
+    if (row == list.size() + 1) {
+      list.add(new LinkedHashMap<>());
+    }
+    list.get(row - 1).put(parts.group(3), single);
+  }
+
+  private static Given several(List<Map<String, Given>> rows) {
+    List<Given> groups = new ArrayList<>();
+    rows.forEach(row -> groups.add(new Given.Group(row, PLACE)));
+    return new Given.Several(groups, PLACE);
+  }
+
+  private static BadInput bad(String value) {
+    return new BadInput(Problem.at(PLACE, Cli.NOT_AN_ASSIGNMENT, RecordPart.texts(value)));
+  }
+}

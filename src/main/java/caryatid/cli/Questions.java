@@ -1,0 +1,121 @@
+package caryatid.cli;
+
+import caryatid.fitting.Field;
+import caryatid.fitting.FieldType;
+import caryatid.fitting.Form;
+import caryatid.remark.Place;
+import caryatid.sheet.Given;
+import caryatid.wording.Wording;
+import java.io.BufferedReader;
+import java.io.Console;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Asks at a terminal for what was not given. */
+final class Questions {
+  private static final Place PLACE = Place.of("terminal");
+
+  private final BufferedReader in;
+  private final PrintWriter out;
+  private final Wording wording;
+
+  Questions(BufferedReader in, PrintWriter out, Wording wording) {
+    this.in = in;
+    this.out = out;
+    this.wording = wording;
+  }
+
+  /** The questions at a terminal; none where there is no terminal, as in a script. */
+  static Optional<Questions> atTerminal(Wording wording, Console console) {
+    return Optional.ofNullable(console)
+        .map(c -> new Questions(new BufferedReader(c.reader()), c.writer(), wording));
+  }
+
+  /**
+   * What was given, completed by answers.
+   *
+   * @param all whether what may be left out is asked for as well
+   */
+  Given.Group complete(Form form, Given.Group given, boolean all) {
+    Map<String, Given> members = new LinkedHashMap<>(given.members());
+    for (Field field : form.fields()) {
+      if (!members.containsKey(field.key()) && (all || field.required())) {
+        ask(field).ifPresent(answer -> members.put(field.key(), answer));
+      }
+    }
+    return new Given.Group(members, PLACE);
+  }
+
+  String initials() {
+    return line(wording.word("Record.initials"), true).orElse("");
+  }
+
+  private Optional<Given> ask(Field field) {
+    return field.type() instanceof FieldType.Rows rows
+        ? rows(field, rows.form())
+        : line(question(field), field.required())
+            .map(text -> new Given.Single(text, Given.Kind.ANY, PLACE));
+  }
+
+  private Optional<Given> rows(Field field, Form form) {
+    List<Given> rows = new ArrayList<>();
+    Optional<Given> row;
+    do {
+      out.println(
+          wording.fill(
+              "Record.askRow", RecordPart.texts(rows.size() + 1, FieldText.label(field, wording))));
+      row = row(form, field.required() && rows.isEmpty());
+      row.ifPresent(rows::add);
+    } while (row.isPresent());
+    return rows.isEmpty() ? Optional.empty() : Optional.of(new Given.Several(rows, PLACE));
+  }
+
+  private Optional<Given> row(Form form, boolean required) {
+    Map<String, Given> members = new LinkedHashMap<>();
+    for (Field field : form.fields()) {
+      boolean first = members.isEmpty();
+      Optional<String> answer = line(question(field), first ? required : field.required());
+      if (first && answer.isEmpty()) {
+        return Optional.empty();
+      }
+      answer.ifPresent(
+          text -> members.put(field.key(), new Given.Single(text, Given.Kind.ANY, PLACE)));
+    }
+    return Optional.of(new Given.Group(members, PLACE));
+  }
+
+  private String question(Field field) {
+    String label = FieldText.label(field, wording);
+    String hint =
+        field.type() instanceof FieldType.Choice choice
+            ? String.join(", ", choice.words())
+            : field.type() instanceof FieldType.YesNo
+                ? wording.word("Record.yesOrNo")
+                : FieldText.unit(field.key());
+    return hint.isEmpty() ? label : label + " (" + hint + ")";
+  }
+
+  /**
+   * An answer; empty where nothing was typed, which is asked again where something must be said.
+   */
+  private Optional<String> line(String question, boolean required) {
+    try {
+      while (true) {
+        out.print(question + ": ");
+        out.flush();
+        String line = in.readLine();
+        if (line == null || !line.isBlank() || !required) {
+          return Optional.ofNullable(line).map(String::strip).filter(l -> !l.isEmpty());
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package caryatid.cli;
+
+import caryatid.fitting.Entry;
+import caryatid.fitting.EntryKind;
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Adds an entry to a record. */
+@Command(
+    name = "add",
+    mixinStandardHelpOptions = true,
+    description = "Adds an entry to a record; nothing that was added before is changed.")
+final class RecordAddCommand extends RecordPart {
+  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+  private String code;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "KIND",
+      converter = AddedKind.class,
+      description =
+          "before-any-screw, bench-alignment, components, length, stand, walking, footwear,"
+              + " accepted, own-setting or note.")
+  private EntryKind kind;
+
+  @Parameters(
+      index = "2..*",
+      paramLabel = "KEY=VALUE",
+      description = "What it says; in rows items[1].set=7. `record form KIND` prints the keys.")
+  private List<String> values = new ArrayList<>();
+
+  @ArgGroup(exclusive = false)
+  private CorrectionOptions correction;
+
+  @Mixin private RecordEntryOptions entry;
+
+  /** That it takes the place of an earlier entry. */
+  static final class CorrectionOptions {
+    @Option(
+        names = "--corrects",
+        required = true,
+        paramLabel = "ENTRY",
+        description = "Takes the place of this entry, which stays in the record.")
+    private int number;
+
+    @Option(
+        names = "--because",
+        required = true,
+        paramLabel = "WHY",
+        description = "What was wrong with it.")
+    private String why;
+  }
+
+  @Override
+  int run(Store store) throws BadInput {
+    RecordCode record = code(code);
+    Optional<Entry.Correction> corrects =
+        Optional.ofNullable(correction).map(c -> new Entry.Correction(c.number, c.why));
+    Entry added = store.add(record, entry.addition(kind, values, corrects, wording));
+    say("Record.added", added.number(), code, wording.word(added.kind()));
+    RecordText.remarks(store.read(record), wording).forEach(out()::println);
+    return 0;
+  }
+}

@@ -1,0 +1,33 @@
+package caryatid.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The fitting record; its work is in the commands below it. */
+@Command(
+    name = "record",
+    mixinStandardHelpOptions = true,
+    description = "Keeps the fitting record: one folder per prosthesis, from the bench to walking.",
+    subcommands = {
+      RecordListCommand.class,
+      RecordStartCommand.class,
+      RecordFormCommand.class,
+      RecordAddCommand.class,
+      RecordNextCommand.class,
+      RecordShowCommand.class,
+      RecordCompareCommand.class,
+      RecordVerifyCommand.class,
+      RecordPackCommand.class,
+      RecordUnpackCommand.class,
+      RecordEraseCommand.class
+    })
+final class RecordCommand implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
+  }
+}

@@ -1,0 +1,101 @@
+package caryatid.cli;
+
+import caryatid.fitting.Addition;
+import caryatid.fitting.Answers;
+import caryatid.fitting.Entry;
+import caryatid.fitting.EntryKind;
+import caryatid.fitting.FormReader;
+import caryatid.fitting.KeptFile;
+import caryatid.remark.BadInput;
+import caryatid.sheet.Given;
+import caryatid.sheet.GivenReader;
+import caryatid.wording.Wording;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+
+/** What an entry says and who says it: from a file, as arguments, or asked for at a terminal. */
+final class RecordEntryOptions {
+  @Option(names = "--by", paramLabel = "INITIALS", description = RecordPart.BY)
+  private String by;
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description =
+          "When, with the offset from UTC, such as 2026-03-04T10:15+01:00; now if left out.")
+  private OffsetDateTime at;
+
+  @Option(
+      names = "--from",
+      paramLabel = "FILE",
+      description = "A YAML file that says it; `record form` prints one to fill in.")
+  private Path from;
+
+  @Option(
+      names = "--keep",
+      paramLabel = "IS=FILE",
+      description =
+          "A file to keep with it, byte for byte; IS says what it is: recording, description,"
+              + " sheet, earlier-sheet, result, report, other. May be given several times.")
+  private List<String> keep = new ArrayList<>();
+
+  @Spec(Target.MIXEE)
+  private CommandSpec spec;
+
+  /**
+   * The addition.
+   *
+   * @param values the arguments of the form KEY=VALUE
+   * @throws BadInput if something is missing and there is no terminal to ask at, or does not fit
+   */
+  Addition addition(
+      EntryKind kind, List<String> values, Optional<Entry.Correction> corrects, Wording wording)
+      throws BadInput {
+    List<Addition.Attached> files = files();
+    Given.Group given = given(values);
+    Optional<Questions> terminal = Questions.atTerminal(wording, System.console());
+    if (terminal.isPresent()) {
+      boolean told = !given.members().isEmpty() || !files.isEmpty();
+      given = terminal.get().complete(kind.form(), given, !told);
+      by = by == null ? terminal.get().initials() : by;
+    }
+    Answers content = FormReader.read(kind.form(), given);
+    OffsetDateTime when = at == null ? OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS) : at;
+    return Addition.checked(kind, when, by == null ? "" : by, corrects, content, files);
+  }
+
+  private Given.Group given(List<String> values) throws BadInput {
+    Map<String, Given> members = new LinkedHashMap<>();
+    if (from != null) {
+      members.putAll(GivenReader.read(FileBytes.of(from)).members());
+    }
+    return Assignments.onto(members, values);
+  }
+
+  private List<Addition.Attached> files() throws BadInput {
+    List<Addition.Attached> files = new ArrayList<>();
+    for (String pair : keep) {
+      int equals = pair.indexOf('=');
+      String is = equals < 0 ? "" : pair.substring(0, equals);
+      KeptFile.Role role =
+          KeptFile.Role.of(is)
+              .orElseThrow(
+                  () ->
+                      new ParameterException(
+                          spec.commandLine(), "--keep " + pair + ": expected IS=FILE"));
+      files.add(new Addition.Attached(role, FileBytes.of(Path.of(pair.substring(equals + 1)))));
+    }
+    return files;
+  }
+}

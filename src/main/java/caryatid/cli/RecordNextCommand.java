@@ -1,0 +1,58 @@
+package caryatid.cli;
+
+import caryatid.fitting.NextSheet;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Writes the trial sheet for the next stand. */
+@Command(
+    name = "next",
+    mixinStandardHelpOptions = true,
+    description =
+        "Writes the trial sheet for the next stand; targets and landmarks carry over from the last"
+            + " one.")
+final class RecordNextCommand extends RecordPart {
+  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+  private String code;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "SHEET",
+      description = "The file to write; it must not be there yet.")
+  private Path sheet;
+
+  @Override
+  int run(Store store) throws BadInput {
+    NextSheet next = NextSheet.of(store.read(code(code)));
+    ReportFile file = new ReportFile(sheet, false);
+    file.check();
+    for (Map.Entry<String, byte[]> earlier : next.earlier().entrySet()) {
+      beside(sheet.resolveSibling(earlier.getKey()), earlier.getValue());
+    }
+    file.write(next.text().getBytes(StandardCharsets.UTF_8));
+    say("Record.next", sheet);
+    return 0;
+  }
+
+  /** An earlier sheet that lies there already, the same, is left alone. */
+  private static void beside(Path path, byte[] bytes) throws BadInput {
+    try {
+      if (Files.isRegularFile(path) && Arrays.equals(Files.readAllBytes(path), bytes)) {
+        return;
+      }
+    } catch (IOException e) {
+      // Then it cannot be the same.
+    }
+    ReportFile file = new ReportFile(path, false);
+    file.check();
+    file.write(bytes);
+  }
+}

@@ -1,0 +1,32 @@
+package caryatid.cli;
+
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Packs a record. */
+@Command(
+    name = "pack",
+    mixinStandardHelpOptions = true,
+    description =
+        "Packs a record as a zip (BagIt) that another store takes in with `record unpack`.")
+final class RecordPackCommand extends RecordPart {
+  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+  private String code;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "ZIP",
+      description = "The file to write; it must not be there yet.")
+  private Path zip;
+
+  @Override
+  int run(Store store) throws BadInput {
+    new ReportFile(zip, false).check();
+    store.pack(code(code), zip);
+    say("Record.packed", code, zip);
+    return 0;
+  }
+}

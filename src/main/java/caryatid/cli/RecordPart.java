@@ -1,0 +1,57 @@
+package caryatid.cli;
+
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.Store;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.wording.Wording;
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What all commands of the fitting record share: the folder, the language, where to print. */
+abstract class RecordPart implements Callable<Integer> {
+  static final String CODE = "The record's code, such as K7-right; never a name.";
+  static final String BY = "Initials of who does it; asked for at a terminal if left out.";
+
+  final Wording wording = Wording.in(Locale.ENGLISH);
+
+  @Mixin private RecordsFolder records;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws BadInput {
+    return run(records.store(wording));
+  }
+
+  abstract int run(Store store) throws BadInput;
+
+  RecordsFolder records() {
+    return records;
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  void say(String key, Object... arguments) {
+    out().println(wording.fill(key, texts(arguments)));
+  }
+
+  static Argument[] texts(Object... arguments) {
+    return Stream.of(arguments).map(a -> Argument.text(a.toString())).toArray(Argument[]::new);
+  }
+
+  static RecordCode code(String typed) throws BadInput {
+    return RecordCode.of(typed);
+  }
+}

@@ -1,0 +1,54 @@
+package caryatid.cli;
+
+import caryatid.fitting.Addition;
+import caryatid.fitting.EntryKind;
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Starts a record. */
+@Command(
+    name = "start",
+    mixinStandardHelpOptions = true,
+    description =
+        "Starts the record of a prosthesis, such as: start K7-right --by AB wearer=K7 side=right"
+            + " level=transtibial")
+final class RecordStartCommand extends RecordPart {
+  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+  private String code;
+
+  @Parameters(
+      index = "1..*",
+      paramLabel = "KEY=VALUE",
+      description = "What it says: wearer, side, level, body-mass-kg, mobility-grade, note.")
+  private List<String> values = new ArrayList<>();
+
+  @Option(
+      names = "--sure",
+      description = "The code says nothing about who the wearer is, whatever it looks like.")
+  private boolean sure;
+
+  @Mixin private RecordEntryOptions entry;
+
+  @Override
+  int run(Store store) throws BadInput {
+    RecordCode record = code(code);
+    if (!sure) {
+      RecordCode.requireAnonymous(code);
+    }
+    Addition opening = entry.addition(EntryKind.OPENING, values, Optional.empty(), wording);
+    if (!sure) {
+      RecordCode.requireAnonymous(opening.content().words("wearer").orElseThrow());
+    }
+    store.start(record, opening);
+    say("Record.started", code, records().folder());
+    return 0;
+  }
+}

@@ -1,0 +1,32 @@
+package caryatid.cli;
+
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes a packed record in. */
+@Command(
+    name = "unpack",
+    mixinStandardHelpOptions = true,
+    description = "Takes in a record that was packed: checked and whole, or not at all.")
+final class RecordUnpackCommand extends RecordPart {
+  @Parameters(paramLabel = "ZIP", description = "The packed record.")
+  private Path zip;
+
+  @Option(
+      names = "--by",
+      paramLabel = "INITIALS",
+      defaultValue = "import",
+      description = "Initials of who does it.")
+  private String by;
+
+  @Override
+  int run(Store store) throws BadInput {
+    FileBytes.of(zip);
+    say("Record.unpacked", store.unpack(zip, by).text());
+    return 0;
+  }
+}

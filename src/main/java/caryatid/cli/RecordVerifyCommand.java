@@ -1,0 +1,38 @@
+package caryatid.cli;
+
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Verifies records. */
+@Command(
+    name = "verify",
+    mixinStandardHelpOptions = true,
+    description = "Checks every byte of records against their sums, and names what is hurt.")
+final class RecordVerifyCommand extends RecordPart {
+  @Parameters(
+      paramLabel = "CODE",
+      arity = "0..*",
+      description = "The records; all if none is named.")
+  private List<String> codes = new ArrayList<>();
+
+  @Override
+  int run(Store store) throws BadInput {
+    List<Problem> found = new ArrayList<>();
+    for (String code : codes.isEmpty() ? store.codes() : codes) {
+      List<Problem> here = store.verify(code(code));
+      found.addAll(here);
+      if (here.isEmpty()) {
+        say("Record.sound", code, store.read(code(code)).size());
+      }
+    }
+    if (found.isEmpty()) {
+      return 0;
+    }
+    throw new BadInput(found);
+  }
+}

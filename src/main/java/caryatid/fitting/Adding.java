@@ -1,0 +1,117 @@
+package caryatid.fitting;
+
+import caryatid.recording.NamedBytes;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import io.ocfl.api.OcflObjectUpdater;
+import io.ocfl.api.OcflRepository;
+import io.ocfl.api.exception.OcflJavaException;
+import io.ocfl.api.model.ObjectVersionId;
+import io.ocfl.api.model.VersionInfo;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Puts an entry and its files into a record as its next version. */
+final class Adding {
+  private final OcflRepository repository;
+  private final RecordCode code;
+
+  Adding(OcflRepository repository, RecordCode code) {
+    this.repository = repository;
+    this.code = code;
+  }
+
+  /**
+   * Adds an entry.
+   *
+   * @param number the entry's number: one more than the record has
+   * @throws BadInput if it cannot be written; the record is then as it was
+   */
+  Entry add(int number, Addition addition) throws BadInput {
+    List<KeptFile> kept = names(addition.files());
+    Entry entry =
+        new Entry(
+            number,
+            addition.kind(),
+            addition.at(),
+            addition.by(),
+            addition.corrects(),
+            addition.content(),
+            kept);
+    add(entry, addition.files());
+    return entry;
+  }
+
+  private void add(Entry entry, List<Addition.Attached> files) throws BadInput {
+    VersionInfo info =
+        new VersionInfo()
+            .setUser(entry.by(), null)
+            .setMessage(entry.folder())
+            .setCreated(entry.at());
+    try {
+      repository.updateObject(
+          ObjectVersionId.head(code.text()), info, version -> fill(version, entry, files));
+    } catch (UncheckedIOException e) {
+      throw cannotWrite(e);
+    } catch (OcflJavaException e) {
+      throw cannotWrite(e);
+    }
+  }
+
+  private static void fill(OcflObjectUpdater version, Entry entry, List<Addition.Attached> files) {
+    put(version, entry.folder(), Entry.FILE, new ByteArrayInputStream(EntryJson.write(entry)));
+    for (int i = 0; i < files.size(); i++) {
+      try (InputStream bytes = files.get(i).bytes().open()) {
+        put(version, entry.folder(), entry.files().get(i).name(), bytes);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  private static void put(
+      OcflObjectUpdater version, String folder, String name, InputStream bytes) {
+    version.writeFile(bytes, folder + "/" + name);
+  }
+
+  private BadInput cannotWrite(RuntimeException e) {
+    return new BadInput(
+        Problem.at(Place.of(code.text()), Keeping.CANNOT_WRITE, Argument.text(Reason.of(e))));
+  }
+
+  /** Names for the files in the entry's folder: speaking, and each once. */
+  private static List<KeptFile> names(List<Addition.Attached> files) {
+    Set<String> taken = new HashSet<>();
+    List<KeptFile> kept = new ArrayList<>();
+    for (Addition.Attached file : files) {
+      NamedBytes bytes = file.bytes();
+      String name = KeptFile.nameFor(file.is(), bytes.name());
+      String free = name;
+      for (int i = 2; !taken.add(free.toLowerCase(Locale.ROOT)); i++) {
+        free = numbered(name, i);
+      }
+      kept.add(new KeptFile(free, file.is(), lastName(bytes.name())));
+    }
+    return kept;
+  }
+
+  private static String numbered(String name, int number) {
+    int dot = name.lastIndexOf('.');
+    int end = dot > 0 ? dot : name.length();
+    return name.substring(0, end) + "-" + number + name.substring(end);
+  }
+
+  /** The name without the folders it lay in, which are nobody's business in a record. */
+  private static String lastName(String name) {
+    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+  }
+}

@@ -1,0 +1,111 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.sheet.Given;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** An entry as JSON and back; docs/fitting-entry.schema.json says the same as a JSON Schema. */
+final class EntryJson {
+  private EntryJson() {}
+
+  static byte[] write(Entry entry) {
+    try {
+      return Json.write(json -> envelope(json, entry));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void envelope(JsonGenerator json, Entry entry) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField(Envelope.VERSION, Envelope.CURRENT);
+    json.writeNumberField("number", entry.number());
+    json.writeStringField("kind", entry.kind().key());
+    json.writeStringField("at", Envelope.TIME.format(entry.at()));
+    json.writeStringField("by", entry.by());
+    if (entry.corrects().isPresent()) {
+      json.writeNumberField("corrects", entry.corrects().get().number());
+      json.writeStringField("because", entry.corrects().get().why());
+    }
+    json.writeFieldName("content");
+    group(json, entry.content());
+    if (!entry.files().isEmpty()) {
+      files(json, entry);
+    }
+    json.writeEndObject();
+  }
+
+  private static void files(JsonGenerator json, Entry entry) throws IOException {
+    json.writeArrayFieldStart("files");
+    for (KeptFile file : entry.files()) {
+      json.writeStartObject();
+      json.writeStringField("name", file.name());
+      json.writeStringField("is", Field.word(file.is()));
+      json.writeStringField("original", file.original());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void group(JsonGenerator json, Answers answers) throws IOException {
+    json.writeStartObject();
+    for (Map.Entry<String, Answers.Value> answer : answers.values().entrySet()) {
+      json.writeFieldName(answer.getKey());
+      value(json, answer.getValue());
+    }
+    json.writeEndObject();
+  }
+
+  private static void value(JsonGenerator json, Answers.Value value) throws IOException {
+    if (value instanceof Answers.Value.Words words) {
+      json.writeString(words.text());
+    } else if (value instanceof Answers.Value.Amount amount) {
+      json.writeNumber(amount.number().toPlainString());
+    } else if (value instanceof Answers.Value.YesNo yesNo) {
+      json.writeBoolean(yesNo.yes());
+    } else {
+      json.writeStartArray();
+      for (Answers row : ((Answers.Value.Rows) value).rows()) {
+        group(json, row);
+      }
+      json.writeEndArray();
+    }
+  }
+
+  /**
+   * Reads an entry.
+   *
+   * @param name the file, for problems
+   * @throws BadInput if it is no entry of this program, with everything that is wrong
+   */
+  static Entry read(byte[] bytes, String name) throws BadInput {
+    Given given = parse(bytes, name);
+    if (!(given instanceof Given.Group group)
+        || !(group.members().get("content") instanceof Given.Group content)) {
+      throw new BadInput(Problem.at(given.place(), FormFault.NOT_AN_ENTRY));
+    }
+    Map<String, Given> members = new LinkedHashMap<>(group.members());
+    members.remove("content");
+    return Envelope.open(new Given.Group(members, group.place()), content);
+  }
+
+  private static Given parse(byte[] bytes, String name) throws BadInput {
+    try {
+      return Json.read(bytes, name);
+    } catch (IOException e) {
+      throw new BadInput(
+          Problem.at(Place.of(name), FormFault.NOT_JSON, Argument.text(firstLine(e))));
+    }
+  }
+
+  private static String firstLine(IOException e) {
+    return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+  }
+}

@@ -1,0 +1,54 @@
+package caryatid.fitting;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The kinds of entries of a fitting record: the stages of a fitting and what goes beside them. */
+public enum EntryKind {
+  /** The first entry: whose prosthesis it is. */
+  OPENING(Forms.OPENING),
+  /** How the wearer is and sits in the socket, before any screw is turned. */
+  BEFORE_ANY_SCREW(Forms.BEFORE_ANY_SCREW),
+  BENCH_ALIGNMENT(Forms.BENCH_ALIGNMENT),
+  /** The components and the limits their makers state. */
+  COMPONENTS(Forms.COMPONENTS),
+  LENGTH(Forms.LENGTH),
+  /** A stand on the plate, with its files. */
+  STAND(Forms.STAND),
+  WALKING(Forms.WALKING),
+  FOOTWEAR(Forms.FOOTWEAR),
+  /** Something accepted as it is, and why. */
+  ACCEPTED(Forms.ACCEPTED),
+  /** The wearer's own attempts at setting an adjustable part. */
+  OWN_SETTING(Forms.OWN_SETTING),
+  NOTE(Forms.NOTE),
+  /** What is left of a record that was erased; made by erasing alone. */
+  ERASURE(Forms.ERASURE);
+
+  private final Form form;
+
+  EntryKind(Form form) {
+    this.form = form;
+  }
+
+  /** What such an entry is asked for. */
+  public Form form() {
+    return form;
+  }
+
+  /** Its name in files and at the command line, for example {@code bench-alignment}. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whether a person adds such entries to a record that is open. */
+  public boolean isAdded() {
+    return this != OPENING && this != ERASURE;
+  }
+
+  /** The kind of a name. */
+  public static Optional<EntryKind> of(String key) {
+    return Arrays.stream(values()).filter(k -> k.key().equals(key)).findFirst();
+  }
+}

@@ -1,0 +1,78 @@
+package caryatid.fitting;
+
+import caryatid.remark.BadInput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Erases a whole record on request and leaves a stone in its place that says when, by whom and why.
+ * What is to be done is written down first, so that an erasure that was interrupted is finished by
+ * whoever comes next. The record's lock must be held.
+ */
+final class Erasing {
+  private static final String STONE = "erasure.json";
+  private static final String OLD = "record";
+
+  private final StoreFolder store;
+  private final RecordCode code;
+
+  Erasing(StoreFolder store, RecordCode code) {
+    this.store = store;
+    this.code = code;
+  }
+
+  /** Whether an erasure was begun and not finished. */
+  boolean isPending() {
+    return Files.exists(store.erasing(code).resolve(STONE));
+  }
+
+  void erase(Entry stone) throws IOException, BadInput {
+    Files.createDirectories(store.erasing(code));
+    Durable.replace(store.erasing(code).resolve(STONE), EntryJson.write(stone), store.replacing());
+    finish();
+  }
+
+  /** Does what is left to do. Doing it twice does no harm. */
+  void finish() throws IOException, BadInput {
+    Path old = store.erasing(code).resolve(OLD);
+    Entry stone = EntryJson.read(Files.readAllBytes(store.erasing(code).resolve(STONE)), STONE);
+    if (!Files.exists(old) && Files.exists(store.record(code))) {
+      Files.move(store.record(code), old, StandardCopyOption.ATOMIC_MOVE);
+      Durable.syncFolder(store.records());
+    }
+    if (!Files.exists(store.record(code))) {
+      try (Workplace work = new Workplace(store, code)) {
+        work.adding().add(1, addition(stone));
+      }
+    }
+    Durable.delete(old);
+    Durable.delete(store.erasing(code));
+  }
+
+  /** What is left of a record. */
+  static Entry stone(OffsetDateTime at, String by, String why, int entries) {
+    Map<String, Answers.Value> said = new LinkedHashMap<>();
+    said.put("why", new Answers.Value.Words(why));
+    said.put("entries", new Answers.Value.Amount(BigDecimal.valueOf(entries)));
+    return new Entry(
+        1, EntryKind.ERASURE, at, by, Optional.empty(), new Answers(said), List.of());
+  }
+
+  private static Addition addition(Entry stone) {
+    return new Addition(
+        stone.kind(),
+        stone.at(),
+        stone.by(),
+        stone.corrects(),
+        stone.content(),
+        List.of());
+  }
+}

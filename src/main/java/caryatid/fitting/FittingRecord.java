@@ -1,0 +1,107 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/** A record as it stands: what is whole, and what is not. */
+public final class FittingRecord {
+  private final ObjectFiles files;
+  private final ObjectFiles.Vouched head;
+  private final List<Entry> entries;
+  private final List<Problem> damage;
+
+  FittingRecord(
+      ObjectFiles files, ObjectFiles.Vouched head, List<Entry> entries, List<Problem> damage) {
+    this.files = files;
+    this.head = head;
+    this.entries = List.copyOf(entries);
+    this.damage = List.copyOf(damage);
+  }
+
+  /** The record's code. */
+  public RecordCode code() {
+    return files.code();
+  }
+
+  /**
+   * SHA-512 of the record's inventory, lower-case hexadecimal: one number that vouches for every
+   * byte of every entry up to now.
+   */
+  public String headDigest() {
+    return head.sum();
+  }
+
+  /** How many entries were ever added, whole or not. */
+  public int size() {
+    return head.inventory().head();
+  }
+
+  /** The entries that are whole, in the order they were added. */
+  public List<Entry> entries() {
+    return entries;
+  }
+
+  /** What is not whole; empty for a record in good order. Kept files are checked when opened. */
+  public List<Problem> damage() {
+    return damage;
+  }
+
+  /**
+   * The entry of a number.
+   *
+   * @throws BadInput if there is none, or it is not whole
+   */
+  public Entry entry(int number) throws BadInput {
+    Optional<Entry> entry = entries.stream().filter(e -> e.number() == number).findFirst();
+    return entry.orElseThrow(
+        () ->
+            new BadInput(
+                Problem.at(
+                    Place.of(code().text()), Keeping.NO_SUCH_ENTRY, Argument.count(number))));
+  }
+
+  /** The entry that takes an entry's place, where it was corrected. */
+  public Optional<Entry> correctionOf(Entry entry) {
+    return entries.stream()
+        .filter(e -> e.corrects().filter(c -> c.number() == entry.number()).isPresent())
+        .findFirst();
+  }
+
+  /** The entries that no other takes the place of, in order. */
+  public List<Entry> valid() {
+    return entries.stream().filter(e -> correctionOf(e).isEmpty()).toList();
+  }
+
+  /** Whether the record was erased and only says so. */
+  public boolean isErased() {
+    return entries.stream().anyMatch(e -> e.kind() == EntryKind.ERASURE);
+  }
+
+  /**
+   * The bytes of a kept file, as they were added.
+   *
+   * @throws BadInput if they cannot be read, or are no longer what was added
+   */
+  public byte[] bytes(Entry entry, KeptFile file) throws BadInput {
+    String path = entry.folder() + "/" + file.name();
+    Optional<String> digest = Optional.ofNullable(head.inventory().files().get(path));
+    Place place = Place.of(code().text() + "/" + path);
+    if (digest.isEmpty()) {
+      throw new BadInput(Problem.at(place, Damage.MISSING));
+    }
+    try {
+      byte[] bytes = files.bytes(head.inventory().contents().get(digest.get()));
+      if (!Digests.of(Digests.SHA_512, bytes).equals(digest.get())) {
+        throw new BadInput(Problem.at(place, Damage.CHANGED));
+      }
+      return bytes;
+    } catch (IOException e) {
+      throw new BadInput(Problem.at(place, Damage.UNREADABLE, Argument.text(Reason.of(e))));
+    }
+  }
+}

@@ -1,0 +1,25 @@
+package caryatid.fitting;
+
+import caryatid.remark.Topic;
+
+/** What can be wrong with a form that was filled in. */
+enum FormFault implements Topic {
+  UNKNOWN_KEY,
+  MISSING,
+  NOT_WORDS,
+  NOT_A_NUMBER,
+  NOT_WHOLE,
+  TOO_MANY_DIGITS,
+  OUT_OF_RANGE,
+  NOT_YES_NO,
+  NO_SUCH_CHOICE,
+  NOT_ROWS,
+  NOT_A_ROW,
+  NOTHING_SAID,
+  NOT_JSON,
+  NOT_AN_ENTRY,
+  NEWER_FORM,
+  BAD_TIME,
+  BAD_INITIALS,
+  BAD_FILE_NAME
+}

@@ -1,0 +1,162 @@
+package caryatid.fitting;
+
+import static caryatid.fitting.Field.choice;
+import static caryatid.fitting.Field.number;
+import static caryatid.fitting.Field.rows;
+import static caryatid.fitting.Field.whole;
+import static caryatid.fitting.Field.words;
+import static caryatid.fitting.Field.yesNo;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Verdict;
+import caryatid.sheet.AmputationLevel;
+import caryatid.sheet.ProstheticSide;
+
+/**
+ * What each kind of entry is asked for: the one place to add a field. Ranges keep slips of the pen
+ * out (a body mass of 8200 kg) and are no advice.
+ */
+final class Forms {
+  private static final double LONGEST_MM = 2500;
+  private static final double HEAVIEST_KG = 300;
+  private static final double HIGHEST_HEEL_MM = 200;
+  private static final long LAST_ENTRY = 1_000_000;
+
+  static final Form OPENING =
+      Form.of(
+          words("wearer").needed(),
+          choice("side", ProstheticSide.values()).needed(),
+          choice("level", AmputationLevel.values()).needed(),
+          number("body-mass-kg", 1, HEAVIEST_KG),
+          whole("mobility-grade", 0, 4),
+          words("note"));
+
+  static final Form BEFORE_ANY_SCREW =
+      Form.of(
+          words("contractures"),
+          words("socket-fit"),
+          words("liner"),
+          whole("sock-ply", 0, 30),
+          words("suspension"),
+          words("skin"),
+          words("shoe"),
+          number("minutes-since-donning", 0, 1440),
+          words("note"));
+
+  static final Form BENCH_ALIGNMENT =
+      Form.of(
+          rows(
+                  "items",
+                  words("item").needed(),
+                  number("recommended", -LONGEST_MM, LONGEST_MM),
+                  number("set", -LONGEST_MM, LONGEST_MM).needed(),
+                  choice("unit", "mm", "deg", "N m").needed(),
+                  words("source"),
+                  words("note"))
+              .needed(),
+          words("note"));
+
+  static final Form COMPONENTS =
+      Form.of(
+          rows(
+                  "components",
+                  words("what").needed(),
+                  words("name").needed(),
+                  words("serial"),
+                  number("body-mass-highest-kg", 1, HEAVIEST_KG),
+                  whole("mobility-grade-lowest", 0, 4),
+                  whole("mobility-grade-highest", 0, 4),
+                  number("heel-height-lowest-mm", 0, HIGHEST_HEEL_MM),
+                  number("heel-height-highest-mm", 0, HIGHEST_HEEL_MM),
+                  words("source"))
+              .needed(),
+          words("note"));
+
+  static final Form LENGTH =
+      Form.of(
+          rows(
+                  "landmarks",
+                  words("landmark").needed(),
+                  number("left-mm", 0, LONGEST_MM).needed(),
+                  number("right-mm", 0, LONGEST_MM).needed())
+              .needed(),
+          number("intended-shortening-mm", 0, 100),
+          number("lift-mm", 0, 200),
+          choice("lift-under", Side.values()),
+          yesNo("pelvis-level"),
+          words("note"));
+
+  static final Form STAND =
+      Form.of(
+          words("changed"),
+          words("why"),
+          words("footwear"),
+          number("heel-height-mm", -HIGHEST_HEEL_MM, HIGHEST_HEEL_MM),
+          number("body-mass-kg", 1, HEAVIEST_KG),
+          number("load-share-percent", 0, 100),
+          rows(
+              "findings",
+              choice("plane", Plane.values()).needed(),
+              choice("side", Side.values()).needed(),
+              words("landmark").needed(),
+              number("offset-mm", -LONGEST_MM, LONGEST_MM).needed(),
+              number("expanded-mm", 0, LONGEST_MM).needed(),
+              number("recommended-mm", -LONGEST_MM, LONGEST_MM).needed(),
+              number("below-mm", 0, LONGEST_MM).needed(),
+              number("above-mm", 0, LONGEST_MM).needed(),
+              choice("result", Verdict.values()).needed(),
+              words("source").needed()),
+          words("conclusion"),
+          words("comfort"),
+          words("skin"),
+          words("next-step"),
+          words("note"));
+
+  static final Form WALKING =
+      Form.of(
+          rows(
+              "observations",
+              words("deviation").needed(),
+              choice("plane", "sagittal", "frontal", "transverse"),
+              choice("phase", "early stance", "mid-stance", "late stance", "swing", "whole stride"),
+              choice("severity", "slight", "moderate", "marked"),
+              words("points-to"),
+              words("source")),
+          whole("comfort", 0, 10),
+          words("skin"),
+          words("heel-stiffness"),
+          words("walking-aid"),
+          words("note"));
+
+  static final Form FOOTWEAR =
+      Form.of(
+          rows(
+                  "shoes",
+                  words("shoe").needed(),
+                  number("heel-height-mm", -HIGHEST_HEEL_MM, HIGHEST_HEEL_MM).needed(),
+                  whole("stand", 1, LAST_ENTRY),
+                  yesNo("wearer-sets-ankle-alone"),
+                  words("note"))
+              .needed(),
+          words("note"));
+
+  static final Form ACCEPTED =
+      Form.of(words("what").needed(), words("why").needed(), whole("stand", 1, LAST_ENTRY));
+
+  static final Form OWN_SETTING =
+      Form.of(
+          words("what").needed(),
+          whole("attempts", 1, 100).needed(),
+          whole("succeeded", 0, 100).needed(),
+          number("heel-height-wanted-mm", 0, HIGHEST_HEEL_MM),
+          number("heel-height-set-mm", 0, HIGHEST_HEEL_MM),
+          words("note"));
+
+  static final Form NOTE = Form.of(words("text").needed());
+
+  static final Form ERASURE =
+      Form.of(words("why").needed(), whole("entries", 0, LAST_ENTRY).needed());
+
+  private Forms() {}
+}

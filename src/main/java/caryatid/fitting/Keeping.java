@@ -1,0 +1,24 @@
+package caryatid.fitting;
+
+import caryatid.remark.Topic;
+
+/** Why something could not be done with the records. */
+enum Keeping implements Topic {
+  NOT_A_CODE,
+  CODE_LIKE_NAME,
+  CODE_LIKE_DATE,
+  NO_SUCH_RECORD,
+  RECORD_EXISTS,
+  WAS_ERASED,
+  IN_USE,
+  CANNOT_WRITE,
+  /** It is there and whole, but the disk complained. */
+  WRITTEN_BUT,
+  CANNOT_READ,
+  DAMAGED,
+  NO_SUCH_ENTRY,
+  CORRECTED_BEFORE,
+  OTHER_KIND,
+  NO_SUCH_FILE,
+  NO_STAND
+}

@@ -1,0 +1,16 @@
+package caryatid.fitting;
+
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+
+/** Where the fitting is outside what a component's maker states. */
+enum LimitRemark implements Topic {
+  BODY_MASS_ABOVE,
+  MOBILITY_GRADE_OUTSIDE,
+  HEEL_HEIGHT_OUTSIDE;
+
+  @Override
+  public Weight weight() {
+    return this == BODY_MASS_ABOVE ? Weight.SAFETY : Weight.IMPORTANT;
+  }
+}

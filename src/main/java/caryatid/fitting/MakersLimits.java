@@ -1,0 +1,93 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Holds the wearer and the shoes against the limits that the components' makers state. */
+final class MakersLimits {
+  private final List<Entry> entries;
+  private final List<Remark> remarks = new ArrayList<>();
+
+  private MakersLimits(List<Entry> entries) {
+    this.entries = entries;
+  }
+
+  /**
+   * What is outside a limit.
+   *
+   * @param entries the entries that are valid, in order; the newest components and the newest body
+   *     mass count, and every shoe
+   */
+  static List<Remark> check(List<Entry> entries) {
+    MakersLimits limits = new MakersLimits(entries);
+    limits
+        .latest(EntryKind.COMPONENTS)
+        .ifPresent(c -> c.content().rows("components").forEach(limits::check));
+    return List.copyOf(limits.remarks);
+  }
+
+  private void check(Answers component) {
+    Argument what =
+        Argument.text(
+            component.words("what").orElseThrow() + " " + component.words("name").orElseThrow());
+    Optional<BigDecimal> mass = newest("body-mass-kg");
+    Optional<BigDecimal> heaviest = component.number("body-mass-highest-kg");
+    if (mass.isPresent() && heaviest.isPresent() && mass.get().compareTo(heaviest.get()) > 0) {
+      remarks.add(Remark.of(LimitRemark.BODY_MASS_ABOVE, what, kg(mass.get()), kg(heaviest.get())));
+    }
+    newest("mobility-grade")
+        .filter(
+            grade -> isOutside(grade, component, "mobility-grade-lowest", "mobility-grade-highest"))
+        .ifPresent(
+            grade ->
+                remarks.add(
+                    Remark.of(
+                        LimitRemark.MOBILITY_GRADE_OUTSIDE,
+                        what,
+                        Argument.count(grade.intValue()))));
+    heels()
+        .filter(
+            heel -> isOutside(heel, component, "heel-height-lowest-mm", "heel-height-highest-mm"))
+        .distinct()
+        .forEach(
+            heel ->
+                remarks.add(
+                    Remark.of(
+                        LimitRemark.HEEL_HEIGHT_OUTSIDE,
+                        what,
+                        Argument.of(heel.doubleValue(), Unit.MM))));
+  }
+
+  private static boolean isOutside(
+      BigDecimal value, Answers component, String lowest, String highest) {
+    return component.number(lowest).filter(l -> value.compareTo(l) < 0).isPresent()
+        || component.number(highest).filter(h -> value.compareTo(h) > 0).isPresent();
+  }
+
+  private Stream<BigDecimal> heels() {
+    Stream<Answers> shoes =
+        latest(EntryKind.FOOTWEAR).stream().flatMap(e -> e.content().rows("shoes").stream());
+    Stream<Answers> stand = latest(EntryKind.STAND).stream().map(Entry::content);
+    return Stream.concat(stand, shoes).flatMap(a -> a.number("heel-height-mm").stream());
+  }
+
+  private Optional<BigDecimal> newest(String key) {
+    return entries.stream()
+        .flatMap(e -> e.content().number(key).stream())
+        .reduce((earlier, later) -> later);
+  }
+
+  private Optional<Entry> latest(EntryKind kind) {
+    return entries.stream().filter(e -> e.kind() == kind).reduce((earlier, later) -> later);
+  }
+
+  private static Argument kg(BigDecimal mass) {
+    return Argument.of(mass.doubleValue(), Unit.KG);
+  }
+}

@@ -1,0 +1,89 @@
+package caryatid.fitting;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Verdict;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How one offset went from stand to stand.
+ *
+ * @param plane in which plane
+ * @param side the leg
+ * @param landmark the landmark's name
+ * @param measured at least one, in order
+ */
+public record OffsetSeries(Plane plane, Side side, String landmark, List<Measured> measured) {
+
+  /**
+   * What one stand found.
+   *
+   * @param entry number of the stand's entry
+   * @param at when
+   * @param offsetMm the offset, mm, signed as offsets are
+   * @param expandedMm half-width of its 95 % interval, mm
+   * @param lowestMm the smallest offset that was within, mm
+   * @param recommendedMm what was recommended, mm
+   * @param highestMm the largest offset that was within, mm
+   * @param verdict the result
+   * @param source the document the recommendation comes from
+   */
+  public record Measured(
+      int entry,
+      OffsetDateTime at,
+      double offsetMm,
+      double expandedMm,
+      double lowestMm,
+      double recommendedMm,
+      double highestMm,
+      Verdict verdict,
+      String source) {}
+
+  public OffsetSeries {
+    measured = List.copyOf(measured);
+  }
+
+  /** The newest of them. */
+  public Measured current() {
+    return measured.get(measured.size() - 1);
+  }
+
+  static List<String> key(Answers finding) {
+    return List.of(
+        finding.words("plane").orElseThrow(),
+        finding.words("side").orElseThrow(),
+        finding.words("landmark").orElseThrow());
+  }
+
+  static OffsetSeries of(List<String> key, List<Measured> measured) {
+    return new OffsetSeries(
+        constant(Plane.values(), key.get(0)),
+        constant(Side.values(), key.get(1)),
+        key.get(2),
+        measured);
+  }
+
+  static Measured measured(Entry entry, Answers finding) {
+    double recommended = number(finding, "recommended-mm");
+    return new Measured(
+        entry.number(),
+        entry.at(),
+        number(finding, "offset-mm"),
+        number(finding, "expanded-mm"),
+        recommended - number(finding, "below-mm"),
+        recommended,
+        recommended + number(finding, "above-mm"),
+        constant(Verdict.values(), finding.words("result").orElseThrow()),
+        finding.words("source").orElseThrow());
+  }
+
+  private static double number(Answers finding, String key) {
+    return finding.number(key).orElseThrow().doubleValue();
+  }
+
+  private static <E extends Enum<E>> E constant(E[] all, String word) {
+    return Arrays.stream(all).filter(e -> Field.word(e).equals(word)).findFirst().orElseThrow();
+  }
+}

@@ -1,0 +1,99 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads a record's entries, each held against the sum under which it was added. */
+final class RecordReader {
+  private final ObjectFiles files;
+  private final List<Problem> damage = new ArrayList<>();
+
+  private RecordReader(ObjectFiles files) {
+    this.files = files;
+  }
+
+  /**
+   * Reads a record.
+   *
+   * @return empty if no inventory of it is whole
+   */
+  static Optional<FittingRecord> read(ObjectFiles files) {
+    RecordReader reader = new RecordReader(files);
+    return reader
+        .inventory()
+        .map(head -> new FittingRecord(files, head, reader.entries(head), reader.damage));
+  }
+
+  /** The record's inventory; where it is hurt, the newest version's own that is whole. */
+  private Optional<ObjectFiles.Vouched> inventory() {
+    try {
+      return Optional.of(files.inventory(""));
+    } catch (IOException e) {
+      hurt(ObjectFiles.INVENTORY, Damage.INVENTORY, Argument.text(ObjectFiles.SUM));
+    }
+    return newestFirst().stream().flatMap(v -> version(v).stream()).findFirst();
+  }
+
+  private List<Integer> newestFirst() {
+    try {
+      return files.versions().stream().sorted(Comparator.reverseOrder()).toList();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private Optional<ObjectFiles.Vouched> version(int number) {
+    try {
+      return Optional.of(files.inventory("v" + number + "/"));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private List<Entry> entries(ObjectFiles.Vouched head) {
+    List<Entry> entries = new ArrayList<>();
+    for (Map.Entry<String, String> file : head.inventory().files().entrySet()) {
+      if (file.getKey().endsWith("/" + Entry.FILE)) {
+        String path = head.inventory().contents().getOrDefault(file.getValue(), file.getKey());
+        entry(file.getKey(), path, file.getValue()).ifPresent(entries::add);
+      }
+    }
+    entries.sort(Comparator.comparingInt(Entry::number));
+    return entries;
+  }
+
+  private Optional<Entry> entry(String logical, String path, String digest) {
+    try {
+      byte[] bytes = files.bytes(path);
+      if (!Digests.of(Digests.SHA_512, bytes).equals(digest)) {
+        return hurt(path, Damage.CHANGED);
+      }
+      Entry entry = EntryJson.read(bytes, named(path));
+      return logical.equals(entry.folder() + "/" + Entry.FILE)
+          ? Optional.of(entry)
+          : hurt(path, Damage.ENTRY);
+    } catch (IOException e) {
+      return hurt(path, Damage.UNREADABLE, Argument.text(Reason.of(e)));
+    } catch (BadInput e) {
+      damage.addAll(e.problems());
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Entry> hurt(String path, Damage what, Argument... arguments) {
+    damage.add(Problem.at(Place.of(named(path)), what, arguments));
+    return Optional.empty();
+  }
+
+  private String named(String path) {
+    return files.code().text() + "/" + path;
+  }
+}

@@ -1,0 +1,73 @@
+package caryatid.fitting;
+
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A record as it is shown and reported: the timeline, how each offset went from stand to stand, and
+ * what is outside a maker's limit.
+ *
+ * @param code the record's code
+ * @param headDigest SHA-512 that vouches for the whole record, hexadecimal
+ * @param timeline all entries that are whole, in the order they were added
+ * @param offsets one series for each plane, side and landmark, in the order they first occur
+ * @param remarks what is outside a limit that a maker states
+ * @param damage what is not whole
+ */
+public record RecordView(
+    RecordCode code,
+    String headDigest,
+    List<Line> timeline,
+    List<OffsetSeries> offsets,
+    List<Remark> remarks,
+    List<Problem> damage) {
+
+  /**
+   * A line of the timeline.
+   *
+   * @param entry the entry
+   * @param correctedBy number of the entry that takes its place
+   */
+  public record Line(Entry entry, Optional<Integer> correctedBy) {}
+
+  public RecordView {
+    timeline = List.copyOf(timeline);
+    offsets = List.copyOf(offsets);
+    remarks = List.copyOf(remarks);
+    damage = List.copyOf(damage);
+  }
+
+  /** The view of a record. */
+  public static RecordView of(FittingRecord record) {
+    List<Line> timeline =
+        record.entries().stream()
+            .map(e -> new Line(e, record.correctionOf(e).map(Entry::number)))
+            .toList();
+    return new RecordView(
+        record.code(),
+        record.headDigest(),
+        timeline,
+        series(record.valid()),
+        MakersLimits.check(record.valid()),
+        record.damage());
+  }
+
+  private static List<OffsetSeries> series(List<Entry> valid) {
+    Map<List<String>, List<OffsetSeries.Measured>> measured = new LinkedHashMap<>();
+    for (Entry entry : valid) {
+      for (Answers finding : entry.content().rows("findings")) {
+        measured
+            .computeIfAbsent(OffsetSeries.key(finding), k -> new ArrayList<>())
+            .add(OffsetSeries.measured(entry, finding));
+      }
+    }
+    return measured.entrySet().stream()
+        .map(s -> OffsetSeries.of(s.getKey(), s.getValue()))
+        .toList();
+  }
+}

@@ -1,0 +1,120 @@
+package caryatid.fitting;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
+import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
+import caryatid.sheet.Notes;
+import caryatid.sheet.TrialSheet;
+import caryatid.standing.LineOf;
+import caryatid.uncertainty.Estimate;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the entry of a stand from what was found; the whole result goes with it as a file. */
+public final class Stands {
+  /** Standard acceleration of gravity, m/s2 (CGPM 1901, resolution 2). */
+  private static final double GRAVITY = 9.80665;
+
+  private static final int DECIMALS = 3;
+  private static final double COVERAGE = 0.95;
+
+  private final Map<String, Answers.Value> values = new LinkedHashMap<>();
+
+  private Stands() {}
+
+  /**
+   * The addition for a stand.
+   *
+   * @param state the stands of one alignment state and their findings; dated as their sheet is
+   * @param by initials of who adds it
+   * @param files recordings, description, sheets, result and report
+   */
+  public static Addition addition(AlignmentState state, String by, List<Addition.Attached> files) {
+    Stands stands = new Stands();
+    stands.fill(state);
+    return new Addition(
+        EntryKind.STAND,
+        state.stands().get(0).trial().at(),
+        by,
+        Optional.empty(),
+        new Answers(stands.values),
+        files);
+  }
+
+  private void fill(AlignmentState state) {
+    TrialSheet trial = state.stands().get(0).trial();
+    Notes notes = trial.notes();
+    words("changed", notes.lastChange());
+    words("why", notes.reason());
+    words("footwear", Optional.of(trial.footwear().description()));
+    number("heel-height-mm", trial.footwear().heelHeightMm());
+    bodyMassKg(state).ifPresent(kg -> number("body-mass-kg", kg));
+    share(state).ifPresent(share -> number("load-share-percent", 100 * share));
+    if (!state.findings().isEmpty()) {
+      values.put(
+          "findings", new Answers.Value.Rows(state.findings().stream().map(Stands::row).toList()));
+    }
+    words("conclusion", notes.conclusion());
+    words("comfort", notes.comfort());
+    words("skin", notes.skin());
+    words("next-step", notes.nextStep());
+  }
+
+  private static Answers row(Finding finding) {
+    Stands row = new Stands();
+    row.words("plane", Optional.of(Field.word(finding.offset().plane())));
+    row.words("side", Optional.of(Field.word(finding.offset().side())));
+    row.words("landmark", Optional.of(finding.offset().landmark()));
+    row.number("offset-mm", finding.offset().mm().value());
+    row.number("expanded-mm", finding.offset().mm().expanded(COVERAGE));
+    row.number("recommended-mm", finding.target().recommendedMm());
+    row.number("below-mm", finding.target().belowMm());
+    row.number("above-mm", finding.target().aboveMm());
+    row.words("result", Optional.of(Field.word(finding.verdict())));
+    row.words("source", Optional.of(finding.target().source()));
+    return new Answers(row.values);
+  }
+
+  /** What the plate measured where it carried the whole body, else what the sheet says. */
+  private static Optional<Double> bodyMassKg(AlignmentState state) {
+    var measured =
+        state.stands().stream()
+            .flatMap(s -> s.standing().load(LineOf.WHOLE_BODY).stream())
+            .flatMap(load -> load.upN().stream())
+            .mapToDouble(Estimate::value)
+            .average();
+    return measured.isPresent()
+        ? Optional.of(measured.getAsDouble() / GRAVITY)
+        : state.stands().get(0).trial().bodyMassKg().stream().boxed().findFirst();
+  }
+
+  /** The mean share of the prosthetic side, where there is one such side. */
+  private static Optional<Double> share(AlignmentState state) {
+    List<Side> sides = state.stands().get(0).trial().side().sides();
+    if (sides.size() != 1) {
+      return Optional.empty();
+    }
+    return state.stands().stream()
+        .map(Stand::standing)
+        .flatMap(s -> Optional.ofNullable(s.share().get(sides.get(0))).stream())
+        .mapToDouble(Estimate::value)
+        .average()
+        .stream()
+        .boxed()
+        .findFirst();
+  }
+
+  private void words(String key, Optional<String> text) {
+    text.filter(t -> !t.isBlank()).ifPresent(t -> values.put(key, new Answers.Value.Words(t)));
+  }
+
+  private void number(String key, double value) {
+    BigDecimal rounded = new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+    values.put(key, new Answers.Value.Amount(rounded.stripTrailingZeros()));
+  }
+}

@@ -1,0 +1,170 @@
+package caryatid.fitting;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every addition
+ * is a new version; nothing is changed, and nothing removed but by {@link #erase}.
+ */
+public final class Store {
+  private final StoreFolder folder;
+  private final Custody custody;
+
+  /**
+   * The store in a folder; it is made when the first record is started.
+   *
+   * @param folder where it is or will be
+   * @param patience how long to wait while somebody else writes to the same record
+   */
+  public Store(Path folder, Duration patience) {
+    this.folder = new StoreFolder(folder);
+    this.custody = new Custody(this.folder, patience);
+  }
+
+  /**
+   * The codes of all records, in alphabetical order; none where there is no store yet.
+   *
+   * @throws BadInput if the folder cannot be read
+   */
+  public List<String> codes() throws BadInput {
+    try {
+      return custody.codes();
+    } catch (IOException e) {
+      throw Custody.bad(folder.records(), Keeping.CANNOT_READ, e);
+    }
+  }
+
+  /**
+   * Starts a record.
+   *
+   * @param opening its first entry
+   * @throws BadInput if there is a record of that code already, in whatever case its letters are, or
+   *     it cannot be written; nothing is left of it then
+   */
+  public Entry start(RecordCode code, Addition opening) throws BadInput {
+    return custody.overAll(
+        opening.by(),
+        () -> {
+          Repositories.make(folder);
+          return custody.over(
+              code,
+              opening.by(),
+              () -> {
+                custody.requireFree(code);
+                return new Writing(custody, code).write(1, opening);
+              });
+        });
+  }
+
+  /**
+   * Adds an entry to a record.
+   *
+   * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry is
+   *     not there, or it cannot be written; the record is then as it was
+   */
+  public Entry add(RecordCode code, Addition addition) throws BadInput {
+    custody.requireStarted(code);
+    return custody.over(code, addition.by(), () -> new Writing(custody, code).add(addition));
+  }
+
+  /**
+   * Reads a record: what is whole of it, and what is not.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public FittingRecord read(RecordCode code) throws BadInput {
+    custody.requireStarted(code);
+    Optional<FittingRecord> read = RecordReader.read(custody.files(code));
+    boolean settled = read.isPresent() && read.get().damage().isEmpty();
+    if (settled && !custody.erasing(code).isPending()) {
+      return read.get();
+    }
+    custody.settleIfPossible(code);
+    return new Writing(custody, code).readAnyhow();
+  }
+
+  /**
+   * Erases a record for good and leaves an entry that says when, by whom and why.
+   *
+   * @throws BadInput if there is no such record, or it cannot be erased
+   */
+  public void erase(RecordCode code, OffsetDateTime at, String by, String why) throws BadInput {
+    custody.requireStarted(code);
+    custody.over(
+        code,
+        by,
+        () -> {
+          int size = RecordReader.read(custody.files(code)).map(FittingRecord::size).orElse(0);
+          custody.erasing(code).erase(Erasing.stone(at, by, why, size));
+          return size;
+        });
+  }
+
+  /**
+   * Checks every byte of a record: sums and structure by the library's validator, entries by their
+   * forms.
+   *
+   * @return what is wrong, file by file; empty for a record in good order
+   * @throws BadInput if there is no such record, or somebody is writing to it
+   */
+  public List<Problem> verify(RecordCode code) throws BadInput {
+    custody.requireStarted(code);
+    RecordLock.Work<List<Problem>> work =
+        () -> {
+          custody.requireStarted(code);
+          return Verifying.verify(folder.record(code), custody.files(code));
+        };
+    try {
+      return custody.over(code, "verify", work);
+    } catch (BadInput e) {
+      if (e.problems().get(0).topic() != Keeping.CANNOT_WRITE) {
+        throw e;
+      }
+      // A store that cannot be written to can be verified without a lock.
+      return Verifying.verify(folder.record(code), custody.files(code));
+    }
+  }
+
+  /**
+   * Packs a record as a zip (BagIt, RFC 8493).
+   *
+   * @param zip the file; it must not be there yet
+   * @throws BadInput if there is no such record, it is damaged or cannot be written
+   */
+  public void pack(RecordCode code, Path zip) throws BadInput {
+    List<Problem> found = verify(code);
+    if (!found.isEmpty()) {
+      throw new BadInput(found);
+    }
+    List<Entry> entries = read(code).entries();
+    try {
+      Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), zip);
+    } catch (IOException e) {
+      throw Custody.bad(zip, Keeping.CANNOT_WRITE, e);
+    }
+  }
+
+  /**
+   * Takes in a record that was packed.
+   *
+   * @param by who does it, for others to see meanwhile
+   * @return its code
+   * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken; nothing
+   *     is written then
+   */
+  public RecordCode unpack(Path zip, String by) throws BadInput {
+    return custody.overAll(
+        by,
+        () -> {
+          Repositories.make(folder);
+          return new Importing(folder, zip).run(custody::requireFree);
+        });
+  }
+}

@@ -1,0 +1,60 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.io.IOException;
+
+/** Adds entries to a record whose lock is held. */
+final class Writing {
+  private final Custody custody;
+  private final RecordCode code;
+
+  Writing(Custody custody, RecordCode code) {
+    this.custody = custody;
+    this.code = code;
+  }
+
+  Entry add(Addition addition) throws BadInput, IOException {
+    FittingRecord record = readAnyhow();
+    if (!record.damage().isEmpty()) {
+      throw new BadInput(record.damage());
+    }
+    if (record.isErased()) {
+      throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
+    }
+    Corrections.check(record, addition);
+    return write(record.size() + 1, addition);
+  }
+
+  Entry write(int number, Addition addition) throws BadInput, IOException {
+    try (Workplace work = new Workplace(custody.folder(), code)) {
+      return work.adding().add(number, addition);
+    } catch (BadInput e) {
+      throw afterwards(number, e);
+    }
+  }
+
+  /** What to say of an addition that failed: nothing of it is left, or all of it is there after all. */
+  private BadInput afterwards(int number, BadInput failure) {
+    try {
+      Settling.settle(custody.folder().record(code), custody.folder().replacing());
+    } catch (IOException leftForTheNextOne) {
+      // The same disk fails again; whoever opens the record next settles it.
+    }
+    boolean there =
+        RecordReader.read(custody.files(code)).filter(r -> r.size() == number).isPresent();
+    Argument[] reason = failure.problems().get(0).arguments().toArray(new Argument[0]);
+    return there
+        ? new BadInput(Problem.at(Place.of(code.text()), Keeping.WRITTEN_BUT, reason))
+        : failure;
+  }
+
+  /** The record, however much of it is whole. */
+  FittingRecord readAnyhow() throws BadInput {
+    custody.requireStarted(code);
+    return RecordReader.read(custody.files(code))
+        .orElseThrow(() -> new BadInput(Problem.at(Place.of(code.text()), Keeping.DAMAGED)));
+  }
+}

@@ -1,0 +1,54 @@
+package caryatid.sheet;
+
+import caryatid.remark.Place;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What somebody wrote, before it is held against what was asked for; from YAML, JSON, the command
+ * line or a terminal alike.
+ */
+public sealed interface Given {
+
+  /** Where it stands. */
+  Place place();
+
+  /**
+   * A single value.
+   *
+   * @param text as it stood there
+   * @param kind what its notation makes of it
+   * @param place where
+   */
+  record Single(String text, Kind kind, Place place) implements Given {}
+
+  /**
+   * A list.
+   *
+   * @param items in order
+   * @param place where
+   */
+  record Several(List<Given> items, Place place) implements Given {
+    public Several {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * Named values; each name once.
+   *
+   * @param members by their names, in order
+   * @param place where
+   */
+  record Group(Map<String, Given> members, Place place) implements Given {}
+
+  /** What a notation makes of a single value. */
+  enum Kind {
+    /** Words and nothing else: quoted. */
+    WORDS,
+    NUMBER,
+    YES_NO,
+    /** Could be any of them: YAML without quotes, the command line, a terminal. */
+    ANY
+  }
+}

@@ -1,0 +1,54 @@
+package caryatid.fitting;
+
+import caryatid.remark.BadInput;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+
+/**
+ * A program of its own that adds to a store until it is stopped or done, and says each thing once
+ * it is confirmed.
+ */
+final class Adder {
+  private static final int STANDS = 6;
+
+  private Adder() {}
+
+  /**
+   * {@code records FOLDER SEED} starts record after record, each with a few stands, and erases
+   * every third; {@code entries FOLDER CODE COUNT SEED} adds stands to one record.
+   */
+  public static void main(String[] args) throws BadInput {
+    Store store = Invented.store(Path.of(args[1]));
+    if (args[0].equals("records")) {
+      records(store, Integer.parseInt(args[2]));
+    } else {
+      entries(store, new RecordCode(args[2]), Integer.parseInt(args[3]), Long.parseLong(args[4]));
+    }
+  }
+
+  private static void records(Store store, int seed) throws BadInput {
+    for (int i = 0; ; i++) {
+      RecordCode code = new RecordCode("R" + seed + "-" + i);
+      store.start(code, Invented.opening());
+      say(code + " 1");
+      for (int stand = 0; stand < STANDS; stand++) {
+        say(code + " " + store.add(code, Invented.stand(stand, 200)).number());
+      }
+      if (i % 3 == 2) {
+        store.erase(code, OffsetDateTime.now(), "AB", "no longer wanted");
+        say(code + " erased");
+      }
+    }
+  }
+
+  private static void entries(Store store, RecordCode code, int count, long seed) throws BadInput {
+    for (int i = 0; i < count; i++) {
+      say(code + " " + store.add(code, Invented.stand(seed + i, 20)).number());
+    }
+  }
+
+  private static void say(String line) {
+    System.out.println(line.replace("RecordCode[text=", "").replace("]", ""));
+    System.out.flush();
+  }
+}

@@ -1,0 +1,49 @@
+package caryatid.fitting;
+
+import static caryatid.fitting.Invented.CODE;
+import static caryatid.fitting.Invented.answers;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.remark.BadInput;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ComparisonTest {
+  @TempDir private Path folder;
+
+  @Test
+  void theNewestEntryOfEachKindCountsAndCorrectedOnesDoNot() throws BadInput {
+    Store store = Invented.store(folder);
+    store.start(CODE, Invented.opening());
+    store.add(CODE, bench(5, Optional.empty()));
+    store.add(CODE, Invented.note("steady"));
+    store.add(CODE, bench(7, Optional.empty()));
+    store.add(CODE, bench(6, Optional.of(new Entry.Correction(4, "misread"))));
+    FittingRecord record = store.read(CODE);
+    assertThat(Comparison.of(record, 2, 3).differences()).isEmpty();
+    assertThat(Comparison.of(record, 2, 4).differences()).containsExactly(set(5, 7));
+    assertThat(Comparison.of(record, 4, 5).differences()).containsExactly(set(7, 6));
+    assertThat(Comparison.of(record, 2, 5).differences()).containsExactly(set(5, 6));
+    assertThat(Comparison.of(record, 1, 2).differences())
+        .extracting(Comparison.Difference::field)
+        .containsExactly("set", "unit");
+  }
+
+  private static Comparison.Difference set(int before, int after) {
+    return new Comparison.Difference(
+        EntryKind.BENCH_ALIGNMENT, "socket flexion", "set", amount(before), amount(after));
+  }
+
+  private static Optional<Answers.Value> amount(int number) {
+    return Optional.of(answers("n", number).values().get("n"));
+  }
+
+  private static Addition bench(int degrees, Optional<Entry.Correction> corrects) {
+    Answers item = answers("item", "socket flexion", "set", degrees, "unit", "deg");
+    return new Addition(
+        EntryKind.BENCH_ALIGNMENT, Invented.AT, "AB", corrects, answers("items", item), List.of());
+  }
+}

@@ -1,0 +1,41 @@
+package caryatid.fitting;
+
+import java.io.IOException;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Counts the steps that change something on the disk and lets chosen ones fail. */
+final class Faults {
+  /** The reason that failing steps give. */
+  static final String REASON = "injected fault";
+
+  private final AtomicInteger steps = new AtomicInteger();
+  private int first = Integer.MAX_VALUE;
+  private int last = Integer.MAX_VALUE;
+  private boolean struck;
+
+  /** From now on, the steps from one to another, counted from 1, fail. */
+  void arm(int firstStep, int lastStep) {
+    steps.set(0);
+    struck = false;
+    first = firstStep;
+    last = lastStep;
+  }
+
+  void disarm() {
+    first = Integer.MAX_VALUE;
+    last = Integer.MAX_VALUE;
+  }
+
+  /** Whether the armed steps were reached. */
+  boolean struck() {
+    return struck;
+  }
+
+  void step() throws IOException {
+    int step = steps.incrementAndGet();
+    if (step >= first && step <= last) {
+      struck = true;
+      throw new IOException(REASON);
+    }
+  }
+}

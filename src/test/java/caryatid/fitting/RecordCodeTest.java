@@ -1,0 +1,61 @@
+package caryatid.fitting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RecordCodeTest {
+  @ParameterizedTest
+  @ValueSource(strings = {"K7", "K7-right", "7", "M4-left", "P-1234", "abc", "2026-AB"})
+  void codesAreTakenAndNotQuestioned(String text) {
+    assertThat(RecordCode.isCode(text)).isTrue();
+    assertThat(RecordCode.likeness(text)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "-K7",
+        "K 7",
+        "K7/..",
+        "..",
+        "K7.",
+        "con",
+        "COM1",
+        "\u00c41",
+        "a1234567890123456789012345678901234567890"
+      })
+  void whatIsNoFolderNameEverywhereIsNoCode(String text) {
+    assertThat(RecordCode.isCode(text)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Anna", "K7-Anna-right", "mueller7"})
+  void fourLettersInARowLookLikeAName(String text) {
+    assertThat(RecordCode.likeness(text)).contains(RecordCode.Likeness.NAME);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "19600317",
+        "17031960",
+        "K17031960",
+        "170360",
+        "600317",
+        "17-3-1960",
+        "1960-03-17",
+        "3-17-60"
+      })
+  void dayMonthAndYearLookLikeADateOfBirth(String text) {
+    assertThat(RecordCode.likeness(text)).contains(RecordCode.Likeness.DATE);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"99999999", "20269999", "991399", "45-67-1999", "1234567"})
+  void otherDigitsDoNot(String text) {
+    assertThat(RecordCode.likeness(text)).isEmpty();
+  }
+}

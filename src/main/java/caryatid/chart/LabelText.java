@@ -4,6 +4,7 @@ import caryatid.chart.Leg.Level;
 import caryatid.chart.Mark.Text;
 import caryatid.chart.Style.Lettering;
 import caryatid.geometry.Plane;
+import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -60,6 +61,7 @@ final class LabelText {
     }
     add(lines, name, Lettering.STRONG);
     offset(level).ifPresent(offset -> add(lines, offset, Lettering.PLAIN));
+    level.before().ifPresent(before -> add(lines, before(before), Lettering.PLAIN));
     level
         .finding()
         .filter(finding -> detail >= RESULT)
@@ -72,19 +74,12 @@ final class LabelText {
   }
 
   private Optional<String> offset(Level level) {
-    return level.offset().map(offset -> words.rounded(plane, offset.mm().value()) + before(level));
+    return level.offset().map(offset -> words.rounded(plane, offset.mm().value()));
   }
 
-  private String before(Level level) {
-    return level
-        .before()
-        .map(of -> wording.fill("Labels.BEFORE", Argument.text(whole(of.mm().value()))))
-        .map(words -> " " + words)
-        .orElse("");
-  }
-
-  private String whole(double mm) {
-    return wording.signed(mm, Unit.COUNT);
+  private String before(Offset before) {
+    String whole = wording.signed(before.mm().value(), Unit.COUNT);
+    return wording.fill("Labels.BEFORE", Argument.text(whole));
   }
 
   private String wanted(Target target) {

@@ -58,11 +58,11 @@ public final class Letters {
     return atLarge / LARGE * lettering.points() * Style.MM_PER_POINT;
   }
 
-  /** A text in lines no wider than a room, broken at blanks; a longer word stands alone. */
+  /** A text in lines no wider than a room, broken at blanks, and inside words that are wider. */
   public static List<String> wrap(String words, Lettering lettering, double roomMm) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : words.split(" ")) {
+    for (String word : narrow(words, lettering, roomMm).split(" ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && widthMm(longer, lettering) > roomMm) {
         lines.add(line);
@@ -73,6 +73,24 @@ public final class Letters {
     }
     lines.add(line);
     return lines;
+  }
+
+  /** Puts blanks into words that are wider than a room. */
+  private static String narrow(String words, Lettering lettering, double roomMm) {
+    StringBuilder narrow = new StringBuilder();
+    String part = "";
+    for (char letter : words.toCharArray()) {
+      if (letter == ' ') {
+        part = "";
+      } else if (!part.isEmpty() && widthMm(part + letter, lettering) > roomMm) {
+        narrow.append(' ');
+        part = "" + letter;
+      } else {
+        part = part + letter;
+      }
+      narrow.append(letter);
+    }
+    return narrow.toString();
   }
 
   /** As much of a text as fits a width, with an ellipsis where something was cut. */

@@ -33,13 +33,13 @@ final class Findings {
         List.of(
             text("PLANE", 15),
             text("LANDMARK", 27),
-            number("OFFSET", 13),
+            number("OFFSET", 17),
             text("DIRECTION", 16),
             number("UNCERTAINTY", 14),
             number("TARGET", 13),
             text("TOLERANCE", 22),
-            text("SOURCE", 32),
-            text("RESULT", 38));
+            text("SOURCE", 30),
+            text("RESULT", 36));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -84,13 +84,13 @@ final class Findings {
   Table certainty() {
     List<Column> columns =
         List.of(
-            text("PLANE", 15),
-            text("LANDMARK", 29),
+            text("PLANE", 14),
+            text("LANDMARK", 27),
             number("PROBABILITY", 19),
-            number("STANDARD_UNCERTAINTY", 20),
-            number("DEGREES_OF_FREEDOM", 16),
-            text("BUDGET", 50),
-            text("REMEDY", 37));
+            number("STANDARD_UNCERTAINTY", 23),
+            number("DEGREES_OF_FREEDOM", 24),
+            text("BUDGET", 47),
+            text("REMEDY", 32));
     return new Table(columns, state.findings().stream().map(this::certainty).toList());
   }
 
@@ -122,7 +122,7 @@ final class Findings {
   private String remedy(Advice advice) {
     return wording.fill(
         "Findings.REMEDY_TO",
-        Argument.term(advice.remedy()),
+        Argument.text(wording.word("Findings.REMEDY." + advice.remedy().name())),
         Argument.of(advice.halfWidthThenMm(), Unit.MM));
   }
 

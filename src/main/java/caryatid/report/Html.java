@@ -15,6 +15,9 @@ import java.util.Locale;
 final class Html {
   private static final double WIDTH_MM = 186;
 
+  /** More parts than any drawing has. */
+  private static final int MOST_PARTS = 40;
+
   private final StringBuilder out = new StringBuilder();
 
   private Html() {}
@@ -36,7 +39,9 @@ final class Html {
         .append("<meta charset=\"utf-8\">\n<link rel=\"icon\" href=\"data:,\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
         .append("<title>%s</title>\n".formatted(Markup.escape(title)))
-        .append("<style>\n%s</style>\n</head>\n<body>\n<main>\n".formatted(style()));
+        .append(
+            "<style>\n%s</style>\n</head>\n<body>\n<main>\n"
+                .formatted(style() + SvgTips.style(MOST_PARTS)));
   }
 
   private static String style() {

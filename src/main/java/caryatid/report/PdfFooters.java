@@ -16,6 +16,8 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 
 /** The line at the foot of each page: which document, which page of how many. */
 final class PdfFooters {
+  private static final double BASE_MM = 9;
+
   private PdfFooters() {}
 
   static void write(PDDocument document, PdfFonts fonts, String title, Wording wording)
@@ -46,7 +48,7 @@ final class PdfFooters {
       throws IOException {
     stream.beginText();
     stream.setFont(fonts.of(Lettering.PLAIN), (float) Lettering.PLAIN.points());
-    stream.newLineAtOffset((float) left, (float) points(PdfLayout.MARGIN_MM));
+    stream.newLineAtOffset((float) left, (float) points(BASE_MM));
     stream.showText(words);
     stream.endText();
   }

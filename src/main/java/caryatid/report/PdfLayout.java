@@ -8,14 +8,15 @@ import java.util.List;
 /** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
 final class PdfLayout {
   static final double MARGIN_MM = 12;
-  private static final double FOOTER_MM = 5;
+  private static final double TOP_MM = 10;
+  private static final double FOOTER_MM = 14;
 
   /** What a row of drawings takes besides the drawings themselves. */
   private static final double AROUND_FIGURE_MM = 3;
 
   private final PdfPen pen;
   private final double widthMm;
-  private double downMm = MARGIN_MM;
+  private double downMm = TOP_MM;
 
   PdfLayout(PdfPen pen) {
     this.pen = pen;
@@ -34,7 +35,7 @@ final class PdfLayout {
   }
 
   private void place(Piece piece) throws IOException {
-    if (downMm > MARGIN_MM && downMm + piece.neededMm() > bottomMm()) {
+    if (downMm > TOP_MM && downMm + piece.neededMm() > bottomMm()) {
       turnPage();
     }
     piece.way().draw(pen, downMm);
@@ -43,11 +44,11 @@ final class PdfLayout {
 
   private void turnPage() throws IOException {
     pen.turnPage();
-    downMm = MARGIN_MM;
+    downMm = TOP_MM;
   }
 
   private double bottomMm() {
-    return pen.paper().heightMm() - MARGIN_MM - FOOTER_MM;
+    return pen.paper().heightMm() - FOOTER_MM;
   }
 
   /** Drawings get the height the other blocks leave, within limits. */
@@ -58,7 +59,7 @@ final class PdfLayout {
             .flatMap(block -> fixed(block).stream())
             .mapToDouble(Piece::heightMm)
             .sum();
-    double left = bottomMm() - MARGIN_MM - others - AROUND_FIGURE_MM - 0.1;
+    double left = bottomMm() - TOP_MM - others - AROUND_FIGURE_MM - 0.1;
     List<Piece> pieces = new ArrayList<>();
     for (Block block : blocks) {
       if (block instanceof Figures figures) {

@@ -54,7 +54,7 @@ final class SecondPage {
     blocks.add(heading("STANDS"));
     blocks.add(new StandTable(state.stands(), wording).table());
     if (!recordings.isEmpty()) {
-      blocks.add(new Figures(this::drawings, 48, 74));
+      blocks.add(new Figures(this::drawings, 46, 74));
     }
     moments(blocks);
     List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
@@ -63,7 +63,7 @@ final class SecondPage {
       blocks.add(new Points(notes));
     }
     blocks.add(heading("CAUTIONS"));
-    blocks.add(new Prose(cautions(), true));
+    blocks.add(new Prose(cautions(), false));
     blocks.add(heading("ORIGIN"));
     blocks.add(new Facts(origin()));
     return blocks;
@@ -98,7 +98,8 @@ final class SecondPage {
         Argument.term(moment.plane()),
         Argument.text(wording.signed(value.value(), Unit.NM)),
         Argument.of(value.expanded(Findings.COVERAGE), Unit.NM),
-        Argument.term(moment.kind()));
+        Argument.term(moment.kind()),
+        Argument.term(moment.effect()));
   }
 
   private String cautions() {

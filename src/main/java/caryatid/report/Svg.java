@@ -25,11 +25,15 @@ public final class Svg {
 
   /** A drawing as a file of its own. */
   public static String file(Drawing drawing) {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + inside(drawing);
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element(drawing, "");
   }
 
-  /** A drawing as an element inside a page. */
+  /** A drawing as an element of a page, with what its parts say shown on hovering and on focus. */
   static String inside(Drawing drawing) {
+    return element(drawing, SvgTips.of(drawing));
+  }
+
+  private static String element(Drawing drawing, String above) {
     StringBuilder out = new StringBuilder();
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"group\"")
         .append(" aria-label=\"")
@@ -43,17 +47,20 @@ public final class Svg {
         .append(' ')
         .append(number(drawing.heightMm()))
         .append("\">\n");
-    drawing.parts().forEach(part -> append(out, part));
-    return out.append("</svg>\n").toString();
+    int number = 0;
+    for (Part part : drawing.parts()) {
+      append(out, part, number++);
+    }
+    return out.append(above).append("</svg>\n").toString();
   }
 
-  private static void append(StringBuilder out, Part part) {
+  private static void append(StringBuilder out, Part part, int number) {
     out.append(
         part.says()
             .map(
                 says ->
-                    "<g class=\"value\" tabindex=\"0\" role=\"img\" aria-label=\"%1$s\"><title>%1$s</title>\n"
-                        .formatted(Markup.escape(says)))
+                    "<g class=\"value part-%2$d\" tabindex=\"0\" role=\"img\" aria-label=\"%1$s\"><title>%1$s</title>\n"
+                        .formatted(Markup.escape(says), number))
             .orElse("<g aria-hidden=\"true\">\n"));
     part.marks().forEach(mark -> out.append(element(mark)));
     out.append("</g>\n");
@@ -75,7 +82,7 @@ public final class Svg {
             dashes(stroke.pen()));
   }
 
-  private static String text(Mark.Text text) {
+  static String text(Mark.Text text) {
     return "<text x=\"%s\" y=\"%s\" font-family=\"Liberation Sans, Arial, Helvetica, sans-serif\" font-size=\"%s\"%s textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\">%s</text>\n"
         .formatted(
             number(text.at().rightMm()),
@@ -105,7 +112,7 @@ public final class Svg {
     return String.format(Locale.ROOT, "#%06x", ink.rgb());
   }
 
-  private static String number(double mm) {
+  static String number(double mm) {
     BigDecimal rounded = new BigDecimal(mm).setScale(DECIMALS, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }

@@ -11,8 +11,8 @@ import java.util.List;
 
 /** Headings, running text and lists as pieces of a page. */
 final class TextPieces {
-  private static final double HEADING_ABOVE_MM = 2.6;
-  private static final double HEADING_BELOW_MM = 1;
+  private static final double HEADING_ABOVE_MM = 2.2;
+  private static final double HEADING_BELOW_MM = 0.8;
   private static final double KEPT_WITH_HEADING_MM = 12;
   private static final double INDENT_MM = 3.5;
 

@@ -79,7 +79,8 @@ public final class Letters {
   private static String narrow(String words, Lettering lettering, double roomMm) {
     StringBuilder narrow = new StringBuilder();
     String part = "";
-    for (char letter : words.toCharArray()) {
+    for (int i = 0; i < words.length(); i++) {
+      char letter = words.charAt(i);
       if (letter == ' ') {
         part = "";
       } else if (!part.isEmpty() && widthMm(part + letter, lettering) > roomMm) {

@@ -19,9 +19,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Checks an unpacked bag: every file is in every manifest once, with its sum, and nothing else is. */
+/**
+ * Checks an unpacked bag: every file is in every manifest once, with its sum, and nothing else is.
+ */
 final class BagReader {
-  private static final Pattern LINE = Pattern.compile("([0-9a-fA-F]{64}|[0-9a-fA-F]{128})[ \\t]+\\*?(\\S.*)");
+  private static final Pattern LINE =
+      Pattern.compile("([0-9a-fA-F]{64}|[0-9a-fA-F]{128})[ \\t]+\\*?(\\S.*)");
 
   private final Path bag;
   private final String name;
@@ -90,7 +93,8 @@ final class BagReader {
         payload.stream()
             .map(path -> path.substring(Bag.PAYLOAD.length()).split("/", 2)[0])
             .collect(Collectors.toSet());
-    require(codes.size() == 1 && codes.stream().allMatch(RecordCode::isCode), BagFault.NOT_ONE_RECORD);
+    require(
+        codes.size() == 1 && codes.stream().allMatch(RecordCode::isCode), BagFault.NOT_ONE_RECORD);
     return new RecordCode(codes.iterator().next());
   }
 

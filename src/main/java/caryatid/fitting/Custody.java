@@ -85,8 +85,8 @@ record Custody(StoreFolder folder, Duration patience) {
   }
 
   /**
-   * Requires that a code is not taken, in whatever case its letters are: some file systems take both
-   * for one.
+   * Requires that a code is not taken, in whatever case its letters are: some file systems take
+   * both for one.
    */
   void requireFree(RecordCode code) throws BadInput, IOException {
     for (String other : codes()) {
@@ -105,7 +105,6 @@ record Custody(StoreFolder folder, Duration patience) {
   }
 
   static BadInput bad(Path place, Keeping what, IOException e) {
-    return new BadInput(
-        Problem.at(Place.of(place.toString()), what, Argument.text(Reason.of(e))));
+    return new BadInput(Problem.at(Place.of(place.toString()), what, Argument.text(Reason.of(e))));
   }
 }

@@ -2,8 +2,8 @@ package caryatid.fitting;
 
 import caryatid.remark.BadInput;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.OffsetDateTime;
@@ -62,17 +62,11 @@ final class Erasing {
     Map<String, Answers.Value> said = new LinkedHashMap<>();
     said.put("why", new Answers.Value.Words(why));
     said.put("entries", new Answers.Value.Amount(BigDecimal.valueOf(entries)));
-    return new Entry(
-        1, EntryKind.ERASURE, at, by, Optional.empty(), new Answers(said), List.of());
+    return new Entry(1, EntryKind.ERASURE, at, by, Optional.empty(), new Answers(said), List.of());
   }
 
   private static Addition addition(Entry stone) {
     return new Addition(
-        stone.kind(),
-        stone.at(),
-        stone.by(),
-        stone.corrects(),
-        stone.content(),
-        List.of());
+        stone.kind(), stone.at(), stone.by(), stone.corrects(), stone.content(), List.of());
   }
 }

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every addition
- * is a new version; nothing is changed, and nothing removed but by {@link #erase}.
+ * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every
+ * addition is a new version; nothing is changed, and nothing removed but by {@link #erase}.
  */
 public final class Store {
   private final StoreFolder folder;
@@ -45,8 +45,8 @@ public final class Store {
    * Starts a record.
    *
    * @param opening its first entry
-   * @throws BadInput if there is a record of that code already, in whatever case its letters are, or
-   *     it cannot be written; nothing is left of it then
+   * @throws BadInput if there is a record of that code already, in whatever case its letters are,
+   *     or it cannot be written; nothing is left of it then
    */
   public Entry start(RecordCode code, Addition opening) throws BadInput {
     return custody.overAll(
@@ -66,8 +66,8 @@ public final class Store {
   /**
    * Adds an entry to a record.
    *
-   * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry is
-   *     not there, or it cannot be written; the record is then as it was
+   * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry
+   *     is not there, or it cannot be written; the record is then as it was
    */
   public Entry add(RecordCode code, Addition addition) throws BadInput {
     custody.requireStarted(code);
@@ -156,8 +156,8 @@ public final class Store {
    *
    * @param by who does it, for others to see meanwhile
    * @return its code
-   * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken; nothing
-   *     is written then
+   * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken;
+   *     nothing is written then
    */
   public RecordCode unpack(Path zip, String by) throws BadInput {
     return custody.overAll(

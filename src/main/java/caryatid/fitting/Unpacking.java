@@ -100,7 +100,8 @@ final class Unpacking {
     Path target = into.resolve(entry.getName());
     Files.createDirectories(target.getParent());
     try (InputStream from = file.getInputStream(entry);
-        OutputStream to = Files.newOutputStream(target, java.nio.file.StandardOpenOption.CREATE_NEW)) {
+        OutputStream to =
+            Files.newOutputStream(target, java.nio.file.StandardOpenOption.CREATE_NEW)) {
       byte[] chunk = new byte[CHUNK];
       for (int n = from.read(chunk); n >= 0; n = from.read(chunk)) {
         left -= n;

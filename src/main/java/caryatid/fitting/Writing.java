@@ -36,7 +36,9 @@ final class Writing {
     }
   }
 
-  /** What to say of an addition that failed: nothing of it is left, or all of it is there after all. */
+  /**
+   * What to say of an addition that failed: nothing of it is left, or all of it is there after all.
+   */
   private BadInput afterwards(int number, BadInput failure) {
     try {
       Settling.settle(custody.folder().record(code), custody.folder().replacing());

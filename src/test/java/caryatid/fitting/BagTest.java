@@ -54,7 +54,9 @@ class BagTest {
     assertThat(other.add(CODE, Invented.note("goes on")).number()).isEqualTo(4);
   }
 
-  /** Validation: RFC 8493, sections 2.1.1 to 2.1.3 and 2.2.1 (tag files, manifests), by JDK digests. */
+  /**
+   * Validation: RFC 8493, sections 2.1.1 to 2.1.3 and 2.2.1 (tag files, manifests), by JDK digests.
+   */
   @Test
   void theZipIsABagAsTheStandardHasIt() throws Exception {
     Map<String, byte[]> files = files();
@@ -64,7 +66,8 @@ class BagTest {
     List<String> listed = new ArrayList<>();
     for (String line : text(files, "manifest-sha256.txt").lines().toList()) {
       String path = line.substring(66);
-      assertThat(line).startsWith(HexFormat.of().formatHex(sha256.digest(files.get(path))) + "  data/");
+      assertThat(line)
+          .startsWith(HexFormat.of().formatHex(sha256.digest(files.get(path))) + "  data/");
       listed.add(path);
     }
     assertThat(listed)
@@ -78,13 +81,21 @@ class BagTest {
   @Test
   void aRecordThatIsThereIsNotReplaced() {
     assertRefused(
-        store, zip, "K7-right: there is a record of that code already. Add to it, or choose another code.");
+        store,
+        zip,
+        "K7-right: there is a record of that code already. Add to it, or choose another code.");
   }
 
   @Test
   void aPathOutOfTheFolderIsRefused() throws IOException {
     for (String name :
-        List.of("../evil.txt", "K7-right/../../evil.txt", "/etc/evil", "C:/evil", "a\\..\\evil", "con./x")) {
+        List.of(
+            "../evil.txt",
+            "K7-right/../../evil.txt",
+            "/etc/evil",
+            "C:/evil",
+            "a\\..\\evil",
+            "con./x")) {
       Map<String, byte[]> files = rooted();
       files.put(name, new byte[] {1});
       assertRefused(
@@ -107,7 +118,8 @@ class BagTest {
     bytes[at + 3] = (byte) 0xa1;
     Files.write(hostile, bytes);
     assertRefused(
-        hostile, ": holds a link or a device instead of a file: K7-right/link. Nothing was taken in.");
+        hostile,
+        ": holds a link or a device instead of a file: K7-right/link. Nothing was taken in.");
   }
 
   @Test
@@ -130,7 +142,8 @@ class BagTest {
   void twoFilesOfOneNameAreRefused() throws IOException {
     Map<String, byte[]> files = rooted();
     files.put("k7-RIGHT/bagit.txt", new byte[] {1});
-    assertRefused(write(files), ": holds two files of one name: k7-RIGHT/bagit.txt. Nothing was taken in.");
+    assertRefused(
+        write(files), ": holds two files of one name: k7-RIGHT/bagit.txt. Nothing was taken in.");
     Map<String, byte[]> same = rooted();
     same.put("K7-right/bagit.tx_", new byte[] {1});
     Path hostile = write(same);
@@ -139,7 +152,8 @@ class BagTest {
       bytes[at + 8] = 't';
     }
     Files.write(hostile, bytes);
-    assertRefused(hostile, ": holds two files of one name: K7-right/bagit.txt. Nothing was taken in.");
+    assertRefused(
+        hostile, ": holds two files of one name: K7-right/bagit.txt. Nothing was taken in.");
   }
 
   @Test

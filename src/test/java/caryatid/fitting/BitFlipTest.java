@@ -19,7 +19,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Flips one bit of a record at a time: it is found, its file is named, and what is shown is whole. */
+/**
+ * Flips one bit of a record at a time: it is found, its file is named, and what is shown is whole.
+ */
 class BitFlipTest {
   @TempDir private Path folder;
   private Store store;

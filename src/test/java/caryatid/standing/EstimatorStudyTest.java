@@ -40,8 +40,7 @@ class EstimatorStudyTest {
     double[] series(Random random, int n) {
       double[] sum = new double[n];
       for (int i = 0; i < shares.length; i++) {
-        double[] part =
-            Made.autoregressive(random, n, Math.exp(-1 / (RATE_HZ * timesS[i])));
+        double[] part = Made.autoregressive(random, n, Math.exp(-1 / (RATE_HZ * timesS[i])));
         for (int t = 0; t < n; t++) {
           sum[t] += Math.sqrt(shares[i]) * part[t];
         }
@@ -55,11 +54,11 @@ class EstimatorStudyTest {
           new Family("1 s", new double[] {1}, new double[] {1}),
           new Family("3 s", new double[] {1}, new double[] {3}),
           new Family(
-              "0.3, 2, 10 s (20, 50, 30 %)", new double[] {0.2, 0.5, 0.3}, new double[] {0.3, 2, 10}),
+              "0.3, 2, 10 s (20, 50, 30 %)",
+              new double[] {0.2, 0.5, 0.3}, new double[] {0.3, 2, 10}),
           new Family(
               "0.3, 1.5, 8, 40 s (20, 35, 25, 20 %)",
-              new double[] {0.2, 0.35, 0.25, 0.2},
-              new double[] {0.3, 1.5, 8, 40}));
+              new double[] {0.2, 0.35, 0.25, 0.2}, new double[] {0.3, 1.5, 8, 40}));
 
   @Test
   void theTableInTheDocsIsWhatTheStudyFinds() throws IOException {

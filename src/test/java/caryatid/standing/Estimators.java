@@ -71,8 +71,7 @@ enum Estimators {
     double[] means = new double[count];
     int[] edges = Blocks.edges(residuals.length, count);
     for (int b = 0; b < count; b++) {
-      means[b] =
-          SampleStatistics.mean(Arrays.copyOfRange(residuals, edges[b], edges[b + 1]));
+      means[b] = SampleStatistics.mean(Arrays.copyOfRange(residuals, edges[b], edges[b + 1]));
     }
     double error = SampleStatistics.standardDeviation(means) / Math.sqrt(count);
     return Quantiles.t(0.975, count - 1) * error;

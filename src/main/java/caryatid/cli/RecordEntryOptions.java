@@ -12,6 +12,7 @@ import caryatid.sheet.GivenReader;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -71,7 +72,10 @@ final class RecordEntryOptions {
       by = by == null ? terminal.get().initials() : by;
     }
     Answers content = FormReader.read(kind.form(), given);
-    OffsetDateTime when = at == null ? OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS) : at;
+    OffsetDateTime when =
+        at == null
+            ? OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
+            : at;
     return Addition.checked(kind, when, by == null ? "" : by, corrects, content, files);
   }
 

@@ -3,6 +3,7 @@ package caryatid.cli;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,7 +44,9 @@ final class RecordEraseCommand extends RecordPart {
   int run(Store store) throws BadInput {
     store.erase(
         code(code),
-        at == null ? OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS) : at,
+        at == null
+            ? OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
+            : at,
         by,
         why);
     say("Record.erased", code);

@@ -15,6 +15,7 @@ public sealed interface FieldType {
    * @param highest largest value, in the same unit
    * @param whole whether it counts something
    */
+  @SuppressWarnings("JavaLangClash") // always written with its owner
   record Number(double lowest, double highest, boolean whole) implements FieldType {}
 
   /** Yes or no. */

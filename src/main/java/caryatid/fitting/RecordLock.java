@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -93,7 +94,7 @@ final class RecordLock {
     String text =
         who
             + ", "
-            + OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)
+            + OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
             + ", process "
             + ProcessHandle.current().pid()
             + "\n";

@@ -25,7 +25,7 @@ record IntermittentPendulum(double sizeMm, double delayS) implements Sway {
   @Override
   public double[] trace(int samples, double rateHz, Noise noise) {
     int fine = (int) StrictMath.ceil(100 / rateHz);
-    int settle = (int) (SETTLE_S * rateHz) * fine;
+    int settle = ((int) (SETTLE_S * rateHz)) * fine;
     double[] pressure = run(settle + samples * fine, rateHz * fine, noise);
     double[] trace = new double[samples];
     for (int i = 0; i < samples; i++) {

@@ -3,6 +3,7 @@ package caryatid.fitting;
 import caryatid.remark.BadInput;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 
 /**
  * A program of its own that adds to a store until it is stopped or done, and says each thing once
@@ -35,7 +36,7 @@ final class Adder {
         say(code + " " + store.add(code, Invented.stand(stand, 200)).number());
       }
       if (i % 3 == 2) {
-        store.erase(code, OffsetDateTime.now(), "AB", "no longer wanted");
+        store.erase(code, OffsetDateTime.now(ZoneId.systemDefault()), "AB", "no longer wanted");
         say(code + " erased");
       }
     }

@@ -65,6 +65,7 @@ final class FaultyFiles extends FileSystemProvider {
     return newFileChannel(path, options, attributes);
   }
 
+  @SuppressWarnings("StreamResourceLeak") // the stream given out closes it
   @Override
   public DirectoryStream<Path> newDirectoryStream(
       Path folder, DirectoryStream.Filter<? super Path> filter) throws IOException {

@@ -2,6 +2,9 @@ package caryatid.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import caryatid.fitting.Entry;
+import caryatid.fitting.RecordCode;
+import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -13,6 +16,7 @@ import caryatid.wording.Wording;
 import caryatid.workflow.Check;
 import caryatid.workflow.Inputs;
 import caryatid.workflow.Recheck;
+import caryatid.workflow.StandEntry;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +25,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /**
@@ -31,6 +36,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Checks the load line of a standing trial and writes the report.")
 final class CheckCommand implements Callable<Integer> {
+  /** Differences listed at the most: where one value differs, many that follow from it do. */
+  private static final int MOST = 10;
+
   @Mixin private TrialOptions trial;
   @Mixin private ReportOptions report;
 
@@ -46,6 +54,17 @@ final class CheckCommand implements Callable<Integer> {
       description = "Language of text and report: en, de, fr or es; en if left out.")
   private Language language;
 
+  @Option(
+      names = "--record",
+      paramLabel = "CODE",
+      description = "Attach the check, with all its files, to this fitting record.")
+  private String record;
+
+  @Option(names = "--by", paramLabel = "INITIALS", description = "Who attaches it to the record.")
+  private String by;
+
+  @Mixin private RecordsFolder records;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -59,12 +78,40 @@ final class CheckCommand implements Callable<Integer> {
       out.println(new String(ResultJson.write(Check.run(inputs).result()), UTF_8));
       return 0;
     }
+    if (record != null) {
+      initials();
+    }
     Map<ReportOptions.Form, ReportFile> files = report.files(trial.first());
     Check.Checked checked = Check.run(inputs);
     Wording wording = Wording.in(language.locale());
     ResultText.lines(checked.result(), wording).forEach(out::println);
     report.write(files, inputs, checked, wording, out);
+    if (record != null) {
+      attach(inputs, checked, wording, out);
+    }
     return 0;
+  }
+
+  private void attach(Inputs inputs, Check.Checked checked, Wording wording, PrintWriter out)
+      throws BadInput {
+    NamedBytes page = report.page(trial.first(), inputs, checked, wording);
+    RecordCode code = RecordCode.of(record);
+    Entry added =
+        records.store(wording).add(code, StandEntry.of(inputs, checked, page, initials()));
+    out.println(
+        wording.fill(
+            "Record.added",
+            Argument.text(String.valueOf(added.number())),
+            Argument.text(record),
+            Argument.term(added.kind())));
+  }
+
+  private String initials() throws BadInput {
+    if (by == null || !Entry.isInitials(by)) {
+      throw new ParameterException(
+          spec.commandLine(), "--record needs --by INITIALS, who attaches the check");
+    }
+    return by;
   }
 
   private int checkAgain(PrintWriter out) throws BadInput {
@@ -72,7 +119,8 @@ final class CheckCommand implements Callable<Integer> {
     Recheck.Outcome outcome = Recheck.run(name, FileBytes.of(trial.first()).readAll());
     Wording wording = Wording.in(language.locale());
     if (!outcome.differences().isEmpty()) {
-      throw new BadInput(outcome.differences().stream().map(d -> different(name, d)).toList());
+      throw new BadInput(
+          outcome.differences().stream().limit(MOST).map(d -> different(name, d)).toList());
     }
     ResultText.lines(outcome.result(), wording).forEach(out::println);
     out.println(wording.fill("cli.reproduced", Argument.text(outcome.madeBy())));

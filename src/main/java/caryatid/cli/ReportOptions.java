@@ -1,5 +1,6 @@
 package caryatid.cli;
 
+import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.report.Csv;
@@ -78,6 +79,11 @@ final class ReportOptions {
       String path = file.getValue().path().toString();
       out.println(wording.fill("cli.report", Argument.text(path)));
     }
+  }
+
+  /** The page for the record: the report's name and its bytes. */
+  NamedBytes page(Path recording, Inputs inputs, Checked checked, Wording wording) throws BadInput {
+    return NamedBytes.of(name(recording, Form.PDF), bytes(Form.PDF, inputs, checked, wording));
   }
 
   private byte[] bytes(Form form, Inputs inputs, Checked checked, Wording wording) throws BadInput {

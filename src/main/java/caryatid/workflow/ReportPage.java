@@ -15,9 +15,6 @@ import java.util.List;
 
 /** The page for the fitting record, with everything it was found in kept inside. */
 public final class ReportPage {
-  /** The name under which a report keeps its result. */
-  public static final String RESULT = "result.json";
-
   private ReportPage() {}
 
   /**
@@ -43,7 +40,7 @@ public final class ReportPage {
     for (NamedBytes sheet : checked.earlierSheets()) {
       files.add(attached(Role.OTHER_SHEET, sheet));
     }
-    files.add(new Attached(Role.RESULT, RESULT, ResultJson.write(checked.result())));
+    files.add(new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));
     return new Attachments(files);
   }
 

@@ -144,7 +144,7 @@ class BadInputTest {
     refused(
         "stand.csv: expected quiet standing, with a vertical force (right foot's line)"
             + " that varies"
-            + " by at most 15.0 % of its mean (standard deviation), found 55.7 %. This is walking,"
+            + " by at most 30.0 % of its mean (standard deviation), found 55.7 %. This is walking,"
             + " squatting or stepping on and off; record a quiet stand.");
   }
 

@@ -38,10 +38,13 @@ final class TrialOptions {
   @Option(
       names = "--from",
       paramLabel = "S",
-      description = "Use the recording from this second on.")
+      description = "Use the recording from this second on, from its first sample.")
   private double fromS = Double.NEGATIVE_INFINITY;
 
-  @Option(names = "--to", paramLabel = "S", description = "Use the recording up to this second.")
+  @Option(
+      names = "--to",
+      paramLabel = "S",
+      description = "Use the recording up to this second, from its first sample.")
   private double toS = Double.POSITIVE_INFINITY;
 
   @Spec(Target.MIXEE)

@@ -8,15 +8,24 @@ import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Warns where the load line runs behind a prosthetic knee's axis, or may: the ground reaction then
- * bends the knee, whatever a target says.
+ * bends the knee, whatever a target says. Warns as well where that cannot be seen: a knee that was
+ * not marked, or a stand that shows the whole body's line alone.
  */
 public final class KneeSafety {
   private static final double COVERAGE = 0.95;
 
-  private KneeSafety() {}
+  private final List<Offset> offsets;
+  private final Side side;
+  private final List<Remark> warnings = new ArrayList<>();
+
+  private KneeSafety(List<Offset> offsets, Side side) {
+    this.offsets = offsets;
+    this.side = side;
+  }
 
   /**
    * The warnings, by the foot's own line where it is known, else by the whole body's.
@@ -27,49 +36,73 @@ public final class KneeSafety {
    */
   public static List<Remark> of(List<Offset> offsets, List<Landmark> landmarks, List<Side> sides) {
     List<Remark> warnings = new ArrayList<>();
-    for (Offset offset : offsets) {
-      boolean prosthetic = sides.contains(offset.side()) && isKnee(offset, landmarks);
-      if (prosthetic && counts(offset) && (isOwn(offset) || !ownKnown(offset, offsets))) {
-        warn(offset, warnings);
-      }
+    for (Side side : sides) {
+      List<Offset> knee = offsets.stream().filter(o -> isKnee(o, side, landmarks)).toList();
+      warnings.addAll(new KneeSafety(knee, side).warnings());
     }
     return List.copyOf(warnings);
   }
 
-  private static boolean counts(Offset offset) {
-    return offset.plane() == Plane.SAGITTAL && offset.kind() == LineKind.VERTICAL;
+  private static boolean isKnee(Offset offset, Side side, List<Landmark> landmarks) {
+    return offset.plane() == Plane.SAGITTAL
+        && offset.side() == side
+        && landmarks.stream()
+            .filter(l -> l.side() == side && l.name().equals(offset.landmark()))
+            .anyMatch(l -> l.kind() == LandmarkKind.KNEE_CENTRE);
   }
 
-  private static boolean isOwn(Offset offset) {
-    return offset.of() == LineOf.foot(offset.side());
+  private List<Remark> warnings() {
+    Optional<Offset> own = vertical(LineOf.foot(side));
+    Optional<Offset> whole = vertical(LineOf.WHOLE_BODY);
+    own.or(() -> whole).ifPresent(this::warn);
+    if (own.isPresent()) {
+      measured().filter(o -> own.get().mm().value() >= 0).ifPresent(this::warnOfMeasured);
+    } else {
+      LoadLineRemark unknown =
+          whole.isPresent()
+              ? LoadLineRemark.OWN_LINE_OF_KNEE_UNKNOWN
+              : LoadLineRemark.KNEE_NOT_MARKED;
+      warnings.add(Remark.of(unknown, Argument.term(side)));
+    }
+    return warnings;
   }
 
-  private static boolean ownKnown(Offset offset, List<Offset> offsets) {
-    return offsets.stream().anyMatch(o -> counts(o) && isOwn(o) && o.side() == offset.side());
+  private Optional<Offset> vertical(LineOf of) {
+    return offsets.stream().filter(o -> o.kind() == LineKind.VERTICAL && o.of() == of).findFirst();
   }
 
-  private static boolean isKnee(Offset offset, List<Landmark> landmarks) {
-    return landmarks.stream()
-        .filter(l -> l.side() == offset.side() && l.name().equals(offset.landmark()))
-        .anyMatch(l -> l.kind() == LandmarkKind.KNEE_CENTRE);
+  private Optional<Offset> measured() {
+    return offsets.stream()
+        .filter(o -> o.kind() == LineKind.MEASURED_FORCE && o.of() == LineOf.foot(side))
+        .filter(o -> o.mm().value() < 0)
+        .findFirst();
   }
 
-  private static void warn(Offset offset, List<Remark> warnings) {
+  private void warn(Offset offset) {
     double mm = offset.mm().value();
     double widthMm = offset.mm().expanded(COVERAGE);
-    Argument side = Argument.term(offset.side());
+    Argument knee = Argument.term(side);
     Argument line = Argument.term(offset.of());
     if (mm < 0) {
       warnings.add(
-          Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, side, Argument.of(-mm, Unit.MM), line));
+          Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, knee, Argument.of(-mm, Unit.MM), line));
     } else if (mm - widthMm < 0) {
       warnings.add(
           Remark.of(
               LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
-              side,
+              knee,
               Argument.of(mm, Unit.MM),
               Argument.of(widthMm, Unit.MM),
               line));
     }
+  }
+
+  private void warnOfMeasured(Offset offset) {
+    warnings.add(
+        Remark.of(
+            LoadLineRemark.MEASURED_LINE_BEHIND_KNEE,
+            Argument.term(side),
+            Argument.of(-offset.mm().value(), Unit.MM),
+            Argument.of(offset.mm().expanded(COVERAGE), Unit.MM)));
   }
 }

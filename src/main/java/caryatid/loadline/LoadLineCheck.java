@@ -28,6 +28,7 @@ public final class LoadLineCheck {
     List<Offset> offsets = Offsets.of(standing, landmarks, how.doubts());
     Moments moments = new Moments(standing, landmarks, how);
     List<Remark> remarks = new ArrayList<>(remarks(how));
+    remarks.addAll(Plausibility.of(offsets, landmarks));
     remarks.addAll(moments.remarks());
     return new PastLandmarks(offsets, moments.of(offsets), remarks);
   }

@@ -63,6 +63,20 @@ final class LoadShare {
             Double.POSITIVE_INFINITY));
   }
 
+  /** A foot cannot bear more than the whole body weighs. */
+  static void refuseMoreThanWhole(Map<Side, Estimate> share, String file) throws BadInput {
+    for (Map.Entry<Side, Estimate> borne : share.entrySet()) {
+      if (borne.getValue().value() - borne.getValue().expanded(0.95) > 1) {
+        throw new BadInput(
+            Problem.at(
+                Place.of(file),
+                StandProblem.MORE_THAN_WHOLE,
+                Argument.term(borne.getKey()),
+                Argument.of(100 * borne.getValue().value(), Unit.PERCENT)));
+      }
+    }
+  }
+
   static void refuseUnloaded(
       Map<Side, Estimate> share, StandAnalysis.Conditions conditions, Limits limits, String file)
       throws BadInput {

@@ -3,8 +3,12 @@ package caryatid.standing;
 import caryatid.geometry.Side;
 import caryatid.recording.PlateAccuracy;
 import caryatid.recording.Recording;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.remark.Remark;
+import caryatid.remark.Unit;
 import caryatid.uncertainty.Estimate;
 import java.util.List;
 import java.util.Map;
@@ -59,11 +63,32 @@ public final class StandAnalysis {
     List<Sway> sway =
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();
     Map<Side, Estimate> share = LoadShare.of(quiet, loads, conditions);
+    refuseSwappedFeet(loads, recording.provenance().name());
+    LoadShare.refuseMoreThanWhole(share, recording.provenance().name());
     LoadShare.refuseUnloaded(share, conditions, limits, recording.provenance().name());
     List<Placement> placements = Population.place(sway, stretch.durationS(), recording.rateHz());
     Standing silent =
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
     List<Remark> remarks = StandRemarks.of(silent, conditions);
     return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
+  }
+
+  /** Nobody stands with crossed legs for this. */
+  private static void refuseSwappedFeet(List<MeanLoad> loads, String file) throws BadInput {
+    double leftMm = rightward(loads, LineOf.LEFT_FOOT, Double.NEGATIVE_INFINITY);
+    double rightMm = rightward(loads, LineOf.RIGHT_FOOT, Double.POSITIVE_INFINITY);
+    if (leftMm > rightMm) {
+      throw new BadInput(
+          Problem.at(
+              Place.of(file), StandProblem.FEET_SWAPPED, Argument.of(leftMm - rightMm, Unit.MM)));
+    }
+  }
+
+  private static double rightward(List<MeanLoad> loads, LineOf of, double otherwise) {
+    return loads.stream()
+        .filter(load -> load.of() == of)
+        .mapToDouble(load -> load.copRightMm().value())
+        .findFirst()
+        .orElse(otherwise);
   }
 }

@@ -13,5 +13,7 @@ enum StandProblem implements Topic {
   GAP_BY_HAND,
   FORCE_UNSTEADY,
   WANDERING,
+  FEET_SWAPPED,
+  MORE_THAN_WHOLE,
   PROSTHESIS_UNLOADED
 }

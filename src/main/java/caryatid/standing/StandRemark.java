@@ -6,10 +6,11 @@ import caryatid.remark.Weight;
 /** What the reader of a stand should know. */
 public enum StandRemark implements Topic {
   PROSTHESIS_LITTLE_LOADED(Weight.IMPORTANT),
+  NEARLY_WHOLE_LOAD(Weight.IMPORTANT),
   BODY_MASS_DIFFERS(Weight.IMPORTANT),
   HARDLY_ANY_SWAY(Weight.IMPORTANT),
   MUCH_SWAY(Weight.IMPORTANT),
-  SHORT_STRETCH(Weight.IMPORTANT),
+  SHORT_STRETCH(Weight.NOTE),
   SHORT_BESIDE_MEMORY(Weight.IMPORTANT),
   LOW_RATE(Weight.NOTE),
   SHARE_UNKNOWN(Weight.NOTE),

@@ -16,6 +16,9 @@ final class StandRemarks {
    */
   private static final double LITTLE_SHARE = 0.3;
 
+  /** Above it, the other foot is hardly on the ground, or on the same plate (no source). */
+  private static final double NEARLY_WHOLE = 0.9;
+
   /** A larger difference of weight and body mass asks for a look (common practice, no source). */
   private static final double MASS_DIFFERS = 0.05;
 
@@ -73,10 +76,20 @@ final class StandRemarks {
                       Argument.term(side),
                       Argument.of(100 * s.value(), Unit.PERCENT)));
     }
+    standing.share().forEach(this::nearlyWhole);
     if (standing.share().isEmpty()) {
       say(StandRemark.SHARE_UNKNOWN);
     }
     standing.load(LineOf.WHOLE_BODY).flatMap(MeanLoad::upN).ifPresent(this::weigh);
+  }
+
+  private void nearlyWhole(Side side, Estimate share) {
+    if (share.value() > NEARLY_WHOLE) {
+      say(
+          StandRemark.NEARLY_WHOLE_LOAD,
+          Argument.term(side),
+          Argument.of(100 * share.value(), Unit.PERCENT));
+    }
   }
 
   private void weigh(Estimate upN) {

@@ -83,11 +83,13 @@ final class Stretches {
       }
       to++;
     }
-    if (to - from < FEWEST_SAMPLES) {
+    double durationS = to > from ? recording.timeS().at(to - 1) - recording.timeS().at(from) : 0;
+    if (to - from < FEWEST_SAMPLES || durationS < limits.shortestS()) {
       throw bad(
           StandProblem.TOO_SHORT_BY_HAND,
-          Argument.count(FEWEST_SAMPLES),
-          Argument.count(to - from));
+          Argument.of(limits.shortestS(), Unit.S),
+          Argument.of(durationS, Unit.S),
+          Argument.of(recordedS(), Unit.S));
     }
     List<QuietSearch.Run> leftOut = new ArrayList<>();
     if (from > 0) {

@@ -2,20 +2,23 @@ package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
+import caryatid.alignment.Said;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.loadline.LineKind;
+import caryatid.loadline.Offset;
 import caryatid.loadline.Withheld;
 import caryatid.remark.Argument;
-import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import caryatid.remark.Weight;
 import caryatid.sheet.TrialSheet;
+import caryatid.standing.LineOf;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A result as a few lines for a terminal. */
@@ -42,27 +45,47 @@ public final class ResultText {
   }
 
   private void state(AlignmentState state) {
-    List<Remark> remarks = remarks(state);
-    remarks.stream()
-        .filter(r -> r.topic().weight() == caryatid.remark.Weight.SAFETY)
-        .forEach(this::remark);
-    TrialSheet trial = state.stands().get(0).trial();
+    List<Said> said = Said.of(state);
+    said.stream().filter(ResultText::isWarning).forEach(this::remark);
+    head(state.stands().get(0).trial());
+    state.stands().forEach(this::stand);
+    lines.add("");
+    state.findings().forEach(this::finding);
+    untargeted(state).forEach(this::offset);
+    state.withheld().forEach(this::withheld);
+    if (!said.isEmpty()) {
+      lines.add("");
+    }
+    said.stream().filter(s -> !isWarning(s)).forEach(this::remark);
+  }
+
+  private void head(TrialSheet trial) {
     say(
         "ResultText.head",
         trial.wearer(),
         wording.word(trial.side()) + " " + wording.word(trial.level()),
         DAY_AND_TIME.format(trial.at()),
         trial.footwear().description());
-    state.stands().forEach(this::stand);
-    lines.add("");
-    state.findings().forEach(this::finding);
-    state.withheld().forEach(this::withheld);
-    if (!remarks.isEmpty()) {
-      lines.add("");
-    }
-    remarks.stream()
-        .filter(r -> r.topic().weight() != caryatid.remark.Weight.SAFETY)
-        .forEach(this::remark);
+  }
+
+  private static boolean isWarning(Said said) {
+    return said.remark().topic().weight() == Weight.SAFETY;
+  }
+
+  /**
+   * The vertical lines past landmarks that no target is for: where they run is told all the same.
+   */
+  private static List<Offset> untargeted(AlignmentState state) {
+    List<Offset> judged = state.findings().stream().map(Finding::offset).toList();
+    return state.offsets().stream()
+        .map(StateOffset::offset)
+        .filter(o -> o.kind() == LineKind.VERTICAL && !judged.contains(o))
+        .filter(o -> o.of() != LineOf.WHOLE_BODY || isOnlyLine(state))
+        .toList();
+  }
+
+  private static boolean isOnlyLine(AlignmentState state) {
+    return state.offsets().stream().allMatch(o -> o.offset().of() == LineOf.WHOLE_BODY);
   }
 
   private void stand(Stand stand) {
@@ -104,16 +127,19 @@ public final class ResultText {
         wording.say(withheld.reason()));
   }
 
-  private void remark(Remark remark) {
-    say("ResultText.remark", wording.word(remark.topic().weight()), wording.say(remark));
+  private void offset(Offset offset) {
+    say(
+        "ResultText.offset",
+        wording.word(offset.plane()),
+        offset.landmark(),
+        wording.word(offset.of()),
+        offsets.offset(offset),
+        wording.signed(offset.mm().value(), Unit.MM),
+        offsets.uncertainty(offset));
   }
 
-  private static List<Remark> remarks(AlignmentState state) {
-    return Stream.concat(
-            state.remarks().stream(), state.stands().stream().flatMap(s -> s.remarks().stream()))
-        .distinct()
-        .sorted(Comparator.comparing(remark -> remark.topic().weight()))
-        .collect(Collectors.toList());
+  private void remark(Said said) {
+    say("ResultText.remark", wording.word(said.remark().topic().weight()), wording.say(said));
   }
 
   private void say(String key, String... arguments) {

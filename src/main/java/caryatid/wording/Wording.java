@@ -1,5 +1,6 @@
 package caryatid.wording;
 
+import caryatid.alignment.Said;
 import caryatid.remark.Argument;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
@@ -62,6 +63,14 @@ public final class Wording {
   /** A remark's sentence. */
   public String say(Remark remark) {
     return fill(remark.topic().key(), remark.arguments());
+  }
+
+  /** A remark as it is told of a state, with the number of stands where it is said of several. */
+  public String say(Said said) {
+    String sentence = say(said.remark());
+    return said.stands() > 1
+        ? sentence + " " + fill("Said.stands", Argument.count(said.stands()))
+        : sentence;
   }
 
   /** A problem's sentence, led by where it stands: {@code walk3.csv line 812, column Fz: ...}. */

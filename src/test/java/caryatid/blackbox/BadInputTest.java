@@ -191,6 +191,33 @@ class BadInputTest {
   }
 
   @Test
+  void aFootThatBearsMoreThanTheWholeBody() throws IOException {
+    folder.sheet("body-mass-kg: 83", "body-mass-kg: 30");
+    refused(
+        "stand.csv: the right foot alone bears 127.2 % of the body's weight, which cannot be. Check"
+            + " that the other foot was not on the same plate, the body mass in the sheet, and the"
+            + " unit of force.");
+  }
+
+  @Test
+  void aStretchTooShortToBeAStand() {
+    Run run = folder.check("--from", "3", "--to", "7.9");
+    assertThat(folder.complaint(run))
+        .isEqualTo(
+            "stand.csv: expected at least 5.00 s between --from and --to, found 4.90 s. Both count"
+                + " from the first sample, and the recording lasts 20.00 s. Set a longer part.");
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void aNumberThatIsNone() throws IOException {
+    folder.sheet("up-mm: 101", "up-mm: .nan");
+    refused(
+        "sheet.yaml line 23, column 12: `up-mm`: expected a number such as 12 or -3.5, found"
+            + " '.nan'. Write digits with a decimal point, without quotes and without a unit.");
+  }
+
+  @Test
   void aHandThatHolds() throws IOException {
     folder.sheet("hands: free", "hands: holding");
     refused(

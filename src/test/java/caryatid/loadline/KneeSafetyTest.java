@@ -21,16 +21,15 @@ class KneeSafetyTest {
       List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 490));
 
   private static Offset past(LineOf of, double mm) {
+    return past(of, LineKind.VERTICAL, mm);
+  }
+
+  private static Offset past(LineOf of, LineKind kind, double mm) {
     Estimate estimate =
         Estimate.exact(mm)
             .with(new Contribution(new Source(Cause.SWAY, ""), 2, 1, Double.POSITIVE_INFINITY));
     return new Offset(
-        Plane.SAGITTAL,
-        Side.RIGHT,
-        LandmarkKind.KNEE_CENTRE.name(),
-        of,
-        LineKind.VERTICAL,
-        estimate);
+        Plane.SAGITTAL, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name(), of, kind, estimate);
   }
 
   private static List<Remark> warnings(Offset... offsets) {
@@ -60,13 +59,31 @@ class KneeSafetyTest {
   @Test
   void theWholeBodysLineCountsOnlyWhereTheFootsOwnIsUnknown() {
     assertThat(warnings(past(LineOf.WHOLE_BODY, -9), past(LineOf.RIGHT_FOOT, 20))).isEmpty();
-    assertThat(warnings(past(LineOf.WHOLE_BODY, -9))).hasSize(1);
+    assertThat(warnings(past(LineOf.WHOLE_BODY, -9)))
+        .extracting(Remark::topic)
+        .containsExactly(LoadLineRemark.LINE_BEHIND_KNEE, LoadLineRemark.OWN_LINE_OF_KNEE_UNKNOWN);
   }
 
   @Test
   void aKneeOfFleshIsNotWarnedOf() {
     Offset behind = past(LineOf.RIGHT_FOOT, -9);
     assertThat(KneeSafety.of(List.of(behind), KNEE, List.of())).isEmpty();
-    assertThat(KneeSafety.of(List.of(behind), KNEE, List.of(Side.LEFT))).isEmpty();
+  }
+
+  @Test
+  void aProstheticKneeThatWasNotMarkedIsWarnedOf() {
+    Offset other = past(LineOf.RIGHT_FOOT, 9);
+    assertThat(KneeSafety.of(List.of(other), KNEE, List.of(Side.LEFT)))
+        .extracting(Remark::topic)
+        .containsExactly(LoadLineRemark.KNEE_NOT_MARKED);
+  }
+
+  @Test
+  void aMeasuredForceBehindTheKneeIsWarnedOfAlthoughTheVerticalRunsInFront() {
+    Offset vertical = past(LineOf.RIGHT_FOOT, 20);
+    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LineKind.MEASURED_FORCE, -0.1)))
+        .extracting(Remark::topic)
+        .containsExactly(LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
+    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LineKind.MEASURED_FORCE, 0.1))).isEmpty();
   }
 }

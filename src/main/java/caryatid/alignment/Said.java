@@ -1,0 +1,47 @@
+package caryatid.alignment;
+
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * A remark as it is told of a state: what holds for several stands alike is said once, as it is in
+ * the first of them.
+ *
+ * @param remark the remark
+ * @param stands of how many stands it is said; 0 where it is about the state
+ */
+public record Said(Remark remark, int stands) {
+
+  /** All remarks on a state and its stands, the weightiest first. */
+  public static List<Said> of(AlignmentState state) {
+    List<Said> said = new ArrayList<>();
+    state.remarks().forEach(remark -> said.add(new Said(remark, 0)));
+    Set<Topic> topics = new LinkedHashSet<>();
+    for (Stand stand : state.stands()) {
+      Set<Topic> fresh = topics(stand);
+      fresh.removeAll(topics);
+      stand.remarks().stream()
+          .distinct()
+          .filter(remark -> fresh.contains(remark.topic()))
+          .forEach(remark -> said.add(new Said(remark, stands(state, remark.topic()))));
+      topics.addAll(fresh);
+    }
+    return said.stream().sorted(Comparator.comparing(s -> s.remark.topic().weight())).toList();
+  }
+
+  private static int stands(AlignmentState state, Topic topic) {
+    return (int) state.stands().stream().filter(stand -> topics(stand).contains(topic)).count();
+  }
+
+  private static Set<Topic> topics(Stand stand) {
+    return stand.remarks().stream()
+        .map(Remark::topic)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+}

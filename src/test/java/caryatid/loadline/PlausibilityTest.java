@@ -1,0 +1,46 @@
+package caryatid.loadline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.remark.Remark;
+import caryatid.standing.LineOf;
+import caryatid.uncertainty.Estimate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PlausibilityTest {
+  private static Offset past(Plane plane, LineOf of, double mm) {
+    return new Offset(plane, Side.LEFT, "knee", of, LineKind.VERTICAL, Estimate.exact(mm));
+  }
+
+  private static List<Remark> remarks(Offset offset) {
+    return Plausibility.of(List.of(offset), List.of());
+  }
+
+  @Test
+  void anOwnLineFurtherThanAnyJointIsRemarked() {
+    assertThat(remarks(past(Plane.SAGITTAL, LineOf.LEFT_FOOT, -150.1))).hasSize(1);
+    assertThat(remarks(past(Plane.SAGITTAL, LineOf.LEFT_FOOT, -150))).isEmpty();
+    assertThat(remarks(past(Plane.FRONTAL, LineOf.LEFT_FOOT, 100.1))).hasSize(1);
+    assertThat(remarks(past(Plane.FRONTAL, LineOf.LEFT_FOOT, 100))).isEmpty();
+  }
+
+  @Test
+  void theWholeBodysLineMayBeFar() {
+    assertThat(remarks(past(Plane.FRONTAL, LineOf.WHOLE_BODY, 140))).isEmpty();
+  }
+
+  @Test
+  void jointsMustRiseFromAnkleToHip() {
+    Landmark ankle = Legs.mark(LandmarkKind.ANKLE_AXIS, Side.LEFT, 0, 0, 80);
+    Landmark low = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 0, 80);
+    Landmark high = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 0, 80.1);
+    Landmark otherLeg = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 49);
+    assertThat(Plausibility.of(List.of(), List.of(ankle, low)))
+        .extracting(Remark::topic)
+        .containsExactly(LoadLineRemark.LANDMARKS_OUT_OF_ORDER);
+    assertThat(Plausibility.of(List.of(), List.of(ankle, high, otherLeg))).isEmpty();
+  }
+}

@@ -35,7 +35,7 @@ public final class StateAnalysis {
     List<Side> knees = trial.level().prostheticKnee() ? trial.side().sides() : List.of();
     List<Remark> remarks =
         new ArrayList<>(KneeSafety.of(offsets, stands.get(0).landmarks(), knees));
-    remarks.addAll(StateRemarks.of(stands, trial, judged));
+    remarks.addAll(StateRemarks.of(stands, trial, judged, all));
     return new AlignmentState(stands, all, judged.findings(), judged.withheld(), remarks);
   }
 

@@ -7,7 +7,8 @@ import caryatid.remark.Weight;
 public enum StateRemark implements Topic {
   SHARES_DIFFER(Weight.IMPORTANT),
   TOLERANCE_TOO_NARROW(Weight.IMPORTANT),
-  ONE_STAND(Weight.NOTE);
+  ONE_STAND(Weight.NOTE),
+  LANDMARKS_SHARED(Weight.NOTE);
 
   private final Weight weight;
 

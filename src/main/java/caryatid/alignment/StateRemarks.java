@@ -16,14 +16,13 @@ import java.util.Optional;
 
 /** Doubts about a state as a whole. */
 final class StateRemarks {
-  private static final double COVERAGE = 0.95;
-
   /** Load shares further apart are not comparable (common practice, no source). */
   private static final double SHARES_APART = 0.05;
 
   private StateRemarks() {}
 
-  static List<Remark> of(List<Stand> stands, TrialSheet trial, Judgement judged) {
+  static List<Remark> of(
+      List<Stand> stands, TrialSheet trial, Judgement judged, List<StateOffset> offsets) {
     List<Remark> remarks = new ArrayList<>();
     for (Side side : trial.side().sides()) {
       DoubleSummaryStatistics shares = shares(stands, side);
@@ -36,22 +35,32 @@ final class StateRemarks {
                 Argument.of(100 * shares.getMax(), Unit.PERCENT)));
       }
     }
-    judged.findings().stream().filter(f -> !f.decidable()).forEach(f -> remarks.add(tooNarrow(f)));
-    if (stands.size() == 1) {
-      remarks.add(Remark.of(StateRemark.ONE_STAND));
-    }
+    judged.findings().stream()
+        .filter(f -> !f.decidable())
+        .forEach(f -> remarks.add(tooNarrow(f, offsets)));
+    remarks.add(
+        Remark.of(stands.size() == 1 ? StateRemark.ONE_STAND : StateRemark.LANDMARKS_SHARED));
     return remarks;
   }
 
-  private static Remark tooNarrow(Finding finding) {
+  /** Says what would help most, and how far. */
+  private static Remark tooNarrow(Finding finding, List<StateOffset> offsets) {
     Target target = finding.target();
+    Advice advice =
+        offsets.stream()
+            .filter(o -> o.offset().equals(finding.offset()))
+            .findFirst()
+            .flatMap(StateOffset::advice)
+            .orElseThrow();
     return Remark.of(
         StateRemark.TOLERANCE_TOO_NARROW,
         Argument.term(target.plane()),
         Argument.text(target.landmark()),
         Argument.term(target.side()),
         Argument.of((target.highestMm() - target.lowestMm()) / 2, Unit.MM),
-        Argument.of(finding.offset().mm().expanded(COVERAGE), Unit.MM));
+        Argument.of(advice.halfWidthMm(), Unit.MM),
+        Argument.term(advice.remedy()),
+        Argument.of(advice.halfWidthThenMm(), Unit.MM));
   }
 
   private static DoubleSummaryStatistics shares(List<Stand> stands, Side side) {

@@ -194,7 +194,7 @@ class BadInputTest {
   void aFootThatBearsMoreThanTheWholeBody() throws IOException {
     folder.sheet("body-mass-kg: 83", "body-mass-kg: 30");
     refused(
-        "stand.csv: the right foot alone bears 127.2 % of the body's weight, which cannot be. Check"
+        "stand.csv: the right foot alone bears 127.0 % of the body's weight, which cannot be. Check"
             + " that the other foot was not on the same plate, the body mass in the sheet, and the"
             + " unit of force.");
   }
@@ -204,7 +204,7 @@ class BadInputTest {
     Run run = folder.check("--from", "3", "--to", "7.9");
     assertThat(folder.complaint(run))
         .isEqualTo(
-            "stand.csv: expected at least 5.00 s between --from and --to, found 4.90 s. Both count"
+            "stand.csv: expected at least 5.00 s between --from and --to, found 4.89 s. Both count"
                 + " from the first sample, and the recording lasts 20.00 s. Set a longer part.");
     assertThat(run.code()).isEqualTo(1);
   }

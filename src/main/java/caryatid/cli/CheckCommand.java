@@ -46,6 +46,8 @@ final class CheckCommand implements Callable<Integer> {
       description = "Language of text and report: en, de, fr or es; en if left out.")
   private Language language;
 
+  @Mixin private KeepOptions keep;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -55,15 +57,19 @@ final class CheckCommand implements Callable<Integer> {
       return checkAgain(out);
     }
     Inputs inputs = trial.inputs();
+    Wording wording = Wording.in(language.locale());
+    keep.check(wording);
     if (json) {
-      out.println(new String(ResultJson.write(Check.run(inputs).result()), UTF_8));
+      Check.Checked checked = Check.run(inputs);
+      out.println(new String(ResultJson.write(checked.result()), UTF_8));
+      keep.keep(inputs, checked, report, wording, spec.commandLine().getErr());
       return 0;
     }
     Map<ReportOptions.Form, ReportFile> files = report.files(trial.first());
     Check.Checked checked = Check.run(inputs);
-    Wording wording = Wording.in(language.locale());
     ResultText.lines(checked.result(), wording).forEach(out::println);
     report.write(files, inputs, checked, wording, out);
+    keep.keep(inputs, checked, report, wording, out);
     return 0;
   }
 

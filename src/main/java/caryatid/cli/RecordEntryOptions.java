@@ -72,7 +72,7 @@ final class RecordEntryOptions {
     }
     Answers content = FormReader.read(kind.form(), given);
     OffsetDateTime when = at == null ? OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS) : at;
-    return Addition.checked(kind, when, by == null ? "" : by, corrects, content, files);
+    return new Addition(kind, when, by == null ? "" : by, corrects, content, files).checked();
   }
 
   private Given.Group given(List<String> values) throws BadInput {

@@ -80,6 +80,11 @@ final class ReportOptions {
     }
   }
 
+  /** The report as a PDF, whatever forms are written. */
+  byte[] pdf(Inputs inputs, Checked checked, Wording wording) throws BadInput {
+    return bytes(Form.PDF, inputs, checked, wording);
+  }
+
   private byte[] bytes(Form form, Inputs inputs, Checked checked, Wording wording) throws BadInput {
     return switch (form) {
       case PDF -> ReportPage.pdf(inputs, checked, wording, paper);

@@ -2,9 +2,6 @@ package caryatid.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import caryatid.fitting.Entry;
-import caryatid.fitting.RecordCode;
-import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -16,7 +13,6 @@ import caryatid.wording.Wording;
 import caryatid.workflow.Check;
 import caryatid.workflow.Inputs;
 import caryatid.workflow.Recheck;
-import caryatid.workflow.StandEntry;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Map;
@@ -25,7 +21,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /**
@@ -54,16 +49,7 @@ final class CheckCommand implements Callable<Integer> {
       description = "Language of text and report: en, de, fr or es; en if left out.")
   private Language language;
 
-  @Option(
-      names = "--record",
-      paramLabel = "CODE",
-      description = "Attach the check, with all its files, to this fitting record.")
-  private String record;
-
-  @Option(names = "--by", paramLabel = "INITIALS", description = "Who attaches it to the record.")
-  private String by;
-
-  @Mixin private RecordsFolder records;
+  @Mixin private KeepOptions keep;
 
   @Spec private CommandSpec spec;
 
@@ -74,44 +60,20 @@ final class CheckCommand implements Callable<Integer> {
       return checkAgain(out);
     }
     Inputs inputs = trial.inputs();
+    Wording wording = Wording.in(language.locale());
+    keep.check(wording);
     if (json) {
-      out.println(new String(ResultJson.write(Check.run(inputs).result()), UTF_8));
+      Check.Checked checked = Check.run(inputs);
+      out.println(new String(ResultJson.write(checked.result()), UTF_8));
+      keep.keep(inputs, checked, report, wording, spec.commandLine().getErr());
       return 0;
-    }
-    if (record != null) {
-      initials();
     }
     Map<ReportOptions.Form, ReportFile> files = report.files(trial.first());
     Check.Checked checked = Check.run(inputs);
-    Wording wording = Wording.in(language.locale());
     ResultText.lines(checked.result(), wording).forEach(out::println);
     report.write(files, inputs, checked, wording, out);
-    if (record != null) {
-      attach(inputs, checked, wording, out);
-    }
+    keep.keep(inputs, checked, report, wording, out);
     return 0;
-  }
-
-  private void attach(Inputs inputs, Check.Checked checked, Wording wording, PrintWriter out)
-      throws BadInput {
-    NamedBytes page = report.page(trial.first(), inputs, checked, wording);
-    RecordCode code = RecordCode.of(record);
-    Entry added =
-        records.store(wording).add(code, StandEntry.of(inputs, checked, page, initials()));
-    out.println(
-        wording.fill(
-            "Record.added",
-            Argument.text(String.valueOf(added.number())),
-            Argument.text(record),
-            Argument.term(added.kind())));
-  }
-
-  private String initials() throws BadInput {
-    if (by == null || !Entry.isInitials(by)) {
-      throw new ParameterException(
-          spec.commandLine(), "--record needs --by INITIALS, who attaches the check");
-    }
-    return by;
   }
 
   private int checkAgain(PrintWriter out) throws BadInput {

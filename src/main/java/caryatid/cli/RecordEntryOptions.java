@@ -76,7 +76,7 @@ final class RecordEntryOptions {
         at == null
             ? OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
             : at;
-    return Addition.checked(kind, when, by == null ? "" : by, corrects, content, files);
+    return new Addition(kind, when, by == null ? "" : by, corrects, content, files).checked();
   }
 
   private Given.Group given(List<String> values) throws BadInput {

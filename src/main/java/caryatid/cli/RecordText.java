@@ -20,6 +20,9 @@ final class RecordText {
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
   private static final String INDENT = "      ";
 
+  /** Shown together, stand by stand, below the timeline. */
+  private static final String FINDINGS = "findings";
+
   private final Wording wording;
   private final List<String> lines = new ArrayList<>();
 
@@ -69,6 +72,9 @@ final class RecordText {
 
   private void answers(String indent, Answers answers) {
     for (Map.Entry<String, Answers.Value> answer : answers.values().entrySet()) {
+      if (answer.getKey().equals(FINDINGS)) {
+        continue;
+      }
       if (answer.getValue() instanceof Answers.Value.Rows rows) {
         rows.rows().forEach(row -> lines.add(indent + row(row)));
       } else {

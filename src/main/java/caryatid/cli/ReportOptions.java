@@ -1,6 +1,5 @@
 package caryatid.cli;
 
-import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.report.Csv;
@@ -81,9 +80,9 @@ final class ReportOptions {
     }
   }
 
-  /** The page for the record: the report's name and its bytes. */
-  NamedBytes page(Path recording, Inputs inputs, Checked checked, Wording wording) throws BadInput {
-    return NamedBytes.of(name(recording, Form.PDF), bytes(Form.PDF, inputs, checked, wording));
+  /** The report as a PDF, whatever forms are written. */
+  byte[] pdf(Inputs inputs, Checked checked, Wording wording) throws BadInput {
+    return bytes(Form.PDF, inputs, checked, wording);
   }
 
   private byte[] bytes(Form form, Inputs inputs, Checked checked, Wording wording) throws BadInput {

@@ -40,18 +40,11 @@ public record Addition(
   }
 
   /**
-   * An addition that somebody typed.
+   * The same addition, if its initials are some and it says or keeps something.
    *
-   * @throws BadInput if the initials are none, or nothing is said and no file is kept
+   * @throws BadInput if not
    */
-  public static Addition checked(
-      EntryKind kind,
-      OffsetDateTime at,
-      String by,
-      Optional<Entry.Correction> corrects,
-      Answers content,
-      List<Attached> files)
-      throws BadInput {
+  public Addition checked() throws BadInput {
     Place place = Place.of(kind.key());
     if (!Entry.isInitials(by)) {
       throw new BadInput(Problem.at(place, FormFault.BAD_INITIALS, Argument.text(by)));
@@ -60,6 +53,6 @@ public record Addition(
       Argument keys = Argument.text(String.join(", ", kind.form().keys()));
       throw new BadInput(Problem.at(place, FormFault.NOTHING_SAID, keys));
     }
-    return new Addition(kind, at, by, corrects, content, files);
+    return this;
   }
 }

@@ -53,8 +53,8 @@ public final class Stands {
     words("why", notes.reason());
     words("footwear", Optional.of(trial.footwear().description()));
     number("heel-height-mm", trial.footwear().heelHeightMm());
-    bodyMassKg(state).ifPresent(kg -> number("body-mass-kg", kg));
-    share(state).ifPresent(share -> number("load-share-percent", 100 * share));
+    bodyMassKg(state).ifPresent(kg -> number("body-mass-kg", kg, 1));
+    share(state).ifPresent(share -> number("load-share-percent", 100 * share, 1));
     if (!state.findings().isEmpty()) {
       values.put(
           "findings", new Answers.Value.Rows(state.findings().stream().map(Stands::row).toList()));
@@ -114,7 +114,12 @@ public final class Stands {
   }
 
   private void number(String key, double value) {
-    BigDecimal rounded = new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+    number(key, value, DECIMALS);
+  }
+
+  /** Digits that say nothing are left out; the result beside the entry has them all. */
+  private void number(String key, double value, int decimals) {
+    BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
     values.put(key, new Answers.Value.Amount(rounded.stripTrailingZeros()));
   }
 }

@@ -1,0 +1,65 @@
+package caryatid.cli;
+
+import caryatid.alignment.Result;
+import caryatid.fitting.Addition;
+import caryatid.fitting.Entry;
+import caryatid.fitting.RecordCode;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.wording.Wording;
+import caryatid.workflow.Check;
+import caryatid.workflow.Inputs;
+import caryatid.workflow.RecordedStand;
+import java.io.PrintWriter;
+import java.util.Optional;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Whether a check goes into a fitting record at once. */
+final class KeepOptions {
+  @Option(
+      names = "--record",
+      paramLabel = "CODE",
+      description = "Add the stand to this fitting record, with its files.")
+  private String code;
+
+  @Option(
+      names = "--by",
+      paramLabel = "INITIALS",
+      description = "Initials of who adds it; the sheet's practitioner if left out.")
+  private String by;
+
+  @Mixin private RecordsFolder records;
+
+  /** Refuses early what could not be kept later. */
+  void check(Wording wording) throws BadInput {
+    if (code != null) {
+      records.store(wording).read(RecordCode.of(code));
+    }
+  }
+
+  /** Adds the check to the record, where one was named. */
+  void keep(
+      Inputs inputs, Check.Checked checked, ReportOptions report, Wording wording, PrintWriter out)
+      throws BadInput {
+    if (code == null) {
+      return;
+    }
+    RecordCode record = RecordCode.of(code);
+    byte[] pdf = report.pdf(inputs, checked, wording);
+    Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
+    Entry added = records.store(wording).add(record, stand.checked());
+    out.println(
+        wording.fill(
+            "Record.added",
+            Argument.count(added.number()),
+            Argument.text(code),
+            Argument.term(added.kind())));
+  }
+
+  private String initials(Result result) {
+    Optional<String> practitioner =
+        result.states().get(0).stands().get(0).trial().notes().practitioner();
+    return Optional.ofNullable(by).or(() -> practitioner).orElse("");
+  }
+}

@@ -44,6 +44,8 @@ final class Erasing {
   void finish() throws IOException, BadInput {
     Path old = store.erasing(code).resolve(OLD);
     Entry stone = EntryJson.read(Files.readAllBytes(store.erasing(code).resolve(STONE)), STONE);
+    // A stone that was begun and not finished is none.
+    Settling.settle(store.record(code), store.replacing());
     if (!Files.exists(old) && Files.exists(store.record(code))) {
       Files.move(store.record(code), old, StandardCopyOption.ATOMIC_MOVE);
       Durable.syncFolder(store.records());

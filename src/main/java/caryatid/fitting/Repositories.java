@@ -1,6 +1,7 @@
 package caryatid.fitting;
 
 import io.ocfl.api.OcflRepository;
+import io.ocfl.api.exception.OcflJavaException;
 import io.ocfl.core.OcflRepositoryBuilder;
 import io.ocfl.core.extension.storage.layout.config.FlatLayoutConfig;
 import io.ocfl.core.storage.OcflStorageBuilder;
@@ -19,9 +20,18 @@ final class Repositories {
    * The repository.
    *
    * @param work an empty folder of its own for versions in the making
+   * @throws IOException if a folder cannot be read or written
    */
   static OcflRepository open(Path root, Path work, Path replacing) throws IOException {
     Files.createDirectories(work);
+    try {
+      return build(root, work, replacing);
+    } catch (OcflJavaException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
+  private static OcflRepository build(Path root, Path work, Path replacing) {
     return new OcflRepositoryBuilder()
         .defaultLayoutConfig(new FlatLayoutConfig())
         .storage(OcflStorageBuilder.builder().storage(new DurableStorage(root, replacing)).build())

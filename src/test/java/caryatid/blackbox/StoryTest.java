@@ -15,13 +15,14 @@ import org.junit.jupiter.api.io.TempDir;
 /** The story in the docs, from the bench to walking, tells what its page says it tells. */
 class StoryTest {
   private static final Path PAGE = Path.of("docs/fitting-record.md");
-  private static final Path SHOWN = Path.of("sample-recordings/story/shown.txt");
+  private static final Path SHOWN = Path.of("src/test/resources/caryatid/blackbox/story.txt");
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   @TempDir private Path folder;
 
   /**
-   * Regression; {@code -Dapprove} writes the text anew. The head digest hangs on reports' bytes.
+   * Regression; {@code -Dapprove=true} writes the text anew. The head digest hangs on reports'
+   * bytes.
    */
   @Test
   void theWholeStoryIsShown() throws IOException {

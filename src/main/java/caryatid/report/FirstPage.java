@@ -42,20 +42,26 @@ final class FirstPage {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title()));
+    Remarks remarks = new Remarks(state, wording);
+    points(remarks.of(Weight.SAFETY)).ifPresent(blocks::add);
     blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
     blocks.add(heading("FINDINGS"));
     blocks.add(new Findings(state, wording).results());
     blocks.add(new Figures(this::drawings, 66, 112));
-    Remarks remarks = new Remarks(state, wording);
-    List<Block.Point> that = remarks.of(Weight.SAFETY, Weight.IMPORTANT);
-    if (!that.isEmpty()) {
-      blocks.add(heading("REMARKS"));
-      blocks.add(new Points(that));
-    }
+    points(remarks.of(Weight.IMPORTANT))
+        .ifPresent(
+            important -> {
+              blocks.add(heading("REMARKS"));
+              blocks.add(important);
+            });
     blocks.add(notes(state.stands().get(0).trial().notes()));
     blocks.add(signature(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
     return blocks;
+  }
+
+  private static Optional<Points> points(List<Block.Point> points) {
+    return points.isEmpty() ? Optional.empty() : Optional.of(new Points(points));
   }
 
   private Heading heading(String of) {

@@ -20,6 +20,7 @@ final class CarefulRow {
   private final Table table;
   private final Dialect dialect;
   private final Notebook notes;
+  private final ClockTime times = new ClockTime();
 
   CarefulRow(Table table, Notebook notes) {
     this.table = table;
@@ -98,7 +99,7 @@ final class CarefulRow {
     boolean clock = table.plan().time().orElse(-1) == index && Cell.of(cell) == Cell.CLOCK;
     if (clock) {
       table.clockSeen();
-      return ClockTime.seconds(cell);
+      return times.seconds(cell);
     }
     return Cell.number(cell, dialect.mark());
   }

@@ -26,7 +26,7 @@ enum Cell {
     if (MISSING.matcher(cell).matches()) {
       return HOLE;
     }
-    return ClockTime.seconds(cell).isPresent() ? CLOCK : TEXT;
+    return ClockTime.is(cell) ? CLOCK : TEXT;
   }
 
   /** The number in a cell; empty if it is none with this decimal mark. */

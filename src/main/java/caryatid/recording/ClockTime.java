@@ -16,21 +16,44 @@ final class ClockTime {
       Pattern.compile(
           "(?:(\\d{4}-\\d{2}-\\d{2})[T ])?(\\d{1,2}):([0-5]\\d):([0-5]\\d(?:[.,]\\d+)?)(?:Z|[+-]\\d{2}:?\\d{2})?");
 
-  private ClockTime() {}
+  private double lastS = Double.NEGATIVE_INFINITY;
+  private double daysS;
+  private long firstDay = Long.MIN_VALUE;
 
-  /** Seconds since midnight, or since 1970-01-01 with a date; empty if the cell is no such time. */
-  static OptionalDouble seconds(String cell) {
+  /** Whether a cell is such a time. */
+  static boolean is(String cell) {
+    return new ClockTime().seconds(cell).isPresent();
+  }
+
+  /**
+   * Seconds of a cell since the first one's midnight; empty if it is no such time. Times without a
+   * date that fall back by half a day or more have passed midnight.
+   */
+  OptionalDouble seconds(String cell) {
     Matcher clock = CLOCK.matcher(cell);
     if (!clock.matches() || Integer.parseInt(clock.group(2)) > 23) {
       return OptionalDouble.empty();
     }
+    double ofDay =
+        Integer.parseInt(clock.group(2)) * 3600.0
+            + Integer.parseInt(clock.group(3)) * 60.0
+            + Double.parseDouble(clock.group(4).replace(',', '.'));
+    return clock.group(1) == null
+        ? OptionalDouble.of(afterMidnight(ofDay))
+        : dated(clock.group(1), ofDay);
+  }
+
+  private double afterMidnight(double ofDay) {
+    daysS += lastS - ofDay >= DAY_S / 2 ? DAY_S : 0;
+    lastS = ofDay;
+    return daysS + ofDay;
+  }
+
+  private OptionalDouble dated(String date, double ofDay) {
     try {
-      double days = clock.group(1) == null ? 0 : LocalDate.parse(clock.group(1)).toEpochDay();
-      return OptionalDouble.of(
-          days * DAY_S
-              + Integer.parseInt(clock.group(2)) * 3600.0
-              + Integer.parseInt(clock.group(3)) * 60.0
-              + Double.parseDouble(clock.group(4).replace(',', '.')));
+      long day = LocalDate.parse(date).toEpochDay();
+      firstDay = firstDay == Long.MIN_VALUE ? day : firstDay;
+      return OptionalDouble.of((day - firstDay) * DAY_S + ofDay);
     } catch (DateTimeException e) {
       return OptionalDouble.empty();
     }

@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -61,22 +62,22 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
   }
 
   /**
-   * The names may be separated otherwise than the rows: whichever gives as many as there are cells.
+   * The names, separated as the rows are; else by whatever gives as many names as there are cells.
    */
   private static Optional<List<String>> names(String line, int cells, Delimiter delimiter) {
-    List<Delimiter> tried = new ArrayList<>(List.of(delimiter));
-    tried.addAll(List.of(Delimiter.values()));
-    Optional<List<String>> fewer = Optional.empty();
-    for (Delimiter each : tried) {
-      List<String> names = trimmed(each.split(line));
-      if (names.size() >= 2 && mostlyText(names)) {
-        if (names.size() == cells) {
-          return Optional.of(names);
-        }
-        fewer = fewer.isPresent() ? fewer : Optional.of(names).filter(Header::anyKnown);
-      }
+    Optional<List<String>> own = names(line, delimiter);
+    if (own.isPresent() && (own.get().size() == cells || anyKnown(own.get()))) {
+      return own;
     }
-    return fewer;
+    return Arrays.stream(Delimiter.values())
+        .flatMap(other -> names(line, other).stream())
+        .filter(names -> names.size() == cells)
+        .findFirst();
+  }
+
+  private static Optional<List<String>> names(String line, Delimiter delimiter) {
+    List<String> names = trimmed(delimiter.split(line));
+    return names.size() >= 2 && mostlyText(names) ? Optional.of(names) : Optional.empty();
   }
 
   private static boolean anyKnown(List<String> names) {

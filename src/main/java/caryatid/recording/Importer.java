@@ -19,4 +19,14 @@ public final class Importer {
       throws BadInput {
     return new ExportReader(export, description).read();
   }
+
+  /**
+   * Tells what is understood of an export, whether it can be used or not.
+   *
+   * @param export the file's bytes
+   * @param description what the export means, as far as that is known already
+   */
+  public static Inspection inspect(NamedBytes export, Optional<PlateDescription> description) {
+    return new ExportReader(export, description).inspect();
+  }
 }

@@ -61,19 +61,12 @@ final class Load {
     return unloaded;
   }
 
-  /**
-   * Samples that cannot be used: unloaded, or without a number. Without a vertical force, a centre
-   * of pressure at exactly 0, 0 is how exports write "nobody there".
-   */
-  BitSet unusable(RawPlate raw, double[] right, double[] anterior) {
+  /** Samples that cannot be used: unloaded by force or by pattern, or without a number. */
+  BitSet unusable(RawPlate raw, double[] right, double[] anterior, double rateHz) {
     BitSet unusable = (BitSet) unloaded.clone();
     unusable.or(raw.holes());
     if (vertical.isEmpty()) {
-      for (int i = 0; i < right.length; i++) {
-        if (right[i] == 0 && anterior[i] == 0) {
-          unusable.set(i);
-        }
-      }
+      unusable.or(UnloadedPattern.of(right, anterior, rateHz));
     }
     return unusable;
   }

@@ -14,6 +14,7 @@ final class Notebook {
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private final List<Understood> understood = new ArrayList<>();
 
   Notebook(String file) {
     this.file = file;
@@ -38,6 +39,14 @@ final class Notebook {
 
   void remark(Topic topic, Argument... arguments) {
     remarks.add(Remark.of(topic, arguments));
+  }
+
+  void understood(Aspect aspect, Understood.Basis basis, Argument... arguments) {
+    understood.add(new Understood(aspect, List.of(arguments), basis));
+  }
+
+  List<Understood> understood() {
+    return understood;
   }
 
   boolean full() {

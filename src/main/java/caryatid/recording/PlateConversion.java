@@ -22,9 +22,16 @@ final class PlateConversion {
   private final Notebook notes;
   private final RawPlate raw;
   private final Load load;
+  private final double rateHz;
 
   PlateConversion(
-      Table table, PlatePlan plan, PlateUnits units, Axes axes, Timeline timeline, Notebook notes) {
+      Table table,
+      PlatePlan plan,
+      PlateUnits units,
+      Axes axes,
+      Timeline timeline,
+      boolean removeOffset,
+      Notebook notes) {
     this.plan = plan;
     this.units = units;
     this.axes = axes;
@@ -34,7 +41,11 @@ final class PlateConversion {
             ? RawPlate.of(
                 table, plan, (Sensors.EightChannels) plan.layout().sensors().get(), timeline)
             : RawPlate.of(table, plan, units, timeline, needed());
-    this.load = Load.of(raw, axes);
+    this.rateHz = timeline.rateHz();
+    Load seen = Load.of(raw, axes);
+    boolean changed =
+        new UnloadedOffset(raw, axes, seen, plan.name(), notes).handle(removeOffset, rateHz);
+    this.load = changed ? Load.of(raw, axes) : seen;
   }
 
   /** The channels that count; the moment about the vertical and the height of the CoP do not. */
@@ -63,7 +74,7 @@ final class PlateConversion {
       right = computed(cop, axes.right());
       anterior = computed(cop, axes.anterior());
     }
-    BitSet unusable = load.unusable(raw, right, anterior);
+    BitSet unusable = load.unusable(raw, right, anterior, rateHz);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     shift(right, origin.rightMm());

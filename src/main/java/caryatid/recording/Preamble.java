@@ -20,6 +20,14 @@ final class Preamble {
    */
   record Stated(double value, int line) {}
 
+  /**
+   * A unit with the line that states it.
+   *
+   * @param text as it is written
+   * @param line physical line
+   */
+  record StatedUnit(String text, int line) {}
+
   private static final Pattern KEY_VALUE =
       Pattern.compile("\\s*([^=:,;\\t]+?)\\s*[=:,;\\t]\\s*(.+?)[\\s,;]*");
   private static final Pattern NUMBER = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*(\\p{L}*).*");
@@ -60,6 +68,29 @@ final class Preamble {
   /** The stated number of rows. */
   Optional<Stated> rows() {
     return number(COUNT);
+  }
+
+  /** The stated size of a plate, as it is written. */
+  Optional<String> plateSize() {
+    return entries.stream()
+        .filter(e -> plain(e.key()).matches("(force)?plate.*(size|dimension).*"))
+        .map(Entry::value)
+        .findFirst();
+  }
+
+  /** The stated unit of a quantity. */
+  Optional<StatedUnit> unit(Channel.Quantity quantity) {
+    String words =
+        switch (quantity) {
+          case FORCE -> "force";
+          case MOMENT -> "moment|torque";
+          case COP -> "cop|length|position|distance";
+        };
+    return entries.stream()
+        .filter(
+            e -> plain(e.key()).matches(".*(" + words + ").*units?|units?(of)?.*(" + words + ").*"))
+        .map(e -> new StatedUnit(e.value(), e.line()))
+        .findFirst();
   }
 
   private Optional<Stated> number(Predicate<String> key) {

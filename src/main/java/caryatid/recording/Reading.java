@@ -67,6 +67,29 @@ public enum Reading implements Topic {
   GAPS,
   RATES_DIFFER;
 
+  /** Whether this asks for something a description can say, rather than complaining of the file. */
+  public boolean asks() {
+    return switch (this) {
+      case WHICH_RECORDING,
+          THOUSANDS,
+          TWICE,
+          NO_PLATE_NAMES,
+          NO_PLATE,
+          NO_NAMES,
+          FORCE_UNIT,
+          MOMENT_UNIT,
+          COP_UNIT,
+          AXES,
+          TRUE_ORIGIN,
+          EXPORT_ORIGIN,
+          NO_RATE,
+          TIME_UNIT,
+          TIME_UNIT_WRONG ->
+          true;
+      default -> false;
+    };
+  }
+
   /** An input that cannot be opened or read. */
   static BadInput unreadable(NamedBytes input, IOException reason) {
     Argument why = Argument.text(String.valueOf(reason.getMessage()));

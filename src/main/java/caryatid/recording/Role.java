@@ -80,6 +80,9 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
   private static final Pattern COMPACT =
       Pattern.compile("(moment|torque|mom|m|cop|c|p|force|grf|f|v)(\\d*)([xyz])(\\d*)");
 
+  /** An axis in a word of its own, perhaps with the plate's digits. */
+  private static final Pattern AXIS = Pattern.compile("(\\d*)([xyz])(\\d*)");
+
   static Role of(ColumnName column) {
     List<String> words = column.words();
     if (words.stream().anyMatch(TIME::contains)) {
@@ -110,11 +113,11 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
 
   private static Optional<Role> spelled(List<String> words) {
     for (int i = words.size() - 1; i >= 0; i--) {
-      String axis = words.get(i);
-      if (axis.matches("[xyz]")) {
+      Matcher axis = AXIS.matcher(words.get(i));
+      if (axis.matches()) {
         List<String> rest = new ArrayList<>(words);
-        rest.remove(i);
-        return quantity(rest).map(q -> channel(q, axis, rest));
+        rest.set(i, axis.group(1) + axis.group(3));
+        return quantity(rest).map(q -> channel(q, axis.group(2), rest));
       }
     }
     return Optional.empty();

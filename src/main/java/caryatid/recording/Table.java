@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** A table of an export: its head and the columns that were asked for. */
@@ -11,6 +12,7 @@ final class Table {
 
   private final Plan plan;
   private boolean clock;
+  private Optional<TimeUnit> timeUnit = Optional.empty();
 
   Table(Head head, Plan plan) {
     this.head = head;
@@ -52,6 +54,16 @@ final class Table {
   /** Whether the times are written as times of the day. */
   boolean clock() {
     return clock;
+  }
+
+  /** The unit of the times was found. */
+  void timesIn(TimeUnit unit) {
+    timeUnit = Optional.of(unit);
+  }
+
+  /** The unit of the times, once it is found. */
+  Optional<TimeUnit> timeUnit() {
+    return timeUnit;
   }
 
   RowLines lines() {

@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -35,9 +36,21 @@ final class TimeBaseFinder {
   /** The times; empty, with a problem noted, where they cannot be known. */
   Optional<Timeline> find(BiPredicate<Integer, Integer> sameRow) {
     OptionalInt column = table.plan().time();
-    return column.isPresent() && described.rateHz().isEmpty()
-        ? fromColumn(column.getAsInt(), sameRow)
-        : fromRate();
+    Optional<Timeline> timeline =
+        column.isPresent() && described.rateHz().isEmpty()
+            ? fromColumn(column.getAsInt(), sameRow)
+            : fromRate();
+    timeline.ifPresent(this::noteRate);
+    return timeline;
+  }
+
+  private void noteRate(Timeline timeline) {
+    Basis basis = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED;
+    notes.understood(
+        Aspect.DURATION,
+        basis,
+        Argument.of(timeline.rateHz(), Unit.HZ),
+        Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
   }
 
   private Optional<Timeline> fromRate() {
@@ -66,10 +79,23 @@ final class TimeBaseFinder {
     if (unit.isEmpty()) {
       return Optional.empty();
     }
+    note(column, unit.get());
     Optional<Timeline> timeline =
         new Clock(table, column, unit.get().seconds(), notes).timeline(times, sameRow);
     timeline.ifPresent(t -> compare(t.rateHz(), column));
     return timeline;
+  }
+
+  private void note(int column, TimeUnit unit) {
+    table.timesIn(unit);
+    ColumnName name = table.head().columns().get(column);
+    boolean stated = name.unit().flatMap(TimeUnit::named).filter(u -> u == unit).isPresent();
+    Basis basis = stated ? Basis.STATED : Basis.CONCLUDED;
+    notes.understood(
+        table.clock() ? Aspect.TIMES_OF_DAY : Aspect.TIMES,
+        described.unit().isPresent() ? Basis.DESCRIBED : basis,
+        Argument.text(table.columnName(column)),
+        Argument.term(unit));
   }
 
   private void compare(double rateHz, int column) {

@@ -1,7 +1,7 @@
 package caryatid.recording;
 
 import caryatid.recording.Channel.Quantity;
-import java.util.List;
+import java.util.Collection;
 import java.util.Map;
 
 /** Which export axis seems vertical: the one along which the force is by far the largest. */
@@ -12,7 +12,7 @@ final class VerticalAxis {
    * The axis, 0 for x, 1 for y, 2 for z; without forces the one that has no centre of pressure,
    * else z.
    */
-  static int seen(Table table, List<PlatePlan> plates) {
+  static int seen(Table table, Collection<PlatePlan> plates) {
     double[] forces = new double[3];
     boolean[] cop = new boolean[3];
     for (PlatePlan plan : plates) {

@@ -76,6 +76,24 @@ final class ExportSection {
     }
   }
 
+  /** The word for a delimiter. */
+  static String delimiter(char delimiter) {
+    return word(delimiters(), delimiter);
+  }
+
+  /** The word for a decimal mark. */
+  static String decimalMark(char mark) {
+    return word(decimalMarks(), mark);
+  }
+
+  private static String word(Map<String, Character> words, char meant) {
+    return words.entrySet().stream()
+        .filter(e -> e.getValue() == meant)
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no word for " + meant));
+  }
+
   private static Map<String, Character> delimiters() {
     Map<String, Character> words = new LinkedHashMap<>();
     words.put("comma", ',');

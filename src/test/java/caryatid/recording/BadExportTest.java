@@ -248,8 +248,6 @@ class BadExportTest {
         Exports.rows("Time (s),Fz (N),CoPx (cm),CoPy (cm)", "0.0#,800,1,2", 3),
         USUAL,
         "stand.csv line 1, column CoPx (cm): the unit is given here as cm, and elsewhere as mm."
-            + " Correct the plate description's units, or the export.",
-        "stand.csv line 1, column CoPy (cm): the unit is given here as cm, and elsewhere as mm."
             + " Correct the plate description's units, or the export.");
   }
 

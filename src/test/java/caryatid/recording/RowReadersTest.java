@@ -82,36 +82,43 @@ class RowReadersTest {
   @ParameterizedTest
   @EnumSource(Delimiter.class)
   void bothReadersReadTheSameNumbers(Delimiter delimiter) {
-    Random random = new Random(20260304);
-    int fastRows = 0;
-    for (int i = 0; i < 20_000; i++) {
-      DecimalMark mark =
-          delimiter != Delimiter.COMMA && random.nextBoolean()
-              ? DecimalMark.COMMA
-              : DecimalMark.POINT;
-      List<String> cells = new ArrayList<>();
-      for (int c = 0; c < 5; c++) {
-        cells.add(cell(random).replace('.', mark.character()));
-      }
-      String line = String.join(String.valueOf(delimiter.character()), cells);
-      Table fast = table(new Dialect(delimiter, mark));
-      Table careful = table(new Dialect(delimiter, mark));
-      byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
-      if (new FastRow(fast).read(bytes, 0, bytes.length)) {
-        fastRows++;
-        Notebook notes = new Notebook("test");
-        assertThat(new CarefulRow(careful, notes).read(line, 2, true))
-            .as(line)
-            .isEqualTo(CarefulRow.Outcome.ROW);
-        assertThat(notes.problems()).as(line).isEmpty();
-        assertThat(taken(fast)).as(line).isEqualTo(taken(careful));
-      }
+    int plain = compared(new Dialect(delimiter, DecimalMark.POINT), 10_000);
+    if (delimiter != Delimiter.COMMA) {
+      plain += compared(new Dialect(delimiter, DecimalMark.COMMA), 10_000);
     }
-    assertThat(fastRows).isBetween(8_000, 19_000);
+    assertThat(plain).isGreaterThan(4_000);
   }
 
-  private static List<Double> taken(Table table) {
-    return table.columns().values().stream().map(c -> c.at(0)).toList();
+  /** How many of so many rows the fast reader took; those it took, both must read alike. */
+  private static int compared(Dialect dialect, int rows) {
+    Random random = new Random(20260304);
+    Table fast = table(dialect);
+    Table careful = table(dialect);
+    FastRow fastRow = new FastRow(fast);
+    Notebook notes = new Notebook("test");
+    CarefulRow carefulRow = new CarefulRow(careful, notes);
+    for (int i = 0; i < rows; i++) {
+      String line = line(random, dialect);
+      byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
+      if (fastRow.read(bytes, 0, bytes.length)) {
+        assertThat(carefulRow.read(line, 2, true)).as(line).isEqualTo(CarefulRow.Outcome.ROW);
+        assertThat(notes.problems()).as(line).isEmpty();
+        assertThat(last(fast)).as(line).isEqualTo(last(careful));
+      }
+    }
+    return fast.column(0).size();
+  }
+
+  private static String line(Random random, Dialect dialect) {
+    List<String> cells = new ArrayList<>();
+    for (int c = 0; c < 5; c++) {
+      cells.add(cell(random).replace('.', dialect.mark().character()));
+    }
+    return String.join(String.valueOf(dialect.delimiter().character()), cells);
+  }
+
+  private static List<Double> last(Table table) {
+    return table.columns().values().stream().map(c -> c.at(c.size() - 1)).toList();
   }
 
   /** Against {@link Double#parseDouble}, which is correctly rounded. */
@@ -119,7 +126,7 @@ class RowReadersTest {
   void numbersAreRoundedCorrectly() {
     Random random = new Random(20260305);
     NumberBytes numbers = new NumberBytes(DecimalMark.POINT);
-    for (int i = 0; i < 200_000; i++) {
+    for (int i = 0; i < 50_000; i++) {
       String text = number(random);
       byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
       assertThat(numbers.read(bytes, 0, bytes.length)).as(text).isTrue();

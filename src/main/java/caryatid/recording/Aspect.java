@@ -1,0 +1,31 @@
+package caryatid.recording;
+
+import caryatid.remark.Topic;
+
+/** What is understood of an export. */
+public enum Aspect implements Topic {
+  ENCODING,
+  PACKED,
+  DELIMITER,
+  DECIMAL_MARK,
+  PREAMBLE,
+  DEVICES,
+  HEADER,
+  NO_HEADER,
+  UNITS_ROW,
+  ROWS,
+  OTHER_TABLES,
+  COLUMNS,
+  CELLS,
+  UNUSED,
+  UNIT,
+  TIMES,
+  TIMES_OF_DAY,
+  RATE,
+  DURATION,
+  ROWS_AGREE,
+  PLATE_SIZE,
+  AXES,
+  VERTICAL,
+  FORCE_SENSE
+}

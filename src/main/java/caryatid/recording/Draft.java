@@ -1,0 +1,62 @@
+package caryatid.recording;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A plate description of all that is known, to be completed by hand. */
+final class Draft {
+  private final Optional<PlateDescription> described;
+
+  Draft(Optional<PlateDescription> described) {
+    this.described = described;
+  }
+
+  PlateDescription of(Optional<Table> table, Map<PlatePlan, PlateUnits> units) {
+    List<PlateLayout> plates = new ArrayList<>();
+    units.forEach((plan, known) -> plates.add(layout(table.orElseThrow(), plan, known)));
+    List<PlateLayout> stated = described.map(PlateDescription::plates).orElse(List.of());
+    return new PlateDescription(
+        described.map(PlateDescription::name).orElse("plate"),
+        described.map(PlateDescription::form).orElse(ExportForm.UNSTATED),
+        time(table),
+        described.flatMap(PlateDescription::axes),
+        described.flatMap(PlateDescription::forceIs),
+        plates.isEmpty() ? stated : plates,
+        described.map(PlateDescription::lines).orElse(List.of()),
+        described.flatMap(PlateDescription::accuracy),
+        described.map(PlateDescription::removeUnloadedOffset).orElse(false));
+  }
+
+  private TimeBase time(Optional<Table> table) {
+    TimeBase stated = described.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
+    boolean nothing = stated.equals(TimeBase.UNSTATED);
+    if (!nothing || table.isEmpty() || table.get().plan().time().isEmpty()) {
+      return stated;
+    }
+    ColumnName name = table.get().head().columns().get(table.get().plan().time().getAsInt());
+    return new TimeBase(
+        Optional.of(name.full()),
+        table.get().timeUnit().or(() -> name.unit().flatMap(TimeUnit::named)),
+        OptionalDouble.empty());
+  }
+
+  private static PlateLayout layout(Table table, PlatePlan plan, PlateUnits units) {
+    PlateLayout stated = plan.layout();
+    Map<Channel, String> columns = new EnumMap<>(Channel.class);
+    plan.columns().forEach((channel, index) -> columns.put(channel, table.columnName(index)));
+    return new PlateLayout(
+        stated.name(),
+        columns,
+        units.cop(),
+        units.force(),
+        units.moment(),
+        stated.size(),
+        stated.trueOrigin(),
+        stated.exportOrigin(),
+        stated.sensors());
+  }
+}

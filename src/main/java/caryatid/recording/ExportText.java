@@ -1,0 +1,74 @@
+package caryatid.recording;
+
+import caryatid.recording.Understood.Basis;
+import caryatid.remark.Argument;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads an export's bytes into tables. */
+final class ExportText {
+  private final NamedBytes export;
+  private final ExportForm form;
+  private final Planner planner;
+  private final Notebook notes;
+
+  ExportText(NamedBytes export, ExportForm form, Planner planner, Notebook notes) {
+    this.export = export;
+    this.form = form;
+    this.planner = planner;
+    this.notes = notes;
+  }
+
+  /**
+   * What a text holds.
+   *
+   * @param tables one below the other
+   * @param provenance the bytes
+   */
+  record Tables(List<Table> tables, Provenance provenance) {}
+
+  /** The tables; empty, with a problem noted, where the bytes cannot be read as text. */
+  Optional<Tables> read() {
+    try {
+      Optional<Charset> charset = form.encoding().map(Charset::forName);
+      try (Intake intake = Intake.open(export, charset)) {
+        return read(intake);
+      }
+    } catch (IllegalArgumentException e) {
+      notes.problem(Reading.UNKNOWN_ENCODING, Argument.text(form.encoding().orElse("")));
+    } catch (Lines.TooLong e) {
+      notes.problem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
+    } catch (IOException e) {
+      notes.problem(Reading.UNREADABLE, Argument.text(String.valueOf(e.getMessage())));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Tables> read(Intake intake) throws IOException {
+    note(intake);
+    if (intake.binary()) {
+      notes.problem(Reading.BINARY);
+      return Optional.of(new Tables(List.of(), intake.provenance(export.name())));
+    }
+    Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
+    List<Table> tables = new TableReader(lines, form, planner::plan, notes).read();
+    if (lines.number() == 0) {
+      notes.problem(Reading.EMPTY);
+    } else if (tables.isEmpty() && notes.clean()) {
+      notes.problem(Reading.NO_TABLE, Argument.count(lines.number()));
+    }
+    return Optional.of(new Tables(tables, intake.provenance(export.name())));
+  }
+
+  private void note(Intake intake) {
+    if (intake.packed()) {
+      notes.understood(Aspect.PACKED, Basis.CONCLUDED);
+    }
+    notes.understood(
+        Aspect.ENCODING,
+        form.encoding().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        Argument.text(intake.found().name()));
+  }
+}

@@ -1,0 +1,92 @@
+package caryatid.recording;
+
+import caryatid.recording.Understood.Basis;
+import caryatid.remark.Argument;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Notes what was understood of a table's layout. */
+final class HeadFacts {
+  private final Table table;
+  private final Head head;
+  private final ExportForm form;
+  private final Notebook notes;
+
+  HeadFacts(Table table, ExportForm form, Notebook notes) {
+    this.table = table;
+    this.head = table.head();
+    this.form = form;
+    this.notes = notes;
+  }
+
+  void note() {
+    fact(Aspect.DELIMITER, basis(form.delimiter()), Argument.term(head.dialect().delimiter()));
+    fact(Aspect.DECIMAL_MARK, basis(form.decimalMark()), Argument.term(head.dialect().mark()));
+    if (!head.preamble().isEmpty()) {
+      fact(Aspect.PREAMBLE, Basis.CONCLUDED, Argument.count(head.preamble().size()));
+    }
+    line(Aspect.DEVICES, head.deviceLine());
+    line(Aspect.HEADER, head.headerLine());
+    if (head.headerLine().isEmpty()) {
+      fact(Aspect.NO_HEADER, form.columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED);
+    }
+    line(Aspect.UNITS_ROW, head.unitsLine());
+    fact(
+        Aspect.ROWS,
+        form.firstDataLine().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        Argument.count(table.rows()),
+        Argument.count(head.firstDataLine()));
+    table.plan().plates().forEach(this::columns);
+    unused();
+  }
+
+  private void fact(Aspect aspect, Basis basis, Argument... arguments) {
+    notes.understood(aspect, basis, arguments);
+  }
+
+  private static Basis basis(Optional<?> described) {
+    return described.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED;
+  }
+
+  private void line(Aspect aspect, OptionalInt line) {
+    line.ifPresent(number -> fact(aspect, Basis.CONCLUDED, Argument.count(number)));
+  }
+
+  private void columns(PlatePlan plan) {
+    boolean described = !plan.layout().columns().isEmpty() || !plan.sensors().isEmpty();
+    Basis basis = described ? Basis.DESCRIBED : Basis.CONCLUDED;
+    if (!plan.columns().isEmpty()) {
+      String columns =
+          plan.columns().entrySet().stream()
+              .map(c -> AxesText.key(c.getKey()) + ": " + table.columnName(c.getValue()))
+              .collect(Collectors.joining(", "));
+      fact(Aspect.COLUMNS, basis, Argument.text(plan.name()), Argument.text(columns));
+    }
+    if (!plan.sensors().isEmpty()) {
+      String cells =
+          plan.sensors().entrySet().stream()
+              .sorted(Map.Entry.comparingByValue())
+              .map(Map.Entry::getKey)
+              .collect(Collectors.joining(", "));
+      fact(Aspect.CELLS, basis, Argument.text(plan.name()), Argument.text(cells));
+    }
+  }
+
+  private void unused() {
+    BitSet used = table.plan().wanted();
+    List<String> unused =
+        IntStream.range(0, head.columns().size())
+            .filter(i -> !used.get(i))
+            .mapToObj(table::columnName)
+            .limit(40)
+            .toList();
+    if (!unused.isEmpty()) {
+      fact(Aspect.UNUSED, Basis.CONCLUDED, Argument.text(String.join(", ", unused)));
+    }
+  }
+}

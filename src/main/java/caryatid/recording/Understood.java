@@ -1,0 +1,27 @@
+package caryatid.recording;
+
+import caryatid.remark.Argument;
+import java.util.List;
+
+/**
+ * One thing that is understood of an export, and from where.
+ *
+ * @param aspect what
+ * @param arguments the values its sentence needs, in the sentence's order
+ * @param basis from where it is known
+ */
+public record Understood(Aspect aspect, List<Argument> arguments, Basis basis) {
+  /** From where something is known. */
+  public enum Basis {
+    /** The file says so. */
+    STATED,
+    /** The plate description says so. */
+    DESCRIBED,
+    /** Concluded from what the file holds. */
+    CONCLUDED
+  }
+
+  public Understood {
+    arguments = List.copyOf(arguments);
+  }
+}

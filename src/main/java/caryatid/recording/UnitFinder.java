@@ -1,0 +1,107 @@
+package caryatid.recording;
+
+import caryatid.recording.Channel.Quantity;
+import caryatid.recording.Understood.Basis;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * Finds the units of a plate's quantities: in the header or a row of units, above the table, in the
+ * description; where two of them state one, they must agree.
+ */
+final class UnitFinder {
+  private final Head head;
+  private final Preamble preamble;
+  private final Notebook notes;
+
+  UnitFinder(Head head, Notebook notes) {
+    this.head = head;
+    this.preamble = new Preamble(head);
+    this.notes = notes;
+  }
+
+  PlateUnits units(PlatePlan plan) {
+    PlateLayout layout = plan.layout();
+    return new PlateUnits(
+        unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit()),
+        unit(plan, Quantity.MOMENT, MomentUnit::named, layout.momentUnit()),
+        unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit()));
+  }
+
+  private <U extends Enum<U>> Optional<U> unit(
+      PlatePlan plan,
+      Quantity quantity,
+      Function<String, Optional<U>> named,
+      Optional<U> described) {
+    Optional<U> unit = Optional.empty();
+    for (Map.Entry<Place, String> each : statements(plan, quantity).entrySet()) {
+      Optional<U> stated = named.apply(each.getValue());
+      if (stated.isEmpty()) {
+        notes.problem(
+            each.getKey(),
+            RawUnit.named(each.getValue()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
+            Argument.text(each.getValue()),
+            Argument.term(quantity));
+        continue;
+      }
+      Optional<U> known = unit.or(() -> described);
+      if (known.isPresent() && !known.equals(stated)) {
+        notes.problem(
+            each.getKey(),
+            Reading.UNITS_DIFFER,
+            Argument.term(stated.get()),
+            Argument.term(known.get()));
+      }
+      unit = stated;
+    }
+    note(plan, quantity, unit, described);
+    return unit.or(() -> described);
+  }
+
+  /** Every unit the file states for a quantity of a plate, and where. */
+  private Map<Place, String> statements(PlatePlan plan, Quantity quantity) {
+    Map<Place, String> statements = new LinkedHashMap<>();
+    new TreeMap<>(plan.columns())
+        .forEach(
+            (channel, index) -> {
+              ColumnName column = head.columns().get(index);
+              if (channel.quantity() == quantity && column.unit().isPresent()) {
+                statements.put(place(column), column.unit().get());
+              }
+            });
+    boolean there = plan.count(quantity) > 0 || !plan.sensors().isEmpty();
+    if (there && statements.isEmpty()) {
+      preamble
+          .unit(quantity)
+          .ifPresent(
+              stated -> statements.put(Place.of(notes.file(), stated.line()), stated.text()));
+    }
+    return statements;
+  }
+
+  private Place place(ColumnName column) {
+    return new Place(
+        notes.file(),
+        head.unitsLine().isPresent() ? head.unitsLine() : head.headerLine(),
+        Optional.of(column.full()));
+  }
+
+  private <U extends Enum<U>> void note(
+      PlatePlan plan, Quantity quantity, Optional<U> stated, Optional<U> described) {
+    stated
+        .or(() -> described)
+        .ifPresent(
+            unit ->
+                notes.understood(
+                    Aspect.UNIT,
+                    stated.isPresent() ? Basis.STATED : Basis.DESCRIBED,
+                    Argument.text(plan.name()),
+                    Argument.term(quantity),
+                    Argument.term(unit)));
+  }
+}

@@ -1,0 +1,198 @@
+package caryatid.sheet;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+import caryatid.recording.Channel;
+import caryatid.recording.ExportForm;
+import caryatid.recording.MeasuringLine;
+import caryatid.recording.PlateAccuracy;
+import caryatid.recording.PlateDescription;
+import caryatid.recording.PlateLayout;
+import caryatid.recording.Reading;
+import caryatid.recording.TimeBase;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * Writes a plate description (YAML) that {@link DescriptionReader} reads. What is not known yet
+ * stands there as {@code unknown}, which the reader refuses, below the question it answers.
+ */
+public final class DescriptionWriter {
+  private static final String UNKNOWN = "unknown";
+
+  private final StringBuilder text = new StringBuilder();
+  private final Map<Reading, String> open = new LinkedHashMap<>();
+
+  private DescriptionWriter() {}
+
+  /**
+   * Writes a description.
+   *
+   * @param draft what is known
+   * @param questions what is open
+   * @param wording the sentence of a question
+   */
+  public static String write(
+      PlateDescription draft, List<Problem> questions, Function<Problem, String> wording) {
+    DescriptionWriter writer = new DescriptionWriter();
+    for (Problem question : questions) {
+      if (question.topic() instanceof Reading reading) {
+        writer.open.put(reading, wording.apply(question));
+      }
+    }
+    return writer.write(draft);
+  }
+
+  private String write(PlateDescription draft) {
+    line("plate-description: 1");
+    line("name: " + YamlWords.text(draft.name()));
+    comments(
+        EnumSet.of(Reading.WHICH_RECORDING, Reading.THOUSANDS, Reading.TWICE, Reading.NO_NAMES));
+    flow("export", export(draft.form()));
+    comments(EnumSet.of(Reading.NO_RATE, Reading.TIME_UNIT, Reading.TIME_UNIT_WRONG));
+    flow("time", time(draft.time()));
+    comments(EnumSet.of(Reading.AXES));
+    flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
+    draft.forceIs().ifPresent(force -> line("force-is: " + Forms.wordFor(force)));
+    plates(draft);
+    if (!draft.lines().isEmpty()) {
+      line("measuring-lines:");
+      draft.lines().forEach(l -> line("  - {" + YamlWords.flow(measuringLine(l)) + "}"));
+    }
+    draft.accuracy().ifPresent(a -> flow("accuracy", accuracy(a)));
+    if (draft.removeUnloadedOffset()) {
+      line("remove-unloaded-offset: yes");
+    }
+    return text.toString();
+  }
+
+  private void line(String line) {
+    text.append(line).append('\n');
+  }
+
+  private void comments(Set<Reading> topics) {
+    topics.stream().filter(open::containsKey).forEach(t -> line("# " + open.get(t)));
+  }
+
+  private void flow(String key, Map<String, String> values) {
+    if (!values.isEmpty()) {
+      line(key + ": {" + YamlWords.flow(values) + "}");
+    }
+  }
+
+  private static Map<String, String> export(ExportForm form) {
+    Map<String, String> values = new LinkedHashMap<>();
+    form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
+    form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
+    form.decimalMark().ifPresent(m -> values.put("decimal-mark", ExportSection.decimalMark(m)));
+    form.headerLine().ifPresent(n -> values.put("header-line", Integer.toString(n)));
+    form.firstDataLine().ifPresent(n -> values.put("first-data-line", Integer.toString(n)));
+    if (!form.columns().isEmpty()) {
+      values.put(
+          "columns",
+          "[" + String.join(", ", form.columns().stream().map(YamlWords::text).toList()) + "]");
+    }
+    form.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
+    return values;
+  }
+
+  private Map<String, String> time(TimeBase time) {
+    Map<String, String> values = new LinkedHashMap<>();
+    time.column().ifPresent(c -> values.put("column", YamlWords.text(c)));
+    time.unit().ifPresent(u -> values.put("unit", Forms.wordFor(u)));
+    time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
+    if (open.containsKey(Reading.NO_RATE)) {
+      values.put("rate-hz", UNKNOWN);
+    }
+    if (open.containsKey(Reading.TIME_UNIT) || open.containsKey(Reading.TIME_UNIT_WRONG)) {
+      values.put("unit", UNKNOWN);
+    }
+    return values;
+  }
+
+  private static Map<String, String> axes(Axes axes) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("right", direction(axes.right()));
+    values.put("anterior", direction(axes.anterior()));
+    values.put("up", direction(axes.up()));
+    return values;
+  }
+
+  private static String direction(Direction direction) {
+    return (direction.sign() < 0 ? "-" : "+") + "xyz".charAt(direction.axis());
+  }
+
+  private Map<String, String> openAxes() {
+    Map<String, String> values = new LinkedHashMap<>();
+    if (open.containsKey(Reading.AXES)) {
+      List.of("right", "anterior", "up").forEach(key -> values.put(key, UNKNOWN));
+    }
+    return values;
+  }
+
+  private void plates(PlateDescription draft) {
+    List<PlateLayout> plates = new ArrayList<>(draft.plates());
+    if (!plates.isEmpty()) {
+      line("plates:");
+      plates.forEach(this::plate);
+    }
+  }
+
+  private void plate(PlateLayout plate) {
+    line("  - name: " + YamlWords.text(plate.name()));
+    Map<String, String> columns = new LinkedHashMap<>();
+    new TreeMap<>(plate.columns()).forEach((c, name) -> columns.put(key(c), YamlWords.text(name)));
+    inPlate("columns", columns);
+    platesQuestions(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT);
+    inPlate("units", PlateWriting.units(plate, open.keySet()));
+    inPlate("edges-mm", PlateWriting.edges(plate));
+    platesQuestions(Reading.TRUE_ORIGIN);
+    inPlate("true-origin-mm", PlateWriting.trueOrigin(plate, open.keySet()));
+    platesQuestions(Reading.EXPORT_ORIGIN);
+    inPlate("export-origin-mm", PlateWriting.exportOrigin(plate, open.keySet()));
+    plate.sensors().ifPresent(sensors -> PlateWriting.sensors(sensors).forEach(this::line));
+  }
+
+  private static String key(Channel channel) {
+    return Forms.wordFor(channel).replace(' ', '-');
+  }
+
+  private void platesQuestions(Reading... topics) {
+    for (Reading topic : topics) {
+      if (open.containsKey(topic)) {
+        line("    # " + open.get(topic));
+      }
+    }
+  }
+
+  private void inPlate(String key, Map<String, String> values) {
+    if (!values.isEmpty()) {
+      line("    " + key + ": {" + YamlWords.flow(values) + "}");
+    }
+  }
+
+  private static Map<String, String> measuringLine(MeasuringLine line) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("name", YamlWords.text(line.name()));
+    boolean forward = line.sense() == MeasuringLine.Sense.FORWARD;
+    values.put(
+        forward ? "forward-from-mm" : "rightward-from-mm", YamlWords.number(line.positionMm()));
+    values.put("registration-mm", YamlWords.number(line.registrationMm()));
+    return values;
+  }
+
+  private static Map<String, String> accuracy(PlateAccuracy accuracy) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("cop-mm", YamlWords.number(accuracy.copMm()));
+    values.put("level-deg", YamlWords.number(Math.toDegrees(accuracy.levelRad())));
+    values.put("force-percent", YamlWords.number(accuracy.forceFraction() * 100));
+    return values;
+  }
+}

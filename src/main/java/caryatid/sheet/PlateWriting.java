@@ -1,0 +1,117 @@
+package caryatid.sheet;
+
+import caryatid.recording.ForceUnit;
+import caryatid.recording.MomentUnit;
+import caryatid.recording.PlateLayout;
+import caryatid.recording.Reading;
+import caryatid.recording.Sensors;
+import caryatid.recording.Sensors.EightChannels;
+import caryatid.recording.Sensors.LoadCell;
+import caryatid.recording.Sensors.LoadCells;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** What a plate description says of one plate, as it is written. */
+final class PlateWriting {
+  private static final String UNKNOWN = "unknown";
+
+  private PlateWriting() {}
+
+  static Map<String, String> units(PlateLayout plate, Set<Reading> open) {
+    Map<String, String> values = new LinkedHashMap<>();
+    ask(values, "force", open, Reading.FORCE_UNIT);
+    ask(values, "moment", open, Reading.MOMENT_UNIT);
+    ask(values, "cop", open, Reading.COP_UNIT);
+    plate.forceUnit().ifPresent(u -> values.put("force", u == ForceUnit.N ? "N" : "kg"));
+    plate.momentUnit().ifPresent(u -> values.put("moment", u == MomentUnit.N_M ? "N m" : "N mm"));
+    plate.copUnit().ifPresent(u -> values.put("cop", Forms.wordFor(u)));
+    return values;
+  }
+
+  private static void ask(
+      Map<String, String> values, String key, Set<Reading> open, Reading question) {
+    if (open.contains(question)) {
+      values.put(key, UNKNOWN);
+    }
+  }
+
+  static Map<String, String> edges(PlateLayout plate) {
+    Map<String, String> values = new LinkedHashMap<>();
+    plate
+        .size()
+        .ifPresent(
+            s -> {
+              values.put("left", YamlWords.number(s.leftMm()));
+              values.put("right", YamlWords.number(s.rightMm()));
+              values.put("rear", YamlWords.number(s.rearMm()));
+              values.put("front", YamlWords.number(s.frontMm()));
+            });
+    return values;
+  }
+
+  static Map<String, String> trueOrigin(PlateLayout plate, Set<Reading> open) {
+    Map<String, String> values = new LinkedHashMap<>();
+    if (plate.trueOrigin().isEmpty()) {
+      List.of("x", "y", "z").forEach(key -> ask(values, key, open, Reading.TRUE_ORIGIN));
+    }
+    plate
+        .trueOrigin()
+        .ifPresent(
+            o -> {
+              values.put("x", YamlWords.number(o.xMm()));
+              values.put("y", YamlWords.number(o.yMm()));
+              values.put("z", YamlWords.number(o.zMm()));
+            });
+    return values;
+  }
+
+  static Map<String, String> exportOrigin(PlateLayout plate, Set<Reading> open) {
+    Map<String, String> values = new LinkedHashMap<>();
+    if (plate.exportOrigin().isEmpty()) {
+      List.of("right", "anterior").forEach(key -> ask(values, key, open, Reading.EXPORT_ORIGIN));
+    }
+    plate
+        .exportOrigin()
+        .ifPresent(
+            o -> {
+              values.put("right", YamlWords.number(o.rightMm()));
+              values.put("anterior", YamlWords.number(o.anteriorMm()));
+            });
+    return values;
+  }
+
+  /** The lines of a plate's raw sensors. */
+  static List<String> sensors(Sensors sensors) {
+    return sensors instanceof LoadCells cells ? cells(cells) : eight((EightChannels) sensors);
+  }
+
+  private static List<String> cells(LoadCells cells) {
+    List<String> lines = new ArrayList<>(List.of("    cells:"));
+    for (LoadCell cell : cells.cells()) {
+      Map<String, String> values = new LinkedHashMap<>();
+      values.put("column", YamlWords.text(cell.column()));
+      values.put("right-mm", YamlWords.number(cell.rightMm()));
+      values.put("anterior-mm", YamlWords.number(cell.anteriorMm()));
+      lines.add("      - {" + YamlWords.flow(values) + "}");
+    }
+    return lines;
+  }
+
+  private static List<String> eight(EightChannels eight) {
+    Map<String, String> columns = new LinkedHashMap<>();
+    new TreeMap<>(eight.columns())
+        .forEach((channel, name) -> columns.put(Forms.wordFor(channel), YamlWords.text(name)));
+    return List.of(
+        "    eight-channels:",
+        "      columns: {" + YamlWords.flow(columns) + "}",
+        "      a-mm: " + YamlWords.number(eight.aMm()),
+        "      b-mm: " + YamlWords.number(eight.bMm()),
+        "      az0-mm: " + YamlWords.number(eight.az0Mm()),
+        "      horizontal-n-per-unit: " + YamlWords.number(eight.horizontalNPerUnit()),
+        "      vertical-n-per-unit: " + YamlWords.number(eight.verticalNPerUnit()));
+  }
+}

@@ -1,0 +1,143 @@
+package caryatid.recording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.remark.BadInput;
+import java.util.Locale;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+/** How times become even: rounded, doubled, missing, running back. Validation by construction. */
+class TimesTest {
+  private static final double EXACT = 1e-9;
+
+  private static NamedBytes export(int rows, String format, IntToDoubleFunction time) {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < rows; i++) {
+      text.append(String.format(Locale.ROOT, format, time.applyAsDouble(i)))
+          .append(",")
+          .append(800 + i % 7)
+          .append(",1,2\n");
+    }
+    return Exports.text(text.toString());
+  }
+
+  private static Recording read(NamedBytes export) throws BadInput {
+    return Exports.read(export, new Described().get());
+  }
+
+  @Test
+  void theRateIsAllStepsOverTheWholeTime() throws BadInput {
+    Recording recording = read(export(101, "%.3f", i -> 5 + i / 50.0));
+    assertThat(recording.rateHz()).isCloseTo(50, within(EXACT));
+    assertThat(recording.timeS().at(0)).isZero();
+    assertThat(recording.timeS().at(100)).isCloseTo(2, within(EXACT));
+  }
+
+  /** 800 Hz in whole milliseconds: steps of 1 and 2 ms that are no gaps. */
+  @Test
+  void roundedTimesAreEven() throws BadInput {
+    Recording recording = read(export(801, "%.3f", i -> Math.floor(i * 1.25) / 1000));
+    assertThat(recording.timeS().size()).isEqualTo(801);
+    assertThat(recording.rateHz()).isCloseTo(800, within(EXACT));
+    assertThat(Exports.remarks(recording)).noneMatch(r -> r.contains("gaps"));
+  }
+
+  /** 2000 Hz in whole milliseconds: every time twice, with values of its own. */
+  @Test
+  void timesCoarserThanTheSamplingAreSpread() throws BadInput {
+    Recording recording = read(export(2001, "%.3f", i -> Math.floor(i / 2.0) / 1000));
+    assertThat(recording.timeS().size()).isEqualTo(2001);
+    assertThat(recording.rateHz()).isCloseTo(2000, within(EXACT));
+    assertThat(Exports.remarks(recording))
+        .contains("The times are coarser than the sampling; they were spread evenly.");
+  }
+
+  @Test
+  void aRowPrintedTwiceCountsOnce() throws BadInput {
+    Recording recording =
+        read(
+            Exports.of(
+                "Time (s),Fz (N),CoPx (mm),CoPy (mm)",
+                "0.00,800,1,2",
+                "0.01,801,1,2",
+                "0.01,801,1,2",
+                "0.02,802,1,2"));
+    assertThat(recording.timeS().size()).isEqualTo(3);
+    assertThat(recording.plates().get(0).upN().orElseThrow().at(2)).isEqualTo(802);
+    assertThat(Exports.remarks(recording)).contains("1 rows are printed twice; each counts once.");
+  }
+
+  /** One in fifty rows shares its time with the row above but holds another value. */
+  @Test
+  void ofSeveralRowsAtOneTimeTheFirstCounts() throws BadInput {
+    Recording recording = read(export(101, "%.2f", i -> (i > 50 ? i - 1 : i) / 100.0));
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "1 rows have the time of the row above but other values; the first of each counts.");
+  }
+
+  @Test
+  void atAGapSamplesWithoutValueArePutIn() throws BadInput {
+    Recording recording = read(export(95, "%.2f", i -> (i >= 40 ? i + 5 : i) / 100.0));
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+    Usable usable = recording.plates().get(0).usable();
+    assertThat(usable.at(39)).isTrue();
+    assertThat(usable.at(40)).isFalse();
+    assertThat(usable.at(44)).isFalse();
+    assertThat(usable.at(45)).isTrue();
+    assertThat(usable.count()).isEqualTo(95);
+    assertThat(Exports.remarks(recording))
+        .contains("At 1 gaps in the times 5 samples are missing; they are left out.");
+  }
+
+  @Test
+  void moreThanATenthMissingIsRefused() {
+    assertThat(
+            Exports.refusals(
+                export(90, "%.2f", i -> (i >= 40 ? i + 10 : i) / 100.0), new Described().get()))
+        .containsExactly(
+            "stand.csv: expected even times, found 10 samples missing beside 90. Export again.");
+    assertThat(
+            Exports.refusals(
+                export(90, "%.2f", i -> (i >= 40 ? i + 9 : i) / 100.0), new Described().get()))
+        .isEmpty();
+  }
+
+  @Test
+  void midnightDoesNotRunBack() throws BadInput {
+    Recording recording =
+        read(
+            Exports.of(
+                "Time,Fz (N),CoPx (mm),CoPy (mm)",
+                "23:59:59.98,800,1,2",
+                "23:59:59.99,801,1,2",
+                "0:00:00.00,801,1,2",
+                "0:00:00.01,802,1,2"));
+    assertThat(recording.rateHz()).isCloseTo(100, within(1e-6));
+  }
+
+  @Test
+  void aStatedRateThatContradictsTheTimesIsRefused() {
+    NamedBytes export =
+        Exports.text("Rate,200\nTime (s),Fz (N),CoPx (mm),CoPy (mm)\n0.00,800,1,2\n0.01,800,1,2\n");
+    assertThat(Exports.refusals(export, new Described().get()))
+        .containsExactly(
+            "stand.csv, column Time (s): the times make 100.0 Hz, but 200.0 Hz is stated. Correct the"
+                + " one that is wrong.");
+  }
+
+  @Test
+  void aTimeThatIsMissingIsRefused() {
+    NamedBytes export =
+        Exports.of(
+            "Time (s),Fz (N),CoPx (mm),CoPy (mm)", "0.00,800,1,2", ",800,1,2", "0.02,800,1,2");
+    assertThat(Exports.refusals(export, new Described().get()))
+        .containsExactly(
+            "stand.csv line 3, column Time (s): expected a time, found an empty cell. Delete the row"
+                + " or export again.");
+  }
+}

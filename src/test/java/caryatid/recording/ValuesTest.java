@@ -1,0 +1,245 @@
+package caryatid.recording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.remark.BadInput;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.function.IntFunction;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What an empty plate, a spike, an offset or a contradiction in the file does. Validation by
+ * construction.
+ */
+class ValuesTest {
+  private static final String COP = "CoPx (mm),CoPy (mm)";
+  private static final String COP_AND_FORCE = "Fz (N)," + COP;
+
+  private static NamedBytes export(String names, int rows, IntFunction<String> row) {
+    StringBuilder text = new StringBuilder(names).append('\n');
+    for (int i = 0; i < rows; i++) {
+      text.append(row.apply(i)).append('\n');
+    }
+    return Exports.text(text.toString());
+  }
+
+  private static Recording read(NamedBytes export) throws BadInput {
+    return Exports.read(export, new Described().rate(100).get());
+  }
+
+  private static String sway(int i) {
+    return String.format(Locale.ROOT, "%.3f,%.3f", 10 + Math.sin(i), 20 + Math.cos(0.7 * i));
+  }
+
+  private static int used(NamedBytes cop) throws BadInput {
+    return read(cop).plates().get(0).usable().count();
+  }
+
+  @Test
+  void anEmptyPlateIsKnownByItsForce() throws BadInput {
+    Recording recording =
+        read(export(COP_AND_FORCE, 100, i -> i < 30 ? "-0.00,99999,-99999" : "800," + sway(i)));
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(70);
+    assertThat(Exports.remarks(recording))
+        .contains("plate 1: 30 samples with less than 20 N on the plate are left out.");
+  }
+
+  @Test
+  void withoutForceAnEmptyPlateIsKnownByItsPattern() throws BadInput {
+    assertThat(used(export(COP, 300, i -> i < 30 ? "0,0" : sway(i)))).isEqualTo(270);
+    assertThat(used(export(COP, 300, i -> i < 30 ? "-1e7,1e7" : sway(i)))).isEqualTo(270);
+    assertThat(used(export(COP, 300, i -> i < 100 ? "250,150" : sway(i)))).isEqualTo(200);
+    assertThat(used(export(COP, 300, i -> i < 30 ? (i % 2) * 400 + "," + i : sway(i))))
+        .isEqualTo(270);
+    assertThat(Exports.remarks(read(export(COP, 300, i -> i < 30 ? "0,0" : sway(i)))))
+        .contains("plate 1: 30 samples look like an empty plate and are left out.");
+  }
+
+  /** A second without any movement is an empty plate, a little less may be a person. */
+  @Test
+  void standingStillForLessThanASecondIsNoEmptyPlate() throws BadInput {
+    assertThat(used(export(COP, 300, i -> i < 99 ? "250,150" : sway(i) + ""))).isEqualTo(300);
+    assertThat(used(export(COP, 300, i -> i < 100 ? "12,21" : sway(i)))).isEqualTo(200);
+  }
+
+  @Test
+  void missingCellsAreLeftOutWithACount() throws BadInput {
+    Recording recording =
+        read(
+            export(
+                COP_AND_FORCE,
+                100,
+                i -> i == 7 ? "800,NaN,20" : i == 8 ? "800,," : "800," + sway(i)));
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(98);
+    assertThat(Exports.remarks(recording))
+        .contains("plate 1: 2 samples lack a value and are left out.");
+  }
+
+  @Test
+  void singleSamplesThatStickOutAreRemarked() throws BadInput {
+    Recording recording =
+        read(export(COP_AND_FORCE, 100, i -> "800," + (i == 50 ? "60,20" : sway(i))));
+    assertThat(Exports.remarks(recording))
+        .contains("plate 1: 1 single samples stick out from both their neighbours.");
+  }
+
+  @Test
+  void aForceAtItsEndOfRangeIsRemarked() throws BadInput {
+    Recording recording =
+        read(
+            export(
+                COP_AND_FORCE,
+                200,
+                i ->
+                    String.format(Locale.ROOT, "%.2f,", Math.min(810, 800 + 13 * Math.sin(i)))
+                        + sway(i)));
+    assertThat(Exports.remarks(recording))
+        .anyMatch(r -> r.endsWith("the plate may have been at its end of range."));
+  }
+
+  @Test
+  void repeatedSamplesAreRemarked() throws BadInput {
+    Recording recording =
+        read(export(COP_AND_FORCE, 100, i -> 800 + i / 2 % 3 + "," + sway(i / 2)));
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "plate 1: 50.0 % of the samples repeat the one before; the export was written faster"
+                + " than the plate was sampled.");
+  }
+
+  @Test
+  void anOffsetOfTheUnloadedPlateIsRemarked() throws BadInput {
+    Recording recording =
+        read(export(COP_AND_FORCE, 200, i -> i < 60 ? "5,0,0" : "805," + sway(i)));
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "plate 1: unloaded, the plate shows 5 N. To subtract what it shows unloaded, add to the"
+                + " plate description: remove-unloaded-offset: yes");
+  }
+
+  @Test
+  void anOffsetIsSubtractedWhenTheDescriptionAsks() throws BadInput {
+    NamedBytes export =
+        export(
+            "Fx (N),Fy (N),Fz (N),Mx (N mm),My (N mm)",
+            200,
+            i -> i < 60 ? "1,2,5,100,200" : "1,2,805,16100,-7800");
+    Described.Plate plate = new Described.Plate("plate 1").trueOrigin(0, 0, 0);
+    Recording recording =
+        Exports.read(export, new Described().rate(100).plate(plate).removeOffset().get());
+    PlateTrack track = recording.plates().get(0);
+    assertThat(track.upN().orElseThrow().at(100)).isCloseTo(800, within(1e-9));
+    assertThat(track.copRightMm().at(100)).isCloseTo(10, within(1e-9));
+    assertThat(track.copAnteriorMm().at(100)).isCloseTo(20, within(1e-9));
+    assertThat(track.horizontal().orElseThrow().rightN().at(100)).isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void withoutAnUnloadedStretchNothingIsSubtracted() throws BadInput {
+    NamedBytes export = export(COP_AND_FORCE, 200, i -> "805," + sway(i));
+    assertThat(
+            Exports.remarks(Exports.read(export, new Described().rate(100).removeOffset().get())))
+        .contains(
+            "plate 1: nothing was subtracted, as the plate is never unloaded for half a second.");
+  }
+
+  @Test
+  void theExportedCentreIsHeldAgainstTheComputedOne() throws BadInput {
+    String names = "Fx (N),Fy (N),Fz (N),Mx (N mm),My (N mm)," + COP;
+    Described.Plate plate = new Described.Plate("plate 1").trueOrigin(0, 0, -40);
+    NamedBytes right = export(names, 50, i -> "0,0,800,16000,-8000,10,20");
+    NamedBytes wrong = export(names, 50, i -> "0,0,800,16000,-8000,10,23");
+    assertThat(Exports.remarks(Exports.read(right, new Described().rate(100).plate(plate).get())))
+        .contains(
+            "plate 1: the exported centre of pressure and the one from forces and moments agree; on"
+                + " average they differ by 0.0 mm.");
+    assertThat(Exports.remarks(Exports.read(wrong, new Described().rate(100).plate(plate).get())))
+        .contains(
+            "plate 1: the centre of pressure from forces and moments lies on average 0.0 mm to the"
+                + " right of the exported one and −3.0 mm anterior to it. The exported one is used;"
+                + " check the true origin and the units.");
+  }
+
+  @Test
+  void aWeightThatIsNotTheSumOfItsCellsIsRemarked() throws BadInput {
+    Sensors cells =
+        new Sensors.LoadCells(
+            java.util.List.of(
+                new Sensors.LoadCell("A", -100, 0), new Sensors.LoadCell("B", 100, 0)));
+    Described.Plate plate =
+        new Described.Plate("plate 1")
+            .force(ForceUnit.N)
+            .sensors(cells)
+            .column(Channel.FORCE_Z, "Weight");
+    assertThat(
+            Exports.remarks(
+                Exports.read(
+                    export("A,B,Weight", 50, i -> "400,400,820"),
+                    new Described().rate(100).plate(plate).get())))
+        .contains(
+            "plate 1: the load cells add up to 800 N, the column of the weight says 820 N. The cells"
+                + " are used.");
+  }
+
+  @Test
+  void fewerRowsThanStatedAreRemarked() throws BadInput {
+    NamedBytes export =
+        Exports.text("Number of samples: 60\n" + COP_AND_FORCE + "\n" + "800,1,2\n".repeat(50));
+    assertThat(Exports.remarks(read(export))).contains("The file states 60 rows and holds 50.");
+  }
+
+  @Test
+  void someSamplesBesideThePlateAreRemarked() throws BadInput {
+    Described.Plate plate = new Described.Plate("plate 1").edges(-200, 200, -300, 300);
+    NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "201,0" : "10,20"));
+    assertThat(Exports.remarks(Exports.read(export, new Described().rate(100).plate(plate).get())))
+        .contains("plate 1: 5 samples lie beside the plate.");
+  }
+
+  @Test
+  void aGzippedFileIsUnpacked() throws BadInput, IOException {
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    try (OutputStream out = new GZIPOutputStream(packed)) {
+      out.write((COP_AND_FORCE + "\n800,1,2\n800,1,2\n").getBytes(StandardCharsets.UTF_8));
+    }
+    byte[] bytes = packed.toByteArray();
+    Recording recording = read(NamedBytes.of("stand.csv.gz", bytes));
+    assertThat(recording.plates().get(0).copRightMm().at(1)).isEqualTo(1);
+    assertThat(recording.provenance().bytes()).isEqualTo(bytes.length);
+  }
+
+  @Test
+  void aGzippedFileThatIsCutIsRefused() throws IOException {
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    try (OutputStream out = new GZIPOutputStream(packed)) {
+      out.write((COP_AND_FORCE + "\n800,1,2\n800,1,2\n").getBytes(StandardCharsets.UTF_8));
+    }
+    byte[] cut = java.util.Arrays.copyOf(packed.toByteArray(), packed.size() - 12);
+    assertThat(
+            Exports.refusals(NamedBytes.of("stand.csv.gz", cut), new Described().rate(100).get()))
+        .singleElement()
+        .asString()
+        .startsWith("stand.csv.gz: cannot be read (Unexpected end of ZLIB input stream).");
+  }
+
+  /** FIPS 180-4, the 512-bit digest of "abc", as NIST's example prints it (from memory). */
+  @Test
+  void theBytesAreCountedAndDigested() {
+    Inspection inspection =
+        Importer.inspect(
+            NamedBytes.of("abc", "abc".getBytes(StandardCharsets.UTF_8)),
+            java.util.Optional.empty());
+    Provenance provenance = inspection.provenance().orElseThrow();
+    assertThat(provenance.bytes()).isEqualTo(3);
+    assertThat(provenance.sha512())
+        .isEqualTo(
+            "ddaf35a193617abacc417349ae20413112e6fa4e89a97ea20a9eeee64b55d39a"
+                + "2192992a274fc1a836ba3c23a3feebbd454d4423643ce80e2a9ac94fa54ca49f");
+  }
+}

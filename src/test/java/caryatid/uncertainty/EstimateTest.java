@@ -3,7 +3,11 @@ package caryatid.uncertainty;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EstimateTest {
   private static final double KNOWN = Double.POSITIVE_INFINITY;
@@ -70,5 +74,37 @@ class EstimateTest {
     Estimate both = alone.with(part(Cause.MARKING, 1, KNOWN));
     assertThat(both.standardUncertainty()).isGreaterThan(alone.standardUncertainty());
     assertThat(both.expanded(0.95)).isLessThan(alone.expanded(0.95));
+  }
+
+  /**
+   * Three repeats beside a part known to a fraction of their error: 95 % intervals hold the truth in 94
+   * to 97 of 100 cases by the degrees of freedom used, and in hardly 92 by Welch-Satterthwaite. 40,000
+   * cases each; the standard error of a figure is 0.11 %.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1, 0.35, 0.5, 1, 1.5, 2.5})
+  void intervalsOfThreeRepeatsBesideAKnownPartHoldTheTruth(double known) {
+    assertThat(coverage(known, Estimate::degreesOfFreedom)).isBetween(0.94, 0.97);
+  }
+
+  @Test
+  void intervalsByWelchSatterthwaiteHoldItLessOften() {
+    assertThat(coverage(0.35, Estimate::welchSatterthwaite)).isLessThan(0.93);
+  }
+
+  private static double coverage(double known, ToDoubleFunction<Estimate> degrees) {
+    Random random = new Random(8);
+    int cases = 40_000;
+    int held = 0;
+    for (int i = 0; i < cases; i++) {
+      double squares = Math.pow(random.nextGaussian(), 2) + Math.pow(random.nextGaussian(), 2);
+      Estimate estimate =
+          Estimate.exact(random.nextGaussian() + known * random.nextGaussian())
+              .with(part(Cause.REPEATABILITY, Math.sqrt(squares / 2), 2))
+              .with(part(Cause.MARKING, known, KNOWN));
+      double t = Quantiles.t(0.975, degrees.applyAsDouble(estimate));
+      held += Math.abs(estimate.value()) <= t * estimate.standardUncertainty() ? 1 : 0;
+    }
+    return (double) held / cases;
   }
 }

@@ -1,0 +1,115 @@
+package caryatid.loadline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.standing.LineOf;
+import caryatid.standing.Stance;
+import caryatid.standing.Standing;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MomentsTest {
+  private static final Stance PLATES = new Stance.PlatePerFoot("left", "right");
+
+  /** A left foot of 400 N that leans inward by 0.02, and both feet together by {@code together}. */
+  private static PastLandmarks past(
+      LandmarkKind kind, double lateralMm, double anteriorMm, double together, boolean prosthetic)
+      throws BadInput {
+    Standing standing =
+        Legs.standing(
+            Legs.load(LineOf.LEFT_FOOT, -90 - lateralMm, anteriorMm, 400, 1, Legs.lean(0.02, 0)),
+            Legs.load(LineOf.RIGHT_FOOT, 90, 0, 400, 1, Legs.lean(-0.02, 0)),
+            Legs.load(LineOf.WHOLE_BODY, 0, 0, 800, 1, Legs.lean(together, 0)));
+    Landmark joint = Legs.mark(kind, Side.LEFT, -90, 0, 500);
+    Side side = prosthetic ? Side.LEFT : Side.RIGHT;
+    return LoadLineCheck.past(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, side));
+  }
+
+  private static Moment moment(PastLandmarks past, Plane plane, LineKind kind) {
+    return past.moments().stream()
+        .filter(m -> m.plane() == plane && m.kind() == kind)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "KNEE_CENTRE, 12, true, HOLDS_KNEE_AGAINST_EXTENSION_STOP",
+    "KNEE_CENTRE, 12, false, STRAIGHTENS_THE_KNEE",
+    "KNEE_CENTRE, -12, true, BENDS_THE_KNEE",
+    "KNEE_CENTRE, -12, false, BENDS_THE_KNEE",
+    "ANKLE_AXIS, 40, true, DORSIFLEXES_THE_ANKLE",
+    "ANKLE_AXIS, -40, true, PLANTARFLEXES_THE_ANKLE",
+    "KNEE_CENTRE, 1.9, true, TOO_SMALL_TO_TELL",
+    "KNEE_CENTRE, 2.0, true, HOLDS_KNEE_AGAINST_EXTENSION_STOP",
+    "KNEE_CENTRE, -1.9, true, TOO_SMALL_TO_TELL"
+  })
+  void theSenseIsSaidInWords(
+      LandmarkKind kind, double anteriorMm, boolean prosthetic, MomentEffect effect)
+      throws BadInput {
+    PastLandmarks past = past(kind, 0, anteriorMm, 0, prosthetic);
+    Moment moment = moment(past, Plane.SAGITTAL, LineKind.VERTICAL);
+    assertThat(moment.newtonMetres().value()).isCloseTo(0.4 * anteriorMm, within(1e-12));
+    assertThat(moment.effect()).isEqualTo(effect);
+  }
+
+  /** The force leans inward: 0.02 x 500 mm = 10 mm from the vertical at the joint. */
+  @ParameterizedTest
+  @CsvSource({
+    "KNEE_CENTRE, 15, VALGUS", "KNEE_CENTRE, 5, VARUS", "ANKLE_AXIS, 15, EVERTS_THE_FOOT",
+    "ANKLE_AXIS, 5, INVERTS_THE_FOOT"
+  })
+  void frontalMomentsFollowTheMeasuredForceAlone(
+      LandmarkKind kind, double lateralMm, MomentEffect effect) throws BadInput {
+    PastLandmarks past = past(kind, lateralMm, 0, 0, true);
+    Moment moment = moment(past, Plane.FRONTAL, LineKind.MEASURED_FORCE);
+    assertThat(moment.newtonMetres().value()).isCloseTo(0.4 * (lateralMm - 10), within(1e-12));
+    assertThat(moment.effect()).isEqualTo(effect);
+    assertThat(past.moments())
+        .noneMatch(m -> m.plane() == Plane.FRONTAL && m.kind() == LineKind.VERTICAL);
+  }
+
+  /** 0.3 deg, both sides of it. */
+  @Test
+  void horizontalForceThatDoesNotCancelIsNotTrusted() throws BadInput {
+    double limit = Math.toRadians(0.3);
+    assertThat(past(LandmarkKind.KNEE_CENTRE, 15, 0, limit, true).remarks()).isEmpty();
+    PastLandmarks past = past(LandmarkKind.KNEE_CENTRE, 15, 0, limit + 1e-9, true);
+    assertThat(past.moments()).noneMatch(m -> m.plane() == Plane.FRONTAL);
+    assertThat(past.remarks())
+        .extracting(Remark::topic)
+        .containsExactly(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
+  }
+
+  /** One plate under one foot: nothing shows whether its horizontal force can be trusted. */
+  @Test
+  void oneFootAloneHasNoFrontalMoment() throws BadInput {
+    Standing standing =
+        Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(-0.02, 0)));
+    PastLandmarks past =
+        LoadLineCheck.past(
+            standing,
+            List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 500)),
+            Legs.how(
+                new Stance.ProstheticFootOnPlate(Optional.empty()), Legs.NONE, Side.RIGHT));
+    assertThat(past.moments()).extracting(Moment::plane).containsOnly(Plane.SAGITTAL);
+    assertThat(past.remarks())
+        .extracting(Remark::topic)
+        .containsExactly(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
+  }
+
+  @Test
+  void aHipHasAnOffsetButNoMoment() throws BadInput {
+    PastLandmarks past = past(LandmarkKind.HIP, 0, 5, 0, true);
+    assertThat(past.offsets()).isNotEmpty();
+    assertThat(past.moments()).isEmpty();
+  }
+}

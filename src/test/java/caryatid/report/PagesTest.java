@@ -70,6 +70,15 @@ class PagesTest {
   }
 
   @Test
+  void eachOfTwoProsthesesHasItsOwnRowOfDrawings() throws IOException {
+    Demo demo = Demo.transtibial(Side.RIGHT).bothSides();
+    Wording english = Wording.in(Locale.ENGLISH);
+    assertThat(text(pdf(demo, english, Paper.A4)))
+        .contains(
+            "Left leg, sagittal plane", "Right leg, sagittal plane", "knee centre, right");
+  }
+
+  @Test
   void weighsLessThanFourHundredKilobytes() {
     assertThat(pdf(Demo.transfemoral(Side.LEFT).notes(), Wording.in(Locale.ENGLISH), Paper.A4))
         .hasSizeLessThan(400_000);

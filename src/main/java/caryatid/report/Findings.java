@@ -85,8 +85,8 @@ final class Findings {
     List<Column> columns =
         List.of(
             text("PLANE", 14),
-            text("LANDMARK", 27),
-            number("PROBABILITY", 19),
+            text("LANDMARK", 26),
+            number("PROBABILITY", 20),
             number("STANDARD_UNCERTAINTY", 23),
             number("DEGREES_OF_FREEDOM", 24),
             text("BUDGET", 47),

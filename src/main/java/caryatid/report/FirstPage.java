@@ -20,6 +20,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Page one: right at a glance, and what is to be signed. */
 final class FirstPage {
@@ -47,7 +48,9 @@ final class FirstPage {
     blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
     blocks.add(heading("FINDINGS"));
     blocks.add(new Findings(state, wording).results());
-    blocks.add(new Figures(this::drawings, 66, 112));
+    for (Side side : state.stands().get(0).trial().side().sides()) {
+      blocks.add(new Figures((width, height) -> drawings(side, width, height), 66, 112));
+    }
     points(remarks.of(Weight.IMPORTANT))
         .ifPresent(
             important -> {
@@ -68,17 +71,11 @@ final class FirstPage {
     return new Heading(wording.word("FirstPage." + of));
   }
 
-  private List<Drawing> drawings(double widthMm, double heightMm) {
-    List<Side> sides = state.stands().get(0).trial().side().sides();
-    int count = sides.size() * Plane.values().length;
-    double width = (widthMm - (count - 1) * GAP_MM) / count;
-    List<Drawing> drawings = new ArrayList<>();
-    for (Side side : sides) {
-      for (Plane plane : Plane.values()) {
-        drawings.add(LegDrawing.plan(state, before, plane, side, wording, width, heightMm));
-      }
-    }
-    return drawings;
+  private List<Drawing> drawings(Side side, double widthMm, double heightMm) {
+    double width = (widthMm - GAP_MM) / 2;
+    return Stream.of(Plane.values())
+        .map(plane -> LegDrawing.plan(state, before, plane, side, wording, width, heightMm))
+        .toList();
   }
 
   private Blanks notes(Notes notes) {

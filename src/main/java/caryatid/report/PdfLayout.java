@@ -59,7 +59,8 @@ final class PdfLayout {
             .flatMap(block -> fixed(block).stream())
             .mapToDouble(Piece::heightMm)
             .sum();
-    double left = bottomMm() - TOP_MM - others - AROUND_FIGURE_MM - 0.1;
+    long rows = Math.max(1, blocks.stream().filter(Figures.class::isInstance).count());
+    double left = (bottomMm() - TOP_MM - others - 0.1) / rows - AROUND_FIGURE_MM;
     List<Piece> pieces = new ArrayList<>();
     for (Block block : blocks) {
       if (block instanceof Figures figures) {

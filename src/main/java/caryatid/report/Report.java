@@ -66,7 +66,7 @@ public final class Report {
     PdfFooters.write(document, fonts, content.title(), wording);
   }
 
-  private static Content content(Result result, List<Recording> recordings, Wording wording) {
+  static Content content(Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = last(result);
     FirstPage first = new FirstPage(state, before(result), wording);
     SecondPage second = new SecondPage(result, state, recordings, wording);

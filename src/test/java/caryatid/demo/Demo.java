@@ -19,12 +19,14 @@ import caryatid.recording.Recording;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Notes;
+import caryatid.sheet.ProstheticSide;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Quantiles;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * Invented results for tests of drawings and reports, put together by arithmetic: nobody stood
@@ -32,6 +34,7 @@ import java.util.OptionalDouble;
  */
 public final class Demo {
   final Side side;
+  ProstheticSide sides;
   String wearer = "DEMO-7";
   String shoe = "demo shoe";
   AmputationLevel level = AmputationLevel.TRANSTIBIAL;
@@ -46,6 +49,7 @@ public final class Demo {
 
   private Demo(Side side) {
     this.side = side;
+    this.sides = side == Side.LEFT ? ProstheticSide.LEFT : ProstheticSide.RIGHT;
     this.lineRightMm = 80 * side.lateral();
   }
 
@@ -127,6 +131,12 @@ public final class Demo {
     return this;
   }
 
+  /** A prosthesis on either side; the landmarks stay on one. */
+  public Demo bothSides() {
+    sides = ProstheticSide.BOTH;
+    return this;
+  }
+
   public Demo level(AmputationLevel is) {
     level = is;
     return this;
@@ -176,10 +186,11 @@ public final class Demo {
     for (double shift : shiftsMm) {
       stands.add(new DemoStand(this).build(shift));
     }
+    Stand mean = new DemoStand(this).build(DoubleStream.of(shiftsMm).average().orElse(0));
     List<StateOffset> offsets =
-        stands.get(0).offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
+        mean.offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
     return new AlignmentState(
-        stands, offsets, findings(stands.get(0)), List.<Withheld>of(), stateRemarks);
+        stands, offsets, findings(mean), List.<Withheld>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {

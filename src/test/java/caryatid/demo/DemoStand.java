@@ -19,7 +19,6 @@ import caryatid.sheet.KneeSetting;
 import caryatid.sheet.LandmarkEntry;
 import caryatid.sheet.Notes;
 import caryatid.sheet.OtherFoot;
-import caryatid.sheet.ProstheticSide;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.Lean;
 import caryatid.standing.LeftOut;
@@ -176,7 +175,7 @@ final class DemoStand {
     return new TrialSheet(
         demo.wearer,
         OffsetDateTime.parse("2026-03-04T10:15+01:00"),
-        demo.side == Side.LEFT ? ProstheticSide.LEFT : ProstheticSide.RIGHT,
+        demo.sides,
         demo.level,
         OptionalDouble.of(82),
         new Stance.ProstheticFootOnPlate(Optional.of("plate 1")),

@@ -1,0 +1,37 @@
+package caryatid.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.alignment.Stand;
+import caryatid.chart.Scale.Place;
+import caryatid.demo.Demo;
+import caryatid.geometry.Side;
+import caryatid.standing.LineOf;
+import caryatid.standing.Sway;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class EllipseTest {
+
+  /** Validation: a polygon of 48 corners on an ellipse holds 0.9971 of its area (sin(a)/a, a = pi/24). */
+  @Test
+  void holdsTheAreaThatWasStated() {
+    Stand stand = Demo.transtibial(Side.RIGHT).state(0).stands().get(0);
+    Sway sway = stand.standing().sway().get(0);
+    List<Place> outline = Ellipse.of(stand.standing(), LineOf.RIGHT_FOOT).orElseThrow();
+    double angle = Math.PI / 24;
+    assertThat(area(outline))
+        .isCloseTo(sway.ellipseMm2() * Math.sin(angle) / angle, within(1e-9));
+  }
+
+  private static double area(List<Place> outline) {
+    double twice = 0;
+    for (int i = 0; i < outline.size(); i++) {
+      Place a = outline.get(i);
+      Place b = outline.get((i + 1) % outline.size());
+      twice += a.acrossMm() * b.heightMm() - b.acrossMm() * a.heightMm();
+    }
+    return Math.abs(twice) / 2;
+  }
+}

@@ -1,0 +1,114 @@
+package caryatid.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.alignment.Stand;
+import caryatid.chart.Drawing;
+import caryatid.chart.LegDrawing;
+import caryatid.chart.PathDrawing;
+import caryatid.chart.TimeDrawing;
+import caryatid.demo.Demo;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.wording.Wording;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Regression: the pictures of the docs are what the drawings look like. A person who has looked at
+ * the new ones approves them with {@code -Dapprove=true}; see docs/drawings.md.
+ */
+class ApprovedPicturesTest {
+  private static final Path APPROVED = Path.of("docs", "drawings");
+  private static final Path DIFFERENT = Path.of("target", "pictures");
+  private static final double DOTS_PER_INCH = 150;
+
+  /** Versions of the letters' renderer differ at edges: by less than a third of the scale... */
+  private static final int SAME_GREY = 80;
+
+  /** ...or in less than two of a thousand pixels. */
+  private static final double SAME_SHARE = 0.002;
+
+  private static Drawing drawing(String name) {
+    Wording english = Wording.in(Locale.ENGLISH);
+    Demo demo = Demo.transtibial(Side.RIGHT);
+    Stand stand = demo.state(0).stands().get(0);
+    switch (name) {
+      case "path":
+        return PathDrawing.plan(stand, demo.recording(), english, 90, 74);
+      case "time":
+        return TimeDrawing.plan(stand, demo.recording(), english, 90, 74);
+      case "before-and-after":
+        return leg(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
+      case "three-stands":
+        return LegDrawing.plan(
+            demo.state(-6, 0, 6), Optional.empty(), Plane.SAGITTAL, Side.RIGHT, english, 90, 100);
+      case "four-landmarks":
+        return leg(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
+      default:
+        return leg(demo, Optional.empty(), Plane.valueOf(name.toUpperCase(Locale.ROOT)));
+    }
+  }
+
+  private static Drawing leg(Demo demo, Optional<Demo> before, Plane plane) {
+    return LegDrawing.plan(
+        demo.state(0),
+        before.map(earlier -> earlier.state(0)),
+        plane,
+        demo.side(),
+        Wording.in(Locale.ENGLISH),
+        90,
+        100);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sagittal", "frontal", "four-landmarks", "before-and-after", "three-stands", "path", "time"
+      })
+  void looksAsApproved(String name) throws IOException {
+    Path approved = APPROVED.resolve(name + ".png");
+    if (Boolean.getBoolean("approve")) {
+      Files.createDirectories(APPROVED);
+      Files.write(approved, Png.of(drawing(name), DOTS_PER_INCH));
+    }
+    BufferedImage before = ImageIO.read(approved.toFile());
+    BufferedImage now = Png.picture(drawing(name), DOTS_PER_INCH);
+    assertThat(now.getWidth()).isEqualTo(before.getWidth());
+    assertThat(now.getHeight()).isEqualTo(before.getHeight());
+    double share = compare(before, now, name);
+    assertThat(share).as("pixels that differ; see " + DIFFERENT).isLessThan(SAME_SHARE);
+  }
+
+  private static double compare(BufferedImage before, BufferedImage now, String name)
+      throws IOException {
+    BufferedImage shown =
+        new BufferedImage(now.getWidth(), now.getHeight(), BufferedImage.TYPE_INT_RGB);
+    int different = 0;
+    for (int x = 0; x < now.getWidth(); x++) {
+      for (int y = 0; y < now.getHeight(); y++) {
+        int difference = Math.abs(grey(before.getRGB(x, y)) - grey(now.getRGB(x, y)));
+        boolean counts = difference > SAME_GREY;
+        different += counts ? 1 : 0;
+        shown.setRGB(x, y, counts ? 0xff0000 : 0x808080 | now.getRGB(x, y) >> 1 & 0x7f7f7f);
+      }
+    }
+    double share = (double) different / (now.getWidth() * now.getHeight());
+    if (share >= SAME_SHARE) {
+      Files.createDirectories(DIFFERENT);
+      ImageIO.write(shown, "png", DIFFERENT.resolve(name + ".png").toFile());
+    }
+    return share;
+  }
+
+  private static int grey(int rgb) {
+    return ((rgb >> 16 & 0xff) + (rgb >> 8 & 0xff) + (rgb & 0xff)) / 3;
+  }
+}

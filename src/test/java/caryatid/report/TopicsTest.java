@@ -1,0 +1,23 @@
+package caryatid.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.remark.Topic;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TopicsTest {
+  @Test
+  void everyKindOfRemarkCanBeReadBack() {
+    List<Class<?>> remarks =
+        new ClassFileImporter()
+            .importUrl(Topic.class.getProtectionDomain().getCodeSource().getLocation()).stream()
+                .filter(type -> type.isEnum() && type.isAssignableTo(Topic.class))
+                .filter(type -> type.getSimpleName().endsWith("Remark"))
+                .<Class<?>>map(JavaClass::reflect)
+                .toList();
+    assertThat(remarks).isNotEmpty().allMatch(Topics.KNOWN::contains);
+  }
+}

@@ -1,0 +1,68 @@
+package caryatid.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Holds the other languages against the English bundles. All that a report or a drawing can say is
+ * translated; what is said of damaged input and at the command line is English.
+ */
+class LanguagesTest {
+  private static final Path FOLDER = Path.of("src/main/resources/caryatid/wording");
+
+  /** Problems of input, which end a run before there is a report. */
+  private static final Pattern ENGLISH_ONLY =
+      Pattern.compile("(\\w+Problem|Archived|Role|Reading|Writing|Entry|Describing|Placing)\\..*");
+
+  private static final Pattern PLACE_HOLDER = Pattern.compile("\\{\\d}");
+
+  @ParameterizedTest
+  @CsvSource({
+    "words, de", "words, fr", "words, es",
+    "chart, de", "chart, fr", "chart, es",
+    "report, de", "report, fr", "report, es",
+    "alignment, de", "alignment, fr", "alignment, es",
+    "loadline, de", "loadline, fr", "loadline, es",
+    "standing, de", "standing, fr", "standing, es",
+    "recording, de", "recording, fr", "recording, es",
+  })
+  void noKeyIsMissingAndNoneIsTooMany(String bundle, String language) throws IOException {
+    Properties english = read(bundle + ".properties");
+    english.keySet().removeIf(key -> ENGLISH_ONLY.matcher((String) key).matches());
+    Properties translated = read(bundle + "_" + language + ".properties");
+    assertThat(new TreeSet<>(translated.stringPropertyNames()))
+        .isEqualTo(new TreeSet<>(english.stringPropertyNames()));
+    for (String key : english.stringPropertyNames()) {
+      assertThat(holders(translated.getProperty(key)))
+          .as(key)
+          .isEqualTo(holders(english.getProperty(key)));
+      assertThat(translated.getProperty(key)).as(key).isNotBlank();
+    }
+  }
+
+  private static TreeSet<String> holders(String sentence) {
+    return PLACE_HOLDER
+        .matcher(sentence)
+        .results()
+        .map(result -> result.group())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Properties read(String file) throws IOException {
+    Properties properties = new Properties();
+    try (Reader reader = Files.newBufferedReader(FOLDER.resolve(file))) {
+      properties.load(reader);
+    }
+    return properties;
+  }
+}

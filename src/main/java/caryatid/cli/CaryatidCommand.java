@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     version = Program.NAME,
     description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.",
-    subcommands = {CheckCommand.class, RecordCommand.class})
+    subcommands = {CheckCommand.class, InspectCommand.class, RecordCommand.class})
 final class CaryatidCommand implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -71,7 +71,13 @@ class ApprovedPicturesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "sagittal", "frontal", "four-landmarks", "before-and-after", "three-stands", "path", "time"
+        "sagittal",
+        "frontal",
+        "four-landmarks",
+        "before-and-after",
+        "three-stands",
+        "path",
+        "time"
       })
   void looksAsApproved(String name) throws IOException {
     Path approved = APPROVED.resolve(name + ".png");

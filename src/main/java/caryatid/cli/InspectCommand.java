@@ -1,0 +1,76 @@
+package caryatid.cli;
+
+import caryatid.recording.Importer;
+import caryatid.recording.Inspection;
+import caryatid.recording.NamedBytes;
+import caryatid.recording.PlateDescription;
+import caryatid.remark.BadInput;
+import caryatid.sheet.DescriptionReader;
+import caryatid.sheet.DescriptionWriter;
+import caryatid.wording.InspectionText;
+import caryatid.wording.Wording;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows what is understood of an export, and what has to be known before it can be used. */
+@Command(
+    name = "inspect",
+    mixinStandardHelpOptions = true,
+    description = "Shows what is understood of a plate's export, and asks what is not.")
+final class InspectCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "RECORDING", description = "The plate's export.")
+  private Path recording;
+
+  @Option(
+      names = "--plate",
+      paramLabel = "DESCRIPTION",
+      description = "A plate description (YAML) under which the file is to be seen.")
+  private Path description;
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description = "Write a plate description of what is known, open questions marked.")
+  private Path draft;
+
+  @Option(names = "--replace", description = "Replace the file of --write if it is there already.")
+  private boolean replace;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws BadInput {
+    Optional<ReportFile> file = Optional.ofNullable(draft).map(p -> new ReportFile(p, replace));
+    if (file.isPresent()) {
+      file.get().check();
+    }
+    Wording wording = Wording.in(Locale.ENGLISH);
+    Inspection inspection = inspection();
+    PrintWriter out = spec.commandLine().getOut();
+    InspectionText.lines(inspection, wording).forEach(out::println);
+    if (file.isPresent()) {
+      String yaml =
+          DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::say);
+      file.get().write(yaml.getBytes(StandardCharsets.UTF_8));
+    }
+    return inspection.problems().isEmpty() ? 0 : 1;
+  }
+
+  private Inspection inspection() throws BadInput {
+    NamedBytes export = FileBytes.of(recording);
+    Optional<PlateDescription> plate = Optional.empty();
+    if (description != null) {
+      plate = Optional.of(DescriptionReader.read(FileBytes.of(description)));
+    }
+    return Importer.inspect(export, plate);
+  }
+}

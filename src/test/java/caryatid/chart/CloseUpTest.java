@@ -16,11 +16,10 @@ class CloseUpTest {
   /** Where the curve's zero lies in its room. */
   private static final double BASE_MM = 4.8;
 
-
   /**
    * Validation: the filled area is the probability of the finding, which the demo takes from
-   * Student's distribution function; the curve ends 3.2 standard uncertainties out, which leaves 0.15
-   * % of the area, and is drawn in 60 steps.
+   * Student's distribution function; the curve ends 3.2 standard uncertainties out, which leaves
+   * 0.15 % of the area, and is drawn in 60 steps.
    */
   @Test
   void theFilledShareOfTheCurveIsTheProbability() {

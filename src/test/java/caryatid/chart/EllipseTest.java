@@ -14,15 +14,17 @@ import org.junit.jupiter.api.Test;
 
 class EllipseTest {
 
-  /** Validation: a polygon of 48 corners on an ellipse holds 0.9971 of its area (sin(a)/a, a = pi/24). */
+  /**
+   * Validation: a polygon of 48 corners on an ellipse holds 0.9971 of its area (sin(a)/a, a =
+   * pi/24).
+   */
   @Test
   void holdsTheAreaThatWasStated() {
     Stand stand = Demo.transtibial(Side.RIGHT).state(0).stands().get(0);
     Sway sway = stand.standing().sway().get(0);
     List<Place> outline = Ellipse.of(stand.standing(), LineOf.RIGHT_FOOT).orElseThrow();
     double angle = Math.PI / 24;
-    assertThat(area(outline))
-        .isCloseTo(sway.ellipseMm2() * Math.sin(angle) / angle, within(1e-9));
+    assertThat(area(outline)).isCloseTo(sway.ellipseMm2() * Math.sin(angle) / angle, within(1e-9));
   }
 
   private static double area(List<Place> outline) {

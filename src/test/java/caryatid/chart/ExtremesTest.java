@@ -30,8 +30,10 @@ class ExtremesTest {
         Arguments.of("targets that nearly coincide", coinciding()),
         Arguments.of("long names", longNames()),
         Arguments.of("no horizontal force", Demo.transtibial(Side.LEFT).withoutHorizontalForce()),
-        Arguments.of("one landmark, no target", Demo.empty(Side.RIGHT)
-            .landmark("knee centre", LandmarkKind.KNEE_CENTRE, 40, 85, 490, 4)));
+        Arguments.of(
+            "one landmark, no target",
+            Demo.empty(Side.RIGHT)
+                .landmark("knee centre", LandmarkKind.KNEE_CENTRE, 40, 85, 490, 4)));
   }
 
   private static Demo one(double offset, double target, double below, double above) {

@@ -24,8 +24,7 @@ public final class Sound {
         }
       }
     }
-    Box ink =
-        new Box(-PEN_MM, -PEN_MM, drawing.widthMm() + PEN_MM, drawing.heightMm() + PEN_MM);
+    Box ink = new Box(-PEN_MM, -PEN_MM, drawing.widthMm() + PEN_MM, drawing.heightMm() + PEN_MM);
     drawing.parts().stream()
         .flatMap(part -> part.marks().stream())
         .flatMap(mark -> spots(mark).stream())

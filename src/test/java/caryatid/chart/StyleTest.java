@@ -14,17 +14,20 @@ import org.junit.jupiter.params.provider.EnumSource;
 class StyleTest {
 
   /**
-   * How colours look to people who lack one kind of cone (Machado, Oliveira and Fernandes 2009, IEEE
-   * Trans Vis Comput Graph 15:1291-1298, severity 1, on linear RGB; from memory), and in grey print.
+   * How colours look to people who lack one kind of cone (Machado, Oliveira and Fernandes 2009,
+   * IEEE Trans Vis Comput Graph 15:1291-1298, severity 1, on linear RGB; from memory), and in grey
+   * print.
    */
   enum Sight {
     NORMAL(1, 0, 0, 0, 1, 0, 0, 0, 1),
     PROTANOPIA(
-        0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998),
+        0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116,
+        1.051998),
     DEUTERANOPIA(
         0.367322, 0.860646, -0.227968, 0.280085, 0.672501, 0.047413, -0.011820, 0.042940, 0.968881),
     TRITANOPIA(
-        1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900),
+        1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367,
+        0.303900),
     GREY(0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722);
 
     private final double[] matrix;

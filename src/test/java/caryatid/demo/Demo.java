@@ -189,8 +189,7 @@ public final class Demo {
     Stand mean = new DemoStand(this).build(DoubleStream.of(shiftsMm).average().orElse(0));
     List<StateOffset> offsets =
         mean.offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
-    return new AlignmentState(
-        stands, offsets, findings(mean), List.<Withheld>of(), stateRemarks);
+    return new AlignmentState(stands, offsets, findings(mean), List.<Withheld>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {

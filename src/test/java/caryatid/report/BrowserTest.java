@@ -52,8 +52,7 @@ class BrowserTest {
         Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER),
         "skipped: no Chromium with its driver in /usr/bin (Debian's chromium and chromium-driver)");
     Demo demo = Demo.transfemoral(Side.LEFT).notes();
-    byte[] page =
-        Report.html(demo.result(), List.of(demo.recording()), Wording.in(Locale.ENGLISH));
+    byte[] page = Report.html(demo.result(), List.of(demo.recording()), Wording.in(Locale.ENGLISH));
     Path file = Files.write(folder.resolve("report.html"), page);
     LoggingPreferences logging = new LoggingPreferences();
     logging.enable(LogType.BROWSER, Level.ALL);

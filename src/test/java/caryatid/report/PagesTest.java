@@ -31,7 +31,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PagesTest {
 
   @ParameterizedTest
-  @CsvSource({"en, A4", "en, LETTER", "de, A4", "de, LETTER", "fr, A4", "fr, LETTER", "es, A4", "es, LETTER"})
+  @CsvSource({
+    "en, A4",
+    "en, LETTER",
+    "de, A4",
+    "de, LETTER",
+    "fr, A4",
+    "fr, LETTER",
+    "es, A4",
+    "es, LETTER"
+  })
   void oneStandWithFourLandmarksTakesTwoPages(String language, Paper paper) throws IOException {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     Demo demo = Demo.transfemoral(Side.LEFT).notes();
@@ -47,14 +56,12 @@ class PagesTest {
           .target(Plane.FRONTAL, "point " + i, 0, 10, 10);
     }
     assertThat(pages(demo, Wording.in(Locale.ENGLISH), Paper.A4)).isGreaterThan(2);
-    assertThat(
-            text(pdf(demo, Wording.in(Locale.ENGLISH), Paper.A4)).replaceAll("\\s+", " "))
+    assertThat(text(pdf(demo, Wording.in(Locale.ENGLISH), Paper.A4)).replaceAll("\\s+", " "))
         .contains("point 0", "point 8", "The wearer's comfort");
   }
 
   private static byte[] pdf(Demo demo, Wording wording, Paper paper) {
-    return Report.pdf(
-        demo.result(), List.of(demo.recording()), Attachments.NONE, wording, paper);
+    return Report.pdf(demo.result(), List.of(demo.recording()), Attachments.NONE, wording, paper);
   }
 
   private static int pages(Demo demo, Wording wording, Paper paper) throws IOException {
@@ -74,8 +81,7 @@ class PagesTest {
     Demo demo = Demo.transtibial(Side.RIGHT).bothSides();
     Wording english = Wording.in(Locale.ENGLISH);
     assertThat(text(pdf(demo, english, Paper.A4)))
-        .contains(
-            "Left leg, sagittal plane", "Right leg, sagittal plane", "knee centre, right");
+        .contains("Left leg, sagittal plane", "Right leg, sagittal plane", "knee centre, right");
   }
 
   @Test

@@ -41,7 +41,8 @@ class ReportReaderTest {
                 new Attached(Role.PLATE_DESCRIPTION, "plate.yaml", noise(55)),
                 new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
     Attachments out = ReportReader.read("report.pdf", pdf(in));
-    assertThat(out.files()).extracting(Attached::role)
+    assertThat(out.files())
+        .extracting(Attached::role)
         .containsExactlyElementsOf(in.files().stream().map(Attached::role).toList());
     for (int i = 0; i < in.files().size(); i++) {
       assertThat(out.files().get(i).name()).isEqualTo(in.files().get(i).name());

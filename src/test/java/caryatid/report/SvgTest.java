@@ -19,8 +19,7 @@ import org.w3c.dom.Document;
 
 class SvgTest {
   private static Drawing drawing(String landmark) {
-    Demo demo =
-        Demo.empty(Side.RIGHT).landmark(landmark, LandmarkKind.KNEE_CENTRE, 42, 85, 492, 4);
+    Demo demo = Demo.empty(Side.RIGHT).landmark(landmark, LandmarkKind.KNEE_CENTRE, 42, 85, 492, 4);
     return LegDrawing.plan(
         demo.state(0),
         Optional.empty(),

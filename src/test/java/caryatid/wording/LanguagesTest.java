@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -50,7 +51,7 @@ class LanguagesTest {
     }
   }
 
-  private static TreeSet<String> holders(String sentence) {
+  private static Set<String> holders(String sentence) {
     return PLACE_HOLDER
         .matcher(sentence)
         .results()

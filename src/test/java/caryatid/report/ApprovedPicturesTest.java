@@ -40,21 +40,17 @@ class ApprovedPicturesTest {
     Wording english = Wording.in(Locale.ENGLISH);
     Demo demo = Demo.transtibial(Side.RIGHT);
     Stand stand = demo.state(0).stands().get(0);
-    switch (name) {
-      case "path":
-        return PathDrawing.plan(stand, demo.recording(), english, 90, 74);
-      case "time":
-        return TimeDrawing.plan(stand, demo.recording(), english, 90, 74);
-      case "before-and-after":
-        return leg(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
-      case "three-stands":
-        return LegDrawing.plan(
-            demo.state(-6, 0, 6), Optional.empty(), Plane.SAGITTAL, Side.RIGHT, english, 90, 100);
-      case "four-landmarks":
-        return leg(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
-      default:
-        return leg(demo, Optional.empty(), Plane.valueOf(name.toUpperCase(Locale.ROOT)));
-    }
+    return switch (name) {
+      case "path" -> PathDrawing.plan(stand, demo.recording(), english, 90, 74);
+      case "time" -> TimeDrawing.plan(stand, demo.recording(), english, 90, 74);
+      case "before-and-after" ->
+          leg(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
+      case "three-stands" ->
+          LegDrawing.plan(
+              demo.state(-6, 0, 6), Optional.empty(), Plane.SAGITTAL, Side.RIGHT, english, 90, 100);
+      case "four-landmarks" -> leg(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
+      default -> leg(demo, Optional.empty(), Plane.valueOf(name.toUpperCase(Locale.ROOT)));
+    };
   }
 
   private static Drawing leg(Demo demo, Optional<Demo> before, Plane plane) {

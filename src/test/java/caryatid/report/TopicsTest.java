@@ -10,12 +10,13 @@ import org.junit.jupiter.api.Test;
 
 class TopicsTest {
   @Test
-  void everyKindOfRemarkCanBeReadBack() {
+  void everyKindOfRemarkThatAResultCanHoldCanBeReadBack() {
     List<Class<?>> remarks =
         new ClassFileImporter()
             .importUrl(Topic.class.getProtectionDomain().getCodeSource().getLocation()).stream()
                 .filter(type -> type.isEnum() && type.isAssignableTo(Topic.class))
                 .filter(type -> type.getSimpleName().endsWith("Remark"))
+                .filter(type -> !type.getPackageName().equals("caryatid.fitting"))
                 .<Class<?>>map(JavaClass::reflect)
                 .toList();
     assertThat(remarks).isNotEmpty().allMatch(Topics.KNOWN::contains);

@@ -64,7 +64,9 @@ class MomentsTest {
   /** The force leans inward: 0.02 x 500 mm = 10 mm from the vertical at the joint. */
   @ParameterizedTest
   @CsvSource({
-    "KNEE_CENTRE, 15, VALGUS", "KNEE_CENTRE, 5, VARUS", "ANKLE_AXIS, 15, EVERTS_THE_FOOT",
+    "KNEE_CENTRE, 15, VALGUS",
+    "KNEE_CENTRE, 5, VARUS",
+    "ANKLE_AXIS, 15, EVERTS_THE_FOOT",
     "ANKLE_AXIS, 5, INVERTS_THE_FOOT"
   })
   void frontalMomentsFollowTheMeasuredForceAlone(
@@ -98,8 +100,7 @@ class MomentsTest {
         LoadLineCheck.past(
             standing,
             List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 500)),
-            Legs.how(
-                new Stance.ProstheticFootOnPlate(Optional.empty()), Legs.NONE, Side.RIGHT));
+            Legs.how(new Stance.ProstheticFootOnPlate(Optional.empty()), Legs.NONE, Side.RIGHT));
     assertThat(past.moments()).extracting(Moment::plane).containsOnly(Plane.SAGITTAL);
     assertThat(past.remarks())
         .extracting(Remark::topic)

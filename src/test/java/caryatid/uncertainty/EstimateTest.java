@@ -77,9 +77,9 @@ class EstimateTest {
   }
 
   /**
-   * Three repeats beside a part known to a fraction of their error: 95 % intervals hold the truth in 94
-   * to 97 of 100 cases by the degrees of freedom used, and in hardly 92 by Welch-Satterthwaite. 40,000
-   * cases each; the standard error of a figure is 0.11 %.
+   * Three repeats beside a part known to a fraction of their error: 95 % intervals hold the truth
+   * in 94 to 97 of 100 cases by the degrees of freedom used, and in hardly 92 by
+   * Welch-Satterthwaite. 40,000 cases each; the standard error of a figure is 0.11 %.
    */
   @ParameterizedTest
   @ValueSource(doubles = {0.1, 0.35, 0.5, 1, 1.5, 2.5})

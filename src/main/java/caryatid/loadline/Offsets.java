@@ -4,7 +4,6 @@ import caryatid.geometry.Plane;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
-import caryatid.standing.Sway;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
@@ -90,23 +89,10 @@ final class Offsets {
    */
   private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
     String of = landmark.side() + " " + landmark.name() + " " + plane;
-    double mm = swingMm(load.of(), plane) * landmark.heightMm() / doubts.pendulumMm();
-    return known(Cause.LANDMARK_MOVEMENT, of, 1, mm);
-  }
-
-  /**
-   * Standard deviation of the whole body's sway: as recorded under both feet, else fore and aft
-   * that of the line itself, and sideways at least the median of real stands, because a body that
-   * sways sideways moves its load from foot to foot and hardly moves the line of either.
-   */
-  private double swingMm(LineOf of, Plane plane) {
-    boolean both = standing.load(LineOf.WHOLE_BODY).isPresent();
-    LineOf best = both ? LineOf.WHOLE_BODY : of;
-    Sway sway = standing.sway().stream().filter(s -> s.of() == best).findFirst().orElseThrow();
-    if (plane == Plane.SAGITTAL) {
-      return sway.sdAnteriorMm();
-    }
-    return both ? sway.sdRightMm() : Math.max(sway.sdRightMm(), SIDEWAYS_SWAY_MM);
+    Swing swing = Swing.of(standing, load.of(), plane);
+    double mm = swing.sdMm() * landmark.heightMm() / doubts.pendulumMm();
+    return new Contribution(
+        new Source(Cause.LANDMARK_MOVEMENT, of), 1, mm, swing.degreesOfFreedom());
   }
 
   private static Contribution known(Cause cause, String of, double u, double sensitivity) {

@@ -135,7 +135,7 @@ final class StandRemarks {
 
   private void stretch() {
     QuietStretch stretch = standing.stretch();
-    if (stretch.durationS() < SHORT_S) {
+    if (stretch.size() < SHORT_S * standing.rateHz()) {
       say(
           StandRemark.SHORT_STRETCH,
           Argument.of(stretch.durationS(), Unit.S),

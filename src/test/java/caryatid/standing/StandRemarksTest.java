@@ -68,9 +68,9 @@ class StandRemarksTest {
 
   @Test
   void aShortStretchIsRemarked() throws BadInput {
-    assertThat(remarks(feet(100, 24, 400, 400, 3).recording(), 800 / GRAVITY))
+    assertThat(remarks(feet(100, 24.99, 400, 400, 3).recording(), 800 / GRAVITY))
         .contains(StandRemark.SHORT_STRETCH);
-    assertThat(remarks(feet(100, 26, 400, 400, 3).recording(), 800 / GRAVITY))
+    assertThat(remarks(feet(100, 25, 400, 400, 3).recording(), 800 / GRAVITY))
         .doesNotContain(StandRemark.SHORT_STRETCH);
   }
 

@@ -18,9 +18,6 @@ import java.util.Optional;
  * runs between the legs and says nothing about one of them.
  */
 final class Offsets {
-  /** Median of 1,930 real stands (open data set of Santos and Duarte 2016, PeerJ 4:e2648), mm. */
-  private static final double SIDEWAYS_SWAY_MM = 5.3;
-
   private final Standing standing;
   private final Doubts doubts;
 

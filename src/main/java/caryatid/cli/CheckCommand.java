@@ -15,7 +15,6 @@ import caryatid.workflow.Inputs;
 import caryatid.workflow.Recheck;
 import java.io.PrintWriter;
 import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,10 +67,10 @@ final class CheckCommand implements Callable<Integer> {
       keep.keep(inputs, checked, report, wording, spec.commandLine().getErr());
       return 0;
     }
-    Map<ReportOptions.Form, ReportFile> files = report.files(trial.first());
+    report.check(trial.first());
     Check.Checked checked = Check.run(inputs);
     ResultText.lines(checked.result(), wording).forEach(out::println);
-    report.write(files, inputs, checked, wording, out);
+    report.write(trial.first(), inputs, checked, wording, out);
     keep.keep(inputs, checked, report, wording, out);
     return 0;
   }

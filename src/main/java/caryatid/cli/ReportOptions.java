@@ -4,6 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.report.Csv;
 import caryatid.report.Paper;
+import caryatid.report.Pictures;
 import caryatid.report.Report;
 import caryatid.report.ResultJson;
 import caryatid.wording.Wording;
@@ -12,8 +13,8 @@ import caryatid.workflow.Inputs;
 import caryatid.workflow.ReportPage;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import picocli.CommandLine.Option;
@@ -25,7 +26,9 @@ final class ReportOptions {
     PDF,
     HTML,
     CSV,
-    JSON
+    JSON,
+    SVG,
+    PNG
   }
 
   @Option(
@@ -40,7 +43,9 @@ final class ReportOptions {
       split = ",",
       paramLabel = "FORM",
       defaultValue = "PDF",
-      description = "What to write, one or several of pdf, html, csv, json; pdf if left out.")
+      description =
+          "What to write, one or several of pdf, html, csv, json, svg, png; pdf if left"
+              + " out. Svg and png are the drawings alone.")
   private Set<Form> forms = EnumSet.of(Form.PDF);
 
   @Option(
@@ -54,50 +59,53 @@ final class ReportOptions {
   private boolean replace;
 
   /**
-   * The files to be written, refused early where they could not be written later.
+   * Refuses early what could not be written later.
    *
    * @param recording the first recording, which names the report
-   * @throws BadInput if one is there already, or the folder is none
+   * @throws BadInput if a file is there already, or the folder is none
    */
-  Map<Form, ReportFile> files(Path recording) throws BadInput {
-    Map<Form, ReportFile> files = new EnumMap<>(Form.class);
+  void check(Path recording) throws BadInput {
     for (Form form : forms) {
-      ReportFile file = new ReportFile(folder.resolve(name(recording, form)), replace);
-      file.check();
-      files.put(form, file);
+      file(recording, "", form).check();
     }
-    return files;
   }
 
   /** Writes each form, and says where it is. */
-  void write(
-      Map<Form, ReportFile> files, Inputs inputs, Checked checked, Wording wording, PrintWriter out)
+  void write(Path recording, Inputs inputs, Checked checked, Wording wording, PrintWriter out)
       throws BadInput {
-    for (Map.Entry<Form, ReportFile> file : files.entrySet()) {
-      file.getValue().write(bytes(file.getKey(), inputs, checked, wording));
-      String path = file.getValue().path().toString();
-      out.println(wording.fill("cli.report", Argument.text(path)));
+    for (Form form : forms) {
+      for (Map.Entry<String, byte[]> made : made(form, inputs, checked, wording).entrySet()) {
+        ReportFile file = file(recording, made.getKey(), form);
+        file.write(made.getValue());
+        out.println(wording.fill("cli.report", Argument.text(file.path().toString())));
+      }
     }
   }
 
   /** The report as a PDF, whatever forms are written. */
   byte[] pdf(Inputs inputs, Checked checked, Wording wording) throws BadInput {
-    return bytes(Form.PDF, inputs, checked, wording);
+    return ReportPage.pdf(inputs, checked, wording, paper);
   }
 
-  private byte[] bytes(Form form, Inputs inputs, Checked checked, Wording wording) throws BadInput {
+  /** The files of a form: their bytes by what is added to the report's name. */
+  private Map<String, byte[]> made(Form form, Inputs inputs, Checked checked, Wording wording)
+      throws BadInput {
     return switch (form) {
-      case PDF -> ReportPage.pdf(inputs, checked, wording, paper);
-      case HTML -> Report.html(checked.result(), checked.recordings(), wording);
-      case CSV -> Csv.of(checked.result());
-      case JSON -> ResultJson.write(checked.result());
+      case PDF -> Map.of("", pdf(inputs, checked, wording));
+      case HTML -> Map.of("", Report.html(checked.result(), checked.recordings(), wording));
+      case CSV -> Map.of("", Csv.of(checked.result()));
+      case JSON -> Map.of("", ResultJson.write(checked.result()));
+      case SVG -> Pictures.svg(checked.result(), wording);
+      case PNG -> Pictures.png(checked.result(), wording);
     };
   }
 
-  private static String name(Path recording, Form form) {
+  private ReportFile file(Path recording, String part, Form form) {
     String name = recording.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    String stem = dot > 0 ? name.substring(0, dot) : name;
-    return stem + "-report." + form.name().toLowerCase(java.util.Locale.ROOT);
+    String stem = (dot > 0 ? name.substring(0, dot) : name) + "-report";
+    String whole = part.isEmpty() ? stem : stem + "-" + part;
+    String ending = form.name().toLowerCase(Locale.ROOT);
+    return new ReportFile(folder.resolve(whole + "." + ending), replace);
   }
 }

@@ -251,7 +251,7 @@ class BagTest {
 
   private void assertNothingLeft() {
     Path records = folder.resolve("other/records");
-    Path importing = folder.resolve("other/work/importing");
+    Path importing = folder.resolve("other").resolve("work").resolve("importing");
     try (Stream<Path> found = Files.exists(records) ? Files.list(records) : Stream.empty()) {
       assertThat(found.filter(Files::isDirectory)).isEmpty();
       assertThat(importing).doesNotExist();

@@ -1,0 +1,56 @@
+package caryatid.report;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
+import caryatid.chart.Drawing;
+import caryatid.chart.LegDrawing;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.wording.Wording;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The drawings of the legs as files of their own, for pasting. */
+public final class Pictures {
+  private static final double WIDTH_MM = 88;
+  private static final double HEIGHT_MM = 112;
+  private static final double DOTS_PER_INCH = 200;
+
+  private Pictures() {}
+
+  /**
+   * Each drawing of the last state as SVG (UTF-8), by its name, for example {@code left-sagittal}.
+   */
+  public static Map<String, byte[]> svg(Result result, Wording wording) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    drawings(result, wording)
+        .forEach((name, d) -> files.put(name, Svg.file(d).getBytes(StandardCharsets.UTF_8)));
+    return files;
+  }
+
+  /** Each drawing of the last state as PNG, 200 dots an inch, by its name. */
+  public static Map<String, byte[]> png(Result result, Wording wording) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    drawings(result, wording).forEach((name, d) -> files.put(name, Png.of(d, DOTS_PER_INCH)));
+    return files;
+  }
+
+  private static Map<String, Drawing> drawings(Result result, Wording wording) {
+    List<AlignmentState> states = result.states();
+    AlignmentState last = states.get(states.size() - 1);
+    Optional<AlignmentState> before =
+        states.size() > 1 ? Optional.of(states.get(states.size() - 2)) : Optional.empty();
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    for (Side side : last.stands().get(0).trial().side().sides()) {
+      for (Plane plane : Plane.values()) {
+        drawings.put(
+            Spelling.of(side) + "-" + Spelling.of(plane),
+            LegDrawing.plan(last, before, plane, side, wording, WIDTH_MM, HEIGHT_MM));
+      }
+    }
+    return drawings;
+  }
+}

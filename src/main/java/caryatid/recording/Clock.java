@@ -3,8 +3,10 @@ package caryatid.recording;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 
@@ -18,8 +20,10 @@ final class Clock {
   /** A step longer than this many usual steps is a gap. */
   private static final double GAP_STEPS = 1.5;
 
-  /** Where more steps than this share look uneven, the times are rounded rather than broken. */
-  private static final double ROUNDED_SHARE = 0.05;
+  /**
+   * Where more rows than this share their time with another, times are coarser than the sampling.
+   */
+  private static final double COARSE_SHARE = 0.05;
 
   /**
    * More missing samples than this share are no recording of one stand (common practice, no
@@ -95,7 +99,7 @@ final class Clock {
         other += sameRow.test(i - 1, i) ? 0 : 1;
       }
     }
-    if (other > ROUNDED_SHARE * times.length) {
+    if (other > COARSE_SHARE * times.length) {
       notes.remark(RecordingRemark.COARSE_TIMES);
       return Timeline.everyRow(1, times.length).rows();
     }
@@ -122,24 +126,35 @@ final class Clock {
     return steps[steps.length / 2];
   }
 
-  /** How many samples are missing at gaps; none where the steps are uneven all over. */
+  /** How many samples are missing at gaps; none where the long steps only come of rounding. */
   private int missing(double[] times, int[] rows, double median) {
-    int gaps = 0;
+    List<Integer> gaps = new ArrayList<>();
     long missing = 0;
     for (int i = 1; i < rows.length; i++) {
       double steps = (times[rows[i]] - times[rows[i - 1]]) / median;
       if (steps > GAP_STEPS) {
-        gaps++;
+        gaps.add(i);
         missing += Math.round(steps) - 1;
       }
     }
-    if (gaps > ROUNDED_SHARE * rows.length || median == 0) {
+    if (median == 0 || regular(gaps)) {
       return 0;
     }
-    if (gaps > 0) {
-      notes.remark(RecordingRemark.GAPS, Argument.count(gaps), Argument.count(missing));
+    if (!gaps.isEmpty()) {
+      notes.remark(RecordingRemark.GAPS, Argument.count(gaps.size()), Argument.count(missing));
     }
-    return (int) Math.min(missing, Integer.MAX_VALUE);
+    return (int) Math.min(missing, Integer.MAX_VALUE / 2);
+  }
+
+  /** Rounding makes a long step every so many steps, give or take one. */
+  private static boolean regular(List<Integer> gaps) {
+    int shortest = Integer.MAX_VALUE;
+    int longest = 0;
+    for (int i = 1; i < gaps.size(); i++) {
+      shortest = Math.min(shortest, gaps.get(i) - gaps.get(i - 1));
+      longest = Math.max(longest, gaps.get(i) - gaps.get(i - 1));
+    }
+    return gaps.size() >= 3 && longest - shortest <= 1;
   }
 
   private static int[] filled(double[] times, int[] rows, double median, int missing) {

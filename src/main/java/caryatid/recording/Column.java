@@ -13,14 +13,17 @@ final class Column {
 
   private final List<double[]> pieces = new ArrayList<>();
   private final BitSet holes = new BitSet();
+  private double[] piece = {};
+  private int within = PIECE;
   private int size;
 
   void add(double value) {
-    int within = size % PIECE;
-    if (within == 0) {
-      pieces.add(new double[PIECE]);
+    if (within == PIECE) {
+      piece = new double[PIECE];
+      pieces.add(piece);
+      within = 0;
     }
-    pieces.get(pieces.size() - 1)[within] = value;
+    piece[within++] = value;
     size++;
   }
 
@@ -62,6 +65,8 @@ final class Column {
       pieces.set(piece, new double[0]);
     }
     pieces.clear();
+    piece = new double[0];
+    within = PIECE;
     size = 0;
     return all;
   }

@@ -53,7 +53,10 @@ enum Delimiter {
     return character;
   }
 
-  /** A line's cells without the blanks around them; a single empty cell for an empty line. */
+  /**
+   * A line's cells without the blanks around them; a single empty cell for an empty line. Quotes
+   * are the CSV library's to read.
+   */
   List<String> split(String line) {
     if (this == BLANK) {
       return List.of(line.strip().split("[ \t]+", -1));
@@ -61,6 +64,21 @@ enum Delimiter {
     if (line.isBlank()) {
       return List.of("");
     }
+    return line.indexOf('"') < 0 ? unquoted(line) : quoted(line);
+  }
+
+  private List<String> unquoted(String line) {
+    List<String> cells = new ArrayList<>();
+    int from = 0;
+    for (int to = line.indexOf(character); to >= 0; to = line.indexOf(character, from)) {
+      cells.add(line.substring(from, to).strip());
+      from = to + 1;
+    }
+    cells.add(line.substring(from).strip());
+    return List.copyOf(cells);
+  }
+
+  private List<String> quoted(String line) {
     try (CSVParser parser = CSVParser.parse(new StringReader(line), FORMATS.get(this))) {
       List<String> cells = new ArrayList<>();
       for (CSVRecord record : parser) {

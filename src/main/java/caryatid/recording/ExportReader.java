@@ -22,6 +22,7 @@ final class ExportReader {
   private final Map<PlatePlan, PlateUnits> units = new LinkedHashMap<>();
   private final List<Inspection.PlateView> views = new ArrayList<>();
   private Optional<Provenance> provenance = Optional.empty();
+  private boolean lookAtPlates;
 
   ExportReader(NamedBytes export, Optional<PlateDescription> description) {
     this.export = export;
@@ -40,6 +41,7 @@ final class ExportReader {
 
   Inspection inspect() {
     Optional<Table> table = table();
+    lookAtPlates = true;
     table.ifPresent(this::recording);
     List<Problem> questions = notes.problems().stream().filter(ExportReader::asks).toList();
     List<Problem> problems = notes.problems().stream().filter(p -> !asks(p)).toList();
@@ -71,8 +73,11 @@ final class ExportReader {
     noteAxes(axes, vertical);
     new Questions(axes, vertical, units, notes).ask();
     Optional<Timeline> timeline = damaged ? Optional.empty() : timeline(table);
-    units.forEach(
-        (plan, known) -> PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
+    if (lookAtPlates) {
+      units.forEach(
+          (plan, known) ->
+              PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
+    }
     if (!notes.clean()) {
       return Optional.empty();
     }

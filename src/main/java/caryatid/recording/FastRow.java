@@ -32,47 +32,50 @@ final class FastRow {
 
   /** Reads a line into the table's columns; false, and nothing read, if it is not plain. */
   boolean read(byte[] bytes, int from, int to) {
+    int end = blanks ? trimBlanks(bytes, from, to) : to;
     int at = from;
-    int end = to;
-    if (blanks) {
-      at = skipBlanks(bytes, from, to);
-      end = trimBlanks(bytes, at, to);
-    }
-    int cell = 0;
-    while (true) {
-      int stop = at;
-      while (stop < end && !separates(bytes[stop])) {
-        if (bytes[stop] == '"') {
-          return false;
-        }
-        stop++;
-      }
-      if (cell == cells || !take(bytes, at, stop, cell)) {
+    for (int cell = 0; cell < cells; cell++) {
+      at = slot[cell] < 0 ? skip(bytes, at, end) : take(bytes, at, end, slot[cell]);
+      boolean last = cell == cells - 1;
+      if (at < 0 || (at == end) != last) {
         return false;
       }
-      cell++;
-      if (stop == end) {
-        return cell == cells && keep();
-      }
-      at = blanks ? skipBlanks(bytes, stop, end) : stop + 1;
+      at++;
     }
+    return keep();
+  }
+
+  /** Past the bytes of a cell that is not wanted; -1 if it is quoted. */
+  private int skip(byte[] bytes, int from, int end) {
+    int at = blanks ? skipBlanks(bytes, from, end) : from;
+    while (at < end && !separates(bytes[at])) {
+      if (bytes[at] == '"') {
+        return -1;
+      }
+      at++;
+    }
+    return at;
+  }
+
+  /** Past the bytes of a cell that holds a number and nothing else; -1 if it does not. */
+  private int take(byte[] bytes, int from, int end, int into) {
+    int past = number.read(bytes, skipBlanks(bytes, from, end), end);
+    if (past < 0) {
+      return -1;
+    }
+    values[into] = number.value();
+    int at = past;
+    while (at < end && !separates(bytes[at])) {
+      if (bytes[at] != ' ' && bytes[at] != '\t') {
+        return -1;
+      }
+      at++;
+    }
+    return at;
   }
 
   private boolean separates(byte b) {
     return b == delimiter || (blanks && b == '\t');
-  }
-
-  private boolean take(byte[] bytes, int from, int to, int cell) {
-    int into = slot[cell];
-    if (into < 0) {
-      return true;
-    }
-    int start = skipBlanks(bytes, from, to);
-    if (!number.read(bytes, start, trimBlanks(bytes, start, to))) {
-      return false;
-    }
-    values[into] = number.value();
-    return true;
   }
 
   private boolean keep() {
@@ -82,9 +85,10 @@ final class FastRow {
     return true;
   }
 
-  private static int skipBlanks(byte[] bytes, int from, int to) {
+  /** Past blanks, but never past a delimiter. */
+  private int skipBlanks(byte[] bytes, int from, int to) {
     int at = from;
-    while (at < to && (bytes[at] == ' ' || bytes[at] == '\t')) {
+    while (at < to && (bytes[at] == ' ' || (bytes[at] == '\t' && delimiter != '\t'))) {
       at++;
     }
     return at;

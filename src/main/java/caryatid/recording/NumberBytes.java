@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.util.Arrays;
 
 /**
  * Reads a plain decimal number from bytes without making a String, to the same double as {@link
@@ -30,64 +31,66 @@ final class NumberBytes {
     return value;
   }
 
-  /** Reads bytes that hold a number and nothing else; false if they do not. */
-  boolean read(byte[] bytes, int from, int to) {
+  /**
+   * Reads a number and gives the index past it, or -1 if there is none. What follows is the
+   * caller's to judge.
+   */
+  int read(byte[] bytes, int from, int to) {
     int at = from;
     boolean negative = at < to && bytes[at] == '-';
     if (negative || (at < to && bytes[at] == '+')) {
       at++;
     }
     long digits = 0;
-    int count = 0;
-    int decimals = -1;
+    int start = at;
+    int point = -1;
     for (; at < to; at++) {
       int digit = bytes[at] - '0';
       if (digit >= 0 && digit <= 9) {
         digits = digits * 10 + digit;
-        count++;
-        decimals += decimals >= 0 ? 1 : 0;
-      } else if (bytes[at] == mark && decimals < 0) {
-        decimals = 0;
+      } else if (bytes[at] == mark && point < 0) {
+        point = at;
       } else {
         break;
       }
     }
+    int count = at - start - (point < 0 ? 0 : 1);
+    int decimals = point < 0 ? 0 : at - point - 1;
     if (count == 0) {
-      return false;
+      return -1;
     }
-    if (at < to || count > MOST_DIGITS || digits > EXACT || decimals >= TEN.length) {
-      return full(bytes, from, to, at);
+    boolean exponent = at < to && (bytes[at] | 0x20) == 'e';
+    if (exponent || count > MOST_DIGITS || digits > EXACT || decimals >= TEN.length) {
+      return full(bytes, from, exponent ? pastExponent(bytes, at + 1, to) : at);
     }
     double magnitude = decimals > 0 ? digits / TEN[decimals] : digits;
     value = negative ? -magnitude : magnitude;
-    return true;
+    return at;
   }
 
-  /** For many digits, or an exponent from an index on. */
-  private boolean full(byte[] bytes, int from, int to, int exponent) {
-    if (exponent < to && !isExponent(bytes, exponent, to)) {
-      return false;
+  /** For many digits, or an exponent. */
+  private int full(byte[] bytes, int from, int to) {
+    if (to < 0) {
+      return -1;
     }
-    byte[] plain = java.util.Arrays.copyOfRange(bytes, from, to);
+    byte[] plain = Arrays.copyOfRange(bytes, from, to);
     for (int i = 0; i < plain.length; i++) {
       plain[i] = plain[i] == mark ? (byte) '.' : plain[i];
     }
     value = JavaDoubleParser.parseDouble(plain, 0, plain.length);
-    return Double.isFinite(value);
+    return Double.isFinite(value) ? to : -1;
   }
 
-  private static boolean isExponent(byte[] bytes, int from, int to) {
-    int at = from + 1;
-    if ((bytes[from] | 0x20) != 'e') {
-      return false;
-    }
+  /** The index past an exponent's digits; -1 if it has none. */
+  private static int pastExponent(byte[] bytes, int from, int to) {
+    int at = from;
     if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
       at++;
     }
-    boolean digits = at < to;
-    for (; at < to; at++) {
-      digits &= bytes[at] >= '0' && bytes[at] <= '9';
+    int digits = at;
+    while (at < to && bytes[at] >= '0' && bytes[at] <= '9') {
+      at++;
     }
-    return digits;
+    return at > digits ? at : -1;
   }
 }

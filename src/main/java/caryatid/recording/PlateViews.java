@@ -31,7 +31,7 @@ final class PlateViews {
     if (columns.isEmpty() || table.rows() == 0) {
       return Optional.empty();
     }
-    IntToDoubleFunction raw = row -> columns.stream().mapToDouble(c -> c.at(row)).sum();
+    IntToDoubleFunction raw = row -> sum(columns, row);
     double sign = mean(raw, 0, table.rows()) < 0 ? -1 : 1;
     IntToDoubleFunction force = row -> sign * raw.applyAsDouble(row);
     List<Double> pieces = pieces(force, table.rows());
@@ -39,6 +39,14 @@ final class PlateViews {
     double least = unit.map(u -> Load.LEAST_N / u.newton()).orElse(LOADED_SHARE * largest);
     List<Loaded> loaded = loaded(force, table.rows(), least);
     return Optional.of(new PlateView(plan.name(), pieces, unit, loaded, mass(force, loaded, unit)));
+  }
+
+  private static double sum(List<Column> columns, int row) {
+    double sum = 0;
+    for (Column column : columns) {
+      sum += column.at(row);
+    }
+    return sum;
   }
 
   private static List<Column> forces(Table table, PlatePlan plan, int vertical) {

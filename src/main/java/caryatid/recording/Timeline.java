@@ -54,6 +54,9 @@ final class Timeline {
 
   /** The samples whose row is among some, and those the file lacks. */
   BitSet pickHoles(BitSet holes) {
+    if (holes.isEmpty() && rows.length > 0 && isEveryRow(rows[rows.length - 1] + 1)) {
+      return new BitSet();
+    }
     BitSet picked = new BitSet(rows.length);
     for (int i = 0; i < rows.length; i++) {
       picked.set(i, rows[i] < 0 || holes.get(rows[i]));

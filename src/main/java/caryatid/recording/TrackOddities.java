@@ -2,7 +2,6 @@ package caryatid.recording;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import java.util.Optional;
 
 /** Remarks on single samples that stick out, on a force at its end of range, on repeated rows. */
 final class TrackOddities {
@@ -40,6 +39,8 @@ final class TrackOddities {
     double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
     int spikes = spikes(track.copRightMm(), SPIKE_MM) + spikes(track.copAnteriorMm(), SPIKE_MM);
     spikes += track.upN().map(up -> spikes(up, SPIKE_FRACTION * mean)).orElse(0);
+    spikes += track.horizontal().map(h -> spikes(h.rightN(), SPIKE_FRACTION * mean)).orElse(0);
+    spikes += track.horizontal().map(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean)).orElse(0);
     if (spikes > 0) {
       notes.remark(RecordingRemark.SPIKES, plate(), Argument.count(spikes));
     }
@@ -63,19 +64,23 @@ final class TrackOddities {
     return sum;
   }
 
-  private boolean usable(int i) {
-    return track.usable().at(i - 1) && track.usable().at(i) && track.usable().at(i + 1);
-  }
-
   private int spikes(Samples series, double limit) {
     int spikes = 0;
-    for (int i = 1; i < series.size() - 1; i++) {
-      double before = series.at(i) - series.at(i - 1);
-      double after = series.at(i) - series.at(i + 1);
-      boolean out = Math.min(Math.abs(before), Math.abs(after)) > limit && before * after > 0;
-      spikes += out && usable(i) ? 1 : 0;
+    double before = series.at(0);
+    double here = series.at(1);
+    for (int i = 2; i < series.size(); i++) {
+      double after = series.at(i);
+      boolean up = here - before > limit && here - after > limit;
+      boolean down = before - here > limit && after - here > limit;
+      spikes += (up || down) && usable(i - 1) ? 1 : 0;
+      before = here;
+      here = after;
     }
     return spikes;
+  }
+
+  private boolean usable(int i) {
+    return track.usable().at(i - 1) && track.usable().at(i) && track.usable().at(i + 1);
   }
 
   private void saturation(Samples up) {
@@ -97,15 +102,13 @@ final class TrackOddities {
   }
 
   private int repeated() {
-    Optional<Samples> up = track.upN();
+    Samples right = track.copRightMm();
+    Samples anterior = track.copAnteriorMm();
+    Samples up = track.upN().orElse(right);
     int repeated = 0;
-    for (int i = 1; i < track.copRightMm().size(); i++) {
-      boolean same =
-          track.usable().at(i)
-              && track.usable().at(i - 1)
-              && track.copRightMm().at(i) == track.copRightMm().at(i - 1)
-              && track.copAnteriorMm().at(i) == track.copAnteriorMm().at(i - 1);
-      if (same && (up.isEmpty() || up.get().at(i) == up.get().at(i - 1))) {
+    for (int i = 1; i < right.size(); i++) {
+      boolean same = right.at(i) == right.at(i - 1) && anterior.at(i) == anterior.at(i - 1);
+      if (same && up.at(i) == up.at(i - 1) && track.usable().at(i) && track.usable().at(i - 1)) {
         repeated++;
       }
     }

@@ -54,7 +54,8 @@ final class Tracks {
       notes.problem(Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
       return;
     }
-    if (stated.isEmpty()) {
+    // Of the vertical force only the size counts; which way it was exported matters to nobody.
+    if (stated.isEmpty() && plan.count(Channel.Quantity.FORCE) > 1) {
       notes.remark(RecordingRemark.FORCE_SENSE, plate, Argument.term(seen));
     }
     notes.understood(

@@ -1,0 +1,139 @@
+package caryatid.recording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.remark.BadInput;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whatever the dialect, a known stand comes back; whatever happens to the file, it comes back, or a
+ * remark or a problem says so. Changes that leave a plausible other number in a cell are not tried:
+ * no reader can know them.
+ */
+class ImporterPropertyTest {
+  /** Numbers are written with eight decimals, metres and kilograms among them. */
+  private static final double ROUNDING = 1e-3;
+
+  /** How many damages are tried on each file. */
+  private static final int DAMAGES = 4;
+
+  private static final long SEED = Long.getLong("seed", 20260304);
+
+  @Test
+  void twoThousandDialectsAndDamages() {
+    run(SEED, 2_000);
+  }
+
+  @Tag("proof")
+  @Test
+  void twentyThousandDialectsAndDamages() {
+    run(SEED + 1_000_000, 20_000);
+  }
+
+  private static void run(long firstSeed, int cases) {
+    System.out.println("seeds " + firstSeed + " to " + (firstSeed + cases - 1));
+    Assertions.assertTimeoutPreemptively(
+        Duration.ofMinutes(30),
+        () -> {
+          for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
+            check(seed);
+          }
+        });
+  }
+
+  private static void check(long seed) {
+    RandomExport export = new RandomExport(seed);
+    List<String> lines = export.lines();
+    PlateDescription description = export.description();
+    Recording whole = whole(seed, export, lines, description);
+    Random random = new Random(seed);
+    for (int i = 0; i < DAMAGES; i++) {
+      Damage damage = Damage.values()[random.nextInt(Damage.values().length)];
+      if (export.timed || !damage.needsTimes()) {
+        List<String> damaged = damage.apply(new ArrayList<>(lines), export, random);
+        byte[] bytes = String.join("\n", damaged).getBytes(StandardCharsets.UTF_8);
+        outcome(seed + " " + damage, export, NamedBytes.of("damaged", bytes), description, whole);
+      }
+    }
+  }
+
+  private static Recording whole(
+      long seed, RandomExport export, List<String> lines, PlateDescription description) {
+    try {
+      NamedBytes file = NamedBytes.of("whole", export.file(lines));
+      Recording recording = Importer.read(file, Optional.of(description));
+      assertThat(recording.timeS().size()).as("seed %s", seed).isEqualTo(export.rows);
+      assertThat(recording.plates()).as("seed %s", seed).hasSize(export.truth.size());
+      assertThat(differences(recording, export, 0)).as("seed %s", seed).isZero();
+      return recording;
+    } catch (BadInput e) {
+      throw new AssertionError(
+          "seed " + seed + ": " + Exports.WORDING.say(e.problems().get(0)) + "\n" + lines.get(0),
+          e);
+    }
+  }
+
+  /** The truth, a remark that was not there before, or a refusal; nothing else is thrown. */
+  private static void outcome(
+      String seed,
+      RandomExport export,
+      NamedBytes damaged,
+      PlateDescription description,
+      Recording whole) {
+    try {
+      Recording recording = Importer.read(damaged, Optional.of(description));
+      boolean remarked = !whole.remarks().containsAll(recording.remarks());
+      boolean true0 = differences(recording, export, 0) == 0;
+      boolean true1 = differences(recording, export, 1) == 0;
+      assertThat(remarked || true0 || true1)
+          .as("another number in silence, seed %s", seed)
+          .isTrue();
+    } catch (BadInput e) {
+      assertThat(Exports.WORDING.say(e.problems().get(0)))
+          .as("seed %s", seed)
+          .startsWith("damaged");
+    }
+  }
+
+  /** How many usable samples differ from the truth that many samples later. */
+  private static int differences(Recording recording, RandomExport export, int later) {
+    int differences = Math.abs(recording.rateHz() / export.rateHz - 1) > 1e-5 ? 1 : 0;
+    for (int plate = 0; plate < recording.plates().size(); plate++) {
+      PlateTrack track = recording.plates().get(plate);
+      double[][] truth = export.truth.get(plate);
+      for (int i = 0; i < track.usable().size(); i++) {
+        if (track.usable().at(i)
+            && (i + later >= export.rows || !same(track, truth, i, i + later))) {
+          differences++;
+        }
+      }
+    }
+    return differences;
+  }
+
+  private static boolean same(PlateTrack track, double[][] truth, int i, int row) {
+    boolean same =
+        close(track.copRightMm().at(i), truth[0][row])
+            && close(track.copAnteriorMm().at(i), truth[1][row]);
+    if (track.upN().isPresent()) {
+      same &= close(track.upN().get().at(i), truth[2][row]);
+    }
+    if (track.horizontal().isPresent()) {
+      same &= close(track.horizontal().get().rightN().at(i), truth[3][row]);
+      same &= close(track.horizontal().get().anteriorN().at(i), truth[4][row]);
+    }
+    return same;
+  }
+
+  private static boolean close(double a, double b) {
+    return Math.abs(a - b) <= ROUNDING;
+  }
+}

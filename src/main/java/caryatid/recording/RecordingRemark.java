@@ -10,7 +10,7 @@ public enum RecordingRemark implements Topic {
   SAME_TIME(Weight.IMPORTANT),
   GAPS(Weight.IMPORTANT),
   TIME_UNIT,
-  FORCE_SENSE,
+  FORCE_SENSE(Weight.IMPORTANT),
   MOMENT_UNIT,
   COP_AGREES,
   COP_DISAGREES(Weight.IMPORTANT),

@@ -54,8 +54,7 @@ final class Tracks {
       notes.problem(Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
       return;
     }
-    // Of the vertical force only the size counts; which way it was exported matters to nobody.
-    if (stated.isEmpty() && plan.count(Channel.Quantity.FORCE) > 1) {
+    if (stated.isEmpty()) {
       notes.remark(RecordingRemark.FORCE_SENSE, plate, Argument.term(seen));
     }
     notes.understood(

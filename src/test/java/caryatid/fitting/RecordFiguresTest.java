@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  * How long the commands take in a large store: 1,000 records, and in one of them 100 stands of 60 s
  * at 100 Hz. Whole commands are timed, from the start of the program to its end.
  */
-@Tag("proof")
+@Tag("figures")
 class RecordFiguresTest {
   private static final int RECORDS = Integer.getInteger("records", 1000);
   private static final int STANDS = 100;

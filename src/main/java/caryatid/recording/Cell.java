@@ -16,17 +16,20 @@ enum Cell {
       Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d+)?");
   private static final Pattern MISSING =
       Pattern.compile(
-          "|[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*",
+          "[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*",
           Pattern.CASE_INSENSITIVE);
 
   static Cell of(String cell) {
+    if (cell.isEmpty()) {
+      return HOLE;
+    }
     if (NUMERAL.matcher(cell).matches()) {
       return NUMBER;
     }
     if (MISSING.matcher(cell).matches()) {
       return HOLE;
     }
-    return ClockTime.is(cell) ? CLOCK : TEXT;
+    return cell.indexOf(':') > 0 && ClockTime.is(cell) ? CLOCK : TEXT;
   }
 
   /** The number in a cell; empty if it is none with this decimal mark. */

@@ -32,8 +32,8 @@ enum Delimiter {
               .setDelimiter(delimiter.character)
               .setIgnoreSurroundingSpaces(true)
               .setIgnoreEmptyLines(false)
-              .setLenientEof(true)
-              .setTrailingData(true)
+              .setLenientEof(false)
+              .setTrailingData(false)
               .get());
     }
   }

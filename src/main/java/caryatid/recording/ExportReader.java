@@ -61,6 +61,10 @@ final class ExportReader {
     Optional<Table> table =
         text.flatMap(t -> new TableChoice(form.recording(), notes).choose(t.tables()));
     table.ifPresent(t -> new HeadFacts(t, form, notes).note());
+    if (table.isPresent() && text.orElseThrow().tables().size() > 1) {
+      int others = text.get().tables().size() - 1;
+      notes.understood(Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(others));
+    }
     return table;
   }
 

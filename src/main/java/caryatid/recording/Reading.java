@@ -1,11 +1,6 @@
 package caryatid.recording;
 
-import caryatid.remark.Argument;
-import caryatid.remark.BadInput;
-import caryatid.remark.Place;
-import caryatid.remark.Problem;
 import caryatid.remark.Topic;
-import java.io.IOException;
 
 /** Why an export cannot be read, or what has to be known before it can. */
 public enum Reading implements Topic {
@@ -88,11 +83,5 @@ public enum Reading implements Topic {
           true;
       default -> false;
     };
-  }
-
-  /** An input that cannot be opened or read. */
-  static BadInput unreadable(NamedBytes input, IOException reason) {
-    Argument why = Argument.text(String.valueOf(reason.getMessage()));
-    return new BadInput(Problem.at(Place.of(input.name()), UNREADABLE, why));
   }
 }

@@ -98,6 +98,17 @@ class BadExportTest {
             + " line or export again.");
   }
 
+  /** A quote that opens and never closes may have taken a number's first digit with it. */
+  @Test
+  void aQuoteThatIsNotClosed() {
+    refused(
+        Exports.of(
+            "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,\"2", "0.02,800,1,2", "0.03,800,1,2"),
+        USUAL,
+        "stand.csv line 3: expected a row of numbers as above and below, found '0.01,800,1,\"2'."
+            + " Delete the line or export again.");
+  }
+
   @Test
   void anotherDecimalMark() {
     refused(

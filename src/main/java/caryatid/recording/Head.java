@@ -37,9 +37,4 @@ record Head(
     }
     return named;
   }
-
-  /** Whether a later table continues as another recording of the same kind. */
-  boolean sameColumns(Head other) {
-    return columns.equals(other.columns);
-  }
 }

@@ -36,7 +36,7 @@ final class Planner {
     }
     OptionalInt time = time(head, notes);
     List<PlatePlan> telling = plates.stream().filter(PlatePlan::tellsCop).toList();
-    return new Plan(time, ofKind(head, Role.Kind.INDEX), telling, notes.problems());
+    return new Plan(time, telling, notes.problems());
   }
 
   private OptionalInt time(Head head, Notebook notes) {

@@ -1,5 +1,6 @@
 package caryatid.sheet;
 
+import caryatid.loadline.Doubts;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -38,6 +39,7 @@ final class SheetSection {
     OptionalDouble walked = number(root, "minutes-walked", Forms.number(0, 100_000));
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
+    Optional<Doubts> doubts = root.optionalSection("doubts").flatMap(SheetSection::doubts);
     Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
     return root.build(
         () ->
@@ -58,7 +60,23 @@ final class SheetSection {
                 components,
                 measured.landmarks(),
                 measured.targets(),
+                doubts.orElse(Doubts.ASSUMED),
                 notes.orElse(NO_NOTES)));
+  }
+
+  /** What a clinic knows better than is assumed; the rest stays as assumed. */
+  private static Optional<Doubts> doubts(Section section) {
+    Doubts assumed = Doubts.ASSUMED;
+    OptionalDouble turn = radians(number(section, "turn-deg", Forms.number(0, 45)));
+    OptionalDouble foreAndAft =
+        number(section, "between-stands-fore-and-aft-mm", Forms.number(0, 100));
+    OptionalDouble sideways = number(section, "between-stands-sideways-mm", Forms.number(0, 100));
+    return section.build(
+        () ->
+            assumed.known(
+                turn.orElse(assumed.yawRad()),
+                foreAndAft.orElse(assumed.sagittalRepeatMm()),
+                sideways.orElse(assumed.frontalRepeatMm())));
   }
 
   private static OptionalDouble number(Section root, String key, Form<Double> form) {

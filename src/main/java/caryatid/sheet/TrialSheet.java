@@ -1,5 +1,6 @@
 package caryatid.sheet;
 
+import caryatid.loadline.Doubts;
 import caryatid.loadline.Target;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
@@ -26,6 +27,8 @@ import java.util.OptionalDouble;
  * @param components of the prosthesis
  * @param landmarks at least one
  * @param targets what the components' instructions recommend
+ * @param doubts what is doubted beside the recording and the marks; its level is the plate
+ *     description's to say
  * @param notes what the practitioner writes
  */
 public record TrialSheet(
@@ -45,6 +48,7 @@ public record TrialSheet(
     List<Component> components,
     List<LandmarkEntry> landmarks,
     List<Target> targets,
+    Doubts doubts,
     Notes notes) {
   /**
    * @throws IllegalArgumentException if there is no landmark or a number is out of its range

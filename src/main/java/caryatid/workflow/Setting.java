@@ -108,7 +108,7 @@ record Setting(
   }
 
   Doubts doubts() {
-    return Doubts.ASSUMED.withLevel(accuracy().levelRad());
+    return trial.doubts().withLevel(accuracy().levelRad());
   }
 
   private PlateAccuracy accuracy() {

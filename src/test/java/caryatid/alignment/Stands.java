@@ -3,6 +3,7 @@ package caryatid.alignment;
 import caryatid.geometry.Side;
 import caryatid.loadline.Circumstances;
 import caryatid.loadline.Landmark;
+import caryatid.loadline.Doubts;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.PastLandmarks;
@@ -86,6 +87,7 @@ final class Stands {
         List.of(),
         List.of(KNEE),
         List.of(targets),
+        Doubts.ASSUMED,
         new Notes(nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
   }
 }

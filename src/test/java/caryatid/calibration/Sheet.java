@@ -54,6 +54,7 @@ final class Sheet {
         List.of(),
         List.of(knee(rightMm, anteriorMm)),
         targets,
+        Clinic.DOUBTS,
         new Notes(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING));
   }
 

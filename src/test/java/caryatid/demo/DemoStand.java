@@ -4,6 +4,7 @@ import caryatid.alignment.Stand;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
+import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LineKind;
@@ -191,6 +192,7 @@ final class DemoStand {
             new Component("ankle unit", "demo ankle", Optional.empty())),
         demo.landmarks.stream().map(DemoStand::entry).toList(),
         demo.targets,
+        Doubts.ASSUMED,
         demo.notes);
   }
 

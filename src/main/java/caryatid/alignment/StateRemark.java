@@ -8,7 +8,8 @@ public enum StateRemark implements Topic {
   SHARES_DIFFER(Weight.IMPORTANT),
   TOLERANCE_TOO_NARROW(Weight.IMPORTANT),
   ONE_STAND(Weight.NOTE),
-  LANDMARKS_SHARED(Weight.NOTE);
+  LANDMARKS_SHARED(Weight.NOTE),
+  SMALLEST_DIFFERENCE(Weight.NOTE);
 
   private final Weight weight;
 

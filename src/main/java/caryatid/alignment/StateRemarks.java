@@ -40,18 +40,31 @@ final class StateRemarks {
         .forEach(f -> remarks.add(tooNarrow(f, offsets)));
     remarks.add(
         Remark.of(stands.size() == 1 ? StateRemark.ONE_STAND : StateRemark.LANDMARKS_SHARED));
+    judged.findings().forEach(f -> remarks.add(smallestDifference(f, offsets)));
     return remarks;
+  }
+
+  private static Remark smallestDifference(Finding finding, List<StateOffset> offsets) {
+    Target target = finding.target();
+    return Remark.of(
+        StateRemark.SMALLEST_DIFFERENCE,
+        Argument.term(target.plane()),
+        Argument.text(target.landmark()),
+        Argument.term(target.side()),
+        Argument.of(of(finding, offsets).smallestDifferenceMm(), Unit.MM));
+  }
+
+  private static StateOffset of(Finding finding, List<StateOffset> offsets) {
+    return offsets.stream()
+        .filter(o -> o.offset().equals(finding.offset()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Says what would help most, and how far. */
   private static Remark tooNarrow(Finding finding, List<StateOffset> offsets) {
     Target target = finding.target();
-    Advice advice =
-        offsets.stream()
-            .filter(o -> o.offset().equals(finding.offset()))
-            .findFirst()
-            .flatMap(StateOffset::advice)
-            .orElseThrow();
+    Advice advice = of(finding, offsets).advice().orElseThrow();
     return Remark.of(
         StateRemark.TOLERANCE_TOO_NARROW,
         Argument.term(target.plane()),

@@ -2,8 +2,8 @@ package caryatid.alignment;
 
 import caryatid.geometry.Side;
 import caryatid.loadline.Circumstances;
-import caryatid.loadline.Landmark;
 import caryatid.loadline.Doubts;
+import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.PastLandmarks;

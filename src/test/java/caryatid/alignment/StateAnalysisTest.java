@@ -122,7 +122,8 @@ class StateAnalysisTest {
         .containsExactly(
             LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
             StateRemark.TOLERANCE_TOO_NARROW,
-            StateRemark.ONE_STAND);
+            StateRemark.ONE_STAND,
+            StateRemark.SMALLEST_DIFFERENCE);
     assertThat(state.findings().get(0).verdict()).isEqualTo(Verdict.INSIDE_TOO_CLOSE);
   }
 
@@ -145,7 +146,11 @@ class StateAnalysisTest {
     AlignmentState state = state(REPEAT_ONLY, 14, 15, 16);
     assertThat(state.remarks())
         .extracting(Remark::topic)
-        .containsExactly(StateRemark.LANDMARKS_SHARED);
+        .containsExactly(StateRemark.LANDMARKS_SHARED, StateRemark.SMALLEST_DIFFERENCE);
+    assertThat(Wording.in(Locale.ENGLISH).say(state.remarks().get(1)))
+        .isEqualTo(
+            "After a change, the sagittal offset at KNEE_CENTRE (right) counts as different from"
+                + " 2.3\u00a0mm on, measured again in the same way.");
     assertThat(state.findings().get(0).verdict()).isEqualTo(Verdict.WITHIN);
   }
 

@@ -54,17 +54,24 @@ final class Repeats {
 
   /**
    * The smallest difference to another state measured alike that is not put down to chance. What
-   * both states share cancels; the rest counts twice.
+   * both states share cancels; the rest counts twice. A spread that each state shows by itself is
+   * known from both together.
    */
   double smallestDifference() {
     List<Contribution> own =
         mean.contributions().stream()
             .filter(c -> !SHARED_BY_STATES.contains(c.source().cause()))
+            .map(c -> c.withDegreesOfFreedom(degreesFromBoth(c)))
             .toList();
-    Estimate one = new Estimate(0, own);
-    double degrees = 2 * one.degreesOfFreedom();
-    double u = Math.sqrt(2) * one.standardUncertainty();
-    return caryatid.uncertainty.Quantiles.t((1 + COVERAGE) / 2, degrees) * u;
+    return Math.sqrt(2) * new Estimate(0, own).expanded(COVERAGE);
+  }
+
+  private double degreesFromBoth(Contribution one) {
+    return switch (one.source().cause()) {
+      case SWAY -> 2 * one.degreesOfFreedom();
+      case REPEATABILITY -> one.degreesOfFreedom() + offsets.size() - 1;
+      default -> one.degreesOfFreedom();
+    };
   }
 
   private Estimate combine() {

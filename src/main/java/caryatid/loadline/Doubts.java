@@ -33,15 +33,16 @@ public record Doubts(
    *       no source.
    *   <li>Pendulum 1000 mm: about the height of the body's centre of mass, which swings by little
    *       less than the centre of pressure.
-   *   <li>Between stands 5 mm fore and aft and 3.5 mm sideways: successive stands of one person
-   *       without a prosthesis differ so (12 stands of 60 s in a row of the open data set of Santos
-   *       and Duarte 2016, PeerJ 4:e2648: 4.98 mm and 3.24 mm from the differences of successive
-   *       means over root 2). Other persons differ by up to twice as much; hence 4 degrees of
-   *       freedom (JCGM 100:2008, G.4.2: known to about a third).
+   *   <li>Between stands 6 mm fore and aft and 4 mm sideways. Successive stands of persons without
+   *       a prosthesis differ so: five runs of twelve stands of the open data set of Santos and
+   *       Duarte 2016, PeerJ 4:e2648, first 20 s of each, root mean square of the differences of
+   *       successive means over root 2 in each run: median 6.2 mm fore and aft (5.3 to 15.6), 4.8
+   *       mm sideways (2.6 to 10.8), both feet on one plate. Sideways a foot's own line moves less
+   *       than the whole body's. Persons differ by half and twice; hence 4 degrees of freedom (JCGM
+   *       100:2008, G.4.2: known to about a third).
    * </ul>
    */
-  public static final Doubts ASSUMED =
-      new Doubts(0.002, Math.toRadians(3), 30, 100, 1000, 5, 3.5, 4);
+  public static final Doubts ASSUMED = new Doubts(0.002, Math.toRadians(3), 30, 100, 1000, 6, 4, 4);
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

@@ -9,8 +9,9 @@ import caryatid.standing.Sway;
  * How far the body swings in a plane, as the centre of pressure shows it.
  *
  * @param sdMm standard deviation, mm
- * @param degreesOfFreedom how well that is known: half the effective size, for a stretch shows
- *     about twice what it has
+ * @param degreesOfFreedom how well that is known: the effective size N that the stretch shows for
+ *     its mean. N is about twice what there is, and a variance has about twice as many independent
+ *     samples as a mean, because squares forget in half the time (first-order process)
  */
 record Swing(double sdMm, double degreesOfFreedom) {
 
@@ -25,8 +26,8 @@ record Swing(double sdMm, double degreesOfFreedom) {
   static Swing of(Standing standing, LineOf line, Plane plane) {
     LineOf best = standing.load(LineOf.WHOLE_BODY).isPresent() ? LineOf.WHOLE_BODY : line;
     Sway sway = standing.sway().stream().filter(s -> s.of() == best).findFirst().orElseThrow();
-    Swing anterior = new Swing(sway.sdAnteriorMm(), sway.effectiveAnterior() / 2);
-    Swing right = new Swing(sway.sdRightMm(), sway.effectiveRight() / 2);
+    Swing anterior = new Swing(sway.sdAnteriorMm(), sway.effectiveAnterior());
+    Swing right = new Swing(sway.sdRightMm(), sway.effectiveRight());
     boolean sideways = best == LineOf.WHOLE_BODY || right.sdMm > anterior.sdMm;
     return plane == Plane.FRONTAL && sideways ? right : anterior;
   }

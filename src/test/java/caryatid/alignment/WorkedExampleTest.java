@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -211,10 +212,25 @@ class WorkedExampleTest {
     row("three stands shifted by 0, 2 and -1 mm: offset", "%.4f mm", mm.value());
     row("their repeatability, 2 degrees of freedom", "%.4f mm", part(mm, Cause.REPEATABILITY));
     outcome("three stands", finding);
-    row(
-        "smallest difference that counts",
-        "%.4f mm",
-        state.offsets().get(0).smallestDifferenceMm());
+    double differenceMm = state.offsets().get(0).smallestDifferenceMm();
+    assertThat(differenceMm).isCloseTo(smallestDifference(mm), within(1e-9));
+    row("smallest difference that counts", "%.4f mm", differenceMm);
+  }
+
+  /** By the page's formula: two states of three stands know their spread with four degrees. */
+  private static double smallestDifference(Estimate mm) {
+    double u = 0;
+    double perDegree = 0;
+    for (Contribution c : mm.contributions()) {
+      boolean own =
+          Set.of(Cause.REPEATABILITY, Cause.MARKING, Cause.YAW, Cause.LANDMARK_MOVEMENT)
+              .contains(c.source().cause());
+      double variance = own ? c.amount() * c.amount() : 0;
+      u += variance;
+      perDegree +=
+          variance / (c.source().cause() == Cause.REPEATABILITY ? 4 : c.degreesOfFreedom());
+    }
+    return Quantiles.t(0.975, u / perDegree) * Math.sqrt(2 * u);
   }
 
   private void outcome(String what, Finding finding) {
@@ -224,6 +240,7 @@ class WorkedExampleTest {
     double t = Quantiles.t(0.975, degrees);
     row(what + ": combined standard uncertainty", "%.4f mm", u);
     row(what + ": degrees of freedom; t for 95 %", "%.4f; %.4f", degrees, t);
+    row(what + ": degrees by Welch-Satterthwaite", "%.4f", mm.welchSatterthwaite());
     row(what + ": half-width of the 95 % interval", "%.4f mm", t * u);
     assertThat(mm.expanded(0.95)).isCloseTo(t * u, within(1e-12));
     Conformity all = Conformity.of(mm, 0, 30);

@@ -16,14 +16,20 @@ public final class CalibrationStudy {
   /**
    * Runs the study.
    *
-   * @param arguments the page, which families ({@code chosen-on} or {@code held-back}), and
-   *     optionally a factor for the number of runs
+   * @param arguments the page, which families ({@code chosen-on}, {@code looked-at} or {@code
+   *     held-back}), and optionally a factor for the number of runs
    */
   public static void main(String[] arguments) throws IOException {
     Path page = Path.of(arguments[0]);
     String which = arguments[1];
     boolean chosenOn = which.equals("chosen-on");
-    List<Family> families = chosenOn ? Families.CHOSEN_ON : Families.HELD_BACK;
+    List<Family> families =
+        switch (which) {
+          case "chosen-on" -> Families.CHOSEN_ON;
+          case "looked-at" -> Families.LOOKED_AT;
+          case "held-back" -> Families.HELD_BACK;
+          default -> throw new IllegalArgumentException("no families are called " + which);
+        };
     Tables tables = new Tables(arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1);
     Page.put(page, "people " + which, tables.people(families));
     if (chosenOn) {

@@ -16,7 +16,9 @@ class FamiliesTest {
   private static final int DRIFT = 4;
 
   static List<Family> families() {
-    return Stream.of(Families.CHOSEN_ON, Families.HELD_BACK).flatMap(List::stream).toList();
+    return Stream.of(Families.CHOSEN_ON, Families.LOOKED_AT, Families.HELD_BACK)
+        .flatMap(List::stream)
+        .toList();
   }
 
   /**
@@ -54,6 +56,24 @@ class FamiliesTest {
     }
     double standardError = Measures.sd(means) / Math.sqrt(means.length);
     assertThat(Measures.mean(means)).isCloseTo(0, within(4 * standardError));
+  }
+
+  static List<Sway> swaysOfStatedSize() {
+    return List.of(new PowerLaw(2, 0.8, 0.4, 3), new Postures(2, 10), new FreeWithin(2, 10));
+  }
+
+  /**
+   * Validation: the stated standard deviation, which follows from each process's own definition.
+   */
+  @ParameterizedTest
+  @MethodSource("swaysOfStatedSize")
+  void a_sway_has_the_standard_deviation_it_states(Sway sway) {
+    double squares = 0;
+    for (int i = 0; i < 400; i++) {
+      double[] x = sway.trace(1200, 20, new Noise(i));
+      squares += Measures.sd(x) * Measures.sd(x) + Measures.mean(x) * Measures.mean(x);
+    }
+    assertThat(Math.sqrt(squares / 400)).isCloseTo(2, within(0.1));
   }
 
   /**

@@ -10,7 +10,7 @@ import caryatid.samples.Sway;
  * s/rad, delay 0.2 s, switched by the sign of angle times speed). The switching is symmetric, so
  * the long-run mean is 0.
  *
- * @param sizeMm scales the sway; about its long-run standard deviation, mm
+ * @param sizeMm scales the sway, whose long-run standard deviation is about twice that, mm
  * @param delayS delay of the feedback, s
  */
 record IntermittentPendulum(double sizeMm, double delayS) implements Sway {

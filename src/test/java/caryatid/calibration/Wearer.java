@@ -10,10 +10,8 @@ import caryatid.samples.Sway;
  * A simulated wearer, prosthesis on the right, and where their load line truly runs.
  *
  * <p>From stand to stand the mean moves by a normal distribution whose standard deviation is the
- * wearer's own: log-normal about 5 mm fore and aft and 3 mm sideways, in 90 of 100 wearers between
- * half and twice that. Twelve stands in a row of one real person differ by 5.5 and 3.3 mm
- * (successive means over root 2, sway within 60 s included), others by up to twice as much (open
- * data set of Santos and Duarte 2016, PeerJ 4:e2648).
+ * wearer's own: log-normal about what the program assumes of a wearer it does not know, 6 mm fore
+ * and aft and 4 mm sideways, in 90 of 100 wearers between half and twice that.
  *
  * @param person how they stand on average
  * @param betweenForeMm standard deviation between stands, fore and aft, mm
@@ -41,8 +39,8 @@ record Wearer(
     double steadiness = StrictMath.exp(0.4 * noise.normal());
     return new Wearer(
         new Person(noise.between(55, 110), sway.fore(), sway.side(), share, left, right),
-        5 * steadiness,
-        3 * steadiness,
+        6 * steadiness,
+        4 * steadiness,
         right.rightMm() + noise.between(-20, 20),
         right.anteriorMm() - noise.between(0, 40));
   }

@@ -20,14 +20,14 @@ class SwingTest {
   @Test
   void theWholeBodysSwingCountsWhereItIsKnown() {
     Standing both = of(LineOf.LEFT_FOOT, LineOf.RIGHT_FOOT, LineOf.WHOLE_BODY);
-    assertThat(Swing.of(both, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new Swing(3, 10));
-    assertThat(Swing.of(both, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new Swing(5, 7.5));
+    assertThat(Swing.of(both, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new Swing(3, 20));
+    assertThat(Swing.of(both, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new Swing(5, 15));
   }
 
   @Test
   void oneFootIsTakenToSwingSidewaysAsFarAsForeAndAft() {
     Standing one = of(LineOf.LEFT_FOOT);
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new Swing(5, 7.5));
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new Swing(5, 7.5));
+    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new Swing(5, 15));
+    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new Swing(5, 15));
   }
 }

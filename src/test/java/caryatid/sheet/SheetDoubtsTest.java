@@ -16,7 +16,7 @@ class SheetDoubtsTest {
   @Test
   void aClinicSaysWhatItKnowsBetterAndTheRestStays() throws BadInput {
     Doubts some = Sheets.sheet(Sheets.SHEET + "doubts: {turn-deg: 1.5}\n").doubts();
-    assertThat(some).isEqualTo(Doubts.ASSUMED.known(Math.toRadians(1.5), 5, 3.5));
+    assertThat(some).isEqualTo(Doubts.ASSUMED.known(Math.toRadians(1.5), 6, 4));
     Doubts all =
         Sheets.sheet(
                 Sheets.SHEET

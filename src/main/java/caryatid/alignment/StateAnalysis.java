@@ -1,7 +1,6 @@
 package caryatid.alignment;
 
 import caryatid.geometry.Side;
-import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.loadline.Judgement;
 import caryatid.loadline.KneeSafety;
@@ -20,10 +19,9 @@ public final class StateAnalysis {
    *
    * @param stands at least one, all with the same trial sheet
    * @param doubts what differs between stands, where one stand cannot show it
-   * @param rule how a result is told
    * @throws IllegalArgumentException if there is no stand
    */
-  public static AlignmentState of(List<Stand> stands, Doubts doubts, DecisionRule rule) {
+  public static AlignmentState of(List<Stand> stands, Doubts doubts) {
     if (stands.isEmpty()) {
       throw new IllegalArgumentException("a state without a stand");
     }
@@ -31,7 +29,7 @@ public final class StateAnalysis {
     List<StateOffset> all =
         stands.get(0).offsets().stream().map(o -> state(o, stands, doubts)).toList();
     List<Offset> offsets = all.stream().map(StateOffset::offset).toList();
-    Judgement judged = Judgement.of(offsets, trial.targets(), trial.stance(), rule);
+    Judgement judged = Judgement.of(offsets, trial.targets(), trial.stance(), trial.rule());
     List<Side> knees = trial.level().prostheticKnee() ? trial.side().sides() : List.of();
     List<Remark> remarks =
         new ArrayList<>(KneeSafety.of(offsets, stands.get(0).landmarks(), knees));

@@ -6,6 +6,8 @@ import caryatid.remark.Weight;
 /** What the reader of an alignment state should know. */
 public enum StateRemark implements Topic {
   SHARES_DIFFER(Weight.IMPORTANT),
+  SIMPLE_RULE(Weight.IMPORTANT),
+  OTHER_CONFIDENCE(Weight.IMPORTANT),
   TOLERANCE_TOO_NARROW(Weight.IMPORTANT),
   ONE_STAND(Weight.NOTE),
   LANDMARKS_SHARED(Weight.NOTE),

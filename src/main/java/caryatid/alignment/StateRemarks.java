@@ -1,6 +1,7 @@
 package caryatid.alignment;
 
 import caryatid.geometry.Side;
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Judgement;
 import caryatid.loadline.Target;
@@ -23,7 +24,7 @@ final class StateRemarks {
 
   static List<Remark> of(
       List<Stand> stands, TrialSheet trial, Judgement judged, List<StateOffset> offsets) {
-    List<Remark> remarks = new ArrayList<>();
+    List<Remark> remarks = new ArrayList<>(rule(trial.rule()));
     for (Side side : trial.side().sides()) {
       DoubleSummaryStatistics shares = shares(stands, side);
       if (shares.getMax() - shares.getMin() > SHARES_APART) {
@@ -42,6 +43,17 @@ final class StateRemarks {
         Remark.of(stands.size() == 1 ? StateRemark.ONE_STAND : StateRemark.LANDMARKS_SHARED));
     judged.findings().forEach(f -> remarks.add(smallestDifference(f, offsets)));
     return remarks;
+  }
+
+  private static List<Remark> rule(DecisionRule rule) {
+    if (!rule.guarded()) {
+      return List.of(Remark.of(StateRemark.SIMPLE_RULE));
+    }
+    return rule.equals(DecisionRule.USUAL)
+        ? List.of()
+        : List.of(
+            Remark.of(
+                StateRemark.OTHER_CONFIDENCE, Argument.of(100 * rule.confidence(), Unit.PERCENT)));
   }
 
   private static Remark smallestDifference(Finding finding, List<StateOffset> offsets) {

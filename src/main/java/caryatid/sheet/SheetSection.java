@@ -1,11 +1,14 @@
 package caryatid.sheet;
 
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /** The outermost section of a trial sheet. */
 final class SheetSection {
@@ -19,6 +22,9 @@ final class SheetSection {
           Optional.empty(),
           Optional.empty(),
           Optional.empty());
+
+  private static final Form<Boolean> RULES =
+      Forms.choice(new TreeMap<>(Map.of("by probability", true, "simple", false)));
 
   private SheetSection() {}
 
@@ -40,6 +46,7 @@ final class SheetSection {
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     Optional<Doubts> doubts = root.optionalSection("doubts").flatMap(SheetSection::doubts);
+    Optional<DecisionRule> rule = root.optionalSection("decision-rule").flatMap(SheetSection::rule);
     Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
     return root.build(
         () ->
@@ -61,6 +68,7 @@ final class SheetSection {
                 measured.landmarks(),
                 measured.targets(),
                 doubts.orElse(Doubts.ASSUMED),
+                rule.orElse(DecisionRule.USUAL),
                 notes.orElse(NO_NOTES)));
   }
 
@@ -77,6 +85,16 @@ final class SheetSection {
                 turn.orElse(assumed.yawRad()),
                 foreAndAft.orElse(assumed.sagittalRepeatMm()),
                 sideways.orElse(assumed.frontalRepeatMm())));
+  }
+
+  private static Optional<DecisionRule> rule(Section section) {
+    Optional<Boolean> guarded = section.required("kind", RULES);
+    OptionalDouble percent = number(section, "confidence-percent", Forms.number(51, 99.9));
+    return section.build(
+        () ->
+            new DecisionRule(
+                percent.isPresent() ? percent.getAsDouble() / 100 : DecisionRule.USUAL.confidence(),
+                guarded.orElseThrow()));
   }
 
   private static OptionalDouble number(Section root, String key, Form<Double> form) {

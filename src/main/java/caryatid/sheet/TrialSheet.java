@@ -1,5 +1,6 @@
 package caryatid.sheet;
 
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.loadline.Target;
 import caryatid.standing.Stance;
@@ -29,6 +30,7 @@ import java.util.OptionalDouble;
  * @param targets what the components' instructions recommend
  * @param doubts what is doubted beside the recording and the marks; its level is the plate
  *     description's to say
+ * @param rule how a result is told from an offset and its tolerance
  * @param notes what the practitioner writes
  */
 public record TrialSheet(
@@ -49,6 +51,7 @@ public record TrialSheet(
     List<LandmarkEntry> landmarks,
     List<Target> targets,
     Doubts doubts,
+    DecisionRule rule,
     Notes notes) {
   /**
    * @throws IllegalArgumentException if there is no landmark or a number is out of its range

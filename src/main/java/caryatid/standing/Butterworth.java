@@ -15,25 +15,29 @@ final class Butterworth {
   final double a1;
   final double a2;
 
-  private Butterworth(double warped) {
+  /**
+   * A section whose denominator is s^2 + damping s + 1 before it is warped: root 2 for a filter of
+   * second order, one each of 2 cos(pi / 8) and 2 cos(3 pi / 8) for one of fourth.
+   */
+  Butterworth(double warped, double damping) {
     double square = warped * warped;
-    double scale = 1 + StrictMath.sqrt(2) * warped + square;
+    double scale = 1 + damping * warped + square;
     this.b0 = square / scale;
     this.a1 = 2 * (square - 1) / scale;
-    this.a2 = (1 - StrictMath.sqrt(2) * warped + square) / scale;
+    this.a2 = (1 - damping * warped + square) / scale;
   }
 
   /** One pass with a cutoff, Hz, below half the rate, Hz. */
   static Butterworth onePass(double cutoffHz, double rateHz) {
-    return new Butterworth(warped(cutoffHz, rateHz));
+    return new Butterworth(warped(cutoffHz, rateHz), StrictMath.sqrt(2));
   }
 
   /** For two passes that have the cutoff together. */
   static Butterworth twoPasses(double cutoffHz, double rateHz) {
-    return new Butterworth(warped(cutoffHz, rateHz) / TWO_PASSES);
+    return new Butterworth(warped(cutoffHz, rateHz) / TWO_PASSES, StrictMath.sqrt(2));
   }
 
-  private static double warped(double cutoffHz, double rateHz) {
+  static double warped(double cutoffHz, double rateHz) {
     if (!(cutoffHz > 0 && cutoffHz < rateHz / 2)) {
       throw new IllegalArgumentException("cutoff " + cutoffHz + " Hz at " + rateHz + " Hz");
     }

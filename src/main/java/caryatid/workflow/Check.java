@@ -4,7 +4,6 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateAnalysis;
-import caryatid.loadline.DecisionRule;
 import caryatid.recording.Importer;
 import caryatid.recording.NamedBytes;
 import caryatid.recording.Recording;
@@ -42,7 +41,7 @@ public final class Check {
       stands.add(setting.stand(recording));
     }
     Distinct.check(inputs, recordings, beside.used());
-    AlignmentState state = StateAnalysis.of(stands, setting.doubts(), DecisionRule.USUAL);
+    AlignmentState state = StateAnalysis.of(stands, setting.doubts());
     return new Checked(
         new Result(Result.VERSION, Program.NAME, List.of(state)),
         List.copyOf(recordings),

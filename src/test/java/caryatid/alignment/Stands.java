@@ -2,6 +2,7 @@ package caryatid.alignment;
 
 import caryatid.geometry.Side;
 import caryatid.loadline.Circumstances;
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
@@ -88,6 +89,7 @@ final class Stands {
         List.of(KNEE),
         List.of(targets),
         Doubts.ASSUMED,
+        DecisionRule.USUAL,
         new Notes(nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
   }
 }

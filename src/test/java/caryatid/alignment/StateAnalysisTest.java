@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
@@ -43,7 +42,7 @@ class StateAnalysisTest {
     for (double mm : anteriorMm) {
       stands.add(Stands.of(standing(mm), KNEE, Legs.rightFoot(doubts), TARGET));
     }
-    return StateAnalysis.of(stands, doubts, DecisionRule.USUAL);
+    return StateAnalysis.of(stands, doubts);
   }
 
   private static Estimate sagittal(AlignmentState state) {
@@ -169,17 +168,17 @@ class StateAnalysisTest {
       Standing standing = Stands.bearing(standing(40), share);
       stands.add(Stands.of(standing, KNEE, Legs.rightFoot(REPEAT_ONLY)));
     }
-    return StateAnalysis.of(stands, REPEAT_ONLY, DecisionRule.USUAL).remarks();
+    return StateAnalysis.of(stands, REPEAT_ONLY).remarks();
   }
 
   @Test
   void aStateNeedsAStandAndTheSameLandmarks() throws BadInput {
-    assertThatThrownBy(() -> StateAnalysis.of(List.of(), REPEAT_ONLY, DecisionRule.USUAL))
+    assertThatThrownBy(() -> StateAnalysis.of(List.of(), REPEAT_ONLY))
         .hasMessage("a state without a stand");
     Landmark ankle = Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 80, 0, 80);
     Stand a = Stands.of(standing(1), KNEE, Legs.rightFoot(REPEAT_ONLY));
     Stand b = Stands.of(standing(1), ankle, Legs.rightFoot(REPEAT_ONLY));
-    assertThatThrownBy(() -> StateAnalysis.of(List.of(a, b), REPEAT_ONLY, DecisionRule.USUAL))
+    assertThatThrownBy(() -> StateAnalysis.of(List.of(a, b), REPEAT_ONLY))
         .hasMessage("stands differ in their landmarks");
   }
 }

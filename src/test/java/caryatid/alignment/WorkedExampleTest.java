@@ -7,7 +7,6 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Circumstances;
 import caryatid.loadline.Coordinate;
-import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
@@ -88,7 +87,7 @@ class WorkedExampleTest {
     for (double shift : shiftsMm) {
       stands.add(Stands.of(standing(shift), knee, how, target));
     }
-    return StateAnalysis.of(stands, Doubts.ASSUMED, DecisionRule.USUAL);
+    return StateAnalysis.of(stands, Doubts.ASSUMED);
   }
 
   private static Contribution doubt(Cause cause, double mm) {

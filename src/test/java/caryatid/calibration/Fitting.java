@@ -4,7 +4,6 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.StateAnalysis;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.PastLandmarks;
@@ -70,7 +69,7 @@ final class Fitting {
     for (Stand stand : stands) {
       measured.add(measured(stand, sheet, landmarks));
     }
-    return StateAnalysis.of(measured, Clinic.DOUBTS, DecisionRule.USUAL);
+    return StateAnalysis.of(measured, Clinic.DOUBTS);
   }
 
   private caryatid.alignment.Stand measured(Stand stand, TrialSheet sheet, List<Landmark> landmarks)

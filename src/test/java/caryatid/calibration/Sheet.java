@@ -3,6 +3,7 @@ package caryatid.calibration;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Circumstances;
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Target;
 import caryatid.loadline.UseLimits;
@@ -55,6 +56,7 @@ final class Sheet {
         List.of(knee(rightMm, anteriorMm)),
         targets,
         Clinic.DOUBTS,
+        DecisionRule.USUAL,
         new Notes(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING));
   }
 

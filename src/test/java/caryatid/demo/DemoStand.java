@@ -4,6 +4,7 @@ import caryatid.alignment.Stand;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
@@ -193,6 +194,7 @@ final class DemoStand {
         demo.landmarks.stream().map(DemoStand::entry).toList(),
         demo.targets,
         Doubts.ASSUMED,
+        DecisionRule.USUAL,
         demo.notes);
   }
 

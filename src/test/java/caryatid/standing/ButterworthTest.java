@@ -32,6 +32,38 @@ class ButterworthTest {
     assertThat(filter.a2).isCloseTo(0.4128015981, within(5e-11));
   }
 
+  /** Order 4, 0.2 of half the rate, as two sections one after the other: SciPy's signal.butter. */
+  @Test
+  void validation_sciPysCoefficientsOfFourthOrder() {
+    double warped = Butterworth.warped(10, 100);
+    Butterworth one = new Butterworth(warped, 2 * Math.cos(Math.PI / 8));
+    Butterworth two = new Butterworth(warped, 2 * Math.cos(3 * Math.PI / 8));
+    double b = one.b0 * two.b0;
+    assertThat(new double[] {b, 4 * b, 6 * b})
+        .containsExactly(new double[] {0.0048243434, 0.0192973734, 0.0289460601}, within(5e-11));
+    assertThat(
+            new double[] {
+              one.a1 + two.a1,
+              one.a2 + one.a1 * two.a1 + two.a2,
+              one.a1 * two.a2 + one.a2 * two.a1,
+              one.a2 * two.a2
+            })
+        .containsExactly(
+            new double[] {-2.3695130072, 2.3139884144, -1.0546654059, 0.1873794924}, within(5e-11));
+  }
+
+  /**
+   * Why the warped cutoff is corrected and not the cutoff itself: divided by 0.802 (the fourth root
+   * of root 2 - 1), 10 Hz at 100 Hz leaves 0.7229 after two passes (computed independently).
+   */
+  @Test
+  void validation_correctingTheCutoffItselfLeavesTooMuch() {
+    double[] wave = wave(4000);
+    double[] passed =
+        Butterworth.onePass(10 / Math.pow(Math.sqrt(2) - 1, 0.25), 100).zeroPhase(wave, 30);
+    assertThat(passed[2000] / wave[2000]).isCloseTo(0.7229, within(5e-5));
+  }
+
   /** Two passes, 10 Hz at 100 Hz: each pass has its cutoff at 12.249241 Hz. */
   @Test
   void validation_theCutoffCorrectedForTwoPasses() {

@@ -51,9 +51,9 @@ public final class CalibrationStudy {
       plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 2, 1), 5000));
       plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 5, 1), 5000));
       plans.add(new Plan(family, new Clinic(RATE_HZ, 10, 3, 1), 5000));
-      plans.add(new Plan(family, new Clinic(RATE_HZ, 60, 3, 1), 1000));
-      plans.add(new Plan(family, new Clinic(100, SECONDS, 3, 1), 2000));
-      plans.add(new Plan(family, new Clinic(1000, SECONDS, 3, 1), 300));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, 60, 3, 1), 5000));
+      plans.add(new Plan(family, new Clinic(100, SECONDS, 3, 1), 5000));
+      plans.add(new Plan(family, new Clinic(1000, SECONDS, 3, 1), 5000));
     }
     return plans;
   }

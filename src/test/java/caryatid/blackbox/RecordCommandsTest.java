@@ -17,7 +17,8 @@ class RecordCommandsTest {
 
   @BeforeEach
   void startRecord() {
-    Run run = record("start", "K7-right", "--by", "AB", "wearer=K7", "side=right", "level=transtibial");
+    Run run =
+        record("start", "K7-right", "--by", "AB", "wearer=K7", "side=right", "level=transtibial");
     assertThat(run).isEqualTo(new Run(0, "Started record K7-right in " + folder + "\n", ""));
   }
 
@@ -32,10 +33,22 @@ class RecordCommandsTest {
         .isEqualTo(
             "17031960: looks like a date of birth, and a record holds none. Choose a code such as"
                 + " K7-right; if this is one, add --sure.\n");
-    assertThat(record("start", "K8", "--by", "AB", "wearer=Anna", "side=left", "level=transtibial").err())
+    assertThat(
+            record("start", "K8", "--by", "AB", "wearer=Anna", "side=left", "level=transtibial")
+                .err())
         .startsWith("Anna: looks like a name");
     assertThat(record("list").out()).isEqualTo("K7-right\n");
-    assertThat(record("start", "Depot", "--sure", "--by", "AB", "wearer=K8", "side=left", "level=transtibial").code())
+    assertThat(
+            record(
+                    "start",
+                    "Depot",
+                    "--sure",
+                    "--by",
+                    "AB",
+                    "wearer=K8",
+                    "side=left",
+                    "level=transtibial")
+                .code())
         .isZero();
   }
 
@@ -66,7 +79,8 @@ class RecordCommandsTest {
     assertThat(record("add", "K7-right", "erasure", "--by", "AB").code()).isEqualTo(2);
     assertThat(record("add", "K7-right", "note", "--by", "AB", "--corrects", "1", "text=x").code())
         .isEqualTo(2);
-    assertThat(record("add", "K7-right", "note", "--by", "AB", "--keep", "walk.csv").code()).isEqualTo(2);
+    assertThat(record("add", "K7-right", "note", "--by", "AB", "--keep", "walk.csv").code())
+        .isEqualTo(2);
     assertThat(record("start").code()).isEqualTo(2);
   }
 
@@ -74,9 +88,17 @@ class RecordCommandsTest {
   void valuesInRowsAreGivenAsArguments() {
     Run run =
         record(
-            "add", "K7-right", "bench-alignment", "--by", "AB",
-            "items[1].item=socket flexion", "items[1].set=5", "items[1].unit=deg",
-            "items[2].item=foot rotation", "items[2].set=7", "items[2].unit=deg");
+            "add",
+            "K7-right",
+            "bench-alignment",
+            "--by",
+            "AB",
+            "items[1].item=socket flexion",
+            "items[1].set=5",
+            "items[1].unit=deg",
+            "items[2].item=foot rotation",
+            "items[2].set=7",
+            "items[2].unit=deg");
     assertThat(run)
         .isEqualTo(new Run(0, "Added entry 2 to record K7-right: bench alignment\n", ""));
     assertThat(record("show", "K7-right").out())
@@ -127,11 +149,18 @@ class RecordCommandsTest {
   void aCheckForARecordThatIsNotThereIsRefusedBeforeAnyWork() {
     Run run =
         Run.caryatid(
-            "check", "sample-recordings/k7/barefoot-1.csv",
-            "--trial", "sample-recordings/k7/barefoot.yaml",
-            "--plate", "sample-recordings/k7/plate.yaml",
-            "--out", folder.resolve("out").toString(),
-            "--record", "K9", "--records", folder.toString());
+            "check",
+            "sample-recordings/k7/barefoot-1.csv",
+            "--trial",
+            "sample-recordings/k7/barefoot.yaml",
+            "--plate",
+            "sample-recordings/k7/plate.yaml",
+            "--out",
+            folder.resolve("out").toString(),
+            "--record",
+            "K9",
+            "--records",
+            folder.toString());
     assertThat(run)
         .isEqualTo(
             new Run(
@@ -144,7 +173,8 @@ class RecordCommandsTest {
   }
 
   private Run record(String command, String first, String... rest) {
-    List<String> all = new ArrayList<>(List.of("record", command, "--records", folder.toString(), first));
+    List<String> all =
+        new ArrayList<>(List.of("record", command, "--records", folder.toString(), first));
     all.addAll(List.of(rest));
     return Run.caryatid(all.toArray(String[]::new));
   }

@@ -72,8 +72,7 @@ class QuestionsTest {
   private Answers ask(EntryKind kind, Map<String, Given> given, boolean all, String typed)
       throws BadInput {
     Questions questions =
-        new Questions(
-            new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
+        new Questions(new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
         kind.form(),
         questions.complete(kind.form(), new Given.Group(given, Assignments.PLACE), all));

@@ -1,7 +1,9 @@
 package caryatid.cli;
 
+import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import picocli.CommandLine;
 
 /** Starts the program. */
@@ -23,13 +25,18 @@ public final class Main {
    * @return 0 done, whatever the verdict; 1 could not be done; 2 wrong usage
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    int code =
+    CommandLine program =
         new CommandLine(new CaryatidCommand())
             .setOut(out)
             .setErr(err)
             .setExecutionExceptionHandler(new Failures())
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .execute(args);
+            .setCaseInsensitiveEnumValuesAllowed(true);
+    int code = 1;
+    try {
+      code = program.execute(args);
+    } catch (OutOfMemoryError e) {
+      err.println(Wording.in(Locale.ENGLISH).word("cli.outOfMemory"));
+    }
     out.flush();
     err.flush();
     return code;

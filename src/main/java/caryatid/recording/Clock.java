@@ -54,13 +54,13 @@ final class Clock {
       return Optional.empty();
     }
     double duration = (times[rows[rows.length - 1]] - times[rows[0]]) * unitS;
-    double median = medianStep(times, rows);
-    int missing = missing(times, rows, median);
+    double usual = usualStep(times, rows);
+    int missing = missing(times, rows, usual);
     if (missing > MOST_MISSING * rows.length) {
       notes.problem(Reading.GAPS, Argument.count(missing), Argument.count(rows.length));
       return Optional.empty();
     }
-    int[] filled = missing == 0 ? rows : filled(times, rows, median, missing);
+    int[] filled = missing == 0 ? rows : filled(times, rows, usual, missing);
     return Optional.of(new Timeline((filled.length - 1) / duration, filled));
   }
 
@@ -119,6 +119,20 @@ final class Clock {
     return rows;
   }
 
+  /** The median step; the mean one where all are so even that none is a gap beside either. */
+  private static double usualStep(double[] times, int[] rows) {
+    int last = rows.length - 1;
+    double mean = (times[rows[last]] - times[rows[0]]) / last;
+    double shortest = mean;
+    double longest = mean;
+    for (int i = 1; i <= last; i++) {
+      double step = times[rows[i]] - times[rows[i - 1]];
+      shortest = Math.min(shortest, step);
+      longest = Math.max(longest, step);
+    }
+    return longest <= GAP_STEPS * shortest ? mean : medianStep(times, rows);
+  }
+
   private static double medianStep(double[] times, int[] rows) {
     double[] steps = new double[rows.length - 1];
     Arrays.setAll(steps, i -> times[rows[i + 1]] - times[rows[i]]);
@@ -127,17 +141,17 @@ final class Clock {
   }
 
   /** How many samples are missing at gaps; none where the long steps only come of rounding. */
-  private int missing(double[] times, int[] rows, double median) {
+  private int missing(double[] times, int[] rows, double usual) {
     List<Integer> gaps = new ArrayList<>();
     long missing = 0;
     for (int i = 1; i < rows.length; i++) {
-      double steps = (times[rows[i]] - times[rows[i - 1]]) / median;
+      double steps = (times[rows[i]] - times[rows[i - 1]]) / usual;
       if (steps > GAP_STEPS) {
         gaps.add(i);
         missing += Math.round(steps) - 1;
       }
     }
-    if (median == 0 || regular(gaps)) {
+    if (usual == 0 || regular(gaps)) {
       return 0;
     }
     if (!gaps.isEmpty()) {
@@ -157,11 +171,11 @@ final class Clock {
     return gaps.size() >= 3 && longest - shortest <= 1;
   }
 
-  private static int[] filled(double[] times, int[] rows, double median, int missing) {
+  private static int[] filled(double[] times, int[] rows, double usual, int missing) {
     int[] filled = new int[rows.length + missing];
     int next = 0;
     for (int i = 0; i < rows.length; i++) {
-      double steps = i == 0 ? 1 : (times[rows[i]] - times[rows[i - 1]]) / median;
+      double steps = i == 0 ? 1 : (times[rows[i]] - times[rows[i - 1]]) / usual;
       for (long lacking = steps > GAP_STEPS ? Math.round(steps) - 1 : 0; lacking > 0; lacking--) {
         filled[next++] = -1;
       }

@@ -1,49 +1,54 @@
 package caryatid.recording;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
 
 /**
  * A column of numbers that grows row by row, and which of its rows have none. Kept in pieces, so
  * that growing needs no second copy.
  */
 final class Column {
-  private static final int PIECE = 1 << 15;
+  private static final int BITS = 15;
+  private static final int PIECE = 1 << BITS;
 
-  private final List<double[]> pieces = new ArrayList<>();
   private final BitSet holes = new BitSet();
+  private double[][] pieces = {};
   private double[] piece = {};
   private int within = PIECE;
-  private int size;
+  private int full;
 
   void add(double value) {
     if (within == PIECE) {
-      piece = new double[PIECE];
-      pieces.add(piece);
-      within = 0;
+      grow();
     }
     piece[within++] = value;
-    size++;
+  }
+
+  private void grow() {
+    full += piece.length;
+    piece = new double[PIECE];
+    pieces = Arrays.copyOf(pieces, pieces.length + 1);
+    pieces[pieces.length - 1] = piece;
+    within = 0;
   }
 
   void addHole() {
-    holes.set(size);
+    holes.set(size());
     add(0);
   }
 
   int size() {
-    return size;
+    return pieces.length == 0 ? 0 : full + within;
   }
 
   /** A row's number; 0 for a hole. */
   double at(int row) {
-    return pieces.get(row / PIECE)[row % PIECE];
+    return pieces[row >>> BITS][row & (PIECE - 1)];
   }
 
   /** Whether every number is 0 or missing. */
   boolean allZero() {
-    for (int row = 0; row < size; row++) {
+    for (int row = 0; row < size(); row++) {
       if (at(row) != 0) {
         return false;
       }
@@ -58,16 +63,16 @@ final class Column {
 
   /** The numbers in one array; the column is empty afterwards. */
   double[] take() {
-    double[] all = new double[size];
-    for (int piece = 0; piece < pieces.size(); piece++) {
-      int start = piece * PIECE;
-      System.arraycopy(pieces.get(piece), 0, all, start, Math.min(PIECE, size - start));
-      pieces.set(piece, new double[0]);
+    double[] all = new double[size()];
+    for (int i = 0; i < pieces.length; i++) {
+      int start = i * PIECE;
+      System.arraycopy(pieces[i], 0, all, start, Math.min(PIECE, all.length - start));
+      pieces[i] = null;
     }
-    pieces.clear();
+    pieces = new double[0][];
     piece = new double[0];
     within = PIECE;
-    size = 0;
+    full = 0;
     return all;
   }
 }

@@ -27,30 +27,49 @@ final class CrossCheck {
     this.load = load;
   }
 
-  /** Compares where that is possible, and remarks on it. */
+  /** Compares where that is possible; remarks on it, or refuses what cannot both be true. */
   void run(Notebook notes) {
     if (!possible()) {
       return;
     }
     Argument plate = Argument.text(plan.name());
     List<MomentUnit> tried = units.moment().map(List::of).orElse(List.of(MomentUnit.values()));
-    List<Agreement> close = new ArrayList<>();
-    Agreement last = new Agreement(0, 0);
+    List<MomentUnit> close = new ArrayList<>();
+    Agreement last = new Agreement(0, 0, 0);
     for (MomentUnit unit : tried) {
-      last = agreement(unit);
-      if (last.close()) {
-        close.add(last);
-        if (units.moment().isEmpty()) {
-          notes.remark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit));
-        }
+      Agreement agreement = agreement(unit);
+      if (agreement.close()) {
+        close.add(unit);
       }
+      last = close.isEmpty() || agreement.close() ? agreement : last;
     }
     if (close.size() == 1) {
-      notes.remark(RecordingRemark.COP_AGREES, plate, mm(close.get(0).distanceMm()));
+      if (units.moment().isEmpty()) {
+        notes.remark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(close.get(0)));
+      }
+      notes.remark(RecordingRemark.COP_AGREES, plate, mm(last.rmsMm()));
     } else if (plan.layout().trueOrigin().isPresent() && tried.size() == 1) {
-      notes.remark(RecordingRemark.COP_DISAGREES, plate, mm(last.rightMm()), mm(last.anteriorMm()));
+      disagree(last, plate, notes);
     } else {
       notes.remark(RecordingRemark.NOT_CROSS_CHECKED, plate);
+    }
+  }
+
+  private static void disagree(Agreement apart, Argument plate, Notebook notes) {
+    if (apart.contradictory()) {
+      notes.problem(
+          Reading.COP_CONTRADICTS,
+          plate,
+          mm(apart.rmsMm()),
+          mm(apart.rightMm()),
+          mm(apart.anteriorMm()));
+    } else {
+      notes.remark(
+          RecordingRemark.COP_DISAGREES,
+          plate,
+          mm(apart.rmsMm()),
+          mm(apart.rightMm()),
+          mm(apart.anteriorMm()));
     }
   }
 
@@ -80,27 +99,33 @@ final class CrossCheck {
   }
 
   private Agreement agreement(MomentUnit unit) {
-    return new Agreement(meanDifference(axes.right(), unit), meanDifference(axes.anterior(), unit));
+    double[] right = differences(axes.right(), unit);
+    double[] anterior = differences(axes.anterior(), unit);
+    return new Agreement(right[0], anterior[0], Math.sqrt(right[1] + anterior[1]));
   }
 
-  /** Computed less exported, over what is loaded. */
-  private double meanDifference(Direction along, MomentUnit unit) {
+  /** Computed less exported, over what is loaded: the mean, mm, and the mean square, mm2. */
+  private double[] differences(Direction along, MomentUnit unit) {
     TrueOriginCop cop = new TrueOriginCop(axes, plan.layout().trueOrigin().orElse(IN_THE_SURFACE));
     // Moments of unknown unit came unscaled.
     double scale = units.moment().isPresent() ? 1 : unit.newtonMm();
     double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
     double[] vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
     double[] exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
-    Optional<double[]> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
+    double[] force = raw.at(Channel.of(Quantity.FORCE, along.axis())).orElse(new double[0]);
     double sum = 0;
+    double squares = 0;
     int count = 0;
     for (int i = 0; i < moment.length; i++) {
       if (load.loaded(i) && !raw.holes().get(i)) {
-        double alongN = force.isPresent() ? force.get()[i] : 0;
-        sum += cop.at(along, moment[i] * scale, alongN, vertical[i]) - along.sign() * exported[i];
+        double alongN = force.length > 0 ? force[i] : 0;
+        double apart =
+            cop.at(along, moment[i] * scale, alongN, vertical[i]) - along.sign() * exported[i];
+        sum += apart;
+        squares += apart * apart;
         count++;
       }
     }
-    return count == 0 ? 0 : sum / count;
+    return new double[] {sum / Math.max(count, 1), squares / Math.max(count, 1)};
   }
 }

@@ -9,10 +9,16 @@ final class EdgeCheck {
   private static final double MOST_OUTSIDE = 0.05;
 
   private final PlateLayout.Extent edges;
+  private final Reading problem;
   private final Notebook notes;
 
-  EdgeCheck(PlateLayout.Extent edges, Notebook notes) {
+  /**
+   * @param problem what to say where the centre of pressure lies beside the plate; the remedy
+   *     depends on where it comes from
+   */
+  EdgeCheck(PlateLayout.Extent edges, Reading problem, Notebook notes) {
     this.edges = edges;
+    this.problem = problem;
     this.notes = notes;
   }
 
@@ -33,7 +39,7 @@ final class EdgeCheck {
     }
     if (outside > MOST_OUTSIDE * used) {
       notes.problem(
-          Reading.OFF_PLATE,
+          problem,
           Argument.text(track.plate()),
           mm(right / used),
           mm(anterior / used),

@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import caryatid.geometry.Axes;
+import caryatid.recording.Inspection.PlateView;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -12,42 +13,62 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.function.Supplier;
 
 /** Reads one export: its bytes, its tables, what the columns mean, the plates' tracks. */
 final class ExportReader {
   private final NamedBytes export;
   private final Optional<PlateDescription> description;
+  private final Optional<Axes> axes;
   private final ExportForm form;
   private final Notebook notes;
+
+  /** The plates that carry somebody, with what is known of their units. */
   private final Map<PlatePlan, PlateUnits> units = new LinkedHashMap<>();
-  private final List<Inspection.PlateView> views = new ArrayList<>();
-  private Optional<Provenance> provenance = Optional.empty();
-  private boolean lookAtPlates;
 
   ExportReader(NamedBytes export, Optional<PlateDescription> description) {
     this.export = export;
     this.description = description;
+    this.axes = description.flatMap(PlateDescription::axes);
     this.form = description.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
     this.notes = new Notebook(export.name());
   }
 
-  Recording read() throws BadInput {
-    Optional<Recording> recording = table().flatMap(this::recording);
-    if (!notes.clean()) {
-      throw new BadInput(notes.problems());
+  /**
+   * The recording.
+   *
+   * @param provenance the bytes, known once they have been read
+   */
+  Recording read(Supplier<Provenance> provenance) throws BadInput {
+    Optional<Table> table = table();
+    if (table.isPresent()) {
+      Optional<Timeline> timeline = understand(table.get());
+      if (notes.clean()) {
+        List<PlateTrack> tracks = tracks(table.get(), timeline.orElseThrow());
+        if (notes.clean()) {
+          return new Recording(
+              provenance.get(),
+              timeline.get().timeS(),
+              timeline.get().rateHz(),
+              tracks,
+              notes.remarks());
+        }
+      }
     }
-    return recording.orElseThrow();
+    throw new BadInput(notes.problems());
   }
 
   Inspection inspect() {
     Optional<Table> table = table();
-    lookAtPlates = true;
-    table.ifPresent(this::recording);
+    Optional<Timeline> timeline = table.flatMap(this::understand);
+    List<PlateView> views = table.map(this::views).orElse(List.of());
+    if (timeline.isPresent() && notes.clean()) {
+      tracks(table.orElseThrow(), timeline.get());
+    }
     List<Problem> questions = notes.problems().stream().filter(ExportReader::asks).toList();
     List<Problem> problems = notes.problems().stream().filter(p -> !asks(p)).toList();
     PlateDescription draft = new Draft(description).of(table, units);
-    return new Inspection(
-        provenance, notes.understood(), questions, problems, notes.remarks(), views, draft);
+    return new Inspection(notes.understood(), questions, problems, notes.remarks(), views, draft);
   }
 
   private static boolean asks(Problem problem) {
@@ -56,40 +77,28 @@ final class ExportReader {
 
   private Optional<Table> table() {
     Planner planner = new Planner(export.name(), description);
-    Optional<ExportText.Tables> text = new ExportText(export, form, planner, notes).read();
-    provenance = text.map(ExportText.Tables::provenance);
-    Optional<Table> table =
-        text.flatMap(t -> new TableChoice(form.recording(), notes).choose(t.tables()));
+    List<Table> tables = new ExportText(export, form, planner, notes).read();
+    Optional<Table> table = new TableChoice(form.recording(), notes).choose(tables);
     table.ifPresent(t -> new HeadFacts(t, form, notes).note());
-    if (table.isPresent() && text.orElseThrow().tables().size() > 1) {
-      int others = text.get().tables().size() - 1;
-      notes.understood(Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(others));
+    if (table.isPresent() && tables.size() > 1) {
+      notes.understood(Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
     return table;
   }
 
-  private Optional<Recording> recording(Table table) {
+  /** Settles units, axes and times, or asks for them; no times are sought in a damaged table. */
+  private Optional<Timeline> understand(Table table) {
     boolean damaged = !notes.clean();
-    plates(table);
-    Optional<Axes> axes = description.flatMap(PlateDescription::axes);
+    findUnits(table);
     int vertical =
         axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
-    noteAxes(axes, vertical);
+    noteAxes(vertical);
     new Questions(axes, vertical, units, notes).ask();
-    Optional<Timeline> timeline = damaged ? Optional.empty() : timeline(table);
-    if (lookAtPlates) {
-      units.forEach(
-          (plan, known) ->
-              PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
-    }
-    if (!notes.clean()) {
-      return Optional.empty();
-    }
-    return tracks(table, axes.orElseThrow(), timeline.orElseThrow());
+    return damaged ? Optional.empty() : timeline(table);
   }
 
   /** Tells the plates that carry somebody from those that carry nothing at all. */
-  private void plates(Table table) {
+  private void findUnits(Table table) {
     UnitFinder finder = new UnitFinder(table.head(), notes);
     for (PlatePlan plan : table.plan().plates()) {
       if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
@@ -103,7 +112,7 @@ final class ExportReader {
     }
   }
 
-  private void noteAxes(Optional<Axes> axes, int vertical) {
+  private void noteAxes(int vertical) {
     axes.ifPresent(
         known -> notes.understood(Aspect.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(known))));
     boolean forces = units.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
@@ -130,8 +139,18 @@ final class ExportReader {
     return (a, b) -> columns.stream().allMatch(c -> c.at(a) == c.at(b));
   }
 
-  private Optional<Recording> tracks(Table table, Axes axes, Timeline timeline) {
-    Tracks tracks = new Tracks(table, axes, timeline, description, notes);
+  private List<PlateView> views(Table table) {
+    int vertical =
+        axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
+    List<PlateView> views = new ArrayList<>();
+    units.forEach(
+        (plan, known) -> PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
+    return views;
+  }
+
+  /** The plates' tracks; the columns of the table are used up. */
+  private List<PlateTrack> tracks(Table table, Timeline timeline) {
+    Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, notes);
     List<PlateTrack> all = new ArrayList<>();
     for (PlatePlan plan : table.plan().plates()) {
       all.add(
@@ -142,14 +161,6 @@ final class ExportReader {
     if (all.stream().allMatch(t -> t.usable().count() == 0)) {
       notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
     }
-    return notes.clean()
-        ? Optional.of(
-            new Recording(
-                provenance.orElseThrow(),
-                timeline.timeS(),
-                timeline.rateHz(),
-                all,
-                notes.remarks()))
-        : Optional.empty();
+    return all;
   }
 }

@@ -21,16 +21,8 @@ final class ExportText {
     this.notes = notes;
   }
 
-  /**
-   * What a text holds.
-   *
-   * @param tables one below the other
-   * @param provenance the bytes
-   */
-  record Tables(List<Table> tables, Provenance provenance) {}
-
-  /** The tables; empty, with a problem noted, where the bytes cannot be read as text. */
-  Optional<Tables> read() {
+  /** The tables, one below the other; none, with a problem noted, where there is none to read. */
+  List<Table> read() {
     try {
       Optional<Charset> charset = form.encoding().map(Charset::forName);
       try (Intake intake = Intake.open(export, charset)) {
@@ -43,14 +35,14 @@ final class ExportText {
     } catch (IOException e) {
       notes.problem(Reading.UNREADABLE, Argument.text(String.valueOf(e.getMessage())));
     }
-    return Optional.empty();
+    return List.of();
   }
 
-  private Optional<Tables> read(Intake intake) throws IOException {
+  private List<Table> read(Intake intake) throws IOException {
     note(intake);
     if (intake.binary()) {
       notes.problem(Reading.BINARY);
-      return Optional.of(new Tables(List.of(), intake.provenance(export.name())));
+      return List.of();
     }
     Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
     List<Table> tables = new TableReader(lines, form, planner::plan, notes).read();
@@ -59,7 +51,10 @@ final class ExportText {
     } else if (tables.isEmpty() && notes.clean()) {
       notes.problem(Reading.NO_TABLE, Argument.count(lines.number()));
     }
-    return Optional.of(new Tables(tables, intake.provenance(export.name())));
+    if (notes.clean()) {
+      intake.finish();
+    }
+    return tables;
   }
 
   private void note(Intake intake) {

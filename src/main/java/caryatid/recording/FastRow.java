@@ -59,7 +59,8 @@ final class FastRow {
 
   /** Past the bytes of a cell that holds a number and nothing else; -1 if it does not. */
   private int take(byte[] bytes, int from, int end, int into) {
-    int past = number.read(bytes, skipBlanks(bytes, from, end), end);
+    boolean padded = from < end && bytes[from] <= ' ';
+    int past = number.read(bytes, padded ? skipBlanks(bytes, from, end) : from, end);
     if (past < 0) {
       return -1;
     }

@@ -3,12 +3,11 @@ package caryatid.recording;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** Counts and digests the bytes that pass, so that a file needs to be read only once. */
+/** Counts and digests the bytes that pass. */
 final class Fingerprint extends FilterInputStream {
   private final MessageDigest digest;
   private long bytes;
@@ -38,9 +37,8 @@ final class Fingerprint extends FilterInputStream {
     return count;
   }
 
-  /** What passed, after the rest has been read too. */
-  Provenance provenance(String name) throws IOException {
-    transferTo(OutputStream.nullOutputStream());
+  /** What passed; to be asked for once. */
+  Provenance provenance(String name) {
     return new Provenance(name, bytes, HexFormat.of().formatHex(digest.digest()));
   }
 }

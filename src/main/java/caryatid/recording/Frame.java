@@ -9,7 +9,7 @@ record Frame(Axes axes) {
   /** Turns a series along an export axis into one along a direction of the person, in place. */
   static double[] along(Direction direction, double[] series, double scale) {
     double factor = direction.sign() * scale;
-    for (int i = 0; i < series.length; i++) {
+    for (int i = 0; factor != 1 && i < series.length; i++) {
       series[i] *= factor;
     }
     return series;

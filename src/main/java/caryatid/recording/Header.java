@@ -23,7 +23,7 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
     if (below.isEmpty()) {
       return Optional.empty();
     }
-    Optional<List<String>> units = unitsRow(lines.get(below.getAsInt()), delimiter);
+    Optional<List<String>> units = unitsRow(lines, below.getAsInt(), delimiter);
     OptionalInt line = units.isEmpty() ? below : lineAbove(lines, below.getAsInt());
     return line.isEmpty()
         ? Optional.empty()
@@ -93,11 +93,22 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
     return names.stream().distinct().count() < names.size();
   }
 
-  private static Optional<List<String>> unitsRow(String line, Delimiter delimiter) {
-    List<String> cells = delimiter.split(line);
+  /**
+   * The cells of a row of units: all of them known; or some known and none a column's name, below a
+   * line of known names.
+   */
+  private static Optional<List<String>> unitsRow(
+      List<String> lines, int line, Delimiter delimiter) {
+    List<String> cells = delimiter.split(lines.get(line));
     List<String> filled = cells.stream().filter(c -> !c.isEmpty()).map(Header::bare).toList();
-    boolean units = !filled.isEmpty() && filled.stream().allMatch(UnitNames::known);
-    return units ? Optional.of(cells) : Optional.empty();
+    long known = filled.stream().filter(UnitNames::known).count();
+    boolean some =
+        known > 0
+            && !anyKnown(filled)
+            && mostlyText(filled)
+            && lineAbove(lines, line).stream()
+                .anyMatch(above -> anyKnown(trimmed(delimiter.split(lines.get(above)))));
+    return known > 0 && (some || known == filled.size()) ? Optional.of(cells) : Optional.empty();
   }
 
   /** A unit without the brackets some exports put around it. */

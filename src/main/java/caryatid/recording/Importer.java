@@ -17,7 +17,8 @@ public final class Importer {
    */
   public static Recording read(NamedBytes export, Optional<PlateDescription> description)
       throws BadInput {
-    return new ExportReader(export, description).read();
+    Digested digested = new Digested(export);
+    return new ExportReader(digested, description).read(digested::provenance);
   }
 
   /**

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 /**
  * What was understood of an export, what is open, and what is wrong with it.
  *
- * @param provenance the bytes; empty if they could not be read
  * @param understood what was understood and from where, in the order of reading
  * @param questions what neither the file nor the description states; each says the line to add
  * @param problems what is wrong with the file or contradicts the description
@@ -18,7 +17,6 @@ import java.util.OptionalDouble;
  * @param draft a description of all that is known
  */
 public record Inspection(
-    Optional<Provenance> provenance,
     List<Understood> understood,
     List<Problem> questions,
     List<Problem> problems,

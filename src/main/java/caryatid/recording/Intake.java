@@ -3,6 +3,7 @@ package caryatid.recording;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -10,23 +11,22 @@ import java.util.zip.GZIPInputStream;
 
 /**
  * An export opened for reading: unpacked where it is gz-compressed, without byte order mark, in an
- * encoding whose digits and delimiters are single bytes; counted and digested on its way.
+ * encoding whose digits and delimiters are single bytes.
  */
 final class Intake implements AutoCloseable {
   /** How many bytes are looked at before the encoding is decided. */
   private static final int START = 1 << 16;
 
-  private final Fingerprint fingerprint;
+  private final InputStream raw;
   private final InputStream text;
   private final Charset charset;
   private final Charset found;
   private final boolean packed;
   private final byte[] start;
 
-  private Intake(
-      Fingerprint fingerprint, InputStream unpacked, boolean packed, Optional<Charset> stated)
+  private Intake(InputStream raw, InputStream unpacked, boolean packed, Optional<Charset> stated)
       throws IOException {
-    this.fingerprint = fingerprint;
+    this.raw = raw;
     this.packed = packed;
     BufferedInputStream in = new BufferedInputStream(unpacked, START);
     this.start = peek(in, START);
@@ -39,15 +39,14 @@ final class Intake implements AutoCloseable {
   }
 
   static Intake open(NamedBytes export, Optional<Charset> stated) throws IOException {
-    Fingerprint fingerprint = new Fingerprint(export.open());
+    BufferedInputStream raw = new BufferedInputStream(export.open(), START);
     try {
-      BufferedInputStream raw = new BufferedInputStream(fingerprint, START);
       byte[] magic = peek(raw, 2);
       boolean packed = magic.length == 2 && magic[0] == 0x1f && magic[1] == (byte) 0x8b;
       InputStream unpacked = packed ? new GZIPInputStream(raw, START) : raw;
-      return new Intake(fingerprint, unpacked, packed, stated);
+      return new Intake(raw, unpacked, packed, stated);
     } catch (IOException | RuntimeException e) {
-      fingerprint.close();
+      raw.close();
       throw e;
     }
   }
@@ -104,9 +103,9 @@ final class Intake implements AutoCloseable {
     return (byte) (returns ? '\r' : '\n');
   }
 
-  /** Which bytes were read; reads what is left. */
-  Provenance provenance(String name) throws IOException {
-    return fingerprint.provenance(name);
+  /** Reads what is left behind the text, so that all the file's bytes have passed. */
+  void finish() throws IOException {
+    raw.transferTo(OutputStream.nullOutputStream());
   }
 
   @Override

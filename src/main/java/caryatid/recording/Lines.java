@@ -125,9 +125,7 @@ final class Lines {
     int start = next;
     int at = next;
     while (true) {
-      while (at < limit && buffer[at] != end) {
-        at++;
-      }
+      at = lineEnd(at);
       if (at < limit) {
         return found(start, at, at + 1, true);
       }
@@ -138,6 +136,18 @@ final class Lines {
       start = next;
       at = start + read;
     }
+  }
+
+  /** The next line end in the buffer, or its limit. */
+  private int lineEnd(int from) {
+    byte[] read = buffer;
+    byte sought = end;
+    int most = limit;
+    int at = from;
+    while (at < most && read[at] != sought) {
+      at++;
+    }
+    return at;
   }
 
   private boolean found(int start, int stop, int following, boolean closed) {

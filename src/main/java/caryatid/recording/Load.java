@@ -33,8 +33,12 @@ final class Load {
       sum += force;
     }
     double sign = sum * axes.up().sign() < 0 ? -1 : 1;
-    for (int i = 0; i < raw.size(); i++) {
-      unloaded.set(i, vertical.get()[i] * axes.up().sign() * sign < LEAST_N);
+    double upward = axes.up().sign() * sign;
+    double[] force = vertical.get();
+    for (int i = 0; i < force.length; i++) {
+      if (force[i] * upward < LEAST_N) {
+        unloaded.set(i);
+      }
     }
     return new Load(vertical, sign, unloaded);
   }

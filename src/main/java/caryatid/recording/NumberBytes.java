@@ -36,26 +36,26 @@ final class NumberBytes {
    * caller's to judge.
    */
   int read(byte[] bytes, int from, int to) {
-    int at = from;
-    boolean negative = at < to && bytes[at] == '-';
-    if (negative || (at < to && bytes[at] == '+')) {
+    boolean negative = from < to && bytes[from] == '-';
+    int start = negative || (from < to && bytes[from] == '+') ? from + 1 : from;
+    long digits = 0;
+    int at = start;
+    int digit;
+    while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
+      digits = digits * 10 + digit;
       at++;
     }
-    long digits = 0;
-    int start = at;
-    int point = -1;
-    for (; at < to; at++) {
-      int digit = bytes[at] - '0';
-      if (digit >= 0 && digit <= 9) {
+    int count = at - start;
+    int decimals = 0;
+    if (at < to && bytes[at] == mark) {
+      int first = ++at;
+      while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
         digits = digits * 10 + digit;
-      } else if (bytes[at] == mark && point < 0) {
-        point = at;
-      } else {
-        break;
+        at++;
       }
+      decimals = at - first;
+      count += decimals;
     }
-    int count = at - start - (point < 0 ? 0 : 1);
-    int decimals = point < 0 ? 0 : at - point - 1;
     if (count == 0) {
       return -1;
     }

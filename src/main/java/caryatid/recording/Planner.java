@@ -5,11 +5,13 @@ import caryatid.remark.Place;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -35,6 +37,7 @@ final class Planner {
       plates = named;
     }
     OptionalInt time = time(head, notes);
+    refuseTwoMeanings(time, plates, head, notes);
     List<PlatePlan> telling = plates.stream().filter(PlatePlan::tellsCop).toList();
     return new Plan(time, telling, notes.problems());
   }
@@ -42,6 +45,21 @@ final class Planner {
   private OptionalInt time(Head head, Notebook notes) {
     Optional<String> called = description.flatMap(d -> d.time().column());
     return called.isPresent() ? find(called.get(), head, notes) : ofKind(head, Role.Kind.TIME);
+  }
+
+  private static void refuseTwoMeanings(
+      OptionalInt time, List<PlatePlan> plates, Head head, Notebook notes) {
+    Set<Integer> used = new HashSet<>();
+    IntStream.concat(time.stream(), plates.stream().flatMap(PlatePlan::wanted).mapToInt(i -> i))
+        .filter(i -> !used.add(i))
+        .distinct()
+        .mapToObj(i -> head.columns().get(i).full())
+        .forEach(
+            name ->
+                notes.problem(
+                    new Place(notes.file(), head.headerLine(), Optional.of(name)),
+                    Reading.TWO_MEANINGS,
+                    Argument.text(name)));
   }
 
   private static OptionalInt ofKind(Head head, Role.Kind kind) {

@@ -136,7 +136,7 @@ final class PlateConversion {
   }
 
   private static void shift(double[] series, double by) {
-    for (int i = 0; i < series.length; i++) {
+    for (int i = 0; by != 0 && i < series.length; i++) {
       series[i] += by;
     }
   }

@@ -12,10 +12,10 @@ import java.util.Optional;
  * @param forceUnit unit of forces
  * @param momentUnit unit of moments
  * @param size the plate's extent
- * @param trueOrigin where the zero-moment origin lies, in the export's axes from the export's
- *     origin of this plate
- * @param exportOrigin where the export's origin for this plate lies in the person's frame; its z is
- *     0 when the export's origin is in the plate's top surface
+ * @param trueOrigin where the zero-moment origin lies
+ * @param exportOrigin where the export's zero for this plate, a point of its top surface, lies in
+ *     the person's frame
+ * @param sensors raw sensors, where the plate exports neither a centre of pressure nor moments
  */
 public record PlateLayout(
     String name,
@@ -52,8 +52,10 @@ public record PlateLayout(
   }
 
   /**
-   * Zero-moment origin in the export's axes, mm from the centre of the top surface. It lies below
-   * the surface: z is negative where the export's z points up and positive where it points down.
+   * Zero-moment origin in the export's axes, mm from the export's zero for this plate, a point of
+   * its top surface, usually the centre. It lies below the surface: z is negative where the
+   * export's z points up and positive where it points down. (C3D's ORIGIN is the same vector
+   * reversed.)
    */
   public record TrueOrigin(double xMm, double yMm, double zMm) {
     /**
@@ -66,7 +68,7 @@ public record PlateLayout(
     }
   }
 
-  /** Where the export's origin lies in the person's frame, mm. */
+  /** Where the export's zero for a plate lies in the person's frame, mm. */
   public record ExportOrigin(double rightMm, double anteriorMm) {
     /**
      * @throws IllegalArgumentException if a coordinate is not finite

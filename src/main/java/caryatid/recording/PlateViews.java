@@ -7,9 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntToDoubleFunction;
 
-/** Looks at the plates' vertical force before anything is converted. */
+/** Looks at a plate's vertical force before anything is converted. */
 final class PlateViews {
   private static final int PIECES = 60;
 
@@ -22,31 +21,21 @@ final class PlateViews {
    */
   private static final double LOADED_SHARE = 0.05;
 
-  private PlateViews() {}
+  private final Column[] columns;
+  private final int rows;
+
+  private PlateViews(List<Column> columns, int rows) {
+    this.columns = columns.toArray(new Column[0]);
+    this.rows = rows;
+  }
 
   /** The view of a plate; empty for one without a vertical force. */
   static Optional<PlateView> of(
       Table table, PlatePlan plan, int vertical, Optional<ForceUnit> unit) {
     List<Column> columns = forces(table, plan, vertical);
-    if (columns.isEmpty() || table.rows() == 0) {
-      return Optional.empty();
-    }
-    IntToDoubleFunction raw = row -> sum(columns, row);
-    double sign = mean(raw, 0, table.rows()) < 0 ? -1 : 1;
-    IntToDoubleFunction force = row -> sign * raw.applyAsDouble(row);
-    List<Double> pieces = pieces(force, table.rows());
-    double largest = pieces.stream().mapToDouble(p -> p).max().orElse(0);
-    double least = unit.map(u -> Load.LEAST_N / u.newton()).orElse(LOADED_SHARE * largest);
-    List<Loaded> loaded = loaded(force, table.rows(), least);
-    return Optional.of(new PlateView(plan.name(), pieces, unit, loaded, mass(force, loaded, unit)));
-  }
-
-  private static double sum(List<Column> columns, int row) {
-    double sum = 0;
-    for (Column column : columns) {
-      sum += column.at(row);
-    }
-    return sum;
+    return columns.isEmpty() || table.rows() == 0
+        ? Optional.empty()
+        : Optional.of(new PlateViews(columns, table.rows()).view(plan.name(), unit));
   }
 
   private static List<Column> forces(Table table, PlatePlan plan, int vertical) {
@@ -56,29 +45,48 @@ final class PlateViews {
     return plan.column(Channel.of(Quantity.FORCE, vertical)).map(table::column).stream().toList();
   }
 
-  private static List<Double> pieces(IntToDoubleFunction force, int rows) {
-    int count = Math.min(PIECES, rows);
-    List<Double> pieces = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      pieces.add(
-          mean(force, (int) ((long) rows * i / count), (int) ((long) rows * (i + 1) / count)));
-    }
-    return pieces;
+  private PlateView view(String name, Optional<ForceUnit> unit) {
+    List<Double> means = means();
+    double sign = means.stream().mapToDouble(m -> m).sum() < 0 ? -1 : 1;
+    List<Double> pieces = means.stream().map(m -> sign * m).toList();
+    double largest = pieces.stream().mapToDouble(p -> p).max().orElse(0);
+    double least = unit.map(u -> Load.LEAST_N / u.newton()).orElse(LOADED_SHARE * largest);
+    List<Loaded> loaded = loaded(sign, least);
+    return new PlateView(name, pieces, unit, loaded, mass(sign, loaded, unit));
   }
 
-  private static double mean(IntToDoubleFunction force, int from, int to) {
+  private double force(int row) {
+    double sum = 0;
+    for (Column column : columns) {
+      sum += column.at(row);
+    }
+    return sum;
+  }
+
+  private double sum(int from, int to) {
     double sum = 0;
     for (int row = from; row < to; row++) {
-      sum += force.applyAsDouble(row);
+      sum += force(row);
     }
-    return sum / (to - from);
+    return sum;
   }
 
-  private static List<Loaded> loaded(IntToDoubleFunction force, int rows, double least) {
+  private List<Double> means() {
+    int count = Math.min(PIECES, rows);
+    List<Double> means = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int from = (int) ((long) rows * i / count);
+      int to = (int) ((long) rows * (i + 1) / count);
+      means.add(sum(from, to) / (to - from));
+    }
+    return means;
+  }
+
+  private List<Loaded> loaded(double sign, double least) {
     List<Loaded> stretches = new ArrayList<>();
     int from = -1;
     for (int row = 0; row <= rows; row++) {
-      boolean on = row < rows && force.applyAsDouble(row) >= least;
+      boolean on = row < rows && sign * force(row) >= least;
       if (on && from < 0) {
         from = row;
       } else if (!on && from >= 0) {
@@ -89,15 +97,12 @@ final class PlateViews {
     return stretches;
   }
 
-  private static OptionalDouble mass(
-      IntToDoubleFunction force, List<Loaded> loaded, Optional<ForceUnit> unit) {
+  private OptionalDouble mass(double sign, List<Loaded> loaded, Optional<ForceUnit> unit) {
     double sum = 0;
     int count = 0;
     for (Loaded stretch : loaded) {
-      for (int row = stretch.fromRow() - 1; row < stretch.toRow(); row++) {
-        sum += force.applyAsDouble(row);
-        count++;
-      }
+      sum += sign * sum(stretch.fromRow() - 1, stretch.toRow());
+      count += stretch.toRow() - stretch.fromRow() + 1;
     }
     return unit.isEmpty() || count == 0
         ? OptionalDouble.empty()

@@ -3,6 +3,7 @@ package caryatid.recording;
 import caryatid.remark.BadInput;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 
 /**
  * Which bytes something was read from.
@@ -36,6 +37,7 @@ public record Provenance(String name, long bytes, String sha512) {
   public static Provenance of(NamedBytes input) throws BadInput {
     try (InputStream in = input.open();
         Fingerprint fingerprint = new Fingerprint(in)) {
+      fingerprint.transferTo(OutputStream.nullOutputStream());
       return fingerprint.provenance(input.name());
     } catch (IOException e) {
       throw input.unreadable(e);

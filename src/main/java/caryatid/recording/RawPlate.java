@@ -33,7 +33,7 @@ final class RawPlate {
   }
 
   private void put(Channel channel, double[] values, double scale) {
-    for (int i = 0; i < values.length; i++) {
+    for (int i = 0; scale != 1 && i < values.length; i++) {
       values[i] *= scale;
     }
     series.put(channel, values);

@@ -30,6 +30,8 @@ public enum Reading implements Topic {
   NO_SUCH_RECORDING,
   NO_COLUMN,
   TWICE,
+  /** The description gives one column two meanings. */
+  TWO_MEANINGS,
   NO_PLATE_NAMES,
   NO_SUCH_PLATE,
   /** No column of a force plate at all. */
@@ -54,10 +56,16 @@ public enum Reading implements Topic {
   FORCE_SENSE,
   UNLOADED,
   OFF_PLATE,
+  OFF_PLATE_BY_MOMENTS,
+  OFF_PLATE_BY_SENSORS,
+  /** The exported centre of pressure and the one from forces and moments exclude each other. */
+  COP_CONTRADICTS,
   NO_RATE,
   NO_TIME,
   TIME_UNIT,
   TIME_UNIT_WRONG,
+  /** The description's unit makes no rate of a force plate, but another one does. */
+  TIME_UNIT_DESCRIBED,
   TIME_BACK,
   GAPS,
   RATES_DIFFER;

@@ -1,7 +1,5 @@
 package caryatid.recording;
 
-import java.util.Arrays;
-
 /** A fixed series of finite numbers; its unit and frame are said by whoever holds it. */
 public final class Samples {
   private final double[] values;
@@ -47,8 +45,11 @@ public final class Samples {
     return values[index];
   }
 
-  /** A copy of the samples from an index up to, not including, another. */
-  public double[] copy(int from, int to) {
-    return Arrays.copyOfRange(values, from, to);
+  /**
+   * The numbers themselves and no copy, for which a long recording leaves no room; whoever gets
+   * them does not change them.
+   */
+  public double[] shared() {
+    return values;
   }
 }

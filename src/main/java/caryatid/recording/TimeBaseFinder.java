@@ -111,39 +111,44 @@ final class TimeBaseFinder {
 
   /** The unit as stated, else the only one that makes a force plate's rate. */
   private Optional<TimeUnit> unit(int column, double[] times) {
-    ColumnName name = table.head().columns().get(column);
-    if (described.unit().isPresent()) {
-      return described.unit();
-    }
     if (table.clock()) {
       return Optional.of(TimeUnit.S);
     }
+    ColumnName name = table.head().columns().get(column);
     List<TimeUnit> possible = possible(times);
-    Optional<TimeUnit> stated = name.unit().flatMap(TimeUnit::named);
-    if (stated.isPresent() && (possible.isEmpty() || possible.contains(stated.get()))) {
-      return stated;
+    Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
+    Optional<TimeUnit> stated = described.unit().or(() -> inHeader);
+    if (stated.isPresent()) {
+      return possible.isEmpty() || possible.contains(stated.get())
+          ? stated
+          : wrong(name, stated.get(), possible.get(0), times);
     }
-    if (stated.isEmpty()
-        && possible.size() == 1
-        && !(possible.get(0) != TimeUnit.S && counts(times))) {
+    if (possible.size() == 1 && (possible.get(0) == TimeUnit.S || !counts(times))) {
       notes.remark(
           RecordingRemark.TIME_UNIT,
           Argument.term(possible.get(0)),
           Argument.of(rate(times, possible.get(0)), Unit.HZ));
       return Optional.of(possible.get(0));
     }
-    Place place = new Place(notes.file(), table.head().headerLine(), Optional.of(name.full()));
-    if (stated.isPresent()) {
-      notes.problem(
-          place,
-          Reading.TIME_UNIT_WRONG,
-          Argument.term(stated.get()),
-          Argument.of(rate(times, stated.get()), Unit.HZ),
-          Argument.text(name.name()));
-    } else {
-      notes.problem(place, Reading.TIME_UNIT, Argument.text(name.name()));
-    }
+    notes.problem(place(name), Reading.TIME_UNIT, Argument.text(name.name()));
     return Optional.empty();
+  }
+
+  private Optional<TimeUnit> wrong(
+      ColumnName name, TimeUnit stated, TimeUnit possible, double[] times) {
+    notes.problem(
+        place(name),
+        described.unit().isPresent() ? Reading.TIME_UNIT_DESCRIBED : Reading.TIME_UNIT_WRONG,
+        Argument.term(stated),
+        Argument.of(rate(times, stated), Unit.HZ),
+        Argument.text(name.name()),
+        Argument.term(possible),
+        Argument.of(rate(times, possible), Unit.HZ));
+    return Optional.empty();
+  }
+
+  private Place place(ColumnName name) {
+    return new Place(notes.file(), table.head().headerLine(), Optional.of(name.full()));
   }
 
   /** Steps of one: such a column may as well count samples. */

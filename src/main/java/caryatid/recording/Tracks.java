@@ -35,8 +35,17 @@ final class Tracks {
                 table, plan, cells, units.force().orElseThrow(), timeline, notes)
             : converted(plan, units);
     new TrackOddities(track, notes).remark();
-    plan.layout().size().ifPresent(edges -> new EdgeCheck(edges, notes).check(track));
+    plan.layout()
+        .size()
+        .ifPresent(edges -> new EdgeCheck(edges, offPlate(plan), notes).check(track));
     return track;
+  }
+
+  private static Reading offPlate(PlatePlan plan) {
+    if (plan.sensors().isEmpty()) {
+      return Questions.exported(plan) ? Reading.OFF_PLATE : Reading.OFF_PLATE_BY_MOMENTS;
+    }
+    return Reading.OFF_PLATE_BY_SENSORS;
   }
 
   private PlateTrack converted(PlatePlan plan, PlateUnits units) {

@@ -5,10 +5,11 @@ import caryatid.geometry.Direction;
 
 /**
  * Centre of pressure from forces and moments about a zero-moment origin below the surface. With p
- * the origin's position from the surface's centre and k the vertical axis, along a horizontal axis
- * i: r_i = p_i + (e_ikj M_j - p_k F_i) / F_k, e the permutation symbol of a right-handed frame. For
- * k = z these are C3D's x = -(My + c Fx)/Fz + a and y = (Mx - c Fy)/Fz + b with (a, b, c) = p. A
- * change of sign of force and moment together (action or reaction) leaves r as it is.
+ * the origin's position from the export's zero in the surface and k the vertical axis, along a
+ * horizontal axis i: r_i = p_i + (e_ikj M_j - p_k F_i) / F_k, e the permutation symbol of a
+ * right-handed frame. For k = z these are C3D's x = -(My + c Fx)/Fz + a and y = (Mx - c Fy)/Fz + b
+ * with (a, b, c) = p. A change of sign of force and moment together (action or reaction) leaves r
+ * as it is.
  */
 final class TrueOriginCop {
   private final Axes axes;

@@ -14,6 +14,11 @@ public record Problem(Place place, Topic topic, List<Argument> arguments) {
     arguments = List.copyOf(arguments);
   }
 
+  /** The same problem, in a file of another name. */
+  public Problem in(String file) {
+    return new Problem(new Place(file, place.line(), place.column()), topic, arguments);
+  }
+
   /** A problem with its arguments in order. */
   public static Problem at(Place place, Topic topic, Argument... arguments) {
     return new Problem(place, topic, List.of(arguments));

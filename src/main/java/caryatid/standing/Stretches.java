@@ -75,9 +75,11 @@ final class Stretches {
   }
 
   private QuietStretch cut(Stretch byHand) throws BadInput {
-    int from = firstAt(byHand.fromS());
+    // Half a sample earlier and later: a rate that follows from rounded times is never quite even.
+    double halfS = 0.5 / recording.rateHz();
+    int from = firstAt(byHand.fromS() - halfS);
     int to = from;
-    while (to < recording.timeS().size() && recording.timeS().at(to) <= byHand.toS()) {
+    while (to < recording.timeS().size() && recording.timeS().at(to) <= byHand.toS() + halfS) {
       if (!traces.usable().at(to)) {
         throw bad(StandProblem.GAP_BY_HAND, Argument.of(recording.timeS().at(to), Unit.S));
       }

@@ -49,17 +49,15 @@ final class Trace {
   /** What one plate recorded. */
   static Trace of(LineOf of, PlateTrack track) {
     int n = track.copRightMm().size();
-    double[][] cop = {track.copRightMm().copy(0, n), track.copAnteriorMm().copy(0, n)};
-    double[] ones = new double[n];
-    Arrays.fill(ones, 1);
+    double[][] cop = {track.copRightMm().shared(), track.copAnteriorMm().shared()};
     return new Trace(
         of,
         track.plate(),
         cop,
-        track.upN().map(up -> up.copy(0, n)).orElse(ones),
+        track.upN().map(Samples::shared).orElseGet(() -> ones(n)),
         track.upN().isPresent(),
-        track.horizontal().map(Horizontal::rightN).map(Trace::all).orElse(new double[0]),
-        track.horizontal().map(Horizontal::anteriorN).map(Trace::all).orElse(new double[0]));
+        track.horizontal().map(Horizontal::rightN).map(Samples::shared).orElse(new double[0]),
+        track.horizontal().map(Horizontal::anteriorN).map(Samples::shared).orElse(new double[0]));
   }
 
   /** Both feet together: forces added, the centre of pressure their force-weighted mean. */
@@ -84,6 +82,9 @@ final class Trace {
 
   /** The samples from an index up to, not including, another. */
   Trace cut(int from, int to) {
+    if (from == 0 && to == size()) {
+      return this;
+    }
     double[][] cop = {
       Arrays.copyOfRange(rightMm, from, to), Arrays.copyOfRange(anteriorMm, from, to)
     };
@@ -105,8 +106,10 @@ final class Trace {
     return pushRightN.length > 0;
   }
 
-  private static double[] all(Samples samples) {
-    return samples.copy(0, samples.size());
+  private static double[] ones(int size) {
+    double[] ones = new double[size];
+    Arrays.fill(ones, 1);
+    return ones;
   }
 
   private static double[] sum(double[] a, double[] b) {

@@ -38,7 +38,7 @@ public final class Check {
     for (NamedBytes file : inputs.recordings()) {
       Recording recording = Importer.read(file, setting.plate());
       recordings.add(recording);
-      stands.add(setting.stand(recording));
+      stands.add(stand(setting, recording, file.name()));
     }
     Distinct.check(inputs, recordings, beside.used());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts());
@@ -46,5 +46,18 @@ public final class Check {
         new Result(Result.VERSION, Program.NAME, List.of(state)),
         List.copyOf(recordings),
         beside.used());
+  }
+
+  /**
+   * A recording knows its file without the folders before it; a problem names it as it was given.
+   */
+  private static Stand stand(Setting setting, Recording recording, String given) throws BadInput {
+    try {
+      return setting.stand(recording);
+    } catch (BadInput e) {
+      String bare = recording.provenance().name();
+      throw new BadInput(
+          e.problems().stream().map(p -> p.place().file().equals(bare) ? p.in(given) : p).toList());
+    }
   }
 }

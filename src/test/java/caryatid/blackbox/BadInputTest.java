@@ -204,7 +204,7 @@ class BadInputTest {
     Run run = folder.check("--from", "3", "--to", "7.9");
     assertThat(folder.complaint(run))
         .isEqualTo(
-            "stand.csv: expected at least 5.00 s between --from and --to, found 4.89 s. Both count"
+            "stand.csv: expected at least 5.00 s between --from and --to, found 4.90 s. Both count"
                 + " from the first sample, and the recording lasts 20.00 s. Set a longer part.");
     assertThat(run.code()).isEqualTo(1);
   }
@@ -235,7 +235,7 @@ class BadInputTest {
         .isEqualTo(
             "out/stand-report.pdf: is there already, and nothing is overwritten without"
                 + " being asked."
-                + " Choose another folder with --out, or add --replace.");
+                + " Choose another name or folder, or add --replace.");
     assertThat(run.code()).isEqualTo(1);
     assertThat(path.resolve("out/stand-report.pdf")).hasContent("kept");
   }

@@ -287,8 +287,124 @@ class BadExportTest {
         Exports.rows("time_ms,Fz,CoPx,CoPy", "#000,800,1,2", 5),
         USUAL,
         "stand.csv line 1, column time_ms: the unit is given as ms, which would make 1.0 Hz, no rate"
-            + " of a force plate. Add to the plate description: time: {column: time, unit: us}, or s,"
-            + " ms.");
+            + " of a force plate; in us it would be 1000.0 Hz. Add to the plate description: time:"
+            + " {column: time, unit: us}");
+  }
+
+  @Test
+  void timesThatTheDescriptionTakesForSecondsAndAreMilliseconds() {
+    refused(
+        Exports.rows("Time,Fz,CoPx,CoPy", "#,800,1,2", 5),
+        new Described().time("Time", TimeUnit.S).plate(plate()).get(),
+        "stand.csv line 1, column Time: the plate description gives the unit of the times as s, which"
+            + " would make 1.0 Hz, no rate of a force plate; in ms it would be 1000.0 Hz. Correct in"
+            + " it: time: {column: Time, unit: ms}; if 1.0 Hz is right, write that as rate-hz"
+            + " instead.");
+  }
+
+  /** 10 Hz is the slowest rate of a plate. */
+  @Test
+  void tenHertzInSecondsIsARateAndNineIsNot() {
+    assertThat(slow("0.1")).isEmpty();
+    assertThat(slow("0.11")).singleElement().asString().contains("would make 9.1 Hz");
+  }
+
+  private static List<String> slow(String step) {
+    StringBuilder rows = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
+    for (int i = 0; i < 10; i++) {
+      rows.append(i * Double.parseDouble(step)).append(",800,1,2\n");
+    }
+    return Exports.refusals(Exports.text(rows.toString()), USUAL);
+  }
+
+  @Test
+  void aColumnWithTwoMeanings() {
+    refused(
+        Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,1,2", 3),
+        new Described()
+            .plate(
+                plate()
+                    .column(Channel.COP_X, "CoPx")
+                    .column(Channel.COP_Y, "CoPx")
+                    .column(Channel.FORCE_Z, "Time"))
+            .get(),
+        "stand.csv line 1, column Time: the plate description gives column 'Time' two meanings. Give"
+            + " each its own column in it.",
+        "stand.csv line 1, column CoPx: the plate description gives column 'CoPx' two meanings. Give"
+            + " each its own column in it.");
+  }
+
+  @Test
+  void anUnknownUnitInARowOfUnits() {
+    refused(
+        Exports.rows("Time,Fz,CoPx,CoPy\ns,N,furlong,furlong", "0.0#,800,1,2", 3),
+        new Described()
+            .plate(
+                new Described.Plate("plate 1")
+                    .column(Channel.COP_X, "CoPx")
+                    .column(Channel.COP_Y, "CoPy")
+                    .column(Channel.FORCE_Z, "Fz"))
+            .get(),
+        "stand.csv line 2, column CoPx: expected a unit of the centre of pressure, found 'furlong'."
+            + " Export in another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch"
+            + " for the centre of pressure.",
+        "stand.csv line 2, column CoPy: expected a unit of the centre of pressure, found 'furlong'."
+            + " Export in another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch"
+            + " for the centre of pressure.",
+        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). Add to the plate"
+            + " description under the plate: units: {cop: mm}, or cm, m, inch.");
+  }
+
+  /** The remedy names what the centre of pressure was computed from. */
+  @Test
+  void aComputedCentreBesideThePlate() {
+    refused(
+        Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,0,0,800,16000,-240000", 3),
+        new Described().plate(plate().trueOrigin(0, 0, -40).edges(-200, 200, -300, 300)).get(),
+        "stand.csv: plate 1: the centre of pressure from forces and moments lies beside the plate, on"
+            + " average 300.0 mm to the right and 20.0 mm forward; the plate reaches from −200.0 mm to"
+            + " 200.0 mm and from −300.0 mm to 300.0 mm. Check the unit of the moments (units:"
+            + " moment), true-origin-mm, the axes and the edges in the plate description.");
+  }
+
+  @Test
+  void cellsWhoseCentreLiesBesideThePlate() {
+    Sensors cells =
+        new Sensors.LoadCells(
+            List.of(new Sensors.LoadCell("A", 250, 0), new Sensors.LoadCell("B", 260, 0)));
+    refused(
+        Exports.rows("Time,A,B", "0.0#,400,400", 3),
+        new Described().plate(plate().sensors(cells).edges(-200, 200, -300, 300)).get(),
+        "stand.csv: plate 1: the centre of pressure from the sensors lies beside the plate, on average"
+            + " 255.0 mm to the right and 0.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm"
+            + " and from −300.0 mm to 300.0 mm. Check the sensors' columns and places and the edges in"
+            + " the plate description.");
+  }
+
+  /** 20.5 mm apart all the time, and so in one direction and its opposite that the mean is 0. */
+  @Test
+  void anExportedCentreThatContradictsTheMoments() {
+    Described.Plate moments = plate().trueOrigin(0, 0, -40);
+    String sentence =
+        "stand.csv: plate 1: the exported centre of pressure and the one from forces and moments are"
+            + " 20.5 mm apart (root mean square); on average the computed one lies %s to the right and"
+            + " 0.0 mm forward. One of them is wrong: check the units of moment and centre of"
+            + " pressure, true-origin-mm and the axes in the plate description. If the export's"
+            + " moments are not about that origin, leave their columns out of it.";
+    String names = "Time,Fx,Fy,Fz,Mx,My,CoPx,CoPy\n";
+    refused(
+        Exports.text(names + "0.00,0,0,800,16000,0,20.5,20\n0.01,0,0,800,16000,0,20.5,20\n"),
+        new Described().plate(moments).get(),
+        sentence.formatted("−20.5 mm"));
+    refused(
+        Exports.text(names + "0.00,0,0,800,16000,0,20.5,20\n0.01,0,0,800,16000,0,-20.5,20\n"),
+        new Described().plate(moments).get(),
+        sentence.formatted("0.0 mm"));
+    assertThat(
+            Exports.refusals(
+                Exports.text(names + "0.00,0,0,800,16000,0,20,20\n0.01,0,0,800,16000,0,20,20\n"),
+                new Described().plate(moments).get()))
+        .isEmpty();
   }
 
   @Test

@@ -157,13 +157,13 @@ class ValuesTest {
     NamedBytes wrong = export(names, 50, i -> "0,0,800,16000,-8000,10,23");
     assertThat(Exports.remarks(Exports.read(right, new Described().rate(100).plate(plate).get())))
         .contains(
-            "plate 1: the exported centre of pressure and the one from forces and moments agree; on"
-                + " average they differ by 0.0 mm.");
+            "plate 1: the exported centre of pressure and the one from forces and moments agree; they"
+                + " are 0.0 mm apart (root mean square).");
     assertThat(Exports.remarks(Exports.read(wrong, new Described().rate(100).plate(plate).get())))
         .contains(
-            "plate 1: the centre of pressure from forces and moments lies on average 0.0 mm to the"
-                + " right of the exported one and −3.0 mm anterior to it. The exported one is used;"
-                + " check the true origin and the units.");
+            "plate 1: the exported centre of pressure and the one from forces and moments are 3.0 mm"
+                + " apart (root mean square); on average the computed one lies 0.0 mm to the right and"
+                + " −3.0 mm forward. The exported one is used; check the true origin and the units.");
   }
 
   @Test
@@ -230,12 +230,9 @@ class ValuesTest {
 
   /** FIPS 180-4, the 512-bit digest of "abc", as NIST's example prints it (from memory). */
   @Test
-  void theBytesAreCountedAndDigested() {
-    Inspection inspection =
-        Importer.inspect(
-            NamedBytes.of("abc", "abc".getBytes(StandardCharsets.UTF_8)),
-            java.util.Optional.empty());
-    Provenance provenance = inspection.provenance().orElseThrow();
+  void theBytesAreCountedAndDigested() throws BadInput {
+    Provenance provenance =
+        Provenance.of(NamedBytes.of("abc", "abc".getBytes(StandardCharsets.UTF_8)));
     assertThat(provenance.bytes()).isEqualTo(3);
     assertThat(provenance.sha512())
         .isEqualTo(

@@ -120,4 +120,22 @@ class QuietStretchTest {
         .containsExactly(
             new LeftOut(0, 2.99, Reason.BY_HAND), new LeftOut(12.01, 39.99, Reason.BY_HAND));
   }
+
+  /** Times from a rate that is not quite 100 Hz: sample 300 stands at 2.9999 or at 3.0001 s. */
+  @Test
+  void aStretchSetByHandBeginsAtTheNearestSample() throws BadInput {
+    for (double rateHz : new double[] {99.997, 100.003}) {
+      Recording recording = Made.at(rateHz, 40).plate("p", sway(1), sway(2), i -> 400).recording();
+      StandAnalysis.Conditions byHand =
+          new StandAnalysis.Conditions(
+              new Stance.ProstheticFootOnPlate(Optional.empty()),
+              List.of(caryatid.geometry.Side.LEFT),
+              OptionalDouble.empty(),
+              caryatid.recording.PlateAccuracy.ASSUMED,
+              Optional.of(new Stretch(3, 12)));
+      QuietStretch stretch = StandAnalysis.analyse(recording, byHand).stretch();
+      assertThat(stretch.fromIndex()).as("at %s Hz", rateHz).isEqualTo(300);
+      assertThat(stretch.toIndex()).as("at %s Hz", rateHz).isEqualTo(1201);
+    }
+  }
 }

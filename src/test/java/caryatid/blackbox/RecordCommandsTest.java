@@ -17,7 +17,8 @@ class RecordCommandsTest {
 
   @BeforeEach
   void startRecord() {
-    Run run = record("start", "K7-right", "--by", "AB", "wearer=K7", "side=right", "level=transtibial");
+    Run run =
+        record("start", "K7-right", "--by", "AB", "wearer=K7", "side=right", "level=transtibial");
     assertThat(run).isEqualTo(new Run(0, "Started record K7-right in " + folder + "\n", ""));
   }
 
@@ -32,10 +33,22 @@ class RecordCommandsTest {
         .isEqualTo(
             "17031960: looks like a date of birth, and a record holds none. Choose a code such as"
                 + " K7-right; if this is one, add --sure.\n");
-    assertThat(record("start", "K8", "--by", "AB", "wearer=Anna", "side=left", "level=transtibial").err())
+    assertThat(
+            record("start", "K8", "--by", "AB", "wearer=Anna", "side=left", "level=transtibial")
+                .err())
         .startsWith("Anna: looks like a name");
     assertThat(record("list").out()).isEqualTo("K7-right\n");
-    assertThat(record("start", "Depot", "--sure", "--by", "AB", "wearer=K8", "side=left", "level=transtibial").code())
+    assertThat(
+            record(
+                    "start",
+                    "Depot",
+                    "--sure",
+                    "--by",
+                    "AB",
+                    "wearer=K8",
+                    "side=left",
+                    "level=transtibial")
+                .code())
         .isZero();
   }
 
@@ -66,7 +79,8 @@ class RecordCommandsTest {
     assertThat(record("add", "K7-right", "erasure", "--by", "AB").code()).isEqualTo(2);
     assertThat(record("add", "K7-right", "note", "--by", "AB", "--corrects", "1", "text=x").code())
         .isEqualTo(2);
-    assertThat(record("add", "K7-right", "note", "--by", "AB", "--keep", "walk.csv").code()).isEqualTo(2);
+    assertThat(record("add", "K7-right", "note", "--by", "AB", "--keep", "walk.csv").code())
+        .isEqualTo(2);
     assertThat(record("start").code()).isEqualTo(2);
   }
 
@@ -74,11 +88,25 @@ class RecordCommandsTest {
   void valuesInRowsAreGivenAsArguments() {
     Run run =
         record(
-            "add", "K7-right", "bench-alignment", "--by", "AB",
-            "items[1].item=socket flexion", "items[1].set=5", "items[1].unit=deg",
-            "items[2].item=foot rotation", "items[2].set=7", "items[2].unit=deg");
+            "add",
+            "K7-right",
+            "bench-alignment",
+            "--by",
+            "AB",
+            "items[1].item=socket flexion",
+            "items[1].set=5",
+            "items[1].unit=deg",
+            "items[2].item=foot rotation",
+            "items[2].set=7",
+            "items[2].unit=deg");
     assertThat(run)
-        .isEqualTo(new Run(0, "Added entry 2 to record K7-right: bench alignment\n", ""));
+        .isEqualTo(
+            new Run(
+                0,
+                "Added entry 2 to record K7-right: bench alignment\nTake care: Entry 2 sets the"
+                    + " alignment and says nothing of fasteners secured to torque. Check them before"
+                    + " the wearer stands or walks.\n",
+                ""));
     assertThat(record("show", "K7-right").out())
         .contains("      socket flexion; set 5 deg\n      foot rotation; set 7 deg\n");
     assertThat(record("add", "K7-right", "bench-alignment", "--by", "AB", "items[2].set=7").err())
@@ -100,6 +128,45 @@ class RecordCommandsTest {
             .replaceAll("(?m)^[a-z-]+:  #.*\n", ""));
     assertThat(record("add", "K7-right", "length", "--by", "AB", "--from", file.toString()).out())
         .isEqualTo("Added entry 2 to record K7-right: length\n");
+  }
+
+  @Test
+  void theReportOfARecordIsWrittenAndNotOverAnotherUnasked() throws IOException {
+    Path pdf = folder.resolve("reports/K7.pdf");
+    assertThat(record("report", "K7-right", "--out", pdf.toString()))
+        .isEqualTo(new Run(0, "Report: " + pdf + "\n", ""));
+    byte[] first = Files.readAllBytes(pdf);
+    assertThat(new String(first, 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+        .isEqualTo("%PDF-");
+    assertThat(record("report", "K7-right", "--out", pdf.toString()))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                pdf
+                    + ": is there already, and nothing is overwritten without being asked. Choose"
+                    + " another folder with --out, or add --replace.\n"));
+    assertThat(
+            record("report", "K7-right", "--out", pdf.toString(), "--replace", "--language", "de")
+                .code())
+        .isZero();
+    assertThat(Files.readAllBytes(pdf)).isNotEqualTo(first);
+    assertThat(record("report", "K7-right").code()).isEqualTo(2);
+    assertThat(record("report", "K9", "--out", folder.resolve("no.pdf").toString()).err())
+        .startsWith("K9: there is no record of that code");
+    assertThat(folder.resolve("no.pdf")).doesNotExist();
+  }
+
+  @Test
+  void theReportOfADamagedRecordSaysSoAndIsWritten() throws IOException {
+    record("add", "K7-right", "note", "--by", "AB", "text=steady");
+    Path entry = folder.resolve("records/K7-right/v2/content/0002-note/entry.json");
+    Files.writeString(entry, Files.readString(entry).replace("steady", "sturdy"));
+    Path pdf = folder.resolve("K7.pdf");
+    Run run = record("report", "K7-right", "--out", pdf.toString());
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err()).contains("0002-note/entry.json: is not what was added");
+    assertThat(pdf).exists();
   }
 
   @Test
@@ -127,11 +194,18 @@ class RecordCommandsTest {
   void aCheckForARecordThatIsNotThereIsRefusedBeforeAnyWork() {
     Run run =
         Run.caryatid(
-            "check", "sample-recordings/k7/barefoot-1.csv",
-            "--trial", "sample-recordings/k7/barefoot.yaml",
-            "--plate", "sample-recordings/k7/plate.yaml",
-            "--out", folder.resolve("out").toString(),
-            "--record", "K9", "--records", folder.toString());
+            "check",
+            "sample-recordings/k7/barefoot-1.csv",
+            "--trial",
+            "sample-recordings/k7/barefoot.yaml",
+            "--plate",
+            "sample-recordings/k7/plate.yaml",
+            "--out",
+            folder.resolve("out").toString(),
+            "--record",
+            "K9",
+            "--records",
+            folder.toString());
     assertThat(run)
         .isEqualTo(
             new Run(
@@ -144,7 +218,8 @@ class RecordCommandsTest {
   }
 
   private Run record(String command, String first, String... rest) {
-    List<String> all = new ArrayList<>(List.of("record", command, "--records", folder.toString(), first));
+    List<String> all =
+        new ArrayList<>(List.of("record", command, "--records", folder.toString(), first));
     all.addAll(List.of(rest));
     return Run.caryatid(all.toArray(String[]::new));
   }

@@ -48,20 +48,22 @@ class ArchitectureTest {
         "sheet recording standing loadline geometry uncertainty remark",
         "org.apache.commons.math3.."),
     new Row(
-        "wording", "alignment sheet recording standing loadline geometry uncertainty remark", ""),
-    new Row(
-        "chart",
-        "wording alignment sheet recording standing loadline geometry uncertainty remark",
-        "org.jfree.. java.awt.."),
-    new Row(
-        "report",
-        "chart wording alignment sheet recording standing loadline geometry uncertainty remark",
-        "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
-            + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
-    new Row(
         "fitting",
         "alignment sheet recording standing loadline geometry uncertainty remark",
         "io.ocfl.. com.fasterxml.jackson.."),
+    new Row(
+        "wording",
+        "fitting alignment sheet recording standing loadline geometry uncertainty remark",
+        ""),
+    new Row(
+        "chart",
+        "wording fitting alignment sheet recording standing loadline geometry uncertainty remark",
+        "org.jfree.. java.awt.."),
+    new Row(
+        "report",
+        "chart wording fitting alignment sheet recording standing loadline geometry uncertainty remark",
+        "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
+            + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(
         "workflow",
         "fitting report chart wording alignment sheet recording standing loadline geometry"

@@ -26,11 +26,21 @@ record Scale(int oneTo, Spot origin) {
    * @throws IllegalArgumentException if the places fit at no scale
    */
   static Scale fitting(Collection<Place> places, Box room) {
+    return fitting(places, room, 0);
+  }
+
+  /**
+   * The largest scale not above another.
+   *
+   * @param least one to so many at the least
+   */
+  static Scale fitting(Collection<Place> places, Box room, int least) {
     double left = across(places).min().orElse(0);
     double right = across(places).max().orElse(0);
     double top = places.stream().mapToDouble(Place::heightMm).max().orElse(1);
     int oneTo =
         IntStream.of(CHOICES)
+            .filter(c -> c >= least)
             .filter(c -> (right - left) / c <= room.widthMm() && top / c <= room.heightMm())
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("too large to draw: " + top + " mm"));

@@ -5,6 +5,7 @@ import caryatid.fitting.FieldType;
 import caryatid.fitting.Form;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.io.BufferedReader;
 import java.io.Console;
@@ -69,7 +70,8 @@ final class Questions {
     do {
       out.println(
           wording.fill(
-              "Record.askRow", RecordPart.texts(rows.size() + 1, FieldText.label(field, wording))));
+              "Record.askRow",
+              RecordPart.texts(rows.size() + 1, new EntryWords(wording).label(field.key()))));
       row = row(form, field.required() && rows.isEmpty());
       row.ifPresent(rows::add);
     } while (row.isPresent());
@@ -91,13 +93,13 @@ final class Questions {
   }
 
   private String question(Field field) {
-    String label = FieldText.label(field, wording);
+    String label = new EntryWords(wording).label(field.key());
     String hint =
         field.type() instanceof FieldType.Choice choice
             ? String.join(", ", choice.words())
             : field.type() instanceof FieldType.YesNo
                 ? wording.word("Record.yesOrNo")
-                : FieldText.unit(field.key());
+                : EntryWords.unit(field.key());
     return hint.isEmpty() ? label : label + " (" + hint + ")";
   }
 

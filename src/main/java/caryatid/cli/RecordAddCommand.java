@@ -65,9 +65,9 @@ final class RecordAddCommand extends RecordPart {
     RecordCode record = code(code);
     Optional<Entry.Correction> corrects =
         Optional.ofNullable(correction).map(c -> new Entry.Correction(c.number, c.why));
-    Entry added = store.add(record, entry.addition(kind, values, corrects, wording));
-    say("Record.added", added.number(), code, wording.word(added.kind()));
-    RecordText.remarks(store.read(record), wording).forEach(out()::println);
+    Entry added = store.add(record, entry.addition(kind, values, corrects, wording()));
+    say("Record.added", added.number(), code, wording().word(added.kind()));
+    RecordText.warnings(store.read(record), wording()).forEach(out()::println);
     return 0;
   }
 }

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
       RecordNextCommand.class,
       RecordShowCommand.class,
       RecordCompareCommand.class,
+      RecordReportCommand.class,
       RecordVerifyCommand.class,
       RecordPackCommand.class,
       RecordUnpackCommand.class,

@@ -4,6 +4,7 @@ import caryatid.fitting.Answers;
 import caryatid.fitting.Comparison;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.wording.EntryWords;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -39,14 +40,17 @@ final class RecordCompareCommand extends RecordPart {
     String row = difference.row().isEmpty() ? "" : ", " + difference.row();
     say(
         "Record.difference",
-        wording.word(difference.kind()) + row + ", " + FieldText.label(difference.field(), wording),
+        wording().word(difference.kind())
+            + row
+            + ", "
+            + new EntryWords(wording()).label(difference.field()),
         text(difference.field(), difference.before()),
         text(difference.field(), difference.after()));
   }
 
   private String text(String field, Optional<Answers.Value> value) {
     return value
-        .map(v -> FieldText.value(field, v, wording))
-        .orElse(wording.word("Record.nothing"));
+        .map(v -> new EntryWords(wording()).value(field, v))
+        .orElse(wording().word("Record.nothing"));
   }
 }

@@ -5,6 +5,7 @@ import caryatid.fitting.Field;
 import caryatid.fitting.FieldType;
 import caryatid.fitting.Form;
 import caryatid.fitting.Store;
+import caryatid.wording.EntryWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -40,12 +41,12 @@ final class RecordFormCommand extends RecordPart {
     if (field.type() instanceof FieldType.Rows) {
       return "";
     }
-    String label = FieldText.label(field, wording);
+    String label = new EntryWords(wording()).label(field.key());
     if (field.type() instanceof FieldType.Choice choice) {
       return label + ": " + String.join(", ", choice.words());
     }
     return field.type() instanceof FieldType.YesNo
-        ? label + ": " + wording.word("Record.yesOrNo")
+        ? label + ": " + wording().word("Record.yesOrNo")
         : label;
   }
 }

@@ -6,11 +6,11 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What all commands of the fitting record share: the folder, the language, where to print. */
@@ -18,7 +18,12 @@ abstract class RecordPart implements Callable<Integer> {
   static final String CODE = "The record's code, such as K7-right; never a name.";
   static final String BY = "Initials of who does it; asked for at a terminal if left out.";
 
-  final Wording wording = Wording.in(Locale.ENGLISH);
+  @Option(
+      names = "--language",
+      paramLabel = "CODE",
+      defaultValue = "en",
+      description = "Language of what is shown: en, de, fr or es; en if left out.")
+  private CheckCommand.Language language;
 
   @Mixin private RecordsFolder records;
 
@@ -26,10 +31,14 @@ abstract class RecordPart implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput {
-    return run(records.store(wording));
+    return run(records.store(wording()));
   }
 
   abstract int run(Store store) throws BadInput;
+
+  Wording wording() {
+    return Wording.in(language.locale());
+  }
 
   RecordsFolder records() {
     return records;
@@ -44,7 +53,7 @@ abstract class RecordPart implements Callable<Integer> {
   }
 
   void say(String key, Object... arguments) {
-    out().println(wording.fill(key, texts(arguments)));
+    out().println(wording().fill(key, texts(arguments)));
   }
 
   static Argument[] texts(Object... arguments) {

@@ -18,7 +18,7 @@ final class RecordShowCommand extends RecordPart {
   @Override
   int run(Store store) throws BadInput {
     FittingRecord record = store.read(code(code));
-    RecordText.lines(record, wording).forEach(out()::println);
+    RecordText.lines(record, wording()).forEach(out()::println);
     if (record.damage().isEmpty()) {
       return 0;
     }

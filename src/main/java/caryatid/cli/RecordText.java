@@ -1,18 +1,19 @@
 package caryatid.cli;
 
-import caryatid.fitting.Answers;
 import caryatid.fitting.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.KeptFile;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
+import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import caryatid.remark.Weight;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** A record as lines for a terminal. */
 final class RecordText {
@@ -24,10 +25,12 @@ final class RecordText {
   private static final String FINDINGS = "findings";
 
   private final Wording wording;
+  private final EntryWords words;
   private final List<String> lines = new ArrayList<>();
 
   private RecordText(Wording wording) {
     this.wording = wording;
+    this.words = new EntryWords(wording);
   }
 
   static List<String> lines(FittingRecord record, Wording wording) {
@@ -36,20 +39,32 @@ final class RecordText {
     text.say("", "Record.head", view.code().text(), record.size(), view.headDigest());
     view.timeline().forEach(text::line);
     text.offsets(view.offsets());
-    text.lines.addAll(remarks(record, wording));
+    text.open(view.open());
+    text.remarks(view.remarks());
     return List.copyOf(text.lines);
   }
 
-  /** What is outside a maker's limit. */
-  static List<String> remarks(FittingRecord record, Wording wording) {
+  /** What somebody who has just added an entry must know: makers' limits, and dangers left open. */
+  static List<String> warnings(FittingRecord record, Wording wording) {
     RecordText text = new RecordText(wording);
-    RecordView.of(record)
-        .remarks()
-        .forEach(
-            r ->
-                text.say(
-                    "", "ResultText.remark", wording.word(r.topic().weight()), wording.say(r)));
+    RecordView view = RecordView.of(record);
+    text.remarks(view.remarks());
+    text.remarks(view.open().stream().filter(r -> r.topic().weight() == Weight.SAFETY).toList());
     return text.lines;
+  }
+
+  private void remarks(List<Remark> remarks) {
+    for (Remark remark : remarks) {
+      say("", "ResultText.remark", wording.word(remark.topic().weight()), wording.say(remark));
+    }
+  }
+
+  private void open(List<Remark> open) {
+    if (!open.isEmpty()) {
+      lines.add("");
+      lines.add(wording.word("FittingReport.OPEN"));
+    }
+    open.forEach(remark -> lines.add("  " + wording.say(remark)));
   }
 
   private void line(RecordView.Line line) {
@@ -66,38 +81,8 @@ final class RecordText {
         entry.by(),
         wording.word(entry.kind()) + corrected);
     entry.corrects().ifPresent(c -> say(INDENT, "Record.corrects", c.number(), c.why()));
-    answers(INDENT, entry.content());
+    words.lines(entry.content(), FINDINGS).forEach(said -> lines.add(INDENT + said));
     entry.files().forEach(this::file);
-  }
-
-  private void answers(String indent, Answers answers) {
-    for (Map.Entry<String, Answers.Value> answer : answers.values().entrySet()) {
-      if (answer.getKey().equals(FINDINGS)) {
-        continue;
-      }
-      if (answer.getValue() instanceof Answers.Value.Rows rows) {
-        rows.rows().forEach(row -> lines.add(indent + row(row)));
-      } else {
-        String value = FieldText.value(answer.getKey(), answer.getValue(), wording);
-        say(indent, "Record.field", FieldText.label(answer.getKey(), wording), value);
-      }
-    }
-  }
-
-  /** The row's own words first; a unit that has a field of its own stands behind its numbers. */
-  private String row(Answers row) {
-    String unit = row.words("unit").map(u -> " " + u).orElse("");
-    List<String> parts = new ArrayList<>();
-    row.values()
-        .forEach(
-            (key, value) -> {
-              if (!key.equals("unit")) {
-                String text = FieldText.value(key, value, wording);
-                String number = value instanceof Answers.Value.Amount ? text + unit : text;
-                parts.add(parts.isEmpty() ? number : FieldText.label(key, wording) + " " + number);
-              }
-            });
-    return String.join("; ", parts);
   }
 
   private void file(KeptFile file) {

@@ -46,6 +46,13 @@ record Custody(StoreFolder folder, Duration patience) {
     }
   }
 
+  /** Whether nothing about a record was interrupted: no erasure, no version that is not listed. */
+  boolean isSettled(FittingRecord record) {
+    return record.damage().isEmpty()
+        && !erasing(record.code()).isPending()
+        && !Files.exists(folder.record(record.code()).resolve("v" + (record.size() + 1)));
+  }
+
   /** Settles a record unless it is in use or cannot be written; then it is shown as it is. */
   void settleIfPossible(RecordCode code) {
     try {

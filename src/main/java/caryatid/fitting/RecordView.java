@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param headDigest SHA-512 that vouches for the whole record, hexadecimal
  * @param timeline all entries that are whole, in the order they were added
  * @param offsets one series for each plane, side and landmark, in the order they first occur
+ * @param changes what was changed from stand to stand
+ * @param open what is left open
  * @param remarks what is outside a limit that a maker states
  * @param damage what is not whole
  */
@@ -24,6 +26,8 @@ public record RecordView(
     String headDigest,
     List<Line> timeline,
     List<OffsetSeries> offsets,
+    List<StandChange> changes,
+    List<Remark> open,
     List<Remark> remarks,
     List<Problem> damage) {
 
@@ -38,6 +42,8 @@ public record RecordView(
   public RecordView {
     timeline = List.copyOf(timeline);
     offsets = List.copyOf(offsets);
+    changes = List.copyOf(changes);
+    open = List.copyOf(open);
     remarks = List.copyOf(remarks);
     damage = List.copyOf(damage);
   }
@@ -48,13 +54,22 @@ public record RecordView(
         record.entries().stream()
             .map(e -> new Line(e, record.correctionOf(e).map(Entry::number)))
             .toList();
+    List<Entry> valid = record.valid();
+    List<OffsetSeries> offsets = series(valid);
     return new RecordView(
         record.code(),
         record.headDigest(),
         timeline,
-        series(record.valid()),
-        MakersLimits.check(record.valid()),
+        offsets,
+        StandChange.of(valid),
+        OpenItems.of(valid, offsets),
+        MakersLimits.check(valid),
         record.damage());
+  }
+
+  /** The same view with other damage. */
+  public RecordView withDamage(List<Problem> found) {
+    return new RecordView(code, headDigest, timeline, offsets, changes, open, remarks, found);
   }
 
   private static List<OffsetSeries> series(List<Entry> valid) {

@@ -20,7 +20,9 @@ public final class Stands {
   /** Standard acceleration of gravity, m/s2 (CGPM 1901, resolution 2). */
   private static final double GRAVITY = 9.80665;
 
-  private static final int DECIMALS = 3;
+  /** So many that rounding once more for a reader gives what rounding at once gives. */
+  private static final int DECIMALS = 6;
+
   private static final double COVERAGE = 0.95;
 
   private final Map<String, Answers.Value> values = new LinkedHashMap<>();

@@ -82,8 +82,7 @@ public final class Store {
   public FittingRecord read(RecordCode code) throws BadInput {
     custody.requireStarted(code);
     Optional<FittingRecord> read = RecordReader.read(custody.files(code));
-    boolean settled = read.isPresent() && read.get().damage().isEmpty();
-    if (settled && !custody.erasing(code).isPending()) {
+    if (read.isPresent() && custody.isSettled(read.get())) {
       return read.get();
     }
     custody.settleIfPossible(code);

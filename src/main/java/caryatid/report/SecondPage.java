@@ -63,7 +63,7 @@ final class SecondPage {
       blocks.add(new Points(notes));
     }
     blocks.add(heading("CAUTIONS"));
-    blocks.add(new Prose(cautions(), false));
+    blocks.add(new Prose(cautions(wording), false));
     blocks.add(heading("ORIGIN"));
     blocks.add(new Facts(origin()));
     return blocks;
@@ -102,7 +102,7 @@ final class SecondPage {
         Argument.term(moment.effect()));
   }
 
-  private String cautions() {
+  static String cautions(Wording wording) {
     return IntStream.rangeClosed(1, CAUTIONS)
         .mapToObj(i -> wording.word("SecondPage.CAUTION." + i))
         .collect(Collectors.joining(" "));

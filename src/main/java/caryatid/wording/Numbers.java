@@ -30,6 +30,10 @@ final class Numbers {
 
   String plain(double value, Unit unit) {
     BigDecimal rounded = new BigDecimal(value).setScale(unit.decimals(), RoundingMode.HALF_UP);
-    return rounded.toPlainString().replace('-', MINUS).replace('.', decimalMark);
+    return exact(rounded);
+  }
+
+  String exact(BigDecimal value) {
+    return value.toPlainString().replace('-', MINUS).replace('.', decimalMark);
   }
 }

@@ -5,6 +5,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -28,6 +29,7 @@ public final class Wording {
           "chart",
           "report",
           "fitting",
+          "record",
           "workflow",
           "cli");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
@@ -128,6 +130,11 @@ public final class Wording {
   /** A number without its unit, for a column that says the unit. */
   public String plain(double value, Unit unit) {
     return numbers.plain(value, unit);
+  }
+
+  /** A number with all the digits it was given with, without its unit. */
+  public String exact(BigDecimal value) {
+    return numbers.exact(value);
   }
 
   /** A number with its sign always written, for offsets: {@code +12.3}; without its unit. */

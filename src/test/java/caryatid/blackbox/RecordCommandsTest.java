@@ -100,7 +100,13 @@ class RecordCommandsTest {
             "items[2].set=7",
             "items[2].unit=deg");
     assertThat(run)
-        .isEqualTo(new Run(0, "Added entry 2 to record K7-right: bench alignment\n", ""));
+        .isEqualTo(
+            new Run(
+                0,
+                "Added entry 2 to record K7-right: bench alignment\nTake care: Entry 2 sets the"
+                    + " alignment and says nothing of fasteners secured to torque. Check them before"
+                    + " the wearer stands or walks.\n",
+                ""));
     assertThat(record("show", "K7-right").out())
         .contains("      socket flexion; set 5 deg\n      foot rotation; set 7 deg\n");
     assertThat(record("add", "K7-right", "bench-alignment", "--by", "AB", "items[2].set=7").err())
@@ -122,6 +128,45 @@ class RecordCommandsTest {
             .replaceAll("(?m)^[a-z-]+:  #.*\n", ""));
     assertThat(record("add", "K7-right", "length", "--by", "AB", "--from", file.toString()).out())
         .isEqualTo("Added entry 2 to record K7-right: length\n");
+  }
+
+  @Test
+  void theReportOfARecordIsWrittenAndNotOverAnotherUnasked() throws IOException {
+    Path pdf = folder.resolve("reports/K7.pdf");
+    assertThat(record("report", "K7-right", "--out", pdf.toString()))
+        .isEqualTo(new Run(0, "Report: " + pdf + "\n", ""));
+    byte[] first = Files.readAllBytes(pdf);
+    assertThat(new String(first, 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+        .isEqualTo("%PDF-");
+    assertThat(record("report", "K7-right", "--out", pdf.toString()))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                pdf
+                    + ": is there already, and nothing is overwritten without being asked. Choose"
+                    + " another folder with --out, or add --replace.\n"));
+    assertThat(
+            record("report", "K7-right", "--out", pdf.toString(), "--replace", "--language", "de")
+                .code())
+        .isZero();
+    assertThat(Files.readAllBytes(pdf)).isNotEqualTo(first);
+    assertThat(record("report", "K7-right").code()).isEqualTo(2);
+    assertThat(record("report", "K9", "--out", folder.resolve("no.pdf").toString()).err())
+        .startsWith("K9: there is no record of that code");
+    assertThat(folder.resolve("no.pdf")).doesNotExist();
+  }
+
+  @Test
+  void theReportOfADamagedRecordSaysSoAndIsWritten() throws IOException {
+    record("add", "K7-right", "note", "--by", "AB", "text=steady");
+    Path entry = folder.resolve("records/K7-right/v2/content/0002-note/entry.json");
+    Files.writeString(entry, Files.readString(entry).replace("steady", "sturdy"));
+    Path pdf = folder.resolve("K7.pdf");
+    Run run = record("report", "K7-right", "--out", pdf.toString());
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err()).contains("0002-note/entry.json: is not what was added");
+    assertThat(pdf).exists();
   }
 
   @Test

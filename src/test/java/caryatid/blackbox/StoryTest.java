@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class StoryTest {
   private static final Path PAGE = Path.of("docs/fitting-record.md");
   private static final Path SHOWN = Path.of("src/test/resources/caryatid/blackbox/story.txt");
+  private static final String REPORT = "K7-right-record.pdf";
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   @TempDir private Path folder;
@@ -41,11 +42,22 @@ class StoryTest {
     if (Boolean.getBoolean("approve")) {
       Files.writeString(SHOWN, shown);
     }
+    compareReport();
     assertThat(shown).isEqualTo(Files.readString(SHOWN));
     for (String line :
         Files.readString(PAGE).lines().filter(l -> l.startsWith("    entry")).toList()) {
       assertThat(shown).contains(line);
     }
+  }
+
+  /** The story's report, like the sample reports; {@code -Dreports.write} writes it anew. */
+  private void compareReport() throws IOException {
+    byte[] made = Files.readAllBytes(folder.resolve(REPORT));
+    Path kept = Path.of("reports").resolve(REPORT);
+    if (System.getProperty("reports.write") != null) {
+      Files.write(kept, made);
+    }
+    assertThat(Files.readAllBytes(kept)).as(kept.toString()).isEqualTo(made);
   }
 
   private static List<String> commands() throws IOException {
@@ -62,7 +74,7 @@ class StoryTest {
     Matcher found = WORD.matcher(command);
     while (found.find()) {
       String word = found.group(1) == null ? found.group(2) : found.group(1);
-      boolean writes = word.matches("records|colleague|reports-story.*|next/.*|.*\\.zip");
+      boolean writes = word.matches("records|colleague|reports-story.*|next/.*|.*\\.zip|.*\\.pdf");
       words.add(writes ? folder.resolve(word).toString() : word);
     }
     return words.toArray(String[]::new);

@@ -10,6 +10,7 @@ import caryatid.fitting.Form;
 import caryatid.fitting.FormReader;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
@@ -62,7 +63,7 @@ class QuestionsTest {
 
   private static void named(Form form) {
     for (Field field : form.fields()) {
-      assertThat(FieldText.label(field, WORDING)).isNotBlank();
+      assertThat(new EntryWords(WORDING).label(field.key())).isNotBlank();
       if (field.type() instanceof FieldType.Rows rows) {
         named(rows.form());
       }

@@ -16,15 +16,27 @@ final class Adder {
 
   /**
    * {@code records FOLDER SEED} starts record after record, each with a few stands, and erases
-   * every third; {@code entries FOLDER CODE COUNT SEED} adds stands to one record.
+   * every third; {@code entries FOLDER CODE COUNT SEED} adds stands to one record; {@code killed
+   * FOLDER STEP} adds one stand and is killed at that step that changes something on the disk.
    */
   public static void main(String[] args) throws BadInput {
+    if (args[0].equals("killed")) {
+      killed(Path.of(args[1]), Integer.parseInt(args[2]));
+      return;
+    }
     Store store = Invented.store(Path.of(args[1]));
     if (args[0].equals("records")) {
       records(store, Integer.parseInt(args[2]));
     } else {
       entries(store, new RecordCode(args[2]), Integer.parseInt(args[3]), Long.parseLong(args[4]));
     }
+  }
+
+  private static void killed(Path clinic, int step) throws BadInput {
+    Faults faults = new Faults();
+    Store store = Invented.store(FaultyFiles.of(clinic, faults));
+    faults.armToKill(step);
+    say("" + store.add(Invented.CODE, Invented.stand(step, 20)).number());
   }
 
   private static void records(Store store, int seed) throws BadInput {

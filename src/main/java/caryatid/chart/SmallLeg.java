@@ -1,0 +1,153 @@
+package caryatid.chart;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.chart.Drawing.Part;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.Style.Lettering;
+import caryatid.chart.Style.Pen;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
+import caryatid.remark.Unit;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Plans a small drawing of one leg in the sagittal plane, to stand beside others of the same scale:
+ * outline, load line, landmarks and targets, with what was found at the topmost target.
+ */
+public final class SmallLeg {
+  /** Width on paper, mm. */
+  public static final double WIDTH_MM = 35;
+
+  /** Height on paper, mm. */
+  public static final double HEIGHT_MM = 60;
+
+  /** The small drawings' scale, the same for all so that they can be compared: one to so many. */
+  private static final int LEAST = 12;
+
+  private static final double CAPTION_MM = 15;
+  private static final int CAPTION_LINES = 5;
+  private static final double EDGE_MM = 1;
+
+  private SmallLeg() {}
+
+  /**
+   * Plans the drawings of several states, all at one scale.
+   *
+   * @param states each with its title; one side may be empty of landmarks, and then has no drawing
+   * @param side the leg
+   */
+  public static List<Drawing> plan(List<Titled> states, Side side, Wording wording) {
+    View view = new View(Plane.SAGITTAL, side);
+    List<Leg> legs = states.stream().map(s -> Leg.of(s.state(), Optional.empty(), view)).toList();
+    int oneTo =
+        legs.stream().filter(SmallLeg::isDrawn).mapToInt(SmallLeg::oneTo).max().orElse(LEAST);
+    List<Drawing> drawings = new ArrayList<>();
+    for (int i = 0; i < states.size(); i++) {
+      if (isDrawn(legs.get(i))) {
+        drawings.add(drawing(states.get(i), legs.get(i), Math.max(LEAST, oneTo), wording));
+      }
+    }
+    return drawings;
+  }
+
+  /**
+   * A state and what stands over its drawing.
+   *
+   * @param name short, for files: letters, digits, hyphens
+   * @param title which stand it is
+   * @param under a line below the title, such as the footwear
+   */
+  public record Titled(String name, String title, String under, AlignmentState state) {}
+
+  private static boolean isDrawn(Leg leg) {
+    return !leg.levels().isEmpty();
+  }
+
+  private static Box room() {
+    return new Box(EDGE_MM, CAPTION_MM, WIDTH_MM - EDGE_MM, HEIGHT_MM - EDGE_MM);
+  }
+
+  private static int oneTo(Leg leg) {
+    return Scale.fitting(Extent.of(leg), room()).oneTo();
+  }
+
+  private static Drawing drawing(Titled titled, Leg leg, int oneTo, Wording wording) {
+    Scale scale = Scale.fitting(Extent.of(leg), room(), oneTo);
+    LegMarks marks = new LegMarks(leg, scale, room().heightMm() * oneTo);
+    List<Part> parts = new ArrayList<>();
+    parts.add(Part.background(caption(titled, leg, wording)));
+    parts.add(marks.body());
+    parts.add(Part.background(List.of(floor())));
+    leg.line()
+        .ifPresent(
+            line -> {
+              parts.add(Part.background(marks.interval(line)));
+              parts.add(Part.saying(Sentences.line(line, wording), List.of(marks.vertical(line))));
+            });
+    leg.levels()
+        .forEach(
+            level ->
+                parts.add(
+                    Part.saying(
+                        Sentences.level(level, Plane.SAGITTAL, wording), marks.level(level))));
+    return new Drawing(
+        titled.name(), WIDTH_MM, HEIGHT_MM, alternative(titled, leg, wording), parts);
+  }
+
+  private static Mark floor() {
+    Box room = room();
+    return Stroke.of(
+        Pen.FLOOR,
+        new Spot(room.leftMm(), room.bottomMm()),
+        new Spot(room.rightMm(), room.bottomMm()));
+  }
+
+  private static List<Mark> caption(Titled titled, Leg leg, Wording wording) {
+    List<Mark> marks = new ArrayList<>();
+    double down = Lettering.STRONG.ascentMm();
+    marks.add(line(down, titled.title(), Lettering.STRONG));
+    List<String> lines = new ArrayList<>(List.of(titled.under()));
+    topmost(leg).ifPresent(finding -> lines.addAll(found(finding, wording)));
+    for (String words : lines.subList(0, Math.min(CAPTION_LINES - 1, lines.size()))) {
+      down += Lettering.PLAIN.lineMm();
+      marks.add(line(down, words, Lettering.PLAIN));
+    }
+    return marks;
+  }
+
+  private static Mark line(double downMm, String words, Lettering lettering) {
+    return new Text(new Spot(0, downMm), Letters.fit(words, lettering, WIDTH_MM), lettering);
+  }
+
+  private static Optional<Finding> topmost(Leg leg) {
+    return leg.levels().stream()
+        .filter(level -> level.finding().isPresent())
+        .max(Comparator.comparingDouble(Leg.Level::heightMm))
+        .flatMap(Leg.Level::finding);
+  }
+
+  private static List<String> found(Finding finding, Wording wording) {
+    String number =
+        wording.signed(finding.offset().mm().value(), Unit.MM)
+            + " ± "
+            + wording.number(finding.offset().mm().expanded(Leg.COVERAGE), Unit.MM);
+    String verdict = wording.word("Labels.VERDICT." + finding.verdict().name());
+    return Stream.concat(
+            Stream.of(number), Letters.wrap(verdict, Lettering.PLAIN, WIDTH_MM).stream())
+        .toList();
+  }
+
+  private static String alternative(Titled titled, Leg leg, Wording wording) {
+    List<String> sentences = new ArrayList<>(List.of(titled.title() + ", " + titled.under() + "."));
+    leg.line().ifPresent(line -> sentences.add(Sentences.line(line, wording)));
+    leg.levels().forEach(level -> sentences.add(Sentences.level(level, Plane.SAGITTAL, wording)));
+    return String.join(" ", sentences);
+  }
+}

@@ -1,0 +1,52 @@
+package caryatid.cli;
+
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import caryatid.report.Paper;
+import caryatid.workflow.RecordPages;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the report of a whole record. */
+@Command(
+    name = "report",
+    mixinStandardHelpOptions = true,
+    description =
+        "Writes the report of a whole record as one PDF: where it stands, offsets, timeline, who.")
+final class RecordReportCommand extends RecordPart {
+  @Parameters(paramLabel = "CODE", description = CODE)
+  private String code;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "The PDF file to write.")
+  private Path file;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "A4",
+      description = "A4 or Letter.")
+  private Paper paper;
+
+  @Option(names = "--replace", description = "Replace a report that is there already.")
+  private boolean replace;
+
+  @Override
+  int run(Store store) throws BadInput {
+    ReportFile report = new ReportFile(file, replace);
+    report.check();
+    FittingRecord record = store.read(code(code));
+    report.write(RecordPages.pdf(record, wording(), paper));
+    say("cli.report", report.path());
+    if (record.damage().isEmpty()) {
+      return 0;
+    }
+    throw new BadInput(record.damage());
+  }
+}

@@ -1,0 +1,25 @@
+package caryatid.fitting;
+
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+
+/** What a record leaves open. */
+enum Open implements Topic {
+  /** Arguments: entry that changed the alignment, entry of the last stand. */
+  CHANGED_SINCE,
+  /** Arguments: entry of the bench alignment. */
+  NO_FASTENERS,
+  /** Arguments: plane, side, landmark, entry, result. */
+  NOT_WITHIN,
+  /** Arguments: entry, what is next. */
+  NEXT_STEP,
+  /** Arguments: entry, successes, attempts, what. */
+  OWN_SETTING,
+  /** Arguments: entry, shoe. */
+  SHOE_NOT_STOOD_IN;
+
+  @Override
+  public Weight weight() {
+    return this == NO_FASTENERS || this == CHANGED_SINCE ? Weight.SAFETY : Weight.IMPORTANT;
+  }
+}

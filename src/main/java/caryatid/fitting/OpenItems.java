@@ -1,0 +1,107 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds what a record leaves open, from its entries alone. */
+final class OpenItems {
+  private final List<Entry> valid;
+  private final List<Remark> open = new ArrayList<>();
+
+  private OpenItems(List<Entry> valid) {
+    this.valid = valid;
+  }
+
+  /**
+   * What is open.
+   *
+   * @param valid the entries that no other takes the place of, in order
+   * @param offsets how each offset went
+   */
+  static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
+    OpenItems items = new OpenItems(valid);
+    items.bench();
+    offsets.forEach(items::offset);
+    items.latest(EntryKind.STAND).ifPresent(items::nextStep);
+    items.latest(EntryKind.OWN_SETTING).ifPresent(items::ownSetting);
+    items.latest(EntryKind.FOOTWEAR).ifPresent(items::footwear);
+    return List.copyOf(items.open);
+  }
+
+  private Optional<Entry> latest(EntryKind kind) {
+    return valid.stream().filter(e -> e.kind() == kind).reduce((earlier, later) -> later);
+  }
+
+  private void bench() {
+    Optional<Entry> bench = latest(EntryKind.BENCH_ALIGNMENT);
+    int stand = latest(EntryKind.STAND).map(Entry::number).orElse(0);
+    bench
+        .filter(b -> stand > 0 && b.number() > stand)
+        .ifPresent(b -> add(Open.CHANGED_SINCE, Argument.count(b.number()), Argument.count(stand)));
+    bench
+        .filter(b -> !BenchItem.saysTorque(b.content()))
+        .ifPresent(b -> add(Open.NO_FASTENERS, Argument.count(b.number())));
+  }
+
+  /** Whoever accepted something of the stand, or of no stand in particular later, has decided. */
+  private void offset(OffsetSeries series) {
+    OffsetSeries.Measured now = series.current();
+    boolean accepted =
+        valid.stream()
+            .filter(e -> e.kind() == EntryKind.ACCEPTED && e.number() > now.entry())
+            .anyMatch(
+                e ->
+                    e.content()
+                        .number("stand")
+                        .filter(s -> s.intValue() == now.entry())
+                        .isPresent());
+    if (now.verdict() != caryatid.loadline.Verdict.WITHIN && !accepted) {
+      add(
+          Open.NOT_WITHIN,
+          Argument.term(series.plane()),
+          Argument.term(series.side()),
+          Argument.text(series.landmark()),
+          Argument.count(now.entry()),
+          Argument.term(now.verdict()));
+    }
+  }
+
+  private void nextStep(Entry stand) {
+    stand
+        .content()
+        .words("next-step")
+        .ifPresent(
+            next -> add(Open.NEXT_STEP, Argument.count(stand.number()), Argument.text(next)));
+  }
+
+  private void ownSetting(Entry entry) {
+    long attempts = entry.content().number("attempts").orElseThrow().longValue();
+    long succeeded = entry.content().number("succeeded").orElseThrow().longValue();
+    if (succeeded < attempts) {
+      add(
+          Open.OWN_SETTING,
+          Argument.count(entry.number()),
+          Argument.count(succeeded),
+          Argument.count(attempts),
+          Argument.text(entry.content().words("what").orElseThrow()));
+    }
+  }
+
+  private void footwear(Entry entry) {
+    for (Answers shoe : entry.content().rows("shoes")) {
+      if (shoe.number("stand").isEmpty()) {
+        add(
+            Open.SHOE_NOT_STOOD_IN,
+            Argument.count(entry.number()),
+            Argument.text(shoe.words("shoe").orElseThrow()));
+      }
+    }
+  }
+
+  private void add(Open what, Argument... arguments) {
+    open.add(Remark.of(what, arguments));
+  }
+}

@@ -1,0 +1,118 @@
+package caryatid.fitting;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What was changed between a stand and the one before it, as far as the record says.
+ *
+ * @param name short name of the change, a, b, c and so on
+ * @param before number of the earlier stand's entry
+ * @param stand number of the later stand's entry
+ * @param settings items of the bench alignment that were set anew
+ * @param shoe the footwear, where it is another
+ * @param said what the later stand says was changed
+ * @param why what the later stand says is the reason
+ */
+public record StandChange(
+    String name,
+    int before,
+    int stand,
+    List<Setting> settings,
+    Optional<Shoe> shoe,
+    Optional<String> said,
+    Optional<String> why) {
+
+  /**
+   * An item that was set anew.
+   *
+   * @param item its name
+   * @param was what it was set to before; empty where that is not in the record
+   * @param is what it is set to
+   * @param unit of both
+   */
+  public record Setting(String item, Optional<BigDecimal> was, BigDecimal is, String unit) {}
+
+  /** Footwear of the earlier and of the later stand. */
+  public record Shoe(String was, String is) {}
+
+  public StandChange {
+    settings = List.copyOf(settings);
+  }
+
+  /**
+   * The changes of a record.
+   *
+   * @param valid the entries that no other takes the place of, in order
+   */
+  static List<StandChange> of(List<Entry> valid) {
+    List<StandChange> changes = new ArrayList<>();
+    Map<String, Answers> before = Map.of();
+    Map<String, Answers> set = new LinkedHashMap<>();
+    Optional<Entry> earlier = Optional.empty();
+    for (Entry entry : valid) {
+      if (entry.kind() == EntryKind.BENCH_ALIGNMENT) {
+        entry.content().rows("items").forEach(row -> set.put(row.words("item").orElseThrow(), row));
+      } else if (entry.kind() == EntryKind.STAND) {
+        if (earlier.isPresent()) {
+          between(name(changes.size()), earlier.get(), entry, before, set).ifPresent(changes::add);
+        }
+        earlier = Optional.of(entry);
+        before = Map.copyOf(set);
+      }
+    }
+    return List.copyOf(changes);
+  }
+
+  private static Optional<StandChange> between(
+      String name, Entry one, Entry other, Map<String, Answers> was, Map<String, Answers> is) {
+    List<Setting> settings =
+        is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
+    StandChange change =
+        new StandChange(
+            name,
+            one.number(),
+            other.number(),
+            settings,
+            shoe(one, other),
+            other.content().words("changed"),
+            other.content().words("why"));
+    boolean nothing =
+        settings.isEmpty()
+            && change.shoe.isEmpty()
+            && change.said.isEmpty()
+            && change.why.isEmpty();
+    return nothing ? Optional.empty() : Optional.of(change);
+  }
+
+  private static Optional<Setting> setting(Answers row, Map<String, Answers> was) {
+    String item = row.words("item").orElseThrow();
+    BigDecimal is = row.number("set").orElseThrow();
+    String unit = row.words("unit").orElseThrow();
+    Optional<BigDecimal> before =
+        Optional.ofNullable(was.get(item))
+            .filter(b -> b.words("unit").equals(row.words("unit")))
+            .flatMap(b -> b.number("set"));
+    return before.filter(b -> b.compareTo(is) == 0).isPresent()
+        ? Optional.empty()
+        : Optional.of(new Setting(item, before, is, unit));
+  }
+
+  private static Optional<Shoe> shoe(Entry one, Entry other) {
+    Optional<String> was = one.content().words("footwear");
+    Optional<String> is = other.content().words("footwear");
+    return was.isPresent() && is.isPresent() && !was.equals(is)
+        ? Optional.of(new Shoe(was.get(), is.get()))
+        : Optional.empty();
+  }
+
+  /** a to z, then aa, ab and so on. */
+  private static String name(int index) {
+    String last = String.valueOf((char) ('a' + index % 26));
+    return index < 26 ? last : name(index / 26 - 1) + last;
+  }
+}

@@ -1,0 +1,70 @@
+package caryatid.report;
+
+import caryatid.fitting.Entry;
+import caryatid.fitting.RecordView;
+import caryatid.report.Block.Column;
+import caryatid.report.Block.Fact;
+import caryatid.report.Block.Facts;
+import caryatid.report.Block.Heading;
+import caryatid.report.Block.Prose;
+import caryatid.report.Block.Table;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The end of a record's report: who did what, the cautions, where it comes from. */
+final class FittingEnd {
+  private final RecordView view;
+  private final String program;
+  private final Wording wording;
+
+  FittingEnd(RecordView view, String program, Wording wording) {
+    this.view = view;
+    this.program = program;
+    this.wording = wording;
+  }
+
+  List<Block> blocks() {
+    return List.of(
+        new Heading(wording.word("FittingReport.WHO")),
+        who(),
+        new Heading(wording.word("SecondPage.CAUTIONS")),
+        new Prose(SecondPage.cautions(wording), false),
+        new Heading(wording.word("SecondPage.ORIGIN")),
+        new Facts(List.of(new Fact(wording.word("SecondPage.PROGRAM"), program))));
+  }
+
+  private Table who() {
+    Map<String, List<Entry>> by = new LinkedHashMap<>();
+    view.timeline()
+        .forEach(
+            line ->
+                by.computeIfAbsent(line.entry().by(), b -> new ArrayList<>()).add(line.entry()));
+    List<Column> columns =
+        List.of(column("INITIALS", 16), column("FROM", 36), column("TO", 36), column("DID", 102));
+    return new Table(
+        columns, by.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList());
+  }
+
+  private Column column(String name, double parts) {
+    return new Column(wording.word("FittingReport." + name), parts, false);
+  }
+
+  private List<String> row(String initials, List<Entry> entries) {
+    Map<String, List<String>> kinds = new LinkedHashMap<>();
+    entries.forEach(
+        e ->
+            kinds
+                .computeIfAbsent(wording.word(e.kind()), k -> new ArrayList<>())
+                .add(Integer.toString(e.number())));
+    String did =
+        kinds.entrySet().stream()
+            .map(k -> k.getKey() + " (" + String.join(", ", k.getValue()) + ")")
+            .collect(Collectors.joining(", "));
+    return List.of(
+        initials, When.moment(entries.get(0)), When.moment(entries.get(entries.size() - 1)), did);
+  }
+}

@@ -1,0 +1,96 @@
+package caryatid.report;
+
+import caryatid.chart.OffsetsDrawing;
+import caryatid.fitting.OffsetSeries;
+import caryatid.fitting.RecordView;
+import caryatid.fitting.StandChange;
+import caryatid.remark.Argument;
+import caryatid.report.Block.Column;
+import caryatid.report.Block.Figures;
+import caryatid.report.Block.Heading;
+import caryatid.report.Block.Prose;
+import caryatid.report.Block.Table;
+import caryatid.wording.Wording;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the offsets went from stand to stand, and what was changed between. */
+final class FittingOffsets {
+  private final RecordView view;
+  private final Wording wording;
+
+  FittingOffsets(RecordView view, Wording wording) {
+    this.view = view;
+    this.wording = wording;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(heading("OFFSETS"));
+    blocks.add(new Prose(wording.word("FittingReport.HOW"), false));
+    view.offsets().forEach(series -> blocks.add(drawing(series)));
+    if (!view.changes().isEmpty()) {
+      blocks.add(heading("CHANGES"));
+      blocks.add(changes());
+    }
+    return blocks;
+  }
+
+  private Heading heading(String of) {
+    return new Heading(wording.word("FittingReport." + of));
+  }
+
+  private Figures drawing(OffsetSeries series) {
+    return new Figures(
+        (width, height) -> List.of(OffsetsDrawing.plan(series, view.changes(), wording, width)),
+        OffsetsDrawing.HEIGHT_MM,
+        OffsetsDrawing.HEIGHT_MM);
+  }
+
+  private Table changes() {
+    List<Column> columns =
+        List.of(
+            column("CHANGE", 14),
+            column("BETWEEN", 20),
+            column("SETTINGS", 62),
+            column("SAID", 48),
+            column("WHY", 46));
+    return new Table(columns, view.changes().stream().map(this::row).toList());
+  }
+
+  private Column column(String name, double parts) {
+    return new Column(wording.word("FittingReport." + name), parts, false);
+  }
+
+  private List<String> row(StandChange change) {
+    return List.of(
+        change.name(),
+        change.before() + " → " + change.stand(),
+        settings(change),
+        change.said().orElse("–"),
+        change.why().orElse("–"));
+  }
+
+  private String settings(StandChange change) {
+    List<String> parts = new ArrayList<>();
+    for (StandChange.Setting setting : change.settings()) {
+      String was = setting.was().map(this::number).orElse("?");
+      parts.add(setting.item() + ": " + was + " → " + number(setting.is()) + " " + setting.unit());
+    }
+    change
+        .shoe()
+        .ifPresent(
+            shoe ->
+                parts.add(
+                    wording.fill(
+                        "FittingReport.SHOE",
+                        Argument.text(shoe.was()),
+                        Argument.text(shoe.is()))));
+    return parts.isEmpty() ? "–" : String.join("; ", parts);
+  }
+
+  private String number(BigDecimal number) {
+    return wording.exact(number);
+  }
+}

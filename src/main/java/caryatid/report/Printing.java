@@ -1,0 +1,52 @@
+package caryatid.report;
+
+import caryatid.chart.Printable;
+import caryatid.report.Block.Blank;
+import caryatid.report.Block.Blanks;
+import caryatid.report.Block.Fact;
+import caryatid.report.Block.Facts;
+import caryatid.report.Block.Point;
+import caryatid.report.Block.Points;
+import caryatid.report.Block.Prose;
+import caryatid.report.Block.Table;
+import java.util.List;
+
+/** Blocks with words that people typed, freed of what cannot be printed. */
+final class Printing {
+  private Printing() {}
+
+  static List<Block> printable(List<Block> blocks) {
+    return blocks.stream().map(Printing::printable).toList();
+  }
+
+  private static Block printable(Block block) {
+    if (block instanceof Table table) {
+      return new Table(table.columns(), table.rows().stream().map(Printing::cells).toList());
+    } else if (block instanceof Points points) {
+      return new Points(points.points().stream().map(Printing::point).toList());
+    } else if (block instanceof Facts facts) {
+      return new Facts(facts.facts().stream().map(Printing::fact).toList());
+    } else if (block instanceof Blanks blanks) {
+      return new Blanks(blanks.columns(), blanks.blanks().stream().map(Printing::blank).toList());
+    } else if (block instanceof Prose prose) {
+      return new Prose(Printable.of(prose.words()), prose.strong());
+    }
+    return block;
+  }
+
+  private static List<String> cells(List<String> cells) {
+    return cells.stream().map(Printable::of).toList();
+  }
+
+  private static Point point(Point point) {
+    return new Point(Printable.of(point.lead()), Printable.of(point.words()));
+  }
+
+  private static Fact fact(Fact fact) {
+    return new Fact(Printable.of(fact.label()), Printable.of(fact.value()));
+  }
+
+  private static Blank blank(Blank blank) {
+    return new Blank(Printable.of(blank.label()), blank.filled().map(Printable::of));
+  }
+}

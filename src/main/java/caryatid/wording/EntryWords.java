@@ -1,0 +1,136 @@
+package caryatid.wording;
+
+import caryatid.fitting.Answers;
+import caryatid.fitting.EntryKind;
+import caryatid.fitting.Field;
+import caryatid.fitting.FieldType;
+import caryatid.fitting.Form;
+import caryatid.remark.Argument;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What an entry of a fitting record says, in words. */
+public final class EntryWords {
+  private static final Map<String, String> UNITS =
+      Map.of("-mm", "mm", "-kg", "kg", "-percent", "%");
+
+  /** Holds the unit of the numbers in its row. */
+  private static final String UNIT = "unit";
+
+  /** Fields with words of the program's own vocabulary. */
+  private static final Set<String> CHOICES =
+      Arrays.stream(EntryKind.values())
+          .flatMap(kind -> choices(kind.form()))
+          .filter(key -> !key.equals(UNIT))
+          .collect(Collectors.toSet());
+
+  private final Wording wording;
+
+  /** Words in a language. */
+  public EntryWords(Wording wording) {
+    this.wording = wording;
+  }
+
+  private static Stream<String> choices(Form form) {
+    return form.fields().stream()
+        .flatMap(
+            field ->
+                field.type() instanceof FieldType.Rows rows
+                    ? choices(rows.form())
+                    : Stream.of(field)
+                        .filter(f -> f.type() instanceof FieldType.Choice)
+                        .map(Field::key));
+  }
+
+  /** The word for a field's key. */
+  public String label(String key) {
+    return wording.word("Field." + key);
+  }
+
+  /** The unit that ends a field's key; empty where there is none. */
+  public static String unit(String key) {
+    return UNITS.entrySet().stream()
+        .filter(u -> key.endsWith(u.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse("");
+  }
+
+  /**
+   * A value that is not rows.
+   *
+   * @param key its field's
+   */
+  public String value(String key, Answers.Value value) {
+    if (value instanceof Answers.Value.Amount amount) {
+      return (wording.exact(amount.number()) + " " + unit(key)).strip();
+    }
+    if (value instanceof Answers.Value.YesNo yesNo) {
+      return wording.word(yesNo.yes() ? "Answer.yes" : "Answer.no");
+    }
+    String text = ((Answers.Value.Words) value).text();
+    return CHOICES.contains(key) ? wording.word("Choice." + text.replace(' ', '-')) : text;
+  }
+
+  /**
+   * Everything that answers say, a line each.
+   *
+   * @param leftOut keys that are not told
+   */
+  public List<String> lines(Answers answers, String... leftOut) {
+    List<String> lines = new ArrayList<>();
+    answers
+        .values()
+        .forEach(
+            (key, value) -> {
+              if (List.of(leftOut).contains(key)) {
+                return;
+              }
+              if (value instanceof Answers.Value.Rows rows) {
+                rows.rows().forEach(row -> lines.add(row(row)));
+              } else {
+                lines.add(
+                    wording.fill(
+                        "Record.field",
+                        Argument.text(label(key)),
+                        Argument.text(value(key, value))));
+              }
+            });
+    return lines;
+  }
+
+  /** The row's own words first; a unit that has a field of its own stands behind its numbers. */
+  private String row(Answers row) {
+    String unit = row.words(UNIT).map(u -> " " + u).orElse("");
+    List<String> parts = new ArrayList<>();
+    row.values()
+        .forEach(
+            (key, value) -> {
+              if (!key.equals(UNIT)) {
+                String text = value(key, value);
+                String number = value instanceof Answers.Value.Amount ? text + unit : text;
+                parts.add(parts.isEmpty() ? number : label(key) + " " + number);
+              }
+            });
+    difference(row).ifPresent(parts::add);
+    return String.join("; ", parts);
+  }
+
+  /** Of heights on both legs, which is higher. */
+  private Optional<String> difference(Answers row) {
+    if (row.number("left-mm").isEmpty() || row.number("right-mm").isEmpty()) {
+      return Optional.empty();
+    }
+    BigDecimal higher = row.number("left-mm").get().subtract(row.number("right-mm").get());
+    String key = higher.signum() > 0 ? "LEFT" : higher.signum() < 0 ? "RIGHT" : "LEVEL";
+    Argument by = Argument.text(wording.exact(higher.abs()) + " mm");
+    return Optional.of(wording.fill("EntryWords." + key, by));
+  }
+}

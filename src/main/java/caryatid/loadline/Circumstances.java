@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param otherFootOnFloor whether the foot beside the plate stood on the floor itself
  * @param otherFootHigherMm how much higher that foot stood than the plate's top, mm, negative when
  *     lower; empty where both feet stood on plates
+ * @param bodyMassKg of the wearer with the prosthesis, kg; empty where it is not stated
  * @param doubts what is doubted beside the recording and the marks
  * @param limits where a result stops being of use
  */
@@ -32,6 +33,7 @@ public record Circumstances(
     boolean handHolds,
     boolean otherFootOnFloor,
     OptionalDouble otherFootHigherMm,
+    OptionalDouble bodyMassKg,
     Doubts doubts,
     UseLimits limits) {
   public Circumstances {

@@ -3,6 +3,7 @@ package caryatid.loadline;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.uncertainty.Estimate;
+import java.util.Optional;
 
 /**
  * External moment of the ground reaction about a landmark.
@@ -13,6 +14,8 @@ import caryatid.uncertainty.Estimate;
  * @param kind by which line
  * @param newtonMetres N m: sagittal positive when the line runs anterior of the landmark (at the
  *     knee it straightens it); frontal positive when it runs lateral
+ * @param newtonMetresPerKg the same for each kilogram of body mass, N m/kg; empty where the mass is
+ *     not known
  * @param effect what it does to the joint
  */
 public record Moment(
@@ -21,4 +24,5 @@ public record Moment(
     String landmark,
     LineKind kind,
     Estimate newtonMetres,
+    Optional<Estimate> newtonMetresPerKg,
     MomentEffect effect) {}

@@ -23,6 +23,9 @@ final class Moments {
   private static final double COVERAGE = 0.95;
   private static final double MM_PER_M = 1000;
 
+  /** m/s2 (CGPM 1901). */
+  private static final double STANDARD_GRAVITY = 9.80665;
+
   private final Standing standing;
   private final Map<String, Landmark> landmarks;
   private final Circumstances how;
@@ -66,7 +69,22 @@ final class Moments {
                     offset.landmark(),
                     offset.kind(),
                     newtonMetres,
+                    perKg(newtonMetres),
                     effect(offset, newtonMetres)));
+  }
+
+  /**
+   * By the stated body mass, taken as exact; where none is stated, by the weight of both feet on
+   * their plates.
+   */
+  private Optional<Estimate> perKg(Estimate newtonMetres) {
+    if (how.bodyMassKg().isPresent()) {
+      return Optional.of(newtonMetres.times(1 / how.bodyMassKg().getAsDouble()));
+    }
+    return standing
+        .load(LineOf.WHOLE_BODY)
+        .flatMap(MeanLoad::upN)
+        .map(weight -> newtonMetres.times(STANDARD_GRAVITY / weight.value()));
   }
 
   private MomentEffect effect(Offset offset, Estimate newtonMetres) {

@@ -134,6 +134,7 @@ record Setting(
         other
             .map(foot -> OptionalDouble.of(foot.heightDifferenceMm()))
             .orElse(OptionalDouble.empty()),
+        trial.bodyMassKg(),
         doubts(),
         UseLimits.USUAL);
   }

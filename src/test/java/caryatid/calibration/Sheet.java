@@ -92,6 +92,7 @@ final class Sheet {
         false,
         false,
         clinic.plates() == 1 ? OptionalDouble.of(0) : OptionalDouble.empty(),
+        OptionalDouble.empty(),
         Clinic.DOUBTS,
         UseLimits.USUAL);
   }

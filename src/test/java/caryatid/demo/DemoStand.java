@@ -168,6 +168,7 @@ final class DemoStand {
                     l.name(),
                     LineKind.VERTICAL,
                     offset(Plane.SAGITTAL, l, load, LineKind.VERTICAL).mm().times(0.398),
+                    Optional.empty(),
                     MomentEffect.TOO_SMALL_TO_TELL))
         .toList();
   }

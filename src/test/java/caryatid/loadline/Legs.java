@@ -81,8 +81,19 @@ public final class Legs {
     return how(new Stance.ProstheticFootOnPlate(Optional.empty()), doubts, Side.RIGHT);
   }
 
-  /** Free, level, unlocked. */
+  /** The right foot of a wearer of a stated mass, kg. */
+  static Circumstances rightFootOf(double massKg) {
+    Stance stance = new Stance.ProstheticFootOnPlate(Optional.empty());
+    return how(stance, NONE, OptionalDouble.of(massKg), Side.RIGHT);
+  }
+
+  /** Free, level, unlocked, of unknown mass. */
   public static Circumstances how(Stance stance, Doubts doubts, Side... prosthetic) {
+    return how(stance, doubts, OptionalDouble.empty(), prosthetic);
+  }
+
+  private static Circumstances how(
+      Stance stance, Doubts doubts, OptionalDouble massKg, Side... prosthetic) {
     return new Circumstances(
         Place.of("sheet.yaml"),
         stance,
@@ -93,6 +104,7 @@ public final class Legs {
         false,
         false,
         OptionalDouble.empty(),
+        massKg,
         doubts,
         UseLimits.USUAL);
   }

@@ -204,6 +204,7 @@ class LoadLineCheckTest {
         holds,
         floor,
         OptionalDouble.of(higherMm),
+        OptionalDouble.empty(),
         Legs.NONE,
         UseLimits.USUAL);
   }

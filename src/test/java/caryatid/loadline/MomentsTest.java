@@ -79,6 +79,28 @@ class MomentsTest {
         .noneMatch(m -> m.plane() == Plane.FRONTAL && m.kind() == LineKind.VERTICAL);
   }
 
+  /** Both feet bear 800 N, 800 / 9.80665 kg. */
+  @Test
+  void aMomentForEachKilogramFollowsTheWeightWhereNoMassIsStated() throws BadInput {
+    Moment moment =
+        moment(past(LandmarkKind.KNEE_CENTRE, 0, 12, 0, true), Plane.SAGITTAL, LineKind.VERTICAL);
+    assertThat(moment.newtonMetresPerKg().orElseThrow().value())
+        .isCloseTo(4.8 * 9.80665 / 800, within(1e-12));
+  }
+
+  /** Half of 80 kg at a lever of 15 mm: 5.884 N m (computed from g = 9.80665), over 80 kg. */
+  @Test
+  void aStatedMassIsTakenForMomentsForEachKilogram() throws BadInput {
+    Standing standing =
+        Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 0, 15, 40 * 9.80665, 1, Optional.empty()));
+    Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 500);
+    Moment moment =
+        LoadLineCheck.past(standing, List.of(knee), Legs.rightFootOf(80)).moments().get(0);
+    assertThat(moment.newtonMetres().value()).isCloseTo(5.884, within(5e-4));
+    assertThat(moment.newtonMetresPerKg().orElseThrow().value())
+        .isCloseTo(5.884 / 80, within(1e-5));
+  }
+
   /** 0.3 deg, both sides of it. */
   @Test
   void horizontalForceThatDoesNotCancelIsNotTrusted() throws BadInput {

@@ -145,7 +145,7 @@ class RecordCommandsTest {
                 "",
                 pdf
                     + ": is there already, and nothing is overwritten without being asked. Choose"
-                    + " another folder with --out, or add --replace.\n"));
+                    + " another name or folder, or add --replace.\n"));
     assertThat(
             record("report", "K7-right", "--out", pdf.toString(), "--replace", "--language", "de")
                 .code())

@@ -4,6 +4,7 @@ import caryatid.recording.Importer;
 import caryatid.recording.Inspection;
 import caryatid.recording.NamedBytes;
 import caryatid.recording.PlateDescription;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.sheet.DescriptionReader;
 import caryatid.sheet.DescriptionWriter;
@@ -56,11 +57,12 @@ final class InspectCommand implements Callable<Integer> {
     Wording wording = Wording.in(Locale.ENGLISH);
     Inspection inspection = inspection();
     PrintWriter out = spec.commandLine().getOut();
-    InspectionText.lines(inspection, wording).forEach(out::println);
+    InspectionText.lines(inspection, description != null, wording).forEach(out::println);
     if (file.isPresent()) {
       String yaml =
-          DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::say);
+          DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::sayWithin);
       file.get().write(yaml.getBytes(StandardCharsets.UTF_8));
+      out.println(wording.fill("InspectionText.written", Argument.text(draft.toString())));
     }
     return inspection.problems().isEmpty() ? 0 : 1;
   }

@@ -25,6 +25,14 @@ record Encoding(Charset charset, int markBytes) {
     }
   }
 
+  /** What an encoding was known by. */
+  enum Sign {
+    MARK,
+    ZEROS,
+    WELL_FORMED,
+    LEFT_OVER
+  }
+
   private static final List<Mark> MARKS =
       List.of(
           new Mark(StandardCharsets.UTF_8, "efbbbf"),
@@ -43,6 +51,17 @@ record Encoding(Charset charset, int markBytes) {
   static Encoding stated(Charset charset, byte[] start) {
     Encoding seen = of(start);
     return new Encoding(charset, seen.markBytes());
+  }
+
+  /** What it was known by. */
+  Sign sign() {
+    if (markBytes > 0) {
+      return Sign.MARK;
+    }
+    if (!singleByteDigits()) {
+      return Sign.ZEROS;
+    }
+    return charset.equals(StandardCharsets.UTF_8) ? Sign.WELL_FORMED : Sign.LEFT_OVER;
   }
 
   /** Whether delimiters, digits and line ends are single bytes, as in ASCII. */

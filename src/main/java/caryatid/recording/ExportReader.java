@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
 
@@ -67,8 +68,11 @@ final class ExportReader {
     }
     List<Problem> questions = notes.problems().stream().filter(ExportReader::asks).toList();
     List<Problem> problems = notes.problems().stream().filter(p -> !asks(p)).toList();
+    OptionalDouble rate =
+        timeline.map(t -> OptionalDouble.of(t.rateHz())).orElse(OptionalDouble.empty());
     PlateDescription draft = new Draft(description).of(table, units);
-    return new Inspection(notes.understood(), questions, problems, notes.remarks(), views, draft);
+    return new Inspection(
+        notes.understood(), questions, problems, notes.remarks(), views, rate, draft);
   }
 
   private static boolean asks(Problem problem) {
@@ -90,11 +94,16 @@ final class ExportReader {
   private Optional<Timeline> understand(Table table) {
     boolean damaged = !notes.clean();
     findUnits(table);
-    int vertical =
-        axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
+    int vertical = vertical(table);
     noteAxes(vertical);
-    new Questions(axes, vertical, units, notes).ask();
+    if (!notes.has(Reading.COMMA_TWICE)) {
+      new Questions(table, axes, vertical, units, notes).ask();
+    }
     return damaged ? Optional.empty() : timeline(table);
+  }
+
+  private int vertical(Table table) {
+    return axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
   }
 
   /** Tells the plates that carry somebody from those that carry nothing at all. */
@@ -140,8 +149,7 @@ final class ExportReader {
   }
 
   private List<PlateView> views(Table table) {
-    int vertical =
-        axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
+    int vertical = vertical(table);
     List<PlateView> views = new ArrayList<>();
     units.forEach(
         (plan, known) -> PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));

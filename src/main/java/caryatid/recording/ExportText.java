@@ -64,6 +64,7 @@ final class ExportText {
     notes.understood(
         Aspect.ENCODING,
         form.encoding().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
-        Argument.text(intake.found().name()));
+        Argument.text(intake.found().charset().name()),
+        Argument.term(intake.found().sign()));
   }
 }

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param columns the names in order, one a cell of a row; empty names for unnamed columns
  * @param firstDataLine the first row's line
  * @param dialect how the rows are written
+ * @param sample a number as it is written there
  */
 record Head(
     List<String> preamble,
@@ -23,7 +24,8 @@ record Head(
     OptionalInt unitsLine,
     List<ColumnName> columns,
     int firstDataLine,
-    Dialect dialect) {
+    Dialect dialect,
+    String sample) {
   Head {
     preamble = List.copyOf(preamble);
     columns = List.copyOf(columns);

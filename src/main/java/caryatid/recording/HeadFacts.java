@@ -25,8 +25,17 @@ final class HeadFacts {
   }
 
   void note() {
-    fact(Aspect.DELIMITER, basis(form.delimiter()), Argument.term(head.dialect().delimiter()));
-    fact(Aspect.DECIMAL_MARK, basis(form.decimalMark()), Argument.term(head.dialect().mark()));
+    Dialect dialect = head.dialect();
+    fact(
+        Aspect.DELIMITER,
+        basis(form.delimiter()),
+        Argument.term(dialect.delimiter()),
+        Argument.count(head.columns().size()));
+    fact(
+        Aspect.DECIMAL_MARK,
+        basis(form.decimalMark()),
+        Argument.term(dialect.mark()),
+        Argument.text(head.sample()));
     if (!head.preamble().isEmpty()) {
       fact(Aspect.PREAMBLE, Basis.CONCLUDED, Argument.count(head.preamble().size()));
     }

@@ -124,6 +124,7 @@ final class HeadFinder {
     Rows rows = found.rows();
     Optional<Header> header = found.header();
     int top = header.map(h -> h.device().orElse(h.line())).filter(i -> i >= 0).orElse(rows.start());
+    DecimalMark mark = form.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark);
     return new Head(
         lines.subList(0, top),
         firstNumber,
@@ -132,8 +133,8 @@ final class HeadFinder {
         number(header.map(Header::units), firstNumber),
         header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())),
         rows.start() + firstNumber,
-        new Dialect(
-            found.delimiter(), form.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark)));
+        new Dialect(found.delimiter(), mark),
+        rows.sample(mark));
   }
 
   private static OptionalInt number(Optional<OptionalInt> index, int firstNumber) {

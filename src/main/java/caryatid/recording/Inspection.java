@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param problems what is wrong with the file or contradicts the description
  * @param remarks as a result on this recording would carry them
  * @param plates the plates that carry somebody
+ * @param rateHz sampling rate, Hz, where it is known
  * @param draft a description of all that is known
  */
 public record Inspection(
@@ -22,6 +23,7 @@ public record Inspection(
     List<Problem> problems,
     List<Remark> remarks,
     List<PlateView> plates,
+    OptionalDouble rateHz,
     PlateDescription draft) {
   public Inspection {
     understood = List.copyOf(understood);

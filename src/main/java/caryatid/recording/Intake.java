@@ -20,7 +20,7 @@ final class Intake implements AutoCloseable {
   private final InputStream raw;
   private final InputStream text;
   private final Charset charset;
-  private final Charset found;
+  private final Encoding found;
   private final boolean packed;
   private final byte[] start;
 
@@ -33,7 +33,7 @@ final class Intake implements AutoCloseable {
     Encoding encoding =
         stated.map(s -> Encoding.stated(s, start)).orElseGet(() -> Encoding.of(start));
     in.skipNBytes(encoding.markBytes());
-    this.found = encoding.charset();
+    this.found = encoding;
     this.text = encoding.singleByteDigits() ? in : new Transcoded(in, encoding.charset());
     this.charset = encoding.singleByteDigits() ? encoding.charset() : StandardCharsets.UTF_8;
   }
@@ -69,7 +69,7 @@ final class Intake implements AutoCloseable {
   }
 
   /** The encoding of the file. */
-  Charset found() {
+  Encoding found() {
     return found;
   }
 
@@ -80,7 +80,7 @@ final class Intake implements AutoCloseable {
 
   /** Whether the file holds bytes no text has: zeros although it is no UTF-16. */
   boolean binary() {
-    if (!charset.equals(found)) {
+    if (!charset.equals(found.charset())) {
       return false;
     }
     for (byte b : start) {

@@ -57,6 +57,10 @@ final class Notebook {
     return problems.isEmpty();
   }
 
+  boolean has(Topic topic) {
+    return problems.stream().anyMatch(p -> p.topic() == topic);
+  }
+
   List<Problem> problems() {
     return problems;
   }

@@ -13,7 +13,7 @@ final class PlateViews {
   private static final int PIECES = 60;
 
   /** Standard gravity, m/s2 (CGPM 1901). */
-  private static final double GRAVITY = 9.80665;
+  static final double GRAVITY = 9.80665;
 
   /**
    * Without a unit, a plate counts as loaded above this share of its largest mean (common practice,
@@ -22,10 +22,12 @@ final class PlateViews {
   private static final double LOADED_SHARE = 0.05;
 
   private final Column[] columns;
+  private final double scale;
   private final int rows;
 
-  private PlateViews(List<Column> columns, int rows) {
+  private PlateViews(List<Column> columns, double scale, int rows) {
     this.columns = columns.toArray(new Column[0]);
+    this.scale = scale;
     this.rows = rows;
   }
 
@@ -33,14 +35,27 @@ final class PlateViews {
   static Optional<PlateView> of(
       Table table, PlatePlan plan, int vertical, Optional<ForceUnit> unit) {
     List<Column> columns = forces(table, plan, vertical);
-    return columns.isEmpty() || table.rows() == 0
-        ? Optional.empty()
-        : Optional.of(new PlateViews(columns, table.rows()).view(plan.name(), unit));
+    if (columns.isEmpty() || table.rows() == 0) {
+      return Optional.empty();
+    }
+    if (plan.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
+      PlateViews views = new PlateViews(columns, eight.verticalNPerUnit(), table.rows());
+      return Optional.of(views.view(plan.name(), Optional.of(ForceUnit.N)));
+    }
+    return Optional.of(new PlateViews(columns, 1, table.rows()).view(plan.name(), unit));
   }
 
-  private static List<Column> forces(Table table, PlatePlan plan, int vertical) {
-    if (plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells) {
+  /** The columns that make a plate's vertical force when added up. */
+  static List<Column> forces(Table table, PlatePlan plan, int vertical) {
+    Sensors sensors = plan.layout().sensors().orElse(null);
+    if (sensors instanceof Sensors.LoadCells) {
       return plan.sensors().values().stream().map(table::column).toList();
+    }
+    if (sensors instanceof Sensors.EightChannels eight) {
+      return eight.columns().entrySet().stream()
+          .filter(c -> c.getKey().isVertical())
+          .map(c -> table.column(plan.sensors().get(c.getValue())))
+          .toList();
     }
     return plan.column(Channel.of(Quantity.FORCE, vertical)).map(table::column).stream().toList();
   }
@@ -60,7 +75,7 @@ final class PlateViews {
     for (Column column : columns) {
       sum += column.at(row);
     }
-    return sum;
+    return scale * sum;
   }
 
   private double sum(int from, int to) {

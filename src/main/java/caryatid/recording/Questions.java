@@ -4,15 +4,18 @@ import caryatid.geometry.Axes;
 import caryatid.recording.Channel.Quantity;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Asks for what neither the file nor the description states, each thing once for all plates. */
 final class Questions {
+  private final Table table;
   private final Notebook notes;
   private final Optional<Axes> axes;
   private final int vertical;
@@ -22,7 +25,13 @@ final class Questions {
    * @param vertical the export's axis that seems vertical: 0 for x, 1 for y, 2 for z
    * @param plates the plates that carry somebody, with the units known of them
    */
-  Questions(Optional<Axes> axes, int vertical, Map<PlatePlan, PlateUnits> plates, Notebook notes) {
+  Questions(
+      Table table,
+      Optional<Axes> axes,
+      int vertical,
+      Map<PlatePlan, PlateUnits> plates,
+      Notebook notes) {
+    this.table = table;
     this.axes = axes;
     this.vertical = vertical;
     this.plates = plates;
@@ -30,8 +39,12 @@ final class Questions {
   }
 
   void ask() {
-    ask(Reading.COP_UNIT, p -> exported(p) && units(p).cop().isEmpty());
-    ask(Reading.FORCE_UNIT, p -> needsForceUnit(p) && units(p).force().isEmpty());
+    UnitEvidence evidence = new UnitEvidence(table, vertical);
+    ask(Reading.COP_UNIT, p -> exported(p) && units(p).cop().isEmpty(), evidence::ofCop);
+    ask(
+        Reading.FORCE_UNIT,
+        p -> needsForceUnit(p) && units(p).force().isEmpty(),
+        evidence::ofForce);
     ask(Reading.MOMENT_UNIT, p -> fromMoments(p) && units(p).moment().isEmpty());
     ask(Reading.TRUE_ORIGIN, p -> fromMoments(p) && p.layout().trueOrigin().isEmpty());
     if (plates.size() > 1) {
@@ -59,10 +72,20 @@ final class Questions {
 
   /** One question for all plates it concerns, by the columns they have. */
   private void ask(Reading question, Predicate<PlatePlan> concerns) {
+    ask(question, concerns, concerned -> List.of());
+  }
+
+  /** The same with what helps to answer it. */
+  private void ask(
+      Reading question,
+      Predicate<PlatePlan> concerns,
+      Function<List<PlatePlan>, List<Argument>> evidence) {
     List<PlatePlan> concerned = plates.keySet().stream().filter(concerns).toList();
     if (!concerned.isEmpty()) {
       String names = concerned.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
-      notes.problem(question, Argument.text(names));
+      List<Argument> arguments = new ArrayList<>(List.of(Argument.text(names)));
+      arguments.addAll(evidence.apply(concerned));
+      notes.problem(question, arguments.toArray(new Argument[0]));
     }
   }
 

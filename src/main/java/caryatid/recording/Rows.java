@@ -66,6 +66,16 @@ record Rows(int start, int end, List<List<String>> rows) {
     return comma ? DecimalMark.COMMA : DecimalMark.POINT;
   }
 
+  /** A number with this decimal mark, if there is one; else any. */
+  String sample(DecimalMark mark) {
+    List<String> numbers =
+        rows.stream().flatMap(List::stream).filter(c -> Cell.of(c) == Cell.NUMBER).toList();
+    return numbers.stream()
+        .filter(c -> c.indexOf(mark.character()) >= 0)
+        .findFirst()
+        .orElse(numbers.isEmpty() ? "" : numbers.get(0));
+  }
+
   /**
    * Whether every comma could as well part thousands: three digits behind each, one to three
    * before.

@@ -50,7 +50,11 @@ public sealed interface Sensors {
     FZ1,
     FZ2,
     FZ3,
-    FZ4
+    FZ4;
+
+    boolean isVertical() {
+      return compareTo(FZ1) >= 0;
+    }
   }
 
   /**

@@ -36,16 +36,15 @@ final class TimeBaseFinder {
   /** The times; empty, with a problem noted, where they cannot be known. */
   Optional<Timeline> find(BiPredicate<Integer, Integer> sameRow) {
     OptionalInt column = table.plan().time();
-    Optional<Timeline> timeline =
-        column.isPresent() && described.rateHz().isEmpty()
-            ? fromColumn(column.getAsInt(), sameRow)
-            : fromRate();
-    timeline.ifPresent(this::noteRate);
+    boolean timed = column.isPresent() && described.rateHz().isEmpty();
+    Optional<Timeline> timeline = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate();
+    timeline.ifPresent(t -> noteRate(t, timed));
     return timeline;
   }
 
-  private void noteRate(Timeline timeline) {
-    Basis basis = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED;
+  private void noteRate(Timeline timeline, boolean timed) {
+    Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
+    Basis basis = timed ? Basis.CONCLUDED : stated;
     notes.understood(
         Aspect.DURATION,
         basis,

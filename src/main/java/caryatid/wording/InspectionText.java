@@ -1,5 +1,6 @@
 package caryatid.wording;
 
+import caryatid.recording.ForceUnit;
 import caryatid.recording.Inspection;
 import caryatid.recording.Inspection.Loaded;
 import caryatid.recording.Inspection.PlateView;
@@ -9,37 +10,67 @@ import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** What is understood of an export, as lines for a terminal. */
 public final class InspectionText {
   private static final int ROWS = 5;
 
+  /** More stretches tell a reader no more than their number. */
+  private static final int MOST_STRETCHES = 6;
+
+  private final Inspection inspection;
   private final Wording wording;
   private final List<String> lines = new ArrayList<>();
 
-  private InspectionText(Wording wording) {
+  private InspectionText(Inspection inspection, Wording wording) {
+    this.inspection = inspection;
     this.wording = wording;
   }
 
-  /** The lines: what is understood, the plates, what is wrong, what is asked. */
-  public static List<String> lines(Inspection inspection, Wording wording) {
-    InspectionText text = new InspectionText(wording);
+  /**
+   * The lines: what is understood, the plates, what is wrong, what is asked.
+   *
+   * @param described whether a plate description was given
+   */
+  public static List<String> lines(Inspection inspection, boolean described, Wording wording) {
+    InspectionText text = new InspectionText(inspection, wording);
     inspection.understood().forEach(text::understood);
     inspection.plates().forEach(text::plate);
+    text.together();
     text.group("InspectionText.remarks", inspection.remarks().stream().map(text::remark).toList());
     text.group(
-        "InspectionText.problems", inspection.problems().stream().map(wording::say).toList());
+        "InspectionText.problems", inspection.problems().stream().map(wording::sayWithin).toList());
     text.group(
-        "InspectionText.questions", inspection.questions().stream().map(wording::say).toList());
+        "InspectionText.questions",
+        inspection.questions().stream().map(wording::sayWithin).toList());
     text.lines.add("");
-    text.lines.add(
-        wording.word(inspection.complete() ? "InspectionText.complete" : "InspectionText.open"));
+    text.lines.add(wording.word(text.ending(described)));
     return List.copyOf(text.lines);
+  }
+
+  private String ending(boolean described) {
+    if (inspection.complete()) {
+      return described ? "InspectionText.described" : "InspectionText.complete";
+    }
+    return inspection.problems().isEmpty() ? "InspectionText.open" : "InspectionText.damaged";
   }
 
   private void understood(Understood fact) {
     String what = wording.fill(fact.aspect().key(), fact.arguments());
-    lines.add(what + " (" + wording.word(fact.basis()) + ")");
+    lines.add(what + " " + basis(fact));
+  }
+
+  private String basis(Understood fact) {
+    String evidence = fact.aspect().key() + ".evidence";
+    String basis = wording.word(fact.basis());
+    return fact.basis() == Understood.Basis.CONCLUDED && wording.knows(evidence)
+        ? wording.fill(
+            "InspectionText.basis",
+            Argument.text(basis),
+            Argument.text(wording.fill(evidence, fact.arguments())))
+        : "(" + basis + ")";
   }
 
   private String remark(Remark remark) {
@@ -56,42 +87,74 @@ public final class InspectionText {
 
   private void plate(PlateView plate) {
     lines.add("");
-    lines.add(plate.plate() + loaded(plate));
-    plate.massKg().ifPresent(kg -> lines.add(mass(kg)));
-    plot(plate.vertical());
+    lines.add(loaded(plate));
+    plate.massKg().ifPresent(kg -> mass("InspectionText.mass", kg));
+    plot(plate);
   }
 
-  private String mass(double kg) {
-    return wording.fill("InspectionText.mass", Argument.of(kg, Unit.KG));
+  private void mass(String key, double kg) {
+    lines.add(wording.fill(key, Argument.of(kg, Unit.KG)));
+  }
+
+  private void together() {
+    List<OptionalDouble> masses = inspection.plates().stream().map(PlateView::massKg).toList();
+    if (masses.size() > 1 && masses.stream().allMatch(OptionalDouble::isPresent)) {
+      lines.add("");
+      mass(
+          "InspectionText.together",
+          masses.stream().mapToDouble(OptionalDouble::getAsDouble).sum());
+    }
   }
 
   private String loaded(PlateView plate) {
-    List<String> stretches = new ArrayList<>();
-    for (Loaded stretch : plate.loaded()) {
-      stretches.add(
-          wording.fill(
-              "InspectionText.rows",
-              Argument.count(stretch.fromRow()),
-              Argument.count(stretch.toRow())));
-    }
+    List<String> stretches =
+        plate.loaded().stream().limit(MOST_STRETCHES).map(this::stretch).toList();
+    String more = plate.loaded().size() > MOST_STRETCHES ? ", ..." : "";
     return stretches.isEmpty()
-        ? ""
-        : ": " + wording.fill("InspectionText.loaded", Argument.text(String.join(", ", stretches)));
+        ? wording.fill("InspectionText.never", Argument.text(plate.plate()))
+        : wording.fill(
+            "InspectionText.loaded",
+            Argument.text(plate.plate()),
+            Argument.text(String.join(", ", stretches) + more));
+  }
+
+  private String stretch(Loaded stretch) {
+    List<Argument> arguments =
+        new ArrayList<>(
+            List.of(Argument.count(stretch.fromRow()), Argument.count(stretch.toRow())));
+    inspection
+        .rateHz()
+        .ifPresent(
+            rate -> {
+              arguments.add(Argument.of((stretch.fromRow() - 1) / rate, Unit.S));
+              arguments.add(Argument.of((stretch.toRow() - 1) / rate, Unit.S));
+            });
+    return wording.fill(
+        arguments.size() > 2 ? "InspectionText.seconds" : "InspectionText.rows", arguments);
   }
 
   /** Vertical force over time: a column a piece, {@value #ROWS} rows high, 0 at the bottom. */
-  private void plot(List<Double> force) {
-    double largest = force.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  private void plot(PlateView plate) {
+    double largest = plate.vertical().stream().mapToDouble(v -> v).max().orElse(0);
     if (!(largest > 0)) {
       return;
     }
+    lines.add(wording.fill("InspectionText.plot", force(largest, plate)));
     for (int row = ROWS; row >= 1; row--) {
       StringBuilder line = new StringBuilder("  ");
-      for (double value : force) {
+      for (double value : plate.vertical()) {
         line.append(value / largest * ROWS >= row - 0.5 ? '#' : ' ');
       }
       lines.add(line.toString().stripTrailing());
     }
-    lines.add("  " + "-".repeat(force.size()));
+    lines.add("  " + "-".repeat(plate.vertical().size()));
+  }
+
+  private Argument force(double value, PlateView plate) {
+    return plate
+        .unit()
+        .map(ForceUnit::newton)
+        .map(newton -> Argument.of(value * newton, Unit.N))
+        .orElseGet(() -> Argument.text(String.format(Locale.ROOT, "%.1f", value)));
   }
 }

@@ -2,10 +2,12 @@ package caryatid.wording;
 
 import caryatid.alignment.Said;
 import caryatid.remark.Argument;
+import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +24,7 @@ public final class Wording {
       List.of(
           "words",
           "recording",
+          "inspect",
           "sheet",
           "standing",
           "loadline",
@@ -77,16 +80,30 @@ public final class Wording {
 
   /** A problem's sentence, led by where it stands: {@code walk3.csv line 812, column Fz: ...}. */
   public String say(Problem problem) {
-    StringBuilder where = new StringBuilder(problem.place().file());
-    problem
-        .place()
-        .line()
-        .ifPresent(line -> where.append(' ').append(word("Place.line")).append(' ').append(line));
-    problem
-        .place()
-        .column()
-        .ifPresent(c -> where.append(", ").append(word("Place.column")).append(' ').append(c));
+    String within = within(problem.place());
+    String file = problem.place().file();
+    boolean column = problem.place().line().isEmpty() && !within.isEmpty();
+    String where = within.isEmpty() ? file : file + (column ? ", " : " ") + within;
     return where + ": " + fill(problem.topic().key(), problem.arguments());
+  }
+
+  /** The same without the file's name, for a page that is about one file. */
+  public String sayWithin(Problem problem) {
+    String within = within(problem.place());
+    String sentence = fill(problem.topic().key(), problem.arguments());
+    return within.isEmpty() ? sentence : within + ": " + sentence;
+  }
+
+  private String within(Place place) {
+    List<String> parts = new ArrayList<>();
+    place.line().ifPresent(line -> parts.add(word("Place.line") + " " + line));
+    place.column().ifPresent(column -> parts.add(word("Place.column") + " " + column));
+    return String.join(", ", parts);
+  }
+
+  /** Whether a text is kept under a key. */
+  boolean knows(String key) {
+    return sentences.containsKey(key);
   }
 
   /** The word for a constant of one of the program's own enums. */

@@ -211,8 +211,9 @@ class BadExportTest {
             Exports.refusals(
                 Exports.rows("Time,Fx,Fy,Fz,Mx,My,Mz", "0.0#,1,2,800,3,4,5", 3), Optional.empty()))
         .containsExactly(
-            "stand.csv: the unit of force is stated nowhere (plate 1). Add to the plate description"
-                + " under the plate: units: {force: N}, or kg.",
+            "stand.csv: the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg,"
+                + " in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N},"
+                + " or kg.",
             "stand.csv: the unit of moment is stated nowhere (plate 1). Add to the plate description"
                 + " under the plate: units: {moment: N m}, or N mm.",
             "stand.csv: where the moments' zero point lies is stated nowhere (plate 1). Add to the"
@@ -228,8 +229,9 @@ class BadExportTest {
     refused(
         Exports.rows("Time,CoPx,CoPy", "0.0#,1,2", 3),
         new Described().get(),
-        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). Add to the plate"
-            + " description under the plate: units: {cop: mm}, or cm, m, inch.");
+        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 2.0"
+            + " mm from the export's zero if in mm, 20.0 mm if in cm, 2000.0 mm if in m, 50.8 mm if in"
+            + " inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.");
   }
 
   @Test
@@ -351,8 +353,9 @@ class BadExportTest {
         "stand.csv line 2, column CoPy: expected a unit of the centre of pressure, found 'furlong'."
             + " Export in another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch"
             + " for the centre of pressure.",
-        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). Add to the plate"
-            + " description under the plate: units: {cop: mm}, or cm, m, inch.");
+        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 2.0"
+            + " mm from the export's zero if in mm, 20.0 mm if in cm, 2000.0 mm if in m, 50.8 mm if in"
+            + " inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.");
   }
 
   /** The remedy names what the centre of pressure was computed from. */

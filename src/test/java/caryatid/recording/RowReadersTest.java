@@ -74,7 +74,8 @@ class RowReadersTest {
             OptionalInt.empty(),
             columns,
             2,
-            dialect);
+            dialect,
+            "");
     return new Table(head, new Planner("test", Optional.empty()).plan(head));
   }
 

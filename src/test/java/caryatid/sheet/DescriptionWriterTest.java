@@ -73,20 +73,20 @@ class DescriptionWriterTest {
             Optional.empty());
     Wording wording = Wording.in(Locale.ROOT);
     String written =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::say);
+        DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::sayWithin);
     assertThat(written)
         .isEqualTo(
             """
             plate-description: 1
             name: plate
             time: {column: Time (s), unit: s}
-            # stand.csv: which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
+            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
             axes: {right: unknown, anterior: unknown, up: unknown}
             plates:
               - name: plate 1
                 columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
-                # stand.csv: the unit of force is stated nowhere (plate 1). Add to the plate description under the plate: units: {force: N}, or kg.
-                # stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
+                # the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 2.0 mm from the export's zero if in mm, 20.0 mm if in cm, 2000.0 mm if in m, 50.8 mm if in inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
                 units: {force: unknown, cop: unknown}
             """);
   }

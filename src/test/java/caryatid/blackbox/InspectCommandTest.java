@@ -1,0 +1,241 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the inspect command shows, asks, writes and refuses. */
+class InspectCommandTest {
+  private static final Path SAMPLES = Path.of("sample-recordings/k7");
+  private static final String COLUMNS_OF_ONE =
+      "plate 1: force-z: Fz, cop-x: CoPx, cop-y: CoPy (concluded: from their names)";
+
+  @TempDir private Path folder;
+
+  /** Three seconds at 10 Hz; a second of it unloaded. Nothing is stated but the unit of time. */
+  @BeforeEach
+  void writeAnExport() throws IOException {
+    StringBuilder text = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
+    for (int i = 0; i < 30; i++) {
+      text.append(i / 10.0).append(i < 10 ? ",0,0,0\n" : ",800,0.01,0.02\n");
+    }
+    Files.writeString(folder.resolve("stand.csv"), text);
+    Files.writeString(
+        folder.resolve("plate.yaml"),
+        """
+        plate-description: 1
+        name: Test plate
+        axes: {right: +x, anterior: +y, up: +z}
+        force-is: on the person
+        plates:
+          - name: plate 1
+            units: {force: N, cop: m}
+        """);
+  }
+
+  private String file(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  private String plain(String text) {
+    return text.replace(folder + "/", "").replace('\u00a0', ' ');
+  }
+
+  private List<String> lines(Run run) {
+    return plain(run.out()).lines().toList();
+  }
+
+  private void refused(Run run, String complaint) {
+    assertThat(plain(run.err()).strip()).isEqualTo(complaint);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void withoutADescriptionItShowsWhatIsThereAndAsksForTheRest() {
+    Run run = Run.caryatid("inspect", file("stand.csv"));
+    assertThat(run.code()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(lines(run))
+        .containsExactly(
+            "text encoding UTF-8 (concluded: its bytes are well formed as such)",
+            "cells are parted by commas (concluded: so the rows have 4 cells each)",
+            "decimals stand behind a point (concluded: as in 0.0)",
+            "column names in line 1 (concluded: text above the numbers)",
+            "30 rows from line 2 on (concluded: the first line of numbers)",
+            COLUMNS_OF_ONE,
+            "times in column Time (s), in s (stated in the file)",
+            "10.0 Hz for 2.90 s (concluded: from the first and the last time)",
+            "",
+            "plate 1: loaded in rows 11 to 30 (1.00 s to 2.90 s)",
+            "vertical force over time, up to 800.0:",
+            "            ####################",
+            "            ####################",
+            "            ####################",
+            "            ####################",
+            "            ####################",
+            "  ------------------------------",
+            "",
+            "What has to be known before the file can be used",
+            "- the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 0.0 mm from"
+                + " the export's zero if in mm, 0.2 mm if in cm, 20.0 mm if in m, 0.5 mm if in inch. Add"
+                + " to the plate description under the plate: units: {cop: mm}, or cm, m, inch.",
+            "- the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of"
+                + " 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.",
+            "- which of the export's axes point to the person's right, forward and up is stated"
+                + " nowhere. Add to the plate description, with your plate's directions: axes: {right:"
+                + " +x, anterior: +y, up: +z}",
+            "",
+            "The file cannot be used yet. To write a description that can be completed, add: --write"
+                + " plate.yaml");
+  }
+
+  @Test
+  void underADescriptionNothingIsAsked() {
+    Run run = Run.caryatid("inspect", file("stand.csv"), "--plate", file("plate.yaml"));
+    assertThat(run.code()).isZero();
+    assertThat(lines(run))
+        .contains(
+            "plate 1: force in N (from the plate description)",
+            "axes: {right: +x, anterior: +y, up: +z} (from the plate description)",
+            "mean force while loaded: the weight of 81.6 kg",
+            "vertical force over time, up to 800 N:",
+            "- Note: plate 1: 10 samples with less than 20 N on the plate are left out.")
+        .endsWith("The file can be used with this description.")
+        .noneMatch(line -> line.contains("nowhere"));
+  }
+
+  @Test
+  void theWrittenDescriptionKeepsTheQuestionsOpen() throws IOException {
+    Run run = Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
+    assertThat(run.code()).isZero();
+    assertThat(lines(run)).endsWith("Written: draft.yaml");
+    assertThat(plain(Files.readString(folder.resolve("draft.yaml"))))
+        .isEqualTo(
+            """
+            plate-description: 1
+            name: plate
+            time: {column: Time (s), unit: s}
+            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
+            axes: {right: unknown, anterior: unknown, up: unknown}
+            plates:
+              - name: plate 1
+                columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
+                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
+                # the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 0.0 mm from the export's zero if in mm, 0.2 mm if in cm, 20.0 mm if in m, 0.5 mm if in inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                units: {force: unknown, cop: unknown}
+            """);
+  }
+
+  /** What is written is refused as long as a question is open, and taken once all are answered. */
+  @Test
+  void theWrittenDescriptionIsTakenOnceItIsCompleted() throws IOException {
+    Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
+    Run open = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
+    assertThat(open.code()).isEqualTo(1);
+    assertThat(plain(open.err())).startsWith("draft.yaml line 5, column ");
+    String draft =
+        Files.readString(folder.resolve("draft.yaml"))
+            .replace(
+                "right: unknown, anterior: unknown, up: unknown", "right: +x, anterior: +y, up: +z")
+            .replace("force: unknown, cop: unknown", "force: N, cop: m");
+    Files.writeString(folder.resolve("draft.yaml"), draft);
+    Run completed = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
+    assertThat(completed.code()).isZero();
+    assertThat(lines(completed)).endsWith("The file can be used with this description.");
+  }
+
+  @Test
+  void aFileThatIsThereIsReplacedOnlyWhenAsked() throws IOException {
+    String before = Files.readString(folder.resolve("plate.yaml"));
+    refused(
+        Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml")),
+        "plate.yaml: is there already, and nothing is overwritten without being asked. Choose another"
+            + " name or folder, or add --replace.");
+    assertThat(folder.resolve("plate.yaml")).hasContent(before);
+    Run replacing =
+        Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml"), "--replace");
+    assertThat(replacing.code()).isZero();
+    assertThat(Files.readString(folder.resolve("plate.yaml"))).contains("unknown");
+  }
+
+  @Test
+  void aGzippedExportIsUnpacked() throws IOException {
+    try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(folder.resolve("s.gz")))) {
+      Files.copy(folder.resolve("stand.csv"), out);
+    }
+    Run run = Run.caryatid("inspect", file("s.gz"), "--plate", file("plate.yaml"));
+    assertThat(run.code()).isZero();
+    assertThat(lines(run))
+        .startsWith("gz-compressed (concluded: its first two bytes say so)")
+        .endsWith("The file can be used with this description.");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aPipeIsRefused() throws IOException, InterruptedException {
+    Process made = new ProcessBuilder("mkfifo", file("pipe")).start();
+    assertThat(made.waitFor(10, TimeUnit.SECONDS)).isTrue();
+    refused(
+        Run.caryatid("inspect", file("pipe")),
+        "pipe: expected an ordinary file, found a pipe or a device. Save the recording to a file"
+            + " first.");
+  }
+
+  @Test
+  void aFileThatIsNotThereIsRefused() {
+    refused(
+        Run.caryatid("inspect", file("no.csv")),
+        "no.csv: expected a file, found nothing of that name. Check the name and the folder.");
+  }
+
+  /** What is understood is shown although the file cannot be used. */
+  @Test
+  void aDamagedFileIsShownWithAllThatIsWrong() throws IOException {
+    String text = Files.readString(folder.resolve("stand.csv"));
+    Files.writeString(
+        folder.resolve("stand.csv"),
+        text.replace("1.5,800", "1.5,n/a").replace("2.0,800,0.01", "2.0,800"));
+    Run run = Run.caryatid("inspect", file("stand.csv"), "--plate", file("plate.yaml"));
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(lines(run))
+        .contains(COLUMNS_OF_ONE)
+        .containsSequence(
+            "What is wrong with the file",
+            "- line 17, column Fz: expected a number, found 'n/a'. Delete the row or export again.",
+            "- line 22: expected 4 cells, found 3. Delete the row or export again.",
+            "",
+            "The file cannot be used.");
+  }
+
+  @Test
+  void withoutARecordingItSaysHowItIsUsed() {
+    Run run = Run.caryatid("inspect");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).startsWith("Missing required parameter: 'RECORDING'");
+  }
+
+  /** The sample recordings of one plate are understood as their descriptions say. */
+  @Test
+  void aSampleIsUnderstoodWithoutAQuestion() {
+    Run run =
+        Run.caryatid(
+            "inspect",
+            SAMPLES.resolve("shoe.csv").toString(),
+            "--plate",
+            SAMPLES.resolve("plate-pressure.yaml").toString());
+    assertThat(run.code()).isZero();
+    assertThat(lines(run)).endsWith("The file can be used with this description.");
+  }
+}

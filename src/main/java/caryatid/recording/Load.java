@@ -28,19 +28,26 @@ final class Load {
     if (vertical.isEmpty()) {
       return new Load(vertical, 1, unloaded);
     }
-    double sum = 0;
-    for (double force : vertical.get()) {
-      sum += force;
-    }
-    double sign = sum * axes.up().sign() < 0 ? -1 : 1;
-    double upward = axes.up().sign() * sign;
     double[] force = vertical.get();
+    double sign = moreBelow(force) == (axes.up().sign() > 0) ? -1 : 1;
+    double upward = axes.up().sign() * sign;
     for (int i = 0; i < force.length; i++) {
       if (force[i] * upward < LEAST_N) {
         unloaded.set(i);
       }
     }
     return new Load(vertical, sign, unloaded);
+  }
+
+  /** Whether more samples are loaded below zero than above; a single huge number tells nothing. */
+  private static boolean moreBelow(double[] force) {
+    int above = 0;
+    int below = 0;
+    for (double each : force) {
+      above += each >= LEAST_N ? 1 : 0;
+      below += each <= -LEAST_N ? 1 : 0;
+    }
+    return below > above;
   }
 
   /** +1 where the exported force is the one on the person, -1 where it is the one on the plate. */

@@ -44,7 +44,8 @@ public final class DescriptionWriter {
     DescriptionWriter writer = new DescriptionWriter();
     for (Problem question : questions) {
       if (question.topic() instanceof Reading reading) {
-        writer.open.put(reading, wording.apply(question));
+        // No-break spaces are for terminals and pages; in a file to be edited they surprise.
+        writer.open.put(reading, wording.apply(question).replace('\u00a0', ' '));
       }
     }
     return writer.write(draft);

@@ -89,6 +89,17 @@ enum Damage {
       return lines;
     }
   },
+  /** Any byte: a digit may become another digit, which no reader can know. */
+  BYTE_OTHER(false) {
+    @Override
+    List<String> apply(List<String> lines, RandomExport export, Random random) {
+      int line = dataLine(lines, export, random);
+      StringBuilder text = new StringBuilder(lines.get(line));
+      text.setCharAt(random.nextInt(text.length()), (char) (' ' + random.nextInt(95)));
+      lines.set(line, text.toString());
+      return lines;
+    }
+  },
   DELIMITER_LOST(false) {
     @Override
     List<String> apply(List<String> lines, RandomExport export, Random random) {

@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import caryatid.remark.BadInput;
 import java.nio.charset.StandardCharsets;
@@ -15,8 +16,12 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Whatever the dialect, a known stand comes back; whatever happens to the file, it comes back, or a
- * remark or a problem says so. Changes that leave a plausible other number in a cell are not tried:
- * no reader can know them.
+ * remark or a problem says so.
+ *
+ * <p>One thing no reader can know: a byte that makes of one number another plausible one. Then the
+ * other number may come in silence, but in that one sample alone: one damaged row never changes
+ * what is read of any other. With a remark the same holds, so that no remark excuses more than it
+ * names.
  */
 class ImporterPropertyTest {
   /** Numbers are written with eight decimals, metres and kilograms among them. */
@@ -60,7 +65,13 @@ class ImporterPropertyTest {
       if (export.timed || !damage.needsTimes()) {
         List<String> damaged = damage.apply(new ArrayList<>(lines), export, random);
         byte[] bytes = String.join("\n", damaged).getBytes(StandardCharsets.UTF_8);
-        outcome(seed + " " + damage, export, NamedBytes.of("damaged", bytes), description, whole);
+        outcome(
+            seed + " " + damage,
+            damage,
+            export,
+            NamedBytes.of("damaged", bytes),
+            description,
+            whole);
       }
     }
   }
@@ -73,6 +84,7 @@ class ImporterPropertyTest {
       assertThat(recording.timeS().size()).as("seed %s", seed).isEqualTo(export.rows);
       assertThat(recording.plates()).as("seed %s", seed).hasSize(export.truth.size());
       assertThat(differences(recording, export, 0)).as("seed %s", seed).isZero();
+      assertThat(recording.rateHz() / export.rateHz).as("seed %s", seed).isCloseTo(1, within(1e-5));
       return recording;
     } catch (BadInput e) {
       throw new AssertionError(
@@ -81,9 +93,10 @@ class ImporterPropertyTest {
     }
   }
 
-  /** The truth, a remark that was not there before, or a refusal; nothing else is thrown. */
+  /** The truth, or a refusal, or one sample that differs; nothing else is thrown. */
   private static void outcome(
       String seed,
+      Damage damage,
       RandomExport export,
       NamedBytes damaged,
       PlateDescription description,
@@ -91,11 +104,12 @@ class ImporterPropertyTest {
     try {
       Recording recording = Importer.read(damaged, Optional.of(description));
       boolean remarked = !whole.remarks().containsAll(recording.remarks());
-      boolean true0 = differences(recording, export, 0) == 0;
-      boolean true1 = differences(recording, export, 1) == 0;
-      assertThat(remarked || true0 || true1)
-          .as("another number in silence, seed %s", seed)
-          .isTrue();
+      int differences =
+          Math.min(differences(recording, export, 0), differences(recording, export, 1));
+      assertThat(differences)
+          .as("other numbers%s, seed %s", remarked ? " with a remark" : " in silence", seed)
+          .isLessThanOrEqualTo(remarked || damage == Damage.BYTE_OTHER ? 1 : 0);
+      assertThat(recording.rateHz() / export.rateHz).as(seed).isCloseTo(1, within(1e-5));
     } catch (BadInput e) {
       assertThat(Exports.WORDING.say(e.problems().get(0)))
           .as("seed %s", seed)
@@ -105,7 +119,7 @@ class ImporterPropertyTest {
 
   /** How many usable samples differ from the truth that many samples later. */
   private static int differences(Recording recording, RandomExport export, int later) {
-    int differences = Math.abs(recording.rateHz() / export.rateHz - 1) > 1e-5 ? 1 : 0;
+    int differences = 0;
     for (int plate = 0; plate < recording.plates().size(); plate++) {
       PlateTrack track = recording.plates().get(plate);
       double[][] truth = export.truth.get(plate);

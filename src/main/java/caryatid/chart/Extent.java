@@ -3,6 +3,7 @@ package caryatid.chart;
 import caryatid.chart.Leg.Level;
 import caryatid.chart.Scale.Place;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -21,10 +22,20 @@ final class Extent {
       places.add(new Place(level.acrossMm() - level.halfMm(), height));
       across(level, leg).forEach(across -> places.add(new Place(across, height)));
     }
-    double top = places.stream().mapToDouble(Place::heightMm).max().orElse(0);
+    double top = topMm(places);
     leg.line().ifPresent(line -> lines(places, line, top));
     leg.beforeMm().ifPresent(across -> places.add(new Place(across, top)));
     return places;
+  }
+
+  static double widthMm(List<Place> places) {
+    DoubleSummaryStatistics across =
+        places.stream().mapToDouble(Place::acrossMm).summaryStatistics();
+    return across.getMax() - across.getMin();
+  }
+
+  static double topMm(List<Place> places) {
+    return places.stream().mapToDouble(Place::heightMm).max().orElse(0);
   }
 
   private static void lines(List<Place> places, LoadLine line, double top) {

@@ -16,11 +16,24 @@ import java.util.Optional;
 
 /** The words of a landmark's label, from the least to all. */
 final class LabelText {
-  /** Name and offset in one line; then name, offset, result, close-up and target by and by. */
-  static final int MOST = 5;
 
-  static final int CLOSE_UP = 4;
-  private static final int RESULT = 3;
+  /** How much a label says, from the least; each with what the ones before it say. */
+  enum Detail {
+    ONE_LINE,
+    RESULT,
+    CLOSE_UP,
+    CLOSE_UP_AND_RESULT,
+    TWO_LINES,
+    TARGET;
+
+    boolean drawn() {
+      return compareTo(CLOSE_UP) >= 0;
+    }
+
+    boolean saysResult() {
+      return this == RESULT || compareTo(CLOSE_UP_AND_RESULT) >= 0;
+    }
+  }
 
   private final Plane plane;
   private final Wording wording;
@@ -52,25 +65,34 @@ final class LabelText {
     return marks;
   }
 
-  List<Line> lines(Level level, int detail) {
+  List<Line> lines(Level level, Detail detail) {
     List<Line> lines = new ArrayList<>();
-    String name = level.landmark().name();
-    if (detail == 1) {
-      add(lines, name + offset(level).map(o -> ": " + o).orElse(""), Lettering.PLAIN);
-      return lines;
+    if (detail.compareTo(Detail.TWO_LINES) >= 0) {
+      add(lines, level.landmark().name(), Lettering.STRONG);
+      offset(level).ifPresent(offset -> add(lines, offset, Lettering.PLAIN));
+    } else {
+      add(lines, oneLine(level), Lettering.PLAIN);
     }
-    add(lines, name, Lettering.STRONG);
-    offset(level).ifPresent(offset -> add(lines, offset, Lettering.PLAIN));
-    level.before().ifPresent(before -> add(lines, before(before), Lettering.PLAIN));
+    level
+        .before()
+        .filter(before -> detail != Detail.ONE_LINE)
+        .ifPresent(before -> add(lines, before(before), Lettering.PLAIN));
     level
         .finding()
-        .filter(finding -> detail >= RESULT)
+        .filter(finding -> detail.saysResult())
         .ifPresent(f -> wrap(lines, wording.word("Labels.VERDICT." + f.verdict().name())));
     level
         .finding()
-        .filter(finding -> detail >= MOST)
+        .filter(finding -> detail == Detail.TARGET)
         .ifPresent(finding -> wrap(lines, wanted(finding.target())));
     return lines;
+  }
+
+  /** Name and offset; the name is cut short before the offset is. */
+  private String oneLine(Level level) {
+    String offset = offset(level).map(o -> ": " + o).orElse("");
+    double room = roomMm - Letters.widthMm(offset, Lettering.PLAIN);
+    return Letters.fit(level.landmark().name(), Lettering.PLAIN, room) + offset;
   }
 
   private Optional<String> offset(Level level) {

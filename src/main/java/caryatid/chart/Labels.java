@@ -1,5 +1,6 @@
 package caryatid.chart;
 
+import caryatid.chart.LabelText.Detail;
 import caryatid.chart.Leg.Level;
 import caryatid.chart.Mark.Stroke;
 import caryatid.chart.Style.Lettering;
@@ -17,7 +18,7 @@ final class Labels {
   private final LabelText text;
   private final Box room;
   private final OptionalInt closeUp;
-  private final int detail;
+  private final Detail detail;
 
   Labels(Leg leg, Wording wording, Box room) {
     this.leg = leg;
@@ -25,7 +26,7 @@ final class Labels {
     this.room = room;
     OptionalInt scale = CloseUp.scale(leg, room.widthMm());
     this.detail = detail(scale);
-    this.closeUp = detail >= LabelText.CLOSE_UP ? scale : OptionalInt.empty();
+    this.closeUp = detail.drawn() ? scale : OptionalInt.empty();
   }
 
   /** The scale of the close-ups, one to so many; empty where there is no room for them. */
@@ -33,19 +34,20 @@ final class Labels {
     return closeUp;
   }
 
-  private int detail(OptionalInt scale) {
-    for (int most = LabelText.MOST; most > 1; most--) {
-      int tried = most;
-      boolean drawn = scale.isPresent() && tried >= LabelText.CLOSE_UP;
+  private Detail detail(OptionalInt scale) {
+    Detail[] all = Detail.values();
+    for (int i = all.length - 1; i > 0; i--) {
+      Detail tried = all[i];
+      boolean drawn = scale.isPresent() && tried.drawn();
       double sum = leg.levels().stream().mapToDouble(level -> heightMm(level, tried, drawn)).sum();
       if (sum <= room.heightMm()) {
         return tried;
       }
     }
-    return 1;
+    return Detail.ONE_LINE;
   }
 
-  private double heightMm(Level level, int lines, boolean drawn) {
+  private double heightMm(Level level, Detail lines, boolean drawn) {
     double picture = drawn && level.finding().isPresent() ? CloseUp.HEIGHT_MM : 0;
     return GAP_MM + LabelText.heightMm(text.lines(level, lines)) + picture;
   }
@@ -57,7 +59,8 @@ final class Labels {
    */
   List<List<Mark>> place(List<Spot> from) {
     int most = (int) (room.heightMm() / (Lettering.STRONG.lineMm() + GAP_MM));
-    int count = detail == 1 ? Math.min(most, leg.levels().size()) : leg.levels().size();
+    int count =
+        detail == Detail.ONE_LINE ? Math.min(most, leg.levels().size()) : leg.levels().size();
     List<Double> heights = new ArrayList<>();
     List<Double> wanted = new ArrayList<>();
     for (int i = 0; i < count; i++) {

@@ -25,6 +25,12 @@ public final class LegDrawing {
   private static final double TITLE_MM = 5;
   private static final double DIRECTIONS_MM = 4.2;
 
+  /** How far up lines run, as a factor of what is below them. */
+  private static final double LINE_ABOVE = 1.06;
+
+  /** So much of the width keeps the words below the floor whole; the labels get the rest. */
+  private static final double LEAST_ACROSS_MM = 36;
+
   private final Leg leg;
   private final Wording wording;
   private final double widthMm;
@@ -33,16 +39,25 @@ public final class LegDrawing {
   private final Scale scale;
   private final double topMm;
 
-  private LegDrawing(Leg leg, Wording wording, double widthMm, double heightMm) {
+  /**
+   * @param other the same leg in the other plane: both are drawn at one scale
+   */
+  private LegDrawing(Leg leg, Leg other, Wording wording, double widthMm, double heightMm) {
     this.leg = leg;
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
     double floor = heightMm - Key.heightMm(keyEntries()) - DIRECTIONS_MM;
-    this.room = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + 0.5 * widthMm, floor);
     List<Place> places = Extent.of(leg);
-    this.scale = Scale.fitting(places, room);
-    this.topMm = room.heightMm() * scale.oneTo();
+    Box most = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + 0.5 * widthMm, floor);
+    double oneTo =
+        Math.max(
+            Scale.fitting(places, most).oneTo(), Scale.fitting(Extent.of(other), most).oneTo());
+    double drawn = Extent.widthMm(places) / oneTo;
+    double across = Math.min(most.widthMm(), Math.max(LEAST_ACROSS_MM, drawn));
+    this.room = new Box(TICKS_MM, most.topMm(), TICKS_MM + across, floor);
+    this.scale = Scale.fitting(places, room).with(oneTo, room);
+    this.topMm = Math.min(room.heightMm() * oneTo, LINE_ABOVE * Extent.topMm(places));
   }
 
   private int keyEntries() {
@@ -68,7 +83,8 @@ public final class LegDrawing {
       double widthMm,
       double heightMm) {
     Leg leg = Leg.of(state, before, new View(plane, side));
-    return new LegDrawing(leg, wording, widthMm, heightMm).drawing();
+    Leg other = Leg.of(state, before, new View(plane.other(), side));
+    return new LegDrawing(leg, other, wording, widthMm, heightMm).drawing();
   }
 
   private Drawing drawing() {

@@ -60,11 +60,18 @@ public final class Letters {
 
   /** A text in lines no wider than a room, broken at blanks, and inside words that are wider. */
   public static List<String> wrap(String words, Lettering lettering, double roomMm) {
+    return wrap(words, lettering, roomMm, 0);
+  }
+
+  /** The same, the first line starting so far in, where something else stands, mm. */
+  public static List<String> wrap(
+      String words, Lettering lettering, double roomMm, double firstInMm) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : narrow(words, lettering, roomMm).split(" ")) {
+    for (String word : narrow(words, lettering, roomMm - firstInMm).split(" ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && widthMm(longer, lettering) > roomMm) {
+      double room = lines.isEmpty() ? roomMm - firstInMm : roomMm;
+      if (!line.isEmpty() && widthMm(longer, lettering) > room) {
         lines.add(line);
         line = word;
       } else {

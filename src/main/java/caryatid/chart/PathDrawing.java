@@ -3,107 +3,130 @@ package caryatid.chart;
 import caryatid.alignment.Stand;
 import caryatid.chart.Drawing.Part;
 import caryatid.chart.Mark.Fill;
-import caryatid.chart.Mark.Stroke;
 import caryatid.chart.Mark.Text;
 import caryatid.chart.Scale.Place;
 import caryatid.chart.Style.Ink;
 import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
+import caryatid.geometry.Side;
 import caryatid.recording.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.standing.QuietStretch;
 import caryatid.standing.Sway;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
-/** Plans the path of the centre of pressure seen from above, with the feet where they are known. */
+/**
+ * Plans the paths of the centre of pressure seen from above: with the feet where they are known,
+ * and one foot's paths once more at a larger scale beside them.
+ */
 public final class PathDrawing {
   private static final double TITLE_MM = 6;
   private static final double DIRECTIONS_MM = 4.2;
+  private static final double OVERVIEW = 0.55;
+  private static final double GAP_MM = 3;
   private static final int KEY_ENTRIES = 4;
 
-  /** Points closer on paper than a tenth of a pen's width add nothing. */
-  private static final double LEAST_STEP_MM = 0.03;
-
-  private final Stand stand;
+  private final List<Stand> stands;
+  private final List<Recording> recordings;
+  private final Side side;
   private final Wording wording;
   private final double widthMm;
   private final double heightMm;
   private final Box room;
-  private final List<Track> tracks;
   private final Scale scale;
 
   private PathDrawing(
-      Stand stand, Recording recording, Wording wording, double widthMm, double heightMm) {
-    this.stand = stand;
+      List<Stand> stands,
+      List<Recording> recordings,
+      Side side,
+      Wording wording,
+      double widthMm,
+      double heightMm) {
+    this.stands = stands;
+    this.recordings = recordings;
+    this.side = side;
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
     double floor = heightMm - Key.heightMm(KEY_ENTRIES) - DIRECTIONS_MM;
-    this.room = new Box(0, TITLE_MM, widthMm, floor);
-    this.tracks = Tracks.of(stand, recording);
-    this.scale = Scale.centred(places(), room);
+    this.room = new Box(0, TITLE_MM, OVERVIEW * widthMm, floor);
+    List<Place> places = new ArrayList<>();
+    feetAndPaths(places);
+    this.scale = Scale.centred(places, room);
   }
 
   /**
    * Plans a drawing.
    *
-   * @param recording the stand's own
+   * @param stands of one state; their feet are drawn where the first one's sheet says
+   * @param recordings the stands' own, in their order
+   * @param side whose path is shown at a larger scale
    * @param widthMm width on paper, at least 60 mm
-   * @param heightMm height on paper, at least 50 mm
+   * @param heightMm height on paper, at least 40 mm
    */
   public static Drawing plan(
-      Stand stand, Recording recording, Wording wording, double widthMm, double heightMm) {
-    return new PathDrawing(stand, recording, wording, widthMm, heightMm).drawing();
+      List<Stand> stands,
+      List<Recording> recordings,
+      Side side,
+      Wording wording,
+      double widthMm,
+      double heightMm) {
+    return new PathDrawing(stands, recordings, side, wording, widthMm, heightMm).drawing();
   }
 
-  private List<Place> places() {
-    List<Place> places = new ArrayList<>();
-    Feet.of(stand).forEach(places::addAll);
-    for (Track track : tracks) {
-      QuietStretch stretch = stand.standing().stretch();
-      for (int i = stretch.fromIndex(); i < stretch.toIndex(); i++) {
-        if (track.plate().usable().at(i)) {
-          places.add(place(track, i));
-        }
-      }
+  private void feetAndPaths(List<Place> places) {
+    Feet.of(stands.get(0)).forEach(places::addAll);
+    for (int i = 0; i < stands.size(); i++) {
+      paths(i).forEach(path -> places.addAll(path.places()));
     }
-    ellipses().forEach(places::addAll);
-    return places;
   }
 
-  private static Place place(Track track, int index) {
-    return new Place(track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
-  }
-
-  private List<List<Place>> ellipses() {
-    return tracks.stream().flatMap(t -> Ellipse.of(stand.standing(), t.of()).stream()).toList();
+  private List<PathMarks> paths(int stand) {
+    Stand of = stands.get(stand);
+    return Tracks.of(of, recordings.get(stand)).stream()
+        .map(track -> new PathMarks(of, track))
+        .toList();
   }
 
   private Drawing drawing() {
     List<Part> parts = new ArrayList<>();
     String title = wording.word("PathDrawing.TITLE");
     Spot base = new Spot(0, Lettering.TITLE.ascentMm());
-    parts.add(
-        Part.background(
-            List.of(
-                new Text(base, Letters.fit(title, Lettering.TITLE, widthMm), Lettering.TITLE))));
+    String fitted = Letters.fit(title, Lettering.TITLE, widthMm);
+    parts.add(Part.background(List.of(new Text(base, fitted, Lettering.TITLE))));
     parts.add(Part.background(feet()));
-    tracks.forEach(track -> parts.add(Part.saying(says(track), path(track))));
-    parts.add(Part.background(outlines()));
+    List<String> sentences = new ArrayList<>(List.of(title + "."));
+    for (int i = 0; i < stands.size(); i++) {
+      for (PathMarks path : paths(i)) {
+        String says = says(i, path.track());
+        sentences.add(says);
+        parts.add(Part.saying(says, path.at(scale)));
+      }
+    }
+    parts.add(Part.background(closeUp()));
     parts.add(Part.background(Ruler.directions("PathDrawing", wording, room, DIRECTIONS_MM)));
     parts.add(Part.background(key()));
-    List<String> sentences = new ArrayList<>(List.of(title + "."));
-    tracks.forEach(track -> sentences.add(says(track)));
-    return new Drawing("path", widthMm, heightMm, String.join(" ", sentences), parts);
+    String name = "path-" + side.name().toLowerCase(Locale.ROOT);
+    return new Drawing(name, widthMm, heightMm, String.join(" ", sentences), parts);
+  }
+
+  private List<Mark> closeUp() {
+    Box frame = new Box(room.rightMm() + GAP_MM, TITLE_MM + 0.5, widthMm - 0.2, room.bottomMm());
+    List<PathMarks> paths = new ArrayList<>();
+    for (int i = 0; i < stands.size(); i++) {
+      Stand of = stands.get(i);
+      paths.add(new PathMarks(of, Tracks.of(of, recordings.get(i), side)));
+    }
+    return new PathCloseUp(paths, frame).marks(wording, DIRECTIONS_MM);
   }
 
   private List<Mark> feet() {
     List<Mark> marks = new ArrayList<>();
-    for (List<Place> foot : Feet.of(stand)) {
+    for (List<Place> foot : Feet.of(stands.get(0))) {
       List<Spot> outline = foot.stream().map(scale::spot).toList();
       marks.add(new Fill(outline, Ink.MIST));
       marks.add(Shapes.closed(outline, Pen.BODY));
@@ -111,37 +134,13 @@ public final class PathDrawing {
     return marks;
   }
 
-  private List<Mark> path(Track track) {
-    List<Spot> path = new ArrayList<>();
-    QuietStretch stretch = stand.standing().stretch();
-    for (int i = stretch.fromIndex(); i < stretch.toIndex(); i++) {
-      if (track.plate().usable().at(i)) {
-        Spot spot = scale.spot(place(track, i));
-        if (path.isEmpty() || spot.distanceMm(path.get(path.size() - 1)) > LEAST_STEP_MM) {
-          path.add(spot);
-        }
-      }
-    }
-    return path.size() < 2 ? List.of() : List.of(new Stroke(path, Pen.TRACE));
-  }
-
-  private List<Mark> outlines() {
-    List<Mark> marks = new ArrayList<>();
-    ellipses()
-        .forEach(e -> marks.add(Shapes.closed(e.stream().map(scale::spot).toList(), Pen.ELLIPSE)));
-    stand.standing().loads().stream()
-        .filter(load -> tracks.stream().anyMatch(track -> track.of() == load.of()))
-        .forEach(
-            load ->
-                marks.addAll(
-                    Symbols.mean(
-                        scale.spot(load.copRightMm().value(), load.copAnteriorMm().value()))));
-    return marks;
-  }
-
-  private String says(Track track) {
-    String name = wording.word(track.of());
-    return stand.standing().sway().stream()
+  private String says(int stand, Track track) {
+    String line = wording.word(track.of());
+    String name =
+        stands.size() == 1
+            ? line
+            : wording.fill("PathDrawing.STAND", Argument.count(stand + 1), Argument.text(line));
+    return stands.get(stand).standing().sway().stream()
         .filter(s -> s.of() == track.of())
         .findFirst()
         .map(sway -> says(name, sway))
@@ -160,7 +159,7 @@ public final class PathDrawing {
   private List<Mark> key() {
     Key key = new Key(0, heightMm - Key.heightMm(KEY_ENTRIES), widthMm);
     key.line(Pen.TRACE, wording.word("PathDrawing.PATH"));
-    key.mean(wording.word("PathDrawing.MEAN"));
+    key.mean(wording.word(stands.size() > 1 ? "PathDrawing.MEANS" : "PathDrawing.MEAN"));
     key.line(Pen.ELLIPSE, wording.word("PathDrawing.ELLIPSE"));
     double bar = Ruler.barMm(scale);
     key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));

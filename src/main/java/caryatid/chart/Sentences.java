@@ -48,6 +48,6 @@ final class Sentences {
 
   static String scale(Scale scale, double barMm, Wording wording) {
     return wording.fill(
-        "Key.SCALE", Argument.count(scale.oneTo()), Argument.count(Math.round(barMm)));
+        "Key.SCALE", Argument.text(scale.words()), Argument.count(Math.round(barMm)));
   }
 }

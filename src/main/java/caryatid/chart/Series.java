@@ -11,39 +11,25 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A series over time in a box. Drawn by its smallest and largest value in each narrow column, so
- * that long recordings keep every peak and take no more ink than short ones.
+ * Curves over time in a box. Each is drawn by its smallest and largest value in each narrow column,
+ * so that long recordings keep every peak and take no more ink than short ones.
  */
 final class Series {
   private static final double COLUMN_MM = 0.15;
   private static final double LINE_MM = 3.6;
 
   private final Samples timeS;
-  private final Samples values;
   private final Usable usable;
+  private final Span span;
   private final double durationS;
   private final Box box;
-  private final double lowest;
-  private final double highest;
 
-  Series(Samples timeS, Samples values, Usable usable, double durationS, Box box) {
+  Series(Samples timeS, Usable usable, Span span, Box box) {
     this.timeS = timeS;
-    this.values = values;
     this.usable = usable;
-    this.durationS = Math.max(durationS, 1e-3);
+    this.span = span;
+    this.durationS = Math.max(timeS.at(timeS.size() - 1), 1e-3);
     this.box = box;
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < values.size(); i++) {
-      if (usable.at(i)) {
-        least = Math.min(least, values.at(i));
-        most = Math.max(most, values.at(i));
-      }
-    }
-    boolean none = least > most;
-    double margin = none ? 1 : Math.max(1, 0.06 * (most - least));
-    this.lowest = none ? -1 : least - margin;
-    this.highest = none ? 1 : most + margin;
   }
 
   double x(double seconds) {
@@ -52,41 +38,44 @@ final class Series {
   }
 
   private double y(double value) {
-    return box.bottomMm() - (value - lowest) / (highest - lowest) * box.heightMm();
+    double part = (value - span.lowest()) / (span.highest() - span.lowest());
+    return box.bottomMm() - part * box.heightMm();
   }
 
-  /** One line for each run of usable samples. */
-  List<Mark> traces() {
+  /** One line for each run of usable samples that the box holds. */
+  List<Mark> traces(Curve curve) {
     List<Mark> traces = new ArrayList<>();
     List<Spot> run = new ArrayList<>();
     Column column = new Column();
-    for (int i = 0; i < values.size(); i++) {
+    for (int i = 0; i < timeS.size(); i++) {
       double at = x(timeS.at(i));
-      if (!column.isEmpty() && (!usable.at(i) || at - column.atMm > COLUMN_MM)) {
+      boolean shown = usable.at(i) && span.holds(curve.at(i));
+      if (!column.isEmpty() && (!shown || at - column.atMm > COLUMN_MM)) {
         column.moveTo(run);
       }
-      if (usable.at(i)) {
-        column.add(at, y(values.at(i)));
+      if (shown) {
+        column.add(at, y(curve.at(i)));
       } else {
-        finish(run, traces);
+        finish(run, traces, curve.pen());
       }
     }
     column.moveTo(run);
-    finish(run, traces);
+    finish(run, traces, curve.pen());
     return traces;
   }
 
-  private static void finish(List<Spot> run, List<Mark> traces) {
+  private static void finish(List<Spot> run, List<Mark> traces, Pen pen) {
     if (run.size() > 1) {
-      traces.add(new Stroke(run, Pen.TRACE));
+      traces.add(new Stroke(run, pen));
     }
     run.clear();
   }
 
   List<Mark> ticks(Wording wording) {
     List<Mark> marks = new ArrayList<>();
-    double step = Ticks.step(highest - lowest, Math.max(1.01, box.heightMm() / LINE_MM));
-    for (double at = Math.ceil(lowest / step) * step; at <= highest; at += step) {
+    double range = span.highest() - span.lowest();
+    double step = Ticks.step(range, Math.max(1.01, box.heightMm() / LINE_MM));
+    for (double at = Math.ceil(span.lowest() / step) * step; at <= span.highest(); at += step) {
       Spot tick = new Spot(box.leftMm(), y(at));
       String words = Ticks.text(at, step, wording);
       double width = Letters.widthMm(words, Lettering.PLAIN);

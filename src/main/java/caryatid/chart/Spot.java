@@ -20,7 +20,7 @@ public record Spot(double rightMm, double downMm) {
     return Math.hypot(rightMm - other.rightMm, downMm - other.downMm);
   }
 
-  Spot moved(double rightwardMm, double downwardMm) {
+  public Spot moved(double rightwardMm, double downwardMm) {
     return new Spot(rightMm + rightwardMm, downMm + downwardMm);
   }
 }

@@ -58,6 +58,7 @@ public final class Style {
     FLOOR(Ink.BLACK, 0.5),
     BODY(Ink.PALE_GREY, 0.2),
     TRACE(Ink.BLUE, 0.12),
+    SECOND_TRACE(Ink.BLACK, 0.15, 0.7, 0.35),
     LEFT_OUT(Ink.PALE_GREY, 0.15);
 
     private final Ink ink;
@@ -88,7 +89,7 @@ public final class Style {
   /** Kinds of text; none is smaller than 8 points. */
   public enum Lettering {
     HEADLINE(14, true),
-    HEADING(10, true),
+    HEADING(9.5, true),
     TITLE(9, true),
     STRONG(8, true),
     PLAIN(8, false);

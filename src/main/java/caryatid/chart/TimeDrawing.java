@@ -6,14 +6,16 @@ import caryatid.chart.Mark.Text;
 import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
+import caryatid.geometry.Side;
 import caryatid.recording.Recording;
-import caryatid.recording.Samples;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.standing.LeftOut;
+import caryatid.standing.MeanLoad;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Plans vertical force and centre of pressure over time, what was left out hatched. */
@@ -26,69 +28,97 @@ public final class TimeDrawing {
 
   private final Stand stand;
   private final Recording recording;
+  private final Track track;
+  private final String title;
   private final Wording wording;
   private final double widthMm;
   private final double heightMm;
-  private final Track track;
 
   private TimeDrawing(
-      Stand stand, Recording recording, Wording wording, double widthMm, double heightMm) {
+      Stand stand,
+      Recording recording,
+      Track track,
+      String title,
+      Wording wording,
+      double widthMm,
+      double heightMm) {
     this.stand = stand;
     this.recording = recording;
+    this.track = track;
+    this.title = title;
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
-    this.track = ownTrack(stand, recording);
-  }
-
-  /** The prosthetic foot's track; the whole body's where only that was recorded. */
-  private static Track ownTrack(Stand stand, Recording recording) {
-    List<Track> tracks = Tracks.of(stand, recording);
-    List<String> prosthetic =
-        stand.trial().side().sides().stream().map(side -> side.name() + "_FOOT").toList();
-    return tracks.stream()
-        .filter(t -> prosthetic.contains(t.of().name()))
-        .findFirst()
-        .orElse(tracks.get(0));
   }
 
   /**
    * Plans a drawing.
    *
-   * @param recording the stand's own
+   * @param stands of one state
+   * @param recordings the stands' own, in their order
+   * @param number which of the stands, from 0
+   * @param side whose foot; the whole body is shown where only that was recorded
    * @param widthMm width on paper, at least 60 mm
-   * @param heightMm height on paper, at least 50 mm
+   * @param heightMm height on paper, at least 40 mm
    */
   public static Drawing plan(
-      Stand stand, Recording recording, Wording wording, double widthMm, double heightMm) {
-    return new TimeDrawing(stand, recording, wording, widthMm, heightMm).drawing();
+      List<Stand> stands,
+      List<Recording> recordings,
+      int number,
+      Side side,
+      Wording wording,
+      double widthMm,
+      double heightMm) {
+    Stand stand = stands.get(number);
+    Recording recording = recordings.get(number);
+    Track track = Tracks.of(stand, recording, side);
+    Argument line = Argument.term(track.of());
+    String title =
+        stands.size() == 1
+            ? wording.fill("TimeDrawing.TITLE", line)
+            : wording.fill("TimeDrawing.TITLE_OF_STAND", line, Argument.count(number + 1));
+    return new TimeDrawing(stand, recording, track, title, wording, widthMm, heightMm)
+        .drawing("time-" + (number + 1) + "-" + side.name().toLowerCase(Locale.ROOT));
   }
 
-  private record Row(String label, Samples values) {}
-
-  private List<Row> rows() {
-    List<Row> rows = new ArrayList<>();
-    track.plate().upN().ifPresent(n -> rows.add(new Row(wording.word("TimeDrawing.FORCE"), n)));
-    rows.add(new Row(wording.word("TimeDrawing.ANTERIOR"), track.plate().copAnteriorMm()));
-    rows.add(new Row(wording.word("TimeDrawing.RIGHT"), track.plate().copRightMm()));
+  private List<TimePanel> rows() {
+    List<TimePanel> rows = new ArrayList<>();
+    track
+        .plate()
+        .upN()
+        .map(n -> new TimePanel.Named("", new Curve(n, 0, Pen.TRACE)))
+        .ifPresent(
+            named -> rows.add(new TimePanel(wording.word("TimeDrawing.FORCE"), List.of(named))));
+    Optional<MeanLoad> load = stand.standing().load(track.of());
+    double anterior = load.map(l -> l.copAnteriorMm().value()).orElse(0.0);
+    double right = load.map(l -> l.copRightMm().value()).orElse(0.0);
+    rows.add(
+        new TimePanel(
+            wording.word("TimeDrawing.COP"),
+            List.of(
+                new TimePanel.Named(
+                    wording.word("TimeDrawing.ANTERIOR"),
+                    new Curve(track.plate().copAnteriorMm(), anterior, Pen.TRACE)),
+                new TimePanel.Named(
+                    wording.word("TimeDrawing.RIGHT"),
+                    new Curve(track.plate().copRightMm(), right, Pen.SECOND_TRACE)))));
     return rows;
   }
 
-  private Drawing drawing() {
-    List<Row> rows = rows();
+  private Drawing drawing(String name) {
+    List<TimePanel> rows = rows();
     double each = (heightMm - TITLE_MM - BELOW_MM) / rows.size();
     List<Part> parts = new ArrayList<>();
-    String title = wording.fill("TimeDrawing.TITLE", Argument.text(wording.word(track.of())));
     parts.add(Part.background(List.of(text(0, 0, title, Lettering.TITLE))));
     for (int i = 0; i < rows.size(); i++) {
       double top = TITLE_MM + i * each;
       Box box = new Box(LEFT_MM, top + GAP_MM - 1, widthMm - 1, top + each - 1.2);
-      parts.add(panel(rows.get(i), box, top));
+      parts.add(rows.get(i).part(stand, recording, track, box, top, wording));
     }
     parts.add(Part.background(time(new Box(LEFT_MM, 0, widthMm - 1, heightMm - BELOW_MM))));
     String left = leftOut();
     parts.add(Part.background(caption(left)));
-    return new Drawing("time", widthMm, heightMm, title + ". " + left, parts);
+    return new Drawing(name, widthMm, heightMm, title + ". " + left, parts);
   }
 
   private List<Mark> caption(String words) {
@@ -105,24 +135,6 @@ public final class TimeDrawing {
   private Text text(double left, double top, String words, Lettering lettering) {
     String fitted = Letters.fit(words, lettering, widthMm - left);
     return new Text(new Spot(left, top + lettering.ascentMm()), fitted, lettering);
-  }
-
-  private Part panel(Row row, Box box, double top) {
-    Series series =
-        new Series(recording.timeS(), row.values(), track.plate().usable(), durationS(), box);
-    List<Mark> marks = new ArrayList<>();
-    for (LeftOut left : stand.standing().stretch().leftOut()) {
-      marks.addAll(
-          Shapes.hatch(
-              new Box(series.x(left.fromS()), box.topMm(), series.x(left.toS()), box.bottomMm()),
-              1.2,
-              Pen.LEFT_OUT));
-    }
-    marks.add(Shapes.closed(Shapes.corners(box), Pen.TICK));
-    marks.addAll(series.ticks(wording));
-    marks.addAll(series.traces());
-    marks.add(text(LEFT_MM, top, row.label(), Lettering.PLAIN));
-    return Part.saying(row.label(), marks);
   }
 
   private double durationS() {

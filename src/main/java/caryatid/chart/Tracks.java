@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
+import caryatid.geometry.Side;
 import caryatid.recording.PlateTrack;
 import caryatid.recording.Recording;
 import caryatid.sheet.ProstheticSide;
@@ -30,6 +31,15 @@ final class Tracks {
       add(tracks, recording, LineOf.WHOLE_BODY, both.plate());
     }
     return tracks;
+  }
+
+  /** A foot's track; the whole body's where only that was recorded. */
+  static Track of(Stand stand, Recording recording, Side side) {
+    List<Track> tracks = of(stand, recording);
+    return tracks.stream()
+        .filter(track -> track.of() == LineOf.foot(side))
+        .findFirst()
+        .orElse(tracks.get(0));
   }
 
   private static void add(

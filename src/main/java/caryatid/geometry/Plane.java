@@ -5,5 +5,10 @@ public enum Plane {
   /** Seen from the side: offsets are positive when the load line is anterior. */
   SAGITTAL,
   /** Seen from the front: offsets are positive when the load line is lateral on its own side. */
-  FRONTAL
+  FRONTAL;
+
+  /** The other of the two. */
+  public Plane other() {
+    return this == SAGITTAL ? FRONTAL : SAGITTAL;
+  }
 }

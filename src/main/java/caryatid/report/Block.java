@@ -18,10 +18,18 @@ sealed interface Block {
   /** Running text. */
   record Prose(String words, boolean strong) implements Block {}
 
-  /** Points of a list, one below the other. */
-  record Points(List<Point> points) implements Block {
+  /**
+   * Points of a list, one below the other.
+   *
+   * @param columns in how many columns, the first one filled first
+   */
+  record Points(int columns, List<Point> points) implements Block {
     public Points {
       points = List.copyOf(points);
+    }
+
+    Points(List<Point> points) {
+      this(1, points);
     }
   }
 
@@ -55,8 +63,13 @@ sealed interface Block {
    *
    * @param parts of the table's width, in parts of all columns' sum
    * @param numbers whether it holds numbers, set flush right
+   * @param strong whether it is what the table is looked at for
    */
-  record Column(String heading, double parts, boolean numbers) {}
+  record Column(String heading, double parts, boolean numbers, boolean strong) {
+    Column(String heading, double parts, boolean numbers) {
+      this(heading, parts, numbers, false);
+    }
+  }
 
   /**
    * Drawings side by side, planned for the room there is.

@@ -1,31 +1,62 @@
 package caryatid.report;
 
+import caryatid.chart.Letters;
+import caryatid.chart.Style.Lettering;
+import caryatid.loadline.Finding;
 import caryatid.remark.Unit;
+import caryatid.report.Block.Column;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
-import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.stream.Stream;
 
-/** Where an uncertainty comes from, the largest part first. */
+/** Where uncertainties come from: a column for each cause that shows in any of the findings. */
 final class Budget {
-  private Budget() {}
+  /** Less is written as zero everywhere, mm. */
+  private static final double SHOWN_MM = 0.05;
 
-  static String of(Estimate mm, Wording wording) {
-    Map<Cause, Double> squares = new EnumMap<>(Cause.class);
+  private static final double LEAST_COLUMN_MM = 12;
+
+  private final List<Cause> causes;
+  private final Wording wording;
+
+  Budget(List<Finding> findings, Wording wording) {
+    this.causes =
+        Stream.of(Cause.values())
+            .filter(
+                cause ->
+                    findings.stream().anyMatch(f -> partMm(f.offset().mm(), cause) >= SHOWN_MM))
+            .toList();
+    this.wording = wording;
+  }
+
+  List<Column> columns() {
+    return causes.stream()
+        .map(cause -> wording.word("Budget." + cause.name()))
+        .map(heading -> new Column(heading, widthMm(heading), true))
+        .toList();
+  }
+
+  /** Room for the heading's longest word. */
+  private static double widthMm(String heading) {
+    return Stream.of(heading.split(" "))
+        .mapToDouble(word -> 2.2 + Letters.widthMm(word, Lettering.STRONG))
+        .reduce(LEAST_COLUMN_MM, Math::max);
+  }
+
+  List<String> cells(Estimate mm) {
+    return causes.stream().map(cause -> wording.plain(partMm(mm, cause), Unit.MM)).toList();
+  }
+
+  private static double partMm(Estimate mm, Cause cause) {
+    double squares = 0;
     for (Contribution part : mm.contributions()) {
-      squares.merge(part.source().cause(), part.amount() * part.amount(), Double::sum);
+      if (part.source().cause() == cause) {
+        squares += part.amount() * part.amount();
+      }
     }
-    return squares.entrySet().stream()
-        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
-        .map(
-            e ->
-                wording.word("Budget." + e.getKey().name())
-                    + " "
-                    + wording.plain(Math.sqrt(e.getValue()), Unit.MM))
-        .collect(Collectors.joining(", "));
+    return Math.sqrt(squares);
   }
 }

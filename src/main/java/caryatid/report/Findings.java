@@ -2,8 +2,10 @@ package caryatid.report;
 
 import caryatid.alignment.Advice;
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.StateOffset;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -13,12 +15,24 @@ import caryatid.uncertainty.Estimate;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The tables of findings: results for page one, how sure they are for page two. */
 final class Findings {
   /** Coverage of every interval the report states. */
   static final double COVERAGE = 0.95;
+
+  private static final Set<Verdict> TOO_CLOSE =
+      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
+
+  /** Leads to the sentence below the table. */
+  private static final String TOO_NARROW = "\u00a0†";
 
   private final AlignmentState state;
   private final Wording wording;
@@ -32,14 +46,14 @@ final class Findings {
     List<Column> columns =
         List.of(
             text("PLANE", 15),
-            text("LANDMARK", 27),
+            text("LANDMARK", 32),
             number("OFFSET", 17),
             text("DIRECTION", 16),
             number("UNCERTAINTY", 14),
-            number("TARGET", 13),
-            text("TOLERANCE", 22),
-            text("SOURCE", 30),
-            text("RESULT", 36));
+            number("TARGET", 14),
+            text("TOLERANCE", 24),
+            new Column(wording.word("Findings.RESULT"), 42, false, true),
+            text("SOURCE", 12));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -53,8 +67,17 @@ final class Findings {
     row.add(new OffsetWords(wording).direction(finding.target().plane(), mm.value()));
     row.add(wording.plain(mm.expanded(COVERAGE), Unit.MM));
     row.addAll(wanted(finding.target()));
-    row.add(wording.word(finding.verdict()));
+    row.add(verdict(finding) + (isTooNarrow(finding) ? TOO_NARROW : ""));
+    row.add(number(finding.target()));
     return row;
+  }
+
+  private String verdict(Finding finding) {
+    return wording.word("Labels.VERDICT." + finding.verdict().name());
+  }
+
+  private static boolean isTooNarrow(Finding finding) {
+    return finding.verdict() != Verdict.OUTSIDE && !finding.decidable();
   }
 
   private List<String> row(Withheld withheld) {
@@ -62,7 +85,49 @@ final class Findings {
     row.addAll(List.of("–", "–", "–"));
     row.addAll(wanted(withheld.target()));
     row.add(wording.word("Findings.WITHHELD"));
+    row.add(number(withheld.target()));
     return row;
+  }
+
+  /** What the table's short words and marks mean, as far as it has them. */
+  Optional<String> explanation() {
+    List<String> sentences = new ArrayList<>();
+    if (state.findings().stream().anyMatch(f -> TOO_CLOSE.contains(f.verdict()))) {
+      sentences.add(wording.word("Findings.TOO_CLOSE"));
+    }
+    if (state.findings().stream().anyMatch(Findings::isTooNarrow)) {
+      sentences.add(wording.word("Findings.TOO_NARROW"));
+    }
+    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+  }
+
+  /** The documents that the targets come from, under the numbers that the table gives them. */
+  Optional<String> sources() {
+    List<String> sources = distinctSources();
+    String numbered =
+        IntStream.range(0, sources.size())
+            .mapToObj(i -> (i + 1) + "\u00a0" + sources.get(i))
+            .collect(Collectors.joining("; "));
+    return sources.isEmpty()
+        ? Optional.empty()
+        : Optional.of(wording.fill("Findings.SOURCES", Argument.text(numbered)));
+  }
+
+  private List<String> distinctSources() {
+    return Stream.concat(
+            state.findings().stream().map(Finding::target),
+            state.withheld().stream().map(Withheld::target))
+        .map(Findings::source)
+        .distinct()
+        .toList();
+  }
+
+  private static String source(Target target) {
+    return target.source() + target.condition().map(c -> " (" + c + ")").orElse("");
+  }
+
+  private String number(Target target) {
+    return Integer.toString(1 + distinctSources().indexOf(source(target)));
   }
 
   private List<String> where(Target target) {
@@ -77,25 +142,26 @@ final class Findings {
         wording.fill(
             "Findings.FROM_TO",
             Argument.text(wording.signed(target.lowestMm(), Unit.MM)),
-            Argument.text(wording.signed(target.highestMm(), Unit.MM))),
-        target.source() + target.condition().map(c -> " (" + c + ")").orElse(""));
+            Argument.text(wording.signed(target.highestMm(), Unit.MM))));
   }
 
   Table certainty() {
     List<Column> columns =
         List.of(
             text("PLANE", 14),
-            text("LANDMARK", 26),
-            number("PROBABILITY", 20),
-            number("STANDARD_UNCERTAINTY", 23),
-            number("DEGREES_OF_FREEDOM", 24),
-            text("BUDGET", 47),
-            text("REMEDY", 32));
+            text("LANDMARK", 32),
+            number("PROBABILITY", 25),
+            number("STANDARD_UNCERTAINTY", 25),
+            number("DEGREES_OF_FREEDOM", 22),
+            number("DIFFERENCE", 28),
+            text("REMEDY", 40));
     return new Table(columns, state.findings().stream().map(this::certainty).toList());
   }
 
   private List<String> certainty(Finding finding) {
     Estimate mm = finding.offset().mm();
+    Optional<StateOffset> of =
+        state.offsets().stream().filter(o -> o.offset().equals(finding.offset())).findFirst();
     List<String> row = new ArrayList<>(where(finding.target()));
     row.add(wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT));
     row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
@@ -103,20 +169,9 @@ final class Findings {
         Double.isInfinite(mm.degreesOfFreedom())
             ? "∞"
             : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
-    row.add(Budget.of(mm, wording));
-    row.add(remedy(finding));
+    row.add(of.map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM)).orElse("–"));
+    row.add(of.flatMap(StateOffset::advice).map(this::remedy).orElse("–"));
     return row;
-  }
-
-  private String remedy(Finding finding) {
-    String narrow = finding.decidable() ? "" : wording.word("Findings.UNDECIDABLE") + " ";
-    return narrow
-        + state.offsets().stream()
-            .filter(of -> of.offset().equals(finding.offset()))
-            .flatMap(of -> of.advice().stream())
-            .findFirst()
-            .map(advice -> remedy(advice))
-            .orElse("");
   }
 
   private String remedy(Advice advice) {
@@ -124,6 +179,20 @@ final class Findings {
         "Findings.REMEDY_TO",
         Argument.text(wording.word("Findings.REMEDY." + advice.remedy().name())),
         Argument.of(advice.halfWidthThenMm(), Unit.MM));
+  }
+
+  /** What makes up each finding's standard uncertainty, a column a cause. */
+  Table budget() {
+    Budget budget = new Budget(state.findings(), wording);
+    List<Column> columns = new ArrayList<>(List.of(text("PLANE", 13), text("LANDMARK", 28)));
+    columns.addAll(budget.columns());
+    List<List<String>> rows = new ArrayList<>();
+    for (Finding finding : state.findings()) {
+      List<String> row = new ArrayList<>(where(finding.target()));
+      row.addAll(budget.cells(finding.offset().mm()));
+      rows.add(row);
+    }
+    return new Table(columns, rows);
   }
 
   private Column text(String name, double parts) {

@@ -26,6 +26,11 @@ import java.util.stream.Stream;
 final class FirstPage {
   private static final double GAP_MM = 6;
 
+  /** Less leaves no room for the close-ups of four landmarks. */
+  private static final double LEAST_MM = 69;
+
+  private static final double MOST_MM = 122;
+
   private final AlignmentState state;
   private final Optional<AlignmentState> before;
   private final Wording wording;
@@ -44,22 +49,35 @@ final class FirstPage {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title()));
     Remarks remarks = new Remarks(state, wording);
-    points(remarks.of(Weight.SAFETY)).ifPresent(blocks::add);
+    remarks
+        .of(Weight.SAFETY)
+        .forEach(p -> blocks.add(new Prose(p.lead() + ": " + p.words(), true)));
     blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
     blocks.add(heading("FINDINGS"));
-    blocks.add(new Findings(state, wording).results());
+    Findings findings = new Findings(state, wording);
+    blocks.add(findings.results());
+    findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
+    findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     for (Side side : state.stands().get(0).trial().side().sides()) {
-      blocks.add(new Figures((width, height) -> drawings(side, width, height), 66, 112));
+      blocks.add(new Figures((width, height) -> drawings(side, width, height), LEAST_MM, MOST_MM));
     }
-    points(remarks.of(Weight.IMPORTANT))
-        .ifPresent(
-            important -> {
-              blocks.add(heading("REMARKS"));
-              blocks.add(important);
-            });
-    blocks.add(notes(state.stands().get(0).trial().notes()));
-    blocks.add(signature(state.stands().get(0).trial().notes()));
+    blocks.addAll(remarks(remarks));
+    blocks.addAll(toFillIn(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
+    return blocks;
+  }
+
+  private List<Block> remarks(Remarks remarks) {
+    List<Block> blocks = new ArrayList<>();
+    List<Block.Point> important = remarks.of(Weight.IMPORTANT);
+    List<Block.Point> notes = Remarks.onPageOne(state) ? remarks.of(Weight.NOTE) : List.of();
+    if (!important.isEmpty() || !notes.isEmpty()) {
+      blocks.add(heading("REMARKS"));
+      points(important).ifPresent(blocks::add);
+    }
+    if (!notes.isEmpty()) {
+      blocks.add(new Points(2, notes));
+    }
     return blocks;
   }
 
@@ -78,24 +96,22 @@ final class FirstPage {
         .toList();
   }
 
-  private Blanks notes(Notes notes) {
-    return new Blanks(
-        1,
-        List.of(
-            blank("CONCLUSION", notes.conclusion()),
-            blank("COMFORT", notes.comfort()),
-            blank("SKIN", notes.skin()),
-            blank("REASON", notes.reason()),
-            blank("NEXT_STEP", notes.nextStep())));
-  }
-
-  private Blanks signature(Notes notes) {
-    return new Blanks(
-        3,
-        List.of(
-            blank("PRACTITIONER_CODE", notes.practitioner()),
-            blank("ROLE", notes.role()),
-            blank("SIGNATURE", Optional.empty())));
+  private List<Block> toFillIn(Notes notes) {
+    return List.of(
+        new Blanks(1, List.of(blank("CONCLUSION", notes.conclusion()))),
+        new Blanks(
+            2,
+            List.of(
+                blank("COMFORT", notes.comfort()),
+                blank("SKIN", notes.skin()),
+                blank("REASON", notes.reason()),
+                blank("NEXT_STEP", notes.nextStep()))),
+        new Blanks(
+            3,
+            List.of(
+                blank("PRACTITIONER_CODE", notes.practitioner()),
+                blank("ROLE", notes.role()),
+                blank("SIGNATURE", Optional.empty()))));
   }
 
   private Blank blank(String label, Optional<String> filled) {

@@ -18,6 +18,9 @@ final class FormPieces {
   private static final double GUTTER_MM = 5;
   private static final double BLANK_MM = 5.2;
 
+  /** What a row of drawings takes besides the drawings themselves. */
+  static final double AROUND_FIGURE_MM = 2.5;
+
   private final double leftMm;
   private final double widthMm;
 
@@ -128,12 +131,12 @@ final class FormPieces {
     double free = widthMm - drawings.stream().mapToDouble(Drawing::widthMm).sum();
     double gap = drawings.size() > 1 ? free / (drawings.size() - 1) : 0;
     return Piece.of(
-        heightMm + 3,
+        heightMm + AROUND_FIGURE_MM,
         (pen, top) -> {
           double left = leftMm;
           for (Drawing drawing : drawings) {
             pen.tags().open("Figure").setAlternateDescription(drawing.alternative());
-            pen.draw(drawing, new Spot(left, top + 2));
+            pen.draw(drawing, new Spot(left, top + AROUND_FIGURE_MM / 2));
             pen.tags().close();
             left += drawing.widthMm() + gap;
           }

@@ -58,7 +58,8 @@ final class Html {
     } else if (block instanceof Block.Heading heading) {
       element("h2", heading.words());
     } else if (block instanceof Block.Prose prose) {
-      element(prose.strong() ? "strong" : "p", prose.words());
+      String start = prose.strong() ? "<p class=\"strong\">" : "<p>";
+      out.append(start).append(Markup.escape(prose.words())).append("</p>\n");
     } else if (block instanceof Block.Points points) {
       points(points);
     } else if (block instanceof Block.Facts facts) {
@@ -77,7 +78,7 @@ final class Html {
   }
 
   private void points(Block.Points points) {
-    out.append("<ul>\n");
+    out.append("<ul class=\"columns-%d\">\n".formatted(points.columns()));
     for (Block.Point point : points.points()) {
       String lead = point.lead().isEmpty() ? "" : "<b>" + Markup.escape(point.lead()) + ":</b> ";
       out.append("<li>%s%s</li>\n".formatted(lead, Markup.escape(point.words())));
@@ -106,11 +107,15 @@ final class Html {
       out.append("<tr>");
       for (int i = 0; i < row.size(); i++) {
         out.append(
-            "<td%s>%s</td>".formatted(align(table.columns().get(i)), Markup.escape(row.get(i))));
+            "<td%s>%s</td>".formatted(look(table.columns().get(i)), Markup.escape(row.get(i))));
       }
       out.append("</tr>\n");
     }
     out.append("</tbody></table>\n");
+  }
+
+  private static String look(Column column) {
+    return column.strong() ? " class=\"strong\"" : align(column);
   }
 
   private static String align(Column column) {

@@ -8,11 +8,8 @@ import java.util.List;
 /** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
 final class PdfLayout {
   static final double MARGIN_MM = 12;
-  private static final double TOP_MM = 10;
-  private static final double FOOTER_MM = 14;
-
-  /** What a row of drawings takes besides the drawings themselves. */
-  private static final double AROUND_FIGURE_MM = 3;
+  private static final double TOP_MM = 9;
+  private static final double FOOTER_MM = 12.5;
 
   private final PdfPen pen;
   private final double widthMm;
@@ -37,7 +34,14 @@ final class PdfLayout {
   private void place(Piece piece) throws IOException {
     if (downMm > TOP_MM && downMm + piece.neededMm() > bottomMm()) {
       turnPage();
+      if (piece.above().isPresent()) {
+        draw(piece.above().get());
+      }
     }
+    draw(piece);
+  }
+
+  private void draw(Piece piece) throws IOException {
     piece.way().draw(pen, downMm);
     downMm += piece.heightMm();
   }
@@ -60,18 +64,34 @@ final class PdfLayout {
             .mapToDouble(Piece::heightMm)
             .sum();
     long rows = Math.max(1, blocks.stream().filter(Figures.class::isInstance).count());
-    double left = (bottomMm() - TOP_MM - others - 0.1) / rows - AROUND_FIGURE_MM;
+    double left = (bottomMm() - TOP_MM - others - 0.1) / rows - FormPieces.AROUND_FIGURE_MM;
     List<Piece> pieces = new ArrayList<>();
-    for (Block block : blocks) {
-      if (block instanceof Figures figures) {
-        double height = Math.max(figures.leastMm(), Math.min(figures.mostMm(), left));
-        FormPieces form = new FormPieces(MARGIN_MM, widthMm);
-        pieces.add(form.figures(figures.plan().at(widthMm, height), height));
-      } else {
-        pieces.addAll(fixed(block));
+    for (int i = blocks.size() - 1; i >= 0; i--) {
+      List<Piece> of = new ArrayList<>(pieces(blocks.get(i), left));
+      if (blocks.get(i) instanceof Block.Heading) {
+        of.set(0, of.get(0).needing(of.get(0).heightMm() + startMm(pieces)));
       }
+      pieces.addAll(0, of);
     }
     return pieces;
+  }
+
+  /** How much of a page pieces need to start. */
+  private static double startMm(List<Piece> pieces) {
+    return pieces.stream()
+        .filter(piece -> piece.heightMm() > 0)
+        .findFirst()
+        .map(Piece::neededMm)
+        .orElse(0.0);
+  }
+
+  private List<Piece> pieces(Block block, double leftMm) {
+    if (block instanceof Figures figures) {
+      double height = Math.max(figures.leastMm(), Math.min(figures.mostMm(), leftMm));
+      FormPieces form = new FormPieces(MARGIN_MM, widthMm);
+      return List.of(form.figures(figures.plan().at(widthMm, height), height));
+    }
+    return fixed(block);
   }
 
   private List<Piece> fixed(Block block) {
@@ -84,7 +104,7 @@ final class PdfLayout {
     } else if (block instanceof Block.Prose prose) {
       return List.of(text.prose(prose.words(), prose.strong()));
     } else if (block instanceof Block.Points points) {
-      return text.points(points.points());
+      return text.points(points);
     } else if (block instanceof Block.Facts facts) {
       return List.of(form.facts(facts.facts()));
     } else if (block instanceof Block.Table table) {

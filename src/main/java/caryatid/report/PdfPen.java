@@ -58,9 +58,22 @@ final class PdfPen implements Closeable {
     return next;
   }
 
+  /** A way of writing a line of text. */
+  @FunctionalInterface
+  interface Writing {
+    void write(Spot base, String words, Lettering lettering, Ink ink) throws IOException;
+  }
+
   /** Writes a line of text for the open element. */
   void write(Spot base, String words, Lettering lettering, Ink ink) throws IOException {
     stream.beginMarkedContent(tags.type(), tags.mark(page));
+    show(base, words, lettering, ink);
+    stream.endMarkedContent();
+  }
+
+  /** Writes a line of text that is not read out: it was before. */
+  void writeUnread(Spot base, String words, Lettering lettering, Ink ink) throws IOException {
+    stream.beginMarkedContent(COSName.ARTIFACT);
     show(base, words, lettering, ink);
     stream.endMarkedContent();
   }

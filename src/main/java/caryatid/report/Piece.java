@@ -1,6 +1,7 @@
 package caryatid.report;
 
 import java.io.IOException;
+import java.util.Optional;
 
 /**
  * Something that stays together on a page.
@@ -8,8 +9,13 @@ import java.io.IOException;
  * @param heightMm how much of the page it takes, mm
  * @param neededMm how much must be left for it to start on a page, mm
  * @param way draws it
+ * @param above what is said again above it where it goes on on a further page
  */
-record Piece(double heightMm, double neededMm, Way way) {
+record Piece(double heightMm, double neededMm, Way way, Optional<Piece> above) {
+
+  Piece(double heightMm, double neededMm, Way way) {
+    this(heightMm, neededMm, way, Optional.empty());
+  }
 
   /** How a piece is drawn. */
   @FunctionalInterface
@@ -22,6 +28,16 @@ record Piece(double heightMm, double neededMm, Way way) {
 
   static Piece of(double heightMm, Way way) {
     return new Piece(heightMm, heightMm, way);
+  }
+
+  /** The piece, which starts only where so much is left, mm. */
+  Piece needing(double leftMm) {
+    return new Piece(heightMm, leftMm, way, above);
+  }
+
+  /** The piece, with another above it where it goes on on a further page. */
+  Piece under(Piece again) {
+    return new Piece(heightMm, neededMm, way, Optional.of(again));
   }
 
   /** Opens an element around the pieces that follow. */

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report to be attached to a fitting record. */
@@ -70,7 +71,11 @@ public final class Report {
     AlignmentState state = last(result);
     FirstPage first = new FirstPage(state, before(result), wording);
     SecondPage second = new SecondPage(result, state, recordings, wording);
-    return new Content(first.title(), List.of(first.blocks(), second.blocks()));
+    List<List<Block>> pages =
+        Stream.of(first.blocks(), second.blocks(), second.further())
+            .filter(blocks -> !blocks.isEmpty())
+            .toList();
+    return new Content(first.title(), pages);
   }
 
   private static Optional<AlignmentState> before(Result result) {

@@ -3,23 +3,16 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
-import caryatid.chart.Drawing;
-import caryatid.chart.PathDrawing;
-import caryatid.chart.TimeDrawing;
-import caryatid.loadline.Moment;
 import caryatid.recording.Provenance;
 import caryatid.recording.Recording;
 import caryatid.remark.Argument;
-import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.report.Block.Fact;
 import caryatid.report.Block.Facts;
-import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Point;
 import caryatid.report.Block.Points;
 import caryatid.report.Block.Prose;
-import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +24,8 @@ final class SecondPage {
   /** The cautions of every report, in the order in which they are said. */
   private static final int CAUTIONS = 9;
 
-  private static final double GAP_MM = 6;
+  /** So many digits of a checksum are enough to tell files apart by eye. */
+  private static final int DIGITS = 16;
 
   private final Result result;
   private final AlignmentState state;
@@ -50,17 +44,21 @@ final class SecondPage {
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));
-    blocks.add(new Findings(state, wording).certainty());
+    Findings findings = new Findings(state, wording);
+    blocks.add(findings.certainty());
+    blocks.add(new Prose(wording.word("Findings.BUDGET"), false));
+    blocks.add(findings.budget());
     blocks.add(heading("STANDS"));
-    blocks.add(new StandTable(state.stands(), wording).table());
+    StandTable stands = new StandTable(state.stands(), wording);
+    blocks.add(stands.stretches());
+    blocks.add(stands.loads());
+    blocks.add(new Prose(stands.explanation(), false));
     if (!recordings.isEmpty()) {
-      blocks.add(new Figures(this::drawings, 46, 74));
+      blocks.addAll(new StandDrawings(state.stands(), recordings, wording).first());
     }
-    moments(blocks);
-    List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
-    if (!notes.isEmpty()) {
-      blocks.add(heading("NOTES"));
-      blocks.add(new Points(notes));
+    moments(blocks, 0, 1);
+    if (!Remarks.onPageOne(state)) {
+      notes(blocks);
     }
     blocks.add(heading("CAUTIONS"));
     blocks.add(new Prose(cautions(wording), false));
@@ -73,33 +71,36 @@ final class SecondPage {
     return new Heading(wording.word("SecondPage." + of));
   }
 
-  private List<Drawing> drawings(double widthMm, double heightMm) {
-    double width = (widthMm - GAP_MM) / 2;
-    Stand first = state.stands().get(0);
-    Recording recording = recordings.get(0);
-    return List.of(
-        PathDrawing.plan(first, recording, wording, width, heightMm),
-        TimeDrawing.plan(first, recording, wording, width, heightMm));
-  }
-
-  private void moments(List<Block> blocks) {
-    List<Moment> moments = state.stands().get(0).moments();
-    if (!moments.isEmpty()) {
-      blocks.add(heading("MOMENTS"));
-      blocks.add(new Points(moments.stream().map(m -> new Point("", moment(m))).toList()));
+  /** What of further stands has no room on page two; empty for one stand. */
+  List<Block> further() {
+    List<Block> blocks = new ArrayList<>();
+    int stands = state.stands().size();
+    if (stands > 1) {
+      blocks.add(heading("OTHER_STANDS"));
+      if (!recordings.isEmpty()) {
+        blocks.addAll(new StandDrawings(state.stands(), recordings, wording).others());
+      }
+      moments(blocks, 1, stands);
     }
+    return blocks.size() > 1 ? blocks : List.of();
   }
 
-  private String moment(Moment moment) {
-    Estimate value = moment.newtonMetres();
-    return wording.fill(
-        "SecondPage.MOMENT",
-        Argument.text(moment.landmark()),
-        Argument.term(moment.plane()),
-        Argument.text(wording.signed(value.value(), Unit.NM)),
-        Argument.of(value.expanded(Findings.COVERAGE), Unit.NM),
-        Argument.term(moment.kind()),
-        Argument.term(moment.effect()));
+  private void moments(List<Block> blocks, int from, int until) {
+    new MomentTable(state.stands(), from, until, wording)
+        .table()
+        .ifPresent(
+            table -> {
+              blocks.add(heading("MOMENTS"));
+              blocks.add(table);
+            });
+  }
+
+  private void notes(List<Block> blocks) {
+    List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
+    if (!notes.isEmpty()) {
+      blocks.add(heading("NOTES"));
+      blocks.add(new Points(2, notes));
+    }
   }
 
   static String cautions(Wording wording) {
@@ -115,6 +116,9 @@ final class SecondPage {
     state.stands().forEach(stand -> facts.add(file("RECORDING", stand.recording())));
     facts.add(file("SHEET", first.sheet()));
     first.description().ifPresent(description -> facts.add(file("DESCRIPTION", description)));
+    facts.add(
+        new Fact(
+            wording.word("SecondPage.CHECKSUMS"), wording.word("SecondPage.CHECKSUMS_IN_FULL")));
     return facts;
   }
 
@@ -124,7 +128,6 @@ final class SecondPage {
         wording.fill(
             "SecondPage.FILE",
             Argument.text(file.name()),
-            Argument.count(file.bytes()),
-            Argument.text(file.sha512().substring(0, 32) + "…")));
+            Argument.text(file.sha512().substring(0, DIGITS))));
   }
 }

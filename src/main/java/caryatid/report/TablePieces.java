@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeO
 /** A table as pieces of a page, a row each. */
 final class TablePieces {
   private static final double GUTTER_MM = 2;
-  private static final double PADDING_MM = 0.55;
+  private static final double PADDING_MM = 0.4;
 
   private final Table table;
   private final double leftMm;
@@ -31,62 +31,95 @@ final class TablePieces {
   }
 
   List<Piece> pieces() {
+    List<Row> rows = new ArrayList<>();
+    table.rows().forEach(cells -> rows.add(new Row(cells, false)));
+    Row heading = new Row(table.columns().stream().map(Column::heading).toList(), true);
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Piece.opening("Table"));
-    pieces.add(row(table.columns().stream().map(Column::heading).toList(), Lettering.STRONG));
-    table.rows().forEach(cells -> pieces.add(row(cells, Lettering.PLAIN)));
+    double first = rows.isEmpty() ? 0 : rows.get(0).heightMm();
+    pieces.add(heading.piece().needing(heading.heightMm() + first));
+    rows.forEach(row -> pieces.add(row.piece().under(heading.again())));
     pieces.add(Piece.closing());
     return pieces;
   }
 
-  private Piece row(List<String> cells, Lettering lettering) {
-    List<List<String>> wrapped = new ArrayList<>();
-    for (int i = 0; i < cells.size(); i++) {
-      wrapped.add(Letters.wrap(cells.get(i), lettering, widths.get(i) - GUTTER_MM));
-    }
-    int lines = wrapped.stream().mapToInt(List::size).max().orElse(1);
-    double height = lines * lettering.lineMm() + 2 * PADDING_MM;
-    boolean heading = lettering.bold();
-    return Piece.of(
-        height,
-        (pen, top) -> {
-          pen.tags().open("TR");
-          cells(pen, wrapped, lettering, top + PADDING_MM);
-          pen.tags().close();
-          double under = top + height;
-          pen.rule(
-              new Spot(leftMm, under),
-              new Spot(leftMm + widthMm, under),
-              heading ? 0.25 : 0.1,
-              heading ? Ink.BLACK : Ink.PALE_GREY);
-        });
-  }
+  /** One row; each cell's text in lines. */
+  private final class Row {
+    private final boolean heading;
+    private final List<List<String>> cells = new ArrayList<>();
 
-  private void cells(PdfPen pen, List<List<String>> cells, Lettering lettering, double top)
-      throws IOException {
-    double left = leftMm;
-    for (int i = 0; i < cells.size(); i++) {
-      PDStructureElement cell = pen.tags().open(lettering.bold() ? "TH" : "TD");
-      if (lettering.bold()) {
+    Row(List<String> words, boolean heading) {
+      this.heading = heading;
+      for (int i = 0; i < words.size(); i++) {
+        cells.add(Letters.wrap(words.get(i), lettering(i), widths.get(i) - GUTTER_MM));
+      }
+    }
+
+    private Lettering lettering(int column) {
+      boolean strong = heading || table.columns().get(column).strong();
+      return strong ? Lettering.STRONG : Lettering.PLAIN;
+    }
+
+    double heightMm() {
+      int lines = cells.stream().mapToInt(List::size).max().orElse(1);
+      return lines * Lettering.PLAIN.lineMm() + 2 * PADDING_MM;
+    }
+
+    Piece piece() {
+      return Piece.of(
+          heightMm(),
+          (pen, top) -> {
+            pen.tags().open("TR");
+            for (int i = 0; i < cells.size(); i++) {
+              open(pen);
+              write(pen::write, i, top);
+              pen.tags().close();
+            }
+            pen.tags().close();
+            rule(pen, top);
+          });
+    }
+
+    /** The heading once more on a further page, for the eye alone: it has been read out. */
+    Piece again() {
+      return Piece.of(
+          heightMm(),
+          (pen, top) -> {
+            for (int i = 0; i < cells.size(); i++) {
+              write(pen::writeUnread, i, top);
+            }
+            rule(pen, top);
+          });
+    }
+
+    private void open(PdfPen pen) {
+      PDStructureElement cell = pen.tags().open(heading ? "TH" : "TD");
+      if (heading) {
         PDTableAttributeObject scope = new PDTableAttributeObject();
         scope.setScope("Column");
         cell.addAttribute(scope);
       }
-      cell(pen, cells.get(i), lettering, left, top, i);
-      pen.tags().close();
-      left += widths.get(i);
     }
-  }
 
-  private void cell(
-      PdfPen pen, List<String> lines, Lettering lettering, double left, double top, int column)
-      throws IOException {
-    double down = top;
-    for (String line : lines) {
-      double free = widths.get(column) - GUTTER_MM - Letters.widthMm(line, lettering);
-      double shift = table.columns().get(column).numbers() ? free : 0;
-      pen.write(new Spot(left + shift, down + lettering.ascentMm()), line, lettering, Ink.BLACK);
-      down += lettering.lineMm();
+    private void write(PdfPen.Writing way, int column, double top) throws IOException {
+      double left = leftMm + widths.subList(0, column).stream().mapToDouble(w -> w).sum();
+      double down = top + PADDING_MM;
+      Lettering lettering = lettering(column);
+      for (String line : cells.get(column)) {
+        double free = widths.get(column) - GUTTER_MM - Letters.widthMm(line, lettering);
+        double shift = table.columns().get(column).numbers() ? free : 0;
+        way.write(new Spot(left + shift, down + lettering.ascentMm()), line, lettering, Ink.BLACK);
+        down += lettering.lineMm();
+      }
+    }
+
+    private void rule(PdfPen pen, double top) throws IOException {
+      double under = top + heightMm();
+      pen.rule(
+          new Spot(leftMm, under),
+          new Spot(leftMm + widthMm, under),
+          heading ? 0.25 : 0.1,
+          heading ? Ink.BLACK : Ink.PALE_GREY);
     }
   }
 }

@@ -5,16 +5,17 @@ import caryatid.chart.Spot;
 import caryatid.chart.Style.Ink;
 import caryatid.chart.Style.Lettering;
 import caryatid.report.Block.Point;
+import caryatid.report.Block.Points;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Headings, running text and lists as pieces of a page. */
 final class TextPieces {
-  private static final double HEADING_ABOVE_MM = 2.2;
-  private static final double HEADING_BELOW_MM = 0.8;
-  private static final double KEPT_WITH_HEADING_MM = 12;
-  private static final double INDENT_MM = 3.5;
+  private static final double HEADING_ABOVE_MM = 1.7;
+  private static final double HEADING_BELOW_MM = 0.3;
+  private static final double INDENT_MM = 3;
+  private static final double GUTTER_MM = 5;
 
   private final double leftMm;
   private final double widthMm;
@@ -29,8 +30,7 @@ final class TextPieces {
   }
 
   Piece heading(String words) {
-    Piece plain = tagged("H2", words, Lettering.HEADING, HEADING_ABOVE_MM, HEADING_BELOW_MM);
-    return new Piece(plain.heightMm(), plain.heightMm() + KEPT_WITH_HEADING_MM, plain.way());
+    return tagged("H2", words, Lettering.HEADING, HEADING_ABOVE_MM, HEADING_BELOW_MM);
   }
 
   Piece prose(String words, boolean strong) {
@@ -61,35 +61,91 @@ final class TextPieces {
     return down;
   }
 
-  List<Piece> points(List<Point> points) {
+  List<Piece> points(Points points) {
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Piece.opening("L"));
-    points.forEach(point -> pieces.add(point(point)));
+    double column = (widthMm - (points.columns() - 1) * GUTTER_MM) / points.columns();
+    List<Item> items = points.points().stream().map(point -> new Item(point, column)).toList();
+    if (points.columns() == 1) {
+      items.forEach(item -> pieces.add(item.piece()));
+    } else {
+      pieces.add(sideBySide(items, column));
+    }
     pieces.add(Piece.closing());
     return pieces;
   }
 
-  private Piece point(Point point) {
-    String lead = point.lead().isEmpty() ? "" : point.lead() + ": ";
-    double leadMm = Letters.widthMm(lead, Lettering.STRONG);
-    double room = widthMm - INDENT_MM - leadMm;
-    List<String> lines = Letters.wrap(point.words(), Lettering.PLAIN, room);
+  /** Two columns of points, as alike in height as whole points allow. */
+  private Piece sideBySide(List<Item> items, double columnMm) {
+    double all = Item.heightMm(items);
+    int split = 0;
+    while (Item.heightMm(items.subList(0, split)) < all / 2) {
+      split++;
+    }
+    List<Item> first = items.subList(0, split);
+    List<Item> second = items.subList(split, items.size());
     return Piece.of(
-        lines.size() * Lettering.PLAIN.lineMm() + 0.5,
+        Math.max(Item.heightMm(first), Item.heightMm(second)),
         (pen, top) -> {
-          Spot base = new Spot(leftMm, top + Lettering.PLAIN.ascentMm());
-          pen.tags().open("LI");
-          pen.tags().open("Lbl");
-          pen.write(base, "•", Lettering.PLAIN, Ink.BLACK);
-          pen.tags().close();
-          pen.tags().open("LBody");
-          if (!lead.isEmpty()) {
-            pen.write(
-                new Spot(leftMm + INDENT_MM, base.downMm()), lead, Lettering.STRONG, Ink.BLACK);
-          }
-          write(pen, lines, Lettering.PLAIN, leftMm + INDENT_MM + leadMm, top, Ink.BLACK);
-          pen.tags().close();
-          pen.tags().close();
+          Item.draw(first, pen, leftMm, top);
+          Item.draw(second, pen, leftMm + columnMm + GUTTER_MM, top);
         });
+  }
+
+  /** A point in lines. */
+  private final class Item {
+    private final String lead;
+    private final double leadMm;
+    private final List<String> lines;
+
+    Item(Point point, double columnMm) {
+      this.lead = point.lead().isEmpty() ? "" : point.lead() + ": ";
+      this.leadMm = Letters.widthMm(lead, Lettering.STRONG);
+      this.lines = Letters.wrap(point.words(), Lettering.PLAIN, columnMm - INDENT_MM, leadMm);
+    }
+
+    static double heightMm(List<Item> items) {
+      return items.stream().mapToDouble(Item::heightMm).sum();
+    }
+
+    static void draw(List<Item> items, PdfPen pen, double left, double top) throws IOException {
+      double down = top;
+      for (Item item : items) {
+        item.draw(pen, left, down);
+        down += item.heightMm();
+      }
+    }
+
+    double heightMm() {
+      return lines.size() * Lettering.PLAIN.lineMm() + 0.5;
+    }
+
+    Piece piece() {
+      return Piece.of(heightMm(), (pen, top) -> draw(pen, leftMm, top));
+    }
+
+    private void draw(PdfPen pen, double left, double top) throws IOException {
+      Spot base = new Spot(left, top + Lettering.PLAIN.ascentMm());
+      pen.tags().open("LI");
+      pen.tags().open("Lbl");
+      pen.write(base, "•", Lettering.PLAIN, Ink.BLACK);
+      pen.tags().close();
+      pen.tags().open("LBody");
+      Spot start = base.moved(INDENT_MM, 0);
+      if (!lead.isEmpty()) {
+        pen.write(start, lead, Lettering.STRONG, Ink.BLACK);
+      }
+      pen.write(start.moved(leadMm, 0), lines.get(0), Lettering.PLAIN, Ink.BLACK);
+      double second = top + Lettering.PLAIN.lineMm();
+      TextPieces.write(
+          pen,
+          lines.subList(1, lines.size()),
+          Lettering.PLAIN,
+          left + INDENT_MM,
+          second,
+          Ink.BLACK);
+      pen.tags().close();
+      pen.tags().close();
+    }
   }
 }

@@ -70,6 +70,20 @@ class SampleReportsTest {
     assertThat(Files.readAllBytes(kept)).as(kept.toString()).isEqualTo(made);
   }
 
+  /** The way from a kept report back to its result, without the files it was made from. */
+  @TestFactory
+  Stream<DynamicTest> theSampleReportsReproduceTheirResults() {
+    return ALL.stream()
+        .map(sample -> DynamicTest.dynamicTest(sample.name(), () -> reproduce(sample)));
+  }
+
+  private static void reproduce(Sample sample) {
+    Run run = Run.caryatid("check", REPORTS.resolve(sample.name() + ".pdf").toString());
+    assertThat(run.code()).as(run.err()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out().strip()).endsWith("is reproduced from the files inside it.");
+  }
+
   private static Path onlyFileIn(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.toList().get(0);

@@ -2,11 +2,14 @@ package caryatid.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.alignment.Stand;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
+import caryatid.recording.Recording;
 import caryatid.wording.Wording;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -105,10 +108,10 @@ class ExtremesTest {
               demo.state(0), Optional.of(demo.state(5)), plane, Side.LEFT, wording, 90, 100);
       assertThat(drawing.texts()).extracting(Mark.Text::words).noneMatch(w -> w.endsWith("…"));
     }
-    Drawing path =
-        PathDrawing.plan(demo.state(0).stands().get(0), demo.recording(), wording, 90, 60);
-    Drawing time =
-        TimeDrawing.plan(demo.state(0).stands().get(0), demo.recording(), wording, 90, 60);
+    List<Stand> stands = demo.state(0).stands();
+    List<Recording> recordings = List.of(demo.recording());
+    Drawing path = PathDrawing.plan(stands, recordings, Side.LEFT, wording, 90, 60);
+    Drawing time = TimeDrawing.plan(stands, recordings, 0, Side.LEFT, wording, 90, 60);
     for (Drawing drawing : new Drawing[] {path, time}) {
       Sound.assertSound(drawing, language);
       assertThat(drawing.texts()).extracting(Mark.Text::words).noneMatch(w -> w.endsWith("…"));

@@ -20,6 +20,7 @@ import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Notes;
 import caryatid.sheet.ProstheticSide;
+import caryatid.standing.Placement;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Quantiles;
 import java.util.ArrayList;
@@ -35,6 +36,8 @@ import java.util.stream.DoubleStream;
 public final class Demo {
   final Side side;
   ProstheticSide sides;
+  boolean twoPlates;
+  List<Placement> placements = List.of();
   String wearer = "DEMO-7";
   String shoe = "demo shoe";
   AmputationLevel level = AmputationLevel.TRANSTIBIAL;
@@ -137,6 +140,18 @@ public final class Demo {
     return this;
   }
 
+  /** Where the sway lies among other people's. */
+  public Demo placements(Placement... placed) {
+    placements = List.of(placed);
+    return this;
+  }
+
+  /** A plate under each foot, so that the whole body's line is known as well. */
+  public Demo twoPlates() {
+    twoPlates = true;
+    return this;
+  }
+
   public Demo level(AmputationLevel is) {
     level = is;
     return this;
@@ -162,6 +177,11 @@ public final class Demo {
     return this;
   }
 
+  public Demo stateRemarks(Remark... remarks) {
+    stateRemarks.addAll(List.of(remarks));
+    return this;
+  }
+
   public Demo remarks(Remark... remarks) {
     standRemarks.addAll(List.of(remarks));
     return this;
@@ -169,7 +189,12 @@ public final class Demo {
 
   /** A recording about the demo's line. */
   public Recording recording() {
-    return DemoRecording.of(this);
+    return recording(0);
+  }
+
+  /** The same, shifted anteriorly, mm. */
+  public Recording recording(double shiftMm) {
+    return DemoRecording.of(this, shiftMm);
   }
 
   public Result result() {

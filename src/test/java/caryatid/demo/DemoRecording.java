@@ -5,9 +5,11 @@ import caryatid.recording.Provenance;
 import caryatid.recording.Recording;
 import caryatid.recording.Samples;
 import caryatid.recording.Usable;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * Twenty invented seconds at 100 Hz: a few sines about the demo's line, a step on and a step off.
@@ -17,7 +19,7 @@ final class DemoRecording {
 
   private DemoRecording() {}
 
-  static Recording of(Demo demo) {
+  static Recording of(Demo demo, double shiftMm) {
     double[] time = new double[SAMPLES];
     double[] right = new double[SAMPLES];
     double[] anterior = new double[SAMPLES];
@@ -31,22 +33,32 @@ final class DemoRecording {
       boolean usable = up[i] > 40;
       loaded.set(i, usable);
       right[i] = usable ? demo.lineRightMm + wave(t, 4, 1.3) : 0;
-      anterior[i] = usable ? demo.lineAnteriorMm + wave(t, 7, 0.4) : 0;
+      anterior[i] = usable ? demo.lineAnteriorMm + shiftMm + wave(t, 7, 0.4) : 0;
     }
-    PlateTrack track =
-        new PlateTrack(
-            "plate 1",
-            Samples.of(right),
-            Samples.of(anterior),
-            Optional.of(Samples.of(up)),
-            Optional.empty(),
-            new Usable(loaded, SAMPLES));
+    Usable usable = new Usable(loaded, SAMPLES);
+    List<PlateTrack> tracks = new ArrayList<>();
+    tracks.add(track(demo.twoPlates ? "own plate" : "plate 1", right, anterior, up, usable));
+    if (demo.twoPlates) {
+      double[] other = DoubleStream.of(right).map(r -> -1.1 * r).toArray();
+      tracks.add(track("other plate", other, anterior, up, usable));
+    }
     return new Recording(
         new Provenance("demo-stand.csv", 123_456, "a".repeat(128)),
         Samples.of(time),
         100,
-        List.of(track),
+        tracks,
         List.of());
+  }
+
+  private static PlateTrack track(
+      String plate, double[] right, double[] anterior, double[] up, Usable usable) {
+    return new PlateTrack(
+        plate,
+        Samples.of(right),
+        Samples.of(anterior),
+        Optional.of(Samples.of(up)),
+        Optional.empty(),
+        usable);
   }
 
   private static double wave(double t, double amplitude, double phase) {

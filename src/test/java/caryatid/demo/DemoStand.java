@@ -70,7 +70,7 @@ final class DemoStand {
         Optional.of(source("demo-plate.yaml", 'c')),
         trial(),
         demo.landmarks,
-        standing(load),
+        standing(demo.twoPlates ? withOthers(load) : List.of(load)),
         offsets(load),
         moments(load),
         demo.standRemarks);
@@ -94,7 +94,26 @@ final class DemoStand {
     return new Contribution(new Source(cause, of), u, 1, dof);
   }
 
-  private Standing standing(MeanLoad load) {
+  /** The other foot stands as far out as the own one, and bears as much. */
+  private List<MeanLoad> withOthers(MeanLoad own) {
+    MeanLoad other =
+        new MeanLoad(
+            LineOf.foot(demo.side.other()),
+            own.copRightMm().times(-1.1),
+            own.copAnteriorMm(),
+            own.upN(),
+            own.lean());
+    MeanLoad both =
+        new MeanLoad(
+            LineOf.WHOLE_BODY,
+            cop(-0.05 * demo.lineRightMm, "right"),
+            own.copAnteriorMm(),
+            own.upN().map(n -> n.times(2)),
+            own.lean());
+    return List.of(own, other, both);
+  }
+
+  private Standing standing(List<MeanLoad> loads) {
     QuietStretch stretch =
         new QuietStretch(
             150,
@@ -105,24 +124,14 @@ final class DemoStand {
             List.of(
                 new LeftOut(0, 1.5, LeftOut.Reason.SETTLING),
                 new LeftOut(19.5, 20, LeftOut.Reason.UNLOADED)));
-    Sway sway =
-        new Sway(
-            load.of(),
-            OptionalDouble.empty(),
-            3.1,
-            5.2,
-            14.2,
-            24.8,
-            190.5,
-            10.58,
-            301.2,
-            1.4,
-            0.31,
-            14,
-            12);
+    List<Sway> sways = loads.stream().map(load -> sway(load.of())).toList();
     Map<Side, Estimate> share = Map.of(demo.side, estimate(0.495, 0.004, 7, Cause.SWAY, "share"));
-    return new Standing(
-        stretch, 100, List.of(load), List.of(sway), List.of(), share, List.<Remark>of());
+    return new Standing(stretch, 100, loads, sways, demo.placements, share, List.<Remark>of());
+  }
+
+  private static Sway sway(LineOf of) {
+    return new Sway(
+        of, OptionalDouble.empty(), 3.1, 5.2, 14.2, 24.8, 190.5, 10.58, 301.2, 1.4, 0.31, 14, 12);
   }
 
   private List<Offset> offsets(MeanLoad load) {
@@ -157,20 +166,32 @@ final class DemoStand {
         sagittal ? mm : mm.times(landmark.side().lateral()));
   }
 
+  /** About knee and ankle; in the frontal plane by the measured force alone. */
   private List<Moment> moments(MeanLoad load) {
-    return demo.landmarks.stream()
-        .filter(l -> l.kind() == LandmarkKind.KNEE_CENTRE && l.in(Plane.SAGITTAL).isPresent())
-        .map(
-            l ->
-                new Moment(
-                    Plane.SAGITTAL,
-                    l.side(),
-                    l.name(),
-                    LineKind.VERTICAL,
-                    offset(Plane.SAGITTAL, l, load, LineKind.VERTICAL).mm().times(0.398),
-                    Optional.empty(),
-                    MomentEffect.TOO_SMALL_TO_TELL))
-        .toList();
+    List<Moment> moments = new ArrayList<>();
+    for (Landmark at : demo.landmarks) {
+      if (at.kind() == LandmarkKind.KNEE_CENTRE || at.kind() == LandmarkKind.ANKLE_AXIS) {
+        moments.add(moment(Plane.SAGITTAL, at, load, LineKind.VERTICAL));
+        if (load.lean().isPresent()) {
+          moments.add(moment(Plane.SAGITTAL, at, load, LineKind.MEASURED_FORCE));
+        }
+        if (demo.twoPlates) {
+          moments.add(moment(Plane.FRONTAL, at, load, LineKind.MEASURED_FORCE));
+        }
+      }
+    }
+    return moments;
+  }
+
+  private Moment moment(Plane plane, Landmark at, MeanLoad load, LineKind kind) {
+    return new Moment(
+        plane,
+        at.side(),
+        at.name(),
+        kind,
+        offset(plane, at, load, kind).mm().times(0.398),
+        Optional.empty(),
+        MomentEffect.HOLDS_KNEE_AGAINST_EXTENSION_STOP);
   }
 
   private TrialSheet trial() {
@@ -181,7 +202,11 @@ final class DemoStand {
         demo.sides,
         demo.level,
         OptionalDouble.of(82),
-        new Stance.ProstheticFootOnPlate(Optional.of("plate 1")),
+        demo.twoPlates
+            ? new Stance.PlatePerFoot(
+                demo.side == Side.LEFT ? "own plate" : "other plate",
+                demo.side == Side.LEFT ? "other plate" : "own plate")
+            : new Stance.ProstheticFootOnPlate(Optional.of("plate 1")),
         Optional.of(new OtherFoot(OtherFoot.Ground.BLOCK, 0)),
         Hands.FREE,
         knee ? Optional.of(new KneeSetting(false, Optional.of("standing"))) : Optional.empty(),

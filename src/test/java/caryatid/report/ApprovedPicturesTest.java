@@ -10,11 +10,13 @@ import caryatid.chart.TimeDrawing;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.recording.Recording;
 import caryatid.wording.Wording;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
@@ -39,10 +41,20 @@ class ApprovedPicturesTest {
   private static Drawing drawing(String name) {
     Wording english = Wording.in(Locale.ENGLISH);
     Demo demo = Demo.transtibial(Side.RIGHT);
-    Stand stand = demo.state(0).stands().get(0);
+    List<Stand> one = demo.state(0).stands();
+    List<Stand> three = demo.state(-6, 0, 6).stands();
+    List<Recording> recordings = List.of(demo.recording());
     return switch (name) {
-      case "path" -> PathDrawing.plan(stand, demo.recording(), english, 90, 74);
-      case "time" -> TimeDrawing.plan(stand, demo.recording(), english, 90, 74);
+      case "path" -> PathDrawing.plan(one, recordings, Side.RIGHT, english, 90, 60);
+      case "time" -> TimeDrawing.plan(one, recordings, 0, Side.RIGHT, english, 90, 60);
+      case "paths-of-three" ->
+          PathDrawing.plan(
+              three,
+              List.of(demo.recording(-6), demo.recording(), demo.recording(6)),
+              Side.RIGHT,
+              english,
+              90,
+              60);
       case "before-and-after" ->
           leg(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
       case "three-stands" ->
@@ -73,6 +85,7 @@ class ApprovedPicturesTest {
         "before-and-after",
         "three-stands",
         "path",
+        "paths-of-three",
         "time"
       })
   void looksAsApproved(String name) throws IOException {

@@ -6,6 +6,7 @@ import caryatid.alignment.Result;
 import caryatid.chart.Letters;
 import caryatid.chart.Style.Lettering;
 import caryatid.demo.Demo;
+import caryatid.demo.Worst;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
@@ -16,9 +17,11 @@ import caryatid.report.Block.Column;
 import caryatid.report.Block.Table;
 import caryatid.standing.StandRemark;
 import caryatid.wording.Wording;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -45,6 +48,52 @@ class PagesTest {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     Demo demo = Demo.transfemoral(Side.LEFT).notes();
     assertThat(pages(demo, wording, paper)).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "en, A4",
+    "en, LETTER",
+    "de, A4",
+    "de, LETTER",
+    "fr, A4",
+    "fr, LETTER",
+    "es, A4",
+    "es, LETTER"
+  })
+  void twoPagesAreEnoughForTheFullestStandOfFourLandmarks(String language, Paper paper)
+      throws IOException {
+    Wording wording = Wording.in(Locale.forLanguageTag(language));
+    assertThat(pages(Worst.stand(), wording, paper)).isEqualTo(2);
+  }
+
+  @Test
+  void aTableThatGoesOnRepeatsItsHeadingForTheEyeAlone() throws IOException {
+    List<List<String>> rows = IntStream.range(0, 120).mapToObj(i -> List.of("row " + i)).toList();
+    Table table = new Table(List.of(new Column("What stands above", 1, false)), rows);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      Tags tags = new Tags(document);
+      try (PdfPen pen = new PdfPen(document, new PdfFonts(document), tags, Paper.A4)) {
+        new PdfLayout(pen).lay(new Content("Rows", List.of(List.of(table))));
+      }
+      tags.finish();
+      document.save(bytes);
+    }
+    try (PDDocument document = Loader.loadPDF(bytes.toByteArray())) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        assertThat(textOf(document, page)).startsWith("What stands above");
+      }
+      assertThat(document.getNumberOfPages()).isEqualTo(2);
+      assertThat(ReadOut.of(document)).containsOnlyOnce("What stands above").contains("row 119");
+    }
+  }
+
+  private static String textOf(PDDocument document, int page) throws IOException {
+    PDFTextStripper stripper = new PDFTextStripper();
+    stripper.setStartPage(page);
+    stripper.setEndPage(page);
+    return stripper.getText(document);
   }
 
   @Test

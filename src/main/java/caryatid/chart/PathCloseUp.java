@@ -1,0 +1,85 @@
+package caryatid.chart;
+
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.Scale.Place;
+import caryatid.chart.Style.Lettering;
+import caryatid.chart.Style.Pen;
+import caryatid.remark.Argument;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** One foot's path of every stand at a larger scale; several stands are told apart by number. */
+final class PathCloseUp {
+  private static final double MARGIN_MM = 2;
+  private static final double NUMBERS_MM = 6;
+
+  private final List<PathMarks> paths;
+  private final Box frame;
+  private final Scale scale;
+
+  PathCloseUp(List<PathMarks> paths, Box frame) {
+    this.paths = paths;
+    this.frame = frame;
+    List<Place> places = new ArrayList<>();
+    paths.forEach(path -> places.addAll(path.places()));
+    double numbers = paths.size() > 1 ? NUMBERS_MM : 0;
+    Box room =
+        new Box(
+            frame.leftMm() + MARGIN_MM,
+            frame.topMm() + MARGIN_MM,
+            frame.rightMm() - MARGIN_MM - numbers,
+            frame.bottomMm() - MARGIN_MM);
+    this.scale = Scale.centred(places, room);
+  }
+
+  List<Mark> marks(Wording wording, double belowMm) {
+    List<Mark> marks = new ArrayList<>();
+    paths.forEach(path -> marks.addAll(path.at(scale)));
+    marks.addAll(numbers());
+    marks.add(Shapes.closed(Shapes.corners(frame), Pen.TICK));
+    String words = wording.fill("PathDrawing.CLOSE_UP", Argument.text(scale.words()));
+    Spot base = new Spot(frame.leftMm(), frame.bottomMm() + belowMm - 1);
+    String fitted = Letters.fit(words, Lettering.PLAIN, frame.widthMm());
+    marks.add(new Text(base, fitted, Lettering.PLAIN));
+    return marks;
+  }
+
+  /** Each stand's number at the right edge, led to its mean; none for one stand or too many. */
+  private List<Mark> numbers() {
+    double line = Lettering.PLAIN.lineMm();
+    List<Integer> stands =
+        IntStream.range(0, paths.size())
+            .filter(i -> paths.get(i).mean().isPresent())
+            .boxed()
+            .sorted(Comparator.comparingDouble((Integer i) -> mean(i).downMm()))
+            .toList();
+    if (paths.size() == 1 || stands.size() * line > frame.heightMm()) {
+      return List.of();
+    }
+    List<Double> wanted = stands.stream().map(i -> mean(i).downMm() - line / 2).toList();
+    List<Double> heights = stands.stream().map(i -> line).toList();
+    List<Double> tops = Apart.tops(wanted, heights, frame.topMm(), frame.bottomMm());
+    List<Mark> marks = new ArrayList<>();
+    for (int n = 0; n < stands.size(); n++) {
+      marks.addAll(number(stands.get(n), tops.get(n)));
+    }
+    return marks;
+  }
+
+  private Spot mean(int stand) {
+    return scale.spot(paths.get(stand).mean().orElseThrow());
+  }
+
+  private List<Mark> number(int stand, double topMm) {
+    String words = Integer.toString(stand + 1);
+    double left = frame.rightMm() - 0.8 - Letters.widthMm(words, Lettering.PLAIN);
+    Spot beside = new Spot(left - 0.6, topMm + Lettering.PLAIN.lineMm() / 2);
+    return List.of(
+        Stroke.of(Pen.LEADER, mean(stand), beside),
+        new Text(new Spot(left, topMm + Lettering.PLAIN.ascentMm()), words, Lettering.PLAIN));
+  }
+}

@@ -1,0 +1,71 @@
+package caryatid.chart;
+
+import caryatid.alignment.Stand;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Scale.Place;
+import caryatid.chart.Style.Pen;
+import caryatid.chart.Tracks.Track;
+import caryatid.standing.QuietStretch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+
+/** The path of one stand on one track over its quiet stretch, with its mean and ellipse. */
+record PathMarks(Stand stand, Track track) {
+  /** Points closer on paper than a fraction of a pen's width add nothing. */
+  private static final double LEAST_STEP_MM = 0.03;
+
+  /** All that path and ellipse take. */
+  List<Place> places() {
+    List<Place> places = new ArrayList<>();
+    eachUsed(i -> places.add(place(i)));
+    Ellipse.of(stand.standing(), track.of()).ifPresent(places::addAll);
+    return places;
+  }
+
+  private void eachUsed(IntConsumer sample) {
+    QuietStretch stretch = stand.standing().stretch();
+    for (int i = stretch.fromIndex(); i < stretch.toIndex(); i++) {
+      if (track.plate().usable().at(i)) {
+        sample.accept(i);
+      }
+    }
+  }
+
+  private Place place(int index) {
+    return new Place(track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
+  }
+
+  Optional<Place> mean() {
+    return stand
+        .standing()
+        .load(track.of())
+        .map(load -> new Place(load.copRightMm().value(), load.copAnteriorMm().value()));
+  }
+
+  List<Mark> at(Scale scale) {
+    List<Mark> marks = new ArrayList<>();
+    List<Spot> path = path(scale);
+    if (path.size() > 1) {
+      marks.add(new Stroke(path, Pen.TRACE));
+    }
+    Ellipse.of(stand.standing(), track.of())
+        .ifPresent(
+            e -> marks.add(Shapes.closed(e.stream().map(scale::spot).toList(), Pen.ELLIPSE)));
+    mean().ifPresent(mean -> marks.addAll(Symbols.mean(scale.spot(mean))));
+    return marks;
+  }
+
+  private List<Spot> path(Scale scale) {
+    List<Spot> path = new ArrayList<>();
+    eachUsed(
+        i -> {
+          Spot spot = scale.spot(place(i));
+          if (path.isEmpty() || spot.distanceMm(path.get(path.size() - 1)) > LEAST_STEP_MM) {
+            path.add(spot);
+          }
+        });
+    return path;
+  }
+}

@@ -1,0 +1,75 @@
+package caryatid.chart;
+
+import caryatid.alignment.Stand;
+import caryatid.chart.Drawing.Part;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.Style.Lettering;
+import caryatid.chart.Style.Pen;
+import caryatid.chart.Tracks.Track;
+import caryatid.recording.Recording;
+import caryatid.standing.LeftOut;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One panel of values over time.
+ *
+ * @param label what is shown, with its unit
+ * @param curves told apart by their lines and names
+ */
+record TimePanel(String label, List<Named> curves) {
+  /** From a curve's name to the next one's sample of its line. */
+  private static final double BETWEEN_NAMES_MM = 3;
+
+  private static final double SAMPLE_MM = 5;
+  private static final double HATCH_MM = 1.2;
+
+  /** A curve and its name; the only one of a panel needs none. */
+  record Named(String name, Curve curve) {}
+
+  /**
+   * The panel's marks.
+   *
+   * @param box the panel
+   * @param topMm where its label is
+   */
+  Part part(Stand stand, Recording recording, Track track, Box box, double topMm, Wording wording) {
+    List<Curve> shown = curves.stream().map(Named::curve).toList();
+    Span span = Span.of(shown, track.plate().usable(), stand.standing().stretch());
+    Series series = new Series(recording.timeS(), track.plate().usable(), span, box);
+    List<Mark> marks = new ArrayList<>();
+    for (LeftOut left : stand.standing().stretch().leftOut()) {
+      Box out = new Box(series.x(left.fromS()), box.topMm(), series.x(left.toS()), box.bottomMm());
+      marks.addAll(Shapes.hatch(out, HATCH_MM, Pen.LEFT_OUT));
+    }
+    marks.add(Shapes.closed(Shapes.corners(box), Pen.TICK));
+    marks.addAll(series.ticks(wording));
+    shown.forEach(curve -> marks.addAll(series.traces(curve)));
+    marks.addAll(names(box, topMm));
+    return Part.saying(label, marks);
+  }
+
+  /** The panel's label, and each curve's name behind a sample of its line. */
+  private List<Mark> names(Box box, double topMm) {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(text(box.leftMm(), box, topMm, label));
+    double left = box.leftMm() + Letters.widthMm(label, Lettering.PLAIN) + BETWEEN_NAMES_MM;
+    for (Named named : curves) {
+      if (!named.name().isEmpty()) {
+        Spot start = new Spot(left, topMm + Lettering.PLAIN.lineMm() / 2);
+        marks.add(Stroke.of(named.curve().pen(), start, start.moved(SAMPLE_MM, 0)));
+        left += SAMPLE_MM + 1;
+        marks.add(text(left, box, topMm, named.name()));
+        left += Letters.widthMm(named.name(), Lettering.PLAIN) + BETWEEN_NAMES_MM;
+      }
+    }
+    return marks;
+  }
+
+  private static Text text(double left, Box box, double topMm, String words) {
+    String fitted = Letters.fit(words, Lettering.PLAIN, box.rightMm() + 1 - left);
+    return new Text(new Spot(left, topMm + Lettering.PLAIN.ascentMm()), fitted, Lettering.PLAIN);
+  }
+}

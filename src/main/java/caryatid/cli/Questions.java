@@ -42,12 +42,13 @@ final class Questions {
    * What was given, completed by answers.
    *
    * @param all whether what may be left out is asked for as well
+   * @param offers usual rows, which can be chosen by their number
    */
-  Given.Group complete(Form form, Given.Group given, boolean all) {
+  Given.Group complete(Form form, Given.Group given, boolean all, Offers offers) {
     Map<String, Given> members = new LinkedHashMap<>(given.members());
     for (Field field : form.fields()) {
       if (!members.containsKey(field.key()) && (all || field.required())) {
-        ask(field).ifPresent(answer -> members.put(field.key(), answer));
+        ask(field, offers).ifPresent(answer -> members.put(field.key(), answer));
       }
     }
     return new Given.Group(members, PLACE);
@@ -57,35 +58,42 @@ final class Questions {
     return line(wording.word("Record.initials"), true).orElse("");
   }
 
-  private Optional<Given> ask(Field field) {
+  private Optional<Given> ask(Field field, Offers offers) {
     return field.type() instanceof FieldType.Rows rows
-        ? rows(field, rows.form())
+        ? rows(field, rows.form(), offers)
         : line(question(field), field.required())
             .map(text -> new Given.Single(text, Given.Kind.ANY, PLACE));
   }
 
-  private Optional<Given> rows(Field field, Form form) {
+  private Optional<Given> rows(Field field, Form form, Offers offers) {
     List<Given> rows = new ArrayList<>();
+    for (int i = 0; i < offers.rows().size(); i++) {
+      out.println("  " + (i + 1) + "  " + offers.name(i));
+    }
     Optional<Given> row;
     do {
       out.println(
           wording.fill(
               "Record.askRow",
               RecordPart.texts(rows.size() + 1, new EntryWords(wording).label(field.key()))));
-      row = row(form, field.required() && rows.isEmpty());
+      row = row(form, field.required() && rows.isEmpty(), offers);
       row.ifPresent(rows::add);
     } while (row.isPresent());
     return rows.isEmpty() ? Optional.empty() : Optional.of(new Given.Several(rows, PLACE));
   }
 
-  private Optional<Given> row(Form form, boolean required) {
+  private Optional<Given> row(Form form, boolean required, Offers offers) {
     Map<String, Given> members = new LinkedHashMap<>();
+    Field name = form.fields().get(0);
+    Optional<String> first = line(question(name), required);
+    if (first.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, String> offered = offers.named(first.get()).orElse(Map.of(name.key(), first.get()));
     for (Field field : form.fields()) {
-      boolean first = members.isEmpty();
-      Optional<String> answer = line(question(field), first ? required : field.required());
-      if (first && answer.isEmpty()) {
-        return Optional.empty();
-      }
+      Optional<String> answer =
+          Optional.ofNullable(offered.get(field.key()))
+              .or(() -> line(question(field), field.required()));
       answer.ifPresent(
           text -> members.put(field.key(), new Given.Single(text, Given.Kind.ANY, PLACE)));
     }

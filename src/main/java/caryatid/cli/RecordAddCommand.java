@@ -65,9 +65,18 @@ final class RecordAddCommand extends RecordPart {
     RecordCode record = code(code);
     Optional<Entry.Correction> corrects =
         Optional.ofNullable(correction).map(c -> new Entry.Correction(c.number, c.why));
-    Entry added = store.add(record, entry.addition(kind, values, corrects, wording()));
+    Entry added =
+        store.add(record, entry.addition(kind, values, corrects, offers(store, record), wording()));
     say("Record.added", added.number(), code, wording().word(added.kind()));
     RecordText.warnings(store.read(record), wording()).forEach(out()::println);
     return 0;
+  }
+
+  /** The usual rows for the level of amputation that the record's first entry says. */
+  private Offers offers(Store store, RecordCode record) throws BadInput {
+    if (kind != EntryKind.BENCH_ALIGNMENT && kind != EntryKind.WALKING) {
+      return Offers.NONE;
+    }
+    return store.read(record).level().map(l -> Offers.of(kind, l, wording())).orElse(Offers.NONE);
   }
 }

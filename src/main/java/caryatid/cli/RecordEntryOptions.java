@@ -58,20 +58,25 @@ final class RecordEntryOptions {
    * The addition.
    *
    * @param values the arguments of the form KEY=VALUE
+   * @param offers usual rows of the form
    * @throws BadInput if something is missing and there is no terminal to ask at, or does not fit
    */
   Addition addition(
-      EntryKind kind, List<String> values, Optional<Entry.Correction> corrects, Wording wording)
+      EntryKind kind,
+      List<String> values,
+      Optional<Entry.Correction> corrects,
+      Offers offers,
+      Wording wording)
       throws BadInput {
     List<Addition.Attached> files = files();
     Given.Group given = given(values);
     Optional<Questions> terminal = Questions.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
-      given = terminal.get().complete(kind.form(), given, !told);
+      given = terminal.get().complete(kind.form(), given, !told, offers);
       by = by == null ? terminal.get().initials() : by;
     }
-    Answers content = FormReader.read(kind.form(), given);
+    Answers content = FormReader.read(kind.form(), offers.complete(given));
     OffsetDateTime when =
         at == null
             ? OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)

@@ -5,8 +5,12 @@ import caryatid.fitting.Field;
 import caryatid.fitting.FieldType;
 import caryatid.fitting.Form;
 import caryatid.fitting.Store;
+import caryatid.sheet.AmputationLevel;
 import caryatid.wording.EntryWords;
+import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Prints a form to fill in. */
@@ -19,22 +23,48 @@ final class RecordFormCommand extends RecordPart {
   @Parameters(paramLabel = "KIND", converter = AddedKind.class, description = "The kind of entry.")
   private EntryKind kind;
 
+  @Option(
+      names = "--level",
+      paramLabel = "LEVEL",
+      description =
+          "Level of amputation, such as transtibial: the usual rows for it are filled in.")
+  private AmputationLevel level;
+
   @Override
   int run(Store store) {
-    print(kind.form(), "", "");
+    Offers offers = level == null ? Offers.NONE : Offers.of(kind, level, wording());
+    print(kind.form(), "", "", offers.rows());
     return 0;
   }
 
-  private void print(Form form, String first, String indent) {
+  private void print(Form form, String first, String indent, List<Map<String, String>> rows) {
     String lead = first;
     for (Field field : form.fields()) {
-      String hint = hint(field);
-      out().println(lead + field.key() + ":" + (hint.isEmpty() ? "" : "  # " + hint));
-      if (field.type() instanceof FieldType.Rows rows) {
-        print(rows.form(), indent + "  - ", indent + "    ");
+      print(lead + field.key() + ":", hint(field));
+      if (field.type() instanceof FieldType.Rows type && rows.isEmpty()) {
+        print(type.form(), indent + "  - ", indent + "    ", List.of());
+      } else if (field.type() instanceof FieldType.Rows type) {
+        rows.forEach(row -> row(type.form(), row, indent));
       }
       lead = indent;
     }
+  }
+
+  /** A usual row: what is known of it is filled in, the rest is to be. */
+  private void row(Form form, Map<String, String> row, String indent) {
+    String lead = indent + "  - ";
+    for (Field field : form.fields()) {
+      if (row.containsKey(field.key())) {
+        out().println(lead + field.key() + ": \"" + row.get(field.key()) + "\"");
+      } else {
+        print(lead + field.key() + ":", hint(field));
+      }
+      lead = indent + "    ";
+    }
+  }
+
+  private void print(String key, String hint) {
+    out().println(hint.isEmpty() ? key : key + "  # " + hint);
   }
 
   private String hint(Field field) {

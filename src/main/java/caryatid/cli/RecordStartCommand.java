@@ -43,7 +43,8 @@ final class RecordStartCommand extends RecordPart {
     if (!sure) {
       RecordCode.requireAnonymous(code);
     }
-    Addition opening = entry.addition(EntryKind.OPENING, values, Optional.empty(), wording());
+    Addition opening =
+        entry.addition(EntryKind.OPENING, values, Optional.empty(), Offers.NONE, wording());
     if (!sure) {
       RecordCode.requireAnonymous(opening.content().words("wearer").orElseThrow());
     }

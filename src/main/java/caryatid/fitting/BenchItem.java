@@ -10,37 +10,27 @@ import java.util.function.Predicate;
  * may be noted under any name.
  */
 public enum BenchItem {
-  SOCKET_FLEXION("socket flexion", "deg", BenchItem::hasResidualLimb),
-  SOCKET_ADDUCTION("socket adduction", "deg", BenchItem::hasResidualLimb),
-  SOCKET_FORWARD("socket forward of the reference line", "mm", level -> true),
-  SOCKET_LATERAL("socket lateral of the reference line", "mm", level -> true),
-  HIP_JOINT_FORWARD(
-      "hip joint forward of the reference line",
-      "mm",
-      level -> level == AmputationLevel.HIP_DISARTICULATION),
-  KNEE_FORWARD("knee axis forward of the reference line", "mm", AmputationLevel::prostheticKnee),
-  KNEE_HEIGHT("knee axis height", "mm", AmputationLevel::prostheticKnee),
-  KNEE_ROTATION("knee rotation outward", "deg", AmputationLevel::prostheticKnee),
-  FOOT_ROTATION("foot rotation outward", "deg", level -> true),
-  FOOT_FORWARD("foot forward of the reference line", "mm", level -> true),
-  ANKLE("ankle plantarflexion", "deg", level -> true),
-  HEEL_HEIGHT("heel height", "mm", level -> true),
-  HEIGHT("height", "mm", level -> true),
-  FASTENERS("fasteners secured to torque", "N m", level -> true);
+  SOCKET_FLEXION("deg", BenchItem::hasResidualLimb),
+  SOCKET_ADDUCTION("deg", BenchItem::hasResidualLimb),
+  SOCKET_FORWARD("mm", level -> true),
+  SOCKET_LATERAL("mm", level -> true),
+  HIP_JOINT_FORWARD("mm", level -> level == AmputationLevel.HIP_DISARTICULATION),
+  KNEE_FORWARD("mm", AmputationLevel::prostheticKnee),
+  KNEE_HEIGHT("mm", AmputationLevel::prostheticKnee),
+  KNEE_ROTATION("deg", AmputationLevel::prostheticKnee),
+  FOOT_ROTATION("deg", level -> true),
+  FOOT_FORWARD("mm", level -> true),
+  ANKLE("deg", level -> true),
+  HEEL_HEIGHT("mm", level -> true),
+  HEIGHT("mm", level -> true),
+  FASTENERS("N m", level -> true);
 
-  private final String item;
   private final String unit;
   private final Predicate<AmputationLevel> at;
 
-  BenchItem(String item, String unit, Predicate<AmputationLevel> at) {
-    this.item = item;
+  BenchItem(String unit, Predicate<AmputationLevel> at) {
     this.unit = unit;
     this.at = at;
-  }
-
-  /** Its name in an entry. */
-  public String item() {
-    return item;
   }
 
   /** The unit it is set in. */

@@ -4,7 +4,9 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.sheet.AmputationLevel;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -69,6 +71,15 @@ public final class FittingRecord {
   public Optional<Entry> correctionOf(Entry entry) {
     return entries.stream()
         .filter(e -> e.corrects().filter(c -> c.number() == entry.number()).isPresent())
+        .findFirst();
+  }
+
+  /** The level of amputation that the opening says; empty where it is hurt or erased. */
+  public Optional<AmputationLevel> level() {
+    return entries.stream()
+        .filter(e -> e.kind() == EntryKind.OPENING)
+        .flatMap(e -> e.content().words("level").stream())
+        .flatMap(w -> Arrays.stream(AmputationLevel.values()).filter(l -> Field.word(l).equals(w)))
         .findFirst();
   }
 

@@ -5,12 +5,17 @@ import caryatid.remark.Weight;
 
 /** Where the fitting is outside what a component's maker states. */
 enum LimitRemark implements Topic {
+  /** Arguments: component, body mass as written, highest. */
   BODY_MASS_ABOVE,
+  /** Arguments: component, body mass as measured by the plates, highest. */
+  MEASURED_MASS_ABOVE,
   MOBILITY_GRADE_OUTSIDE,
   HEEL_HEIGHT_OUTSIDE;
 
   @Override
   public Weight weight() {
-    return this == BODY_MASS_ABOVE ? Weight.SAFETY : Weight.IMPORTANT;
+    return this == BODY_MASS_ABOVE || this == MEASURED_MASS_ABOVE
+        ? Weight.SAFETY
+        : Weight.IMPORTANT;
   }
 }

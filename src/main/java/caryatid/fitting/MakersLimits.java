@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Holds the wearer and the shoes against the limits that the components' makers state. */
@@ -21,8 +22,9 @@ final class MakersLimits {
   /**
    * What is outside a limit.
    *
-   * @param entries the entries that are valid, in order; the newest components and the newest body
-   *     mass count, and every shoe
+   * @param entries the entries that are valid, in order; the newest components count, and the
+   *     newest body mass, the one that was written and the one that the plates measured, and every
+   *     shoe
    */
   static List<Remark> check(List<Entry> entries) {
     MakersLimits limits = new MakersLimits(entries);
@@ -36,11 +38,8 @@ final class MakersLimits {
     Argument what =
         Argument.text(
             component.words("what").orElseThrow() + " " + component.words("name").orElseThrow());
-    Optional<BigDecimal> mass = newest("body-mass-kg");
-    Optional<BigDecimal> heaviest = component.number("body-mass-highest-kg");
-    if (mass.isPresent() && heaviest.isPresent() && mass.get().compareTo(heaviest.get()) > 0) {
-      remarks.add(Remark.of(LimitRemark.BODY_MASS_ABOVE, what, kg(mass.get()), kg(heaviest.get())));
-    }
+    mass(component, what, LimitRemark.BODY_MASS_ABOVE, e -> !isMeasured(e));
+    mass(component, what, LimitRemark.MEASURED_MASS_ABOVE, MakersLimits::isMeasured);
     newest("mobility-grade")
         .filter(
             grade -> isOutside(grade, component, "mobility-grade-lowest", "mobility-grade-highest"))
@@ -62,6 +61,22 @@ final class MakersLimits {
                         LimitRemark.HEEL_HEIGHT_OUTSIDE,
                         what,
                         Argument.of(heel.doubleValue(), Unit.MM))));
+  }
+
+  private void mass(Answers component, Argument what, LimitRemark remark, Predicate<Entry> from) {
+    Optional<BigDecimal> heaviest = component.number("body-mass-highest-kg");
+    entries.stream()
+        .filter(from)
+        .flatMap(e -> e.content().number("body-mass-kg").stream())
+        .reduce((earlier, later) -> later)
+        .filter(mass -> heaviest.filter(h -> mass.compareTo(h) > 0).isPresent())
+        .ifPresent(
+            mass -> remarks.add(Remark.of(remark, what, kg(mass), kg(heaviest.orElseThrow()))));
+  }
+
+  private static boolean isMeasured(Entry entry) {
+    String plate = Field.word(MassFrom.PLATE);
+    return entry.content().words("body-mass-from").filter(plate::equals).isPresent();
   }
 
   private static boolean isOutside(

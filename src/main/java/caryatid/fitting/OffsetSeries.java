@@ -6,6 +6,7 @@ import caryatid.loadline.Verdict;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How one offset went from stand to stand.
@@ -29,6 +30,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
    * @param highestMm the largest offset that was within, mm
    * @param verdict the result
    * @param source the document the recommendation comes from
+   * @param validFor what else the recommendation is valid for, in the clinician's words
    */
   public record Measured(
       int entry,
@@ -39,7 +41,8 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
       double recommendedMm,
       double highestMm,
       Verdict verdict,
-      String source) {}
+      String source,
+      Optional<String> validFor) {}
 
   public OffsetSeries {
     measured = List.copyOf(measured);
@@ -76,7 +79,8 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
         recommended,
         recommended + number(finding, "above-mm"),
         constant(Verdict.values(), finding.words("result").orElseThrow()),
-        finding.words("source").orElseThrow());
+        finding.words("source").orElseThrow(),
+        finding.words("valid-for"));
   }
 
   private static double number(Answers finding, String key) {

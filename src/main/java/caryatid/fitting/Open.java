@@ -11,6 +11,10 @@ enum Open implements Topic {
   NO_FASTENERS,
   /** Arguments: plane, side, landmark, entry, result. */
   NOT_WITHIN,
+  /**
+   * Arguments: plane, side, landmark, what the target is valid for, entry, how the wearer stood.
+   */
+  VALID_FOR,
   /** Arguments: entry, what is next. */
   NEXT_STEP,
   /** Arguments: entry, successes, attempts, what. */

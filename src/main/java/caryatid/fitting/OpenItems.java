@@ -1,10 +1,12 @@
 package caryatid.fitting;
 
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Finds what a record leaves open, from its entries alone. */
 final class OpenItems {
@@ -25,6 +27,7 @@ final class OpenItems {
     OpenItems items = new OpenItems(valid);
     items.bench();
     offsets.forEach(items::offset);
+    offsets.forEach(items::validFor);
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
     items.latest(EntryKind.OWN_SETTING).ifPresent(items::ownSetting);
     items.latest(EntryKind.FOOTWEAR).ifPresent(items::footwear);
@@ -58,7 +61,7 @@ final class OpenItems {
                         .number("stand")
                         .filter(s -> s.intValue() == now.entry())
                         .isPresent());
-    if (now.verdict() != caryatid.loadline.Verdict.WITHIN && !accepted) {
+    if (now.verdict() != Verdict.WITHIN && !accepted) {
       add(
           Open.NOT_WITHIN,
           Argument.term(series.plane()),
@@ -67,6 +70,31 @@ final class OpenItems {
           Argument.count(now.entry()),
           Argument.term(now.verdict()));
     }
+  }
+
+  /** Words are compared as words: what reads otherwise is for a person to judge. */
+  private void validFor(OffsetSeries series) {
+    OffsetSeries.Measured now = series.current();
+    Answers stood =
+        valid.stream()
+            .filter(e -> e.number() == now.entry())
+            .map(Entry::content)
+            .findFirst()
+            .orElse(Answers.NONE);
+    List<String> how =
+        Stream.of("footwear", "knee-mode").flatMap(key -> stood.words(key).stream()).toList();
+    now.validFor()
+        .filter(wanted -> how.stream().noneMatch(h -> h.equalsIgnoreCase(wanted.strip())))
+        .ifPresent(
+            wanted ->
+                add(
+                    Open.VALID_FOR,
+                    Argument.term(series.plane()),
+                    Argument.term(series.side()),
+                    Argument.text(series.landmark()),
+                    Argument.text(wanted),
+                    Argument.count(now.entry()),
+                    Argument.text(String.join(", ", how))));
   }
 
   private void nextStep(Entry stand) {

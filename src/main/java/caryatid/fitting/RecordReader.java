@@ -32,6 +32,12 @@ final class RecordReader {
         .map(head -> new FittingRecord(files, head, reader.entries(head), reader.damage));
   }
 
+  /** Reads a record whose inventory is read and held against its sum already. */
+  static FittingRecord read(ObjectFiles files, ObjectFiles.Vouched head) {
+    RecordReader reader = new RecordReader(files);
+    return new FittingRecord(files, head, reader.entries(head), reader.damage);
+  }
+
   /** The record's inventory; where it is hurt, the newest version's own that is whole. */
   private Optional<ObjectFiles.Vouched> inventory() {
     try {

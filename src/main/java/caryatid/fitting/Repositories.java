@@ -35,8 +35,8 @@ final class Repositories {
     return new OcflRepositoryBuilder()
         .defaultLayoutConfig(new FlatLayoutConfig())
         .storage(OcflStorageBuilder.builder().storage(new DurableStorage(root, replacing)).build())
-        // What another process adds must be seen at once.
-        .inventoryCache(null)
+        // For as long as the record's lock is held, during which no other process adds to it.
+        .inventoryCache(new HeldInventory())
         .workDir(work)
         .build();
   }

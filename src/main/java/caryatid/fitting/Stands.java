@@ -4,6 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.LineOf;
@@ -14,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Makes the entry of a stand from what was found; the whole result goes with it as a file. */
 public final class Stands {
@@ -55,7 +57,8 @@ public final class Stands {
     words("why", notes.reason());
     words("footwear", Optional.of(trial.footwear().description()));
     number("heel-height-mm", trial.footwear().heelHeightMm());
-    bodyMassKg(state).ifPresent(kg -> number("body-mass-kg", kg, 1));
+    words("knee-mode", trial.knee().map(Stands::mode));
+    bodyMass(state);
     share(state).ifPresent(share -> number("load-share-percent", 100 * share, 1));
     if (!state.findings().isEmpty()) {
       values.put(
@@ -79,20 +82,34 @@ public final class Stands {
     row.number("above-mm", finding.target().aboveMm());
     row.words("result", Optional.of(Field.word(finding.verdict())));
     row.words("source", Optional.of(finding.target().source()));
+    row.words("valid-for", finding.target().condition());
     return new Answers(row.values);
   }
 
-  /** What the plate measured where it carried the whole body, else what the sheet says. */
-  private static Optional<Double> bodyMassKg(AlignmentState state) {
+  private static String mode(KneeSetting knee) {
+    String locked = knee.locked() ? "locked" : "not locked";
+    return knee.mode().map(mode -> locked + ", " + mode).orElse(locked);
+  }
+
+  /** What the plates measured where they carried the whole body, else what the sheet says. */
+  private void bodyMass(AlignmentState state) {
     var measured =
         state.stands().stream()
             .flatMap(s -> s.standing().load(LineOf.WHOLE_BODY).stream())
             .flatMap(load -> load.upN().stream())
             .mapToDouble(Estimate::value)
             .average();
-    return measured.isPresent()
-        ? Optional.of(measured.getAsDouble() / GRAVITY)
-        : state.stands().get(0).trial().bodyMassKg().stream().boxed().findFirst();
+    OptionalDouble written = state.stands().get(0).trial().bodyMassKg();
+    if (measured.isPresent()) {
+      mass(measured.getAsDouble() / GRAVITY, MassFrom.PLATE);
+    } else if (written.isPresent()) {
+      mass(written.getAsDouble(), MassFrom.SHEET);
+    }
+  }
+
+  private void mass(double kg, MassFrom from) {
+    number("body-mass-kg", kg, 1);
+    words("body-mass-from", Optional.of(Field.word(from)));
   }
 
   /** The mean share of the prosthetic side, where there is one such side. */

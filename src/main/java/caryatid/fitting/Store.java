@@ -58,7 +58,7 @@ public final class Store {
               opening.by(),
               () -> {
                 custody.requireFree(code);
-                return new Writing(custody, code).write(1, opening);
+                return new Writing(custody, code).start(opening);
               });
         });
   }

@@ -1,8 +1,17 @@
 package caryatid.fitting;
 
+import io.ocfl.api.DigestAlgorithmRegistry;
 import io.ocfl.api.OcflRepository;
+import io.ocfl.api.exception.OcflJavaException;
+import io.ocfl.api.model.ObjectVersionId;
+import io.ocfl.api.model.OcflObjectVersion;
+import io.ocfl.api.model.OcflObjectVersionFile;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A folder in which one record's next version is put together, empty at first and gone afterwards;
@@ -18,6 +27,34 @@ final class Workplace implements AutoCloseable {
     this.folder = store.adding().resolve(code.text());
     Durable.delete(folder);
     this.repository = Repositories.open(store.records(), folder, store.replacing());
+  }
+
+  /**
+   * The record, read through the library, which then need not read its inventory again to add to
+   * it.
+   *
+   * @return empty if the library cannot read it
+   */
+  Optional<FittingRecord> read(ObjectFiles files) {
+    try {
+      OcflObjectVersion head = repository.getObject(ObjectVersionId.head(code.text()));
+      String sum = ObjectFiles.sum(files.bytes(ObjectFiles.SUM));
+      return Optional.of(RecordReader.read(files, new ObjectFiles.Vouched(inventory(head), sum)));
+    } catch (OcflJavaException | IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Inventory inventory(OcflObjectVersion head) {
+    int number = (int) head.getVersionNum().getVersionNum();
+    Map<String, String> files = new TreeMap<>();
+    Map<String, String> contents = new HashMap<>();
+    for (OcflObjectVersionFile file : head.getFiles()) {
+      String digest = file.getFixity().get(DigestAlgorithmRegistry.sha512);
+      files.put(file.getPath(), digest);
+      contents.put(digest, file.getStorageRelativePath().substring(code.text().length() + 1));
+    }
+    return new Inventory(number, number, files, contents);
   }
 
   Adding adding() {

@@ -5,6 +5,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.io.IOException;
+import java.util.Optional;
 
 /** Adds entries to a record whose lock is held. */
 final class Writing {
@@ -17,19 +18,28 @@ final class Writing {
   }
 
   Entry add(Addition addition) throws BadInput, IOException {
-    FittingRecord record = readAnyhow();
-    if (!record.damage().isEmpty()) {
-      throw new BadInput(record.damage());
+    try (Workplace work = new Workplace(custody.folder(), code)) {
+      Optional<FittingRecord> read = work.read(custody.files(code));
+      FittingRecord record = read.isPresent() ? read.get() : readAnyhow();
+      if (!record.damage().isEmpty()) {
+        throw new BadInput(record.damage());
+      }
+      if (record.isErased()) {
+        throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
+      }
+      Corrections.check(record, addition);
+      return write(work, record.size() + 1, addition);
     }
-    if (record.isErased()) {
-      throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
-    }
-    Corrections.check(record, addition);
-    return write(record.size() + 1, addition);
   }
 
-  Entry write(int number, Addition addition) throws BadInput, IOException {
+  Entry start(Addition opening) throws BadInput, IOException {
     try (Workplace work = new Workplace(custody.folder(), code)) {
+      return write(work, 1, opening);
+    }
+  }
+
+  private Entry write(Workplace work, int number, Addition addition) throws BadInput {
+    try {
       return work.adding().add(number, addition);
     } catch (BadInput e) {
       throw afterwards(number, e);

@@ -9,6 +9,7 @@ import caryatid.fitting.FieldType;
 import caryatid.fitting.Form;
 import caryatid.fitting.FormReader;
 import caryatid.remark.BadInput;
+import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Given;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
@@ -54,6 +55,36 @@ class QuestionsTest {
   }
 
   @Test
+  void usualRowsAreOfferedByNumberAndOthersTaken() throws BadInput {
+    Offers offers = Offers.of(EntryKind.WALKING, AmputationLevel.TRANSTIBIAL, WORDING);
+    Answers answers =
+        ask(EntryKind.WALKING, Map.of(), true, "2\nslight\nlimps\n\n\n\n\n\n\n8\n", offers);
+    assertThat(asked.toString())
+        .startsWith("  1  foot slap\n  2  foot turns outward at initial contact\n");
+    Answers first = answers.rows("observations").get(0);
+    assertThat(first.words("deviation")).contains("foot turns outward at initial contact");
+    assertThat(first.words("plane")).contains("transverse");
+    assertThat(first.words("phase")).contains("early stance");
+    assertThat(first.words("severity")).contains("slight");
+    assertThat(first.words("points-to")).contains("heel too stiff; socket loose");
+    assertThat(first.words("source").orElseThrow()).startsWith("Berger");
+    assertThat(answers.rows("observations").get(1).words("deviation")).contains("limps");
+    assertThat(answers.number("comfort")).contains(java.math.BigDecimal.valueOf(8));
+  }
+
+  @Test
+  void theItemsOfTheBenchAreOfferedByLevel() {
+    Offers below = Offers.of(EntryKind.BENCH_ALIGNMENT, AmputationLevel.TRANSTIBIAL, WORDING);
+    Offers above = Offers.of(EntryKind.BENCH_ALIGNMENT, AmputationLevel.TRANSFEMORAL, WORDING);
+    assertThat(below.named("knee axis height")).isEmpty();
+    assertThat(above.named("knee axis height"))
+        .contains(Map.of("item", "knee axis height", "unit", "mm"));
+    assertThat(below.named("1")).contains(Map.of("item", "socket flexion", "unit", "deg"));
+    assertThat(Offers.of(EntryKind.LENGTH, AmputationLevel.TRANSTIBIAL, WORDING))
+        .isEqualTo(Offers.NONE);
+  }
+
+  @Test
   void everyFieldOfEveryFormHasAName() {
     for (EntryKind kind : EntryKind.values()) {
       named(kind.form());
@@ -72,10 +103,16 @@ class QuestionsTest {
 
   private Answers ask(EntryKind kind, Map<String, Given> given, boolean all, String typed)
       throws BadInput {
+    return ask(kind, given, all, typed, Offers.NONE);
+  }
+
+  private Answers ask(
+      EntryKind kind, Map<String, Given> given, boolean all, String typed, Offers offers)
+      throws BadInput {
     Questions questions =
         new Questions(new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
         kind.form(),
-        questions.complete(kind.form(), new Given.Group(given, Assignments.PLACE), all));
+        questions.complete(kind.form(), new Given.Group(given, Assignments.PLACE), all, offers));
   }
 }

@@ -2,10 +2,18 @@ package caryatid.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.fitting.Answers;
+import caryatid.fitting.BenchItem;
+import caryatid.fitting.EntryKind;
+import caryatid.fitting.Field;
+import caryatid.fitting.FieldType;
+import caryatid.fitting.Form;
+import caryatid.fitting.WalkingDeviation;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,6 +21,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Holds the other languages against the English bundles. All that a report or a drawing can say is
@@ -24,7 +33,7 @@ class LanguagesTest {
   /** Problems of input, which end a run before there is a report, and what inspect shows. */
   private static final Pattern ENGLISH_ONLY =
       Pattern.compile(
-          "(\\w+Problem|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived|Role|Reading|Writing|Entry|Describing|Placing)\\..*");
+          "(\\w+Problem|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived|Role|Reading|Writing|Entry|Describing|Placing|FormFault|Keeping|BagFault)\\..*");
 
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{\\d}");
 
@@ -37,6 +46,8 @@ class LanguagesTest {
     "loadline, de", "loadline, fr", "loadline, es",
     "standing, de", "standing, fr", "standing, es",
     "recording, de", "recording, fr", "recording, es",
+    "fitting, de", "fitting, fr", "fitting, es",
+    "record, de", "record, fr", "record, es",
   })
   void noKeyIsMissingAndNoneIsTooMany(String bundle, String language) throws IOException {
     Properties english = read(bundle + ".properties");
@@ -49,6 +60,39 @@ class LanguagesTest {
           .as(key)
           .isEqualTo(holders(english.getProperty(key)));
       assertThat(translated.getProperty(key)).as(key).isNotBlank();
+    }
+  }
+
+  /** Every word that forms offer, every item and every deviation has its own in each language. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void everythingAnEntryCanSayHasAWord(String language) {
+    Wording wording = Wording.in(Locale.forLanguageTag(language));
+    for (EntryKind kind : EntryKind.values()) {
+      assertThat(wording.word(kind)).isNotBlank();
+      assertWorded(kind.form(), new EntryWords(wording));
+    }
+    for (BenchItem item : BenchItem.values()) {
+      assertThat(wording.word(item)).isNotBlank();
+    }
+    for (WalkingDeviation deviation : WalkingDeviation.values()) {
+      assertThat(wording.word(deviation)).isNotBlank();
+      assertThat(wording.word("WalkingDeviation." + deviation.name() + ".POINTS_TO")).isNotBlank();
+      assertThat(wording.word(deviation.source())).isNotBlank();
+    }
+  }
+
+  private static void assertWorded(Form form, EntryWords words) {
+    for (Field field : form.fields()) {
+      assertThat(words.label(field.key())).isNotBlank();
+      if (field.type() instanceof FieldType.Rows rows) {
+        assertWorded(rows.form(), words);
+      } else if (field.type() instanceof FieldType.Choice choice) {
+        choice
+            .words()
+            .forEach(
+                w -> assertThat(words.value(field.key(), new Answers.Value.Words(w))).isNotBlank());
+      }
     }
   }
 

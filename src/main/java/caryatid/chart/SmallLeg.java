@@ -46,8 +46,8 @@ public final class SmallLeg {
   public static List<Drawing> plan(List<Titled> states, Side side, Wording wording) {
     View view = new View(Plane.SAGITTAL, side);
     List<Leg> legs = states.stream().map(s -> Leg.of(s.state(), Optional.empty(), view)).toList();
-    int oneTo =
-        legs.stream().filter(SmallLeg::isDrawn).mapToInt(SmallLeg::oneTo).max().orElse(LEAST);
+    double oneTo =
+        legs.stream().filter(SmallLeg::isDrawn).mapToDouble(SmallLeg::oneTo).max().orElse(LEAST);
     List<Drawing> drawings = new ArrayList<>();
     for (int i = 0; i < states.size(); i++) {
       if (isDrawn(legs.get(i))) {
@@ -74,11 +74,11 @@ public final class SmallLeg {
     return new Box(EDGE_MM, CAPTION_MM, WIDTH_MM - EDGE_MM, HEIGHT_MM - EDGE_MM);
   }
 
-  private static int oneTo(Leg leg) {
+  private static double oneTo(Leg leg) {
     return Scale.fitting(Extent.of(leg), room()).oneTo();
   }
 
-  private static Drawing drawing(Titled titled, Leg leg, int oneTo, Wording wording) {
+  private static Drawing drawing(Titled titled, Leg leg, double oneTo, Wording wording) {
     Scale scale = Scale.fitting(Extent.of(leg), room(), oneTo);
     LegMarks marks = new LegMarks(leg, scale, room().heightMm() * oneTo);
     List<Part> parts = new ArrayList<>();

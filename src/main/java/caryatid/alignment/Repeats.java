@@ -4,10 +4,12 @@ import caryatid.loadline.Offset;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Quantiles;
 import caryatid.uncertainty.SampleStatistics;
 import caryatid.uncertainty.Source;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -54,24 +56,35 @@ final class Repeats {
 
   /**
    * The smallest difference to another state measured alike that is not put down to chance. What
-   * both states share cancels; the rest counts twice. A spread that each state shows by itself is
-   * known from both together.
+   * both states share cancels; the rest counts twice. Both states together know the spread of their
+   * stands better, but the stands of one state are nearer to each other in time than to those of
+   * the next; so its degrees of freedom are left as they are.
    */
   double smallestDifference() {
     List<Contribution> own =
         mean.contributions().stream()
             .filter(c -> !SHARED_BY_STATES.contains(c.source().cause()))
-            .map(c -> c.withDegreesOfFreedom(degreesFromBoth(c)))
             .toList();
     return Math.sqrt(2) * new Estimate(0, own).expanded(COVERAGE);
   }
 
-  private double degreesFromBoth(Contribution one) {
-    return switch (one.source().cause()) {
-      case SWAY -> 2 * one.degreesOfFreedom();
-      case REPEATABILITY -> one.degreesOfFreedom() + offsets.size() - 1;
-      default -> one.degreesOfFreedom();
-    };
+  /** Standard deviation of the stands, mm; empty for one. */
+  OptionalDouble spreadMm() {
+    double[] values = offsets.stream().mapToDouble(o -> o.mm().value()).toArray();
+    return values.length == 1
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(SampleStatistics.standardDeviation(values));
+  }
+
+  /**
+   * Whether the stands differ by more than the default lets expect in 95 % of cases (ratio of two
+   * variances, Fisher's F with the stands' degrees of freedom and the default's).
+   */
+  boolean disagree() {
+    OptionalDouble spread = spreadMm();
+    return spread.isPresent()
+        && spread.getAsDouble()
+            > defaultSdMm * Math.sqrt(Quantiles.f(COVERAGE, offsets.size() - 1, defaultDegrees));
   }
 
   private Estimate combine() {
@@ -83,8 +96,7 @@ final class Repeats {
     for (Offset offset : offsets.subList(1, k)) {
       sum = sum.plus(1, withoutSway(offset));
     }
-    double[] values = offsets.stream().mapToDouble(o -> o.mm().value()).toArray();
-    double sd = SampleStatistics.standardDeviation(values);
+    double sd = spreadMm().orElseThrow();
     return sum.times(1.0 / k).with(repeated(sd, k));
   }
 

@@ -2,10 +2,14 @@ package caryatid.alignment;
 
 import caryatid.geometry.Side;
 import caryatid.loadline.Doubts;
+import caryatid.loadline.Finding;
 import caryatid.loadline.Judgement;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
+import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.Unit;
 import caryatid.sheet.TrialSheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,14 +37,18 @@ public final class StateAnalysis {
     List<Side> knees = trial.level().prostheticKnee() ? trial.side().sides() : List.of();
     List<Remark> remarks =
         new ArrayList<>(KneeSafety.of(offsets, stands.get(0).landmarks(), knees));
+    for (Finding finding : judged.findings()) {
+      Repeats repeats = repeats(finding.offset(), stands, doubts);
+      if (repeats.disagree()) {
+        remarks.add(disagree(finding, repeats, doubts));
+      }
+    }
     remarks.addAll(StateRemarks.of(stands, trial, judged, all));
     return new AlignmentState(stands, all, judged.findings(), judged.withheld(), remarks);
   }
 
   private static StateOffset state(Offset first, List<Stand> stands, Doubts doubts) {
-    List<Offset> same = stands.stream().map(stand -> same(first, stand)).toList();
-    Repeats repeats =
-        new Repeats(same, doubts.repeatMm(first.plane()), doubts.repeatDegreesOfFreedom());
+    Repeats repeats = repeats(first, stands, doubts);
     Offset offset =
         new Offset(
             first.plane(),
@@ -52,6 +60,22 @@ public final class StateAnalysis {
     double longestS =
         stands.stream().mapToDouble(s -> s.standing().stretch().durationS()).max().orElseThrow();
     return new StateOffset(offset, repeats.smallestDifference(), Advising.on(repeats, longestS));
+  }
+
+  private static Repeats repeats(Offset wanted, List<Stand> stands, Doubts doubts) {
+    List<Offset> same = stands.stream().map(stand -> same(wanted, stand)).toList();
+    return new Repeats(same, doubts.repeatMm(wanted.plane()), doubts.repeatDegreesOfFreedom());
+  }
+
+  private static Remark disagree(Finding finding, Repeats repeats, Doubts doubts) {
+    Target target = finding.target();
+    return Remark.of(
+        StateRemark.STANDS_DISAGREE,
+        Argument.term(target.plane()),
+        Argument.text(target.landmark()),
+        Argument.term(target.side()),
+        Argument.of(repeats.spreadMm().orElseThrow(), Unit.MM),
+        Argument.of(doubts.repeatMm(target.plane()), Unit.MM));
   }
 
   private static Offset same(Offset wanted, Stand stand) {

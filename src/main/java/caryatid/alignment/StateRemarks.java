@@ -37,7 +37,7 @@ final class StateRemarks {
       }
     }
     judged.findings().stream()
-        .filter(f -> !f.decidable())
+        .filter(f -> trial.rule().guarded() && !f.decidable())
         .forEach(f -> remarks.add(tooNarrow(f, offsets)));
     remarks.add(
         Remark.of(stands.size() == 1 ? StateRemark.ONE_STAND : StateRemark.LANDMARKS_SHARED));

@@ -6,7 +6,8 @@ import caryatid.uncertainty.Estimate;
 import java.util.Optional;
 
 /**
- * External moment of the ground reaction about a landmark.
+ * External moment of the ground reaction about a landmark, in one stand: how the next stand would
+ * differ is not in its uncertainty.
  *
  * @param plane in which plane
  * @param side the leg

@@ -11,7 +11,7 @@ public enum StandRemark implements Topic {
   HARDLY_ANY_SWAY(Weight.IMPORTANT),
   MUCH_SWAY(Weight.IMPORTANT),
   SHORT_STRETCH(Weight.NOTE),
-  SHORT_BESIDE_MEMORY(Weight.NOTE),
+  SLOWER_UNSEEN(Weight.NOTE),
   LOW_RATE(Weight.NOTE),
   SHARE_UNKNOWN(Weight.NOTE),
   SHEAR_OFFSET(Weight.NOTE),

@@ -30,9 +30,4 @@ public record Contribution(
   public double amount() {
     return sensitivity * standardUncertainty;
   }
-
-  /** This contribution, its uncertainty known with other degrees of freedom, above 0. */
-  public Contribution withDegreesOfFreedom(double other) {
-    return new Contribution(source, standardUncertainty, sensitivity, other);
-  }
 }

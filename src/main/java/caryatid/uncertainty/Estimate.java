@@ -125,6 +125,6 @@ public record Estimate(double value, List<Contribution> contributions) {
         a.source(),
         a.standardUncertainty(),
         a.sensitivity() + b.sensitivity(),
-        a.degreesOfFreedom());
+        Math.min(a.degreesOfFreedom(), b.degreesOfFreedom()));
   }
 }

@@ -1,5 +1,6 @@
 package caryatid.uncertainty;
 
+import org.apache.commons.statistics.distribution.FDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
@@ -19,6 +20,17 @@ public final class Quantiles {
     return Double.isInfinite(degreesOfFreedom)
         ? NORMAL.inverseCumulativeProbability(probability)
         : TDistribution.of(degreesOfFreedom).inverseCumulativeProbability(probability);
+  }
+
+  /**
+   * The quantile of Fisher's F, the ratio of two estimates of one variance.
+   *
+   * @param probability between 0 and 1
+   * @param above degrees of freedom of the estimate above the line, above 0
+   * @param below of the one below it, above 0
+   */
+  public static double f(double probability, double above, double below) {
+    return FDistribution.of(above, below).inverseCumulativeProbability(probability);
   }
 
   /**

@@ -15,6 +15,7 @@ import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
+import caryatid.remark.Topic;
 import caryatid.standing.LineOf;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Cause;
@@ -89,15 +90,30 @@ class StateAnalysisTest {
         .isCloseTo(0.004 * 490, within(1e-12));
   }
 
-  /** t(4) 0.975 is 2.776, root 2 times 2 / root 3 times that is 4.53 mm. */
+  /** t(2) 0.975 is 4.303; times root 2 times 2 / root 3. */
   @Test
   void theSmallestDifferenceThatCountsDoublesWhatStatesDoNotShare() throws BadInput {
     StateOffset offset = state(REPEAT_ONLY, 12, 14, 16).offsets().get(0);
     assertThat(offset.smallestDifferenceMm())
-        .isCloseTo(2.776 * Math.sqrt(2) * 2 / Math.sqrt(3), within(2e-3));
+        .isCloseTo(4.303 * Math.sqrt(2) * 2 / Math.sqrt(3), within(2e-3));
     Doubts level = new Doubts(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
     assertThat(state(level, 12, 14, 16).offsets().get(0).smallestDifferenceMm())
         .isEqualTo(offset.smallestDifferenceMm());
+  }
+
+  /**
+   * Two stands: the variance of the difference against the default's, F(1, 4) 0.95 is 7.709; for a
+   * default of 5 mm the standard deviation of two is more than 13.88 mm from 19.63 mm apart on.
+   */
+  @Test
+  void standsThatDifferByMoreThanIsUsualAreRemarked() throws BadInput {
+    assertThat(topics(state(REPEAT_ONLY, 12, 12 + 19.6)))
+        .doesNotContain(StateRemark.STANDS_DISAGREE);
+    assertThat(topics(state(REPEAT_ONLY, 12, 12 + 19.7))).contains(StateRemark.STANDS_DISAGREE);
+  }
+
+  private static List<Topic> topics(AlignmentState state) {
+    return state.remarks().stream().map(Remark::topic).toList();
   }
 
   @Test

@@ -216,7 +216,7 @@ class WorkedExampleTest {
     row("smallest difference that counts", "%.4f mm", differenceMm);
   }
 
-  /** By the page's formula: two states of three stands know their spread with four degrees. */
+  /** By the page's formula. */
   private static double smallestDifference(Estimate mm) {
     double u = 0;
     double perDegree = 0;
@@ -226,8 +226,7 @@ class WorkedExampleTest {
               .contains(c.source().cause());
       double variance = own ? c.amount() * c.amount() : 0;
       u += variance;
-      perDegree +=
-          variance / (c.source().cause() == Cause.REPEATABILITY ? 4 : c.degreesOfFreedom());
+      perDegree += variance / c.degreesOfFreedom();
     }
     return Quantiles.t(0.975, u / perDegree) * Math.sqrt(2 * u);
   }

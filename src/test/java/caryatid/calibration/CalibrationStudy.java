@@ -37,6 +37,25 @@ public final class CalibrationStudy {
     }
     Page.put(page, "stands " + which, tables.standMeans(families));
     Page.put(page, "alignments " + which, tables.alignments(plans(families, chosenOn)));
+    if (chosenOn) {
+      Page.put(page, "beyond", tables.alignments(beyond(families.get(0))));
+    }
+  }
+
+  /** What is not in the budget: more restless wearers, feet put back elsewhere. */
+  private static List<Plan> beyond(Family family) {
+    List<Plan> plans = new ArrayList<>();
+    for (int stands : new int[] {1, 2, 3}) {
+      for (double factor : new double[] {1.5, 2}) {
+        Clinic clinic = new Clinic(RATE_HZ, SECONDS, stands, 1).restless(factor);
+        plans.add(new Plan(family, clinic, 5000));
+      }
+    }
+    for (int stands : new int[] {3, 5}) {
+      Clinic clinic = new Clinic(RATE_HZ, SECONDS, stands, 1).puttingBack(5);
+      plans.add(new Plan(family, clinic, 5000));
+    }
+    return plans;
   }
 
   private static List<Plan> plans(List<Family> families, boolean chosenOn) {
@@ -45,11 +64,11 @@ public final class CalibrationStudy {
       plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 1, 1), 5000));
       plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 1), 10_000));
       plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 2), 5000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 2, 1), 5000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 5, 1), 10_000));
     }
     if (chosenOn) {
       Family family = families.get(0);
-      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 2, 1), 5000));
-      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 5, 1), 5000));
       plans.add(new Plan(family, new Clinic(RATE_HZ, 10, 3, 1), 5000));
       plans.add(new Plan(family, new Clinic(RATE_HZ, 60, 3, 1), 5000));
       plans.add(new Plan(family, new Clinic(100, SECONDS, 3, 1), 5000));

@@ -41,7 +41,9 @@ class CalibrationTest {
     Fittings fittings = Fittings.of(Families.RELAXATIONS, new Clinic(50, 20, 3, 2), FITTINGS, 12);
     Tally both = fittings.sagittal().plus(fittings.frontal());
     double three = 3 * standardError(95, both.runs());
-    assertThat(both.coverage()).isBetween(93 - three, 97 + three);
+    double each = 3 * standardError(95, fittings.sagittal().runs());
+    assertThat(fittings.sagittal().coverage()).isBetween(93 - each, 97 + each);
+    assertThat(fittings.frontal().coverage()).isBetween(93 - each, 97 + each);
     assertThat(both.falseWithinPercent()).isLessThan(6 + three / Math.sqrt(2));
     assertThat(both.outsideThoughWithin()).isLessThan(5 + 3 * standardError(5, both.saidWithin()));
     assertThat(both.withinThoughOutside()).isLessThan(5 + 3 * standardError(5, both.saidOutside()));

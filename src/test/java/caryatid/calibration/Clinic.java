@@ -10,8 +10,12 @@ import caryatid.recording.PlateAccuracy;
  * @param seconds how long each stand is recorded, s
  * @param stands how many stands, stepping off between
  * @param plates one under the prosthetic foot, or two
+ * @param putBackMm how far from their first place the feet stand in further stands, in each
+ *     direction, standard deviation, mm
+ * @param restless how much more than usual its wearers differ from stand to stand, as a factor
  */
-record Clinic(double rateHz, double seconds, int stands, int plates) {
+record Clinic(
+    double rateHz, double seconds, int stands, int plates, double putBackMm, double restless) {
   /** How far its plates can be trusted, as it states itself. */
   static final PlateAccuracy ACCURACY = new PlateAccuracy(1.5, 0.002, 0.005);
 
@@ -23,6 +27,21 @@ record Clinic(double rateHz, double seconds, int stands, int plates) {
 
   /** What the program doubts beside. */
   static final Doubts DOUBTS = Doubts.ASSUMED.withLevel(ACCURACY.levelRad());
+
+  /** Its wearers put their feet back where they stood, and differ as is usual. */
+  Clinic(double rateHz, double seconds, int stands, int plates) {
+    this(rateHz, seconds, stands, plates, 0, 1);
+  }
+
+  /** This clinic, the feet put back with an error, mm. */
+  Clinic puttingBack(double mm) {
+    return new Clinic(rateHz, seconds, stands, plates, mm, restless);
+  }
+
+  /** This clinic, its wearers differing more from stand to stand, by a factor. */
+  Clinic restless(double factor) {
+    return new Clinic(rateHz, seconds, stands, plates, putBackMm, factor);
+  }
 
   int samples() {
     return (int) StrictMath.round(seconds * rateHz);
@@ -37,6 +56,8 @@ record Clinic(double rateHz, double seconds, int stands, int plates) {
         + " s, "
         + (int) rateHz
         + " Hz, "
-        + (plates == 1 ? "one plate" : "two plates");
+        + (plates == 1 ? "one plate" : "two plates")
+        + (restless == 1 ? "" : ", wearers " + restless + " times as restless")
+        + (putBackMm == 0 ? "" : ", feet put back within " + (int) putBackMm + " mm");
   }
 }

@@ -13,6 +13,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.samples.FootTrace;
 import caryatid.samples.Noise;
+import caryatid.samples.Person;
 import caryatid.samples.Stand;
 import caryatid.sheet.Landmarks;
 import caryatid.sheet.TrialSheet;
@@ -38,9 +39,11 @@ final class Fitting {
     this.wearer = Wearer.draw(family, noise.split());
     this.errors = Errors.draw(noise.split());
     for (int i = 0; i < clinic.stands(); i++) {
-      stands.add(
-          Stand.of(
-              wearer.thisTime(noise.split()), clinic.samples(), clinic.rateHz(), noise.split()));
+      Person now = wearer.thisTime(noise.split(), clinic.restless());
+      double away = i == 0 ? 0 : clinic.putBackMm();
+      Noise feet = noise.split();
+      Person stood = now.movedBy(away * feet.normal(), away * feet.normal());
+      stands.add(Stand.of(stood, clinic.samples(), clinic.rateHz(), noise.split()));
     }
   }
 

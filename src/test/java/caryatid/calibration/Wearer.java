@@ -45,9 +45,14 @@ record Wearer(
         right.anteriorMm() - noise.between(0, 40));
   }
 
-  /** The wearer as they stand this time. */
-  Person thisTime(Noise noise) {
-    return person.movedBy(betweenSideMm * noise.normal(), betweenForeMm * noise.normal());
+  /**
+   * The wearer as they stand this time.
+   *
+   * @param restless by what factor the clinic's wearers differ more from stand to stand
+   */
+  Person thisTime(Noise noise, double restless) {
+    return person.movedBy(
+        restless * betweenSideMm * noise.normal(), restless * betweenForeMm * noise.normal());
   }
 
   /** The true sagittal offset of the prosthetic foot's line from the knee, mm anterior. */

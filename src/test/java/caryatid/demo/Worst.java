@@ -47,7 +47,7 @@ public final class Worst {
                 Argument.of(82, Unit.KG)),
             Remark.of(LoadLineRemark.FEET_NOT_LEVEL, Argument.of(6, Unit.MM)),
             Remark.of(LoadLineRemark.HAND_TOUCHES),
-            Remark.of(StandRemark.SHORT_BESIDE_MEMORY, Argument.of(18, Unit.S), Argument.count(7)),
+            Remark.of(StandRemark.SLOWER_UNSEEN, Argument.of(18, Unit.S), Argument.count(7)),
             Remark.of(StandRemark.SHORT_STRETCH, Argument.of(18, Unit.S), Argument.of(25, Unit.S)),
             Remark.of(StandRemark.LOW_RATE, Argument.of(40, Unit.HZ), Argument.of(50, Unit.HZ)),
             Remark.of(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED),

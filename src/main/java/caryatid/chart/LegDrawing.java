@@ -28,6 +28,9 @@ public final class LegDrawing {
   /** How far up lines run, as a factor of what is below them. */
   private static final double LINE_ABOVE = 1.06;
 
+  /** How much of the width a leg may take at most. */
+  private static final double MOST_ACROSS = 0.54;
+
   /** So much of the width keeps the words below the floor whole; the labels get the rest. */
   private static final double LEAST_ACROSS_MM = 36;
 
@@ -49,7 +52,7 @@ public final class LegDrawing {
     this.heightMm = heightMm;
     double floor = heightMm - Key.heightMm(keyEntries()) - DIRECTIONS_MM;
     List<Place> places = Extent.of(leg);
-    Box most = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + 0.5 * widthMm, floor);
+    Box most = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + MOST_ACROSS * widthMm, floor);
     double oneTo =
         Math.max(
             Scale.fitting(places, most).oneTo(), Scale.fitting(Extent.of(other), most).oneTo());
@@ -61,7 +64,11 @@ public final class LegDrawing {
   }
 
   private int keyEntries() {
-    return leg.beforeMm().isPresent() ? 7 : 6;
+    return 6 + (leg.beforeMm().isPresent() ? 1 : 0) + (hasSeveralStands() ? 1 : 0);
+  }
+
+  private boolean hasSeveralStands() {
+    return leg.line().filter(line -> line.standsMm().size() > 1).isPresent();
   }
 
   /**
@@ -163,13 +170,18 @@ public final class LegDrawing {
   private List<Mark> key(OptionalInt closeUp) {
     Key key = new Key(0, heightMm - Key.heightMm(keyEntries()), widthMm);
     leg.line().ifPresent(line -> key.loadLine(wording.word("Key.LINE." + line.of().name())));
-    key.target(wording.word("Key.TARGET"));
+    if (leg.levels().stream().anyMatch(level -> level.finding().isPresent())) {
+      key.target(wording.word("Key.TARGET"));
+    }
     key.landmark(wording.word("Key.LANDMARK"));
     leg.line()
         .filter(line -> line.leanPerUp().isPresent())
         .ifPresent(line -> key.line(Pen.MEASURED_FORCE, wording.word("Key.MEASURED_FORCE")));
     double bar = Ruler.barMm(scale);
     key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
+    if (hasSeveralStands()) {
+      key.upright(Pen.LANDMARK, wording.word("Key.STANDS"));
+    }
     if (leg.beforeMm().isPresent()) {
       key.line(Pen.EARLIER_LINE, wording.word("Key.BEFORE"));
     }

@@ -10,13 +10,11 @@ import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.remark.Argument;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Plans the drawing of one leg in one plane, true to scale, with its load line and targets. */
@@ -50,7 +48,7 @@ public final class LegDrawing {
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
-    double floor = heightMm - Key.heightMm(keyEntries()) - DIRECTIONS_MM;
+    double floor = heightMm - Key.heightMm(LegKey.entries(leg)) - DIRECTIONS_MM;
     List<Place> places = Extent.of(leg);
     Box most = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + MOST_ACROSS * widthMm, floor);
     double oneTo =
@@ -61,14 +59,6 @@ public final class LegDrawing {
     this.room = new Box(TICKS_MM, most.topMm(), TICKS_MM + across, floor);
     this.scale = Scale.fitting(places, room).with(oneTo, room);
     this.topMm = Math.min(room.heightMm() * oneTo, LINE_ABOVE * Extent.topMm(places));
-  }
-
-  private int keyEntries() {
-    return 6 + (leg.beforeMm().isPresent() ? 1 : 0) + (hasSeveralStands() ? 1 : 0);
-  }
-
-  private boolean hasSeveralStands() {
-    return leg.line().filter(line -> line.standsMm().size() > 1).isPresent();
   }
 
   /**
@@ -110,7 +100,7 @@ public final class LegDrawing {
                 parts.add(
                     Part.saying(wording.word("LegDrawing.BEFORE"), List.of(marks.before(mm)))));
     parts.addAll(levels(marks, labels));
-    parts.add(Part.background(key(labels.closeUp())));
+    parts.add(Part.background(key(labels)));
     View view = leg.view();
     String name = (view.plane().name() + "-" + view.side().name()).toLowerCase(Locale.ROOT);
     return new Drawing(name, widthMm, heightMm, alternative(), parts);
@@ -167,26 +157,9 @@ public final class LegDrawing {
     return scale.spot(Extent.rightmost(level, leg), level.heightMm());
   }
 
-  private List<Mark> key(OptionalInt closeUp) {
-    Key key = new Key(0, heightMm - Key.heightMm(keyEntries()), widthMm);
-    leg.line().ifPresent(line -> key.loadLine(wording.word("Key.LINE." + line.of().name())));
-    if (leg.levels().stream().anyMatch(level -> level.finding().isPresent())) {
-      key.target(wording.word("Key.TARGET"));
-    }
-    key.landmark(wording.word("Key.LANDMARK"));
-    leg.line()
-        .filter(line -> line.leanPerUp().isPresent())
-        .ifPresent(line -> key.line(Pen.MEASURED_FORCE, wording.word("Key.MEASURED_FORCE")));
-    double bar = Ruler.barMm(scale);
-    key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
-    if (hasSeveralStands()) {
-      key.upright(Pen.LANDMARK, wording.word("Key.STANDS"));
-    }
-    if (leg.beforeMm().isPresent()) {
-      key.line(Pen.EARLIER_LINE, wording.word("Key.BEFORE"));
-    }
-    closeUp.ifPresent(oneTo -> key.curve(wording.fill("Key.CLOSE_UP", Argument.count(oneTo))));
-    return key.marks();
+  private List<Mark> key(Labels labels) {
+    Key key = new Key(0, heightMm - Key.heightMm(LegKey.entries(leg)), widthMm);
+    return new LegKey(leg, scale, wording).marks(key, labels.closeUp());
   }
 
   private String alternative() {

@@ -58,6 +58,10 @@ final class Key {
     marks.add(Stroke.of(pen, middle.moved(-3, 0), middle.moved(3, 0)));
   }
 
+  void upright(Pen pen, String words) {
+    marks.add(Symbols.upright(pen, entry(words), 1.25));
+  }
+
   void mean(String words) {
     marks.addAll(Symbols.mean(entry(words)));
   }

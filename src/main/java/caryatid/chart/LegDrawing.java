@@ -10,13 +10,11 @@ import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.remark.Argument;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Plans the drawing of one leg in one plane, true to scale, with its load line and targets. */
@@ -27,6 +25,9 @@ public final class LegDrawing {
 
   /** How far up lines run, as a factor of what is below them. */
   private static final double LINE_ABOVE = 1.06;
+
+  /** How much of the width a leg may take at most. */
+  private static final double MOST_ACROSS = 0.54;
 
   /** So much of the width keeps the words below the floor whole; the labels get the rest. */
   private static final double LEAST_ACROSS_MM = 36;
@@ -47,9 +48,9 @@ public final class LegDrawing {
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
-    double floor = heightMm - Key.heightMm(keyEntries()) - DIRECTIONS_MM;
+    double floor = heightMm - Key.heightMm(LegKey.entries(leg)) - DIRECTIONS_MM;
     List<Place> places = Extent.of(leg);
-    Box most = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + 0.5 * widthMm, floor);
+    Box most = new Box(TICKS_MM, TITLE_MM + 2, TICKS_MM + MOST_ACROSS * widthMm, floor);
     double oneTo =
         Math.max(
             Scale.fitting(places, most).oneTo(), Scale.fitting(Extent.of(other), most).oneTo());
@@ -58,10 +59,6 @@ public final class LegDrawing {
     this.room = new Box(TICKS_MM, most.topMm(), TICKS_MM + across, floor);
     this.scale = Scale.fitting(places, room).with(oneTo, room);
     this.topMm = Math.min(room.heightMm() * oneTo, LINE_ABOVE * Extent.topMm(places));
-  }
-
-  private int keyEntries() {
-    return leg.beforeMm().isPresent() ? 7 : 6;
   }
 
   /**
@@ -103,7 +100,7 @@ public final class LegDrawing {
                 parts.add(
                     Part.saying(wording.word("LegDrawing.BEFORE"), List.of(marks.before(mm)))));
     parts.addAll(levels(marks, labels));
-    parts.add(Part.background(key(labels.closeUp())));
+    parts.add(Part.background(key(labels)));
     View view = leg.view();
     String name = (view.plane().name() + "-" + view.side().name()).toLowerCase(Locale.ROOT);
     return new Drawing(name, widthMm, heightMm, alternative(), parts);
@@ -160,21 +157,9 @@ public final class LegDrawing {
     return scale.spot(Extent.rightmost(level, leg), level.heightMm());
   }
 
-  private List<Mark> key(OptionalInt closeUp) {
-    Key key = new Key(0, heightMm - Key.heightMm(keyEntries()), widthMm);
-    leg.line().ifPresent(line -> key.loadLine(wording.word("Key.LINE." + line.of().name())));
-    key.target(wording.word("Key.TARGET"));
-    key.landmark(wording.word("Key.LANDMARK"));
-    leg.line()
-        .filter(line -> line.leanPerUp().isPresent())
-        .ifPresent(line -> key.line(Pen.MEASURED_FORCE, wording.word("Key.MEASURED_FORCE")));
-    double bar = Ruler.barMm(scale);
-    key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
-    if (leg.beforeMm().isPresent()) {
-      key.line(Pen.EARLIER_LINE, wording.word("Key.BEFORE"));
-    }
-    closeUp.ifPresent(oneTo -> key.curve(wording.fill("Key.CLOSE_UP", Argument.count(oneTo))));
-    return key.marks();
+  private List<Mark> key(Labels labels) {
+    Key key = new Key(0, heightMm - Key.heightMm(LegKey.entries(leg)), widthMm);
+    return new LegKey(leg, scale, wording).marks(key, labels.closeUp());
   }
 
   private String alternative() {

@@ -77,7 +77,12 @@ sealed interface Block {
    * @param leastMm least height, mm
    * @param mostMm largest height, mm
    */
-  record Figures(Plan plan, double leastMm, double mostMm) implements Block {}
+  record Figures(Plan plan, double leastMm, double mostMm) implements Block {
+    /** The height in a room, within the limits, mm. */
+    double heightMm(double roomMm) {
+      return Math.max(leastMm, Math.min(mostMm, roomMm));
+    }
+  }
 
   /** Plans drawings for a room. */
   @FunctionalInterface

@@ -1,8 +1,6 @@
 package caryatid.report;
 
-import caryatid.alignment.Advice;
 import caryatid.alignment.AlignmentState;
-import caryatid.alignment.StateOffset;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
@@ -23,7 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The tables of findings: results for page one, how sure they are for page two. */
+/** The table of findings for page one, and what it refers to. */
 final class Findings {
   /** Coverage of every interval the report states. */
   static final double COVERAGE = 0.95;
@@ -130,7 +128,7 @@ final class Findings {
     return Integer.toString(1 + distinctSources().indexOf(source(target)));
   }
 
-  private List<String> where(Target target) {
+  List<String> where(Target target) {
     boolean both = state.stands().get(0).trial().side().sides().size() > 1;
     String side = both ? ", " + wording.word(target.side()) : "";
     return List.of(wording.word(target.plane()), target.landmark() + side);
@@ -145,61 +143,11 @@ final class Findings {
             Argument.text(wording.signed(target.highestMm(), Unit.MM))));
   }
 
-  Table certainty() {
-    List<Column> columns =
-        List.of(
-            text("PLANE", 14),
-            text("LANDMARK", 32),
-            number("PROBABILITY", 25),
-            number("STANDARD_UNCERTAINTY", 25),
-            number("DEGREES_OF_FREEDOM", 22),
-            number("DIFFERENCE", 28),
-            text("REMEDY", 40));
-    return new Table(columns, state.findings().stream().map(this::certainty).toList());
-  }
-
-  private List<String> certainty(Finding finding) {
-    Estimate mm = finding.offset().mm();
-    Optional<StateOffset> of =
-        state.offsets().stream().filter(o -> o.offset().equals(finding.offset())).findFirst();
-    List<String> row = new ArrayList<>(where(finding.target()));
-    row.add(wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT));
-    row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
-    row.add(
-        Double.isInfinite(mm.degreesOfFreedom())
-            ? "∞"
-            : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
-    row.add(of.map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM)).orElse("–"));
-    row.add(of.flatMap(StateOffset::advice).map(this::remedy).orElse("–"));
-    return row;
-  }
-
-  private String remedy(Advice advice) {
-    return wording.fill(
-        "Findings.REMEDY_TO",
-        Argument.text(wording.word("Findings.REMEDY." + advice.remedy().name())),
-        Argument.of(advice.halfWidthThenMm(), Unit.MM));
-  }
-
-  /** What makes up each finding's standard uncertainty, a column a cause. */
-  Table budget() {
-    Budget budget = new Budget(state.findings(), wording);
-    List<Column> columns = new ArrayList<>(List.of(text("PLANE", 13), text("LANDMARK", 28)));
-    columns.addAll(budget.columns());
-    List<List<String>> rows = new ArrayList<>();
-    for (Finding finding : state.findings()) {
-      List<String> row = new ArrayList<>(where(finding.target()));
-      row.addAll(budget.cells(finding.offset().mm()));
-      rows.add(row);
-    }
-    return new Table(columns, rows);
-  }
-
-  private Column text(String name, double parts) {
+  Column text(String name, double parts) {
     return new Column(wording.word("Findings." + name), parts, false);
   }
 
-  private Column number(String name, double parts) {
+  Column number(String name, double parts) {
     return new Column(wording.word("Findings." + name), parts, true);
   }
 }

@@ -26,10 +26,15 @@ import java.util.stream.Stream;
 final class FirstPage {
   private static final double GAP_MM = 6;
 
-  /** Less leaves no room for the close-ups of four landmarks. */
+  /** Less leaves no room for the leg. */
   private static final double LEAST_MM = 69;
 
-  private static final double MOST_MM = 122;
+  /** What a drawing takes besides its labels, and a label of one line with its close-up. */
+  private static final double AROUND_LABELS_MM = 21.3;
+
+  private static final double LABEL_MM = 11.9;
+
+  private static final double MOST_MM = 114;
 
   private final AlignmentState state;
   private final Optional<AlignmentState> before;
@@ -59,12 +64,20 @@ final class FirstPage {
     findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
     findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     for (Side side : state.stands().get(0).trial().side().sides()) {
-      blocks.add(new Figures((width, height) -> drawings(side, width, height), LEAST_MM, MOST_MM));
+      blocks.add(
+          new Figures((width, height) -> drawings(side, width, height), leastMm(side), MOST_MM));
     }
     blocks.addAll(remarks(remarks));
     blocks.addAll(toFillIn(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
     return blocks;
+  }
+
+  /** Enough for a close-up of each finding, however many landmarks there are. */
+  private double leastMm(Side side) {
+    long landmarks =
+        state.stands().get(0).landmarks().stream().filter(l -> l.side() == side).count();
+    return Math.max(LEAST_MM, AROUND_LABELS_MM + landmarks * LABEL_MM);
   }
 
   private List<Block> remarks(Remarks remarks) {

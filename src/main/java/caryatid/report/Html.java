@@ -18,7 +18,13 @@ final class Html {
   /** More parts than any drawing has. */
   private static final int MOST_PARTS = 40;
 
+  /** A browser sets text a little wider apart than the PDF has it. */
+  private static final double SLACK_MM = 28;
+
   private final StringBuilder out = new StringBuilder();
+
+  /** What the page at hand, printed, leaves each row of drawings, mm. */
+  private double roomMm;
 
   private Html() {}
 
@@ -27,6 +33,7 @@ final class Html {
     html.head(content.title(), language);
     for (List<Block> page : content.pages()) {
       html.out.append("<section class=\"page\">\n");
+      html.roomMm = new Pieces(Paper.A4).figureMm(page) - SLACK_MM;
       page.forEach(html::block);
       html.out.append("</section>\n");
     }
@@ -124,8 +131,7 @@ final class Html {
 
   private void figures(Figures figures) {
     out.append("<div class=\"figures\">\n");
-    for (Drawing drawing :
-        figures.plan().at(WIDTH_MM, (figures.leastMm() + figures.mostMm()) / 2)) {
+    for (Drawing drawing : figures.plan().at(WIDTH_MM, figures.heightMm(roomMm))) {
       out.append("<figure>\n").append(Svg.inside(drawing)).append("</figure>\n");
     }
     out.append("</div>\n");

@@ -44,10 +44,10 @@ final class SecondPage {
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));
-    Findings findings = new Findings(state, wording);
-    blocks.add(findings.certainty());
+    Certainty certainty = new Certainty(state, wording);
+    blocks.add(certainty.table());
     blocks.add(new Prose(wording.word("Findings.BUDGET"), false));
-    blocks.add(findings.budget());
+    blocks.add(certainty.budget());
     blocks.add(heading("STANDS"));
     StandTable stands = new StandTable(state.stands(), wording);
     blocks.add(stands.stretches());

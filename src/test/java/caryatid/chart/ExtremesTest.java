@@ -118,6 +118,29 @@ class ExtremesTest {
     }
   }
 
+  /** At the least height that a report gives a drawing of so many landmarks. */
+  @ParameterizedTest
+  @MethodSource("languages")
+  void eachFindingHasItsCloseUpWhereRoomIsShort(String language) {
+    Wording wording = Wording.in(Locale.forLanguageTag(language));
+    assertCloseUps(Demo.transfemoral(Side.LEFT), wording, 69, 4);
+    assertCloseUps(eight(), wording, 117, 8);
+  }
+
+  private static void assertCloseUps(Demo demo, Wording wording, double heightMm, int findings) {
+    Drawing drawing =
+        LegDrawing.plan(
+            demo.state(0), Optional.empty(), Plane.SAGITTAL, Side.LEFT, wording, 90, heightMm);
+    assertThat(drawing.parts().stream().filter(ExtremesTest::showsHowProbable)).hasSize(findings);
+  }
+
+  /** A curve above its base, in a part that says something. */
+  private static boolean showsHowProbable(Drawing.Part part) {
+    return part.says().isPresent()
+        && part.marks().stream()
+            .anyMatch(m -> m instanceof Mark.Stroke s && s.pen() == Style.Pen.TRACE);
+  }
+
   static Stream<String> languages() {
     return Stream.of("en", "de", "fr", "es");
   }

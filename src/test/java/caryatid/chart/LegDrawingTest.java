@@ -3,19 +3,24 @@ package caryatid.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
+import caryatid.recording.Recording;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LegDrawingTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
@@ -71,14 +76,40 @@ class LegDrawingTest {
   }
 
   /** Property: wherever landmarks, line and targets lie, texts neither meet nor leave the paper. */
-  @Test
-  void noTwoTextsOverlapAndNoneLeavesTheDrawing() {
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void noTwoTextsOverlapAndNoneLeavesTheDrawing(String language) {
+    Wording wording = Wording.in(Locale.forLanguageTag(language));
     Random random = new Random(20260304);
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < 60; i++) {
       Demo demo = random(random);
+      double height = 69 + random.nextInt(60);
+      Optional<AlignmentState> before =
+          random.nextBoolean() ? Optional.of(demo.state(random.nextInt(40))) : Optional.empty();
+      AlignmentState state = random.nextBoolean() ? demo.state(0) : demo.state(-6, 0, 6);
       for (Plane plane : Plane.values()) {
-        Sound.assertSound(plan(demo, plane, demo.side()), "geometry " + i);
+        Drawing drawing = LegDrawing.plan(state, before, plane, demo.side(), wording, 88, height);
+        Sound.assertSound(drawing, language + ", geometry " + i);
       }
+    }
+  }
+
+  /** The same of what lies over time and from above, for stands however far apart. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void noTwoTextsOverlapOverTimeOrFromAbove(String language) {
+    Wording wording = Wording.in(Locale.forLanguageTag(language));
+    Random random = new Random(20260305);
+    for (int i = 0; i < 12; i++) {
+      Demo demo = Demo.transtibial(i % 2 == 0 ? Side.LEFT : Side.RIGHT).line(80, 60);
+      double[] shifts = random.doubles(1 + random.nextInt(5), -40, 40).toArray();
+      List<Stand> stands = demo.state(shifts).stands();
+      List<Recording> recordings = DoubleStream.of(shifts).mapToObj(demo::recording).toList();
+      double height = 40 + random.nextInt(40);
+      Sound.assertSound(
+          PathDrawing.plan(stands, recordings, demo.side(), wording, 88, height), language + i);
+      Sound.assertSound(
+          TimeDrawing.plan(stands, recordings, 0, demo.side(), wording, 88, height), language + i);
     }
   }
 

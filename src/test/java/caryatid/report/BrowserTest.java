@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import caryatid.demo.Demo;
+import caryatid.demo.Worst;
 import caryatid.geometry.Side;
 import caryatid.wording.Wording;
 import java.io.IOException;
@@ -21,6 +22,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,15 +47,16 @@ class BrowserTest {
 
   @TempDir static Path folder;
   private static ChromeDriver browser;
+  private static String usual;
+  private static String fullest;
 
   @BeforeAll
   static void open() throws IOException {
     assumeTrue(
         Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER),
         "skipped: no Chromium with its driver in /usr/bin (Debian's chromium and chromium-driver)");
-    Demo demo = Demo.transfemoral(Side.LEFT).notes();
-    byte[] page = Report.html(demo.result(), List.of(demo.recording()), Wording.in(Locale.ENGLISH));
-    Path file = Files.write(folder.resolve("report.html"), page);
+    usual = page("report.html", Demo.transfemoral(Side.LEFT).notes(), Locale.ENGLISH);
+    fullest = page("fullest.html", Worst.stand(), Locale.GERMAN);
     LoggingPreferences logging = new LoggingPreferences();
     logging.enable(LogType.BROWSER, Level.ALL);
     ChromeOptions options = new ChromeOptions();
@@ -64,7 +67,16 @@ class BrowserTest {
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
     browser = new ChromeDriver(service, options);
     browser.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
-    browser.get(file.toUri().toString());
+  }
+
+  private static String page(String name, Demo demo, Locale language) throws IOException {
+    byte[] page = Report.html(demo.result(), List.of(demo.recording()), Wording.in(language));
+    return Files.write(folder.resolve(name), page).toUri().toString();
+  }
+
+  @BeforeEach
+  void show() {
+    browser.get(usual);
   }
 
   @AfterAll
@@ -99,6 +111,12 @@ class BrowserTest {
 
   @Test
   void printsToTwoPages() throws IOException {
+    assertTwoPages();
+    browser.get(fullest);
+    assertTwoPages();
+  }
+
+  private static void assertTwoPages() throws IOException {
     PrintOptions a4 = new PrintOptions();
     a4.setPageSize(new PageSize(29.7, 21.0));
     a4.setPageMargin(new PageMargin(1.0, 1.0, 1.2, 1.2));

@@ -1,0 +1,82 @@
+package caryatid.report;
+
+import caryatid.report.Block.Figures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes the blocks of a page into pieces of its height. */
+final class Pieces {
+  private static final double ROUNDING_MM = 0.1;
+
+  private final Paper paper;
+  private final double widthMm;
+
+  Pieces(Paper paper) {
+    this.paper = paper;
+    this.widthMm = paper.widthMm() - 2 * PdfLayout.MARGIN_MM;
+  }
+
+  /** Drawings get the height the other blocks leave, within limits. */
+  List<Piece> of(List<Block> blocks) {
+    double left = figureMm(blocks);
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = blocks.size() - 1; i >= 0; i--) {
+      List<Piece> of = new ArrayList<>(pieces(blocks.get(i), left));
+      if (blocks.get(i) instanceof Block.Heading) {
+        of.set(0, of.get(0).needing(of.get(0).heightMm() + startMm(pieces)));
+      }
+      pieces.addAll(0, of);
+    }
+    return pieces;
+  }
+
+  /** How much of a page pieces need to start. */
+  private static double startMm(List<Piece> pieces) {
+    return pieces.stream()
+        .filter(piece -> piece.heightMm() > 0)
+        .findFirst()
+        .map(Piece::neededMm)
+        .orElse(0.0);
+  }
+
+  /** What the other blocks of a page leave each row of drawings, mm; may be too little. */
+  double figureMm(List<Block> blocks) {
+    double others =
+        blocks.stream()
+            .filter(block -> !(block instanceof Figures))
+            .flatMap(block -> fixed(block).stream())
+            .mapToDouble(Piece::heightMm)
+            .sum();
+    long rows = Math.max(1, blocks.stream().filter(Figures.class::isInstance).count());
+    double room = PdfLayout.roomMm(paper) - ROUNDING_MM;
+    return (room - others) / rows - FormPieces.AROUND_FIGURE_MM;
+  }
+
+  private List<Piece> pieces(Block block, double leftMm) {
+    if (block instanceof Figures figures) {
+      double height = figures.heightMm(leftMm);
+      FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
+      return List.of(form.figures(figures.plan().at(widthMm, height), height));
+    }
+    return fixed(block);
+  }
+
+  private List<Piece> fixed(Block block) {
+    TextPieces text = new TextPieces(PdfLayout.MARGIN_MM, widthMm);
+    FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
+    if (block instanceof Block.Title title) {
+      return List.of(text.title(title.words()));
+    } else if (block instanceof Block.Heading heading) {
+      return List.of(text.heading(heading.words()));
+    } else if (block instanceof Block.Prose prose) {
+      return List.of(text.prose(prose.words(), prose.strong()));
+    } else if (block instanceof Block.Points points) {
+      return text.points(points);
+    } else if (block instanceof Block.Facts facts) {
+      return List.of(form.facts(facts.facts()));
+    } else if (block instanceof Block.Table table) {
+      return new TablePieces(table, PdfLayout.MARGIN_MM, widthMm).pieces();
+    }
+    return form.blanks((Block.Blanks) block);
+  }
+}

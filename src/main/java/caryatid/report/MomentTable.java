@@ -26,6 +26,7 @@ final class MomentTable {
   private final int until;
   private final Wording wording;
   private final boolean measured;
+  private final boolean massKnown;
 
   /**
    * @param stands all of a state
@@ -38,6 +39,7 @@ final class MomentTable {
     this.until = until;
     this.wording = wording;
     this.measured = moments().stream().anyMatch(m -> m.kind() == LineKind.MEASURED_FORCE);
+    this.massKnown = moments().stream().anyMatch(m -> m.newtonMetresPerKg().isPresent());
   }
 
   private List<Moment> moments() {
@@ -70,10 +72,13 @@ final class MomentTable {
     columns.add(column("Findings.LANDMARK", 34, false));
     columns.add(column("Findings.PLANE", 15, false));
     columns.add(column("MomentTable.VERTICAL", 27, true));
+    if (massKnown) {
+      columns.add(column("MomentTable.PER_KG", 16, true));
+    }
     if (measured) {
       columns.add(column("MomentTable.MEASURED", 27, true));
     }
-    columns.add(column("MomentTable.EFFECT", 75, false));
+    columns.add(column("MomentTable.EFFECT", massKnown ? 62 : 75, false));
     return columns;
   }
 
@@ -92,6 +97,9 @@ final class MomentTable {
     List<Moment> moments =
         stands.get(stand).moments().stream().filter(m -> About.of(m).equals(about)).toList();
     row.add(value(moments, LineKind.VERTICAL));
+    if (massKnown) {
+      row.add(perKg(moments));
+    }
     if (measured) {
       row.add(value(moments, LineKind.MEASURED_FORCE));
     }
@@ -104,6 +112,15 @@ final class MomentTable {
         .filter(moment -> moment.kind() == kind)
         .findFirst()
         .map(moment -> plusMinus(moment.newtonMetres()))
+        .orElse("–");
+  }
+
+  private String perKg(List<Moment> moments) {
+    return moments.stream()
+        .filter(moment -> moment.kind() == LineKind.VERTICAL)
+        .flatMap(moment -> moment.newtonMetresPerKg().stream())
+        .findFirst()
+        .map(value -> wording.signed(value.value(), Unit.NM_PER_KG))
         .orElse("–");
   }
 

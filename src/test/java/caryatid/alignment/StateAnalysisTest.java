@@ -165,7 +165,7 @@ class StateAnalysisTest {
     assertThat(Wording.in(Locale.ENGLISH).say(state.remarks().get(1)))
         .isEqualTo(
             "After a change, the sagittal offset at KNEE_CENTRE (right) counts as different from"
-                + " 2.3\u00a0mm on, measured again in the same way.");
+                + " 3.5\u00a0mm on, measured again in the same way.");
     assertThat(state.findings().get(0).verdict()).isEqualTo(Verdict.WITHIN);
   }
 

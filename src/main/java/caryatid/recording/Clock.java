@@ -3,10 +3,7 @@ package caryatid.recording;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 
@@ -17,9 +14,6 @@ import java.util.function.BiPredicate;
  * refused.
  */
 final class Clock {
-  /** A step longer than this many usual steps is a gap. */
-  private static final double GAP_STEPS = 1.5;
-
   /**
    * Where more rows than this share their time with another, times are coarser than the sampling.
    */
@@ -53,15 +47,25 @@ final class Clock {
       notes.problem(Reading.TOO_FEW_ROWS, Argument.count(rows.length));
       return Optional.empty();
     }
-    double duration = (times[rows[rows.length - 1]] - times[rows[0]]) * unitS;
-    double usual = usualStep(times, rows);
-    int missing = missing(times, rows, usual);
-    if (missing > MOST_MISSING * rows.length) {
-      notes.problem(Reading.GAPS, Argument.count(missing), Argument.count(rows.length));
+    Gaps gaps = new Gaps(times, rows);
+    if (gaps.missing() > MOST_MISSING * rows.length) {
+      notes.problem(Reading.GAPS, Argument.count(gaps.missing()), Argument.count(rows.length));
       return Optional.empty();
     }
-    int[] filled = missing == 0 ? rows : filled(times, rows, usual, missing);
+    remark(gaps);
+    int[] filled = gaps.count() == 0 ? rows : gaps.filled();
+    double duration = (times[rows[rows.length - 1]] - times[rows[0]]) * unitS;
     return Optional.of(new Timeline((filled.length - 1) / duration, filled));
+  }
+
+  private void remark(Gaps gaps) {
+    if (gaps.count() > 0) {
+      notes.remark(
+          RecordingRemark.GAPS, Argument.count(gaps.count()), Argument.count(gaps.missing()));
+    }
+    if (gaps.outOfPlace() > 0) {
+      notes.remark(RecordingRemark.OUT_OF_PLACE, Argument.count(gaps.outOfPlace()));
+    }
   }
 
   private boolean runsBack(double[] times) {
@@ -117,70 +121,5 @@ final class Clock {
       }
     }
     return rows;
-  }
-
-  /** The median step; the mean one where all are so even that none is a gap beside either. */
-  private static double usualStep(double[] times, int[] rows) {
-    int last = rows.length - 1;
-    double mean = (times[rows[last]] - times[rows[0]]) / last;
-    double shortest = mean;
-    double longest = mean;
-    for (int i = 1; i <= last; i++) {
-      double step = times[rows[i]] - times[rows[i - 1]];
-      shortest = Math.min(shortest, step);
-      longest = Math.max(longest, step);
-    }
-    return longest <= GAP_STEPS * shortest ? mean : medianStep(times, rows);
-  }
-
-  private static double medianStep(double[] times, int[] rows) {
-    double[] steps = new double[rows.length - 1];
-    Arrays.setAll(steps, i -> times[rows[i + 1]] - times[rows[i]]);
-    Arrays.sort(steps);
-    return steps[steps.length / 2];
-  }
-
-  /** How many samples are missing at gaps; none where the long steps only come of rounding. */
-  private int missing(double[] times, int[] rows, double usual) {
-    List<Integer> gaps = new ArrayList<>();
-    long missing = 0;
-    for (int i = 1; i < rows.length; i++) {
-      double steps = (times[rows[i]] - times[rows[i - 1]]) / usual;
-      if (steps > GAP_STEPS) {
-        gaps.add(i);
-        missing += Math.round(steps) - 1;
-      }
-    }
-    if (usual == 0 || regular(gaps)) {
-      return 0;
-    }
-    if (!gaps.isEmpty()) {
-      notes.remark(RecordingRemark.GAPS, Argument.count(gaps.size()), Argument.count(missing));
-    }
-    return (int) Math.min(missing, Integer.MAX_VALUE / 2);
-  }
-
-  /** Rounding makes a long step every so many steps, give or take one. */
-  private static boolean regular(List<Integer> gaps) {
-    int shortest = Integer.MAX_VALUE;
-    int longest = 0;
-    for (int i = 1; i < gaps.size(); i++) {
-      shortest = Math.min(shortest, gaps.get(i) - gaps.get(i - 1));
-      longest = Math.max(longest, gaps.get(i) - gaps.get(i - 1));
-    }
-    return gaps.size() >= 3 && longest - shortest <= 1;
-  }
-
-  private static int[] filled(double[] times, int[] rows, double usual, int missing) {
-    int[] filled = new int[rows.length + missing];
-    int next = 0;
-    for (int i = 0; i < rows.length; i++) {
-      double steps = i == 0 ? 1 : (times[rows[i]] - times[rows[i - 1]]) / usual;
-      for (long lacking = steps > GAP_STEPS ? Math.round(steps) - 1 : 0; lacking > 0; lacking--) {
-        filled[next++] = -1;
-      }
-      filled[next++] = rows[i];
-    }
-    return Arrays.copyOf(filled, next);
   }
 }

@@ -9,6 +9,8 @@ public enum RecordingRemark implements Topic {
   PRINTED_TWICE,
   SAME_TIME(Weight.IMPORTANT),
   GAPS(Weight.IMPORTANT),
+  /** Times off the even ones, with no row missing. */
+  OUT_OF_PLACE,
   TIME_UNIT,
   FORCE_SENSE(Weight.IMPORTANT),
   MOMENT_UNIT,

@@ -37,13 +37,14 @@ public record Limits(
    *
    * @param shift largest change between adjacent windows
    * @param sd largest standard deviation
+   * @param real largest standard deviation seen in real standing, to be told beside
    */
-  public record Force(double shift, double sd) {
+  public record Force(double shift, double sd, double real) {
     /**
      * @throws IllegalArgumentException if one is not above 0
      */
     public Force {
-      positive(shift, sd);
+      positive(shift, sd, real);
     }
   }
 
@@ -68,7 +69,18 @@ public record Limits(
    */
   public static final Limits USUAL =
       new Limits(
-          5, 0.5, 2, 2, 15, 8, 50, 25.4, 35, new Force(0.35, 0.30), new Force(0.02, 0.03), 0.1);
+          5,
+          0.5,
+          2,
+          2,
+          15,
+          8,
+          50,
+          25.4,
+          35,
+          new Force(0.35, 0.30, 0.13),
+          new Force(0.02, 0.03, 0.0033),
+          0.1);
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

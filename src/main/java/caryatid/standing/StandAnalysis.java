@@ -69,7 +69,7 @@ public final class StandAnalysis {
     List<Placement> placements = Population.place(sway, stretch.durationS(), recording.rateHz());
     Standing silent =
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
-    List<Remark> remarks = StandRemarks.of(silent, conditions);
+    List<Remark> remarks = StandRemarks.of(silent, quiet, conditions);
     return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
   }
 

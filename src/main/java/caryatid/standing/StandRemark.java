@@ -10,6 +10,10 @@ public enum StandRemark implements Topic {
   BODY_MASS_DIFFERS(Weight.IMPORTANT),
   HARDLY_ANY_SWAY(Weight.IMPORTANT),
   MUCH_SWAY(Weight.IMPORTANT),
+  /**
+   * A vertical force that is neither as still as in plain standing nor as unsteady as is refused.
+   */
+  FORCE_VARIES(Weight.IMPORTANT),
   SHORT_STRETCH(Weight.NOTE),
   SLOWER_UNSEEN(Weight.NOTE),
   LOW_RATE(Weight.NOTE),

@@ -5,6 +5,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.SampleStatistics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,24 +35,38 @@ final class StandRemarks {
   private static final double MUCH_MM = 17.6;
 
   /**
+   * Standard deviation of the vertical force, as a fraction of its mean, above which a stand is not
+   * plain any more: the whole body's is 0.0011 to 0.0033 in real standing and 0.13 in slow squats;
+   * one foot's goes with sideways sway, up to about 0.13 (see {@link Limits}). Between these and
+   * the limits a person with a prosthesis may shift load.
+   */
+  private static final double VARIES_WHOLE = 0.01;
+
+  private static final double VARIES_FOOT = 0.2;
+
+  /**
    * Mean horizontal over vertical force of the whole body that is taken for the plate's own offset:
    * 0.3 deg, the smallest seen in real recordings under both feet, where it must be about zero.
    */
   static final double SHEAR_OFFSET = Math.toRadians(0.3);
 
   private final Standing standing;
+  private final List<Trace> quiet;
   private final StandAnalysis.Conditions conditions;
   private final List<Remark> remarks = new ArrayList<>();
 
-  private StandRemarks(Standing standing, StandAnalysis.Conditions conditions) {
+  private StandRemarks(Standing standing, List<Trace> quiet, StandAnalysis.Conditions conditions) {
     this.standing = standing;
+    this.quiet = quiet;
     this.conditions = conditions;
   }
 
-  static List<Remark> of(Standing standing, StandAnalysis.Conditions conditions) {
-    StandRemarks found = new StandRemarks(standing, conditions);
+  static List<Remark> of(
+      Standing standing, List<Trace> quiet, StandAnalysis.Conditions conditions) {
+    StandRemarks found = new StandRemarks(standing, quiet, conditions);
     found.load();
     found.sway();
+    found.force();
     found.memory();
     found.stretch();
     found.shear();
@@ -109,6 +124,21 @@ final class StandRemarks {
       }
       if (sway.lowPassHz().isEmpty() && most > MUCH_MM) {
         say(StandRemark.MUCH_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
+      }
+    }
+  }
+
+  private void force() {
+    for (Trace trace : quiet) {
+      double varies =
+          SampleStatistics.standardDeviation(trace.upN) / SampleStatistics.mean(trace.upN);
+      double plain = trace.of == LineOf.WHOLE_BODY ? VARIES_WHOLE : VARIES_FOOT;
+      if (varies > plain) {
+        say(
+            StandRemark.FORCE_VARIES,
+            Argument.term(trace.of),
+            Argument.of(100 * varies, Unit.PERCENT),
+            Argument.of(100 * plain, Unit.PERCENT));
       }
     }
   }

@@ -143,7 +143,8 @@ final class Stretches {
         StandProblem.FORCE_UNSTEADY,
         Argument.term(trace.of),
         Argument.of(100 * limits.of(trace.of).sd(), Unit.PERCENT),
-        Argument.of(100 * variation, Unit.PERCENT));
+        Argument.of(100 * variation, Unit.PERCENT),
+        Argument.of(100 * limits.of(trace.of).real(), Unit.PERCENT));
   }
 
   private double[] loaded(Trace trace) {

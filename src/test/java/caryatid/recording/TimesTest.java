@@ -94,6 +94,19 @@ class TimesTest {
         .contains("At 1 gaps in the times 5 samples are missing; they are left out.");
   }
 
+  /** Sample 40 late by 0.9 of a step: the next step makes up for it, and no row is missing. */
+  @Test
+  void aTimeOutOfItsPlaceIsNoGap() throws BadInput {
+    Recording recording = read(export(100, "%.3f", i -> (i == 40 ? 40.9 : i) / 100.0));
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(100);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "1 times are further than half a step out of their place; the rows were taken as evenly"
+                + " spaced.");
+  }
+
   @Test
   void moreThanATenthMissingIsRefused() {
     assertThat(

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /** Both sides of every limit from which a stand is remarked. */
@@ -96,6 +97,22 @@ class StandRemarksTest {
         .contains(StandRemark.MUCH_SWAY);
     assertThat(remarks(feet(100, 60, 400, 400, 14).recording(), 800 / GRAVITY))
         .doesNotContain(StandRemark.MUCH_SWAY);
+  }
+
+  /** A sine's standard deviation is its amplitude over root 2: 1.4 and 1.43 % of the weight. */
+  @Test
+  void aForceThatVariesMoreThanInPlainStandingIsRemarked() throws BadInput {
+    assertThat(remarks(bobbing(0.0140), 800 / GRAVITY)).isEmpty();
+    assertThat(remarks(bobbing(0.0143), 800 / GRAVITY)).containsExactly(StandRemark.FORCE_VARIES);
+  }
+
+  private static Recording bobbing(double amplitude) {
+    double[] x = Made.autoregressive(new Random(35), 6000, 0.99);
+    IntToDoubleFunction up = i -> 400 * (1 + amplitude * Math.sin(2 * Math.PI * i / 100.0));
+    return Made.at(100, 60)
+        .plate("left", i -> -90 + x[i], i -> 3 * x[i], up)
+        .plate("right", i -> 90 + x[i], i -> 3 * x[i], up)
+        .recording();
   }
 
   /** 0.3 deg of 800 N are 4.19 N; each plate is pushed by half. */

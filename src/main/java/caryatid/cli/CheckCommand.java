@@ -63,12 +63,14 @@ final class CheckCommand implements Callable<Integer> {
     keep.check(wording);
     if (json) {
       Check.Checked checked = Check.run(inputs);
+      keep.check(inputs, checked);
       out.println(new String(ResultJson.write(checked.result()), UTF_8));
       keep.keep(inputs, checked, report, wording, spec.commandLine().getErr());
       return 0;
     }
     report.check(trial.first());
     Check.Checked checked = Check.run(inputs);
+    keep.check(inputs, checked);
     ResultText.lines(checked.result(), wording).forEach(out::println);
     report.write(trial.first(), inputs, checked, wording, out);
     keep.keep(inputs, checked, report, wording, out);

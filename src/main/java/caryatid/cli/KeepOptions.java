@@ -4,6 +4,8 @@ import caryatid.alignment.Result;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Entry;
 import caryatid.fitting.RecordCode;
+import caryatid.fitting.Stands;
+import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
@@ -31,30 +33,44 @@ final class KeepOptions {
 
   @Mixin private RecordsFolder records;
 
-  /** Refuses early what could not be kept later. */
+  private Optional<Store> store = Optional.empty();
+
+  /** Refuses early, before any work, a record that cannot be added to. */
   void check(Wording wording) throws BadInput {
     if (code != null) {
-      records.store(wording).read(RecordCode.of(code));
+      store = Optional.of(records.store(wording));
+      store.get().read(RecordCode.of(code));
     }
   }
 
-  /** Adds the check to the record, where one was named. */
+  /** Refuses a stand that could not be kept, before anything is written. */
+  void check(Inputs inputs, Check.Checked checked) throws BadInput {
+    if (store.isPresent()) {
+      RecordedStand.of(inputs, checked, new byte[0], initials(checked.result())).checked();
+      Stands.requireOwn(
+          store.get().read(RecordCode.of(code)),
+          checked.result().states().get(0).stands().get(0).trial());
+    }
+  }
+
+  /** Adds the check to the record, where one was named, and says what is then to be known. */
   void keep(
       Inputs inputs, Check.Checked checked, ReportOptions report, Wording wording, PrintWriter out)
       throws BadInput {
-    if (code == null) {
+    if (store.isEmpty()) {
       return;
     }
     RecordCode record = RecordCode.of(code);
     byte[] pdf = report.pdf(inputs, checked, wording);
     Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
-    Entry added = records.store(wording).add(record, stand.checked());
+    Entry added = store.get().add(record, stand.checked());
     out.println(
         wording.fill(
             "Record.added",
             Argument.count(added.number()),
             Argument.text(code),
             Argument.term(added.kind())));
+    RecordText.warnings(store.get().read(record), wording).forEach(out::println);
   }
 
   private String initials(Result result) {

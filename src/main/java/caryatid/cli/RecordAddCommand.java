@@ -1,5 +1,6 @@
 package caryatid.cli;
 
+import caryatid.fitting.Addition;
 import caryatid.fitting.Entry;
 import caryatid.fitting.EntryKind;
 import caryatid.fitting.RecordCode;
@@ -29,7 +30,7 @@ final class RecordAddCommand extends RecordPart {
       converter = AddedKind.class,
       description =
           "before-any-screw, bench-alignment, components, length, stand, walking, footwear,"
-              + " accepted, own-setting or note.")
+              + " accepted, own-setting or note; opening, to correct the first entry.")
   private EntryKind kind;
 
   @Parameters(
@@ -65,8 +66,11 @@ final class RecordAddCommand extends RecordPart {
     RecordCode record = code(code);
     Optional<Entry.Correction> corrects =
         Optional.ofNullable(correction).map(c -> new Entry.Correction(c.number, c.why));
-    Entry added =
-        store.add(record, entry.addition(kind, values, corrects, offers(store, record), wording()));
+    Addition addition = entry.addition(kind, values, corrects, offers(store, record), wording());
+    if (kind == EntryKind.OPENING) {
+      RecordCode.requireAnonymous(addition.content().words("wearer").orElseThrow());
+    }
+    Entry added = store.add(record, addition);
     say("Record.added", added.number(), code, wording().word(added.kind()));
     RecordText.warnings(store.read(record), wording()).forEach(out()::println);
     return 0;

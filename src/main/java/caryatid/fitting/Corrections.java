@@ -12,6 +12,9 @@ final class Corrections {
 
   static void check(FittingRecord record, Addition addition) throws BadInput {
     if (addition.corrects().isEmpty()) {
+      if (addition.kind() == EntryKind.OPENING) {
+        throw new BadInput(Problem.at(Place.of(record.code().text()), Keeping.STARTED_BEFORE));
+      }
       return;
     }
     Place place = Place.of(record.code().text());

@@ -42,9 +42,9 @@ public enum EntryKind {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** Whether a person adds such entries to a record that is open. */
+  /** Whether a person adds such entries to a record that is open; of an opening, a correction. */
   public boolean isAdded() {
-    return this != OPENING && this != ERASURE;
+    return this != ERASURE;
   }
 
   /** The kind of a name. */

@@ -74,11 +74,18 @@ public final class FittingRecord {
         .findFirst();
   }
 
+  /** What the opening says; empty where it is hurt or the record erased. */
+  Optional<Answers> opening() {
+    return valid().stream()
+        .filter(e -> e.kind() == EntryKind.OPENING)
+        .map(Entry::content)
+        .findFirst();
+  }
+
   /** The level of amputation that the opening says; empty where it is hurt or erased. */
   public Optional<AmputationLevel> level() {
-    return entries.stream()
-        .filter(e -> e.kind() == EntryKind.OPENING)
-        .flatMap(e -> e.content().words("level").stream())
+    return opening().stream()
+        .flatMap(content -> content.words("level").stream())
         .flatMap(w -> Arrays.stream(AmputationLevel.values()).filter(l -> Field.word(l).equals(w)))
         .findFirst();
   }

@@ -19,6 +19,9 @@ enum Keeping implements Topic {
   NO_SUCH_ENTRY,
   CORRECTED_BEFORE,
   OTHER_KIND,
+  STARTED_BEFORE,
   NO_SUCH_FILE,
-  NO_STAND
+  NO_STAND,
+  /** Arguments: whose stand it is, whose record. */
+  OTHER_PROSTHESIS
 }

@@ -4,8 +4,13 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
+import caryatid.sheet.ProstheticSide;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.LineOf;
 import caryatid.uncertainty.Estimate;
@@ -48,6 +53,40 @@ public final class Stands {
         Optional.empty(),
         new Answers(stands.values),
         files);
+  }
+
+  /**
+   * Requires that a stand is of a record's own prosthesis.
+   *
+   * @throws BadInput if the sheet names another wearer, side or level than the record's opening
+   */
+  public static void requireOwn(FittingRecord record, TrialSheet trial) throws BadInput {
+    Optional<Answers> opening = record.opening();
+    if (opening.isPresent() && !isOf(opening.get(), trial)) {
+      String stood = whose(trial.wearer(), Field.word(trial.side()), Field.word(trial.level()));
+      String kept =
+          whose(
+              opening.get().words("wearer").orElse(""),
+              opening.get().words("side").orElse(""),
+              opening.get().words("level").orElse(""));
+      throw new BadInput(
+          Problem.at(
+              Place.of(record.code().text()),
+              Keeping.OTHER_PROSTHESIS,
+              Argument.text(stood),
+              Argument.text(kept)));
+    }
+  }
+
+  private static boolean isOf(Answers opening, TrialSheet trial) {
+    String side = opening.words("side").orElse("");
+    return opening.words("wearer").filter(trial.wearer()::equals).isPresent()
+        && opening.words("level").filter(Field.word(trial.level())::equals).isPresent()
+        && (side.equals(Field.word(ProstheticSide.BOTH)) || side.equals(Field.word(trial.side())));
+  }
+
+  private static String whose(String wearer, String side, String level) {
+    return String.join(", ", wearer, side, level);
   }
 
   private void fill(AlignmentState state) {

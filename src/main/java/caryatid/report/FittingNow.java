@@ -97,7 +97,10 @@ final class FittingNow {
     List<Fact> facts = new ArrayList<>();
     EntryWords words = new EntryWords(wording);
     Entry first = view.timeline().get(0).entry();
-    first
+    valid.stream()
+        .filter(e -> e.kind() == EntryKind.OPENING)
+        .findFirst()
+        .orElse(first)
         .content()
         .values()
         .forEach(

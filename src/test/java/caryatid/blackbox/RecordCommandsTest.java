@@ -170,6 +170,83 @@ class RecordCommandsTest {
   }
 
   @Test
+  void aStandOfAnotherProsthesisIsRefusedAndNothingIsWritten() {
+    Path out = folder.resolve("reports");
+    Run run =
+        Run.caryatid(
+            "check",
+            "sample-recordings/m4/barefoot.txt",
+            "--trial",
+            "sample-recordings/m4/barefoot.yaml",
+            "--plate",
+            "sample-recordings/m4/plates.yaml",
+            "--out",
+            out.toString(),
+            "--by",
+            "AB",
+            "--record",
+            "K7-right",
+            "--records",
+            folder.toString());
+    assertThat(run)
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "K7-right: the sheet is of another prosthesis: M4, left, transfemoral; this record is"
+                    + " of: K7, right, transtibial. Choose the record it belongs to, or correct the"
+                    + " sheet. Nothing was written.\n"));
+    assertThat(out).doesNotExist();
+    assertThat(record("show", "K7-right").out()).startsWith("Record K7-right: 1 entries.");
+  }
+
+  @Test
+  void theOpeningCanBeCorrectedAndNotAddedAgain() {
+    String[] said = {"opening", "--by", "AB", "wearer=K7", "side=left", "level=transtibial"};
+    assertThat(record("add", "K7-right", said).err())
+        .isEqualTo(
+            "K7-right: this record is started already; its opening can only be corrected. Say which"
+                + " entry with --corrects, and why with --because.\n");
+    String[] corrected = {
+      "opening",
+      "--by",
+      "AB",
+      "wearer=K7",
+      "side=left",
+      "level=transtibial",
+      "--corrects",
+      "1",
+      "--because",
+      "x"
+    };
+    assertThat(record("add", "K7-right", corrected).out())
+        .isEqualTo("Added entry 2 to record K7-right: opening\n");
+    assertThat(record("show", "K7-right").out()).contains("AB  opening, corrected by entry 2\n");
+    corrected[3] = "wearer=Anna";
+    assertThat(record("add", "K7-right", corrected).err()).startsWith("Anna: looks like");
+  }
+
+  @Test
+  void whatIsLeftOutOfAUsualRowIsFilledIn() {
+    record("add", "K7-right", "walking", "--by", "AB", "observations[1].deviation=drop-off");
+    assertThat(record("show", "K7-right").out())
+        .contains(
+            "      drop-off; plane sagittal; phase late stance; usually points to foot dorsiflexed, too"
+                + " short or too far back; forefoot too soft; source Murphy,");
+    assertThat(record("form", "bench-alignment", "--level", "transtibial").out())
+        .startsWith("items:\n  - item: \"socket flexion\"\n    recommended:  # recommended\n")
+        .contains("  - item: \"fasteners secured to torque\"\n")
+        .doesNotContain("knee axis");
+  }
+
+  @Test
+  void aRecordIsShownInOtherLanguages() {
+    assertThat(record("show", "K7-right", "--language", "de").out())
+        .startsWith("Akte K7-right: 1 Einträge. Kopfsumme ")
+        .contains("      Amputationshöhe: transtibial\n");
+  }
+
+  @Test
   void aDamagedRecordShowsWhatIsWholeAndSaysWhatIsNot() throws IOException {
     record("add", "K7-right", "note", "--by", "AB", "text=steady");
     record("add", "K7-right", "note", "--by", "AB", "text=later");

@@ -38,6 +38,24 @@ class MakersLimitsTest {
   }
 
   @Test
+  void theMassThatThePlatesMeasuredCountsBesideTheOneThatIsWritten() {
+    String measured =
+        "foot spring foot: the body mass of 100.1\u00a0kg that the plates measured is above the"
+            + " 100.0\u00a0kg that its maker allows. Do not let the wearer stand or walk on it before"
+            + " this is settled with the maker.";
+    assertThat(says(wearer(90, 3), components(), onPlates(100.1))).containsExactly(measured);
+    assertThat(says(wearer(90, 3), components(), onPlates(100.1), stand(95, 10)))
+        .containsExactly(measured);
+    assertThat(says(wearer(90, 3), components(), onPlates(100.1), onPlates(100))).isEmpty();
+    assertThat(says(wearer(101, 3), components(), onPlates(99))).hasSize(1);
+  }
+
+  private static Addition onPlates(double massKg) {
+    return Invented.addition(
+        EntryKind.STAND, answers("body-mass-kg", massKg, "body-mass-from", "plate"));
+  }
+
+  @Test
   void gradeAndHeelHeightOutsideAreRemarked() {
     assertThat(says(wearer(90, 4), components(), stand(90, 4.9), shoes(20)))
         .containsExactly(

@@ -35,24 +35,45 @@ class RecordFiguresTest {
     store.start(CODE, Invented.opening());
     double start = median("--version");
     double first = addStand();
+    double[] calls = new double[STANDS - RUNS];
     for (int i = RUNS; i < STANDS; i++) {
-      store.add(CODE, Invented.stand(i, 6000));
+      Addition stand = Invented.stand(i, 6000);
+      long before = System.nanoTime();
+      store.add(CODE, stand);
+      calls[i - RUNS] = (System.nanoTime() - before) / 1e6;
     }
+    Path pdf = folder.resolve("record.pdf");
     double show = median("record", "show", CODE.text(), "--records", clinic());
     double list = median("record", "list", "--records", clinic());
     double hundredth = addStand();
+    double report =
+        median(
+            "record",
+            "report",
+            CODE.text(),
+            "--replace",
+            "--out",
+            pdf.toString(),
+            "--records",
+            clinic());
     double verify = median("record", "verify", CODE.text(), "--records", clinic());
     System.out.printf(
         Locale.ROOT,
-        "start %.2f s; show %.2f s; list %.2f s; first stands %.2f s; hundredth %.2f s; verify"
-            + " %.2f s; record %d MB%n",
+        "start %.2f s; show %.2f s; list %.2f s; first stands %.2f s; hundredth %.2f s; report"
+            + " %.2f s; verify %.2f s; record %d MB; the call alone, warm: %.0f ms after %d stands,"
+            + " %.0f ms after %d%n",
         start,
         show,
         list,
         first,
         hundredth,
+        report,
         verify,
-        size() / 1_000_000);
+        size() / 1_000_000,
+        middle(Arrays.copyOfRange(calls, 5, 15)),
+        RUNS + 10,
+        middle(Arrays.copyOfRange(calls, calls.length - 10, calls.length)),
+        STANDS);
     assertThat(show - start).isLessThan(1);
     assertThat(hundredth / first).isLessThanOrEqualTo(2);
   }
@@ -90,8 +111,13 @@ class RecordFiguresTest {
       assertThat(process.waitFor()).as(String.join(" ", command)).isZero();
       seconds[i] = (System.nanoTime() - before) / 1e9;
     }
-    Arrays.sort(seconds);
-    return seconds[RUNS / 2];
+    return middle(seconds);
+  }
+
+  private static double middle(double[] times) {
+    double[] sorted = times.clone();
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
   }
 
   private long size() throws Exception {

@@ -71,14 +71,14 @@ final class MomentTable {
     }
     columns.add(column("Findings.LANDMARK", 34, false));
     columns.add(column("Findings.PLANE", 15, false));
-    columns.add(column("MomentTable.VERTICAL", 27, true));
+    columns.add(column("MomentTable.VERTICAL", 32, true));
     if (massKnown) {
-      columns.add(column("MomentTable.PER_KG", 16, true));
+      columns.add(column("MomentTable.PER_KG", 24, true));
     }
     if (measured) {
-      columns.add(column("MomentTable.MEASURED", 27, true));
+      columns.add(column("MomentTable.MEASURED", 32, true));
     }
-    columns.add(column("MomentTable.EFFECT", massKnown ? 62 : 75, false));
+    columns.add(column("MomentTable.EFFECT", massKnown ? 52 : 70, false));
     return columns;
   }
 

@@ -120,11 +120,12 @@ public record Estimate(double value, List<Contribution> contributions) {
         c.source(), c.standardUncertainty(), factor * c.sensitivity(), c.degreesOfFreedom());
   }
 
+  /** The same source twice: its sensitivities add, what is known of it is the first's to say. */
   private static Contribution join(Contribution a, Contribution b) {
     return new Contribution(
         a.source(),
         a.standardUncertainty(),
         a.sensitivity() + b.sensitivity(),
-        Math.min(a.degreesOfFreedom(), b.degreesOfFreedom()));
+        a.degreesOfFreedom());
   }
 }

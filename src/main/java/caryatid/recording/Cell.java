@@ -12,8 +12,6 @@ enum Cell {
   CLOCK,
   TEXT;
 
-  private static final Pattern NUMERAL =
-      Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d+)?");
   private static final Pattern MISSING =
       Pattern.compile(
           "[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*",
@@ -23,7 +21,7 @@ enum Cell {
     if (cell.isEmpty()) {
       return HOLE;
     }
-    if (NUMERAL.matcher(cell).matches()) {
+    if (isNumeral(cell)) {
       return NUMBER;
     }
     if (MISSING.matcher(cell).matches()) {
@@ -32,9 +30,41 @@ enum Cell {
     return cell.indexOf(':') > 0 && ClockTime.is(cell) ? CLOCK : TEXT;
   }
 
+  /**
+   * Whether a cell is a sign, digits with at most one mark among them, and an exponent; without a
+   * pattern, since the first lines of a file are looked at before any of it is fast.
+   */
+  private static boolean isNumeral(String cell) {
+    int start = digitsFrom(cell, pastSign(cell, 0));
+    int whole = start - pastSign(cell, 0);
+    boolean mark =
+        start < cell.length() && (cell.charAt(start) == '.' || cell.charAt(start) == ',');
+    int end = mark ? digitsFrom(cell, start + 1) : start;
+    int decimals = mark ? end - start - 1 : 0;
+    if (whole + decimals == 0 || end == cell.length()) {
+      return whole + decimals > 0;
+    }
+    int exponent = pastSign(cell, end + 1);
+    return (cell.charAt(end) | 0x20) == 'e'
+        && exponent < cell.length()
+        && digitsFrom(cell, exponent) == cell.length();
+  }
+
+  private static int pastSign(String cell, int from) {
+    return from < cell.length() && "+-".indexOf(cell.charAt(from)) >= 0 ? from + 1 : from;
+  }
+
+  private static int digitsFrom(String cell, int from) {
+    int at = from;
+    while (at < cell.length() && cell.charAt(at) >= '0' && cell.charAt(at) <= '9') {
+      at++;
+    }
+    return at;
+  }
+
   /** The number in a cell; empty if it is none with this decimal mark. */
   static OptionalDouble number(String cell, DecimalMark mark) {
-    if (!NUMERAL.matcher(cell).matches() || cell.indexOf(mark.other().character()) >= 0) {
+    if (!isNumeral(cell) || cell.indexOf(mark.other().character()) >= 0) {
       return OptionalDouble.empty();
     }
     double number = Double.parseDouble(cell.replace(mark.character(), '.'));

@@ -256,6 +256,17 @@ class BadExportTest {
   }
 
   @Test
+  void countsWithoutCalibration() {
+    refused(
+        Exports.rows("Time (s),Fz (counts),CoPx (mm),CoPy (mm)", "0.0#,2048,1,2", 3),
+        new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
+        "stand.csv line 1, column Fz (counts): expected a unit of force, found 'counts': raw sensor"
+            + " values say nothing without the plate's calibration. Export forces in N, or describe"
+            + " the sensors under the plate: eight-channels, with horizontal-n-per-unit and"
+            + " vertical-n-per-unit.");
+  }
+
+  @Test
   void unitsThatContradict() {
     refused(
         Exports.rows("Time (s),Fz (N),CoPx (cm),CoPy (cm)", "0.0#,800,1,2", 3),

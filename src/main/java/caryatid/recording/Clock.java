@@ -71,11 +71,12 @@ final class Clock {
   private boolean runsBack(double[] times) {
     boolean back = false;
     BitSet holes = table.column(column).holes();
+    boolean whole = holes.isEmpty();
     for (int i = 0; i < times.length; i++) {
-      if (holes.get(i)) {
+      if (!whole && holes.get(i)) {
         back = true;
         notes.problem(place(i), Reading.NO_TIME);
-      } else if (i > 0 && times[i] < times[i - 1] && !holes.get(i - 1)) {
+      } else if (i > 0 && times[i] < times[i - 1] && (whole || !holes.get(i - 1))) {
         back = true;
         notes.problem(place(i), Reading.TIME_BACK, seconds(times[i - 1]), seconds(times[i]));
       }

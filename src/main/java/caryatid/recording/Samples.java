@@ -23,7 +23,12 @@ public final class Samples {
    * @throws IllegalArgumentException if a number is not finite
    */
   static Samples adopt(double[] values) {
-    for (int i = 0; i < values.length; i++) {
+    // Zero times anything finite is zero: one sum tells whether to look closer.
+    double zero = 0;
+    for (double value : values) {
+      zero += 0 * value;
+    }
+    for (int i = 0; zero != 0 && i < values.length; i++) {
       if (!Double.isFinite(values[i])) {
         throw new IllegalArgumentException("sample " + i + " is " + values[i]);
       }

@@ -3,8 +3,6 @@ package caryatid.report;
 import caryatid.fitting.Entry;
 import caryatid.fitting.RecordView;
 import caryatid.report.Block.Column;
-import caryatid.report.Block.Fact;
-import caryatid.report.Block.Facts;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
@@ -34,7 +32,7 @@ final class FittingEnd {
         new Heading(wording.word("SecondPage.CAUTIONS")),
         new Prose(SecondPage.cautions(wording), false),
         new Heading(wording.word("SecondPage.ORIGIN")),
-        new Facts(List.of(new Fact(wording.word("SecondPage.PROGRAM"), program))));
+        new Prose(program, false));
   }
 
   private Table who() {

@@ -106,8 +106,7 @@ class SettlingTest {
   void aProgramKilledAtAnyStepLeavesTheAdditionWholeOrNothingOfIt() throws Exception {
     int killed = 0;
     int finished = 0;
-    Path said = folder.resolve("said");
-    while (addIsKilled(said, ++killed)) {
+    while (addIsKilled(++killed)) {
       int unlisted = Files.isDirectory(object.resolve("v" + (confirmed() + 1))) ? 1 : 0;
       finished += unlisted;
       int entries = confirmed() + unlisted;
@@ -119,8 +118,15 @@ class SettlingTest {
     assertThat(finished).isGreaterThanOrEqualTo(4);
   }
 
-  private boolean addIsKilled(Path said, int step) throws Exception {
-    int end = OtherJvm.start(said, Adder.class, "killed", folder.toString(), "" + step).waitFor();
+  /** Each in a clinic of its own: the larger a record, the more steps an addition takes. */
+  private boolean addIsKilled(int step) throws Exception {
+    Path clinic = folder.resolve("clinic-" + step);
+    store = Invented.store(clinic);
+    object = clinic.resolve("records").resolve(CODE.text());
+    store.start(CODE, Invented.opening());
+    int end =
+        OtherJvm.start(folder.resolve("said"), Adder.class, "killed", clinic.toString(), "" + step)
+            .waitFor();
     assertThat(end).isIn(0, Faults.KILLED);
     return end == Faults.KILLED;
   }

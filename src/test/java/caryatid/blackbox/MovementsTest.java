@@ -74,9 +74,9 @@ class MovementsTest {
         + most
         + " of its mean (standard deviation), found "
         + found
-        + "; real standing shows "
+        + "; in plain standing it is about "
         + real
-        + " at the most. This is walking, squatting, sitting down, jumping or stepping on and off;"
+        + " or less. This is walking, squatting, sitting down, jumping or stepping on and off;"
         + " record a quiet stand.";
   }
 

@@ -5,6 +5,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.Optional;
 
 /** Adds entries to a record whose lock is held. */
@@ -55,8 +56,8 @@ final class Writing {
     } catch (IOException leftForTheNextOne) {
       // The same disk fails again; whoever opens the record next settles it.
     }
-    boolean there =
-        RecordReader.read(custody.files(code)).filter(r -> r.size() == number).isPresent();
+    // A version in its place is an addition, listed or not: the next one who opens it lists it.
+    boolean there = Files.isDirectory(custody.folder().record(code).resolve("v" + number));
     Argument[] reason = failure.problems().get(0).arguments().toArray(new Argument[0]);
     return there
         ? new BadInput(Problem.at(Place.of(code.text()), Keeping.WRITTEN_BUT, reason))

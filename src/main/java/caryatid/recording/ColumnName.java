@@ -35,9 +35,16 @@ record ColumnName(String full, String name, Optional<String> unit) {
     return new ColumnName(full, full, Optional.empty());
   }
 
-  /** The same name with the unit of a units row, where that has one. */
+  /**
+   * The same name with the unit of a units row, where that has one; with both where they are not
+   * the same, which is a unit nobody knows.
+   */
   ColumnName withUnit(String below) {
-    return below.isEmpty() ? this : new ColumnName(full, name, Optional.of(below));
+    String text =
+        unit.filter(above -> !below.isEmpty() && !UnitNames.same(above, below))
+            .map(above -> above + " and " + below)
+            .orElse(below);
+    return text.isEmpty() ? this : new ColumnName(full, name, Optional.of(text));
   }
 
   /** Whether a description means this column. */

@@ -8,10 +8,17 @@ import caryatid.remark.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Compares an exported centre of pressure with the one from forces and moments. */
 final class CrossCheck {
   private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
+
+  /** Ratio of variances that only another unit explains: 4 times as far (no source). */
+  private static final double ANOTHER_UNIT = 16;
+
+  /** Movement that is more than noise: standard deviation, mm (no source). */
+  private static final double STIRS_MM = 1;
 
   private final PlatePlan plan;
   private final PlateUnits units;
@@ -50,9 +57,59 @@ final class CrossCheck {
       notes.remark(RecordingRemark.COP_AGREES, plate, mm(last.rmsMm()));
     } else if (plan.layout().trueOrigin().isPresent() && tried.size() == 1) {
       disagree(last, plate, notes);
+    } else if (tried.size() == 1 && units.cop().isPresent()) {
+      scale(tried.get(0), plate, notes);
     } else {
       notes.remark(RecordingRemark.NOT_CROSS_CHECKED, plate);
     }
+  }
+
+  /**
+   * Without the true origin the two may lie anywhere beside each other, but they move alike; a
+   * wrong unit makes one move ten times as far or more.
+   */
+  private void scale(MomentUnit unit, Argument plate, Notebook notes) {
+    double exported = 0;
+    double computed = 0;
+    for (Direction along : List.of(axes.right(), axes.anterior())) {
+      double[] moves = movements(along, unit);
+      exported += moves[0];
+      computed += moves[1];
+    }
+    double more = Math.max(exported, computed);
+    if (more > 2 * STIRS_MM * STIRS_MM && more > ANOTHER_UNIT * Math.min(exported, computed)) {
+      notes.problem(
+          Reading.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
+    } else {
+      notes.remark(RecordingRemark.NOT_CROSS_CHECKED, plate);
+    }
+  }
+
+  /** Variances of the exported and the computed centre of pressure, over what is loaded, mm2. */
+  private double[] movements(Direction along, MomentUnit unit) {
+    TrueOriginCop cop = new TrueOriginCop(axes, IN_THE_SURFACE);
+    double factor = units.moment().isPresent() ? 1 : unit.newtonMm();
+    double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    double[] vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    double[] exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
+    IntStream loaded =
+        IntStream.range(0, moment.length).filter(i -> load.loaded(i) && !raw.holes().get(i));
+    double[] sums =
+        loaded.collect(
+            () -> new double[5],
+            (sum, i) -> {
+              double computed = cop.at(along, moment[i] * factor, 0, vertical[i]);
+              sum[0]++;
+              sum[1] += exported[i];
+              sum[2] += exported[i] * exported[i];
+              sum[3] += computed;
+              sum[4] += computed * computed;
+            },
+            (a, b) -> {});
+    double n = Math.max(sums[0], 1);
+    return new double[] {
+      sums[2] / n - sums[1] / n * (sums[1] / n), sums[4] / n - sums[3] / n * (sums[3] / n)
+    };
   }
 
   private static void disagree(Agreement apart, Argument plate, Notebook notes) {

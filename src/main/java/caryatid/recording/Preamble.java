@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** What the lines above a table state as a key and its value. */
 final class Preamble {
@@ -31,6 +32,9 @@ final class Preamble {
   private static final Pattern KEY_VALUE =
       Pattern.compile("\\s*([^=:,;\\t]+?)\\s*[=:,;\\t]\\s*(.+?)[\\s,;]*");
   private static final Pattern NUMBER = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*(\\p{L}*).*");
+
+  /** One thousand, or one with three decimals. */
+  private static final Pattern THOUSANDS = Pattern.compile("^\\D*\\d{1,3}[.,]\\d{3}(?!\\d)");
 
   /** Keys of the sampling rate. */
   private static final Predicate<String> RATE =
@@ -60,9 +64,34 @@ final class Preamble {
     }
   }
 
-  /** The stated sampling rate, Hz, above 0. */
+  /**
+   * The stated sampling rate, Hz; empty where none is stated, where several differ, or where a
+   * number may be read in two ways or is no rate of a force plate.
+   */
   Optional<Stated> rateHz() {
-    return number(RATE).filter(rate -> rate.value() > 0);
+    List<Stated> rates =
+        rates().stream().flatMap(entry -> number(entry).stream()).distinct().toList();
+    boolean clear =
+        rates.stream().mapToDouble(Stated::value).distinct().count() == 1
+            && rates().stream().noneMatch(entry -> THOUSANDS.matcher(entry.value()).find())
+            && rates.get(0).value() >= TimeBaseFinder.SLOWEST_HZ
+            && rates.get(0).value() <= TimeBaseFinder.FASTEST_HZ;
+    return clear ? Optional.of(rates.get(0)) : Optional.empty();
+  }
+
+  /** The stated rates as they are written, where they are not clear; else empty. */
+  String unclearRates() {
+    return rateHz().isPresent()
+        ? ""
+        : rates().stream()
+            .map(entry -> entry.key() + " " + entry.value())
+            .collect(Collectors.joining(", "));
+  }
+
+  private List<Entry> rates() {
+    return entries.stream()
+        .filter(entry -> RATE.test(plain(entry.key())) && number(entry).isPresent())
+        .toList();
   }
 
   /** The stated number of rows. */
@@ -94,18 +123,20 @@ final class Preamble {
   }
 
   private Optional<Stated> number(Predicate<String> key) {
-    for (Entry entry : entries) {
-      if (key.test(plain(entry.key()))) {
-        Matcher number = NUMBER.matcher(entry.value().strip());
-        if (number.matches()) {
-          return Optional.of(
-              new Stated(
-                  Double.parseDouble(number.group(1).replace(',', '.')) * scale(number.group(2)),
-                  entry.line()));
-        }
-      }
-    }
-    return Optional.empty();
+    return entries.stream()
+        .filter(entry -> key.test(plain(entry.key())))
+        .flatMap(entry -> number(entry).stream())
+        .findFirst();
+  }
+
+  private static Optional<Stated> number(Entry entry) {
+    Matcher number = NUMBER.matcher(entry.value().strip());
+    return number.matches()
+        ? Optional.of(
+            new Stated(
+                Double.parseDouble(number.group(1).replace(',', '.')) * scale(number.group(2)),
+                entry.line()))
+        : Optional.empty();
   }
 
   private static double scale(String unit) {

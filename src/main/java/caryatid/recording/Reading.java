@@ -60,9 +60,14 @@ public enum Reading implements Topic {
   OFF_PLATE_BY_SENSORS,
   /** The exported centre of pressure and the one from forces and moments exclude each other. */
   COP_CONTRADICTS,
+  /** They move by amounts that no true origin explains: a unit is not what is stated. */
+  COP_SCALE,
   NO_RATE,
+  /** Arguments: number of rows, what is stated. */
+  RATE_UNCLEAR,
   NO_TIME,
   TIME_UNIT,
+  UNKNOWN_TIME_UNIT,
   TIME_UNIT_WRONG,
   /** The description's unit makes no rate of a force plate, but another one does. */
   TIME_UNIT_DESCRIBED,
@@ -86,6 +91,7 @@ public enum Reading implements Topic {
           TRUE_ORIGIN,
           EXPORT_ORIGIN,
           NO_RATE,
+          RATE_UNCLEAR,
           TIME_UNIT,
           TIME_UNIT_WRONG ->
           true;

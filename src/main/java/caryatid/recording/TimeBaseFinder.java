@@ -14,9 +14,9 @@ import java.util.function.BiPredicate;
 /** Finds a recording's times: from a column and its unit, or from a rate. */
 final class TimeBaseFinder {
   /** Rates at which force plates are sampled, Hz (common practice, no source). */
-  private static final double SLOWEST_HZ = 10;
+  static final double SLOWEST_HZ = 10;
 
-  private static final double FASTEST_HZ = 10_000;
+  static final double FASTEST_HZ = 10_000;
 
   /** A stated rate further than this from the one of the times contradicts them. */
   private static final double SAME_RATE = 0.01;
@@ -55,7 +55,11 @@ final class TimeBaseFinder {
   private Optional<Timeline> fromRate() {
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
-      notes.problem(Reading.NO_RATE, Argument.count(table.rows()));
+      String unclear = preamble.unclearRates();
+      notes.problem(
+          unclear.isEmpty() ? Reading.NO_RATE : Reading.RATE_UNCLEAR,
+          Argument.count(table.rows()),
+          Argument.text(unclear));
       return Optional.empty();
     }
     if (table.rows() < 2) {
@@ -116,6 +120,11 @@ final class TimeBaseFinder {
     ColumnName name = table.head().columns().get(column);
     List<TimeUnit> possible = possible(times);
     Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
+    if (name.unit().isPresent() && inHeader.isEmpty() && described.unit().isEmpty()) {
+      notes.problem(
+          place(name), Reading.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
+      return Optional.empty();
+    }
     Optional<TimeUnit> stated = described.unit().or(() -> inHeader);
     if (stated.isPresent()) {
       return possible.isEmpty() || possible.contains(stated.get())

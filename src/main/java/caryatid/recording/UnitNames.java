@@ -31,6 +31,19 @@ final class UnitNames {
     return !word.isEmpty() && (" " + words + " ").contains(" " + word + " ");
   }
 
+  /** Whether two texts are written for one unit. */
+  static boolean same(String one, String other) {
+    return plain(one).equals(plain(other))
+        || both(ForceUnit.named(one), ForceUnit.named(other))
+        || both(MomentUnit.named(one), MomentUnit.named(other))
+        || both(LengthUnit.named(one), LengthUnit.named(other))
+        || both(TimeUnit.named(one), TimeUnit.named(other));
+  }
+
+  private static <U> boolean both(Optional<U> one, Optional<U> other) {
+    return one.isPresent() && one.equals(other);
+  }
+
   /** Whether a text is a unit this package knows, of whatever kind. */
   static boolean known(String text) {
     return ForceUnit.named(text).isPresent()

@@ -9,9 +9,6 @@ import org.junit.jupiter.api.Test;
 
 /** Statements of one file that exclude each other, or that may be read in two ways. */
 class ContradictionsTest {
-  private static final String HEADER =
-      "Time [s],Fz [N],Mx [N m],My [N m],CoPx [%1$s],CoPy [%1$s]\n";
-
   private static List<String> refusals(String text) {
     NamedBytes export = NamedBytes.of("stand.csv", text.getBytes(StandardCharsets.UTF_8));
     return Exports.refusals(export, new Described().plate(new Described.Plate("plate 1")).get());
@@ -19,7 +16,10 @@ class ContradictionsTest {
 
   /** A stand at 100 Hz that sways by 5 and 4 mm, its pressure in a unit of so many mm. */
   private static String swaying(String unit, double mm) {
-    StringBuilder rows = new StringBuilder(String.format(Locale.ROOT, HEADER, unit));
+    StringBuilder rows =
+        new StringBuilder(
+            String.format(
+                Locale.ROOT, "Time [s],Fz [N],Mx [N m],My [N m],CoPx [%1$s],CoPy [%1$s]\n", unit));
     for (int i = 0; i < 1000; i++) {
       double right = 5 * Math.sin(i / 100.0);
       double anterior = 4 * Math.cos(i / 70.0);

@@ -144,8 +144,8 @@ class BadInputTest {
     refused(
         "stand.csv: expected quiet standing, with a vertical force (right foot's line)"
             + " that varies"
-            + " by at most 30.0 % of its mean (standard deviation), found 55.7 %; real standing"
-            + " shows 13.0 % at the most. This is walking, squatting, sitting down, jumping or stepping"
+            + " by at most 30.0 % of its mean (standard deviation), found 55.7 %; in plain standing it is about"
+            + " 13.0 % or less. This is walking, squatting, sitting down, jumping or stepping"
             + " on and off; record a quiet stand.");
   }
 

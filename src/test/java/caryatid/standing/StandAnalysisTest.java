@@ -140,8 +140,8 @@ class StandAnalysisTest {
         squats,
         Made.conditions(TOGETHER, Side.LEFT),
         "made.csv: expected quiet standing, with a vertical force (whole body's line) that varies by"
-            + " at most 3.0\u00a0% of its mean (standard deviation), found 13.0\u00a0%; real"
-            + " standing shows 0.3\u00a0% at the most. This is walking, squatting, sitting down, jumping"
+            + " at most 3.0\u00a0% of its mean (standard deviation), found 13.0\u00a0%; in plain standing it is about"
+            + " 0.3\u00a0% or less. This is walking, squatting, sitting down, jumping"
             + " or stepping on and off; record a quiet stand.");
   }
 
@@ -152,8 +152,8 @@ class StandAnalysisTest {
         foot(i -> i % 120 < 65 ? 500 * Math.sin(Math.PI * (i % 120 + 0.5) / 65) : 0),
         Made.rightFoot(),
         "made.csv: expected quiet standing, with a vertical force (right foot's line) that varies by"
-            + " at most 30.0\u00a0% of its mean (standard deviation), found 48.3\u00a0%; real"
-            + " standing shows 13.0\u00a0% at the most. This is walking, squatting, sitting down, jumping"
+            + " at most 30.0\u00a0% of its mean (standard deviation), found 48.3\u00a0%; in plain standing it is about"
+            + " 13.0\u00a0% or less. This is walking, squatting, sitting down, jumping"
             + " or stepping on and off; record a quiet stand.");
   }
 

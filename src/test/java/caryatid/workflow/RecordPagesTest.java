@@ -1,6 +1,7 @@
 package caryatid.workflow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import caryatid.demo.DemoRecord;
 import caryatid.fitting.EntryKind;
@@ -166,7 +167,9 @@ class RecordPagesTest {
       assertThat(word.left() >= 0 && word.right() <= width).as(word.toString()).isTrue();
       assertThat(word.top() >= 0 && word.bottom() <= height).as(word.toString()).isTrue();
       for (int j = i + 1; j < words.size(); j++) {
-        assertThat(word.overlaps(words.get(j))).as(word + " " + words.get(j)).isFalse();
+        if (word.overlaps(words.get(j))) {
+          fail(word + " overlaps " + words.get(j));
+        }
       }
     }
   }

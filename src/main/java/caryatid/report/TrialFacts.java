@@ -13,7 +13,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Who stood, when and how, as short facts. */
@@ -73,19 +73,31 @@ final class TrialFacts {
     if (stands.size() > 1) {
       add("STANDS", Integer.toString(stands.size()));
     }
-    Map<Side, Estimate> share = stands.get(0).standing().share();
     for (Side side : stands.get(0).trial().side().sides()) {
-      if (share.containsKey(side)) {
-        Estimate of = share.get(side);
-        add(
-            "SHARE",
-            wording.fill(
-                "TrialFacts.SHARE_OF",
-                Argument.term(side),
-                Argument.of(100 * of.value(), Unit.PERCENT),
-                Argument.of(100 * of.expanded(Findings.COVERAGE), Unit.PERCENT)));
-      }
+      share(stands, side)
+          .ifPresent(
+              of ->
+                  add(
+                      "SHARE",
+                      wording.fill(
+                          "TrialFacts.SHARE_OF",
+                          Argument.term(side),
+                          Argument.of(100 * of.value(), Unit.PERCENT),
+                          Argument.of(100 * of.expanded(Findings.COVERAGE), Unit.PERCENT))));
     }
+  }
+
+  /** The mean share of a side over the stands that know it. */
+  private static Optional<Estimate> share(List<Stand> stands, Side side) {
+    List<Estimate> known =
+        stands.stream()
+            .map(stand -> stand.standing().share())
+            .filter(share -> share.containsKey(side))
+            .map(share -> share.get(side))
+            .toList();
+    return known.stream()
+        .reduce((sum, one) -> sum.plus(1, one))
+        .map(sum -> sum.times(1.0 / known.size()));
   }
 
   private void prosthesis(TrialSheet trial) {

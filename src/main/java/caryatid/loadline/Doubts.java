@@ -75,19 +75,6 @@ public record Doubts(
         repeatDegreesOfFreedom);
   }
 
-  /** These, for a wearer or a clinic of which more is known; angles in rad, lengths in mm. */
-  public Doubts known(double yaw, double sagittalRepeat, double frontalRepeat) {
-    return new Doubts(
-        levelRad,
-        yaw,
-        footLeverMm,
-        bodyLeverMm,
-        pendulumMm,
-        sagittalRepeat,
-        frontalRepeat,
-        repeatDegreesOfFreedom);
-  }
-
   /** Standard deviation between stands in a plane, mm. */
   public double repeatMm(Plane plane) {
     return plane == Plane.SAGITTAL ? sagittalRepeatMm : frontalRepeatMm;

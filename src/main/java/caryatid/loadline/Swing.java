@@ -9,26 +9,56 @@ import caryatid.standing.Sway;
  * How far the body swings in a plane, as the centre of pressure shows it.
  *
  * @param sdMm standard deviation, mm
- * @param degreesOfFreedom how well that is known: the effective size N that the stretch shows for
- *     its mean. N is about twice what there is, and a variance has about twice as many independent
- *     samples as a mean, because squares forget in half the time (first-order process)
+ * @param degreesOfFreedom how well that is known
  */
 record Swing(double sdMm, double degreesOfFreedom) {
+  /**
+   * Relative standard uncertainty of the body's swing fore and aft where one foot alone shows it: a
+   * foot may follow the body's sway more or less (common practice, no source).
+   */
+  private static final double FOLLOWS = 0.2;
+
+  /**
+   * The same of the body's swing sideways, taken from one foot's fore and aft: the ratio of the two
+   * standard deviations scatters by 0.37 (standard deviation of its logarithm in the first 20 s of
+   * 60 real stands of the open data set of Santos and Duarte 2016, PeerJ 4:e2648), and the foot
+   * follows more or less.
+   */
+  private static final double FOLLOWS_SIDEWAYS = 0.4;
 
   /**
    * The whole body's swing where it was recorded, else what the line's own foot shows of it. One
    * foot's centre of pressure hardly moves sideways, because sideways the body swings by loading
    * the other foot. There it is taken to swing as far as this foot's point moves fore and aft:
-   * bodies swing sideways 0.7 times as far as fore and aft (medians of 1,930 real stands, 5.3 and
-   * 7.4 mm; open data set of Santos and Duarte 2016, PeerJ 4:e2648), and one foot shows a part of
-   * that only.
+   * bodies swing sideways 0.7 times as far as fore and aft (medians of 1,930 real stands of the
+   * same data set, 5.3 and 7.4 mm), and one foot shows a part of that only.
+   *
+   * <p>The body's own is known to N degrees of freedom, the effective size that the stretch shows
+   * for its mean. N is about twice what there is, and a variance has about twice as many
+   * independent samples as a mean, because squares forget in half the time (first-order process).
+   * What is concluded from one foot is known less well, by its relative uncertainty (JCGM 100:2008,
+   * G.4.2).
    */
   static Swing of(Standing standing, LineOf line, Plane plane) {
-    LineOf best = standing.load(LineOf.WHOLE_BODY).isPresent() ? LineOf.WHOLE_BODY : line;
-    Sway sway = standing.sway().stream().filter(s -> s.of() == best).findFirst().orElseThrow();
+    boolean whole = standing.load(LineOf.WHOLE_BODY).isPresent();
+    Sway sway = sway(standing, whole ? LineOf.WHOLE_BODY : line);
     Swing anterior = new Swing(sway.sdAnteriorMm(), sway.effectiveAnterior());
     Swing right = new Swing(sway.sdRightMm(), sway.effectiveRight());
-    boolean sideways = best == LineOf.WHOLE_BODY || right.sdMm > anterior.sdMm;
-    return plane == Plane.FRONTAL && sideways ? right : anterior;
+    if (plane == Plane.SAGITTAL) {
+      return whole ? anterior : anterior.concluded(FOLLOWS);
+    }
+    if (whole) {
+      return right;
+    }
+    return (right.sdMm > anterior.sdMm ? right : anterior).concluded(FOLLOWS_SIDEWAYS);
+  }
+
+  private static Sway sway(Standing standing, LineOf of) {
+    return standing.sway().stream().filter(s -> s.of() == of).findFirst().orElseThrow();
+  }
+
+  /** This swing where it stands for another one, to a relative standard uncertainty. */
+  private Swing concluded(double relative) {
+    return new Swing(sdMm, 1 / (1 / degreesOfFreedom + 2 * relative * relative));
   }
 }

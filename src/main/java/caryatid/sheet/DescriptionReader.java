@@ -101,10 +101,14 @@ public final class DescriptionReader {
     Optional<Double> cop = section.required("cop-mm", Forms.number(0, 100));
     Optional<Double> level = section.required("level-deg", Forms.number(0, 10));
     Optional<Double> force = section.required("force-percent", Forms.number(0, 50));
+    Optional<Double> lean = section.optional("lean-deg", Forms.number(0, 10));
     return section.build(
         () ->
             new PlateAccuracy(
-                cop.orElseThrow(), Math.toRadians(level.orElseThrow()), force.orElseThrow() / 100));
+                cop.orElseThrow(),
+                Math.toRadians(level.orElseThrow()),
+                force.orElseThrow() / 100,
+                lean.map(Math::toRadians).orElse(PlateAccuracy.ASSUMED.leanRad())));
   }
 
   private static Map<String, Direction> directions() {

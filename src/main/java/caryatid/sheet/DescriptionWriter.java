@@ -194,6 +194,9 @@ public final class DescriptionWriter {
     values.put("cop-mm", YamlWords.number(accuracy.copMm()));
     values.put("level-deg", YamlWords.number(Math.toDegrees(accuracy.levelRad())));
     values.put("force-percent", YamlWords.number(accuracy.forceFraction() * 100));
+    if (accuracy.leanRad() != PlateAccuracy.ASSUMED.leanRad()) {
+      values.put("lean-deg", YamlWords.number(Math.toDegrees(accuracy.leanRad())));
+    }
     return values;
   }
 }

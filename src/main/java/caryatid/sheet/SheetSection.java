@@ -76,15 +76,23 @@ final class SheetSection {
   private static Optional<Doubts> doubts(Section section) {
     Doubts assumed = Doubts.ASSUMED;
     OptionalDouble turn = radians(number(section, "turn-deg", Forms.number(0, 45)));
+    OptionalDouble foot = number(section, "foot-line-aside-mm", Forms.number(0, 300));
+    OptionalDouble body = number(section, "body-line-aside-mm", Forms.number(0, 500));
+    OptionalDouble swing = number(section, "swing-height-mm", Forms.number(300, 2000));
     OptionalDouble foreAndAft =
         number(section, "between-stands-fore-and-aft-mm", Forms.number(0, 100));
     OptionalDouble sideways = number(section, "between-stands-sideways-mm", Forms.number(0, 100));
     return section.build(
         () ->
-            assumed.known(
+            new Doubts(
+                assumed.levelRad(),
                 turn.orElse(assumed.yawRad()),
+                foot.orElse(assumed.footLeverMm()),
+                body.orElse(assumed.bodyLeverMm()),
+                swing.orElse(assumed.pendulumMm()),
                 foreAndAft.orElse(assumed.sagittalRepeatMm()),
-                sideways.orElse(assumed.frontalRepeatMm())));
+                sideways.orElse(assumed.frontalRepeatMm()),
+                assumed.repeatDegreesOfFreedom()));
   }
 
   private static Optional<DecisionRule> rule(Section section) {

@@ -14,12 +14,6 @@ import java.util.Optional;
  * which the mean vertical force would have to pass to have the mean moment.
  */
 final class MeanLoads {
-  /**
-   * Standard uncertainty of horizontal over vertical force from the plate's own offset: 0.7 deg,
-   * amid the 0.3 to 1.2 deg seen in real recordings under both feet, where it must be about zero.
-   */
-  private static final double LEAN_DOUBT = Math.toRadians(0.7);
-
   private final PlateAccuracy accuracy;
 
   MeanLoads(PlateAccuracy accuracy) {
@@ -100,7 +94,7 @@ final class MeanLoads {
         : Optional.empty();
   }
 
-  private static Optional<Lean> lean(Trace trace) {
+  private Optional<Lean> lean(Trace trace) {
     return trace.hasHorizontal() && trace.hasForce
         ? Optional.of(
             new Lean(
@@ -109,10 +103,10 @@ final class MeanLoads {
         : Optional.empty();
   }
 
-  private static Estimate lean(Trace trace, double[] push, String direction) {
+  private Estimate lean(Trace trace, double[] push, String direction) {
     Source offset = new Source(Cause.PLATE_ACCURACY, trace.plate + " " + direction);
     return ratio(push, trace.upN, trace.of, direction)
-        .with(new Contribution(offset, LEAN_DOUBT, 1, Double.POSITIVE_INFINITY));
+        .with(new Contribution(offset, accuracy.leanRad(), 1, Double.POSITIVE_INFINITY));
   }
 
   /**

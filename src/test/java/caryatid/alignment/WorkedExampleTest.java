@@ -168,6 +168,18 @@ class WorkedExampleTest {
     return sum;
   }
 
+  private void movement(Estimate mm, double effectiveSize) {
+    double degrees =
+        mm.contributions().stream()
+            .filter(c -> c.source().cause() == Cause.LANDMARK_MOVEMENT)
+            .findFirst()
+            .orElseThrow()
+            .degreesOfFreedom();
+    assertThat(1 / degrees).isCloseTo(1 / effectiveSize + 2 * 0.2 * 0.2, within(1e-12));
+    row("landmark movement", "%.4f mm", part(mm, Cause.LANDMARK_MOVEMENT));
+    row("effective size N of the path; its degrees", "%.4f; %.4f", effectiveSize, degrees);
+  }
+
   private void oneStand(AlignmentState state, double swayMm) {
     Finding finding = state.findings().get(0);
     Estimate mm = finding.offset().mm();
@@ -189,7 +201,7 @@ class WorkedExampleTest {
         Math.toRadians(3),
         acrossMm,
         part(mm, Cause.YAW));
-    row("landmark movement", "%.4f mm", part(mm, Cause.LANDMARK_MOVEMENT));
+    movement(mm, state.stands().get(0).standing().sway().get(0).effectiveAnterior());
     row("repeatability, assumed, 4 degrees of freedom", "%.4f mm", part(mm, Cause.REPEATABILITY));
     double u = 0;
     double perDegree = 0;

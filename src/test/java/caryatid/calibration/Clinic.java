@@ -17,7 +17,7 @@ import caryatid.recording.PlateAccuracy;
 record Clinic(
     double rateHz, double seconds, int stands, int plates, double putBackMm, double restless) {
   /** How far its plates can be trusted, as it states itself. */
-  static final PlateAccuracy ACCURACY = new PlateAccuracy(1.5, 0.002, 0.005);
+  static final PlateAccuracy ACCURACY = new PlateAccuracy(1.5, 0.002, 0.005, 0);
 
   /** How well it marks a landmark, mm. */
   static final double MARKING_MM = 3;

@@ -52,9 +52,19 @@ final class Families {
   /** A random walk within bounds. */
   static final Family FREE_WITHIN = Family.of("free within bounds", Families::freeWithin);
 
+  /** Breathing and slow waves. */
+  static final Family WAVES = Family.of("breathing and slow waves", Families::waves);
+
+  /** Sudden moves that fade. */
+  static final Family PUSHES = Family.of("moves that fade", Families::pushes);
+
+  /** Now steadier, now less steady. */
+  static final Family UNSTEADY = Family.of("sway that swells and ebbs", Families::unsteady);
+
   static final List<Family> CHOSEN_ON = List.of(RELAXATIONS, PENDULUM);
-  static final List<Family> LOOKED_AT = List.of(ANY_RELAXATIONS, OSCILLATION, INTERMITTENT, DRIFT);
-  static final List<Family> HELD_BACK = List.of(POWER_LAW, POSTURES, FREE_WITHIN);
+  static final List<Family> LOOKED_AT =
+      List.of(ANY_RELAXATIONS, OSCILLATION, INTERMITTENT, DRIFT, POWER_LAW, POSTURES, FREE_WITHIN);
+  static final List<Family> HELD_BACK = List.of(WAVES, PUSHES, UNSTEADY);
 
   /** Relaxations with given times and shares of the variance, smoothed as a body smooths. */
   static Sway mixture(double sdMm, double[] timesS, double[] shares) {
@@ -145,6 +155,38 @@ final class Families {
             new FreeWithin(sdMm * StrictMath.sqrt(w[0]), noise.between(4, 25)), 0.1);
     Sway about = mixture(sdMm, new double[] {0.5, 2}, new double[] {0.6 * w[1], 0.4 * w[1]});
     return walk.plus(about);
+  }
+
+  private static Sway waves(double sdMm, Noise noise) {
+    double[] w = weights(noise, 0.08, 0.3, 0.62);
+    Sway breath =
+        new Waves(sdMm * StrictMath.sqrt(w[0]), noise.between(3, 5), noise.between(10, 30));
+    Sway slow =
+        new Waves(sdMm * StrictMath.sqrt(w[1]), noise.between(10, 35), noise.between(10, 60));
+    Sway about =
+        mixture(
+            sdMm * StrictMath.sqrt(w[2]),
+            new double[] {0.5, 3, noise.between(10, 40)},
+            weights(noise, 0.15, 0.45, 0.4));
+    return breath.plus(slow).plus(about);
+  }
+
+  private static Sway pushes(double sdMm, Noise noise) {
+    double[] w = weights(noise, 0.55, 0.45);
+    Sway moves =
+        new Pushes(sdMm * StrictMath.sqrt(w[0]), noise.between(2, 8), noise.between(3, 20));
+    Sway about =
+        mixture(
+            sdMm * StrictMath.sqrt(w[1]),
+            new double[] {0.5, 2, noise.between(5, 40)},
+            weights(noise, 0.2, 0.4, 0.4));
+    return Relaxation.smoothed(moves, 0.3).plus(about);
+  }
+
+  private static Sway unsteady(double sdMm, Noise noise) {
+    Sway steady =
+        mixture(sdMm, new double[] {0.5, 2, 8, 30}, weights(noise, 0.12, 0.33, 0.35, 0.2));
+    return new Unsteady(steady, noise.between(0.2, 0.5), noise.between(3, 15));
   }
 
   private static Sway drift(double sdMm, Noise noise) {

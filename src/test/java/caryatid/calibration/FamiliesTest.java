@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.samples.Measures;
 import caryatid.samples.Noise;
+import caryatid.samples.Relaxation;
 import caryatid.samples.Sway;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,7 +60,13 @@ class FamiliesTest {
   }
 
   static List<Sway> swaysOfStatedSize() {
-    return List.of(new PowerLaw(2, 0.8, 0.4, 3), new Postures(2, 10), new FreeWithin(2, 10));
+    return List.of(
+        new PowerLaw(2, 0.8, 0.4, 3),
+        new Postures(2, 10),
+        new FreeWithin(2, 10),
+        new Waves(2, 4, 20),
+        new Pushes(2, 4, 8),
+        new Unsteady(new Relaxation(2, 5), 0.4, 8));
   }
 
   /**

@@ -39,7 +39,7 @@ record RealMean(Estimate anteriorMm, Estimate rightMm) {
             new Stance.BothFeetOnOnePlate(Optional.empty()),
             List.of(Side.RIGHT),
             OptionalDouble.empty(),
-            new PlateAccuracy(0, 0, 0),
+            new PlateAccuracy(0, 0, 0, 0),
             Optional.of(stretch));
     try {
       MeanLoad load =

@@ -47,7 +47,7 @@ record StandMeans(int runs, int refused, int covered, double halfWidthSumMm) {
             Sheet.stance(clinic),
             List.of(Side.RIGHT),
             OptionalDouble.empty(),
-            new PlateAccuracy(0, 0, 0),
+            new PlateAccuracy(0, 0, 0, 0),
             Optional.empty());
     try {
       Standing standing = StandAnalysis.analyse(recording, conditions);

@@ -1,6 +1,7 @@
 package caryatid.loadline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
 import caryatid.standing.LineOf;
@@ -27,7 +28,20 @@ class SwingTest {
   @Test
   void oneFootIsTakenToSwingSidewaysAsFarAsForeAndAft() {
     Standing one = of(LineOf.LEFT_FOOT);
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new Swing(5, 15));
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new Swing(5, 15));
+    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(5);
+    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
+  }
+
+  /**
+   * Validation: JCGM 100:2008, G.4.2, a standard uncertainty known to 20 % has 12.5 degrees of
+   * freedom, one known to 40 % 3.125; 1/15 + 1/12.5 = 1/6.818 and 1/15 + 1/3.125 = 1/2.586.
+   */
+  @Test
+  void whatOneFootShowsOfTheBodysSwingIsKnownLessWell() {
+    Standing one = of(LineOf.LEFT_FOOT);
+    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).degreesOfFreedom())
+        .isCloseTo(6.818, within(0.001));
+    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).degreesOfFreedom())
+        .isCloseTo(2.586, within(0.001));
   }
 }

@@ -159,5 +159,15 @@ class DescriptionReaderTest {
     assertThat(accuracy.copMm()).isEqualTo(3);
     assertThat(accuracy.levelRad()).isCloseTo(3.14159265358979e-3, within(1e-15));
     assertThat(accuracy.forceFraction()).isEqualTo(0.005);
+    assertThat(accuracy.leanRad()).isEqualTo(Math.toRadians(0.7));
+  }
+
+  @Test
+  void theLeanOfAPlateCanBeStated() throws BadInput {
+    var accuracy =
+        read("accuracy: {cop-mm: 3, level-deg: 0, force-percent: 0.5, lean-deg: 0.3}\n")
+            .accuracy()
+            .get();
+    assertThat(accuracy.leanRad()).isEqualTo(Math.toRadians(0.3));
   }
 }

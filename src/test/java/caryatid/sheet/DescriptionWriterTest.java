@@ -45,7 +45,7 @@ class DescriptionWriterTest {
       measuring-lines:
         - {name: rear edge, forward-from-mm: -300, registration-mm: 1}
         - {name: midline, rightward-from-mm: 0, registration-mm: 0.5}
-      accuracy: {cop-mm: 2, level-deg: 0.1, force-percent: 0.5}
+      accuracy: {cop-mm: 2, level-deg: 0.1, force-percent: 0.5, lean-deg: 0.3}
       remove-unloaded-offset: yes
       """;
 

@@ -16,13 +16,14 @@ class SheetDoubtsTest {
   @Test
   void aClinicSaysWhatItKnowsBetterAndTheRestStays() throws BadInput {
     Doubts some = Sheets.sheet(Sheets.SHEET + "doubts: {turn-deg: 1.5}\n").doubts();
-    assertThat(some).isEqualTo(Doubts.ASSUMED.known(Math.toRadians(1.5), 6, 4));
+    assertThat(some).isEqualTo(new Doubts(0.002, Math.toRadians(1.5), 30, 100, 1000, 6, 4, 4));
     Doubts all =
         Sheets.sheet(
                 Sheets.SHEET
                     + "doubts: {turn-deg: 0, between-stands-fore-and-aft-mm: 2.5,"
-                    + " between-stands-sideways-mm: 1}\n")
+                    + " between-stands-sideways-mm: 1, foot-line-aside-mm: 20,"
+                    + " body-line-aside-mm: 110, swing-height-mm: 900}\n")
             .doubts();
-    assertThat(all).isEqualTo(Doubts.ASSUMED.known(0, 2.5, 1));
+    assertThat(all).isEqualTo(new Doubts(0.002, 0, 20, 110, 900, 2.5, 1, 4));
   }
 }

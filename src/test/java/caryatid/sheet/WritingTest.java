@@ -56,7 +56,7 @@ class WritingTest {
     assertThat(withLines("accuracy: {cop-mm: 1, level-deg: 0, force-percent: 0, colour: red}\n"))
         .containsExactly(
             "plate.yaml line 3, column 55: unknown key `colour`. Keys that can stand here: cop-mm,"
-                + " level-deg, force-percent.");
+                + " level-deg, force-percent, lean-deg.");
   }
 
   @ParameterizedTest

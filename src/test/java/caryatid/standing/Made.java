@@ -97,7 +97,7 @@ public final class Made {
         stance,
         List.of(prosthetic),
         OptionalDouble.empty(),
-        new PlateAccuracy(0, 0, 0),
+        new PlateAccuracy(0, 0, 0, Math.toRadians(0.7)),
         Optional.empty());
   }
 

@@ -84,7 +84,7 @@ class StandAnalysisTest {
             PLATES,
             List.of(Side.LEFT),
             OptionalDouble.empty(),
-            new PlateAccuracy(2, 0, 0.005),
+            new PlateAccuracy(2, 0, 0.005, 0),
             Optional.empty());
     Standing standing = StandAnalysis.analyse(recording, conditions);
     double fromPlaces = Math.hypot(2 * 0.375, 2 * 0.625);

@@ -8,6 +8,7 @@ import caryatid.recording.Usable;
 import caryatid.samples.FootTrace;
 import caryatid.samples.Stand;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,10 @@ import java.util.Optional;
 final class Measured {
   static final String LEFT_PLATE = "left";
   static final String RIGHT_PLATE = "right";
+
+  /** What carries less is left out on import as well, N. */
+  private static final double LEAST_N = 20;
+
   static final Provenance NOWHERE = new Provenance("simulated", 0, "0".repeat(128));
 
   private Measured() {}
@@ -39,12 +44,14 @@ final class Measured {
     double[] right = new double[foot.size()];
     double[] anterior = new double[foot.size()];
     double[] up = new double[foot.size()];
+    BitSet loaded = new BitSet();
     for (int i = 0; i < up.length; i++) {
       double x = foot.rightMm()[i];
       double y = foot.anteriorMm()[i];
       right[i] = cos * x - sin * y + errors.copMm()[2 * plate];
       anterior[i] = sin * x + cos * y + errors.copMm()[2 * plate + 1];
       up[i] = foot.upN()[i] * (1 + errors.forceFraction()[plate]);
+      loaded.set(i, up[i] >= LEAST_N);
     }
     return new PlateTrack(
         name,
@@ -52,6 +59,6 @@ final class Measured {
         Samples.of(anterior),
         Optional.of(Samples.of(up)),
         Optional.empty(),
-        Usable.all(up.length));
+        new Usable(loaded, up.length));
   }
 }

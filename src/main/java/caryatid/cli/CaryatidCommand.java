@@ -1,6 +1,8 @@
 package caryatid.cli;
 
 import caryatid.workflow.Program;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,10 +13,31 @@ import picocli.CommandLine.Spec;
     name = "caryatid",
     mixinStandardHelpOptions = true,
     version = Program.NAME,
-    description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.",
-    subcommands = {CheckCommand.class, InspectCommand.class, RecordCommand.class})
+    description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.")
 final class CaryatidCommand implements Runnable {
+  private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+  static {
+    COMMANDS.put("check", CheckCommand.class);
+    COMMANDS.put("inspect", InspectCommand.class);
+    COMMANDS.put("record", RecordCommand.class);
+  }
+
   @Spec private CommandSpec spec;
+
+  /**
+   * The program with the command that the arguments name, and with all where they name none: to set
+   * up a command takes longer than some need to run.
+   */
+  static CommandLine readyFor(String... args) {
+    CommandLine program = new CommandLine(new CaryatidCommand());
+    if (args.length > 0 && COMMANDS.containsKey(args[0])) {
+      program.addSubcommand(COMMANDS.get(args[0]));
+    } else {
+      COMMANDS.values().forEach(program::addSubcommand);
+    }
+    return program;
+  }
 
   @Override
   public void run() {

@@ -26,7 +26,7 @@ public final class Main {
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     CommandLine program =
-        new CommandLine(new CaryatidCommand())
+        CaryatidCommand.readyFor(args)
             .setOut(out)
             .setErr(err)
             .setExecutionExceptionHandler(new Failures())

@@ -18,10 +18,24 @@ final class Column {
   private int full;
 
   void add(double value) {
+    room()[within] = value;
+    placed();
+  }
+
+  /** Where the next number goes, at {@link #place()}; it counts once it is {@link #placed()}. */
+  double[] room() {
     if (within == PIECE) {
       grow();
     }
-    piece[within++] = value;
+    return piece;
+  }
+
+  int place() {
+    return within;
+  }
+
+  void placed() {
+    within++;
   }
 
   private void grow() {

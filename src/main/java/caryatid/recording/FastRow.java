@@ -1,105 +1,209 @@
 package caryatid.recording;
 
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.util.Arrays;
+
 /**
- * Reads a row of plain numbers straight from its bytes. Whatever is not plain (a quote, a missing
- * or wrong cell, another count of cells) it leaves to {@link CarefulRow}; where it reads a row,
- * both read the same numbers.
+ * Reads a row of plain numbers straight from a text's bytes, without Strings. Whatever is not plain
+ * (a quote, a missing or wrong cell, another count of cells) it leaves to {@link CarefulRow}; where
+ * it reads a row, both read the same numbers, those of {@link Double#parseDouble}.
+ *
+ * <p>Whole numbers up to 2^53 and powers of ten up to 22 are exact in a double, so that one
+ * division rounds correctly (W. D. Clinger, How to read floating point numbers accurately, PLDI
+ * 1990; from memory); more digits and exponents go to a full parser.
  */
 final class FastRow {
+  /** What {@link #read} gives for a row that is not plain. */
+  static final int NOT_PLAIN = -1;
+
+  private static final double[] TEN = {
+    1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17,
+    1e18, 1e19, 1e20, 1e21, 1e22
+  };
+
+  /** As many digits are below 2^53. */
+  private static final int EXACT_DIGITS = 15;
+
   private final byte delimiter;
   private final boolean blanks;
-  private final NumberBytes number;
-  private final int cells;
-  private final int[] slot;
-  private final double[] values;
+  private final byte mark;
+  private final byte lineEnd;
   private final Column[] columns;
 
-  FastRow(Table table) {
+  /** For each cell of a row its column, and where that takes its next numbers; null if unwanted. */
+  private final Column[] ofCell;
+
+  private final double[][] room;
+  private final Column first;
+  private double[] firstRoom = {};
+
+  /**
+   * @param table whose wanted columns are filled
+   * @param lineEnd the byte that ends a line
+   */
+  FastRow(Table table, byte lineEnd) {
     Dialect dialect = table.head().dialect();
     this.delimiter = (byte) dialect.delimiter().character();
     this.blanks = dialect.delimiter() == Delimiter.BLANK;
-    this.number = new NumberBytes(dialect.mark());
-    this.cells = table.head().columns().size();
-    this.slot = new int[cells];
+    this.mark = (byte) dialect.mark().character();
+    this.lineEnd = lineEnd;
     this.columns = table.columns().values().toArray(new Column[0]);
-    this.values = new double[columns.length];
-    java.util.Arrays.fill(slot, -1);
-    int next = 0;
-    for (int index : table.columns().keySet()) {
-      slot[index] = next++;
-    }
+    this.ofCell = new Column[table.head().columns().size()];
+    this.room = new double[ofCell.length][];
+    table.columns().forEach((index, column) -> ofCell[index] = column);
+    this.first = columns.length == 0 ? new Column() : columns[0];
   }
 
-  /** Reads a line into the table's columns; false, and nothing read, if it is not plain. */
-  boolean read(byte[] bytes, int from, int to) {
-    int end = blanks ? trimBlanks(bytes, from, to) : to;
+  /**
+   * Reads a row into the table's columns. All in one method and in local variables, because it runs
+   * for every number of a recording of an hour.
+   *
+   * @param bytes hold the row, and a line end at {@code limit}
+   * @param from the row's first byte
+   * @param limit past the last byte that is known
+   * @return the index past the row's line end; {@link #NOT_PLAIN}, and nothing read, if the row is
+   *     not plain or goes on beyond the limit
+   */
+  int read(byte[] bytes, int from, int limit) {
+    makeRoom();
+    byte delimiter = this.delimiter;
+    byte mark = this.mark;
+    int place = first.place();
+    int cells = room.length;
     int at = from;
     for (int cell = 0; cell < cells; cell++) {
-      at = slot[cell] < 0 ? skip(bytes, at, end) : take(bytes, at, end, slot[cell]);
-      boolean last = cell == cells - 1;
-      if (at < 0 || (at == end) != last) {
-        return false;
+      at = bytes[at] <= ' ' ? pastBlanks(bytes, at) : at;
+      double[] into = room[cell];
+      if (into == null) {
+        at = pastUnwanted(bytes, at);
+      } else {
+        int start = at;
+        boolean negative = bytes[at] == '-';
+        if (negative || bytes[at] == '+') {
+          at++;
+        }
+        long digits = 0;
+        int count = -at;
+        int digit;
+        while ((digit = bytes[at] - '0') >= 0 && digit <= 9) {
+          digits = digits * 10 + digit;
+          at++;
+        }
+        count += at;
+        int decimals = 0;
+        if (bytes[at] == mark) {
+          decimals = - ++at;
+          while ((digit = bytes[at] - '0') >= 0 && digit <= 9) {
+            digits = digits * 10 + digit;
+            at++;
+          }
+          decimals += at;
+          count += decimals;
+        }
+        if (count == 0) {
+          return NOT_PLAIN;
+        }
+        if (count > EXACT_DIGITS || (bytes[at] | 0x20) == 'e') {
+          at = full(bytes, start, at, into, place);
+        } else {
+          double magnitude = decimals > 0 ? digits / TEN[decimals] : digits;
+          into[place] = negative ? -magnitude : magnitude;
+        }
       }
-      at++;
-    }
-    return keep();
-  }
-
-  /** Past the bytes of a cell that is not wanted; -1 if it is quoted. */
-  private int skip(byte[] bytes, int from, int end) {
-    int at = blanks ? skipBlanks(bytes, from, end) : from;
-    while (at < end && !separates(bytes[at])) {
-      if (bytes[at] == '"') {
-        return -1;
+      if (at < 0) {
+        return NOT_PLAIN;
       }
-      at++;
-    }
-    return at;
-  }
-
-  /** Past the bytes of a cell that holds a number and nothing else; -1 if it does not. */
-  private int take(byte[] bytes, int from, int end, int into) {
-    boolean padded = from < end && bytes[from] <= ' ';
-    int past = number.read(bytes, padded ? skipBlanks(bytes, from, end) : from, end);
-    if (past < 0) {
-      return -1;
-    }
-    values[into] = number.value();
-    int at = past;
-    while (at < end && !separates(bytes[at])) {
-      if (bytes[at] != ' ' && bytes[at] != '\t') {
-        return -1;
+      byte next = bytes[at];
+      if (next == delimiter && cell + 1 < cells) {
+        at++;
+      } else if (next > ' ' || (at = pastCell(bytes, at, cell + 1 == cells)) < 0) {
+        return NOT_PLAIN;
       }
-      at++;
     }
-    return at;
+    return rowEnd(bytes, at, limit);
   }
 
-  private boolean separates(byte b) {
-    return b == delimiter || (blanks && b == '\t');
-  }
-
-  private boolean keep() {
-    for (int i = 0; i < columns.length; i++) {
-      columns[i].add(values[i]);
+  private void makeRoom() {
+    double[] now = first.room();
+    if (now != firstRoom) {
+      firstRoom = now;
+      for (int cell = 0; cell < ofCell.length; cell++) {
+        room[cell] = ofCell[cell] == null ? null : ofCell[cell].room();
+      }
     }
-    return true;
   }
 
-  /** Past blanks, but never past a delimiter. */
-  private int skipBlanks(byte[] bytes, int from, int to) {
+  /** Past the blanks behind a cell, and the delimiter if another cell follows. */
+  private int pastCell(byte[] bytes, int from, boolean last) {
+    int at = pastBlanks(bytes, from);
+    if (last) {
+      return at;
+    }
+    if (blanks) {
+      return at > from ? at : NOT_PLAIN;
+    }
+    return bytes[at] == delimiter ? at + 1 : NOT_PLAIN;
+  }
+
+  /** Past the line end; the row counts only now. */
+  private int rowEnd(byte[] bytes, int from, int limit) {
     int at = from;
-    while (at < to && (bytes[at] == ' ' || (bytes[at] == '\t' && delimiter != '\t'))) {
+    if (bytes[at] == '\r' && lineEnd != '\r') {
+      at++;
+    }
+    if (at >= limit || bytes[at] != lineEnd) {
+      return NOT_PLAIN;
+    }
+    for (Column column : columns) {
+      column.placed();
+    }
+    return at + 1;
+  }
+
+  /** Past the bytes of a cell that is not wanted; below 0 if it is quoted. */
+  private int pastUnwanted(byte[] bytes, int from) {
+    int at = from;
+    while (bytes[at] != delimiter && bytes[at] != lineEnd && bytes[at] != '\r') {
+      if (bytes[at] == '"' || (blanks && bytes[at] == '\t')) {
+        return bytes[at] == '"' ? NOT_PLAIN : at;
+      }
       at++;
     }
     return at;
   }
 
-  private static int trimBlanks(byte[] bytes, int from, int to) {
-    int at = to;
-    while (at > from && (bytes[at - 1] == ' ' || bytes[at - 1] == '\t')) {
-      at--;
+  /** Past blanks, but never past a delimiter that is one. */
+  private int pastBlanks(byte[] bytes, int from) {
+    int at = from;
+    while (bytes[at] == ' ' || (bytes[at] == '\t' && delimiter != '\t')) {
+      at++;
     }
     return at;
+  }
+
+  /**
+   * Reads a number of many digits or with an exponent; the index past it, below 0 if there is none.
+   */
+  private int full(byte[] bytes, int from, int digitsEnd, double[] into, int place) {
+    int to = (bytes[digitsEnd] | 0x20) == 'e' ? pastExponent(bytes, digitsEnd + 1) : digitsEnd;
+    if (to < 0) {
+      return NOT_PLAIN;
+    }
+    byte[] plain = Arrays.copyOfRange(bytes, from, to);
+    for (int i = 0; i < plain.length; i++) {
+      plain[i] = plain[i] == mark ? (byte) '.' : plain[i];
+    }
+    into[place] = JavaDoubleParser.parseDouble(plain, 0, plain.length);
+    return Double.isFinite(into[place]) ? to : NOT_PLAIN;
+  }
+
+  /** The index past an exponent's digits; below 0 if it has none. */
+  private static int pastExponent(byte[] bytes, int from) {
+    int at = bytes[from] == '-' || bytes[from] == '+' ? from + 1 : from;
+    int digits = at;
+    while (bytes[at] >= '0' && bytes[at] <= '9') {
+      at++;
+    }
+    return at > digits ? at : NOT_PLAIN;
   }
 }

@@ -33,7 +33,10 @@ final class Lines {
   private final Charset charset;
   private final byte end;
   private final Deque<Held> ahead = new ArrayDeque<>();
+
+  /** Holds a line end at the limit, so that who looks for one need not look for the limit. */
   private byte[] buffer = new byte[1 << 18];
+
   private int next;
   private int limit;
   private byte[] bytes = buffer;
@@ -46,6 +49,7 @@ final class Lines {
     this.in = in;
     this.charset = charset;
     this.end = end;
+    buffer[limit] = end;
   }
 
   /** A line is longer than {@link #LONGEST} bytes. */
@@ -68,6 +72,37 @@ final class Lines {
     }
     number++;
     return true;
+  }
+
+  /** Whether the next line, if there is one, begins in the buffer. */
+  boolean buffered() {
+    return ahead.isEmpty();
+  }
+
+  /** Bytes with a line end at {@link #limit()}, which need not be one of the text. */
+  byte[] buffer() {
+    return buffer;
+  }
+
+  /** Where the next line begins in the buffer. */
+  int unread() {
+    return next;
+  }
+
+  /** Past the last byte in the buffer. */
+  int limit() {
+    return limit;
+  }
+
+  /** Goes past the next line, which ends before an index of the buffer. */
+  void pass(int past) {
+    next = past;
+    number++;
+  }
+
+  /** What ends a line. */
+  byte end() {
+    return end;
   }
 
   /** The lines after the present one, as many as there are up to a count; they stay ahead. */
@@ -142,9 +177,8 @@ final class Lines {
   private int lineEnd(int from) {
     byte[] read = buffer;
     byte sought = end;
-    int most = limit;
     int at = from;
-    while (at < most && read[at] != sought) {
+    while (read[at] != sought) {
       at++;
     }
     return at;
@@ -169,8 +203,9 @@ final class Lines {
     buffer = larger;
     next = 0;
     limit = kept;
-    int count = in.read(buffer, kept, buffer.length - kept);
+    int count = in.read(buffer, kept, buffer.length - kept - 1);
     limit += Math.max(count, 0);
+    buffer[limit] = end;
     return count > 0;
   }
 }

@@ -71,6 +71,9 @@ final class PlateViews {
   }
 
   private double force(int row) {
+    if (columns.length == 1) {
+      return scale * columns[0].at(row);
+    }
     double sum = 0;
     for (Column column : columns) {
       sum += column.at(row);

@@ -20,12 +20,13 @@ record Rows(int start, int end, List<List<String>> rows) {
     for (int i = 0; i < lines.size(); i++) {
       List<String> cells = delimiter.split(lines.get(i));
       boolean blank = lines.get(i).isBlank();
-      boolean goesOn = isRow(cells) && (rows.isEmpty() || rows.get(0).size() == cells.size());
+      boolean row = isRow(cells);
+      boolean goesOn = row && (rows.isEmpty() || rows.get(0).size() == cells.size());
       if (!goesOn && !blank && !rows.isEmpty()) {
         runs.add(new Rows(start, i, rows));
         rows = new ArrayList<>();
       }
-      if (isRow(cells)) {
+      if (row) {
         start = rows.isEmpty() ? i : start;
         rows.add(cells);
       }
@@ -38,6 +39,9 @@ record Rows(int start, int end, List<List<String>> rows) {
 
   /** Whether cells are a row: more numbers and times than text, in two cells or more. */
   static boolean isRow(List<String> cells) {
+    if (cells.size() < 2) {
+      return false;
+    }
     int numbers = 0;
     int texts = 0;
     for (String cell : cells) {
@@ -45,7 +49,7 @@ record Rows(int start, int end, List<List<String>> rows) {
       numbers += kind == Cell.NUMBER || kind == Cell.CLOCK ? 1 : 0;
       texts += kind == Cell.TEXT ? 1 : 0;
     }
-    return cells.size() >= 2 && numbers > texts;
+    return numbers > texts;
   }
 
   int cells() {

@@ -69,16 +69,29 @@ final class TableReader {
   }
 
   private void rows(Table table) throws IOException {
-    FastRow fast = new FastRow(table);
+    FastRow fast = new FastRow(table, lines.end());
     CarefulRow careful = new CarefulRow(table, notes);
-    while (!notes.full() && lines.next()) {
-      if (fast.read(lines.bytes(), lines.from(), lines.to())) {
-        table.lines().add(lines.number());
-      } else if (careful.read(lines.text(), lines.number(), lines.ended())
-          == CarefulRow.Outcome.OTHER) {
+    while (true) {
+      plainRows(fast, table.lines());
+      if (notes.full() || !lines.next()) {
+        return;
+      }
+      if (careful.read(lines.text(), lines.number(), lines.ended()) == CarefulRow.Outcome.OTHER) {
         lines.back();
         return;
       }
+    }
+  }
+
+  /** The rows from here on that are plain and wholly in the buffer. */
+  private void plainRows(FastRow fast, RowLines rows) {
+    while (lines.buffered()) {
+      int past = fast.read(lines.buffer(), lines.unread(), lines.limit());
+      if (past < 0) {
+        return;
+      }
+      lines.pass(past);
+      rows.add(lines.number());
     }
   }
 

@@ -68,11 +68,13 @@ final class TrackOddities {
     int spikes = 0;
     double before = series.at(0);
     double here = series.at(1);
-    for (int i = 2; i < series.size(); i++) {
-      double after = series.at(i);
-      boolean up = here - before > limit && here - after > limit;
-      boolean down = before - here > limit && after - here > limit;
-      spikes += (up || down) && usable(i - 1) ? 1 : 0;
+    double[] values = series.shared();
+    for (int i = 2; i < values.length; i++) {
+      double after = values[i];
+      double step = here - before;
+      if ((step > limit && here - after > limit) || (step < -limit && after - here > limit)) {
+        spikes += usable(i - 1) ? 1 : 0;
+      }
       before = here;
       here = after;
     }

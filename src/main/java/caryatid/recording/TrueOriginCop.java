@@ -12,7 +12,7 @@ import caryatid.geometry.Direction;
  * as it is.
  */
 final class TrueOriginCop {
-  private final Axes axes;
+  private final int up;
   private final double[] originMm;
 
   /**
@@ -22,18 +22,18 @@ final class TrueOriginCop {
     if (!axes.rightHanded()) {
       throw new IllegalArgumentException("moments about left-handed axes: " + axes);
     }
-    this.axes = axes;
+    this.up = axes.up().axis();
     this.originMm = new double[] {origin.xMm(), origin.yMm(), origin.zMm()};
   }
 
   /** The other horizontal axis, about which the moment acts that moves the centre along one. */
   int momentAxis(Direction along) {
-    return 3 - along.axis() - axes.up().axis();
+    return 3 - along.axis() - up;
   }
 
   /** Whether horizontal forces count: the origin lies below the surface. */
   boolean needsHorizontalForce() {
-    return originMm[axes.up().axis()] != 0;
+    return originMm[up] != 0;
   }
 
   /**
@@ -47,9 +47,9 @@ final class TrueOriginCop {
    */
   double at(Direction along, double momentNmm, double alongN, double verticalN) {
     int i = along.axis();
-    int k = axes.up().axis();
-    int permutation = (k - i + 3) % 3 == 1 ? 1 : -1;
-    double r = originMm[i] + (permutation * momentNmm - originMm[k] * alongN) / verticalN;
+    boolean follows = up == (i == 2 ? 0 : i + 1);
+    double turnedNmm = follows ? momentNmm : -momentNmm;
+    double r = originMm[i] + (turnedNmm - originMm[up] * alongN) / verticalN;
     return along.sign() * r;
   }
 }

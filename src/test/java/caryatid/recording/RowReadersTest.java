@@ -95,19 +95,25 @@ class RowReadersTest {
     Random random = new Random(20260304);
     Table fast = table(dialect);
     Table careful = table(dialect);
-    FastRow fastRow = new FastRow(fast);
+    FastRow fastRow = new FastRow(fast, (byte) '\n');
     Notebook notes = new Notebook("test");
     CarefulRow carefulRow = new CarefulRow(careful, notes);
     for (int i = 0; i < rows; i++) {
       String line = line(random, dialect);
-      byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
-      if (fastRow.read(bytes, 0, bytes.length)) {
+      byte[] bytes = (line + ends(random) + "\n").getBytes(StandardCharsets.UTF_8);
+      int past = fastRow.read(bytes, 0, bytes.length - 1);
+      if (past != FastRow.NOT_PLAIN) {
+        assertThat(past).isEqualTo(bytes.length - 1);
         assertThat(carefulRow.read(line, 2, true)).as(line).isEqualTo(CarefulRow.Outcome.ROW);
         assertThat(notes.problems()).as(line).isEmpty();
         assertThat(last(fast)).as(line).isEqualTo(last(careful));
       }
     }
     return fast.column(0).size();
+  }
+
+  private static String ends(Random random) {
+    return random.nextBoolean() ? "\n" : "\r\n";
   }
 
   private static String line(Random random, Dialect dialect) {
@@ -126,25 +132,36 @@ class RowReadersTest {
   @Test
   void numbersAreRoundedCorrectly() {
     Random random = new Random(20260305);
-    NumberBytes numbers = new NumberBytes(DecimalMark.POINT);
     for (int i = 0; i < 50_000; i++) {
       String text = number(random);
-      byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
-      assertThat(numbers.read(bytes, 0, bytes.length)).as(text).isEqualTo(bytes.length);
-      if (Double.doubleToRawLongBits(numbers.value())
-          != Double.doubleToRawLongBits(Double.parseDouble(text))) {
-        assertThat(numbers.value()).as(text).isEqualTo(Double.parseDouble(text));
-      }
+      Table table = table(new Dialect(Delimiter.COMMA, DecimalMark.POINT));
+      assertThat(read(table, text + ",x,0,0,0\n\n", 1)).as(text).isPositive();
+      assertThat(table.column(0).at(0)).as(text).isEqualTo(Double.parseDouble(text));
     }
   }
 
   @Test
   void whatIsNoPlainNumberIsLeftToTheOtherReader() {
-    NumberBytes numbers = new NumberBytes(DecimalMark.POINT);
     for (String text :
         List.of("", "-", ".", "1e", "1e+", "e5", "0x10", "1_0", "1,5", "NaN", "1e400", "1d")) {
-      byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
-      assertThat(numbers.read(bytes, 0, bytes.length)).as(text).isNotEqualTo(bytes.length);
+      Table table = table(new Dialect(Delimiter.SEMICOLON, DecimalMark.POINT));
+      assertThat(read(table, text + ";x;0;0;0\n\n", 1)).as(text).isEqualTo(FastRow.NOT_PLAIN);
+      assertThat(table.column(0).size()).isZero();
     }
+  }
+
+  @Test
+  void aRowThatMayGoOnBeyondTheBufferIsLeftToTheOtherReader() {
+    Table table = table(new Dialect(Delimiter.COMMA, DecimalMark.POINT));
+    assertThat(read(table, "1,x,0,0,12\n", 1)).isEqualTo(FastRow.NOT_PLAIN);
+    assertThat(read(table, "1,x,0,0,12\r\n", 1)).isEqualTo(FastRow.NOT_PLAIN);
+    assertThat(read(table, "1,x,0,0,12\n\n", 1)).isEqualTo(11);
+    assertThat(table.column(0).size()).isEqualTo(1);
+  }
+
+  /** Reads a row, the last bytes of the text lying beyond what is known. */
+  private static int read(Table table, String text, int beyond) {
+    byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
+    return new FastRow(table, (byte) '\n').read(bytes, 0, bytes.length - beyond);
   }
 }

@@ -16,12 +16,19 @@ import java.util.function.Function;
  */
 record Pairing(Differences fore, Differences side) {
 
+  /**
+   * Each part of a stand with the next of the same stand: nothing differs between them but sway.
+   */
+  static Pairing parts(List<List<RealMean>> stands) {
+    Pairing pairing = new Pairing(new Differences(0), new Differences(0));
+    stands.forEach(pairing::addNeighbours);
+    return pairing;
+  }
+
   /** Each stand with the next; the program's default stands for what differs between stands. */
   static Pairing neighbours(List<RealMean> means) {
     Pairing pairing = withDefaults();
-    for (int i = 0; i + 1 < means.size(); i++) {
-      pairing.add(means.get(i), means.get(i + 1));
-    }
+    pairing.addNeighbours(means);
     return pairing;
   }
 
@@ -44,9 +51,7 @@ record Pairing(Differences fore, Differences side) {
       List<RealMean> three = means.subList(i, i + 3);
       threes.add(new RealMean(state(three, RealMean::anteriorMm), state(three, RealMean::rightMm)));
     }
-    for (int i = 0; i + 1 < threes.size(); i++) {
-      pairing.add(threes.get(i), threes.get(i + 1));
-    }
+    pairing.addNeighbours(threes);
     return pairing;
   }
 
@@ -62,6 +67,12 @@ record Pairing(Differences fore, Differences side) {
     return new Pairing(
         new Differences(Clinic.DOUBTS.sagittalRepeatMm()),
         new Differences(Clinic.DOUBTS.frontalRepeatMm()));
+  }
+
+  private void addNeighbours(List<RealMean> means) {
+    for (int i = 0; i + 1 < means.size(); i++) {
+      add(means.get(i), means.get(i + 1));
+    }
   }
 
   private void add(RealMean a, RealMean b) {

@@ -5,16 +5,21 @@ import static caryatid.calibration.Table.number;
 import caryatid.recording.Importer;
 import caryatid.recording.NamedBytes;
 import caryatid.recording.PlateDescription;
+import caryatid.recording.PlateTrack;
 import caryatid.recording.Recording;
+import caryatid.recording.Samples;
 import caryatid.remark.BadInput;
+import caryatid.samples.Measures;
 import caryatid.sheet.DescriptionReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -50,6 +55,7 @@ public final class RealStands {
     Path page = Path.of(arguments[1]);
     Page.put(page, "parts of one stand", parts(stands));
     Page.put(page, "stands among each other", runs(stands));
+    Page.put(page, "two directions", directions(stands));
   }
 
   private static List<Recording> read(Path folder) throws IOException, BadInput {
@@ -67,11 +73,36 @@ public final class RealStands {
     return stands;
   }
 
+  /** How far sway sideways and fore and aft differ from stand to stand, first 20 s of each. */
+  private static Table directions(List<Recording> stands) {
+    double[] logs =
+        stands.stream()
+            .mapToDouble(
+                s -> Math.log(sd(s, PlateTrack::copRightMm) / sd(s, PlateTrack::copAnteriorMm)))
+            .sorted()
+            .toArray();
+    double median = (logs[(logs.length - 1) / 2] + logs[logs.length / 2]) / 2;
+    Table table = new Table("stands", "median ratio", "standard deviation of its logarithm");
+    table.row(number(logs.length, 0), number(Math.exp(median), 2), number(Measures.sd(logs), 2));
+    return table;
+  }
+
+  private static double sd(Recording stand, Function<PlateTrack, Samples> direction) {
+    double[] all = direction.apply(stand.plates().get(0)).shared();
+    return Measures.sd(Arrays.copyOf(all, (int) (20 * stand.rateHz())));
+  }
+
   /** Neighbouring parts of each stand: both are means of the same stand. */
   private static Table parts(List<Recording> stands) {
     Table table =
         new Table(
-            "stands", "parts", "pairs", "within their 95 %, %", "rms of difference over its u");
+            "stands",
+            "parts",
+            "pairs",
+            "fore and aft: within their 95 %, %",
+            "rms of difference over its u",
+            "sideways: within, %",
+            "rms");
     parts(table, "real", stands);
     for (Family family : Families.CHOSEN_ON) {
       parts(table, "simulated: " + family.title(), Simulated.stands(family, 300));
@@ -81,19 +112,11 @@ public final class RealStands {
 
   private static void parts(Table table, String title, List<Recording> stands) {
     for (int count : new int[] {2, 3, 6}) {
-      Differences differences = new Differences(0);
-      for (Recording stand : stands) {
-        List<RealMean> means = RealMean.parts(stand, count);
-        for (int i = 0; i + 1 < means.size(); i++) {
-          differences.add(means.get(i).anteriorMm(), means.get(i + 1).anteriorMm());
-        }
-      }
-      table.row(
+      row(
+          table,
           title,
           count + " of " + 60 / count + " s",
-          number(differences.count(), 0),
-          number(differences.withinPercent(), 1),
-          number(differences.rms(), 2));
+          Pairing.parts(stands.stream().map(stand -> RealMean.parts(stand, count)).toList()));
     }
   }
 
@@ -114,18 +137,18 @@ public final class RealStands {
               .map(stand -> RealMean.parts(stand, 3).get(0))
               .toList();
       String title = number(run + 1, 0);
-      runs(table, title, "a stand and the next", Pairing.neighbours(means));
-      runs(table, title, "any two stands", Pairing.all(means));
-      runs(table, title, "three stands and the next three", Pairing.threes(means));
+      row(table, title, "a stand and the next", Pairing.neighbours(means));
+      row(table, title, "any two stands", Pairing.all(means));
+      row(table, title, "three stands and the next three", Pairing.threes(means));
     }
     return table;
   }
 
-  private static void runs(Table table, String run, String compared, Pairing pairing) {
+  private static void row(Table table, String stands, String compared, Pairing pairing) {
     Differences fore = pairing.fore();
     Differences side = pairing.side();
     table.row(
-        run,
+        stands,
         compared,
         number(fore.count(), 0),
         number(fore.withinPercent(), 1),

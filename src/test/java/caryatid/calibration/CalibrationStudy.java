@@ -37,8 +37,10 @@ public final class CalibrationStudy {
     }
     Page.put(page, "stands " + which, tables.standMeans(families));
     Page.put(page, "alignments " + which, tables.alignments(plans(families, chosenOn)));
+    if (!chosenOn) {
+      Page.put(page, "two and five " + which, tables.alignments(twoAndFive(families)));
+    }
     if (which.equals("held-back")) {
-      Page.put(page, "alignments of two and five", tables.alignments(twoAndFive(families)));
       Page.put(page, "beyond", tables.alignments(beyond(families.get(0))));
     }
   }

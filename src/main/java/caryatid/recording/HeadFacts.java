@@ -67,8 +67,7 @@ final class HeadFacts {
   }
 
   private void columns(PlatePlan plan) {
-    boolean described = !plan.layout().columns().isEmpty() || !plan.sensors().isEmpty();
-    Basis basis = described ? Basis.DESCRIBED : Basis.CONCLUDED;
+    Basis basis = plan.layout().columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED;
     if (!plan.columns().isEmpty()) {
       String columns =
           plan.columns().entrySet().stream()
@@ -82,7 +81,7 @@ final class HeadFacts {
               .sorted(Map.Entry.comparingByValue())
               .map(Map.Entry::getKey)
               .collect(Collectors.joining(", "));
-      fact(Aspect.CELLS, basis, Argument.text(plan.name()), Argument.text(cells));
+      fact(Aspect.CELLS, Basis.DESCRIBED, Argument.text(plan.name()), Argument.text(cells));
     }
   }
 

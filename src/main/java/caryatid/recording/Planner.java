@@ -113,7 +113,29 @@ final class Planner {
         .map(Planner::columnNames)
         .orElse(List.of())
         .forEach(name -> find(name, head, notes).ifPresent(i -> sensors.put(name, i)));
+    wholeWeight(layout, head, sensors.values()).ifPresent(i -> columns.put(Channel.FORCE_Z, i));
     return Optional.of(new PlatePlan(layout, columns, sensors));
+  }
+
+  /** The one column that says what a lone platform of load cells carries in all. */
+  private OptionalInt wholeWeight(PlateLayout layout, Head head, Collection<Integer> cells) {
+    boolean alone = description.map(d -> d.plates().size() == 1).orElse(false);
+    boolean sought =
+        alone
+            && layout.columns().isEmpty()
+            && layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+    int vertical = description.flatMap(PlateDescription::axes).map(a -> a.up().axis()).orElse(2);
+    int[] found =
+        IntStream.range(0, sought ? head.columns().size() : 0)
+            .filter(i -> !cells.contains(i))
+            .filter(i -> Role.wholeWeight(head.columns().get(i), vertical))
+            .filter(i -> readable(head.columns().get(i)))
+            .toArray();
+    return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();
+  }
+
+  private static boolean readable(ColumnName column) {
+    return column.unit().isEmpty() || column.unit().flatMap(ForceUnit::named).isPresent();
   }
 
   /** A plate described without columns is the one of its name, or the only one. */

@@ -46,6 +46,19 @@ record PlatePlan(PlateLayout layout, Map<Channel, Integer> columns, Map<String, 
     return Stream.concat(columns.values().stream(), sensors.values().stream());
   }
 
+  /**
+   * The columns whose unit is a quantity's: its channels; of a platform of load cells the cells,
+   * not the weight beside them, which may be in another unit.
+   */
+  Stream<Integer> holding(Channel.Quantity quantity) {
+    boolean cells = layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+    return cells && quantity == Channel.Quantity.FORCE
+        ? sensors.values().stream().sorted()
+        : columns.entrySet().stream()
+            .filter(c -> c.getKey().quantity() == quantity)
+            .map(Map.Entry::getValue);
+  }
+
   /** A plate of which only the name is known. */
   static PlateLayout bare(String name) {
     return new PlateLayout(

@@ -72,6 +72,14 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
           "c",
           "mom");
 
+  /** Words for all plates or all cells together. */
+  private static final Set<String> TOGETHER =
+      Set.of("total", "sum", "net", "combined", "whole", "gesamt", "summe", "totale", "suma");
+
+  /** Words for what a platform of load cells carries in all. */
+  private static final Set<String> WEIGHT =
+      Set.of("weight", "bodyweight", "load", "gewicht", "last", "poids", "charge", "peso", "carga");
+
   /** Words beside which v and p mean a force and its point, not a velocity and a position. */
   private static final Set<String> FORCE_CONTEXT =
       Set.of("ground", "force", "forces", "grf", "torque");
@@ -92,6 +100,21 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
       return new Role(Kind.INDEX, Optional.empty(), "");
     }
     return compact(words).or(() -> spelled(words)).orElse(OTHER);
+  }
+
+  /**
+   * Whether a column's name says that it holds the whole weight beside load cells: {@code Weight},
+   * {@code total force}, or a lone vertical force.
+   *
+   * @param vertical the export's vertical axis: 0 for x, 1 for y, 2 for z
+   */
+  static boolean wholeWeight(ColumnName column, int vertical) {
+    List<String> words = column.words();
+    Optional<Channel> channel = of(column).channel().filter(c -> of(column).plate().isEmpty());
+    return channel.equals(Optional.of(Channel.of(Channel.Quantity.FORCE, vertical)))
+        || (words.stream().anyMatch(w -> TOGETHER.contains(w) || WEIGHT.contains(w))
+            && words.stream()
+                .allMatch(w -> TOGETHER.contains(w) || WEIGHT.contains(w) || FILLERS.contains(w)));
   }
 
   private static Optional<Role> compact(List<String> words) {

@@ -363,10 +363,7 @@ class BadExportTest {
             + " for the centre of pressure.",
         "stand.csv line 2, column CoPy: expected a unit of the centre of pressure, found 'furlong'."
             + " Export in another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch"
-            + " for the centre of pressure.",
-        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 2.0"
-            + " mm from the export's zero if in mm, 20.0 mm if in cm, 2000.0 mm if in m, 50.8 mm if in"
-            + " inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.");
+            + " for the centre of pressure.");
   }
 
   /** The remedy names what the centre of pressure was computed from. */

@@ -167,27 +167,6 @@ class ValuesTest {
   }
 
   @Test
-  void aWeightThatIsNotTheSumOfItsCellsIsRemarked() throws BadInput {
-    Sensors cells =
-        new Sensors.LoadCells(
-            java.util.List.of(
-                new Sensors.LoadCell("A", -100, 0), new Sensors.LoadCell("B", 100, 0)));
-    Described.Plate plate =
-        new Described.Plate("plate 1")
-            .force(ForceUnit.N)
-            .sensors(cells)
-            .column(Channel.FORCE_Z, "Weight");
-    assertThat(
-            Exports.remarks(
-                Exports.read(
-                    export("A,B,Weight", 50, i -> "400,400,820"),
-                    new Described().rate(100).plate(plate).get())))
-        .contains(
-            "plate 1: the load cells add up to 800 N, the column of the weight says 820 N. The cells"
-                + " are used.");
-  }
-
-  @Test
   void fewerRowsThanStatedAreRemarked() throws BadInput {
     NamedBytes export =
         Exports.text("Number of samples: 60\n" + COP_AND_FORCE + "\n" + "800,1,2\n".repeat(50));

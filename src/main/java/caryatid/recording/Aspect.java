@@ -20,6 +20,9 @@ public enum Aspect implements Topic {
   UNUSED,
   UNIT,
   TIMES,
+  NUMBERS,
+  /** A column named as one of numbers, which does not count. */
+  NO_NUMBERS,
   TIMES_OF_DAY,
   RATE,
   DURATION,

@@ -14,7 +14,7 @@ enum Cell {
 
   private static final Pattern MISSING =
       Pattern.compile(
-          "[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*",
+          "[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*|n/a|null|-{1,3}",
           Pattern.CASE_INSENSITIVE);
 
   static Cell of(String cell) {

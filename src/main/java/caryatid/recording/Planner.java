@@ -39,12 +39,21 @@ final class Planner {
     OptionalInt time = time(head, notes);
     refuseTwoMeanings(time, plates, head, notes);
     List<PlatePlan> telling = plates.stream().filter(PlatePlan::tellsCop).toList();
-    return new Plan(time, telling, notes.problems());
+    return new Plan(time, index(time, telling, head), telling, notes.problems());
   }
 
   private OptionalInt time(Head head, Notebook notes) {
     Optional<String> called = description.flatMap(d -> d.time().column());
     return called.isPresent() ? find(called.get(), head, notes) : ofKind(head, Role.Kind.TIME);
+  }
+
+  /** Without times, a column that counts the samples tells which are missing. */
+  private static OptionalInt index(OptionalInt time, List<PlatePlan> plates, Head head) {
+    OptionalInt index = time.isPresent() ? OptionalInt.empty() : ofKind(head, Role.Kind.INDEX);
+    boolean taken =
+        index.isPresent()
+            && plates.stream().flatMap(PlatePlan::wanted).anyMatch(i -> i == index.getAsInt());
+    return taken ? OptionalInt.empty() : index;
   }
 
   private static void refuseTwoMeanings(

@@ -65,13 +65,18 @@ public enum Reading implements Topic {
   NO_RATE,
   /** Arguments: number of rows, what is stated. */
   RATE_UNCLEAR,
+  /** The samples' numbers skip some, evenly. */
+  RATE_OF_ROWS,
   NO_TIME,
+  /** The same of a column that counts the samples. */
+  NO_INDEX,
   TIME_UNIT,
   UNKNOWN_TIME_UNIT,
   TIME_UNIT_WRONG,
   /** The description's unit makes no rate of a force plate, but another one does. */
   TIME_UNIT_DESCRIBED,
   TIME_BACK,
+  INDEX_BACK,
   GAPS,
   RATES_DIFFER;
 
@@ -92,6 +97,7 @@ public enum Reading implements Topic {
           EXPORT_ORIGIN,
           NO_RATE,
           RATE_UNCLEAR,
+          RATE_OF_ROWS,
           TIME_UNIT,
           TIME_UNIT_WRONG ->
           true;

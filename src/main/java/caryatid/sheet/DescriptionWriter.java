@@ -57,7 +57,13 @@ public final class DescriptionWriter {
     comments(
         EnumSet.of(Reading.WHICH_RECORDING, Reading.THOUSANDS, Reading.TWICE, Reading.NO_NAMES));
     flow("export", export(draft.form()));
-    comments(EnumSet.of(Reading.NO_RATE, Reading.TIME_UNIT, Reading.TIME_UNIT_WRONG));
+    comments(
+        EnumSet.of(
+            Reading.NO_RATE,
+            Reading.RATE_UNCLEAR,
+            Reading.RATE_OF_ROWS,
+            Reading.TIME_UNIT,
+            Reading.TIME_UNIT_WRONG));
     flow("time", time(draft.time()));
     comments(EnumSet.of(Reading.AXES));
     flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
@@ -109,7 +115,9 @@ public final class DescriptionWriter {
     time.column().ifPresent(c -> values.put("column", YamlWords.text(c)));
     time.unit().ifPresent(u -> values.put("unit", Forms.wordFor(u)));
     time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
-    if (open.containsKey(Reading.NO_RATE)) {
+    if (open.containsKey(Reading.NO_RATE)
+        || open.containsKey(Reading.RATE_UNCLEAR)
+        || open.containsKey(Reading.RATE_OF_ROWS)) {
       values.put("rate-hz", UNKNOWN);
     }
     if (open.containsKey(Reading.TIME_UNIT) || open.containsKey(Reading.TIME_UNIT_WRONG)) {

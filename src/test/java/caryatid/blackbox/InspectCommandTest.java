@@ -73,7 +73,7 @@ class InspectCommandTest {
             "cells are parted by commas (concluded: so the rows have 4 cells each)",
             "decimals stand behind a point (concluded: as in 0.0)",
             "column names in line 1 (concluded: text above the numbers)",
-            "30 rows from line 2 on (concluded: the first line of numbers)",
+            "rows: 30, from line 2 on (concluded: the first line of numbers)",
             COLUMNS_OF_ONE,
             "times in column Time (s), in s (stated in the file)",
             "10.0 Hz for 2.90 s (concluded: from the first and the last time)",
@@ -111,7 +111,7 @@ class InspectCommandTest {
             "axes: {right: +x, anterior: +y, up: +z} (from the plate description)",
             "mean force while loaded: the weight of 81.6 kg",
             "vertical force over time, up to 800 N:",
-            "- Note: plate 1: 10 samples with less than 20 N on the plate are left out.")
+            "- Note: plate 1: samples with less than 20 N on the plate, left out: 10.")
         .endsWith("The file can be used with this description.")
         .noneMatch(line -> line.contains("nowhere"));
   }
@@ -206,14 +206,14 @@ class InspectCommandTest {
     String text = Files.readString(folder.resolve("stand.csv"));
     Files.writeString(
         folder.resolve("stand.csv"),
-        text.replace("1.5,800", "1.5,n/a").replace("2.0,800,0.01", "2.0,800"));
+        text.replace("1.5,800", "1.5,abc").replace("2.0,800,0.01", "2.0,800"));
     Run run = Run.caryatid("inspect", file("stand.csv"), "--plate", file("plate.yaml"));
     assertThat(run.code()).isEqualTo(1);
     assertThat(lines(run))
         .contains(COLUMNS_OF_ONE)
         .containsSequence(
             "What is wrong with the file",
-            "- line 17, column Fz: expected a number, found 'n/a'. Delete the row or export again.",
+            "- line 17, column Fz: expected a number, found 'abc'. Delete the row or export again.",
             "- line 22: expected 4 cells, found 3. Delete the row or export again.",
             "",
             "The file cannot be used.");

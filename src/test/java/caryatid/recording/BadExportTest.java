@@ -66,9 +66,9 @@ class BadExportTest {
   @Test
   void textInACell() {
     refused(
-        Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,n/a,1,2", "0.02,800,1,2"),
+        Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,abc,1,2", "0.02,800,1,2"),
         USUAL,
-        "stand.csv line 3, column Fz: expected a number, found 'n/a'. Delete the row or export"
+        "stand.csv line 3, column Fz: expected a number, found 'abc'. Delete the row or export"
             + " again.");
   }
 

@@ -125,7 +125,7 @@ enum Damage {
     this.needsTimes = needsTimes;
   }
 
-  /** Whether only a column of times can show it. */
+  /** Whether only a column of times or numbers can show it. */
   boolean needsTimes() {
     return needsTimes;
   }

@@ -36,6 +36,10 @@ final class RandomExport {
   final double rateHz;
   final List<double[][]> truth = new ArrayList<>();
   final boolean timed;
+
+  /** Whether a column counts the samples, as some exports without times have it. */
+  final boolean numbered;
+
   private final Kind kind;
   private final UnitStyle style;
   private final Axes axes;
@@ -68,6 +72,10 @@ final class RandomExport {
     mark = delimiter == Delimiter.COMMA ? DecimalMark.POINT : pick(DecimalMark.values());
     if (timed) {
       columns.add(new Column("Time", timeUnit.name().toLowerCase(Locale.ROOT), times()));
+    }
+    numbered = !timed && random.nextBoolean();
+    if (numbered) {
+      columns.add(new Column(pick("Sample", "Frame", "Seq"), "", numbers()));
     }
     int plates = 1 + random.nextInt(3);
     for (int plate = 1; plate <= plates; plate++) {
@@ -104,6 +112,13 @@ final class RandomExport {
       times[i] = i / rateHz / timeUnit.seconds();
     }
     return times;
+  }
+
+  private double[] numbers() {
+    double[] numbers = new double[rows];
+    int first = random.nextInt(2);
+    java.util.Arrays.setAll(numbers, i -> first + i);
+    return numbers;
   }
 
   /** Right, anterior, up, horizontal forces of a plate; then its columns. */
@@ -221,10 +236,15 @@ final class RandomExport {
     lines.add(
         joined(
             columns.stream()
-                .map(c -> brackets ? c.name() + " (" + c.unit() + ")" : c.name())
+                .map(
+                    c ->
+                        brackets && !c.unit().isEmpty()
+                            ? c.name() + " (" + c.unit() + ")"
+                            : c.name())
                 .toList()));
     if (style != UnitStyle.NOWHERE && !brackets) {
-      lines.add(joined(columns.stream().map(Column::unit).toList()));
+      String none = delimiter == Delimiter.BLANK ? "-" : pick("", "-", "[-]");
+      lines.add(joined(columns.stream().map(c -> c.unit().isEmpty() ? none : c.unit()).toList()));
     }
     for (int row = 0; row < rows; row++) {
       lines.add(row(row));

@@ -47,7 +47,7 @@ class ValuesTest {
         read(export(COP_AND_FORCE, 100, i -> i < 30 ? "-0.00,99999,-99999" : "800," + sway(i)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(70);
     assertThat(Exports.remarks(recording))
-        .contains("plate 1: 30 samples with less than 20 N on the plate are left out.");
+        .contains("plate 1: samples with less than 20 N on the plate, left out: 30.");
   }
 
   @Test
@@ -58,7 +58,7 @@ class ValuesTest {
     assertThat(used(export(COP, 300, i -> i < 30 ? (i % 2) * 400 + "," + i : sway(i))))
         .isEqualTo(270);
     assertThat(Exports.remarks(read(export(COP, 300, i -> i < 30 ? "0,0" : sway(i)))))
-        .contains("plate 1: 30 samples look like an empty plate and are left out.");
+        .contains("plate 1: samples that look like an empty plate, left out: 30.");
   }
 
   /** A second without any movement is an empty plate, a little less may be a person. */
@@ -78,7 +78,7 @@ class ValuesTest {
                 i -> i == 7 ? "800,NaN,20" : i == 8 ? "800,," : "800," + sway(i)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(98);
     assertThat(Exports.remarks(recording))
-        .contains("plate 1: 2 samples lack a value and are left out.");
+        .contains("plate 1: samples without a value, left out: 2.");
   }
 
   @Test
@@ -86,7 +86,7 @@ class ValuesTest {
     Recording recording =
         read(export(COP_AND_FORCE, 100, i -> "800," + (i == 50 ? "60,20" : sway(i))));
     assertThat(Exports.remarks(recording))
-        .contains("plate 1: 1 single samples stick out from both their neighbours.");
+        .contains("plate 1: single samples that stick out from both their neighbours: 1.");
   }
 
   @Test
@@ -170,7 +170,8 @@ class ValuesTest {
   void fewerRowsThanStatedAreRemarked() throws BadInput {
     NamedBytes export =
         Exports.text("Number of samples: 60\n" + COP_AND_FORCE + "\n" + "800,1,2\n".repeat(50));
-    assertThat(Exports.remarks(read(export))).contains("The file states 60 rows and holds 50.");
+    assertThat(Exports.remarks(read(export)))
+        .contains("Rows stated in the file: 60; rows it holds: 50.");
   }
 
   @Test
@@ -178,7 +179,7 @@ class ValuesTest {
     Described.Plate plate = new Described.Plate("plate 1").edges(-200, 200, -300, 300);
     NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "201,0" : "10,20"));
     assertThat(Exports.remarks(Exports.read(export, new Described().rate(100).plate(plate).get())))
-        .contains("plate 1: 5 samples lie beside the plate.");
+        .contains("plate 1: samples beside the plate: 5.");
   }
 
   @Test

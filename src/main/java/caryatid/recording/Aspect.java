@@ -18,6 +18,9 @@ public enum Aspect implements Topic {
   COLUMNS,
   CELLS,
   UNUSED,
+  /** Columns that hold all plates together. */
+  SUM,
+  SUM_OF_COP,
   UNIT,
   TIMES,
   NUMBERS,

@@ -24,7 +24,10 @@ final class ExportReader {
   private final ExportForm form;
   private final Notebook notes;
 
-  /** The plates that carry somebody, with what is known of their units. */
+  /** The plates, with what is known of their units; empty for those that carry nothing. */
+  private final Map<PlatePlan, Optional<PlateUnits>> plates = new LinkedHashMap<>();
+
+  /** Those that carry somebody. */
   private final Map<PlatePlan, PlateUnits> units = new LinkedHashMap<>();
 
   ExportReader(NamedBytes export, Optional<PlateDescription> description) {
@@ -93,8 +96,9 @@ final class ExportReader {
   /** Settles units, axes and times, or asks for them; no times are sought in a damaged table. */
   private Optional<Timeline> understand(Table table) {
     boolean damaged = !notes.clean();
-    findUnits(table);
-    int vertical = vertical(table);
+    plates.putAll(loadedPlates(table).find());
+    plates.forEach((plan, known) -> known.ifPresent(u -> units.put(plan, u)));
+    int vertical = loadedPlates(table).vertical(units);
     noteAxes(vertical);
     if (!notes.has(Reading.COMMA_TWICE)) {
       new Questions(table, axes, vertical, units, notes).ask();
@@ -102,23 +106,8 @@ final class ExportReader {
     return damaged ? Optional.empty() : timeline(table);
   }
 
-  private int vertical(Table table) {
-    return axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
-  }
-
-  /** Tells the plates that carry somebody from those that carry nothing at all. */
-  private void findUnits(Table table) {
-    UnitFinder finder = new UnitFinder(table.head(), notes);
-    for (PlatePlan plan : table.plan().plates()) {
-      if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
-        notes.remark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
-      } else {
-        units.put(plan, finder.units(plan));
-      }
-    }
-    if (units.isEmpty() && notes.clean()) {
-      notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
-    }
+  private LoadedPlates loadedPlates(Table table) {
+    return new LoadedPlates(table, description, notes);
   }
 
   private void noteAxes(int vertical) {
@@ -149,7 +138,7 @@ final class ExportReader {
   }
 
   private List<PlateView> views(Table table) {
-    int vertical = vertical(table);
+    int vertical = loadedPlates(table).vertical(units);
     List<PlateView> views = new ArrayList<>();
     units.forEach(
         (plan, known) -> PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
@@ -160,12 +149,12 @@ final class ExportReader {
   private List<PlateTrack> tracks(Table table, Timeline timeline) {
     Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, notes);
     List<PlateTrack> all = new ArrayList<>();
-    for (PlatePlan plan : table.plan().plates()) {
-      all.add(
-          units.containsKey(plan)
-              ? tracks.track(plan, units.get(plan))
-              : Tracks.empty(plan, timeline.size()));
-    }
+    plates.forEach(
+        (plan, known) ->
+            all.add(
+                known
+                    .map(plateUnits -> tracks.track(plan, plateUnits))
+                    .orElseGet(() -> Tracks.empty(plan, timeline.size()))));
     if (all.stream().allMatch(t -> t.usable().count() == 0)) {
       notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
     }

@@ -38,6 +38,10 @@ public enum Reading implements Topic {
   NO_PLATE,
   /** A table without names. */
   NO_NAMES,
+  /** Named as the sum of the plates, which it is not. */
+  SUM_OR_PLATE,
+  /** Described as a plate, but the sum of others. */
+  SUM_DESCRIBED,
   UNKNOWN_UNIT,
   RAW_UNIT,
   UNITS_DIFFER,
@@ -89,6 +93,7 @@ public enum Reading implements Topic {
           NO_PLATE_NAMES,
           NO_PLATE,
           NO_NAMES,
+          SUM_OR_PLATE,
           FORCE_UNIT,
           MOMENT_UNIT,
           COP_UNIT,

@@ -102,6 +102,11 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
     return compact(words).or(() -> spelled(words)).orElse(OTHER);
   }
 
+  /** Whether a plate's name says that it holds all plates together. */
+  static boolean together(String plate) {
+    return ColumnName.of("", plate).words().stream().anyMatch(TOGETHER::contains);
+  }
+
   /**
    * Whether a column's name says that it holds the whole weight beside load cells: {@code Weight},
    * {@code total force}, or a lone vertical force.

@@ -18,6 +18,7 @@ public enum Aspect implements Topic {
   COLUMNS,
   CELLS,
   UNUSED,
+  DERIVED,
   /** Columns that hold all plates together. */
   SUM,
   SUM_OF_COP,

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Notes what was understood of a table's layout. */
 final class HeadFacts {
@@ -87,14 +88,21 @@ final class HeadFacts {
 
   private void unused() {
     BitSet used = table.plan().wanted();
-    List<String> unused =
-        IntStream.range(0, head.columns().size())
-            .filter(i -> !used.get(i))
-            .mapToObj(table::columnName)
-            .limit(40)
-            .toList();
-    if (!unused.isEmpty()) {
-      fact(Aspect.UNUSED, Basis.CONCLUDED, Argument.text(String.join(", ", unused)));
+    boolean told = !table.plan().plates().isEmpty();
+    List<Integer> unused =
+        IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
+    unused(Aspect.DERIVED, unused.stream().filter(i -> told && derived(i)));
+    unused(Aspect.UNUSED, unused.stream().filter(i -> !(told && derived(i))));
+  }
+
+  private boolean derived(int index) {
+    return Role.of(head.columns().get(index)).kind() == Role.Kind.DERIVED;
+  }
+
+  private void unused(Aspect aspect, Stream<Integer> columns) {
+    String names = columns.limit(40).map(table::columnName).collect(Collectors.joining(", "));
+    if (!names.isEmpty()) {
+      fact(aspect, Basis.CONCLUDED, Argument.text(names));
     }
   }
 }

@@ -29,7 +29,7 @@ final class Planner {
   Plan plan(Head head) {
     Notebook notes = new Notebook(file);
     List<PlatePlan> plates = new ArrayList<>();
-    List<PlatePlan> named = namedPlates(head, notes);
+    List<PlatePlan> named = new NamedPlates(head).plates(columnsUndescribed(), notes);
     for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
       described(layout, named, head, notes).ifPresent(plates::add);
     }
@@ -77,30 +77,6 @@ final class Planner {
         .findFirst();
   }
 
-  /** The plates the names tell apart. */
-  private List<PlatePlan> namedPlates(Head head, Notebook notes) {
-    Map<String, Map<Channel, Integer>> plates = new LinkedHashMap<>();
-    for (int i = 0; i < head.columns().size(); i++) {
-      ColumnName column = head.columns().get(i);
-      Role role = Role.of(column);
-      if (role.channel().isEmpty()) {
-        continue;
-      }
-      Map<Channel, Integer> channels =
-          plates.computeIfAbsent(role.plate(), p -> new EnumMap<>(Channel.class));
-      if (channels.putIfAbsent(role.channel().get(), i) != null && columnsUndescribed()) {
-        notes.problem(
-            headerPlace(head),
-            Reading.TWICE,
-            Argument.text(column.full()),
-            Argument.text(names(head)));
-      }
-    }
-    return plates.entrySet().stream()
-        .map(p -> new PlatePlan(PlatePlan.bare(Role.plateName(p.getKey())), p.getValue(), Map.of()))
-        .toList();
-  }
-
   private boolean columnsUndescribed() {
     return description.stream()
         .flatMap(d -> d.plates().stream())
@@ -123,7 +99,7 @@ final class Planner {
         .orElse(List.of())
         .forEach(name -> find(name, head, notes).ifPresent(i -> sensors.put(name, i)));
     wholeWeight(layout, head, sensors.values()).ifPresent(i -> columns.put(Channel.FORCE_Z, i));
-    return Optional.of(new PlatePlan(layout, columns, sensors));
+    return Optional.of(new PlatePlan(layout, columns, sensors, Set.of()));
   }
 
   /** The one column that says what a lone platform of load cells carries in all. */
@@ -137,7 +113,7 @@ final class Planner {
     int[] found =
         IntStream.range(0, sought ? head.columns().size() : 0)
             .filter(i -> !cells.contains(i))
-            .filter(i -> Role.wholeWeight(head.columns().get(i), vertical))
+            .filter(i -> Together.cells(head.columns().get(i), vertical))
             .filter(i -> readable(head.columns().get(i)))
             .toArray();
     return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();
@@ -162,7 +138,7 @@ final class Planner {
           Argument.text(layout.name()),
           Argument.text(known.isEmpty() ? names(head) : known));
     }
-    return found.map(p -> new PlatePlan(layout, p.columns(), Map.of()));
+    return found.map(p -> new PlatePlan(layout, p.columns(), Map.of(), p.open()));
   }
 
   private static Collection<String> columnNames(Sensors sensors) {
@@ -190,12 +166,8 @@ final class Planner {
     return OptionalInt.empty();
   }
 
-  private Place headerPlace(Head head) {
-    return new Place(file, head.headerLine(), Optional.empty());
-  }
-
   /** The names a problem lists; numbers where the table has none. */
-  private static String names(Head head) {
+  static String names(Head head) {
     return head.columns().stream()
         .map(ColumnName::full)
         .filter(n -> !n.isEmpty())

@@ -32,6 +32,8 @@ public enum Reading implements Topic {
   TWICE,
   /** The description gives one column two meanings. */
   TWO_MEANINGS,
+  /** Columns of one plate in several versions, as raw and filtered. */
+  WHICH_VERSION,
   NO_PLATE_NAMES,
   NO_SUCH_PLATE,
   /** No column of a force plate at all. */
@@ -90,6 +92,7 @@ public enum Reading implements Topic {
       case WHICH_RECORDING,
           THOUSANDS,
           TWICE,
+          WHICH_VERSION,
           NO_PLATE_NAMES,
           NO_PLATE,
           NO_NAMES,

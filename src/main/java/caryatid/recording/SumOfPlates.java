@@ -50,7 +50,7 @@ final class SumOfPlates {
 
   /** Whether a plate's name says that it is none of its own. */
   static boolean named(PlatePlan plan) {
-    return Role.together(plan.name());
+    return Together.plates(plan.name());
   }
 
   /** Whether the values of a plate are those of some others together. */

@@ -148,6 +148,7 @@ public final class DescriptionWriter {
 
   private void plates(PlateDescription draft) {
     List<PlateLayout> plates = new ArrayList<>(draft.plates());
+    comments(EnumSet.of(Reading.SUM_OR_PLATE));
     if (!plates.isEmpty()) {
       line("plates:");
       plates.forEach(this::plate);
@@ -158,6 +159,7 @@ public final class DescriptionWriter {
     line("  - name: " + YamlWords.text(plate.name()));
     Map<String, String> columns = new LinkedHashMap<>();
     new TreeMap<>(plate.columns()).forEach((c, name) -> columns.put(key(c), YamlWords.text(name)));
+    platesQuestions(Reading.WHICH_VERSION);
     inPlate("columns", columns);
     platesQuestions(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT);
     inPlate("units", PlateWriting.units(plate, open.keySet()));

@@ -155,8 +155,10 @@ final class ExportReader {
                 known
                     .map(plateUnits -> tracks.track(plan, plateUnits))
                     .orElseGet(() -> Tracks.empty(plan, timeline.size()))));
-    if (all.stream().allMatch(t -> t.usable().count() == 0)) {
-      notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
+    if (all.stream().allMatch(t -> t.usable().count() == 0) && !notes.has(Reading.FAR_OFF)) {
+      boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
+      notes.problem(
+          forces ? Reading.UNLOADED : Reading.EMPTY_THROUGHOUT, Argument.of(Load.LEAST_N, Unit.N));
     }
     return all;
   }

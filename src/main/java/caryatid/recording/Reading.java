@@ -61,6 +61,9 @@ public enum Reading implements Topic {
   EXPORT_ORIGIN,
   FORCE_SENSE,
   UNLOADED,
+  /** The same where there is no force to tell by. */
+  EMPTY_THROUGHOUT,
+  FAR_OFF,
   OFF_PLATE,
   OFF_PLATE_BY_MOMENTS,
   OFF_PLATE_BY_SENSORS,

@@ -19,6 +19,8 @@ public enum RecordingRemark implements Topic {
   NOT_CROSS_CHECKED,
   UNLOADED,
   UNLOADED_PATTERN,
+  /** Under load, but where no plate is. */
+  FAR_OFF(Weight.IMPORTANT),
   MISSING(Weight.IMPORTANT),
   EMPTY_PLATE,
   SPIKES(Weight.IMPORTANT),

@@ -2,6 +2,7 @@ package caryatid.recording;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import java.util.BitSet;
 
 /** Remarks on single samples that stick out, on a force at its end of range, on repeated rows. */
 final class TrackOddities {
@@ -37,12 +38,14 @@ final class TrackOddities {
       return;
     }
     double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
-    int spikes = spikes(track.copRightMm(), SPIKE_MM) + spikes(track.copAnteriorMm(), SPIKE_MM);
-    spikes += track.upN().map(up -> spikes(up, SPIKE_FRACTION * mean)).orElse(0);
-    spikes += track.horizontal().map(h -> spikes(h.rightN(), SPIKE_FRACTION * mean)).orElse(0);
-    spikes += track.horizontal().map(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean)).orElse(0);
-    if (spikes > 0) {
-      notes.remark(RecordingRemark.SPIKES, plate(), Argument.count(spikes));
+    BitSet spikes = new BitSet();
+    spikes(track.copRightMm(), SPIKE_MM, spikes);
+    spikes(track.copAnteriorMm(), SPIKE_MM, spikes);
+    track.upN().ifPresent(up -> spikes(up, SPIKE_FRACTION * mean, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.rightN(), SPIKE_FRACTION * mean, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean, spikes));
+    if (!spikes.isEmpty()) {
+      notes.remark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
     }
     track.upN().ifPresent(this::saturation);
     int repeated = repeated();
@@ -64,19 +67,20 @@ final class TrackOddities {
     return sum;
   }
 
-  private int spikes(Samples series, double limit) {
-    int spikes = 0;
+  /** Marks the samples of a series that stick out. */
+  private void spikes(Samples series, double limit, BitSet spikes) {
     double before = series.at(0);
     double here = series.at(1);
     for (int i = 2; i < series.size(); i++) {
       double after = series.at(i);
       boolean up = here - before > limit && here - after > limit;
       boolean down = before - here > limit && after - here > limit;
-      spikes += (up || down) && usable(i - 1) ? 1 : 0;
+      if ((up || down) && usable(i - 1)) {
+        spikes.set(i - 1);
+      }
       before = here;
       here = after;
     }
-    return spikes;
   }
 
   private boolean usable(int i) {

@@ -89,6 +89,52 @@ class ValuesTest {
         .contains("plate 1: single samples that stick out from both their neighbours: 1.");
   }
 
+  /** One sample that sticks out in both directions and in force is one. */
+  @Test
+  void aSampleThatSticksOutInSeveralChannelsCountsOnce() throws BadInput {
+    Recording recording =
+        read(export(COP_AND_FORCE, 100, i -> i == 50 ? "1200,60,90" : "800," + sway(i)));
+    assertThat(Exports.remarks(recording))
+        .contains("plate 1: single samples that stick out from both their neighbours: 1.");
+  }
+
+  /** Loaded, a centre of pressure of more than 10 m is a wrong unit, or a sample to leave out. */
+  @Test
+  void aCentreFarFromAnyPlateUnderLoadIsLeftOut() throws BadInput {
+    NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "10001,0" : sway(i)));
+    Recording recording = read(export);
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(95);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "plate 1: samples under load whose centre of pressure lies more than 10 m from the"
+                + " export's zero, left out: 5.");
+    assertThat(used(export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "9999,0" : sway(i)))))
+        .isEqualTo(100);
+  }
+
+  @Test
+  void aCentreFarFromAnyPlateMostOfTheTimeIsRefused() {
+    assertThat(
+            Exports.refusals(
+                export(COP_AND_FORCE, 100, i -> "800," + (i < 6 ? "0,-10001" : sway(i))),
+                new Described().rate(100).get()))
+        .containsExactly(
+            "stand.csv: plate 1: in 6 of 100 samples under load the centre of pressure lies more than"
+                + " 10 m from the export's zero, where no plate is. Check its unit (units: cop), or,"
+                + " where it is computed from forces and moments, theirs.");
+  }
+
+  @Test
+  void aCentreAloneThatLooksEmptyThroughoutIsRefused() {
+    assertThat(
+            Exports.refusals(export(COP, 100, i -> "90000,80000"), new Described().rate(100).get()))
+        .containsExactly(
+            "stand.csv: expected somebody on the plate, but by its centre of pressure alone it looks"
+                + " empty throughout: all zero, standing still, jumping about, or more than 10 m from"
+                + " the export's zero. Check its unit (units: cop), or export the recording of a"
+                + " stand.");
+  }
+
   @Test
   void aForceAtItsEndOfRangeIsRemarked() throws BadInput {
     Recording recording =

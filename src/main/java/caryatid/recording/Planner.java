@@ -44,16 +44,27 @@ final class Planner {
 
   private OptionalInt time(Head head, Notebook notes) {
     Optional<String> called = description.flatMap(d -> d.time().column());
-    return called.isPresent() ? find(called.get(), head, notes) : ofKind(head, Role.Kind.TIME);
+    if (called.isPresent()) {
+      return find(called.get(), head, notes);
+    }
+    return rateDescribed() ? OptionalInt.empty() : ofKind(head, Role.Kind.TIME);
   }
 
-  /** Without times, a column that counts the samples tells which are missing. */
-  private static OptionalInt index(OptionalInt time, List<PlatePlan> plates, Head head) {
-    OptionalInt index = time.isPresent() ? OptionalInt.empty() : ofKind(head, Role.Kind.INDEX);
+  /**
+   * Without times, or with a rate in their place, a column that counts samples tells of lost ones.
+   */
+  private OptionalInt index(OptionalInt time, List<PlatePlan> plates, Head head) {
+    OptionalInt numbers = ofKind(head, Role.Kind.INDEX);
+    OptionalInt index =
+        numbers.isEmpty() && rateDescribed() ? ofKind(head, Role.Kind.TIME) : numbers;
     boolean taken =
-        index.isPresent()
-            && plates.stream().flatMap(PlatePlan::wanted).anyMatch(i -> i == index.getAsInt());
+        time.isPresent()
+            || plates.stream().flatMap(PlatePlan::wanted).anyMatch(i -> index.orElse(-1) == i);
     return taken ? OptionalInt.empty() : index;
+  }
+
+  private boolean rateDescribed() {
+    return description.map(d -> d.time().rateHz().isPresent()).orElse(false);
   }
 
   private static void refuseTwoMeanings(

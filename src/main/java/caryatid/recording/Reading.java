@@ -22,6 +22,8 @@ public enum Reading implements Topic {
   NO_NUMBER,
   OTHER_MARK,
   RAGGED,
+  /** The same in a table without times. */
+  RAGGED_UNTIMED,
   CUT_SHORT,
   NOT_A_ROW,
   TOO_FEW_ROWS,
@@ -84,6 +86,10 @@ public enum Reading implements Topic {
   TIME_UNIT_WRONG,
   /** The description's unit makes no rate of a force plate, but another one does. */
   TIME_UNIT_DESCRIBED,
+  WRONG_TIME,
+  WRONG_INDEX,
+  /** No cell of the column is a time. */
+  TIMES_UNREADABLE,
   TIME_BACK,
   INDEX_BACK,
   GAPS,

@@ -46,7 +46,7 @@ final class RowNumbers {
   private Optional<int[]> counted(int column, BiPredicate<Integer, Integer> sameRow) {
     double[] numbers = table.column(column).take();
     usual = UsualStep.of(numbers);
-    boolean named = table.plan().index().isPresent();
+    boolean named = Role.of(table.head().columns().get(column)).kind() == Role.Kind.INDEX;
     boolean whole = Arrays.stream(numbers).allMatch(n -> n == Math.rint(n));
     boolean counts = whole && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
     if (counts || named) {

@@ -71,15 +71,17 @@ final class TableReader {
   private void rows(Table table) throws IOException {
     FastRow fast = new FastRow(table);
     CarefulRow careful = new CarefulRow(table, notes);
-    while (!notes.full() && lines.next()) {
+    boolean within = true;
+    while (within && !notes.full() && lines.next()) {
       if (fast.read(lines.bytes(), lines.from(), lines.to())) {
         table.lines().add(lines.number());
       } else if (careful.read(lines.text(), lines.number(), lines.ended())
           == CarefulRow.Outcome.OTHER) {
         lines.back();
-        return;
+        within = false;
       }
     }
+    careful.finish();
   }
 
   private void skip(int count) throws IOException {

@@ -213,7 +213,7 @@ class InspectCommandTest {
         .contains(COLUMNS_OF_ONE)
         .containsSequence(
             "What is wrong with the file",
-            "- line 17, column Fz: expected a number, found 'abc'. Delete the row or export again.",
+            "- line 17, column Fz: expected a number, found 'abc'. Empty the cell or export again.",
             "- line 22: expected 4 cells, found 3. Delete the row or export again.",
             "",
             "The file cannot be used.");

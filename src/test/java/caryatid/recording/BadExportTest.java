@@ -68,7 +68,7 @@ class BadExportTest {
     refused(
         Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,abc,1,2", "0.02,800,1,2"),
         USUAL,
-        "stand.csv line 3, column Fz: expected a number, found 'abc'. Delete the row or export"
+        "stand.csv line 3, column Fz: expected a number, found 'abc'. Empty the cell or export"
             + " again.");
   }
 
@@ -95,7 +95,7 @@ class BadExportTest {
         Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "pause", "0.01,800,1,2", "0.02,800,1,2"),
         USUAL,
         "stand.csv line 3: expected a row of numbers as above and below, found 'pause'. Delete the"
-            + " line or export again.");
+            + " line if it is no sample, or export again.");
   }
 
   /** A quote that opens and never closes may have taken a number's first digit with it. */
@@ -106,7 +106,7 @@ class BadExportTest {
             "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,\"2", "0.02,800,1,2", "0.03,800,1,2"),
         USUAL,
         "stand.csv line 3: expected a row of numbers as above and below, found '0.01,800,1,\"2'."
-            + " Delete the line or export again.");
+            + " Delete the line if it is no sample, or export again.");
   }
 
   @Test
@@ -125,8 +125,8 @@ class BadExportTest {
                     java.util.OptionalInt.empty()))
             .plate(plate())
             .get(),
-        "stand.csv line 3, column Fz: expected the decimal mark of the other rows, found '800,5'."
-            + " Delete the row or export again.");
+        "stand.csv line 3, column Fz: expected decimals behind a point as in the other rows, found"
+            + " '800,5'. Correct the cell or export again.");
   }
 
   @Test

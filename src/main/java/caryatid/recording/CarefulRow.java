@@ -19,11 +19,13 @@ final class CarefulRow {
 
   private final Table table;
   private final Dialect dialect;
+  private final CutNumber cut;
   private final Notebook notes;
   private final ClockTime clockTime = new ClockTime();
   private final WrongTimes times = new WrongTimes();
 
-  CarefulRow(Table table, Notebook notes) {
+  CarefulRow(Table table, CutNumber cut, Notebook notes) {
+    this.cut = cut;
     this.table = table;
     this.dialect = table.head().dialect();
     this.notes = notes;
@@ -37,7 +39,7 @@ final class CarefulRow {
     List<String> cells = dialect.delimiter().split(line);
     boolean starts = startsLikeARow(cells);
     if (fits(cells) && (starts || Rows.isRow(cells))) {
-      keep(cells, number);
+      keep(!ended && cut.seems(cells) ? withoutLast(cells, number) : cells, number);
       return Outcome.ROW;
     }
     if (!ended && starts && cells.size() < table.head().named()) {
@@ -55,6 +57,17 @@ final class CarefulRow {
       return Outcome.ROW;
     }
     return Outcome.OTHER;
+  }
+
+  /** A number that seems cut is left out, and said; a time is not guessed. */
+  private List<String> withoutLast(List<String> cells, int number) {
+    int last = cells.size() - 1;
+    if (tellsRowsApart(last)) {
+      times.wrong(Place.of(notes.file(), number, table.columnName(last)), cells.get(last));
+    } else if (table.columns().containsKey(last)) {
+      notes.remark(RecordingRemark.LAST_CUT, Argument.text(cells.get(last)), count(number));
+    }
+    return cells.subList(0, last);
   }
 
   private static Argument count(int count) {

@@ -68,6 +68,8 @@ final class ExportReader {
     List<PlateView> views = table.map(this::views).orElse(List.of());
     if (timeline.isPresent() && notes.clean()) {
       tracks(table.orElseThrow(), timeline.get());
+    } else if (notes.problems().stream().allMatch(ExportReader::asks)) {
+      table.ifPresent(this::remarkOddities);
     }
     List<Problem> questions = notes.problems().stream().filter(ExportReader::asks).toList();
     List<Problem> problems = notes.problems().stream().filter(p -> !asks(p)).toList();
@@ -86,7 +88,9 @@ final class ExportReader {
     Planner planner = new Planner(export.name(), description);
     List<Table> tables = new ExportText(export, form, planner, notes).read();
     Optional<Table> table = new TableChoice(form.recording(), notes).choose(tables);
-    table.ifPresent(t -> new HeadFacts(t, form, notes).note());
+    table
+        .or(() -> tables.stream().findFirst())
+        .ifPresent(shown -> new HeadFacts(shown, form, notes).note());
     if (table.isPresent() && tables.size() > 1) {
       notes.understood(Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
@@ -135,6 +139,12 @@ final class ExportReader {
             .map(table::column)
             .toList();
     return (a, b) -> columns.stream().allMatch(c -> c.at(a) == c.at(b));
+  }
+
+  /** What can be told of the plates while questions are open. */
+  private void remarkOddities(Table table) {
+    RawOddities oddities = new RawOddities(table, loadedPlates(table).vertical(units), notes);
+    units.forEach(oddities::remark);
   }
 
   private List<PlateView> views(Table table) {

@@ -88,11 +88,13 @@ final class HeadFacts {
 
   private void unused() {
     BitSet used = table.plan().wanted();
-    boolean told = !table.plan().plates().isEmpty();
+    if (table.plan().plates().isEmpty()) {
+      return;
+    }
     List<Integer> unused =
         IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
-    unused(Aspect.DERIVED, unused.stream().filter(i -> told && derived(i)));
-    unused(Aspect.UNUSED, unused.stream().filter(i -> !(told && derived(i))));
+    unused(Aspect.DERIVED, unused.stream().filter(this::derived));
+    unused(Aspect.UNUSED, unused.stream().filter(i -> !derived(i)));
   }
 
   private boolean derived(int index) {

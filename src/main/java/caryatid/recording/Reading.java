@@ -6,6 +6,7 @@ import caryatid.remark.Topic;
 public enum Reading implements Topic {
   /** The file cannot be opened or read. */
   UNREADABLE,
+  PACKED_DAMAGED,
   EMPTY,
   /** Bytes that are no text. */
   BINARY,

@@ -21,6 +21,8 @@ public enum RecordingRemark implements Topic {
   UNLOADED_PATTERN,
   /** Under load, but where no plate is. */
   FAR_OFF(Weight.IMPORTANT),
+  /** The file ends without a line end, and its last number is shorter than the others. */
+  LAST_CUT(Weight.IMPORTANT),
   MISSING(Weight.IMPORTANT),
   EMPTY_PLATE,
   SPIKES(Weight.IMPORTANT),

@@ -42,12 +42,12 @@ final class TableReader {
         Place junk = Place.of(notes.file(), lines.number() + 1);
         notes.problem(junk, Reading.NOT_A_ROW, Argument.text(excerpt(ahead.get(0))));
         skip(head.get().firstDataLine() - lines.number() - 1);
-        rows(tables.get(tables.size() - 1));
+        rows(tables.get(tables.size() - 1), ahead);
       } else {
         skip(head.get().firstDataLine() - lines.number() - 1);
         Table table = new Table(head.get(), planner.apply(head.get()));
         tables.add(table);
-        rows(table);
+        rows(table, ahead);
       }
     }
     return tables;
@@ -68,12 +68,13 @@ final class TableReader {
         && head.columns().size() == tables.get(tables.size() - 1).head().columns().size();
   }
 
-  private void rows(Table table) throws IOException {
+  private void rows(Table table, List<String> ahead) throws IOException {
     FastRow fast = new FastRow(table);
-    CarefulRow careful = new CarefulRow(table, notes);
+    CutNumber cut = new CutNumber(ahead.subList(0, ahead.size() - 1), table.head().dialect());
+    CarefulRow careful = new CarefulRow(table, cut, notes);
     boolean within = true;
     while (within && !notes.full() && lines.next()) {
-      if (fast.read(lines.bytes(), lines.from(), lines.to())) {
+      if (lines.ended() && fast.read(lines.bytes(), lines.from(), lines.to())) {
         table.lines().add(lines.number());
       } else if (careful.read(lines.text(), lines.number(), lines.ended())
           == CarefulRow.Outcome.OTHER) {

@@ -11,7 +11,7 @@ final class TrackOddities {
    * stands at 100 Hz are below 6 mm in 99 of 100 (data of Santos and Duarte 2016, PeerJ 4:e2648,
    * computed).
    */
-  private static final double SPIKE_MM = 20;
+  static final double SPIKE_MM = 20;
 
   /** The same for a vertical force, as a fraction of its mean (common practice, no source). */
   private static final double SPIKE_FRACTION = 0.2;
@@ -25,10 +25,20 @@ final class TrackOddities {
   private static final double REPEATED = 0.05;
 
   private final PlateTrack track;
+  private final double copSpike;
   private final Notebook notes;
 
   TrackOddities(PlateTrack track, Notebook notes) {
+    this(track, SPIKE_MM, notes);
+  }
+
+  /**
+   * @param copSpike by how much a centre of pressure leaves its neighbours in a spike, in the
+   *     track's own unit
+   */
+  TrackOddities(PlateTrack track, double copSpike, Notebook notes) {
     this.track = track;
+    this.copSpike = copSpike;
     this.notes = notes;
   }
 
@@ -39,8 +49,8 @@ final class TrackOddities {
     }
     double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
     BitSet spikes = new BitSet();
-    spikes(track.copRightMm(), SPIKE_MM, spikes);
-    spikes(track.copAnteriorMm(), SPIKE_MM, spikes);
+    spikes(track.copRightMm(), copSpike, spikes);
+    spikes(track.copAnteriorMm(), copSpike, spikes);
     track.upN().ifPresent(up -> spikes(up, SPIKE_FRACTION * mean, spikes));
     track.horizontal().ifPresent(h -> spikes(h.rightN(), SPIKE_FRACTION * mean, spikes));
     track.horizontal().ifPresent(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean, spikes));

@@ -87,6 +87,10 @@ class InspectCommandTest {
             "            ####################",
             "  ------------------------------",
             "",
+            "Remarks",
+            "- Note: plate 1: 95.0 % of the samples repeat the one before; the export was written"
+                + " faster than the plate was sampled.",
+            "",
             "What has to be known before the file can be used",
             "- the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 0.0 mm from"
                 + " the export's zero if in mm, 0.2 mm if in cm, 20.0 mm if in m, 0.5 mm if in inch. Add"

@@ -8,7 +8,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
@@ -228,6 +230,60 @@ class ValuesTest {
         .contains("plate 1: samples beside the plate: 5.");
   }
 
+  /** A last number without a line end behind it, and with fewer digits than all others. */
+  @Test
+  void aLastNumberThatSeemsCutIsLeftOut() throws BadInput {
+    String rows = COP_AND_FORCE + "\n" + "800.5,1.25,20.75\n".repeat(20);
+    Recording cut = read(Exports.text(rows + "800.5,1.25,2"));
+    assertThat(cut.plates().get(0).usable().count()).isEqualTo(20);
+    assertThat(Exports.remarks(cut))
+        .contains(
+            "The file ends without a line end, and its last number, 2 in line 22, has fewer digits"
+                + " than the others in its column: it seems cut and is left out. The file may still"
+                + " have been written when it was copied.");
+    for (String whole : List.of("20.75", "19.50", "NaN")) {
+      assertThat(Exports.remarks(read(Exports.text(rows + "800.5,1.25," + whole))))
+          .noneMatch(r -> r.contains("seems cut"));
+    }
+    assertThat(Exports.remarks(read(Exports.text(rows + "800.5,1.25,2\n"))))
+        .noneMatch(r -> r.contains("seems cut"));
+  }
+
+  /** Numbers whose trailing zeros are left out are not cut. */
+  @Test
+  void numbersOfManyLengthsAreNotTakenForCut() throws BadInput {
+    String rows = COP_AND_FORCE + "\n" + "800.5,1.25,20.75\n800,1,21\n".repeat(20);
+    assertThat(Exports.remarks(read(Exports.text(rows + "800.5,1.25,2"))))
+        .noneMatch(r -> r.contains("seems cut"));
+  }
+
+  @Test
+  void aLastTimeThatSeemsCutIsRefused() {
+    String rows = "Fz (N),CoPx (mm),CoPy (mm),Time (s)\n";
+    for (int i = 0; i < 20; i++) {
+      rows += String.format(Locale.ROOT, "800,1,2,%.3f%n", i / 100.0);
+    }
+    assertThat(Exports.refusals(Exports.text(rows + "800,1,2,0.2"), new Described().get()))
+        .containsExactly(
+            "stand.csv line 22, column Time (s): expected a time, found '0.2'. Delete the row or"
+                + " export again.");
+  }
+
+  /** Before a unit or an axis is known. */
+  @Test
+  void spikesAreRemarkedWhileQuestionsAreOpen() {
+    NamedBytes export = export("Fz,CoPx,CoPy", 100, i -> i == 50 ? "1200,60,20" : "800," + sway(i));
+    assertThat(Importer.inspect(export, Optional.empty()).remarks())
+        .extracting(r -> Exports.WORDING.say(r))
+        .containsExactly("plate 1: single samples that stick out from both their neighbours: 1.");
+    NamedBytes alone = export("CoPx,CoPy", 100, i -> i == 50 ? "60,20" : sway(i));
+    assertThat(Importer.inspect(alone, Optional.empty()).remarks())
+        .extracting(r -> Exports.WORDING.say(r))
+        .containsExactly("plate 1: single samples that stick out from both their neighbours: 1.");
+    NamedBytes smooth = export("CoPx,CoPy", 100, i -> sway(i));
+    assertThat(Importer.inspect(smooth, Optional.empty()).remarks()).isEmpty();
+  }
+
   @Test
   void aGzippedFileIsUnpacked() throws BadInput, IOException {
     ByteArrayOutputStream packed = new ByteArrayOutputStream();
@@ -251,7 +307,9 @@ class ValuesTest {
             Exports.refusals(NamedBytes.of("stand.csv.gz", cut), new Described().rate(100).get()))
         .singleElement()
         .asString()
-        .startsWith("stand.csv.gz: cannot be read (Unexpected end of ZLIB input stream).");
+        .isEqualTo(
+            "stand.csv.gz: expected a whole gz-compressed file, found one that ends early or is"
+                + " damaged. Copy it once more, or compress the export anew.");
   }
 
   /** FIPS 180-4, the 512-bit digest of "abc", as NIST's example prints it (from memory). */

@@ -19,10 +19,14 @@ public enum Aspect implements Topic {
   CELLS,
   UNUSED,
   DERIVED,
+  /** Times or numbers beside those that are used. */
+  NOT_NEEDED,
   /** Columns that hold all plates together. */
   SUM,
   SUM_OF_COP,
   UNIT,
+  /** Units that belong to each other, where one is open. */
+  UNITS_TOGETHER,
   TIMES,
   NUMBERS,
   /** A column named as one of numbers, which does not count. */

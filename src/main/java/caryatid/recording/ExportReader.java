@@ -104,6 +104,7 @@ final class ExportReader {
     plates.forEach((plan, known) -> known.ifPresent(u -> units.put(plan, u)));
     int vertical = loadedPlates(table).vertical(units);
     noteAxes(vertical);
+    units.forEach(new UnitsByMoments(table, vertical, notes)::note);
     if (!notes.has(Reading.COMMA_TWICE)) {
       new Questions(table, axes, vertical, units, notes).ask();
     }

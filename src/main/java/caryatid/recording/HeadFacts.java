@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Notes what was understood of a table's layout. */
 final class HeadFacts {
@@ -93,16 +93,18 @@ final class HeadFacts {
     }
     List<Integer> unused =
         IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
-    unused(Aspect.DERIVED, unused.stream().filter(this::derived));
-    unused(Aspect.UNUSED, unused.stream().filter(i -> !derived(i)));
+    unused(Aspect.NOT_NEEDED, unused, Set.of(Role.Kind.TIME, Role.Kind.INDEX));
+    unused(Aspect.DERIVED, unused, Set.of(Role.Kind.DERIVED));
+    unused(Aspect.UNUSED, unused, Set.of(Role.Kind.OTHER, Role.Kind.CHANNEL));
   }
 
-  private boolean derived(int index) {
-    return Role.of(head.columns().get(index)).kind() == Role.Kind.DERIVED;
-  }
-
-  private void unused(Aspect aspect, Stream<Integer> columns) {
-    String names = columns.limit(40).map(table::columnName).collect(Collectors.joining(", "));
+  private void unused(Aspect aspect, List<Integer> columns, Set<Role.Kind> kinds) {
+    String names =
+        columns.stream()
+            .filter(i -> kinds.contains(Role.of(head.columns().get(i)).kind()))
+            .limit(40)
+            .map(table::columnName)
+            .collect(Collectors.joining(", "));
     if (!names.isEmpty()) {
       fact(aspect, Basis.CONCLUDED, Argument.text(names));
     }

@@ -229,9 +229,10 @@ class BadExportTest {
     refused(
         Exports.rows("Time,CoPx,CoPy", "0.0#,1,2", 3),
         new Described().get(),
-        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 2.0"
-            + " mm from the export's zero if in mm, 20.0 mm if in cm, 2000.0 mm if in m, 50.8 mm if in"
-            + " inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.");
+        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). From the export's"
+            + " zero it lies\nup to 2.0 mm if it is in mm,\nup to 20.0 mm if in cm,\nup to 2000.0 mm if"
+            + " in m,\nup to 50.8 mm if in inch.\nAdd to the plate description under the plate: units:"
+            + " {cop: mm}, or cm, m, inch.");
   }
 
   @Test

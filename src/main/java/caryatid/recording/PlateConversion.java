@@ -73,7 +73,7 @@ final class PlateConversion {
       anterior = computed(cop, axes.anterior());
     }
     BitSet unusable =
-        new UnusableSamples(raw, load, plan.name(), notes).find(right, anterior, rateHz);
+        new UnusableSamples(raw, load, plan.layout(), notes).find(right, anterior, rateHz);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     shift(right, origin.rightMm());
@@ -131,7 +131,7 @@ final class PlateConversion {
   }
 
   private void crossCheck() {
-    new CrossCheck(plan, units, axes, raw, load).run(notes);
+    new CrossCheck(plan, units, axes, new CopPairs(plan, units, axes, raw, load), notes).run();
   }
 
   private static void shift(double[] series, double by) {

@@ -15,12 +15,14 @@ final class UnusableSamples {
   private final RawPlate raw;
   private final Load load;
   private final Argument plate;
+  private final boolean edgesKnown;
   private final Notebook notes;
 
-  UnusableSamples(RawPlate raw, Load load, String plate, Notebook notes) {
+  UnusableSamples(RawPlate raw, Load load, PlateLayout layout, Notebook notes) {
+    this.edgesKnown = layout.size().isPresent();
     this.raw = raw;
     this.load = load;
-    this.plate = Argument.text(plate);
+    this.plate = Argument.text(layout.name());
     this.notes = notes;
   }
 
@@ -58,12 +60,15 @@ final class UnusableSamples {
       }
     }
     int used = right.length - unusable.cardinality();
-    if (far.cardinality() > MOST_FAR * used) {
+    if (far.cardinality() <= MOST_FAR * used) {
+      remark(RecordingRemark.FAR_OFF, far);
+      return far;
+    }
+    if (!edgesKnown) {
       notes.problem(
           Reading.FAR_OFF, plate, Argument.count(far.cardinality()), Argument.count(used));
-    } else {
-      remark(RecordingRemark.FAR_OFF, far);
     }
-    return far;
+    // Where the edges are known, they tell more of so many.
+    return new BitSet();
   }
 }

@@ -1,13 +1,11 @@
 package caryatid.recording;
 
 import caryatid.recording.Channel.Quantity;
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Recognises a set of columns that holds all plates together, by its values: its vertical force is
@@ -29,7 +27,6 @@ final class SumOfPlates {
   private final Table table;
   private final Map<PlatePlan, PlateUnits> units;
   private final int vertical;
-  private final Map<PlatePlan, List<Column>> forces = new IdentityHashMap<>();
 
   /**
    * @param vertical the export's axis that seems vertical: 0 for x, 1 for y, 2 for z
@@ -38,7 +35,6 @@ final class SumOfPlates {
     this.table = table;
     this.units = units;
     this.vertical = vertical;
-    units.keySet().forEach(p -> forces.put(p, PlateViews.forces(table, p, vertical)));
   }
 
   /** The plates that a set of columns may hold together. */
@@ -60,47 +56,58 @@ final class SumOfPlates {
   }
 
   boolean hasForce(PlatePlan plan) {
-    return !forces.get(plan).isEmpty();
+    return !PlateViews.forces(table, plan, vertical).isEmpty();
   }
 
   private boolean forceIsSum(PlatePlan plan, List<PlatePlan> parts) {
+    IntToDoubleFunction whole = force(plan);
+    IntToDoubleFunction sum = sum(parts.stream().map(this::force).toList());
     double size = 0;
     for (int row = 0; row < table.rows(); row++) {
-      size += Math.abs(force(plan, row)) / table.rows();
+      size += Math.abs(whole.applyAsDouble(row)) / table.rows();
     }
     double most = WITHIN * size;
-    return agrees(holes(plan, parts), row -> Math.abs(force(plan, row) - sum(parts, row)) <= most);
+    return most > 0
+        && agrees(
+            holes(plan, parts),
+            row -> Math.abs(whole.applyAsDouble(row) - sum.applyAsDouble(row)) <= most);
   }
 
   private boolean copIsMean(PlatePlan plan, List<PlatePlan> parts) {
-    List<Channel> channels = new ArrayList<>();
-    plan.columns().keySet().stream()
-        .filter(c -> c.quantity() == Quantity.COP && c.axis() != vertical)
-        .filter(c -> parts.stream().allMatch(p -> p.has(c)))
-        .forEach(channels::add);
+    List<Channel> channels =
+        plan.columns().keySet().stream()
+            .filter(c -> c.quantity() == Quantity.COP && c.axis() != vertical)
+            .filter(c -> parts.stream().allMatch(p -> p.has(c)))
+            .toList();
     BitSet holes = holes(plan, parts);
     return channels.size() == 2
-        && channels.stream().allMatch(c -> agrees(holes, row -> isMean(plan, parts, c, row)));
+        && channels.stream().allMatch(c -> agrees(holes, isMean(plan, parts, c)));
   }
 
-  private boolean isMean(PlatePlan plan, List<PlatePlan> parts, Channel channel, int row) {
-    double moment = 0;
-    double largest = 0;
-    for (PlatePlan part : parts) {
-      double cop = value(part, channel, row);
-      moment += force(part, row) * cop;
-      largest = Math.max(largest, Math.abs(cop));
-    }
-    double sum = sum(parts, row);
-    double apart = Math.abs(value(plan, channel, row) - moment / sum);
-    return sum == 0 || apart <= COP_WITHIN * largest;
+  private IntPredicate isMean(PlatePlan plan, List<PlatePlan> parts, Channel channel) {
+    IntToDoubleFunction whole = value(plan, channel);
+    List<IntToDoubleFunction> forces = parts.stream().map(this::force).toList();
+    List<IntToDoubleFunction> centres = parts.stream().map(p -> value(p, channel)).toList();
+    return row -> {
+      double moment = 0;
+      double sum = 0;
+      double largest = 0;
+      for (int i = 0; i < parts.size(); i++) {
+        double centre = centres.get(i).applyAsDouble(row);
+        moment += forces.get(i).applyAsDouble(row) * centre;
+        sum += forces.get(i).applyAsDouble(row);
+        largest = Math.max(largest, Math.abs(centre));
+      }
+      return sum == 0 || Math.abs(whole.applyAsDouble(row) - moment / sum) <= COP_WITHIN * largest;
+    };
   }
 
-  private boolean agrees(BitSet holes, IntPredicate row) {
+  /** Whether a condition holds in nearly all rows without holes. */
+  private boolean agrees(BitSet holes, IntPredicate condition) {
     int compared = table.rows() - holes.cardinality();
     double mayDiffer = (1 - AGREEING) * compared;
     for (int i = holes.nextClearBit(0); i < table.rows(); i = holes.nextClearBit(i + 1)) {
-      mayDiffer -= row.test(i) ? 0 : 1;
+      mayDiffer -= condition.test(i) ? 0 : 1;
       if (mayDiffer < 0) {
         return false;
       }
@@ -108,25 +115,31 @@ final class SumOfPlates {
     return compared > 0;
   }
 
-  private double sum(List<PlatePlan> parts, int row) {
-    double sum = 0;
-    for (PlatePlan part : parts) {
-      sum += force(part, row);
-    }
-    return sum;
+  /** A plate's vertical force by row. */
+  private IntToDoubleFunction force(PlatePlan plan) {
+    double scale = units.get(plan).scale(Quantity.FORCE);
+    IntToDoubleFunction sum =
+        sum(
+            PlateViews.forces(table, plan, vertical).stream()
+                .<IntToDoubleFunction>map(column -> column::at)
+                .toList());
+    return row -> scale * sum.applyAsDouble(row);
   }
 
-  private double force(PlatePlan plan, int row) {
-    double sum = 0;
-    for (Column column : forces.get(plan)) {
-      sum += column.at(row);
-    }
-    return sum * units.get(plan).scale(Quantity.FORCE);
+  private static IntToDoubleFunction sum(List<IntToDoubleFunction> parts) {
+    return row -> {
+      double sum = 0;
+      for (IntToDoubleFunction part : parts) {
+        sum += part.applyAsDouble(row);
+      }
+      return sum;
+    };
   }
 
-  private double value(PlatePlan plan, Channel channel, int row) {
-    Optional<Integer> index = plan.column(channel);
-    return table.column(index.orElseThrow()).at(row) * units.get(plan).scale(channel.quantity());
+  private IntToDoubleFunction value(PlatePlan plan, Channel channel) {
+    Column column = table.column(plan.column(channel).orElseThrow());
+    double scale = units.get(plan).scale(channel.quantity());
+    return row -> scale * column.at(row);
   }
 
   private BitSet holes(PlatePlan plan, List<PlatePlan> parts) {

@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,22 +25,6 @@ class BadSheetTest {
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.out()).isEmpty();
     assertThat(path.resolve("out")).doesNotExist();
-  }
-
-  private static UnaryOperator<List<String>> column(int column, Function<Integer, String> text) {
-    return lines -> {
-      List<String> changed = new ArrayList<>(lines);
-      for (int i = 2; i < lines.size(); i++) {
-        changed.set(i, withCell(lines.get(i), column, text.apply(i)));
-      }
-      return changed;
-    };
-  }
-
-  private static String withCell(String line, int column, String text) {
-    String[] cells = line.split(",");
-    cells[column] = text;
-    return String.join(",", cells);
   }
 
   @Test

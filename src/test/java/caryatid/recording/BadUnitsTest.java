@@ -9,10 +9,6 @@ import org.junit.jupiter.api.Test;
 class BadUnitsTest {
   private static final PlateDescription USUAL = Described.usual();
 
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
-  }
-
   private static void refused(
       NamedBytes export, PlateDescription description, String... sentences) {
     assertThat(Exports.refusals(export, description)).containsExactly(sentences);

@@ -9,7 +9,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.IntFunction;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 
@@ -18,14 +17,6 @@ class FileEndTest {
   private static final String COP = "CoPx (mm),CoPy (mm)";
 
   private static final String COP_AND_FORCE = "Fz (N)," + COP;
-
-  private static NamedBytes export(String names, int rows, IntFunction<String> row) {
-    StringBuilder text = new StringBuilder(names).append('\n');
-    for (int i = 0; i < rows; i++) {
-      text.append(row.apply(i)).append('\n');
-    }
-    return Exports.text(text.toString());
-  }
 
   private static Recording read(NamedBytes export) throws BadInput {
     return Exports.read(export, new Described().rate(100).get());

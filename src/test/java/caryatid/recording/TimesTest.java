@@ -142,7 +142,7 @@ class TimesTest {
   void coarseTimesTellTheirUnit() throws BadInput {
     StringBuilder rows = new StringBuilder("Time,Fz (N),CoPx (mm),CoPy (mm)\n");
     for (int i = 0; i < 1001; i++) {
-      rows.append(i / 10 / 100.0).append(",").append(800 + i % 7).append(",1,2\n");
+      rows.append(Math.floor(i / 10.0) / 100).append(",").append(800 + i % 7).append(",1,2\n");
     }
     Recording recording = read(Exports.text(rows.toString()));
     assertThat(recording.rateHz()).isCloseTo(1000, within(EXACT));

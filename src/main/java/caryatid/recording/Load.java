@@ -36,6 +36,8 @@ final class Load {
         unloaded.set(i);
       }
     }
+    // Where no force was recorded, nobody knows whether the plate was loaded.
+    unloaded.andNot(raw.holes(Channel.of(Quantity.FORCE, axes.up().axis())));
     return new Load(vertical, sign, unloaded);
   }
 

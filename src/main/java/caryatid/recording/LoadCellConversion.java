@@ -35,14 +35,21 @@ final class LoadCellConversion {
     new WholeWeight(table, plan, unit).compare(up, unusable, timeline, notes);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
-    BitSet usable = new BitSet(size);
+    BitSet missing = (BitSet) unusable.clone();
     for (int i = 0; i < size; i++) {
       boolean loaded = up[i] >= Load.LEAST_N && !unusable.get(i);
-      usable.set(i, loaded);
+      unusable.set(i, !loaded);
       right[i] = loaded ? right[i] / up[i] + origin.rightMm() : 0;
       anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;
       up[i] = loaded ? up[i] : 0;
     }
+    BitSet unloaded = (BitSet) unusable.clone();
+    unloaded.andNot(missing);
+    UnusableSamples.remark(RecordingRemark.MISSING, missing, plan.name(), notes);
+    UnusableSamples.remark(RecordingRemark.UNLOADED, unloaded, plan.name(), notes);
+    BitSet usable = new BitSet(size);
+    usable.set(0, size);
+    usable.andNot(unusable);
     return new PlateTrack(
         plan.name(),
         Samples.adopt(right),

@@ -33,7 +33,8 @@ final class Planner {
     for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
       described(layout, named, head, notes).ifPresent(plates::add);
     }
-    if (plates.isEmpty() && notes.clean()) {
+    boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
+    if (plain && !notes.has(Reading.TWICE)) {
       plates = named;
     }
     OptionalInt time = time(head, notes);

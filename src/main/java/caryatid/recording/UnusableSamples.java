@@ -14,7 +14,7 @@ final class UnusableSamples {
 
   private final RawPlate raw;
   private final Load load;
-  private final Argument plate;
+  private final String plate;
   private final boolean edgesKnown;
   private final Notebook notes;
 
@@ -22,7 +22,7 @@ final class UnusableSamples {
     this.edgesKnown = layout.size().isPresent();
     this.raw = raw;
     this.load = load;
-    this.plate = Argument.text(layout.name());
+    this.plate = layout.name();
     this.notes = notes;
   }
 
@@ -46,9 +46,17 @@ final class UnusableSamples {
   }
 
   private void remark(RecordingRemark remark, BitSet samples) {
+    remark(remark, samples, plate, notes);
+  }
+
+  /** Says how many samples of a plate were left out; nothing where there are none. */
+  static void remark(RecordingRemark remark, BitSet samples, String plate, Notebook notes) {
     if (!samples.isEmpty()) {
       notes.remark(
-          remark, plate, Argument.count(samples.cardinality()), Argument.of(Load.LEAST_N, Unit.N));
+          remark,
+          Argument.text(plate),
+          Argument.count(samples.cardinality()),
+          Argument.of(Load.LEAST_N, Unit.N));
     }
   }
 
@@ -66,7 +74,10 @@ final class UnusableSamples {
     }
     if (!edgesKnown) {
       notes.problem(
-          Reading.FAR_OFF, plate, Argument.count(far.cardinality()), Argument.count(used));
+          Reading.FAR_OFF,
+          Argument.text(plate),
+          Argument.count(far.cardinality()),
+          Argument.count(used));
     }
     // Where the edges are known, they tell more of so many.
     return new BitSet();

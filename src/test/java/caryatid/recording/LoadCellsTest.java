@@ -111,6 +111,15 @@ class LoadCellsTest {
     assertThat(remarks(patchy, plate())).isEmpty();
   }
 
+  @Test
+  void whatIsLeftOutIsCounted() throws BadInput {
+    NamedBytes export = Exports.text("A (N),B (N)\n" + "400,400\n400,\n5,5\n".repeat(10));
+    assertThat(Exports.remarks(Exports.read(export, described(plate()))))
+        .contains(
+            "plate 1: samples without a value, left out: 10.",
+            "plate 1: samples with less than 20 N on the plate, left out: 10.");
+  }
+
   /** Two platforms of cells beside one column of the weight: whose it is cannot be told. */
   @Test
   void oneWeightOfTwoPlatesIsLeftOut() {

@@ -113,6 +113,23 @@ class ValuesTest {
                 + " stand.");
   }
 
+  /** A force that is missing is not the force of an empty plate, and no offset of one either. */
+  @Test
+  void aMissingForceIsNoEmptyPlate() throws BadInput {
+    NamedBytes patchy =
+        export(
+            COP_AND_FORCE,
+            200,
+            i -> i < 60 ? "NaN,NaN,NaN" : i < 70 ? "0,NaN,NaN" : "805," + sway(i));
+    Recording recording = Exports.read(patchy, new Described().rate(100).removeOffset().get());
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(130);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "plate 1: samples without a value, left out: 60.",
+            "plate 1: samples with less than 20 N on the plate, left out: 10.",
+            "plate 1: nothing was subtracted, as the plate is never unloaded for half a second.");
+  }
+
   @Test
   void anOffsetOfTheUnloadedPlateIsRemarked() throws BadInput {
     Recording recording =

@@ -53,6 +53,23 @@ class VersionsTest {
         .contains("CoPx (mm) / CoPx_filt (mm), CoPy (mm) / CoPy_filt (mm)");
   }
 
+  /** What else is understood is shown, and the written description leaves the versions open. */
+  @Test
+  void theRestIsShownAndTheVersionsStayOpen() {
+    Inspection inspection =
+        Importer.inspect(
+            Exports.rows(
+                "Fz (N),CoPx raw (mm),CoPy raw (mm),CoPx filtered (mm),CoPy filtered (mm)",
+                "800,1,2,1,2",
+                5),
+            NO_PLATES);
+    assertThat(inspection.plates()).hasSize(1);
+    assertThat(inspection.draft().plates().get(0).columns())
+        .containsEntry(Channel.FORCE_Z, "Fz (N)")
+        .containsEntry(Channel.COP_X, "unknown")
+        .containsEntry(Channel.COP_Y, "unknown");
+  }
+
   @Test
   void theAnswerIsTaken() throws BadInput {
     Described.Plate plate =

@@ -39,9 +39,7 @@ final class SumOfPlates {
 
   /** The plates that a set of columns may hold together. */
   List<PlatePlan> parts(PlatePlan plan) {
-    return units.keySet().stream()
-        .filter(other -> !other.equals(plan) && !named(other) && hasForce(other))
-        .toList();
+    return units.keySet().stream().filter(other -> !other.equals(plan) && !named(other)).toList();
   }
 
   /** Whether a plate's name says that it is none of its own. */
@@ -52,7 +50,8 @@ final class SumOfPlates {
   /** Whether the values of a plate are those of some others together. */
   boolean holds(PlatePlan plan, List<PlatePlan> parts) {
     boolean enough = parts.size() >= (named(plan) ? 1 : 2);
-    return enough && (hasForce(plan) ? forceIsSum(plan, parts) : copIsMean(plan, parts));
+    boolean told = enough && parts.stream().allMatch(this::hasForce);
+    return told && (hasForce(plan) ? forceIsSum(plan, parts) : copIsMean(plan, parts));
   }
 
   boolean hasForce(PlatePlan plan) {

@@ -76,7 +76,7 @@ class SumOfPlatesTest {
   @Test
   void aTotalThatIsNoSumIsAskedAbout() {
     String question =
-        "stand.csv: by its name total is the sum of plate 1, plate 2, but by its values it is not."
+        "stand.csv: by its name total is the sum of plate 1, plate 2, which its values do not show."
             + " Name in the plate description those that are plates: plates: [{name: plate 1},"
             + " {name: plate 2}]";
     assertThat(
@@ -86,6 +86,27 @@ class SumOfPlatesTest {
     assertThat(
             Exports.refusals(export("Net CoPx (mm),Net CoPy (mm)", "%2$.2f,%3$.2f", 50), NO_PLATES))
         .anyMatch(s -> s.contains("by its name net is the sum of plate 1, plate 2"));
+  }
+
+  /** Without any force nothing can tell, so that the name is asked about. */
+  @Test
+  void aNetCentreBesideCentresAloneIsAskedAbout() {
+    assertThat(
+            Exports.refusals(
+                Exports.rows(
+                    "CoPx1 (mm),CoPy1 (mm),CoPx2 (mm),CoPy2 (mm),CoPx net (mm),CoPy net (mm)",
+                    "-120,20,130,30,5,25",
+                    20),
+                NO_PLATES))
+        .anyMatch(s -> s.contains("by its name net is the sum of plate 1, plate 2"));
+  }
+
+  /** Alone, it is the plate. */
+  @Test
+  void aTotalAloneIsThePlate() throws BadInput {
+    NamedBytes export =
+        Exports.rows("Total Fz (N),Total CoPx (mm),Total CoPy (mm)", "800,5,25", 20);
+    assertThat(Exports.read(export, NO_PLATES.orElseThrow()).plates()).hasSize(1);
   }
 
   /** The answer is taken: plates that are named count, the total does not. */

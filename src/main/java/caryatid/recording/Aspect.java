@@ -18,8 +18,19 @@ public enum Aspect implements Topic {
   COLUMNS,
   CELLS,
   UNUSED,
+  DERIVED,
+  /** Times or numbers beside those that are used. */
+  NOT_NEEDED,
+  /** Columns that hold all plates together. */
+  SUM,
+  SUM_OF_COP,
   UNIT,
+  /** Units that belong to each other, where one is open. */
+  UNITS_TOGETHER,
   TIMES,
+  NUMBERS,
+  /** A column named as one of numbers, which does not count. */
+  NO_NUMBERS,
   TIMES_OF_DAY,
   RATE,
   DURATION,

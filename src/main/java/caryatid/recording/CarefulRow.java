@@ -19,10 +19,13 @@ final class CarefulRow {
 
   private final Table table;
   private final Dialect dialect;
+  private final CutNumber cut;
   private final Notebook notes;
-  private final ClockTime times = new ClockTime();
+  private final ClockTime clockTime = new ClockTime();
+  private final WrongTimes times = new WrongTimes();
 
-  CarefulRow(Table table, Notebook notes) {
+  CarefulRow(Table table, CutNumber cut, Notebook notes) {
+    this.cut = cut;
     this.table = table;
     this.dialect = table.head().dialect();
     this.notes = notes;
@@ -36,7 +39,7 @@ final class CarefulRow {
     List<String> cells = dialect.delimiter().split(line);
     boolean starts = startsLikeARow(cells);
     if (fits(cells) && (starts || Rows.isRow(cells))) {
-      keep(cells, number);
+      keep(!ended && cut.seems(cells) ? withoutLast(cells, number) : cells, number);
       return Outcome.ROW;
     }
     if (!ended && starts && cells.size() < table.head().named()) {
@@ -45,11 +48,26 @@ final class CarefulRow {
       return Outcome.ROW;
     }
     if (Rows.isRow(cells)) {
+      boolean apart = table.plan().time().isPresent() || table.plan().index().isPresent();
       notes.problem(
-          place(number), Reading.RAGGED, count(table.head().named()), count(cells.size()));
+          place(number),
+          apart ? Reading.RAGGED : Reading.RAGGED_UNTIMED,
+          count(table.head().named()),
+          count(cells.size()));
       return Outcome.ROW;
     }
     return Outcome.OTHER;
+  }
+
+  /** A number that seems cut is left out, and said; a time is not guessed. */
+  private List<String> withoutLast(List<String> cells, int number) {
+    int last = cells.size() - 1;
+    if (tellsRowsApart(last)) {
+      times.wrong(Place.of(notes.file(), number, table.columnName(last)), cells.get(last));
+    } else if (table.columns().containsKey(last)) {
+      notes.remark(RecordingRemark.LAST_CUT, Argument.text(cells.get(last)), count(number));
+    }
+    return cells.subList(0, last);
   }
 
   private static Argument count(int count) {
@@ -85,22 +103,40 @@ final class CarefulRow {
       each.getValue().addHole();
       if (Cell.of(cell) != Cell.HOLE) {
         Place place = Place.of(notes.file(), line, table.columnName(index));
-        notes.problem(
-            place, wrongMark(cell) ? Reading.OTHER_MARK : Reading.NO_NUMBER, Argument.text(cell));
+        if (tellsRowsApart(index)) {
+          times.wrong(place, cell);
+        } else {
+          complain(place, cell);
+        }
       }
     }
   }
 
-  private boolean wrongMark(String cell) {
-    return Cell.of(cell) == Cell.NUMBER && cell.indexOf(dialect.mark().other().character()) >= 0;
+  private void complain(Place place, String cell) {
+    DecimalMark mark = dialect.mark();
+    boolean other = Cell.of(cell) == Cell.NUMBER && cell.indexOf(mark.other().character()) >= 0;
+    if (other) {
+      notes.problem(place, Reading.OTHER_MARK, Argument.text(cell), Argument.term(mark));
+    } else {
+      notes.problem(place, Reading.NO_NUMBER, Argument.text(cell));
+    }
+  }
+
+  private boolean tellsRowsApart(int index) {
+    return table.plan().time().orElse(-1) == index || table.plan().index().orElse(-1) == index;
   }
 
   private OptionalDouble number(String cell, int index) {
     boolean clock = table.plan().time().orElse(-1) == index && Cell.of(cell) == Cell.CLOCK;
     if (clock) {
       table.clockSeen();
-      return times.seconds(cell);
+      return clockTime.seconds(cell);
     }
-    return Cell.number(cell, dialect.mark());
+    return Cell.number(cell, dialect);
+  }
+
+  /** Says what is wrong with the times or numbers of the rows, once all are read. */
+  void finish() {
+    times.complain(table, notes);
   }
 }

@@ -14,14 +14,14 @@ enum Cell {
 
   private static final Pattern MISSING =
       Pattern.compile(
-          "[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*",
+          "[+-]?(nan|inf|infinity|\u221e)|-?nan\\(ind\\)|-?1[.,]#(qnan|ind|inf)0*|n/a|null|-{1,3}",
           Pattern.CASE_INSENSITIVE);
 
   static Cell of(String cell) {
     if (cell.isEmpty()) {
       return HOLE;
     }
-    if (isNumeral(cell)) {
+    if (isNumeral(cell) || Thousands.sure(cell)) {
       return NUMBER;
     }
     if (MISSING.matcher(cell).matches()) {
@@ -62,12 +62,28 @@ enum Cell {
     return at;
   }
 
-  /** The number in a cell; empty if it is none with this decimal mark. */
-  static OptionalDouble number(String cell, DecimalMark mark) {
-    if (!isNumeral(cell) || cell.indexOf(mark.other().character()) >= 0) {
+  /** Whether a cell says in words that its number is missing. */
+  static boolean saysMissing(String cell) {
+    return of(cell) == HOLE && cell.chars().anyMatch(Character::isLetter);
+  }
+
+  /** The number in a cell; empty if it is none in this dialect. */
+  static OptionalDouble number(String cell, Dialect dialect) {
+    DecimalMark mark = dialect.mark();
+    boolean other = cell.indexOf(mark.other().character()) >= 0;
+    if (other && parted(cell, dialect)) {
+      return number(Thousands.joined(cell, mark), dialect);
+    }
+    if (!isNumeral(cell) || other) {
       return OptionalDouble.empty();
     }
     double number = Double.parseDouble(cell.replace(mark.character(), '.'));
     return Double.isFinite(number) ? OptionalDouble.of(number) : OptionalDouble.empty();
+  }
+
+  private static boolean parted(String cell, Dialect dialect) {
+    return Thousands.sure(cell)
+        ? Thousands.decimalMark(cell) == dialect.mark()
+        : dialect.thousands() && Thousands.possible(cell);
   }
 }

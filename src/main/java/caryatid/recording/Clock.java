@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.function.BiPredicate;
 
 /**
- * From the times in a table to even times. Stated rule: times that only look uneven because they
- * are rounded are even; a row printed twice counts once; of several rows at one time the first
- * counts; where rows are missing, samples without a value are put in; a time that runs back is
- * refused.
+ * From the times or numbers of a table's rows to even times. Stated rule: times that only look
+ * uneven because they are rounded are even; a row printed twice counts once; of several rows at one
+ * time the first counts; where rows are missing, samples without a value are put in; a time that
+ * runs back is refused.
  */
 final class Clock {
   /**
@@ -25,12 +25,30 @@ final class Clock {
    */
   private static final double MOST_MISSING = 0.1;
 
+  /** What the rows are told apart by. */
+  enum Kind {
+    TIMES(Reading.NO_TIME, Reading.TIME_BACK, Unit.S),
+    NUMBERS(Reading.NO_INDEX, Reading.INDEX_BACK, Unit.COUNT);
+
+    private final Reading missing;
+    private final Reading back;
+    private final Unit unit;
+
+    Kind(Reading missing, Reading back, Unit unit) {
+      this.missing = missing;
+      this.back = back;
+      this.unit = unit;
+    }
+  }
+
   private final Table table;
   private final int column;
+  private final Kind kind;
   private final double unitS;
   private final Notebook notes;
 
-  Clock(Table table, int column, double unitS, Notebook notes) {
+  Clock(Table table, int column, Kind kind, double unitS, Notebook notes) {
+    this.kind = kind;
     this.table = table;
     this.column = column;
     this.unitS = unitS;
@@ -49,7 +67,11 @@ final class Clock {
     }
     Gaps gaps = new Gaps(times, rows);
     if (gaps.missing() > MOST_MISSING * rows.length) {
-      notes.problem(Reading.GAPS, Argument.count(gaps.missing()), Argument.count(rows.length));
+      notes.problem(
+          place(gaps.afterLongest()),
+          Reading.GAPS,
+          Argument.count(gaps.missing()),
+          Argument.count(rows.length));
       return Optional.empty();
     }
     remark(gaps);
@@ -75,17 +97,17 @@ final class Clock {
     for (int i = 0; i < times.length; i++) {
       if (!whole && holes.get(i)) {
         back = true;
-        notes.problem(place(i), Reading.NO_TIME);
+        notes.problem(place(i), kind.missing);
       } else if (i > 0 && times[i] < times[i - 1] && (whole || !holes.get(i - 1))) {
         back = true;
-        notes.problem(place(i), Reading.TIME_BACK, seconds(times[i - 1]), seconds(times[i]));
+        notes.problem(place(i), kind.back, said(times[i - 1]), said(times[i]));
       }
     }
     return back;
   }
 
-  private Argument seconds(double time) {
-    return Argument.of(time * unitS, Unit.S);
+  private Argument said(double time) {
+    return Argument.of(time * unitS, kind.unit);
   }
 
   private Place place(int row) {

@@ -2,19 +2,26 @@ package caryatid.recording;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Time of the day ({@code 10:15:01.250}), or ISO 8601 date and time ({@code
+ * Time of the day ({@code 10:15:01.250}, {@code 9:15:01 AM}), or ISO 8601 date and time ({@code
  * 2026-03-04T10:15:01.250+01:00}); the offset is not needed for differences and left out of them.
  */
 final class ClockTime {
   private static final double DAY_S = 86_400;
+
+  /** A date in figures; a time; AM or PM; an offset. */
   private static final Pattern CLOCK =
       Pattern.compile(
-          "(?:(\\d{4}-\\d{2}-\\d{2})[T ])?(\\d{1,2}):([0-5]\\d):([0-5]\\d(?:[.,]\\d+)?)(?:Z|[+-]\\d{2}:?\\d{2})?");
+          "(?:(\\d{4}-\\d{2}-\\d{2})[T ]|(\\d{1,2}[./-]\\d{1,2}[./-]\\d{2,4}),? )?"
+              + "(\\d{1,2}):([0-5]\\d):([0-5]\\d(?:[.,]\\d+)?)"
+              + "(?: ?([ap])\\.?m\\.?)?(?:Z|[+-]\\d{2}:?\\d{2})?",
+          Pattern.CASE_INSENSITIVE);
 
   private double lastS = Double.NEGATIVE_INFINITY;
   private double daysS;
@@ -27,20 +34,36 @@ final class ClockTime {
 
   /**
    * Seconds of a cell since the first one's midnight; empty if it is no such time. Times without a
-   * date that fall back by half a day or more have passed midnight.
+   * date, or with one whose days and months may be exchanged, have passed midnight where they fall
+   * back by half a day or more.
    */
   OptionalDouble seconds(String cell) {
     Matcher clock = CLOCK.matcher(cell);
-    if (!clock.matches() || Integer.parseInt(clock.group(2)) > 23) {
+    if (!clock.matches()) {
+      return OptionalDouble.empty();
+    }
+    OptionalInt hour = hour(Integer.parseInt(clock.group(3)), Optional.ofNullable(clock.group(6)));
+    if (hour.isEmpty()) {
       return OptionalDouble.empty();
     }
     double ofDay =
-        Integer.parseInt(clock.group(2)) * 3600.0
-            + Integer.parseInt(clock.group(3)) * 60.0
-            + Double.parseDouble(clock.group(4).replace(',', '.'));
+        hour.getAsInt() * 3600.0
+            + Integer.parseInt(clock.group(4)) * 60.0
+            + Double.parseDouble(clock.group(5).replace(',', '.'));
     return clock.group(1) == null
         ? OptionalDouble.of(afterMidnight(ofDay))
         : dated(clock.group(1), ofDay);
+  }
+
+  /** The hour from 0 to 23; empty if there is no such hour on this clock. */
+  private static OptionalInt hour(int written, Optional<String> half) {
+    if (half.isEmpty()) {
+      return written <= 23 ? OptionalInt.of(written) : OptionalInt.empty();
+    }
+    boolean after = half.get().equalsIgnoreCase("p");
+    return written >= 1 && written <= 12
+        ? OptionalInt.of(written % 12 + (after ? 12 : 0))
+        : OptionalInt.empty();
   }
 
   private double afterMidnight(double ofDay) {

@@ -1,4 +1,15 @@
 package caryatid.recording;
 
-/** How a table's rows are written. */
-record Dialect(Delimiter delimiter, DecimalMark mark) {}
+/**
+ * How a table's rows are written.
+ *
+ * @param delimiter what stands between the cells
+ * @param mark what stands before the decimals
+ * @param thousands whether the other mark is known to part thousands
+ */
+record Dialect(Delimiter delimiter, DecimalMark mark, boolean thousands) {
+  /** Without parted thousands. */
+  Dialect(Delimiter delimiter, DecimalMark mark) {
+    this(delimiter, mark, false);
+  }
+}

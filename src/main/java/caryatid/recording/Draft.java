@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
 
 /** A plate description of all that is known, to be completed by hand. */
 final class Draft {
+  /** No column's name, so that the description is refused as long as it stands there. */
+  private static final String OPEN = "unknown";
+
   private final Optional<PlateDescription> described;
 
   Draft(Optional<PlateDescription> described) {
@@ -47,7 +50,11 @@ final class Draft {
   private static PlateLayout layout(Table table, PlatePlan plan, PlateUnits units) {
     PlateLayout stated = plan.layout();
     Map<Channel, String> columns = new EnumMap<>(Channel.class);
-    plan.columns().forEach((channel, index) -> columns.put(channel, table.columnName(index)));
+    plan.columns()
+        .forEach(
+            (channel, index) ->
+                columns.put(
+                    channel, plan.open().contains(channel) ? OPEN : table.columnName(index)));
     return new PlateLayout(
         stated.name(),
         columns,

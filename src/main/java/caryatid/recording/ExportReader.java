@@ -24,7 +24,10 @@ final class ExportReader {
   private final ExportForm form;
   private final Notebook notes;
 
-  /** The plates that carry somebody, with what is known of their units. */
+  /** The plates, with what is known of their units; empty for those that carry nothing. */
+  private final Map<PlatePlan, Optional<PlateUnits>> plates = new LinkedHashMap<>();
+
+  /** Those that carry somebody. */
   private final Map<PlatePlan, PlateUnits> units = new LinkedHashMap<>();
 
   ExportReader(NamedBytes export, Optional<PlateDescription> description) {
@@ -65,6 +68,8 @@ final class ExportReader {
     List<PlateView> views = table.map(this::views).orElse(List.of());
     if (timeline.isPresent() && notes.clean()) {
       tracks(table.orElseThrow(), timeline.get());
+    } else if (notes.problems().stream().allMatch(ExportReader::asks)) {
+      table.ifPresent(this::remarkOddities);
     }
     List<Problem> questions = notes.problems().stream().filter(ExportReader::asks).toList();
     List<Problem> problems = notes.problems().stream().filter(p -> !asks(p)).toList();
@@ -83,7 +88,9 @@ final class ExportReader {
     Planner planner = new Planner(export.name(), description);
     List<Table> tables = new ExportText(export, form, planner, notes).read();
     Optional<Table> table = new TableChoice(form.recording(), notes).choose(tables);
-    table.ifPresent(t -> new HeadFacts(t, form, notes).note());
+    table
+        .or(() -> tables.stream().findFirst())
+        .ifPresent(shown -> new HeadFacts(shown, form, notes).note());
     if (table.isPresent() && tables.size() > 1) {
       notes.understood(Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
@@ -93,32 +100,19 @@ final class ExportReader {
   /** Settles units, axes and times, or asks for them; no times are sought in a damaged table. */
   private Optional<Timeline> understand(Table table) {
     boolean damaged = !notes.clean();
-    findUnits(table);
-    int vertical = vertical(table);
+    plates.putAll(loadedPlates(table).find());
+    plates.forEach((plan, known) -> known.ifPresent(u -> units.put(plan, u)));
+    int vertical = loadedPlates(table).vertical(units);
     noteAxes(vertical);
+    units.forEach(new UnitsByMoments(table, vertical, notes)::note);
     if (!notes.has(Reading.COMMA_TWICE)) {
       new Questions(table, axes, vertical, units, notes).ask();
     }
     return damaged ? Optional.empty() : timeline(table);
   }
 
-  private int vertical(Table table) {
-    return axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, units.keySet()));
-  }
-
-  /** Tells the plates that carry somebody from those that carry nothing at all. */
-  private void findUnits(Table table) {
-    UnitFinder finder = new UnitFinder(table.head(), notes);
-    for (PlatePlan plan : table.plan().plates()) {
-      if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
-        notes.remark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
-      } else {
-        units.put(plan, finder.units(plan));
-      }
-    }
-    if (units.isEmpty() && notes.clean()) {
-      notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
-    }
+  private LoadedPlates loadedPlates(Table table) {
+    return new LoadedPlates(table, description, notes);
   }
 
   private void noteAxes(int vertical) {
@@ -148,8 +142,14 @@ final class ExportReader {
     return (a, b) -> columns.stream().allMatch(c -> c.at(a) == c.at(b));
   }
 
+  /** What can be told of the plates while questions are open. */
+  private void remarkOddities(Table table) {
+    RawOddities oddities = new RawOddities(table, loadedPlates(table).vertical(units), notes);
+    units.forEach(oddities::remark);
+  }
+
   private List<PlateView> views(Table table) {
-    int vertical = vertical(table);
+    int vertical = loadedPlates(table).vertical(units);
     List<PlateView> views = new ArrayList<>();
     units.forEach(
         (plan, known) -> PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
@@ -160,14 +160,16 @@ final class ExportReader {
   private List<PlateTrack> tracks(Table table, Timeline timeline) {
     Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, notes);
     List<PlateTrack> all = new ArrayList<>();
-    for (PlatePlan plan : table.plan().plates()) {
-      all.add(
-          units.containsKey(plan)
-              ? tracks.track(plan, units.get(plan))
-              : Tracks.empty(plan, timeline.size()));
-    }
-    if (all.stream().allMatch(t -> t.usable().count() == 0)) {
-      notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
+    plates.forEach(
+        (plan, known) ->
+            all.add(
+                known
+                    .map(plateUnits -> tracks.track(plan, plateUnits))
+                    .orElseGet(() -> Tracks.empty(plan, timeline.size()))));
+    if (all.stream().allMatch(t -> t.usable().count() == 0) && !notes.has(Reading.FAR_OFF)) {
+      boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
+      notes.problem(
+          forces ? Reading.UNLOADED : Reading.EMPTY_THROUGHOUT, Argument.of(Load.LEAST_N, Unit.N));
     }
     return all;
   }

@@ -2,10 +2,12 @@ package caryatid.recording;
 
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.ZipException;
 
 /** Reads an export's bytes into tables. */
 final class ExportText {
@@ -23,19 +25,26 @@ final class ExportText {
 
   /** The tables, one below the other; none, with a problem noted, where there is none to read. */
   List<Table> read() {
-    try {
-      Optional<Charset> charset = form.encoding().map(Charset::forName);
-      try (Intake intake = Intake.open(export, charset)) {
-        return read(intake);
-      }
-    } catch (IllegalArgumentException e) {
-      notes.problem(Reading.UNKNOWN_ENCODING, Argument.text(form.encoding().orElse("")));
+    try (Intake intake = Intake.open(export, charset())) {
+      return read(intake);
     } catch (Lines.TooLong e) {
       notes.problem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
+    } catch (EOFException | ZipException e) {
+      notes.problem(Reading.PACKED_DAMAGED);
     } catch (IOException e) {
       notes.problem(Reading.UNREADABLE, Argument.text(String.valueOf(e.getMessage())));
     }
     return List.of();
+  }
+
+  /** The described encoding; none, with a problem noted, where nobody knows it. */
+  private Optional<Charset> charset() {
+    try {
+      return form.encoding().map(Charset::forName);
+    } catch (IllegalArgumentException e) {
+      notes.problem(Reading.UNKNOWN_ENCODING, Argument.text(form.encoding().orElse("")));
+      return Optional.empty();
+    }
   }
 
   private List<Table> read(Intake intake) throws IOException {
@@ -63,7 +72,7 @@ final class ExportText {
     }
     notes.understood(
         Aspect.ENCODING,
-        form.encoding().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        form.encoding().isPresent() && notes.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.text(intake.found().charset().name()),
         Argument.term(intake.found().sign()));
   }

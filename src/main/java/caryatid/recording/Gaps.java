@@ -52,6 +52,15 @@ final class Gaps {
     return regular() ? 0 : longSteps.size() - gaps;
   }
 
+  /** The table's row behind the longest step. */
+  int afterLongest() {
+    int longest = 1;
+    for (int i : longSteps) {
+      longest = step(i) > step(longest) ? i : longest;
+    }
+    return rows[longest];
+  }
+
   /** The rows with -1 for each that is missing. */
   int[] filled() {
     int[] filled = new int[rows.length + (int) missing];

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -67,8 +68,7 @@ final class HeadFacts {
   }
 
   private void columns(PlatePlan plan) {
-    boolean described = !plan.layout().columns().isEmpty() || !plan.sensors().isEmpty();
-    Basis basis = described ? Basis.DESCRIBED : Basis.CONCLUDED;
+    Basis basis = plan.layout().columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED;
     if (!plan.columns().isEmpty()) {
       String columns =
           plan.columns().entrySet().stream()
@@ -82,20 +82,31 @@ final class HeadFacts {
               .sorted(Map.Entry.comparingByValue())
               .map(Map.Entry::getKey)
               .collect(Collectors.joining(", "));
-      fact(Aspect.CELLS, basis, Argument.text(plan.name()), Argument.text(cells));
+      fact(Aspect.CELLS, Basis.DESCRIBED, Argument.text(plan.name()), Argument.text(cells));
     }
   }
 
   private void unused() {
     BitSet used = table.plan().wanted();
-    List<String> unused =
-        IntStream.range(0, head.columns().size())
-            .filter(i -> !used.get(i))
-            .mapToObj(table::columnName)
+    if (table.plan().plates().isEmpty()) {
+      return;
+    }
+    List<Integer> unused =
+        IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
+    unused(Aspect.NOT_NEEDED, unused, Set.of(Role.Kind.TIME, Role.Kind.INDEX));
+    unused(Aspect.DERIVED, unused, Set.of(Role.Kind.DERIVED));
+    unused(Aspect.UNUSED, unused, Set.of(Role.Kind.OTHER, Role.Kind.CHANNEL));
+  }
+
+  private void unused(Aspect aspect, List<Integer> columns, Set<Role.Kind> kinds) {
+    String names =
+        columns.stream()
+            .filter(i -> kinds.contains(Role.of(head.columns().get(i)).kind()))
             .limit(40)
-            .toList();
-    if (!unused.isEmpty()) {
-      fact(Aspect.UNUSED, Basis.CONCLUDED, Argument.text(String.join(", ", unused)));
+            .map(table::columnName)
+            .collect(Collectors.joining(", "));
+    if (!names.isEmpty()) {
+      fact(aspect, Basis.CONCLUDED, Argument.text(names));
     }
   }
 }

@@ -133,7 +133,7 @@ final class HeadFinder {
         number(header.map(Header::units), firstNumber),
         header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())),
         rows.start() + firstNumber,
-        new Dialect(found.delimiter(), mark),
+        new Dialect(found.delimiter(), mark, rows.thousands(mark, form.decimalMark().isPresent())),
         rows.sample(mark));
   }
 

@@ -50,7 +50,7 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
     List<ColumnName> columns = new ArrayList<>();
     for (int i = 0; i < Math.max(cells, names.get().size()); i++) {
       columns.add(
-          ColumnName.of(cell(devices, i), cell(names.get(), i)).withUnit(bare(cell(unitCells, i))));
+          ColumnName.of(cell(devices, i), cell(names.get(), i)).withUnit(unit(cell(unitCells, i))));
     }
     return Optional.of(
         new Header(line, devices.isEmpty() ? OptionalInt.empty() : device, units, columns));
@@ -100,7 +100,7 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
   private static Optional<List<String>> unitsRow(
       List<String> lines, int line, Delimiter delimiter) {
     List<String> cells = delimiter.split(lines.get(line));
-    List<String> filled = cells.stream().filter(c -> !c.isEmpty()).map(Header::bare).toList();
+    List<String> filled = cells.stream().filter(Header::filled).map(Header::bare).toList();
     long known = filled.stream().filter(UnitNames::known).count();
     boolean some =
         known > 0
@@ -109,6 +109,15 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
             && lineAbove(lines, line).stream()
                 .anyMatch(above -> anyKnown(trimmed(delimiter.split(lines.get(above)))));
     return known > 0 && (some || known == filled.size()) ? Optional.of(cells) : Optional.empty();
+  }
+
+  /** The unit in a cell; empty where a dash or the like says that there is none. */
+  private static String unit(String cell) {
+    return filled(cell) ? bare(cell) : "";
+  }
+
+  private static boolean filled(String cell) {
+    return Cell.of(bare(cell)) != Cell.HOLE;
   }
 
   /** A unit without the brackets some exports put around it. */

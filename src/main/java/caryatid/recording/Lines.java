@@ -11,8 +11,7 @@ import java.util.List;
 
 /**
  * A text's lines as bytes, one after the other, each with its physical number; some may be looked
- * at ahead. The bytes of the present line stand in {@link #bytes()} from {@link #from()} up to
- * {@link #to()}, without its end.
+ * at ahead. Who reads lines in bulk does so in the {@link #buffer()} and says how far it came.
  */
 final class Lines {
   /** A longer line is no row of an export. */
@@ -127,18 +126,6 @@ final class Lines {
   void back() {
     ahead.addFirst(new Held(Arrays.copyOfRange(bytes, from, to), ended));
     number--;
-  }
-
-  byte[] bytes() {
-    return bytes;
-  }
-
-  int from() {
-    return from;
-  }
-
-  int to() {
-    return to;
   }
 
   /** Physical number of the present line, from 1; 0 before the first. */

@@ -36,6 +36,8 @@ final class Load {
         unloaded.set(i);
       }
     }
+    // Where no force was recorded, nobody knows whether the plate was loaded.
+    unloaded.andNot(raw.holes(Channel.of(Quantity.FORCE, axes.up().axis())));
     return new Load(vertical, sign, unloaded);
   }
 
@@ -72,13 +74,8 @@ final class Load {
     return unloaded;
   }
 
-  /** Samples that cannot be used: unloaded by force or by pattern, or without a number. */
-  BitSet unusable(RawPlate raw, double[] right, double[] anterior, double rateHz) {
-    BitSet unusable = (BitSet) unloaded.clone();
-    unusable.or(raw.holes());
-    if (vertical.isEmpty()) {
-      unusable.or(UnloadedPattern.of(right, anterior, rateHz));
-    }
-    return unusable;
+  /** Whether there is a vertical force to tell by. */
+  boolean known() {
+    return vertical.isPresent();
   }
 }

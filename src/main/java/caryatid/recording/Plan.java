@@ -9,10 +9,11 @@ import java.util.OptionalInt;
  * What a table's columns are taken for.
  *
  * @param time the column of times, by its place in a row
+ * @param index the column that counts the samples, where there is none of times
  * @param plates the plates whose centre of pressure can be told
  * @param problems what the description asks for and the table does not hold
  */
-record Plan(OptionalInt time, List<PlatePlan> plates, List<Problem> problems) {
+record Plan(OptionalInt time, OptionalInt index, List<PlatePlan> plates, List<Problem> problems) {
   Plan {
     plates = List.copyOf(plates);
     problems = List.copyOf(problems);
@@ -24,6 +25,7 @@ record Plan(OptionalInt time, List<PlatePlan> plates, List<Problem> problems) {
     plates.stream().flatMap(PlatePlan::wanted).forEach(wanted::set);
     if (!plates.isEmpty()) {
       time.ifPresent(wanted::set);
+      index.ifPresent(wanted::set);
     }
     return wanted;
   }

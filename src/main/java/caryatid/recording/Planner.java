@@ -29,22 +29,43 @@ final class Planner {
   Plan plan(Head head) {
     Notebook notes = new Notebook(file);
     List<PlatePlan> plates = new ArrayList<>();
-    List<PlatePlan> named = namedPlates(head, notes);
+    List<PlatePlan> named = new NamedPlates(head).plates(columnsUndescribed(), notes);
     for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
       described(layout, named, head, notes).ifPresent(plates::add);
     }
-    if (plates.isEmpty() && notes.clean()) {
+    boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
+    if (plain && !notes.has(Reading.TWICE)) {
       plates = named;
     }
     OptionalInt time = time(head, notes);
     refuseTwoMeanings(time, plates, head, notes);
     List<PlatePlan> telling = plates.stream().filter(PlatePlan::tellsCop).toList();
-    return new Plan(time, telling, notes.problems());
+    return new Plan(time, index(time, telling, head), telling, notes.problems());
   }
 
   private OptionalInt time(Head head, Notebook notes) {
     Optional<String> called = description.flatMap(d -> d.time().column());
-    return called.isPresent() ? find(called.get(), head, notes) : ofKind(head, Role.Kind.TIME);
+    if (called.isPresent()) {
+      return find(called.get(), head, notes);
+    }
+    return rateDescribed() ? OptionalInt.empty() : ofKind(head, Role.Kind.TIME);
+  }
+
+  /**
+   * Without times, or with a rate in their place, a column that counts samples tells of lost ones.
+   */
+  private OptionalInt index(OptionalInt time, List<PlatePlan> plates, Head head) {
+    OptionalInt numbers = ofKind(head, Role.Kind.INDEX);
+    OptionalInt index =
+        numbers.isEmpty() && rateDescribed() ? ofKind(head, Role.Kind.TIME) : numbers;
+    boolean taken =
+        time.isPresent()
+            || plates.stream().flatMap(PlatePlan::wanted).anyMatch(i -> index.orElse(-1) == i);
+    return taken ? OptionalInt.empty() : index;
+  }
+
+  private boolean rateDescribed() {
+    return description.map(d -> d.time().rateHz().isPresent()).orElse(false);
   }
 
   private static void refuseTwoMeanings(
@@ -68,30 +89,6 @@ final class Planner {
         .findFirst();
   }
 
-  /** The plates the names tell apart. */
-  private List<PlatePlan> namedPlates(Head head, Notebook notes) {
-    Map<String, Map<Channel, Integer>> plates = new LinkedHashMap<>();
-    for (int i = 0; i < head.columns().size(); i++) {
-      ColumnName column = head.columns().get(i);
-      Role role = Role.of(column);
-      if (role.channel().isEmpty()) {
-        continue;
-      }
-      Map<Channel, Integer> channels =
-          plates.computeIfAbsent(role.plate(), p -> new EnumMap<>(Channel.class));
-      if (channels.putIfAbsent(role.channel().get(), i) != null && columnsUndescribed()) {
-        notes.problem(
-            headerPlace(head),
-            Reading.TWICE,
-            Argument.text(column.full()),
-            Argument.text(names(head)));
-      }
-    }
-    return plates.entrySet().stream()
-        .map(p -> new PlatePlan(PlatePlan.bare(Role.plateName(p.getKey())), p.getValue(), Map.of()))
-        .toList();
-  }
-
   private boolean columnsUndescribed() {
     return description.stream()
         .flatMap(d -> d.plates().stream())
@@ -113,7 +110,29 @@ final class Planner {
         .map(Planner::columnNames)
         .orElse(List.of())
         .forEach(name -> find(name, head, notes).ifPresent(i -> sensors.put(name, i)));
-    return Optional.of(new PlatePlan(layout, columns, sensors));
+    wholeWeight(layout, head, sensors.values()).ifPresent(i -> columns.put(Channel.FORCE_Z, i));
+    return Optional.of(new PlatePlan(layout, columns, sensors, Set.of()));
+  }
+
+  /** The one column that says what a lone platform of load cells carries in all. */
+  private OptionalInt wholeWeight(PlateLayout layout, Head head, Collection<Integer> cells) {
+    boolean alone = description.map(d -> d.plates().size() == 1).orElse(false);
+    boolean sought =
+        alone
+            && layout.columns().isEmpty()
+            && layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+    int vertical = description.flatMap(PlateDescription::axes).map(a -> a.up().axis()).orElse(2);
+    int[] found =
+        IntStream.range(0, sought ? head.columns().size() : 0)
+            .filter(i -> !cells.contains(i))
+            .filter(i -> Together.cells(head.columns().get(i), vertical))
+            .filter(i -> readable(head.columns().get(i)))
+            .toArray();
+    return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();
+  }
+
+  private static boolean readable(ColumnName column) {
+    return column.unit().isEmpty() || column.unit().flatMap(ForceUnit::named).isPresent();
   }
 
   /** A plate described without columns is the one of its name, or the only one. */
@@ -131,7 +150,7 @@ final class Planner {
           Argument.text(layout.name()),
           Argument.text(known.isEmpty() ? names(head) : known));
     }
-    return found.map(p -> new PlatePlan(layout, p.columns(), Map.of()));
+    return found.map(p -> new PlatePlan(layout, p.columns(), Map.of(), p.open()));
   }
 
   private static Collection<String> columnNames(Sensors sensors) {
@@ -159,12 +178,8 @@ final class Planner {
     return OptionalInt.empty();
   }
 
-  private Place headerPlace(Head head) {
-    return new Place(file, head.headerLine(), Optional.empty());
-  }
-
   /** The names a problem lists; numbers where the table has none. */
-  private static String names(Head head) {
+  static String names(Head head) {
     return head.columns().stream()
         .map(ColumnName::full)
         .filter(n -> !n.isEmpty())

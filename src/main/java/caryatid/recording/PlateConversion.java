@@ -3,8 +3,6 @@ package caryatid.recording;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.Channel.Quantity;
-import caryatid.remark.Argument;
-import caryatid.remark.Unit;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -74,7 +72,8 @@ final class PlateConversion {
       right = computed(cop, axes.right());
       anterior = computed(cop, axes.anterior());
     }
-    BitSet unusable = load.unusable(raw, right, anterior, rateHz);
+    BitSet unusable =
+        new UnusableSamples(raw, load, plan.layout(), notes).find(right, anterior, rateHz);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     shift(right, origin.rightMm());
@@ -132,7 +131,7 @@ final class PlateConversion {
   }
 
   private void crossCheck() {
-    new CrossCheck(plan, units, axes, raw, load).run(notes);
+    new CrossCheck(plan, units, axes, new CopPairs(plan, units, axes, raw, load), notes).run();
   }
 
   private static void shift(double[] series, double by) {
@@ -150,27 +149,6 @@ final class PlateConversion {
     BitSet usable = new BitSet(raw.size());
     usable.set(0, raw.size());
     usable.andNot(unusable);
-    remark(unusable);
     return new Usable(usable, raw.size());
-  }
-
-  private void remark(BitSet unusable) {
-    BitSet missing = (BitSet) raw.holes().clone();
-    BitSet unloaded = (BitSet) unusable.clone();
-    missing.andNot(load.unloaded());
-    unloaded.andNot(missing);
-    if (!unloaded.isEmpty()) {
-      notes.remark(
-          vertical().isPresent() ? RecordingRemark.UNLOADED : RecordingRemark.UNLOADED_PATTERN,
-          Argument.text(plan.name()),
-          Argument.count(unloaded.cardinality()),
-          Argument.of(Load.LEAST_N, Unit.N));
-    }
-    if (!missing.isEmpty()) {
-      notes.remark(
-          RecordingRemark.MISSING,
-          Argument.text(plan.name()),
-          Argument.count(missing.cardinality()));
-    }
   }
 }

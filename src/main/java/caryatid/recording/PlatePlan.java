@@ -1,8 +1,11 @@
 package caryatid.recording;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -11,11 +14,18 @@ import java.util.stream.Stream;
  * @param layout what the description states of the plate; a bare name where it states nothing
  * @param columns the column of each channel, by its place in a row
  * @param sensors the columns of raw sensors by their names in the description
+ * @param open the channels that are there in several versions; the first one's column stands for
+ *     them
  */
-record PlatePlan(PlateLayout layout, Map<Channel, Integer> columns, Map<String, Integer> sensors) {
+record PlatePlan(
+    PlateLayout layout,
+    Map<Channel, Integer> columns,
+    Map<String, Integer> sensors,
+    Set<Channel> open) {
   PlatePlan {
     columns = new TreeMap<>(columns);
     sensors = Map.copyOf(sensors);
+    open = Collections.unmodifiableSet(new TreeSet<>(open));
   }
 
   String name() {
@@ -44,6 +54,19 @@ record PlatePlan(PlateLayout layout, Map<Channel, Integer> columns, Map<String, 
 
   Stream<Integer> wanted() {
     return Stream.concat(columns.values().stream(), sensors.values().stream());
+  }
+
+  /**
+   * The columns whose unit is a quantity's: its channels; of a platform of load cells the cells,
+   * not the weight beside them, which may be in another unit.
+   */
+  Stream<Integer> holding(Channel.Quantity quantity) {
+    boolean cells = layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+    return cells && quantity == Channel.Quantity.FORCE
+        ? sensors.values().stream().sorted()
+        : columns.entrySet().stream()
+            .filter(c -> c.getKey().quantity() == quantity)
+            .map(Map.Entry::getValue);
   }
 
   /** A plate of which only the name is known. */

@@ -19,7 +19,7 @@ final class PlateViews {
    * Without a unit, a plate counts as loaded above this share of its largest mean (common practice,
    * no source).
    */
-  private static final double LOADED_SHARE = 0.05;
+  static final double LOADED_SHARE = 0.05;
 
   private final Column[] columns;
   private final double scale;

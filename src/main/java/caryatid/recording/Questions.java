@@ -40,12 +40,12 @@ final class Questions {
 
   void ask() {
     UnitEvidence evidence = new UnitEvidence(table, vertical);
-    ask(Reading.COP_UNIT, p -> exported(p) && units(p).cop().isEmpty(), evidence::ofCop);
+    ask(Reading.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop);
     ask(
         Reading.FORCE_UNIT,
-        p -> needsForceUnit(p) && units(p).force().isEmpty(),
+        p -> needsForceUnit(p) && unstated(p, Quantity.FORCE),
         evidence::ofForce);
-    ask(Reading.MOMENT_UNIT, p -> fromMoments(p) && units(p).moment().isEmpty());
+    ask(Reading.MOMENT_UNIT, p -> fromMoments(p) && unstated(p, Quantity.MOMENT));
     ask(Reading.TRUE_ORIGIN, p -> fromMoments(p) && p.layout().trueOrigin().isEmpty());
     if (plates.size() > 1) {
       ask(Reading.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty());
@@ -53,8 +53,8 @@ final class Questions {
     axes.ifPresentOrElse(this::checkAxes, this::askAxes);
   }
 
-  private PlateUnits units(PlatePlan plan) {
-    return plates.get(plan);
+  private boolean unstated(PlatePlan plan, Quantity quantity) {
+    return plates.get(plan).unstated(quantity);
   }
 
   static boolean exported(PlatePlan plan) {

@@ -9,6 +9,7 @@ import java.util.Set;
 /** One plate's channels in N, N mm and mm, along the export's axes, one number a sample. */
 final class RawPlate {
   private final Map<Channel, double[]> series = new EnumMap<>(Channel.class);
+  private final Map<Channel, BitSet> holesOf = new EnumMap<>(Channel.class);
   private final BitSet holes = new BitSet();
   private final int size;
 
@@ -28,7 +29,9 @@ final class RawPlate {
   }
 
   private void take(Channel channel, Column column, PlateUnits units, Timeline timeline) {
-    holes.or(timeline.pickHoles(column.holes()));
+    BitSet missing = timeline.pickHoles(column.holes());
+    holes.or(missing);
+    holesOf.put(channel, missing);
     put(channel, timeline.pick(column.take()), units.scale(channel.quantity()));
   }
 
@@ -65,6 +68,11 @@ final class RawPlate {
   /** Samples in which some channel has no number. */
   BitSet holes() {
     return holes;
+  }
+
+  /** Samples in which one channel has no number; of a channel that was computed, all such. */
+  BitSet holes(Channel channel) {
+    return holesOf.getOrDefault(channel, holes);
   }
 
   int size() {

@@ -6,6 +6,7 @@ import caryatid.remark.Topic;
 public enum Reading implements Topic {
   /** The file cannot be opened or read. */
   UNREADABLE,
+  PACKED_DAMAGED,
   EMPTY,
   /** Bytes that are no text. */
   BINARY,
@@ -22,6 +23,8 @@ public enum Reading implements Topic {
   NO_NUMBER,
   OTHER_MARK,
   RAGGED,
+  /** The same in a table without times. */
+  RAGGED_UNTIMED,
   CUT_SHORT,
   NOT_A_ROW,
   TOO_FEW_ROWS,
@@ -32,12 +35,18 @@ public enum Reading implements Topic {
   TWICE,
   /** The description gives one column two meanings. */
   TWO_MEANINGS,
+  /** Columns of one plate in several versions, as raw and filtered. */
+  WHICH_VERSION,
   NO_PLATE_NAMES,
   NO_SUCH_PLATE,
   /** No column of a force plate at all. */
   NO_PLATE,
   /** A table without names. */
   NO_NAMES,
+  /** Named as the sum of the plates, which it is not. */
+  SUM_OR_PLATE,
+  /** Described as a plate, but the sum of others. */
+  SUM_DESCRIBED,
   UNKNOWN_UNIT,
   RAW_UNIT,
   UNITS_DIFFER,
@@ -55,6 +64,9 @@ public enum Reading implements Topic {
   EXPORT_ORIGIN,
   FORCE_SENSE,
   UNLOADED,
+  /** The same where there is no force to tell by. */
+  EMPTY_THROUGHOUT,
+  FAR_OFF,
   OFF_PLATE,
   OFF_PLATE_BY_MOMENTS,
   OFF_PLATE_BY_SENSORS,
@@ -65,13 +77,22 @@ public enum Reading implements Topic {
   NO_RATE,
   /** Arguments: number of rows, what is stated. */
   RATE_UNCLEAR,
+  /** The samples' numbers skip some, evenly. */
+  RATE_OF_ROWS,
   NO_TIME,
+  /** The same of a column that counts the samples. */
+  NO_INDEX,
   TIME_UNIT,
   UNKNOWN_TIME_UNIT,
   TIME_UNIT_WRONG,
   /** The description's unit makes no rate of a force plate, but another one does. */
   TIME_UNIT_DESCRIBED,
+  WRONG_TIME,
+  WRONG_INDEX,
+  /** No cell of the column is a time. */
+  TIMES_UNREADABLE,
   TIME_BACK,
+  INDEX_BACK,
   GAPS,
   RATES_DIFFER;
 
@@ -81,9 +102,11 @@ public enum Reading implements Topic {
       case WHICH_RECORDING,
           THOUSANDS,
           TWICE,
+          WHICH_VERSION,
           NO_PLATE_NAMES,
           NO_PLATE,
           NO_NAMES,
+          SUM_OR_PLATE,
           FORCE_UNIT,
           MOMENT_UNIT,
           COP_UNIT,
@@ -92,6 +115,7 @@ public enum Reading implements Topic {
           EXPORT_ORIGIN,
           NO_RATE,
           RATE_UNCLEAR,
+          RATE_OF_ROWS,
           TIME_UNIT,
           TIME_UNIT_WRONG ->
           true;

@@ -19,6 +19,10 @@ public enum RecordingRemark implements Topic {
   NOT_CROSS_CHECKED,
   UNLOADED,
   UNLOADED_PATTERN,
+  /** Under load, but where no plate is. */
+  FAR_OFF(Weight.IMPORTANT),
+  /** The file ends without a line end, and its last number is shorter than the others. */
+  LAST_CUT(Weight.IMPORTANT),
   MISSING(Weight.IMPORTANT),
   EMPTY_PLATE,
   SPIKES(Weight.IMPORTANT),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What a column is taken for, by its name alone. A new name is a new word or pattern in one of the
@@ -14,17 +15,20 @@ import java.util.regex.Pattern;
  * @param kind what it holds
  * @param channel the channel, where it holds one of a plate
  * @param plate what in the name tells the plates apart; empty where nothing does
+ * @param version which of several versions it holds, as raw or filtered; empty where none is named
  */
-record Role(Kind kind, Optional<Channel> channel, String plate) {
+record Role(Kind kind, Optional<Channel> channel, String plate, String version) {
   /** What a column can hold. */
   enum Kind {
     TIME,
     INDEX,
     CHANNEL,
+    /** Something computed of a channel, as a velocity or a mean is. */
+    DERIVED,
     OTHER
   }
 
-  static final Role OTHER = new Role(Kind.OTHER, Optional.empty(), "");
+  static final Role OTHER = new Role(Kind.OTHER, Optional.empty(), "", "");
 
   private static final Set<String> TIME =
       Set.of("time", "t", "timestamp", "seconds", "zeit", "temps", "tijd", "tiempo");
@@ -45,7 +49,7 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
   }
 
   /** Words that neither name a quantity nor tell plates apart. */
-  private static final Set<String> FILLERS =
+  static final Set<String> FILLERS =
       Set.of(
           "ground",
           "reaction",
@@ -72,6 +76,20 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
           "c",
           "mom");
 
+  /** Words for what is computed of a channel and is none itself. */
+  private static final Set<String> DERIVED =
+      words(
+          "velocity velocities vel speed acceleration accel acc jerk area ellipse path pathlength"
+              + " length range rms sd std var variance mean average avg error frequency freq power"
+              + " angle rate geschwindigkeit fläche weg mittelwert vitesse aire surface longueur"
+              + " moyenne velocidad área longitud media");
+
+  /** Words for one of several versions of the same channel. */
+  private static final Set<String> VERSIONS =
+      words(
+          "raw unfiltered filtered filt filter smooth smoothed lowpass butterworth uncorrected"
+              + " corrected processed unprocessed roh gefiltert brut filtré crudo filtrado");
+
   /** Words beside which v and p mean a force and its point, not a velocity and a position. */
   private static final Set<String> FORCE_CONTEXT =
       Set.of("ground", "force", "forces", "grf", "torque");
@@ -83,15 +101,21 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
   /** An axis in a word of its own, perhaps with the plate's digits. */
   private static final Pattern AXIS = Pattern.compile("(\\d*)([xyz])(\\d*)");
 
+  private static Set<String> words(String parted) {
+    return Set.of(parted.split(" ", -1));
+  }
+
   static Role of(ColumnName column) {
     List<String> words = column.words();
     if (words.stream().anyMatch(TIME::contains)) {
-      return new Role(Kind.TIME, Optional.empty(), "");
+      return new Role(Kind.TIME, Optional.empty(), "", "");
     }
     if (words.stream().anyMatch(INDEX::contains)) {
-      return new Role(Kind.INDEX, Optional.empty(), "");
+      return new Role(Kind.INDEX, Optional.empty(), "", "");
     }
-    return compact(words).or(() -> spelled(words)).orElse(OTHER);
+    Role role = compact(words).or(() -> spelled(words)).orElse(OTHER);
+    boolean derived = role.kind == Kind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
+    return derived ? new Role(Kind.DERIVED, Optional.empty(), "", "") : role;
   }
 
   private static Optional<Role> compact(List<String> words) {
@@ -139,7 +163,11 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
   private static Role channel(Quantity quantity, String axis, List<String> rest) {
     Channel channel =
         Channel.valueOf(quantity.name() + "_" + axis.toUpperCase(java.util.Locale.ROOT));
-    return new Role(Kind.CHANNEL, Optional.of(channel), plate(rest));
+    return new Role(
+        Kind.CHANNEL,
+        Optional.of(channel),
+        plate(rest),
+        rest.stream().filter(VERSIONS::contains).collect(Collectors.joining(" ")));
   }
 
   private static String plate(List<String> words) {
@@ -147,7 +175,10 @@ record Role(Kind kind, Optional<Channel> channel, String plate) {
     for (String word : words) {
       String bare =
           word.replaceAll("^(fp|plate|forceplate|platform|force|cop|grf|moment)(?=\\d+$)", "");
-      if (!bare.isEmpty() && !FILLERS.contains(bare)) {
+      if (!bare.isEmpty()
+          && !FILLERS.contains(bare)
+          && !VERSIONS.contains(bare)
+          && !bare.matches("\\d+hz")) {
         telling.add(bare);
       }
     }

@@ -2,6 +2,8 @@ package caryatid.recording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * A run of lines that read as rows of a table when split by one delimiter.
@@ -37,7 +39,10 @@ record Rows(int start, int end, List<List<String>> rows) {
     return runs;
   }
 
-  /** Whether cells are a row: more numbers and times than text, in two cells or more. */
+  /**
+   * Whether cells are a row: two cells or more, with more numbers and times than text, or nothing
+   * but words for missing numbers.
+   */
   static boolean isRow(List<String> cells) {
     if (cells.size() < 2) {
       return false;
@@ -49,7 +54,8 @@ record Rows(int start, int end, List<List<String>> rows) {
       numbers += kind == Cell.NUMBER || kind == Cell.CLOCK ? 1 : 0;
       texts += kind == Cell.TEXT ? 1 : 0;
     }
-    return numbers > texts;
+    boolean missing = texts == 0 && cells.stream().anyMatch(Cell::saysMissing);
+    return numbers > texts || missing;
   }
 
   int cells() {
@@ -61,13 +67,37 @@ record Rows(int start, int end, List<List<String>> rows) {
     return rows.stream().flatMap(List::stream).filter(c -> Cell.of(c) == Cell.TEXT).count();
   }
 
-  /** The decimal mark that stands in the rows; point where none does. */
+  /**
+   * The decimal mark: as parted thousands show it, else as it stands there; point where none is.
+   */
   DecimalMark mark() {
-    boolean comma =
-        rows.stream()
-            .flatMap(List::stream)
-            .anyMatch(c -> c.indexOf(',') >= 0 && Cell.of(c) == Cell.NUMBER);
-    return comma ? DecimalMark.COMMA : DecimalMark.POINT;
+    return cellsWhere(Thousands::sure)
+        .map(Thousands::decimalMark)
+        .findFirst()
+        .orElseGet(
+            () ->
+                cellsWhere(c -> c.indexOf(',') >= 0 && Cell.of(c) == Cell.NUMBER)
+                    .map(c -> DecimalMark.COMMA)
+                    .findFirst()
+                    .orElse(DecimalMark.POINT));
+  }
+
+  private Stream<String> cellsWhere(Predicate<String> condition) {
+    return rows.stream().flatMap(List::stream).filter(condition);
+  }
+
+  /**
+   * Whether cells show that the other mark than the decimal one parts thousands.
+   *
+   * @param stated whether the decimal mark is stated, and not concluded from the cells
+   */
+  boolean thousands(DecimalMark mark, boolean stated) {
+    return cellsWhere(c -> Thousands.sure(c) && Thousands.decimalMark(c) == mark)
+            .findAny()
+            .isPresent()
+        || (stated
+            && cellsWhere(c -> c.indexOf(mark.other().character()) >= 0)
+                .allMatch(Thousands::possible));
   }
 
   /** A number with this decimal mark, if there is one; else any. */
@@ -80,14 +110,9 @@ record Rows(int start, int end, List<List<String>> rows) {
         .orElse(numbers.isEmpty() ? "" : numbers.get(0));
   }
 
-  /**
-   * Whether every comma could as well part thousands: three digits behind each, one to three
-   * before.
-   */
+  /** Whether every comma could as well part thousands. */
   boolean thousandsPossible() {
-    List<String> commas =
-        rows.stream().flatMap(List::stream).filter(c -> c.indexOf(',') >= 0).toList();
-    return !commas.isEmpty()
-        && commas.stream().allMatch(c -> c.matches("[+-]?[1-9]\\d{0,2},\\d{3}"));
+    List<String> commas = cellsWhere(c -> c.indexOf(',') >= 0).toList();
+    return !commas.isEmpty() && commas.stream().allMatch(Thousands::possible);
   }
 }

@@ -18,7 +18,10 @@ final class TableChoice {
     this.notes = notes;
   }
 
-  /** The table; empty, with a problem noted, where there is none or more than one. */
+  /**
+   * The table; empty, with a problem noted, where there is none. Of several of which none is
+   * chosen, which is a problem, the first is shown.
+   */
   Optional<Table> choose(List<Table> tables) {
     List<Table> withPlate = tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {
@@ -26,26 +29,25 @@ final class TableChoice {
       return Optional.empty();
     }
     if (stated.isPresent()) {
-      return stated(withPlate);
+      return Optional.of(stated(withPlate));
     }
     if (withPlate.size() > 1) {
       notes.problem(
           Reading.WHICH_RECORDING,
           Argument.count(withPlate.size()),
           Argument.text(lines(withPlate)));
-      return Optional.empty();
     }
     return Optional.of(checked(withPlate.get(0)));
   }
 
-  private Optional<Table> stated(List<Table> withPlate) {
+  private Table stated(List<Table> withPlate) {
     int number = stated.getAsInt();
     if (number < 1 || number > withPlate.size()) {
       notes.problem(
           Reading.NO_SUCH_RECORDING, Argument.count(number), Argument.count(withPlate.size()));
-      return Optional.empty();
+      return withPlate.get(0);
     }
-    return Optional.of(checked(withPlate.get(number - 1)));
+    return checked(withPlate.get(number - 1));
   }
 
   private Table checked(Table table) {

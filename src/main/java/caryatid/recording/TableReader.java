@@ -42,12 +42,12 @@ final class TableReader {
         Place junk = Place.of(notes.file(), lines.number() + 1);
         notes.problem(junk, Reading.NOT_A_ROW, Argument.text(excerpt(ahead.get(0))));
         skip(head.get().firstDataLine() - lines.number() - 1);
-        rows(tables.get(tables.size() - 1));
+        rows(tables.get(tables.size() - 1), ahead);
       } else {
         skip(head.get().firstDataLine() - lines.number() - 1);
         Table table = new Table(head.get(), planner.apply(head.get()));
         tables.add(table);
-        rows(table);
+        rows(table, ahead);
       }
     }
     return tables;
@@ -68,19 +68,22 @@ final class TableReader {
         && head.columns().size() == tables.get(tables.size() - 1).head().columns().size();
   }
 
-  private void rows(Table table) throws IOException {
+  private void rows(Table table, List<String> ahead) throws IOException {
     FastRow fast = new FastRow(table, lines.end());
-    CarefulRow careful = new CarefulRow(table, notes);
-    while (true) {
-      plainRows(fast, table.lines());
-      if (notes.full() || !lines.next()) {
-        return;
-      }
-      if (careful.read(lines.text(), lines.number(), lines.ended()) == CarefulRow.Outcome.OTHER) {
+    CutNumber cut = new CutNumber(ahead.subList(0, ahead.size() - 1), table.head().dialect());
+    CarefulRow careful = new CarefulRow(table, cut, notes);
+    plainRows(fast, table.lines());
+    boolean within = true;
+    while (within && !notes.full() && lines.next()) {
+      within =
+          careful.read(lines.text(), lines.number(), lines.ended()) != CarefulRow.Outcome.OTHER;
+      if (within) {
+        plainRows(fast, table.lines());
+      } else {
         lines.back();
-        return;
       }
     }
+    careful.finish();
   }
 
   /** The rows from here on that are plain and wholly in the buffer. */

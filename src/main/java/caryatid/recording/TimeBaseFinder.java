@@ -4,8 +4,6 @@ import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -37,7 +35,8 @@ final class TimeBaseFinder {
   Optional<Timeline> find(BiPredicate<Integer, Integer> sameRow) {
     OptionalInt column = table.plan().time();
     boolean timed = column.isPresent() && described.rateHz().isEmpty();
-    Optional<Timeline> timeline = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate();
+    Optional<Timeline> timeline =
+        timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
     timeline.ifPresent(t -> noteRate(t, timed));
     return timeline;
   }
@@ -52,7 +51,9 @@ final class TimeBaseFinder {
         Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
   }
 
-  private Optional<Timeline> fromRate() {
+  private Optional<Timeline> fromRate(BiPredicate<Integer, Integer> sameRow) {
+    RowNumbers numbers = new RowNumbers(table, notes);
+    Optional<int[]> rows = numbers.rows(sameRow);
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
       String unclear = preamble.unclearRates();
@@ -62,11 +63,10 @@ final class TimeBaseFinder {
           Argument.text(unclear));
       return Optional.empty();
     }
-    if (table.rows() < 2) {
-      notes.problem(Reading.TOO_FEW_ROWS, Argument.count(table.rows()));
-      return Optional.empty();
+    if (described.rateHz().isEmpty()) {
+      numbers.askWhetherRowsHave(rate.getAsDouble());
     }
-    return Optional.of(Timeline.everyRow(rate.getAsDouble(), table.rows()));
+    return rows.map(known -> new Timeline(rate.getAsDouble(), known));
   }
 
   private OptionalDouble statedRate() {
@@ -78,13 +78,15 @@ final class TimeBaseFinder {
 
   private Optional<Timeline> fromColumn(int column, BiPredicate<Integer, Integer> sameRow) {
     double[] times = table.column(column).take();
-    Optional<TimeUnit> unit = unit(column, times);
+    Optional<TimeUnit> unit =
+        new TimeUnitFinder(table, described.unit(), notes).find(column, times);
     if (unit.isEmpty()) {
       return Optional.empty();
     }
     note(column, unit.get());
     Optional<Timeline> timeline =
-        new Clock(table, column, unit.get().seconds(), notes).timeline(times, sameRow);
+        new Clock(table, column, Clock.Kind.TIMES, unit.get().seconds(), notes)
+            .timeline(times, sameRow);
     timeline.ifPresent(t -> compare(t.rateHz(), column));
     return timeline;
   }
@@ -110,69 +112,5 @@ final class TimeBaseFinder {
           Argument.of(rateHz, Unit.HZ),
           Argument.of(stated.getAsDouble(), Unit.HZ));
     }
-  }
-
-  /** The unit as stated, else the only one that makes a force plate's rate. */
-  private Optional<TimeUnit> unit(int column, double[] times) {
-    if (table.clock()) {
-      return Optional.of(TimeUnit.S);
-    }
-    ColumnName name = table.head().columns().get(column);
-    List<TimeUnit> possible = possible(times);
-    Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
-    if (name.unit().isPresent() && inHeader.isEmpty() && described.unit().isEmpty()) {
-      notes.problem(
-          place(name), Reading.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
-      return Optional.empty();
-    }
-    Optional<TimeUnit> stated = described.unit().or(() -> inHeader);
-    if (stated.isPresent()) {
-      return possible.isEmpty() || possible.contains(stated.get())
-          ? stated
-          : wrong(name, stated.get(), possible.get(0), times);
-    }
-    if (possible.size() == 1 && (possible.get(0) == TimeUnit.S || !counts(times))) {
-      notes.remark(
-          RecordingRemark.TIME_UNIT,
-          Argument.term(possible.get(0)),
-          Argument.of(rate(times, possible.get(0)), Unit.HZ));
-      return Optional.of(possible.get(0));
-    }
-    notes.problem(place(name), Reading.TIME_UNIT, Argument.text(name.name()));
-    return Optional.empty();
-  }
-
-  private Optional<TimeUnit> wrong(
-      ColumnName name, TimeUnit stated, TimeUnit possible, double[] times) {
-    notes.problem(
-        place(name),
-        described.unit().isPresent() ? Reading.TIME_UNIT_DESCRIBED : Reading.TIME_UNIT_WRONG,
-        Argument.term(stated),
-        Argument.of(rate(times, stated), Unit.HZ),
-        Argument.text(name.name()),
-        Argument.term(possible),
-        Argument.of(rate(times, possible), Unit.HZ));
-    return Optional.empty();
-  }
-
-  private Place place(ColumnName name) {
-    return new Place(notes.file(), table.head().headerLine(), Optional.of(name.full()));
-  }
-
-  /** Steps of one: such a column may as well count samples. */
-  private static boolean counts(double[] times) {
-    return times.length > 1 && times[1] - times[0] == 1;
-  }
-
-  private static List<TimeUnit> possible(double[] times) {
-    return Arrays.stream(TimeUnit.values())
-        .filter(u -> rate(times, u) >= SLOWEST_HZ && rate(times, u) <= FASTEST_HZ)
-        .toList();
-  }
-
-  private static double rate(double[] times, TimeUnit unit) {
-    int n = times.length;
-    double span = n < 2 ? 0 : times[n - 1] - times[0];
-    return span > 0 ? (n - 1) / (span * unit.seconds()) : 0;
   }
 }

@@ -2,6 +2,7 @@ package caryatid.recording;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import java.util.BitSet;
 
 /** Remarks on single samples that stick out, on a force at its end of range, on repeated rows. */
 final class TrackOddities {
@@ -10,7 +11,7 @@ final class TrackOddities {
    * stands at 100 Hz are below 6 mm in 99 of 100 (data of Santos and Duarte 2016, PeerJ 4:e2648,
    * computed).
    */
-  private static final double SPIKE_MM = 20;
+  static final double SPIKE_MM = 20;
 
   /** The same for a vertical force, as a fraction of its mean (common practice, no source). */
   private static final double SPIKE_FRACTION = 0.2;
@@ -24,10 +25,20 @@ final class TrackOddities {
   private static final double REPEATED = 0.05;
 
   private final PlateTrack track;
+  private final double copSpike;
   private final Notebook notes;
 
   TrackOddities(PlateTrack track, Notebook notes) {
+    this(track, SPIKE_MM, notes);
+  }
+
+  /**
+   * @param copSpike by how much a centre of pressure leaves its neighbours in a spike, in the
+   *     track's own unit
+   */
+  TrackOddities(PlateTrack track, double copSpike, Notebook notes) {
     this.track = track;
+    this.copSpike = copSpike;
     this.notes = notes;
   }
 
@@ -37,12 +48,14 @@ final class TrackOddities {
       return;
     }
     double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
-    int spikes = spikes(track.copRightMm(), SPIKE_MM) + spikes(track.copAnteriorMm(), SPIKE_MM);
-    spikes += track.upN().map(up -> spikes(up, SPIKE_FRACTION * mean)).orElse(0);
-    spikes += track.horizontal().map(h -> spikes(h.rightN(), SPIKE_FRACTION * mean)).orElse(0);
-    spikes += track.horizontal().map(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean)).orElse(0);
-    if (spikes > 0) {
-      notes.remark(RecordingRemark.SPIKES, plate(), Argument.count(spikes));
+    BitSet spikes = new BitSet();
+    spikes(track.copRightMm(), copSpike, spikes);
+    spikes(track.copAnteriorMm(), copSpike, spikes);
+    track.upN().ifPresent(up -> spikes(up, SPIKE_FRACTION * mean, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.rightN(), SPIKE_FRACTION * mean, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean, spikes));
+    if (!spikes.isEmpty()) {
+      notes.remark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
     }
     track.upN().ifPresent(this::saturation);
     int repeated = repeated();
@@ -64,21 +77,22 @@ final class TrackOddities {
     return sum;
   }
 
-  private int spikes(Samples series, double limit) {
-    int spikes = 0;
+  /** Marks the samples of a series that stick out. */
+  private void spikes(Samples series, double limit, BitSet spikes) {
     double before = series.at(0);
     double here = series.at(1);
     double[] values = series.shared();
     for (int i = 2; i < values.length; i++) {
       double after = values[i];
       double step = here - before;
-      if ((step > limit && here - after > limit) || (step < -limit && after - here > limit)) {
-        spikes += usable(i - 1) ? 1 : 0;
+      boolean out =
+          (step > limit && here - after > limit) || (step < -limit && after - here > limit);
+      if (out && usable(i - 1)) {
+        spikes.set(i - 1);
       }
       before = here;
       here = after;
     }
-    return spikes;
   }
 
   private boolean usable(int i) {

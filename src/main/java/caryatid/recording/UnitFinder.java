@@ -4,10 +4,11 @@ import caryatid.recording.Channel.Quantity;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -18,6 +19,7 @@ final class UnitFinder {
   private final Head head;
   private final Preamble preamble;
   private final Notebook notes;
+  private final Set<Quantity> refused = EnumSet.noneOf(Quantity.class);
 
   UnitFinder(Head head, Notebook notes) {
     this.head = head;
@@ -27,10 +29,12 @@ final class UnitFinder {
 
   PlateUnits units(PlatePlan plan) {
     PlateLayout layout = plan.layout();
+    refused.clear();
     return new PlateUnits(
         unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit()),
         unit(plan, Quantity.MOMENT, MomentUnit::named, layout.momentUnit()),
-        unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit()));
+        unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit()),
+        refused);
   }
 
   private <U extends Enum<U>> Optional<U> unit(
@@ -42,6 +46,7 @@ final class UnitFinder {
     for (Map.Entry<Place, String> each : statements(plan, quantity).entrySet()) {
       Optional<U> stated = named.apply(each.getValue());
       if (stated.isEmpty()) {
+        refused.add(quantity);
         notes.problem(
             each.getKey(),
             RawUnit.named(each.getValue()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
@@ -66,14 +71,9 @@ final class UnitFinder {
   /** Every unit the file states for a quantity of a plate, and where. */
   private Map<Place, String> statements(PlatePlan plan, Quantity quantity) {
     Map<Place, String> statements = new LinkedHashMap<>();
-    new TreeMap<>(plan.columns())
-        .forEach(
-            (channel, index) -> {
-              ColumnName column = head.columns().get(index);
-              if (channel.quantity() == quantity && column.unit().isPresent()) {
-                statements.put(place(column), column.unit().get());
-              }
-            });
+    plan.holding(quantity)
+        .map(head.columns()::get)
+        .forEach(column -> column.unit().ifPresent(unit -> statements.put(place(column), unit)));
     boolean there = plan.count(quantity) > 0 || !plan.sensors().isEmpty();
     if (there && statements.isEmpty()) {
       preamble

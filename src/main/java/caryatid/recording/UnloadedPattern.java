@@ -40,7 +40,8 @@ final class UnloadedPattern {
     return empty;
   }
 
-  private static boolean far(double right, double anterior) {
+  /** Whether a centre of pressure lies where no plate is, mm. */
+  static boolean far(double right, double anterior) {
     return Math.abs(right) > FAR_MM || Math.abs(anterior) > FAR_MM;
   }
 

@@ -3,13 +3,11 @@ package caryatid.sheet;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.Channel;
-import caryatid.recording.ExportForm;
 import caryatid.recording.MeasuringLine;
 import caryatid.recording.PlateAccuracy;
 import caryatid.recording.PlateDescription;
 import caryatid.recording.PlateLayout;
 import caryatid.recording.Reading;
-import caryatid.recording.TimeBase;
 import caryatid.remark.Problem;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -29,6 +27,7 @@ public final class DescriptionWriter {
 
   private final StringBuilder text = new StringBuilder();
   private final Map<Reading, String> open = new LinkedHashMap<>();
+  private final Set<Reading> written = EnumSet.noneOf(Reading.class);
 
   private DescriptionWriter() {}
 
@@ -56,9 +55,15 @@ public final class DescriptionWriter {
     line("name: " + YamlWords.text(draft.name()));
     comments(
         EnumSet.of(Reading.WHICH_RECORDING, Reading.THOUSANDS, Reading.TWICE, Reading.NO_NAMES));
-    flow("export", export(draft.form()));
-    comments(EnumSet.of(Reading.NO_RATE, Reading.TIME_UNIT, Reading.TIME_UNIT_WRONG));
-    flow("time", time(draft.time()));
+    flow("export", LayoutWriting.export(draft.form()));
+    comments(
+        EnumSet.of(
+            Reading.NO_RATE,
+            Reading.RATE_UNCLEAR,
+            Reading.RATE_OF_ROWS,
+            Reading.TIME_UNIT,
+            Reading.TIME_UNIT_WRONG));
+    flow("time", LayoutWriting.time(draft.time(), open.keySet()));
     comments(EnumSet.of(Reading.AXES));
     flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
     draft.forceIs().ifPresent(force -> line("force-is: " + Forms.wordFor(force)));
@@ -79,43 +84,13 @@ public final class DescriptionWriter {
   }
 
   private void comments(Set<Reading> topics) {
-    topics.stream().filter(open::containsKey).forEach(t -> line("# " + open.get(t)));
+    topics.forEach(topic -> comment("", topic));
   }
 
   private void flow(String key, Map<String, String> values) {
     if (!values.isEmpty()) {
       line(key + ": {" + YamlWords.flow(values) + "}");
     }
-  }
-
-  private static Map<String, String> export(ExportForm form) {
-    Map<String, String> values = new LinkedHashMap<>();
-    form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
-    form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
-    form.decimalMark().ifPresent(m -> values.put("decimal-mark", ExportSection.decimalMark(m)));
-    form.headerLine().ifPresent(n -> values.put("header-line", Integer.toString(n)));
-    form.firstDataLine().ifPresent(n -> values.put("first-data-line", Integer.toString(n)));
-    if (!form.columns().isEmpty()) {
-      values.put(
-          "columns",
-          "[" + String.join(", ", form.columns().stream().map(YamlWords::text).toList()) + "]");
-    }
-    form.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
-    return values;
-  }
-
-  private Map<String, String> time(TimeBase time) {
-    Map<String, String> values = new LinkedHashMap<>();
-    time.column().ifPresent(c -> values.put("column", YamlWords.text(c)));
-    time.unit().ifPresent(u -> values.put("unit", Forms.wordFor(u)));
-    time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
-    if (open.containsKey(Reading.NO_RATE)) {
-      values.put("rate-hz", UNKNOWN);
-    }
-    if (open.containsKey(Reading.TIME_UNIT) || open.containsKey(Reading.TIME_UNIT_WRONG)) {
-      values.put("unit", UNKNOWN);
-    }
-    return values;
   }
 
   private static Map<String, String> axes(Axes axes) {
@@ -140,6 +115,7 @@ public final class DescriptionWriter {
 
   private void plates(PlateDescription draft) {
     List<PlateLayout> plates = new ArrayList<>(draft.plates());
+    comments(EnumSet.of(Reading.SUM_OR_PLATE));
     if (!plates.isEmpty()) {
       line("plates:");
       plates.forEach(this::plate);
@@ -150,6 +126,7 @@ public final class DescriptionWriter {
     line("  - name: " + YamlWords.text(plate.name()));
     Map<String, String> columns = new LinkedHashMap<>();
     new TreeMap<>(plate.columns()).forEach((c, name) -> columns.put(key(c), YamlWords.text(name)));
+    platesQuestions(Reading.WHICH_VERSION);
     inPlate("columns", columns);
     platesQuestions(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT);
     inPlate("units", PlateWriting.units(plate, open.keySet()));
@@ -167,9 +144,14 @@ public final class DescriptionWriter {
 
   private void platesQuestions(Reading... topics) {
     for (Reading topic : topics) {
-      if (open.containsKey(topic)) {
-        line("    # " + open.get(topic));
-      }
+      comment("    ", topic);
+    }
+  }
+
+  /** Each question stands once, above the first place it concerns. */
+  private void comment(String indent, Reading topic) {
+    if (open.containsKey(topic) && written.add(topic)) {
+      line(indent + "# " + open.get(topic).replace("\n", "\n" + indent + "# "));
     }
   }
 

@@ -4,6 +4,7 @@ import caryatid.recording.ForceUnit;
 import caryatid.recording.Inspection;
 import caryatid.recording.Inspection.Loaded;
 import caryatid.recording.Inspection.PlateView;
+import caryatid.recording.RecordingRemark;
 import caryatid.recording.Understood;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -16,6 +17,9 @@ import java.util.OptionalDouble;
 /** What is understood of an export, as lines for a terminal. */
 public final class InspectionText {
   private static final int ROWS = 5;
+
+  /** A force that never falls further below its largest would fill the plot. */
+  private static final double FLAT = 0.9;
 
   /** More stretches tell a reader no more than their number. */
   private static final int MOST_STRETCHES = 6;
@@ -39,7 +43,7 @@ public final class InspectionText {
     inspection.understood().forEach(text::understood);
     inspection.plates().forEach(text::plate);
     text.together();
-    text.group("InspectionText.remarks", inspection.remarks().stream().map(text::remark).toList());
+    text.group("InspectionText.remarks", text.remarks());
     text.group(
         "InspectionText.problems", inspection.problems().stream().map(wording::sayWithin).toList());
     text.group(
@@ -73,6 +77,14 @@ public final class InspectionText {
         : "(" + basis + ")";
   }
 
+  /** The remarks without that on the unit of times, which stands among what is understood. */
+  private List<String> remarks() {
+    return inspection.remarks().stream()
+        .filter(remark -> remark.topic() != RecordingRemark.TIME_UNIT)
+        .map(this::remark)
+        .toList();
+  }
+
   private String remark(Remark remark) {
     return wording.word(remark.topic().weight()) + ": " + wording.say(remark);
   }
@@ -81,7 +93,7 @@ public final class InspectionText {
     if (!sentences.isEmpty()) {
       lines.add("");
       lines.add(wording.word(title));
-      sentences.forEach(sentence -> lines.add("- " + sentence));
+      sentences.forEach(sentence -> lines.add("- " + sentence.replace("\n", "\n  ")));
     }
   }
 
@@ -136,7 +148,18 @@ public final class InspectionText {
   /** Vertical force over time: a column a piece, {@value #ROWS} rows high, 0 at the bottom. */
   private void plot(PlateView plate) {
     double largest = plate.vertical().stream().mapToDouble(v -> v).max().orElse(0);
+    double smallest = plate.vertical().stream().mapToDouble(v -> v).min().orElse(0);
     if (!(largest > 0)) {
+      return;
+    }
+    if (smallest >= FLAT * largest) {
+      int pieces = plate.vertical().size();
+      lines.add(
+          wording.fill(
+              "InspectionText.flat",
+              Argument.count(pieces),
+              force(smallest, plate),
+              force(largest, plate)));
       return;
     }
     lines.add(wording.fill("InspectionText.plot", force(largest, plate)));

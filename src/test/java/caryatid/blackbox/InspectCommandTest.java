@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -73,7 +74,7 @@ class InspectCommandTest {
             "cells are parted by commas (concluded: so the rows have 4 cells each)",
             "decimals stand behind a point (concluded: as in 0.0)",
             "column names in line 1 (concluded: text above the numbers)",
-            "30 rows from line 2 on (concluded: the first line of numbers)",
+            "rows: 30, from line 2 on (concluded: the first line of numbers)",
             COLUMNS_OF_ONE,
             "times in column Time (s), in s (stated in the file)",
             "10.0 Hz for 2.90 s (concluded: from the first and the last time)",
@@ -87,10 +88,18 @@ class InspectCommandTest {
             "            ####################",
             "  ------------------------------",
             "",
+            "Remarks",
+            "- Note: plate 1: 95.0 % of the samples repeat the one before; the export was written"
+                + " faster than the plate was sampled.",
+            "",
             "What has to be known before the file can be used",
-            "- the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 0.0 mm from"
-                + " the export's zero if in mm, 0.2 mm if in cm, 20.0 mm if in m, 0.5 mm if in inch. Add"
-                + " to the plate description under the plate: units: {cop: mm}, or cm, m, inch.",
+            "- the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it"
+                + " lies",
+            "  up to 0.0 mm if it is in mm,",
+            "  up to 0.2 mm if in cm,",
+            "  up to 20.0 mm if in m,",
+            "  up to 0.5 mm if in inch.",
+            "  Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.",
             "- the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of"
                 + " 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.",
             "- which of the export's axes point to the person's right, forward and up is stated"
@@ -99,6 +108,75 @@ class InspectCommandTest {
             "",
             "The file cannot be used yet. To write a description that can be completed, add: --write"
                 + " plate.yaml");
+  }
+
+  /** A plot that would be filled from end to end says less than its ends. */
+  @Test
+  void aForceThatHardlyChangesIsToldByItsRange() throws IOException {
+    for (int least : List.of(89, 90)) {
+      StringBuilder text = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
+      for (int i = 0; i < 30; i++) {
+        text.append(i / 10.0).append(i == 7 ? "," + least : ",100").append(",0.01,0.02\n");
+      }
+      Files.writeString(folder.resolve("flat.csv"), text);
+      List<String> lines = lines(Run.caryatid("inspect", file("flat.csv")));
+      String range = "vertical force over time, in 30 equal parts: between 90.0 and 100.0";
+      assertThat(lines.contains(range)).isEqualTo(least == 90);
+      assertThat(lines.stream().anyMatch(line -> line.contains("####"))).isEqualTo(least == 89);
+    }
+  }
+
+  /** Each thing once: the unit of the times, a question about two plates in what is written. */
+  @Test
+  void nothingIsSaidTwice() throws IOException {
+    StringBuilder text = new StringBuilder("No,Time,Fz1,CoPx1,CoPy1,Fz2,CoPx2,CoPy2\n");
+    for (int i = 0; i < 30; i++) {
+      text.append(i).append(',').append(i / 100.0).append(",400,1,2,390,3,4\n");
+    }
+    Files.writeString(folder.resolve("two.csv"), text);
+    Run run = Run.caryatid("inspect", file("two.csv"), "--write", file("two.yaml"));
+    assertThat(lines(run))
+        .contains(
+            "not needed: No (concluded: the rows are timed without)",
+            "times in column Time, in s (concluded: only so they make a force plate's rate)")
+        .filteredOn(line -> line.contains("only so"))
+        .hasSize(1);
+    assertThat(Files.readString(folder.resolve("two.yaml")).lines())
+        .filteredOn(line -> line.contains("the unit of force is stated nowhere"))
+        .hasSize(1);
+  }
+
+  /** Moments in N m over a force in N move as a centre of pressure in m does. */
+  @Test
+  void momentsTellWhichUnitsBelongTogether() throws IOException {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),Mx,My,CoPx,CoPy\n");
+    for (int i = 0; i < 100; i++) {
+      double right = 0.01 * Math.sin(i);
+      double anterior = 0.02 * Math.cos(0.7 * i);
+      text.append(
+          String.format(
+              Locale.ROOT,
+              "%.2f,800,%.4f,%.4f,%.5f,%.5f%n",
+              i / 100.0,
+              800 * anterior,
+              -800 * right,
+              right,
+              anterior));
+    }
+    Files.writeString(folder.resolve("moments.csv"), text);
+    String evidence = " (concluded: it moves as moment over force does)";
+    assertThat(lines(Run.caryatid("inspect", file("moments.csv"))))
+        .filteredOn(line -> line.endsWith(evidence))
+        .containsExactlyInAnyOrder(
+            "plate 1: with force in N and moments in N m, the centre of pressure is in m"
+                + evidence,
+            "plate 1: with force in N and moments in N mm, the centre of pressure is in mm"
+                + evidence);
+    Files.writeString(
+        folder.resolve("moments.csv"), text.toString().replace("Mx,My", "Mx (N m),My (N m)"));
+    assertThat(lines(Run.caryatid("inspect", file("moments.csv"))))
+        .filteredOn(line -> line.endsWith(evidence))
+        .hasSize(1);
   }
 
   @Test
@@ -111,7 +189,7 @@ class InspectCommandTest {
             "axes: {right: +x, anterior: +y, up: +z} (from the plate description)",
             "mean force while loaded: the weight of 81.6 kg",
             "vertical force over time, up to 800 N:",
-            "- Note: plate 1: 10 samples with less than 20 N on the plate are left out.")
+            "- Note: plate 1: samples with less than 20 N on the plate, left out: 10.")
         .endsWith("The file can be used with this description.")
         .noneMatch(line -> line.contains("nowhere"));
   }
@@ -133,7 +211,12 @@ class InspectCommandTest {
               - name: plate 1
                 columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
                 # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
-                # the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 0.0 mm from the export's zero if in mm, 0.2 mm if in cm, 20.0 mm if in m, 0.5 mm if in inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                # the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it lies
+                # up to 0.0 mm if it is in mm,
+                # up to 0.2 mm if in cm,
+                # up to 20.0 mm if in m,
+                # up to 0.5 mm if in inch.
+                # Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
                 units: {force: unknown, cop: unknown}
             """);
   }
@@ -206,14 +289,14 @@ class InspectCommandTest {
     String text = Files.readString(folder.resolve("stand.csv"));
     Files.writeString(
         folder.resolve("stand.csv"),
-        text.replace("1.5,800", "1.5,n/a").replace("2.0,800,0.01", "2.0,800"));
+        text.replace("1.5,800", "1.5,abc").replace("2.0,800,0.01", "2.0,800"));
     Run run = Run.caryatid("inspect", file("stand.csv"), "--plate", file("plate.yaml"));
     assertThat(run.code()).isEqualTo(1);
     assertThat(lines(run))
         .contains(COLUMNS_OF_ONE)
         .containsSequence(
             "What is wrong with the file",
-            "- line 17, column Fz: expected a number, found 'n/a'. Delete the row or export again.",
+            "- line 17, column Fz: expected a number, found 'abc'. Empty the cell or export again.",
             "- line 22: expected 4 cells, found 3. Delete the row or export again.",
             "",
             "The file cannot be used.");

@@ -43,10 +43,8 @@ enum Damage {
     List<String> apply(List<String> lines, RandomExport export, Random random) {
       int line = dataLine(lines, export, random);
       List<String> kept = new ArrayList<>(lines.subList(0, line));
-      // Up to a delimiter: a number cut within its digits is another number nobody can know.
       String last = lines.get(line);
-      int cut = last.indexOf(export.delimiter());
-      kept.add(last.substring(0, Math.max(cut, 0)));
+      kept.add(last.substring(0, random.nextInt(last.length())));
       return kept;
     }
   },
@@ -125,7 +123,7 @@ enum Damage {
     this.needsTimes = needsTimes;
   }
 
-  /** Whether only a column of times can show it. */
+  /** Whether only a column of times or numbers can show it. */
   boolean needsTimes() {
     return needsTimes;
   }

@@ -62,7 +62,7 @@ class ImporterPropertyTest {
     Random random = new Random(seed);
     for (int i = 0; i < DAMAGES; i++) {
       Damage damage = Damage.values()[random.nextInt(Damage.values().length)];
-      if (export.timed || !damage.needsTimes()) {
+      if (export.timed || export.numbered || !damage.needsTimes()) {
         List<String> damaged = damage.apply(new ArrayList<>(lines), export, random);
         byte[] bytes = String.join("\n", damaged).getBytes(StandardCharsets.UTF_8);
         outcome(

@@ -97,7 +97,7 @@ class RowReadersTest {
     Table careful = table(dialect);
     FastRow fastRow = new FastRow(fast, (byte) '\n');
     Notebook notes = new Notebook("test");
-    CarefulRow carefulRow = new CarefulRow(careful, notes);
+    CarefulRow carefulRow = new CarefulRow(careful, new CutNumber(List.of(), dialect), notes);
     for (int i = 0; i < rows; i++) {
       String line = line(random, dialect);
       byte[] bytes = (line + ends(random) + "\n").getBytes(StandardCharsets.UTF_8);

@@ -51,7 +51,8 @@ class TimesTest {
     assertThat(recording.timeS().size()).isEqualTo(2001);
     assertThat(recording.rateHz()).isCloseTo(2000, within(EXACT));
     assertThat(Exports.remarks(recording))
-        .contains("The times are coarser than the sampling; they were spread evenly.");
+        .contains(
+            "The rows' times or numbers are coarser than the sampling; the rows were spread evenly.");
   }
 
   @Test
@@ -66,7 +67,7 @@ class TimesTest {
                 "0.02,802,1,2"));
     assertThat(recording.timeS().size()).isEqualTo(3);
     assertThat(recording.plates().get(0).upN().orElseThrow().at(2)).isEqualTo(802);
-    assertThat(Exports.remarks(recording)).contains("1 rows are printed twice; each counts once.");
+    assertThat(Exports.remarks(recording)).contains("Rows printed twice: 1; each counts once.");
   }
 
   /** One in fifty rows shares its time with the row above but holds another value. */
@@ -76,7 +77,7 @@ class TimesTest {
     assertThat(recording.timeS().size()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "1 rows have the time of the row above but other values; the first of each counts.");
+            "Rows with the time or number of the row above but other values: 1; the first of each counts.");
   }
 
   @Test
@@ -91,7 +92,7 @@ class TimesTest {
     assertThat(usable.at(45)).isTrue();
     assertThat(usable.count()).isEqualTo(95);
     assertThat(Exports.remarks(recording))
-        .contains("At 1 gaps in the times 5 samples are missing; they are left out.");
+        .contains("Gaps in the rows' times or numbers: 1. Samples missing there and left out: 5.");
   }
 
   /** Sample 40 late by 0.9 of a step: the next step makes up for it, and no row is missing. */
@@ -103,7 +104,7 @@ class TimesTest {
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "1 times are further than half a step out of their place; the rows were taken as evenly"
+            "Times or numbers further than half a step out of their place: 1; the rows were taken as evenly"
                 + " spaced.");
   }
 
@@ -113,11 +114,38 @@ class TimesTest {
             Exports.refusals(
                 export(90, "%.2f", i -> (i >= 40 ? i + 10 : i) / 100.0), new Described().get()))
         .containsExactly(
-            "stand.csv: expected even times, found 10 samples missing beside 90. Export again.");
+            "stand.csv line 42, column Time (s): expected the row that follows the one above; in the"
+                + " whole table 10 samples are missing beside 90, and the longest gap ends here."
+                + " Export again.");
     assertThat(
             Exports.refusals(
                 export(90, "%.2f", i -> (i >= 40 ? i + 9 : i) / 100.0), new Described().get()))
         .isEmpty();
+  }
+
+  /** One wrong number at the end says nothing of the unit; it is said itself. */
+  @Test
+  void aWrongLastTimeDoesNotMisleadTheUnit() {
+    String names = "Time,Fz (N),CoPx (mm),CoPy (mm)\n";
+    StringBuilder rows = new StringBuilder(names);
+    for (int i = 0; i < 60; i++) {
+      rows.append(i < 59 ? i * 0.01 : 999_999).append(",800,1,2\n");
+    }
+    assertThat(Exports.refusals(Exports.text(rows.toString()), new Described().get()))
+        .singleElement()
+        .asString()
+        .startsWith("stand.csv line 61, column Time: expected the row that follows the one above;");
+  }
+
+  /** 1000 Hz in whole hundredths: most steps are zero, and the unit is still told. */
+  @Test
+  void coarseTimesTellTheirUnit() throws BadInput {
+    StringBuilder rows = new StringBuilder("Time,Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < 1001; i++) {
+      rows.append(Math.floor(i / 10.0) / 100).append(",").append(800 + i % 7).append(",1,2\n");
+    }
+    Recording recording = read(Exports.text(rows.toString()));
+    assertThat(recording.rateHz()).isCloseTo(1000, within(EXACT));
   }
 
   @Test

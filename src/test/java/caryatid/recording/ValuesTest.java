@@ -4,21 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.remark.BadInput;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.function.IntFunction;
-import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * What an empty plate, a spike, an offset or a contradiction in the file does. Validation by
- * construction.
+ * What an empty plate, an offset or a contradiction in the file does. Validation by construction.
  */
 class ValuesTest {
   private static final String COP = "CoPx (mm),CoPy (mm)";
+
   private static final String COP_AND_FORCE = "Fz (N)," + COP;
 
   private static NamedBytes export(String names, int rows, IntFunction<String> row) {
@@ -47,7 +42,7 @@ class ValuesTest {
         read(export(COP_AND_FORCE, 100, i -> i < 30 ? "-0.00,99999,-99999" : "800," + sway(i)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(70);
     assertThat(Exports.remarks(recording))
-        .contains("plate 1: 30 samples with less than 20 N on the plate are left out.");
+        .contains("plate 1: samples with less than 20 N on the plate, left out: 30.");
   }
 
   @Test
@@ -58,7 +53,7 @@ class ValuesTest {
     assertThat(used(export(COP, 300, i -> i < 30 ? (i % 2) * 400 + "," + i : sway(i))))
         .isEqualTo(270);
     assertThat(Exports.remarks(read(export(COP, 300, i -> i < 30 ? "0,0" : sway(i)))))
-        .contains("plate 1: 30 samples look like an empty plate and are left out.");
+        .contains("plate 1: samples that look like an empty plate, left out: 30.");
   }
 
   /** A second without any movement is an empty plate, a little less may be a person. */
@@ -78,39 +73,61 @@ class ValuesTest {
                 i -> i == 7 ? "800,NaN,20" : i == 8 ? "800,," : "800," + sway(i)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(98);
     assertThat(Exports.remarks(recording))
-        .contains("plate 1: 2 samples lack a value and are left out.");
+        .contains("plate 1: samples without a value, left out: 2.");
   }
 
+  /** Loaded, a centre of pressure of more than 10 m is a wrong unit, or a sample to leave out. */
   @Test
-  void singleSamplesThatStickOutAreRemarked() throws BadInput {
-    Recording recording =
-        read(export(COP_AND_FORCE, 100, i -> "800," + (i == 50 ? "60,20" : sway(i))));
-    assertThat(Exports.remarks(recording))
-        .contains("plate 1: 1 single samples stick out from both their neighbours.");
-  }
-
-  @Test
-  void aForceAtItsEndOfRangeIsRemarked() throws BadInput {
-    Recording recording =
-        read(
-            export(
-                COP_AND_FORCE,
-                200,
-                i ->
-                    String.format(Locale.ROOT, "%.2f,", Math.min(810, 800 + 13 * Math.sin(i)))
-                        + sway(i)));
-    assertThat(Exports.remarks(recording))
-        .anyMatch(r -> r.endsWith("the plate may have been at its end of range."));
-  }
-
-  @Test
-  void repeatedSamplesAreRemarked() throws BadInput {
-    Recording recording =
-        read(export(COP_AND_FORCE, 100, i -> 800 + i / 2 % 3 + "," + sway(i / 2)));
+  void aCentreFarFromAnyPlateUnderLoadIsLeftOut() throws BadInput {
+    NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "10001,0" : sway(i)));
+    Recording recording = read(export);
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(95);
     assertThat(Exports.remarks(recording))
         .contains(
-            "plate 1: 50.0 % of the samples repeat the one before; the export was written faster"
-                + " than the plate was sampled.");
+            "plate 1: samples under load whose centre of pressure lies more than 10 m from the"
+                + " export's zero, left out: 5.");
+    assertThat(used(export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "9999,0" : sway(i)))))
+        .isEqualTo(100);
+  }
+
+  @Test
+  void aCentreFarFromAnyPlateMostOfTheTimeIsRefused() {
+    assertThat(
+            Exports.refusals(
+                export(COP_AND_FORCE, 100, i -> "800," + (i < 6 ? "0,-10001" : sway(i))),
+                new Described().rate(100).get()))
+        .containsExactly(
+            "stand.csv: plate 1: in 6 of 100 samples under load the centre of pressure lies more than"
+                + " 10 m from the export's zero, where no plate is. Check its unit (units: cop), or,"
+                + " where it is computed from forces and moments, theirs.");
+  }
+
+  @Test
+  void aCentreAloneThatLooksEmptyThroughoutIsRefused() {
+    assertThat(
+            Exports.refusals(export(COP, 100, i -> "90000,80000"), new Described().rate(100).get()))
+        .containsExactly(
+            "stand.csv: expected somebody on the plate, but by its centre of pressure alone it looks"
+                + " empty throughout: all zero, standing still, jumping about, or more than 10 m from"
+                + " the export's zero. Check its unit (units: cop), or export the recording of a"
+                + " stand.");
+  }
+
+  /** A force that is missing is not the force of an empty plate, and no offset of one either. */
+  @Test
+  void aMissingForceIsNoEmptyPlate() throws BadInput {
+    NamedBytes patchy =
+        export(
+            COP_AND_FORCE,
+            200,
+            i -> i < 60 ? "NaN,NaN,NaN" : i < 70 ? "0,NaN,NaN" : "805," + sway(i));
+    Recording recording = Exports.read(patchy, new Described().rate(100).removeOffset().get());
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(130);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "plate 1: samples without a value, left out: 60.",
+            "plate 1: samples with less than 20 N on the plate, left out: 10.",
+            "plate 1: nothing was subtracted, as the plate is never unloaded for half a second.");
   }
 
   @Test
@@ -167,31 +184,11 @@ class ValuesTest {
   }
 
   @Test
-  void aWeightThatIsNotTheSumOfItsCellsIsRemarked() throws BadInput {
-    Sensors cells =
-        new Sensors.LoadCells(
-            java.util.List.of(
-                new Sensors.LoadCell("A", -100, 0), new Sensors.LoadCell("B", 100, 0)));
-    Described.Plate plate =
-        new Described.Plate("plate 1")
-            .force(ForceUnit.N)
-            .sensors(cells)
-            .column(Channel.FORCE_Z, "Weight");
-    assertThat(
-            Exports.remarks(
-                Exports.read(
-                    export("A,B,Weight", 50, i -> "400,400,820"),
-                    new Described().rate(100).plate(plate).get())))
-        .contains(
-            "plate 1: the load cells add up to 800 N, the column of the weight says 820 N. The cells"
-                + " are used.");
-  }
-
-  @Test
   void fewerRowsThanStatedAreRemarked() throws BadInput {
     NamedBytes export =
         Exports.text("Number of samples: 60\n" + COP_AND_FORCE + "\n" + "800,1,2\n".repeat(50));
-    assertThat(Exports.remarks(read(export))).contains("The file states 60 rows and holds 50.");
+    assertThat(Exports.remarks(read(export)))
+        .contains("Rows stated in the file: 60; rows it holds: 50.");
   }
 
   @Test
@@ -199,44 +196,6 @@ class ValuesTest {
     Described.Plate plate = new Described.Plate("plate 1").edges(-200, 200, -300, 300);
     NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "201,0" : "10,20"));
     assertThat(Exports.remarks(Exports.read(export, new Described().rate(100).plate(plate).get())))
-        .contains("plate 1: 5 samples lie beside the plate.");
-  }
-
-  @Test
-  void aGzippedFileIsUnpacked() throws BadInput, IOException {
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    try (OutputStream out = new GZIPOutputStream(packed)) {
-      out.write((COP_AND_FORCE + "\n800,1,2\n800,1,2\n").getBytes(StandardCharsets.UTF_8));
-    }
-    byte[] bytes = packed.toByteArray();
-    Recording recording = read(NamedBytes.of("stand.csv.gz", bytes));
-    assertThat(recording.plates().get(0).copRightMm().at(1)).isEqualTo(1);
-    assertThat(recording.provenance().bytes()).isEqualTo(bytes.length);
-  }
-
-  @Test
-  void aGzippedFileThatIsCutIsRefused() throws IOException {
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    try (OutputStream out = new GZIPOutputStream(packed)) {
-      out.write((COP_AND_FORCE + "\n800,1,2\n800,1,2\n").getBytes(StandardCharsets.UTF_8));
-    }
-    byte[] cut = java.util.Arrays.copyOf(packed.toByteArray(), packed.size() - 12);
-    assertThat(
-            Exports.refusals(NamedBytes.of("stand.csv.gz", cut), new Described().rate(100).get()))
-        .singleElement()
-        .asString()
-        .startsWith("stand.csv.gz: cannot be read (Unexpected end of ZLIB input stream).");
-  }
-
-  /** FIPS 180-4, the 512-bit digest of "abc", as NIST's example prints it (from memory). */
-  @Test
-  void theBytesAreCountedAndDigested() throws BadInput {
-    Provenance provenance =
-        Provenance.of(NamedBytes.of("abc", "abc".getBytes(StandardCharsets.UTF_8)));
-    assertThat(provenance.bytes()).isEqualTo(3);
-    assertThat(provenance.sha512())
-        .isEqualTo(
-            "ddaf35a193617abacc417349ae20413112e6fa4e89a97ea20a9eeee64b55d39a"
-                + "2192992a274fc1a836ba3c23a3feebbd454d4423643ce80e2a9ac94fa54ca49f");
+        .contains("plate 1: samples beside the plate: 5.");
   }
 }

@@ -86,7 +86,12 @@ class DescriptionWriterTest {
               - name: plate 1
                 columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
                 # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
-                # the unit of the centre of pressure is stated nowhere (plate 1): it lies up to 2.0 mm from the export's zero if in mm, 20.0 mm if in cm, 2000.0 mm if in m, 50.8 mm if in inch. Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                # the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it lies
+                # up to 2.0 mm if it is in mm,
+                # up to 20.0 mm if in cm,
+                # up to 2000.0 mm if in m,
+                # up to 50.8 mm if in inch.
+                # Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
                 units: {force: unknown, cop: unknown}
             """);
   }

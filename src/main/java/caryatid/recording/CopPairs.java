@@ -1,0 +1,101 @@
+package caryatid.recording;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+import caryatid.recording.Channel.Quantity;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The exported centre of pressure and the one from forces and moments, sample by sample. */
+final class CopPairs {
+  private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
+
+  /**
+   * What the loaded samples say along one direction.
+   *
+   * @param apartMm computed less exported, on average, mm
+   * @param apartMm2 its mean square, mm2
+   * @param exportedMm2 variance of the exported one, mm2
+   * @param computedMm2 variance of the computed one, mm2
+   */
+  record Along(double apartMm, double apartMm2, double exportedMm2, double computedMm2) {}
+
+  private final PlatePlan plan;
+  private final PlateUnits units;
+  private final Axes axes;
+  private final RawPlate raw;
+  private final Load load;
+
+  CopPairs(PlatePlan plan, PlateUnits units, Axes axes, RawPlate raw, Load load) {
+    this.plan = plan;
+    this.units = units;
+    this.axes = axes;
+    this.raw = raw;
+    this.load = load;
+  }
+
+  /** Whether both can be had. Moments that are all zero were taken about the centre itself. */
+  boolean exist() {
+    Optional<double[]> one = raw.at(Channel.of(Quantity.MOMENT, axes.right().axis()));
+    Optional<double[]> other = raw.at(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
+    return one.isPresent()
+        && other.isPresent()
+        && axes.rightHanded()
+        && load.known()
+        && !(zero(one.get()) && zero(other.get()));
+  }
+
+  private static boolean zero(double[] series) {
+    return Arrays.stream(series).allMatch(value -> value == 0);
+  }
+
+  /**
+   * Compares along a direction.
+   *
+   * @param unit the moments' unit, where the file and the description leave it open; such moments
+   *     came unscaled
+   */
+  Along along(Direction along, MomentUnit unit) {
+    TrueOriginCop cop = new TrueOriginCop(axes, plan.layout().trueOrigin().orElse(IN_THE_SURFACE));
+    double scale = units.moment().isPresent() ? 1 : unit.newtonMm();
+    double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    double[] vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    double[] exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
+    double[] force = raw.at(Channel.of(Quantity.FORCE, along.axis())).orElse(new double[0]);
+    Sums sums = new Sums();
+    for (int i = 0; i < moment.length; i++) {
+      if (load.loaded(i) && !raw.holes().get(i)) {
+        double alongN = force.length > 0 ? force[i] : 0;
+        sums.add(along.sign() * exported[i], cop.at(along, moment[i] * scale, alongN, vertical[i]));
+      }
+    }
+    return sums.along();
+  }
+
+  private static final class Sums {
+    private int count;
+    private double exported;
+    private double computed;
+    private double exported2;
+    private double computed2;
+    private double apart2;
+
+    void add(double exportedMm, double computedMm) {
+      count++;
+      exported += exportedMm;
+      computed += computedMm;
+      exported2 += exportedMm * exportedMm;
+      computed2 += computedMm * computedMm;
+      apart2 += (computedMm - exportedMm) * (computedMm - exportedMm);
+    }
+
+    Along along() {
+      double n = Math.max(count, 1);
+      return new Along(
+          (computed - exported) / n,
+          apart2 / n,
+          exported2 / n - exported / n * (exported / n),
+          computed2 / n - computed / n * (computed / n));
+    }
+  }
+}

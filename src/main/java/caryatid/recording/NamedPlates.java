@@ -1,0 +1,119 @@
+package caryatid.recording;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** The plates that columns' names tell apart, and the versions in which one is there. */
+final class NamedPlates {
+  /** A plate's columns by version, in the file's order. */
+  private static final class Versions {
+    private final Map<String, Map<Channel, Integer>> columns = new LinkedHashMap<>();
+
+    /** Takes a column; false if the version has one of that channel already. */
+    boolean take(Role role, int index) {
+      Map<Channel, Integer> channels =
+          columns.computeIfAbsent(role.version(), v -> new EnumMap<>(Channel.class));
+      return channels.putIfAbsent(role.channel().orElseThrow(), index) == null;
+    }
+
+    /** One column a channel, the first version's where there are several. */
+    Map<Channel, Integer> first() {
+      Map<Channel, Integer> first = new TreeMap<>();
+      columns.values().forEach(version -> version.forEach(first::putIfAbsent));
+      return first;
+    }
+
+    /** The channels of which there are several versions. */
+    Set<Channel> open() {
+      Set<Channel> open = new TreeSet<>(first().keySet());
+      open.removeIf(channel -> of(channel).size() < 2);
+      return open;
+    }
+
+    List<Integer> of(Channel channel) {
+      return columns.values().stream()
+          .flatMap(v -> Optional.ofNullable(v.get(channel)).stream())
+          .toList();
+    }
+  }
+
+  private final Head head;
+
+  NamedPlates(Head head) {
+    this.head = head;
+  }
+
+  /**
+   * The plates.
+   *
+   * @param asking whether to note what the names leave open, as no description says it
+   */
+  List<PlatePlan> plates(boolean asking, Notebook notes) {
+    Map<String, Versions> plates = new LinkedHashMap<>();
+    for (int i = 0; i < head.columns().size(); i++) {
+      Role role = Role.of(head.columns().get(i));
+      if (role.channel().isPresent()
+          && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
+          && asking) {
+        notes.problem(
+            place(notes),
+            Reading.TWICE,
+            Argument.text(name(i)),
+            Argument.text(Planner.names(head)));
+      }
+    }
+    List<PlatePlan> plans =
+        plates.entrySet().stream().map(p -> plan(p.getKey(), p.getValue())).toList();
+    if (asking) {
+      plans.stream()
+          .filter(plan -> plan.tellsCop() && !plan.open().isEmpty())
+          .forEach(plan -> ask(plan, plates, notes));
+    }
+    return plans;
+  }
+
+  private static PlatePlan plan(String telling, Versions versions) {
+    return new PlatePlan(
+        PlatePlan.bare(Role.plateName(telling)), versions.first(), Map.of(), versions.open());
+  }
+
+  private void ask(PlatePlan plan, Map<String, Versions> plates, Notebook notes) {
+    Versions versions =
+        plates.entrySet().stream()
+            .filter(p -> Role.plateName(p.getKey()).equals(plan.name()))
+            .map(Map.Entry::getValue)
+            .findFirst()
+            .orElseThrow();
+    String several =
+        plan.open().stream()
+            .map(c -> versions.of(c).stream().map(this::name).collect(Collectors.joining(" / ")))
+            .collect(Collectors.joining(", "));
+    String first =
+        plan.columns().entrySet().stream()
+            .map(c -> AxesText.key(c.getKey()) + ": " + name(c.getValue()))
+            .collect(Collectors.joining(", "));
+    notes.problem(
+        place(notes),
+        Reading.WHICH_VERSION,
+        Argument.text(plan.name()),
+        Argument.text(several),
+        Argument.text(first));
+  }
+
+  private Place place(Notebook notes) {
+    return new Place(notes.file(), head.headerLine(), Optional.empty());
+  }
+
+  private String name(int index) {
+    return head.columns().get(index).full();
+  }
+}

@@ -1,0 +1,70 @@
+package caryatid.recording;
+
+import caryatid.recording.Channel.Quantity;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+import java.util.Map;
+import java.util.Optional;
+
+/** Holds the column of the whole weight, where the export has one, against the load cells' sum. */
+final class WholeWeight {
+  /** Cells and weight that differ by more do not belong together (common practice, no source). */
+  private static final double WITHIN = 0.02;
+
+  private final Table table;
+  private final Optional<Integer> column;
+  private final String plate;
+  private final ForceUnit ofCells;
+
+  WholeWeight(Table table, PlatePlan plan, ForceUnit ofCells) {
+    this.table = table;
+    this.plate = plan.name();
+    this.ofCells = ofCells;
+    this.column =
+        plan.columns().entrySet().stream()
+            .filter(c -> c.getKey().quantity() == Quantity.FORCE)
+            .map(Map.Entry::getValue)
+            .findFirst();
+  }
+
+  /**
+   * Remarks where the means differ.
+   *
+   * @param up the cells' sums, N, one a sample
+   * @param unusable samples in which some cell has no number
+   */
+  void compare(double[] up, BitSet unusable, Timeline timeline, Notebook notes) {
+    if (column.isEmpty()) {
+      return;
+    }
+    BitSet left = timeline.pickHoles(table.column(column.get()).holes());
+    left.or(unusable);
+    double[] whole = timeline.pick(table.column(column.get()).take());
+    double cells = 0;
+    double weight = 0;
+    for (int i = left.nextClearBit(0); i < up.length; i = left.nextClearBit(i + 1)) {
+      cells += up[i];
+      weight += whole[i] * unit().newton();
+    }
+    int used = up.length - left.cardinality();
+    if (Math.abs(cells - weight) > WITHIN * cells) {
+      notes.remark(
+          RecordingRemark.CELLS_DISAGREE,
+          Argument.text(plate),
+          Argument.of(cells / used, Unit.N),
+          Argument.of(weight / used, Unit.N));
+    }
+  }
+
+  /** Its own where the header states one, else the cells'. */
+  private ForceUnit unit() {
+    return table
+        .head()
+        .columns()
+        .get(column.orElseThrow())
+        .unit()
+        .flatMap(ForceUnit::named)
+        .orElse(ofCells);
+  }
+}

@@ -1,0 +1,38 @@
+package caryatid.recording;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cells of a column of times or samples' numbers that are neither: a few of them are said one by
+ * one, a column of nothing else once.
+ */
+final class WrongTimes {
+  private record Wrong(Place place, String cell) {}
+
+  private final List<Wrong> first = new ArrayList<>();
+  private int count;
+
+  void wrong(Place place, String cell) {
+    count++;
+    if (first.size() < BadInput.CAP) {
+      first.add(new Wrong(place, cell));
+    }
+  }
+
+  /** Notes them; a column that merely is named as one of numbers is not needed. */
+  void complain(Table table, Notebook notes) {
+    boolean all = count > 0 && count == table.rows();
+    boolean timed = table.plan().time().isPresent();
+    if (all && timed) {
+      Wrong one = first.get(0);
+      notes.problem(one.place(), Reading.TIMES_UNREADABLE, Argument.text(one.cell()));
+    } else if (!all) {
+      Reading problem = timed ? Reading.WRONG_TIME : Reading.WRONG_INDEX;
+      first.forEach(w -> notes.problem(w.place(), problem, Argument.text(w.cell())));
+    }
+  }
+}

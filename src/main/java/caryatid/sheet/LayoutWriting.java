@@ -1,0 +1,47 @@
+package caryatid.sheet;
+
+import caryatid.recording.ExportForm;
+import caryatid.recording.Reading;
+import caryatid.recording.TimeBase;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+/** What a plate description says of an export's layout and times, as it is written. */
+final class LayoutWriting {
+  private static final String UNKNOWN = "unknown";
+
+  private LayoutWriting() {}
+
+  static Map<String, String> export(ExportForm form) {
+    Map<String, String> values = new LinkedHashMap<>();
+    form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
+    form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
+    form.decimalMark().ifPresent(m -> values.put("decimal-mark", ExportSection.decimalMark(m)));
+    form.headerLine().ifPresent(n -> values.put("header-line", Integer.toString(n)));
+    form.firstDataLine().ifPresent(n -> values.put("first-data-line", Integer.toString(n)));
+    if (!form.columns().isEmpty()) {
+      values.put(
+          "columns",
+          "[" + String.join(", ", form.columns().stream().map(YamlWords::text).toList()) + "]");
+    }
+    form.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
+    return values;
+  }
+
+  static Map<String, String> time(TimeBase time, Set<Reading> open) {
+    Map<String, String> values = new LinkedHashMap<>();
+    time.column().ifPresent(c -> values.put("column", YamlWords.text(c)));
+    time.unit().ifPresent(u -> values.put("unit", Forms.wordFor(u)));
+    time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
+    if (open.contains(Reading.NO_RATE)
+        || open.contains(Reading.RATE_UNCLEAR)
+        || open.contains(Reading.RATE_OF_ROWS)) {
+      values.put("rate-hz", UNKNOWN);
+    }
+    if (open.contains(Reading.TIME_UNIT) || open.contains(Reading.TIME_UNIT_WRONG)) {
+      values.put("unit", UNKNOWN);
+    }
+    return values;
+  }
+}

@@ -126,6 +126,20 @@ class InspectCommandTest {
     }
   }
 
+  /** A force that is missing in a row is not taken for none. */
+  @Test
+  void missingForcesNeitherEndAStretchNorLowerItsMean() throws IOException {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < 30; i++) {
+      text.append(i / 10.0).append(i % 7 == 3 ? ",,," : ",800,1,2").append('\n');
+    }
+    Files.writeString(folder.resolve("patchy.csv"), text);
+    assertThat(lines(Run.caryatid("inspect", file("patchy.csv"))))
+        .contains(
+            "plate 1: loaded in rows 1 to 30 (0.00 s to 2.90 s)",
+            "mean force while loaded: the weight of 81.6 kg");
+  }
+
   /** Each thing once: the unit of the times, a question about two plates in what is written. */
   @Test
   void nothingIsSaidTwice() throws IOException {

@@ -69,20 +69,22 @@ final class TableReader {
   }
 
   private void rows(Table table, List<String> ahead) throws IOException {
-    FastRow fast = new FastRow(table);
     CutNumber cut = new CutNumber(ahead.subList(0, ahead.size() - 1), table.head().dialect());
     CarefulRow careful = new CarefulRow(table, cut, notes);
-    boolean within = true;
-    while (within && !notes.full() && lines.next()) {
+    rows(table, new FastRow(table), careful);
+    careful.finish();
+  }
+
+  private void rows(Table table, FastRow fast, CarefulRow careful) throws IOException {
+    while (!notes.full() && lines.next()) {
       if (lines.ended() && fast.read(lines.bytes(), lines.from(), lines.to())) {
         table.lines().add(lines.number());
       } else if (careful.read(lines.text(), lines.number(), lines.ended())
           == CarefulRow.Outcome.OTHER) {
         lines.back();
-        within = false;
+        return;
       }
     }
-    careful.finish();
   }
 
   private void skip(int count) throws IOException {

@@ -4,8 +4,9 @@ import caryatid.geometry.Axes;
 import caryatid.recording.CopPairs.Along;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Judges an exported centre of pressure by the one from forces and moments. */
 final class CrossCheck {
@@ -37,17 +38,14 @@ final class CrossCheck {
       return;
     }
     List<MomentUnit> tried = units.moment().map(List::of).orElse(List.of(MomentUnit.values()));
-    List<MomentUnit> close = new ArrayList<>();
-    for (MomentUnit unit : tried) {
-      if (agreement(unit).close()) {
-        close.add(unit);
-      }
-    }
+    Map<MomentUnit, Agreement> agreements = new EnumMap<>(MomentUnit.class);
+    tried.forEach(unit -> agreements.put(unit, agreement(unit)));
+    List<MomentUnit> close = tried.stream().filter(u -> agreements.get(u).close()).toList();
     boolean known = tried.size() == 1;
     if (close.size() == 1) {
-      agree(close.get(0));
+      agree(close.get(0), agreements.get(close.get(0)));
     } else if (known && plan.layout().trueOrigin().isPresent()) {
-      disagree(agreement(tried.get(0)));
+      disagree(agreements.get(tried.get(0)));
     } else if (known && units.cop().isPresent()) {
       compareMovements(tried.get(0));
     } else {
@@ -62,11 +60,11 @@ final class CrossCheck {
         right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
   }
 
-  private void agree(MomentUnit unit) {
+  private void agree(MomentUnit unit, Agreement agreement) {
     if (units.moment().isEmpty()) {
       notes.remark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit));
     }
-    notes.remark(RecordingRemark.COP_AGREES, plate, mm(agreement(unit).rmsMm()));
+    notes.remark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
   }
 
   private void disagree(Agreement apart) {

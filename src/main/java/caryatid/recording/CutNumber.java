@@ -12,7 +12,8 @@ final class CutNumber {
   /** Fewer rows show no way of writing numbers (common practice, no source). */
   private static final int ENOUGH = 2;
 
-  private final List<List<String>> rows;
+  private final List<String> rows;
+  private final Delimiter delimiter;
   private final DecimalMark mark;
 
   /**
@@ -20,13 +21,19 @@ final class CutNumber {
    */
   CutNumber(List<String> rows, Dialect dialect) {
     this.mark = dialect.mark();
-    this.rows = rows.stream().map(dialect.delimiter()::split).filter(Rows::isRow).toList();
+    this.rows = rows;
+    this.delimiter = dialect.delimiter();
   }
 
   /** Whether the last cell of a row that no line end closes seems to be cut. */
   boolean seems(List<String> cells) {
     int last = cells.size() - 1;
-    List<String> others = rows.stream().filter(r -> r.size() > last).map(r -> r.get(last)).toList();
+    List<String> others =
+        rows.stream()
+            .map(delimiter::split)
+            .filter(row -> Rows.isRow(row) && row.size() > last)
+            .map(row -> row.get(last))
+            .toList();
     String cell = cells.get(last);
     if (others.size() < ENOUGH || Cell.of(cell) != Cell.NUMBER || exponent(cell)) {
       return false;

@@ -4,6 +4,7 @@ import caryatid.recording.Channel.Quantity;
 import caryatid.recording.Inspection.Loaded;
 import caryatid.recording.Inspection.PlateView;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,11 +25,13 @@ final class PlateViews {
   private final Column[] columns;
   private final double scale;
   private final int rows;
+  private final BitSet holes = new BitSet();
 
   private PlateViews(List<Column> columns, double scale, int rows) {
     this.columns = columns.toArray(new Column[0]);
     this.scale = scale;
     this.rows = rows;
+    columns.forEach(column -> holes.or(column.holes()));
   }
 
   /** The view of a plate; empty for one without a vertical force. */
@@ -81,12 +84,15 @@ final class PlateViews {
     return scale * sum;
   }
 
-  private double sum(int from, int to) {
+  /** The mean force over rows, without those in which it is missing; 0 where all are. */
+  private double mean(int from, int to) {
     double sum = 0;
+    int count = 0;
     for (int row = from; row < to; row++) {
-      sum += force(row);
+      sum += holes.get(row) ? 0 : force(row);
+      count += holes.get(row) ? 0 : 1;
     }
-    return sum;
+    return sum / Math.max(count, 1);
   }
 
   private List<Double> means() {
@@ -95,7 +101,7 @@ final class PlateViews {
     for (int i = 0; i < count; i++) {
       int from = (int) ((long) rows * i / count);
       int to = (int) ((long) rows * (i + 1) / count);
-      means.add(sum(from, to) / (to - from));
+      means.add(mean(from, to));
     }
     return means;
   }
@@ -104,7 +110,8 @@ final class PlateViews {
     List<Loaded> stretches = new ArrayList<>();
     int from = -1;
     for (int row = 0; row <= rows; row++) {
-      boolean on = row < rows && sign * force(row) >= least;
+      boolean known = row == rows || !holes.get(row);
+      boolean on = known ? row < rows && sign * force(row) >= least : from >= 0;
       if (on && from < 0) {
         from = row;
       } else if (!on && from >= 0) {
@@ -119,8 +126,10 @@ final class PlateViews {
     double sum = 0;
     int count = 0;
     for (Loaded stretch : loaded) {
-      sum += sign * sum(stretch.fromRow() - 1, stretch.toRow());
-      count += stretch.toRow() - stretch.fromRow() + 1;
+      int from = stretch.fromRow() - 1;
+      int known = stretch.toRow() - from - holes.get(from, stretch.toRow()).cardinality();
+      sum += sign * mean(from, stretch.toRow()) * known;
+      count += known;
     }
     return unit.isEmpty() || count == 0
         ? OptionalDouble.empty()

@@ -69,21 +69,21 @@ final class TableReader {
   }
 
   private void rows(Table table, List<String> ahead) throws IOException {
-    FastRow fast = new FastRow(table, lines.end());
     CutNumber cut = new CutNumber(ahead.subList(0, ahead.size() - 1), table.head().dialect());
     CarefulRow careful = new CarefulRow(table, cut, notes);
-    plainRows(fast, table.lines());
-    boolean within = true;
-    while (within && !notes.full() && lines.next()) {
-      within =
-          careful.read(lines.text(), lines.number(), lines.ended()) != CarefulRow.Outcome.OTHER;
-      if (within) {
-        plainRows(fast, table.lines());
-      } else {
-        lines.back();
-      }
-    }
+    rows(table, new FastRow(table, lines.end()), careful);
     careful.finish();
+  }
+
+  private void rows(Table table, FastRow fast, CarefulRow careful) throws IOException {
+    plainRows(fast, table.lines());
+    while (!notes.full() && lines.next()) {
+      if (careful.read(lines.text(), lines.number(), lines.ended()) == CarefulRow.Outcome.OTHER) {
+        lines.back();
+        return;
+      }
+      plainRows(fast, table.lines());
+    }
   }
 
   /** The rows from here on that are plain and wholly in the buffer. */

@@ -7,7 +7,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,9 +15,10 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the inspect command shows, asks, writes and refuses. */
+/** What the inspect command shows, asks and refuses. */
 class InspectCommandTest {
   private static final Path SAMPLES = Path.of("sample-recordings/k7");
+
   private static final String COLUMNS_OF_ONE =
       "plate 1: force-z: Fz, cop-x: CoPx, cop-y: CoPy (concluded: from their names)";
 
@@ -110,75 +110,6 @@ class InspectCommandTest {
                 + " plate.yaml");
   }
 
-  /** A plot that would be filled from end to end says less than its ends. */
-  @Test
-  void aForceThatHardlyChangesIsToldByItsRange() throws IOException {
-    for (int least : List.of(89, 90)) {
-      StringBuilder text = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
-      for (int i = 0; i < 30; i++) {
-        text.append(i / 10.0).append(i == 7 ? "," + least : ",100").append(",0.01,0.02\n");
-      }
-      Files.writeString(folder.resolve("flat.csv"), text);
-      List<String> lines = lines(Run.caryatid("inspect", file("flat.csv")));
-      String range = "vertical force over time, in 30 equal parts: between 90.0 and 100.0";
-      assertThat(lines.contains(range)).isEqualTo(least == 90);
-      assertThat(lines.stream().anyMatch(line -> line.contains("####"))).isEqualTo(least == 89);
-    }
-  }
-
-  /** Each thing once: the unit of the times, a question about two plates in what is written. */
-  @Test
-  void nothingIsSaidTwice() throws IOException {
-    StringBuilder text = new StringBuilder("No,Time,Fz1,CoPx1,CoPy1,Fz2,CoPx2,CoPy2\n");
-    for (int i = 0; i < 30; i++) {
-      text.append(i).append(',').append(i / 100.0).append(",400,1,2,390,3,4\n");
-    }
-    Files.writeString(folder.resolve("two.csv"), text);
-    Run run = Run.caryatid("inspect", file("two.csv"), "--write", file("two.yaml"));
-    assertThat(lines(run))
-        .contains(
-            "not needed: No (concluded: the rows are timed without)",
-            "times in column Time, in s (concluded: only so they make a force plate's rate)")
-        .filteredOn(line -> line.contains("only so"))
-        .hasSize(1);
-    assertThat(Files.readString(folder.resolve("two.yaml")).lines())
-        .filteredOn(line -> line.contains("the unit of force is stated nowhere"))
-        .hasSize(1);
-  }
-
-  /** Moments in N m over a force in N move as a centre of pressure in m does. */
-  @Test
-  void momentsTellWhichUnitsBelongTogether() throws IOException {
-    StringBuilder text = new StringBuilder("Time (s),Fz (N),Mx,My,CoPx,CoPy\n");
-    for (int i = 0; i < 100; i++) {
-      double right = 0.01 * Math.sin(i);
-      double anterior = 0.02 * Math.cos(0.7 * i);
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "%.2f,800,%.4f,%.4f,%.5f,%.5f%n",
-              i / 100.0,
-              800 * anterior,
-              -800 * right,
-              right,
-              anterior));
-    }
-    Files.writeString(folder.resolve("moments.csv"), text);
-    String evidence = " (concluded: it moves as moment over force does)";
-    assertThat(lines(Run.caryatid("inspect", file("moments.csv"))))
-        .filteredOn(line -> line.endsWith(evidence))
-        .containsExactlyInAnyOrder(
-            "plate 1: with force in N and moments in N m, the centre of pressure is in m"
-                + evidence,
-            "plate 1: with force in N and moments in N mm, the centre of pressure is in mm"
-                + evidence);
-    Files.writeString(
-        folder.resolve("moments.csv"), text.toString().replace("Mx,My", "Mx (N m),My (N m)"));
-    assertThat(lines(Run.caryatid("inspect", file("moments.csv"))))
-        .filteredOn(line -> line.endsWith(evidence))
-        .hasSize(1);
-  }
-
   @Test
   void underADescriptionNothingIsAsked() {
     Run run = Run.caryatid("inspect", file("stand.csv"), "--plate", file("plate.yaml"));
@@ -192,65 +123,6 @@ class InspectCommandTest {
             "- Note: plate 1: samples with less than 20 N on the plate, left out: 10.")
         .endsWith("The file can be used with this description.")
         .noneMatch(line -> line.contains("nowhere"));
-  }
-
-  @Test
-  void theWrittenDescriptionKeepsTheQuestionsOpen() throws IOException {
-    Run run = Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
-    assertThat(run.code()).isZero();
-    assertThat(lines(run)).endsWith("Written: draft.yaml");
-    assertThat(plain(Files.readString(folder.resolve("draft.yaml"))))
-        .isEqualTo(
-            """
-            plate-description: 1
-            name: plate
-            time: {column: Time (s), unit: s}
-            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
-            axes: {right: unknown, anterior: unknown, up: unknown}
-            plates:
-              - name: plate 1
-                columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
-                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
-                # the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it lies
-                # up to 0.0 mm if it is in mm,
-                # up to 0.2 mm if in cm,
-                # up to 20.0 mm if in m,
-                # up to 0.5 mm if in inch.
-                # Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
-                units: {force: unknown, cop: unknown}
-            """);
-  }
-
-  /** What is written is refused as long as a question is open, and taken once all are answered. */
-  @Test
-  void theWrittenDescriptionIsTakenOnceItIsCompleted() throws IOException {
-    Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
-    Run open = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
-    assertThat(open.code()).isEqualTo(1);
-    assertThat(plain(open.err())).startsWith("draft.yaml line 5, column ");
-    String draft =
-        Files.readString(folder.resolve("draft.yaml"))
-            .replace(
-                "right: unknown, anterior: unknown, up: unknown", "right: +x, anterior: +y, up: +z")
-            .replace("force: unknown, cop: unknown", "force: N, cop: m");
-    Files.writeString(folder.resolve("draft.yaml"), draft);
-    Run completed = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
-    assertThat(completed.code()).isZero();
-    assertThat(lines(completed)).endsWith("The file can be used with this description.");
-  }
-
-  @Test
-  void aFileThatIsThereIsReplacedOnlyWhenAsked() throws IOException {
-    String before = Files.readString(folder.resolve("plate.yaml"));
-    refused(
-        Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml")),
-        "plate.yaml: is there already, and nothing is overwritten without being asked. Choose another"
-            + " name or folder, or add --replace.");
-    assertThat(folder.resolve("plate.yaml")).hasContent(before);
-    Run replacing =
-        Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml"), "--replace");
-    assertThat(replacing.code()).isZero();
-    assertThat(Files.readString(folder.resolve("plate.yaml"))).contains("unknown");
   }
 
   @Test

@@ -1,0 +1,114 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the inspect command writes. */
+class InspectWriteTest {
+  @TempDir private Path folder;
+
+  /** Three seconds at 10 Hz; a second of it unloaded. Nothing is stated but the unit of time. */
+  @BeforeEach
+  void writeAnExport() throws IOException {
+    StringBuilder text = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
+    for (int i = 0; i < 30; i++) {
+      text.append(i / 10.0).append(i < 10 ? ",0,0,0\n" : ",800,0.01,0.02\n");
+    }
+    Files.writeString(folder.resolve("stand.csv"), text);
+    Files.writeString(
+        folder.resolve("plate.yaml"),
+        """
+        plate-description: 1
+        name: Test plate
+        axes: {right: +x, anterior: +y, up: +z}
+        force-is: on the person
+        plates:
+          - name: plate 1
+            units: {force: N, cop: m}
+        """);
+  }
+
+  private String file(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  private String plain(String text) {
+    return text.replace(folder + "/", "").replace('\u00a0', ' ');
+  }
+
+  private List<String> lines(Run run) {
+    return plain(run.out()).lines().toList();
+  }
+
+  private void refused(Run run, String complaint) {
+    assertThat(plain(run.err()).strip()).isEqualTo(complaint);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void theWrittenDescriptionKeepsTheQuestionsOpen() throws IOException {
+    Run run = Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
+    assertThat(run.code()).isZero();
+    assertThat(lines(run)).endsWith("Written: draft.yaml");
+    assertThat(plain(Files.readString(folder.resolve("draft.yaml"))))
+        .isEqualTo(
+            """
+            plate-description: 1
+            name: plate
+            time: {column: Time (s), unit: s}
+            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
+            axes: {right: unknown, anterior: unknown, up: unknown}
+            plates:
+              - name: plate 1
+                columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
+                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
+                # the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it lies
+                # up to 0.0 mm if it is in mm,
+                # up to 0.2 mm if in cm,
+                # up to 20.0 mm if in m,
+                # up to 0.5 mm if in inch.
+                # Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                units: {force: unknown, cop: unknown}
+            """);
+  }
+
+  /** What is written is refused as long as a question is open, and taken once all are answered. */
+  @Test
+  void theWrittenDescriptionIsTakenOnceItIsCompleted() throws IOException {
+    Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
+    Run open = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
+    assertThat(open.code()).isEqualTo(1);
+    assertThat(plain(open.err())).startsWith("draft.yaml line 5, column ");
+    String draft =
+        Files.readString(folder.resolve("draft.yaml"))
+            .replace(
+                "right: unknown, anterior: unknown, up: unknown", "right: +x, anterior: +y, up: +z")
+            .replace("force: unknown, cop: unknown", "force: N, cop: m");
+    Files.writeString(folder.resolve("draft.yaml"), draft);
+    Run completed = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
+    assertThat(completed.code()).isZero();
+    assertThat(lines(completed)).endsWith("The file can be used with this description.");
+  }
+
+  @Test
+  void aFileThatIsThereIsReplacedOnlyWhenAsked() throws IOException {
+    String before = Files.readString(folder.resolve("plate.yaml"));
+    refused(
+        Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml")),
+        "plate.yaml: is there already, and nothing is overwritten without being asked. Choose another"
+            + " name or folder, or add --replace.");
+    assertThat(folder.resolve("plate.yaml")).hasContent(before);
+    Run replacing =
+        Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml"), "--replace");
+    assertThat(replacing.code()).isZero();
+    assertThat(Files.readString(folder.resolve("plate.yaml"))).contains("unknown");
+  }
+}

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -21,6 +22,7 @@ enum Delimiter {
   /** One blank or more, also before the first cell. */
   BLANK(' ');
 
+  private static final Pattern BLANKS = Pattern.compile("[ \t]+");
   private static final Map<Delimiter, CSVFormat> FORMATS = new EnumMap<>(Delimiter.class);
 
   static {
@@ -59,7 +61,7 @@ enum Delimiter {
    */
   List<String> split(String line) {
     if (this == BLANK) {
-      return List.of(line.strip().split("[ \t]+", -1));
+      return List.of(BLANKS.split(line.strip(), -1));
     }
     if (line.isBlank()) {
       return List.of("");

@@ -36,8 +36,9 @@ final class Draft {
 
   private TimeBase time(Optional<Table> table) {
     TimeBase stated = described.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
-    boolean nothing = stated.equals(TimeBase.UNSTATED);
-    if (!nothing || table.isEmpty() || table.get().plan().time().isEmpty()) {
+    boolean something =
+        stated.column().isPresent() || stated.unit().isPresent() || stated.rateHz().isPresent();
+    if (something || table.isEmpty() || table.get().plan().time().isEmpty()) {
       return stated;
     }
     ColumnName name = table.get().head().columns().get(table.get().plan().time().getAsInt());

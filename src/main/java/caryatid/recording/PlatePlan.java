@@ -32,6 +32,12 @@ record PlatePlan(
     return layout.name();
   }
 
+  /** By the name alone; what a record does by itself is put together anew at every start. */
+  @Override
+  public int hashCode() {
+    return name().hashCode();
+  }
+
   Optional<Integer> column(Channel channel) {
     return Optional.ofNullable(columns.get(channel));
   }

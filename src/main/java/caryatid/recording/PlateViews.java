@@ -26,12 +26,14 @@ final class PlateViews {
   private final double scale;
   private final int rows;
   private final BitSet holes = new BitSet();
+  private final boolean whole;
 
   private PlateViews(List<Column> columns, double scale, int rows) {
     this.columns = columns.toArray(new Column[0]);
     this.scale = scale;
     this.rows = rows;
     columns.forEach(column -> holes.or(column.holes()));
+    this.whole = holes.isEmpty();
   }
 
   /** The view of a plate; empty for one without a vertical force. */
@@ -89,8 +91,10 @@ final class PlateViews {
     double sum = 0;
     int count = 0;
     for (int row = from; row < to; row++) {
-      sum += holes.get(row) ? 0 : force(row);
-      count += holes.get(row) ? 0 : 1;
+      if (whole || !holes.get(row)) {
+        sum += force(row);
+        count++;
+      }
     }
     return sum / Math.max(count, 1);
   }
@@ -110,7 +114,7 @@ final class PlateViews {
     List<Loaded> stretches = new ArrayList<>();
     int from = -1;
     for (int row = 0; row <= rows; row++) {
-      boolean known = row == rows || !holes.get(row);
+      boolean known = whole || row == rows || !holes.get(row);
       boolean on = known ? row < rows && sign * force(row) >= least : from >= 0;
       if (on && from < 0) {
         from = row;

@@ -54,8 +54,7 @@ record Rows(int start, int end, List<List<String>> rows) {
       numbers += kind == Cell.NUMBER || kind == Cell.CLOCK ? 1 : 0;
       texts += kind == Cell.TEXT ? 1 : 0;
     }
-    boolean missing = texts == 0 && cells.stream().anyMatch(Cell::saysMissing);
-    return numbers > texts || missing;
+    return numbers > texts || (texts == 0 && cells.stream().anyMatch(Cell::saysMissing));
   }
 
   int cells() {

@@ -39,7 +39,9 @@ final class SumOfPlates {
 
   /** The plates that a set of columns may hold together. */
   List<PlatePlan> parts(PlatePlan plan) {
-    return units.keySet().stream().filter(other -> !other.equals(plan) && !named(other)).toList();
+    return units.keySet().stream()
+        .filter(other -> !other.name().equals(plan.name()) && !named(other))
+        .toList();
   }
 
   /** Whether a plate's name says that it is none of its own. */

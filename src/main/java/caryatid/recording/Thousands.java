@@ -16,7 +16,16 @@ final class Thousands {
 
   /** Whether a cell is a number with parted thousands and nothing else. */
   static boolean sure(String cell) {
-    return SURE.matcher(cell).matches();
+    return hasTwoMarks(cell) && SURE.matcher(cell).matches();
+  }
+
+  /** Asked of every cell looked at; the pattern is only for the few that may fit it. */
+  private static boolean hasTwoMarks(String cell) {
+    int point = cell.indexOf('.');
+    int comma = cell.indexOf(',');
+    return point >= 0 && comma >= 0
+        || point != cell.lastIndexOf('.')
+        || comma != cell.lastIndexOf(',');
   }
 
   /** The decimal mark of a cell that is {@link #sure}, whether or not it has decimals. */

@@ -4,6 +4,7 @@ import caryatid.recording.Channel.Quantity;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -37,27 +38,30 @@ final class UnitFinder {
         refused);
   }
 
+  /** A unit as the file states it, and where. */
+  private record Statement(Place place, String unit) {}
+
   private <U extends Enum<U>> Optional<U> unit(
       PlatePlan plan,
       Quantity quantity,
       Function<String, Optional<U>> named,
       Optional<U> described) {
     Optional<U> unit = Optional.empty();
-    for (Map.Entry<Place, String> each : statements(plan, quantity).entrySet()) {
-      Optional<U> stated = named.apply(each.getValue());
+    for (Statement each : statements(plan, quantity)) {
+      Optional<U> stated = named.apply(each.unit());
       if (stated.isEmpty()) {
         refused.add(quantity);
         notes.problem(
-            each.getKey(),
-            RawUnit.named(each.getValue()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
-            Argument.text(each.getValue()),
+            each.place(),
+            RawUnit.named(each.unit()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
+            Argument.text(each.unit()),
             Argument.term(quantity));
         continue;
       }
       Optional<U> known = unit.or(() -> described);
       if (known.isPresent() && !known.equals(stated)) {
         notes.problem(
-            each.getKey(),
+            each.place(),
             Reading.UNITS_DIFFER,
             Argument.term(stated.get()),
             Argument.term(known.get()));
@@ -69,19 +73,24 @@ final class UnitFinder {
   }
 
   /** Every unit the file states for a quantity of a plate, and where. */
-  private Map<Place, String> statements(PlatePlan plan, Quantity quantity) {
-    Map<Place, String> statements = new LinkedHashMap<>();
+  private Collection<Statement> statements(PlatePlan plan, Quantity quantity) {
+    Map<String, Statement> statements = new LinkedHashMap<>();
     plan.holding(quantity)
         .map(head.columns()::get)
-        .forEach(column -> column.unit().ifPresent(unit -> statements.put(place(column), unit)));
+        .forEach(
+            column ->
+                column
+                    .unit()
+                    .map(unit -> new Statement(place(column), unit))
+                    .ifPresent(statement -> statements.put(column.full(), statement)));
     boolean there = plan.count(quantity) > 0 || !plan.sensors().isEmpty();
     if (there && statements.isEmpty()) {
       preamble
           .unit(quantity)
-          .ifPresent(
-              stated -> statements.put(Place.of(notes.file(), stated.line()), stated.text()));
+          .map(stated -> new Statement(Place.of(notes.file(), stated.line()), stated.text()))
+          .ifPresent(statement -> statements.put("", statement));
     }
-    return statements;
+    return statements.values();
   }
 
   private Place place(ColumnName column) {

@@ -70,7 +70,7 @@ final class KeepOptions {
             Argument.count(added.number()),
             Argument.text(code),
             Argument.term(added.kind())));
-    RecordText.warnings(store.get().read(record), wording).forEach(out::println);
+    RecordText.warnings(store.get().read(record), added, wording).forEach(out::println);
   }
 
   private String initials(Result result) {

@@ -1,5 +1,6 @@
 package caryatid.cli;
 
+import caryatid.fitting.AdditionRemarks;
 import caryatid.fitting.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.KeptFile;
@@ -44,10 +45,14 @@ final class RecordText {
     return List.copyOf(text.lines);
   }
 
-  /** What somebody who has just added an entry must know: makers' limits, and dangers left open. */
-  static List<String> warnings(FittingRecord record, Wording wording) {
+  /**
+   * What somebody who has just added an entry must know: its place in the record, makers' limits,
+   * and dangers left open.
+   */
+  static List<String> warnings(FittingRecord record, Entry added, Wording wording) {
     RecordText text = new RecordText(wording);
     RecordView view = RecordView.of(record);
+    text.remarks(AdditionRemarks.of(record, added));
     text.remarks(view.remarks());
     text.remarks(view.open().stream().filter(r -> r.topic().weight() == Weight.SAFETY).toList());
     return text.lines;

@@ -6,7 +6,9 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.AmputationLevel;
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -90,9 +92,43 @@ public final class FittingRecord {
         .findFirst();
   }
 
-  /** The entries that no other takes the place of, in order. */
+  /**
+   * When what an entry says was so: its own time; of a correction the time that it states, else
+   * that of the entry it corrects.
+   */
+  public OffsetDateTime timeOf(Entry entry) {
+    if (entry.corrects().isEmpty()) {
+      return entry.at();
+    }
+    Entry.Correction correction = entry.corrects().get();
+    return correction
+        .asOf()
+        .orElseGet(
+            () ->
+                entries.stream()
+                    .filter(e -> e.number() == correction.number())
+                    .findFirst()
+                    .map(this::timeOf)
+                    .orElse(entry.at()));
+  }
+
+  /**
+   * The entries that no other takes the place of, in the order of their times, those of one time in
+   * the order they were added: the last one of a kind is the latest, whenever it was added.
+   */
   public List<Entry> valid() {
-    return entries.stream().filter(e -> correctionOf(e).isEmpty()).toList();
+    return validUpTo(size());
+  }
+
+  /** The same as it was after an entry was added. */
+  List<Entry> validUpTo(int number) {
+    return entries.stream()
+        .filter(e -> e.number() <= number)
+        .filter(e -> correctionOf(e).filter(c -> c.number() <= number).isEmpty())
+        .sorted(
+            Comparator.comparing((Entry e) -> timeOf(e).toInstant())
+                .thenComparingInt(Entry::number))
+        .toList();
   }
 
   /** Whether the record was erased and only says so. */

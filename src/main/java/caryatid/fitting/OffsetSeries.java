@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param plane in which plane
  * @param side the leg
  * @param landmark the landmark's name
- * @param measured at least one, in order
+ * @param measured at least one, in order of time
  */
 public record OffsetSeries(Plane plane, Side side, String landmark, List<Measured> measured) {
 
@@ -22,7 +22,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
    * What one stand found.
    *
    * @param entry number of the stand's entry
-   * @param at when
+   * @param at when the wearer stood so
    * @param offsetMm the offset, mm, signed as offsets are
    * @param expandedMm half-width of its 95 % interval, mm
    * @param lowestMm the smallest offset that was within, mm
@@ -68,11 +68,11 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
         measured);
   }
 
-  static Measured measured(Entry entry, Answers finding) {
+  static Measured measured(Entry entry, OffsetDateTime at, Answers finding) {
     double recommended = number(finding, "recommended-mm");
     return new Measured(
         entry.number(),
-        entry.at(),
+        at,
         number(finding, "offset-mm"),
         number(finding, "expanded-mm"),
         recommended - number(finding, "below-mm"),

@@ -20,7 +20,7 @@ final class OpenItems {
   /**
    * What is open.
    *
-   * @param valid the entries that no other takes the place of, in order
+   * @param valid the entries that no other takes the place of, in order of time
    * @param offsets how each offset went
    */
   static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
@@ -40,10 +40,15 @@ final class OpenItems {
 
   private void bench() {
     Optional<Entry> bench = latest(EntryKind.BENCH_ALIGNMENT);
-    int stand = latest(EntryKind.STAND).map(Entry::number).orElse(0);
-    bench
-        .filter(b -> stand > 0 && b.number() > stand)
-        .ifPresent(b -> add(Open.CHANGED_SINCE, Argument.count(b.number()), Argument.count(stand)));
+    Optional<Entry> stand = latest(EntryKind.STAND);
+    if (bench.isPresent()
+        && stand.isPresent()
+        && valid.indexOf(bench.get()) > valid.indexOf(stand.get())) {
+      add(
+          Open.CHANGED_SINCE,
+          Argument.count(bench.get().number()),
+          Argument.count(stand.get().number()));
+    }
     bench
         .filter(b -> !BenchItem.saysTorque(b.content()))
         .ifPresent(b -> add(Open.NO_FASTENERS, Argument.count(b.number())));

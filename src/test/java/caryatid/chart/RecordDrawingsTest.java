@@ -121,6 +121,7 @@ class RecordDrawingsTest {
               "c" + i,
               2 * i,
               2 * i + 2,
+              AT.plusMinutes(i),
               List.of(),
               Optional.empty(),
               Optional.of("moved"),

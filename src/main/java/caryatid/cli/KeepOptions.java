@@ -2,7 +2,9 @@ package caryatid.cli;
 
 import caryatid.alignment.Result;
 import caryatid.fitting.Addition;
+import caryatid.fitting.Doubles;
 import caryatid.fitting.Entry;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
@@ -46,10 +48,11 @@ final class KeepOptions {
   /** Refuses a stand that could not be kept, before anything is written. */
   void check(Inputs inputs, Check.Checked checked) throws BadInput {
     if (store.isPresent()) {
-      RecordedStand.of(inputs, checked, new byte[0], initials(checked.result())).checked();
-      Stands.requireOwn(
-          store.get().read(RecordCode.of(code)),
-          checked.result().states().get(0).stands().get(0).trial());
+      FittingRecord record = store.get().read(RecordCode.of(code));
+      Addition stand =
+          RecordedStand.of(inputs, checked, new byte[0], initials(checked.result())).checked();
+      Stands.requireOwn(record, checked.result().states().get(0).stands().get(0).trial());
+      Doubles.requireNew(record, stand);
     }
   }
 

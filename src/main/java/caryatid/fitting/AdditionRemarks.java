@@ -27,6 +27,7 @@ public final class AdditionRemarks {
     List<Remark> remarks = new ArrayList<>();
     takesTime(record, added).ifPresent(remarks::add);
     older(record, added).ifPresent(remarks::add);
+    remarks.addAll(Doubles.of(record, added));
     return List.copyOf(remarks);
   }
 
@@ -46,7 +47,7 @@ public final class AdditionRemarks {
 
   private static Optional<Entry> later(FittingRecord record, Entry added, Predicate<Entry> of) {
     return record.valid().stream()
-        .filter(of)
+        .filter(e -> e.number() <= added.number() && of.test(e))
         .reduce((earlier, later) -> later)
         .filter(last -> last.number() != added.number());
   }

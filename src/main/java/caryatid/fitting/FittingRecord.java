@@ -136,6 +136,11 @@ public final class FittingRecord {
     return entries.stream().anyMatch(e -> e.kind() == EntryKind.ERASURE);
   }
 
+  /** The SHA-512 sum of a kept file, as the inventory lists it; empty where it does not. */
+  Optional<String> digest(Entry entry, KeptFile file) {
+    return Optional.ofNullable(head.inventory().files().get(entry.folder() + "/" + file.name()));
+  }
+
   /**
    * The bytes of a kept file, as they were added.
    *
@@ -143,7 +148,7 @@ public final class FittingRecord {
    */
   public byte[] bytes(Entry entry, KeptFile file) throws BadInput {
     String path = entry.folder() + "/" + file.name();
-    Optional<String> digest = Optional.ofNullable(head.inventory().files().get(path));
+    Optional<String> digest = digest(entry, file);
     Place place = Place.of(code().text() + "/" + path);
     if (digest.isEmpty()) {
       throw new BadInput(Problem.at(place, Damage.MISSING));

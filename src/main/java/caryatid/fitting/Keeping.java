@@ -23,5 +23,7 @@ enum Keeping implements Topic {
   NO_SUCH_FILE,
   NO_STAND,
   /** Arguments: whose stand it is, whose record. */
-  OTHER_PROSTHESIS
+  OTHER_PROSTHESIS,
+  /** Arguments: the entry that holds the same stand. */
+  EXACT_DOUBLE
 }

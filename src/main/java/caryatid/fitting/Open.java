@@ -20,7 +20,9 @@ enum Open implements Topic {
   /** Arguments: entry, successes, attempts, what. */
   OWN_SETTING,
   /** Arguments: entry, shoe. */
-  SHOE_NOT_STOOD_IN;
+  SHOE_NOT_STOOD_IN,
+  /** Arguments: stand, the earlier stand with the same recordings, the recordings' names. */
+  SAME_RECORDING;
 
   @Override
   public Weight weight() {

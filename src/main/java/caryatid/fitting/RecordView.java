@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A record as it is shown and reported: the timeline, how each offset went from stand to stand, and
@@ -74,7 +75,7 @@ public record RecordView(
         valid,
         offsets,
         StandChange.of(record),
-        OpenItems.of(valid, offsets),
+        Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
         MakersLimits.check(valid),
         record.damage());
   }

@@ -34,7 +34,11 @@ public final class AdditionRemarks {
   /** The latest of its own kind is named first: both compete for what is shown as now. */
   private static Optional<Remark> older(FittingRecord record, Entry added) {
     return later(record, added, e -> e.kind() == added.kind())
-        .or(() -> later(record, added, e -> e.kind() != EntryKind.OPENING))
+        .or(
+            () ->
+                added.corrects().isPresent()
+                    ? Optional.empty()
+                    : later(record, added, e -> e.kind() != EntryKind.OPENING))
         .map(
             last ->
                 Remark.of(

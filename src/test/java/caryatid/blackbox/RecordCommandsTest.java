@@ -79,4 +79,57 @@ class RecordCommandsTest {
         .startsWith("Akte K7-right: 1 Einträge. Kopfsumme ")
         .contains("      Amputationshöhe: transtibial\n");
   }
+
+  @Test
+  void compareTellsWhatPeopleReadWithItsUnits() {
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=x");
+    clinic.record("add", "K7-right", stand("-15.123456", "outside"));
+    clinic.record("add", "K7-right", bench("5"));
+    clinic.record("add", "K7-right", stand("-15.123999", "outside"));
+    clinic.record("add", "K7-right", bench("7"));
+    assertThat(clinic.record("compare", "K7-right", "3", "5").out())
+        .isEqualTo(
+            "From entry 3 to entry 5\n"
+                + "bench alignment, items: nothing -> socket flexion\n"
+                + "bench alignment, socket flexion, set: nothing -> 5 deg\n"
+                + "bench alignment, socket flexion, unit: nothing -> deg\n");
+    assertThat(clinic.record("compare", "K7-right", "4", "6").out())
+        .isEqualTo(
+            "From entry 4 to entry 6\nbench alignment, socket flexion, set: 5 deg -> 7 deg\n");
+    clinic.record("add", "K7-right", stand("6", "within"));
+    assertThat(clinic.record("compare", "K7-right", "5", "7").out())
+        .contains("stand, sagittal, right, knee centre, offset: −15.1 mm -> 6.0 mm\n");
+    assertThat(clinic.record("compare", "K7-right", "3", "2").out())
+        .contains("stand, findings: sagittal, right, knee centre -> nothing\n")
+        .doesNotContain("expanded");
+  }
+
+  private static String[] bench(String degrees) {
+    return new String[] {
+      "bench-alignment",
+      "--by",
+      "AB",
+      "items[1].item=socket flexion",
+      "items[1].unit=deg",
+      "items[1].set=" + degrees
+    };
+  }
+
+  private static String[] stand(String mm, String result) {
+    return new String[] {
+      "stand",
+      "--by",
+      "AB",
+      "findings[1].plane=sagittal",
+      "findings[1].side=right",
+      "findings[1].landmark=knee centre",
+      "findings[1].offset-mm=" + mm,
+      "findings[1].expanded-mm=18",
+      "findings[1].recommended-mm=20",
+      "findings[1].below-mm=15",
+      "findings[1].above-mm=15",
+      "findings[1].result=" + result,
+      "findings[1].source=instructions (invented)"
+    };
+  }
 }

@@ -2,6 +2,7 @@ package caryatid.cli;
 
 import caryatid.fitting.Answers;
 import caryatid.fitting.Comparison;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.wording.EntryWords;
@@ -31,12 +32,14 @@ final class RecordCompareCommand extends RecordPart {
 
   @Override
   int run(Store store) throws BadInput {
-    Comparison comparison = Comparison.of(store.read(code(code)), from, to);
+    FittingRecord record = store.read(code(code));
+    Comparison comparison = Comparison.of(record, from, to);
+    RecordText.lost(record, wording()).forEach(out()::println);
     List<String> lines =
         comparison.differences().stream().flatMap(d -> line(d).stream()).distinct().toList();
     say(lines.isEmpty() ? "Record.same" : "Record.differs", from, to);
     lines.forEach(out()::println);
-    return 0;
+    return sound(record.damage());
   }
 
   /** A difference, unless it is in digits that are not shown. */

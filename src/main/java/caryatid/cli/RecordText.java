@@ -4,6 +4,7 @@ import caryatid.fitting.AdditionRemarks;
 import caryatid.fitting.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.KeptFile;
+import caryatid.fitting.LostEntry;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
 import caryatid.remark.Remark;
@@ -38,10 +39,11 @@ final class RecordText {
     RecordView view = RecordView.of(record);
     RecordText text = new RecordText(wording);
     text.say("", "Record.head", view.code().text(), record.size(), view.headDigest());
+    text.remarks(view.remarks().stream().filter(RecordText::isSafety).toList());
     view.timeline().forEach(text::line);
     text.offsets(view.offsets());
     text.open(view.open());
-    text.remarks(view.remarks());
+    text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
     return List.copyOf(text.lines);
   }
 
@@ -54,8 +56,19 @@ final class RecordText {
     RecordView view = RecordView.of(record);
     text.remarks(AdditionRemarks.of(record, added));
     text.remarks(view.remarks());
-    text.remarks(view.open().stream().filter(r -> r.topic().weight() == Weight.SAFETY).toList());
+    text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
     return text.lines;
+  }
+
+  /** Which entries of a record cannot be read. */
+  static List<String> lost(FittingRecord record, Wording wording) {
+    RecordText text = new RecordText(wording);
+    text.remarks(LostEntry.of(record));
+    return text.lines;
+  }
+
+  private static boolean isSafety(Remark remark) {
+    return remark.topic().weight() == Weight.SAFETY;
   }
 
   private void remarks(List<Remark> remarks) {

@@ -30,9 +30,6 @@ final class RecordVerifyCommand extends RecordPart {
         say("Record.sound", code, store.read(code(code)).size());
       }
     }
-    if (found.isEmpty()) {
-      return 0;
-    }
-    throw new BadInput(found);
+    return sound(found);
   }
 }

@@ -7,9 +7,11 @@ import caryatid.remark.Problem;
 import caryatid.sheet.AmputationLevel;
 import java.io.IOException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A record as it stands: what is whole, and what is not. */
@@ -18,13 +20,23 @@ public final class FittingRecord {
   private final ObjectFiles.Vouched head;
   private final List<Entry> entries;
   private final List<Problem> damage;
+  private final int added;
 
+  /**
+   * @param added how many versions there are, also where the inventory that can be read is an
+   *     earlier one
+   */
   FittingRecord(
-      ObjectFiles files, ObjectFiles.Vouched head, List<Entry> entries, List<Problem> damage) {
+      ObjectFiles files,
+      ObjectFiles.Vouched head,
+      List<Entry> entries,
+      List<Problem> damage,
+      int added) {
     this.files = files;
     this.head = head;
     this.entries = List.copyOf(entries);
     this.damage = List.copyOf(damage);
+    this.added = Math.max(added, head.inventory().head());
   }
 
   /** The record's code. */
@@ -40,9 +52,37 @@ public final class FittingRecord {
     return head.sum();
   }
 
-  /** How many entries were ever added, whole or not. */
+  /** How many entries the head digest vouches for, whole or not. */
   public int size() {
     return head.inventory().head();
+  }
+
+  /** How many entries were ever added, as far as can be seen, whole or not. */
+  int added() {
+    return added;
+  }
+
+  /** The kind of an entry by its folder's name; empty where the inventory does not list it. */
+  Optional<EntryKind> kindOf(int number) {
+    String lead = String.format(Locale.ROOT, "%04d-", number);
+    return head.inventory().files().keySet().stream()
+        .filter(path -> path.startsWith(lead))
+        .map(path -> path.substring(lead.length(), path.indexOf('/')))
+        .flatMap(key -> EntryKind.of(key).stream())
+        .findFirst();
+  }
+
+  /** What is wrong with the files that an entry keeps. */
+  public List<Problem> damageOf(Entry entry) {
+    List<Problem> found = new ArrayList<>();
+    for (KeptFile file : entry.files()) {
+      try {
+        bytes(entry, file);
+      } catch (BadInput e) {
+        found.addAll(e.problems());
+      }
+    }
+    return List.copyOf(found);
   }
 
   /** The entries that are whole, in the order they were added. */
@@ -149,12 +189,13 @@ public final class FittingRecord {
   public byte[] bytes(Entry entry, KeptFile file) throws BadInput {
     String path = entry.folder() + "/" + file.name();
     Optional<String> digest = digest(entry, file);
-    Place place = Place.of(code().text() + "/" + path);
     if (digest.isEmpty()) {
-      throw new BadInput(Problem.at(place, Damage.MISSING));
+      throw new BadInput(Problem.at(Place.of(code().text() + "/" + path), Damage.MISSING));
     }
+    String content = head.inventory().contents().getOrDefault(digest.get(), path);
+    Place place = Place.of(code().text() + "/" + content);
     try {
-      byte[] bytes = files.bytes(head.inventory().contents().get(digest.get()));
+      byte[] bytes = files.bytes(content);
       if (!Digests.of(Digests.SHA_512, bytes).equals(digest.get())) {
         throw new BadInput(Problem.at(place, Damage.CHANGED));
       }

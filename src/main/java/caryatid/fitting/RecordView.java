@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param offsets one series for each plane, side and landmark, in the order they first occur
  * @param changes what was changed from stand to stand
  * @param open what is left open
- * @param remarks what is outside a limit that a maker states
+ * @param remarks which entries cannot be read, and what is outside a limit that a maker states
  * @param damage what is not whole
  */
 public record RecordView(
@@ -76,7 +76,7 @@ public record RecordView(
         offsets,
         StandChange.of(record),
         Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
-        MakersLimits.check(valid),
+        Stream.of(LostEntry.of(record), MakersLimits.check(valid)).flatMap(List::stream).toList(),
         record.damage());
   }
 

@@ -46,10 +46,9 @@ final class FittingNow {
     section(blocks, "BENCH", new BenchNow(valid, wording).blocks());
     section(blocks, "OPEN", points(said(Weight.IMPORTANT)));
     section(blocks, "ACCEPTED", points(accepted()));
-    blocks.add(new Heading(wording.word("FittingReport.VOUCHED")));
-    blocks.add(new Prose(vouched(), false));
-    blocks.add(new Prose(view.headDigest().replaceAll("(.{64})(?=.)", "$1 "), false));
-    blocks.add(signature());
+    if (view.damage().isEmpty()) {
+      blocks.addAll(signed());
+    }
     blocks.add(new Prose(wording.word("FittingReport.NOT_A_DEVICE"), false));
     return blocks;
   }
@@ -62,11 +61,26 @@ final class FittingNow {
     }
   }
 
-  private List<Points> damage() {
-    return points(
-        view.damage().stream()
-            .map(problem -> new Point(wording.word(Weight.SAFETY), wording.say(problem)))
-            .toList());
+  private List<Block> damage() {
+    List<Block> blocks = new ArrayList<>();
+    if (!view.damage().isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.DAMAGED"), true));
+    }
+    blocks.addAll(
+        points(
+            view.damage().stream()
+                .map(problem -> new Point(wording.word(Weight.SAFETY), wording.say(problem)))
+                .toList()));
+    return blocks;
+  }
+
+  /** What a signature stands under; nobody signs for a record that is hurt. */
+  private List<Block> signed() {
+    return List.of(
+        new Heading(wording.word("FittingReport.VOUCHED")),
+        new Prose(vouched(), false),
+        new Prose(view.headDigest().replaceAll("(.{64})(?=.)", "$1 "), false),
+        signature());
   }
 
   private static List<Points> points(List<Point> points) {

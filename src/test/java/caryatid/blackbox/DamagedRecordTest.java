@@ -21,15 +21,65 @@ class DamagedRecordTest {
   }
 
   @Test
-  void theReportOfADamagedRecordSaysSoAndIsWritten() throws IOException {
-    clinic.record("add", "K7-right", "note", "--by", "AB", "text=steady");
-    Path entry = folder.resolve("records/K7-right/v2/content/0002-note/entry.json");
-    Files.writeString(entry, Files.readString(entry).replace("steady", "sturdy"));
+  void theReportOfARecordWithAnyHurtFileNamesItIsWrittenAndEndsWithOne() throws IOException {
+    Path kept = Files.writeString(folder.resolve("scan.txt"), "some kept file");
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=a", "--keep", "other=" + kept);
+    Path file = folder.resolve("records/K7-right/v2/content/0002-note/other-scan.txt");
+    Files.writeString(file, "another kept file");
     Path pdf = folder.resolve("K7.pdf");
     Run run = clinic.record("report", "K7-right", "--out", pdf.toString());
-    assertThat(run.code()).isEqualTo(1);
-    assertThat(run.err()).contains("0002-note/entry.json: is not what was added");
+    assertThat(run)
+        .isEqualTo(
+            new Run(
+                1,
+                "Report: " + pdf + "\n",
+                "K7-right/v2/content/0002-note/other-scan.txt: is not what was added: its bytes have"
+                    + " changed. Bring it back from a backup.\n"));
     assertThat(pdf).exists();
+  }
+
+  @Test
+  void aHurtEntryIsSaidWhereAnOlderOneIsShownAsNow() throws IOException {
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=steady");
+    clinic.record("add", "K7-right", "walking", "--by", "AB", "comfort=4");
+    clinic.record("add", "K7-right", "walking", "--by", "AB", "comfort=9");
+    Path entry = folder.resolve("records/K7-right/v4/content/0004-walking/entry.json");
+    Files.writeString(entry, Files.readString(entry).replace("9", "8"));
+    String said =
+        "Take care: Entry 4 (walking) is damaged and cannot be read. What is shown as now may be"
+            + " older than it, or what it corrects.\n";
+    assertThat(clinic.record("show", "K7-right").out().lines().skip(1).findFirst())
+        .contains(said.strip());
+    Run compared = clinic.record("compare", "K7-right", "2", "3");
+    assertThat(compared.code()).isEqualTo(1);
+    assertThat(compared.out()).startsWith(said + "From entry 2 to entry 3\n");
+    assertThat(compared.err()).startsWith("K7-right/v4/content/0004-walking/entry.json: is not");
+  }
+
+  @Test
+  void entriesAfterTheNewestInventoryThatIsWholeAreSaidToBeLost() throws IOException {
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=steady");
+    for (String inventory : new String[] {"inventory.json", "v2/inventory.json"}) {
+      Path file = folder.resolve("records/K7-right").resolve(inventory);
+      Files.writeString(file, Files.readString(file).replaceFirst("v2", "v3"));
+    }
+    Run run = clinic.record("show", "K7-right");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out())
+        .contains("Take care: Entry 2 cannot be read. What is shown as now may be older than it");
+  }
+
+  @Test
+  void showLooksAtTheFilesOfTheLatestStand() throws IOException {
+    Path recording = Files.writeString(folder.resolve("walk.csv"), "Time,Fz\n0,1\n");
+    String[] stand = {"stand", "--by", "AB", "skin=x", "--keep", "recording=" + recording};
+    clinic.record("add", "K7-right", stand);
+    assertThat(clinic.record("show", "K7-right").code()).isZero();
+    Files.writeString(
+        folder.resolve("records/K7-right/v2/content/0002-stand/recording-walk.csv"), "else");
+    Run run = clinic.record("show", "K7-right");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err()).startsWith("K7-right/v2/content/0002-stand/recording-walk.csv: is not");
   }
 
   @Test

@@ -26,8 +26,8 @@ final class OpenItems {
   static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
     OpenItems items = new OpenItems(valid);
     items.bench();
-    offsets.forEach(items::offset);
-    offsets.forEach(items::validFor);
+    offsets.forEach(series -> series.current().forEach(now -> items.offset(series, now)));
+    offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
     items.latest(EntryKind.OWN_SETTING).ifPresent(items::ownSetting);
     items.latest(EntryKind.FOOTWEAR).ifPresent(items::footwear);
@@ -55,8 +55,7 @@ final class OpenItems {
   }
 
   /** Whoever accepted something of the stand, or of no stand in particular later, has decided. */
-  private void offset(OffsetSeries series) {
-    OffsetSeries.Measured now = series.current();
+  private void offset(OffsetSeries series, OffsetSeries.Measured now) {
     boolean accepted =
         valid.stream()
             .filter(e -> e.kind() == EntryKind.ACCEPTED && e.number() > now.entry())
@@ -66,20 +65,25 @@ final class OpenItems {
                         .number("stand")
                         .filter(s -> s.intValue() == now.entry())
                         .isPresent());
-    if (now.verdict() != Verdict.WITHIN && !accepted) {
-      add(
-          Open.NOT_WITHIN,
-          Argument.term(series.plane()),
-          Argument.term(series.side()),
-          Argument.text(series.landmark()),
-          Argument.count(now.entry()),
-          Argument.term(now.verdict()));
+    if (now.verdict() == Verdict.WITHIN || accepted) {
+      return;
     }
+    List<Argument> arguments =
+        new ArrayList<>(
+            List.of(
+                Argument.term(series.plane()),
+                Argument.term(series.side()),
+                Argument.text(series.landmark()),
+                Argument.text(now.stand()),
+                Argument.term(now.verdict())));
+    Optional<Entry> since = StandChange.since(valid, now.entry());
+    since.ifPresent(bench -> arguments.add(Argument.count(bench.number())));
+    Open what = since.isPresent() ? Open.NOT_WITHIN_THEN : Open.NOT_WITHIN;
+    open.add(new Remark(what, arguments));
   }
 
   /** Words are compared as words: what reads otherwise is for a person to judge. */
-  private void validFor(OffsetSeries series) {
-    OffsetSeries.Measured now = series.current();
+  private void validFor(OffsetSeries series, OffsetSeries.Measured now) {
     Answers stood =
         valid.stream()
             .filter(e -> e.number() == now.entry())

@@ -81,6 +81,14 @@ public record StandChange(
     return order > 0 || order == 0 && stand > entry;
   }
 
+  /** The bench alignment that was changed last after an entry, where there is one. */
+  public static Optional<Entry> since(List<Entry> valid, int entry) {
+    return valid.stream()
+        .dropWhile(e -> e.number() != entry)
+        .filter(e -> e.kind() == EntryKind.BENCH_ALIGNMENT)
+        .reduce((earlier, later) -> later);
+  }
+
   private static Optional<StandChange> between(
       String name, Stood stood, Map<String, Answers> was, Map<String, Answers> is) {
     Entry other = stood.other();

@@ -2,12 +2,15 @@ package caryatid.report;
 
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
+import caryatid.fitting.StandChange;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
+import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,15 +40,44 @@ final class OffsetsNow {
             column("FittingReport.STAND", 18, false));
     return view.offsets().isEmpty()
         ? List.of()
-        : List.of(new Table(columns, view.offsets().stream().map(this::row).toList()));
+        : blocks(
+            new Table(
+                columns,
+                view.offsets().stream()
+                    .flatMap(series -> series.current().stream().map(now -> row(series, now)))
+                    .toList()));
+  }
+
+  /** Below the table, which of its stands were before the last change. */
+  private List<Block> blocks(Table table) {
+    List<Block> blocks = new ArrayList<>(List.of(table));
+    view.offsets().stream()
+        .flatMap(series -> series.current().stream())
+        .map(OffsetSeries.Measured::entry)
+        .distinct()
+        .sorted()
+        .flatMap(entry -> changedSince(entry).stream())
+        .forEach(blocks::add);
+    return blocks;
+  }
+
+  private Optional<Prose> changedSince(int entry) {
+    return StandChange.since(view.valid(), entry)
+        .map(
+            bench ->
+                new Prose(
+                    wording.fill(
+                        "FittingReport.CHANGED_SINCE",
+                        Argument.count(entry),
+                        Argument.count(bench.number())),
+                    false));
   }
 
   private Column column(String key, double parts, boolean numbers) {
     return new Column(wording.word(key), parts, numbers);
   }
 
-  private List<String> row(OffsetSeries series) {
-    OffsetSeries.Measured now = series.current();
+  private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
     return List.of(
         wording.word(series.plane()),
         series.landmark() + ", " + wording.word(series.side()),
@@ -59,15 +91,6 @@ final class OffsetsNow {
             Argument.text(wording.signed(now.highestMm(), Unit.MM))),
         now.source(),
         wording.word(now.verdict()),
-        stand(now.entry()));
-  }
-
-  private String stand(int number) {
-    Optional<String> shoe =
-        view.valid().stream()
-            .filter(e -> e.number() == number)
-            .flatMap(e -> e.content().words("footwear").stream())
-            .findFirst();
-    return number + shoe.map(s -> ", " + s).orElse("");
+        now.stand());
   }
 }

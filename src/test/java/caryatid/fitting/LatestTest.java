@@ -8,8 +8,10 @@ import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,6 +71,33 @@ class LatestTest {
   }
 
   @Test
+  void eachFootwearHasALatestResultOfItsOwn() throws BadInput {
+    shod("11:00", "boot", 1);
+    shod("11:10", "sandal", 2);
+    shod("11:20", " Boot", 3);
+    assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(2.0, 3.0);
+    assertThat(open())
+        .containsExactly(
+            "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call:"
+                + " repeat before changing",
+            "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call:"
+                + " repeat before changing");
+    bench("11:15", 4);
+    assertThat(open())
+        .contains(
+            "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call:"
+                + " repeat before changing; the alignment was changed since (entry 5)",
+            "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call:"
+                + " repeat before changing");
+  }
+
+  private void shod(String time, String shoe, double mm) throws BadInput {
+    Map<String, Answers.Value> said = new LinkedHashMap<>(Invented.found(mm).values());
+    said.put("footwear", new Answers.Value.Words(shoe));
+    add(EntryKind.STAND, time, new Answers(said));
+  }
+
+  @Test
   void anAlignmentThatIsAddedAfterTheStandItPrecededIsNoChangeSince() throws BadInput {
     stand("11:00", 20);
     bench("10:30", 4);
@@ -124,7 +153,10 @@ class LatestTest {
   }
 
   private static List<Double> now(RecordView view) {
-    return view.offsets().stream().map(s -> s.current().offsetMm()).toList();
+    return view.offsets().stream()
+        .flatMap(s -> s.current().stream())
+        .map(OffsetSeries.Measured::offsetMm)
+        .toList();
   }
 
   private List<String> said(Entry added) throws BadInput {

@@ -9,6 +9,7 @@ import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
 import caryatid.wording.Wording;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -53,11 +54,12 @@ final class BenchNow {
   private Table table() {
     List<Column> columns =
         List.of(
-            column("ITEM", 58, false),
-            column("SET", 24, true),
-            column("RECOMMENDED", 28, true),
-            column("SOURCE", 60, false),
-            column("NUMBER", 20, true));
+            column("ITEM", 46, false),
+            column("SET", 17, true),
+            column("RECOMMENDED", 25, true),
+            new Column(wording.word("FittingReport.DIFFERS"), 19, true, true),
+            column("SOURCE", 70, false),
+            column("NUMBER", 13, true));
     return new Table(columns, settings.stream().map(this::row).toList());
   }
 
@@ -71,8 +73,19 @@ final class BenchNow {
         setting.item(),
         amount(row, "set").orElseThrow(),
         amount(row, "recommended").orElse("–"),
+        differs(row),
         row.words("source").orElse("–"),
         Integer.toString(setting.entry()));
+  }
+
+  /** By how much it is set otherwise than recommended, with its sign; empty where it is not. */
+  private String differs(Answers row) {
+    Optional<BigDecimal> recommended = row.number("recommended");
+    BigDecimal by = row.number("set").orElseThrow().subtract(recommended.orElse(BigDecimal.ZERO));
+    String sign = by.signum() > 0 ? "+" : "";
+    return recommended.isEmpty() || by.signum() == 0
+        ? ""
+        : sign + wording.exact(by) + " " + row.words("unit").orElseThrow();
   }
 
   private Optional<String> amount(Answers row, String key) {

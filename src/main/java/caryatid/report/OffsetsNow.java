@@ -3,6 +3,7 @@ package caryatid.report;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
 import caryatid.fitting.StandChange;
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
@@ -11,11 +12,19 @@ import caryatid.report.Block.Table;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Where the load line runs now, against every target. */
 final class OffsetsNow {
+  private static final Set<Verdict> TOO_CLOSE =
+      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
+
   private final RecordView view;
   private final Wording wording;
 
@@ -28,16 +37,16 @@ final class OffsetsNow {
   List<Block> blocks() {
     List<Column> columns =
         List.of(
-            column("Findings.PLANE", 14, false),
-            column("Findings.LANDMARK", 24, false),
-            column("Findings.OFFSET", 16, true),
+            column("Findings.PLANE", 15, false),
+            column("Findings.LANDMARK", 34, false),
+            column("Findings.OFFSET", 17, true),
             column("Findings.DIRECTION", 17, false),
-            column("Findings.UNCERTAINTY", 13, true),
-            column("Findings.TARGET", 13, true),
-            column("Findings.TOLERANCE", 21, false),
-            column("Findings.SOURCE", 27, false),
-            column("Findings.RESULT", 27, false),
-            column("FittingReport.STAND", 18, false));
+            column("Findings.UNCERTAINTY", 18, true),
+            column("Findings.TARGET", 15, true),
+            column("Findings.TOLERANCE", 28, false),
+            column("Findings.RESULT", 40, false),
+            column("Findings.SOURCE", 17, true),
+            column("FittingReport.STAND", 31, false));
     return view.offsets().isEmpty()
         ? List.of()
         : blocks(
@@ -48,17 +57,32 @@ final class OffsetsNow {
                     .toList()));
   }
 
-  /** Below the table, which of its stands were before the last change. */
+  /** Below the table, its sources, and which of its stands were before the last change. */
   private List<Block> blocks(Table table) {
     List<Block> blocks = new ArrayList<>(List.of(table));
-    view.offsets().stream()
-        .flatMap(series -> series.current().stream())
+    if (current().anyMatch(now -> TOO_CLOSE.contains(now.verdict()))) {
+      blocks.add(new Prose(wording.word("Findings.TOO_CLOSE"), false));
+    }
+    String numbered =
+        IntStream.range(0, sources().size())
+            .mapToObj(i -> (i + 1) + "\u00a0" + sources().get(i))
+            .collect(Collectors.joining("; "));
+    blocks.add(new Prose(wording.fill("Findings.SOURCES", Argument.text(numbered)), false));
+    current()
         .map(OffsetSeries.Measured::entry)
         .distinct()
         .sorted()
         .flatMap(entry -> changedSince(entry).stream())
         .forEach(blocks::add);
     return blocks;
+  }
+
+  private Stream<OffsetSeries.Measured> current() {
+    return view.offsets().stream().flatMap(series -> series.current().stream());
+  }
+
+  private List<String> sources() {
+    return current().map(OffsetSeries.Measured::source).distinct().toList();
   }
 
   private Optional<Prose> changedSince(int entry) {
@@ -89,8 +113,8 @@ final class OffsetsNow {
             "Findings.FROM_TO",
             Argument.text(wording.signed(now.lowestMm(), Unit.MM)),
             Argument.text(wording.signed(now.highestMm(), Unit.MM))),
-        now.source(),
-        wording.word(now.verdict()),
+        wording.word("Labels.VERDICT." + now.verdict().name()),
+        Integer.toString(sources().indexOf(now.source()) + 1),
         now.stand());
   }
 }

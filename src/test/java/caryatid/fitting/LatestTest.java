@@ -79,16 +79,16 @@ class LatestTest {
     assertThat(open())
         .containsExactly(
             "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call:"
-                + " repeat before changing",
+                + " repeat before changing anything",
             "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call:"
-                + " repeat before changing");
+                + " repeat before changing anything");
     bench("11:15", 4);
     assertThat(open())
         .contains(
             "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call:"
-                + " repeat before changing; the alignment was changed since (entry 5)",
+                + " repeat before changing anything; the alignment was changed since (entry 5)",
             "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call:"
-                + " repeat before changing");
+                + " repeat before changing anything");
   }
 
   private void shod(String time, String shoe, double mm) throws BadInput {

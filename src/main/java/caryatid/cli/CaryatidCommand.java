@@ -1,6 +1,9 @@
 package caryatid.cli;
 
 import caryatid.workflow.Program;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,6 +18,18 @@ import picocli.CommandLine.Spec;
     subcommands = {CheckCommand.class, InspectCommand.class, RecordCommand.class})
 final class CaryatidCommand implements Runnable {
   @Spec private CommandSpec spec;
+
+  private final Clock clock;
+
+  CaryatidCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  /** The time now, to the second, for any command. */
+  static OffsetDateTime now(CommandSpec command) {
+    Clock clock = ((CaryatidCommand) command.root().userObject()).clock;
+    return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+  }
 
   @Override
   public void run() {

@@ -17,7 +17,10 @@ import caryatid.workflow.RecordedStand;
 import java.io.PrintWriter;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 
 /** Whether a check goes into a fitting record at once. */
 final class KeepOptions {
@@ -33,7 +36,17 @@ final class KeepOptions {
       description = "Initials of who adds it; the sheet's practitioner if left out.")
   private String by;
 
+  @Option(
+      names = "--sure",
+      description =
+          "With --record: the sheet's words say nothing about who the wearer is, whatever they look"
+              + " like.")
+  private boolean sure;
+
   @Mixin private RecordsFolder records;
+
+  @Spec(Target.MIXEE)
+  private CommandSpec spec;
 
   private Optional<Store> store = Optional.empty();
 
@@ -50,7 +63,11 @@ final class KeepOptions {
     if (store.isPresent()) {
       FittingRecord record = store.get().read(RecordCode.of(code));
       Addition stand =
-          RecordedStand.of(inputs, checked, new byte[0], initials(checked.result())).checked();
+          RecordedStand.of(inputs, checked, new byte[0], initials(checked.result()))
+              .checked(CaryatidCommand.now(spec));
+      if (!sure) {
+        stand.anonymous();
+      }
       Stands.requireOwn(record, checked.result().states().get(0).stands().get(0).trial());
       Doubles.requireNew(record, stand);
     }
@@ -66,7 +83,7 @@ final class KeepOptions {
     RecordCode record = RecordCode.of(code);
     byte[] pdf = report.pdf(inputs, checked, wording);
     Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
-    Entry added = store.get().add(record, stand.checked());
+    Entry added = store.get().add(record, stand);
     out.println(
         wording.fill(
             "Record.added",

@@ -46,7 +46,7 @@ final class RecordAddCommand extends RecordPart {
     RecordCode record = code(code);
     Optional<Entry.Correction> corrects = correction.correction(wording());
     Addition addition = entry.addition(kind, values, corrects, offers(store, record), wording());
-    if (kind == EntryKind.OPENING) {
+    if (kind == EntryKind.OPENING && !entry.isSure()) {
       RecordCode.requireAnonymous(addition.content().words("wearer").orElseThrow());
     }
     Entry added = store.add(record, addition);

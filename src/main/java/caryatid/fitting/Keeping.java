@@ -7,6 +7,12 @@ enum Keeping implements Topic {
   NOT_A_CODE,
   CODE_LIKE_NAME,
   CODE_LIKE_DATE,
+  /** A name that Windows keeps for devices. */
+  DEVICE_NAME,
+  /** Arguments: the field, what it looks like. */
+  TEXT_LIKE_NAME,
+  /** Arguments: the field, what it looks like. */
+  TEXT_LIKE_BIRTH,
   NO_SUCH_RECORD,
   RECORD_EXISTS,
   WAS_ERASED,

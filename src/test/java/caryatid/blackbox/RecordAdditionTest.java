@@ -167,4 +167,82 @@ class RecordAdditionTest {
     all.addAll(List.of(rest));
     return clinic.record("add", "K7-right", all.toArray(String[]::new));
   }
+
+  @Test
+  void aTimeThatCannotBeIsRefusedInPlainWords() {
+    assertThat(note("2031-03-04T10:15+01:00"))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "note: expected a time that has been, found 2031-03-04T10:15+01:00; now is"
+                    + " 2026-12-01T08:00Z. Check the date, and this computer's clock.\n"));
+    assertThat(note("2026-12-02T07:59Z").code()).isZero();
+    assertThat(note("1949-12-31T10:15Z"))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "note: expected a time since 1950, found 1949-12-31T10:15Z. Check the year.\n"));
+    assertThat(note("1950-01-01T10:15Z").code()).isZero();
+    Run malformed = note("yesterday");
+    assertThat(malformed.code()).isEqualTo(2);
+    assertThat(malformed.err())
+        .startsWith(
+            "Invalid value for option '--at': expected a date, a time and its offset from UTC, such as"
+                + " 2026-03-04T10:15+01:00, found \"yesterday\". Write it so.\n");
+    assertThat(
+            clinic
+                .record(
+                    "erase",
+                    "K7-right",
+                    "--by",
+                    "CD",
+                    "--because",
+                    "x",
+                    "--at",
+                    "2031-01-01T10:00Z")
+                .err())
+        .startsWith("erasure: expected a time that has been");
+  }
+
+  private Run note(String at) {
+    return clinic.record("add", "K7-right", "note", "--by", "AB", "text=steady", "--at", at);
+  }
+
+  @Test
+  void wordsThatLookLikeANameAreQuestionedInEveryCommandThatKeepsThem() {
+    String[] note = {"note", "--by", "AB", "text=Mr X walks well"};
+    assertThat(clinic.record("add", "K7-right", note).err())
+        .isEqualTo(
+            "note: text: \"Mr X\" looks like a name, and a record holds none. Leave it out; if it says"
+                + " nothing about who the wearer is, add --sure.\n");
+    assertThat(
+            clinic
+                .record("add", "K7-right", "note", "--by", "AB", "text=Mr X walks well", "--sure")
+                .code())
+        .isZero();
+    String[] erase = {"--by", "CD", "--because", "Mrs Y, born 1961, asked for it"};
+    assertThat(clinic.record("erase", "K7-right", erase).err())
+        .startsWith("erasure: why: \"Mrs Y\" looks like a name");
+    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 2 entries.");
+  }
+
+  @Test
+  void initialsOfWhoErasesAreAskedForInPlainWords() {
+    assertThat(clinic.record("erase", "K7-right", "--by", "C D", "--because", "x").err())
+        .startsWith("erasure: expected initials");
+  }
+
+  @Test
+  void choicesThatAreMissingAreNamedAndAWindowsDeviceIsNoCode() {
+    assertThat(clinic.record("start", "K8", "--by", "AB", "wearer=K8", "side=left").err())
+        .isEqualTo(
+            "command line: level is missing. Add it: one of ankle disarticulation, transtibial, knee"
+                + " disarticulation, transfemoral, hip disarticulation.\n");
+    assertThat(clinic.record("start", "CON", "--by", "AB", "wearer=K8").err())
+        .isEqualTo(
+            "CON: is a name that Windows keeps for devices, so no folder can have it everywhere. Choose"
+                + " a code such as K7-right.\n");
+  }
 }

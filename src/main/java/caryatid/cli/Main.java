@@ -4,6 +4,7 @@ import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import picocli.CommandLine;
 
@@ -26,7 +27,7 @@ public final class Main {
    * @return 0 done, whatever the verdict; 1 could not be done; 2 wrong usage
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    return run(Clock.systemDefaultZone(), out, err, args);
+    return run(Clock.system(ZoneId.systemDefault()), out, err, args);
   }
 
   /**

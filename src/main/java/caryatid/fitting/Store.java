@@ -3,6 +3,7 @@ package caryatid.fitting;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -40,6 +41,17 @@ public final class Store {
     } catch (IOException e) {
       throw Custody.bad(folder.records(), Keeping.CANNOT_READ, e);
     }
+  }
+
+  /**
+   * What is left of a record that was erased: when, by whom and why; empty for one that was not.
+   *
+   * @throws BadInput if nothing of it can be read
+   */
+  public Optional<Entry> stone(RecordCode code) throws BadInput {
+    return Erasing.isStone(folder.record(code))
+        ? read(code).entries().stream().filter(e -> e.kind() == EntryKind.ERASURE).findFirst()
+        : Optional.empty();
   }
 
   /**
@@ -175,11 +187,10 @@ public final class Store {
    *     nothing is written then
    */
   public RecordCode unpack(Path zip, String by) throws BadInput {
+    if (!Files.exists(folder.folder())) {
+      Importing.tryOut(zip);
+    }
     return custody.overAll(
-        by,
-        () -> {
-          Repositories.make(folder);
-          return new Importing(folder, zip).run(custody::requireFree);
-        });
+        by, () -> new Importing(folder, zip).run(custody::requireFree, Repositories::make));
   }
 }

@@ -46,7 +46,7 @@ class RecordCheckTest {
                     + " of: K7, right, transtibial. Choose the record it belongs to, or correct the"
                     + " sheet. Nothing was written.\n"));
     assertThat(out).doesNotExist();
-    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entries.");
+    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
   }
 
   @Test

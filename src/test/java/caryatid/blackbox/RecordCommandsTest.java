@@ -52,7 +52,7 @@ class RecordCommandsTest {
                 "",
                 "walking: nothing is said. Give at least one of: observations, comfort, skin,"
                     + " heel-stiffness, walking-aid, note.\n"));
-    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entries.");
+    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
   }
 
   @Test
@@ -74,9 +74,24 @@ class RecordCommandsTest {
   }
 
   @Test
+  void anErasedRecordIsListedAsErasedWithWhenByWhomAndWhy() {
+    clinic.record("start", "M4", "--by", "AB", "wearer=M4", "side=left", "level=transfemoral");
+    clinic.record(
+        "erase", "M4", "--by", "CD", "--because", "asked for it", "--at", "2026-11-30T10:00+01:00");
+    String erased = "M4: erased 2026-11-30 10:00 +01:00 by CD: asked for it\n";
+    assertThat(clinic.record("list").out()).isEqualTo("K7-right\n" + erased);
+    assertThat(clinic.record("verify").out())
+        .isEqualTo("K7-right: in good order, 1 entry\n" + erased);
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=x");
+    assertThat(clinic.record("verify", "K7-right").out())
+        .isEqualTo("K7-right: in good order, 2 entries\n");
+    assertThat(clinic.record("list", "--language", "de").out()).contains("M4: gelöscht");
+  }
+
+  @Test
   void aRecordIsShownInOtherLanguages() {
     assertThat(clinic.record("show", "K7-right", "--language", "de").out())
-        .startsWith("Akte K7-right: 1 Einträge. Kopfsumme ")
+        .startsWith("Akte K7-right: 1 Eintrag. Kopfsumme ")
         .contains("      Amputationshöhe: transtibial\n");
   }
 

@@ -7,7 +7,6 @@ import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,7 +64,7 @@ public final class Doubles {
     if (addition.kind() != EntryKind.STAND) {
       return;
     }
-    Map<KeptFile.Role, List<String>> added = digests(addition);
+    Map<KeptFile.Role, List<String>> added = digests(record, addition);
     Optional<Entry> same =
         byNumber(record).stream()
             .filter(e -> addition.corrects().filter(c -> c.number() == e.number()).isEmpty())
@@ -101,7 +100,8 @@ public final class Doubles {
     return digests;
   }
 
-  private static Map<KeptFile.Role, List<String>> digests(Addition addition) {
+  private static Map<KeptFile.Role, List<String>> digests(FittingRecord record, Addition addition)
+      throws BadInput {
     Map<KeptFile.Role, List<String>> digests = new LinkedHashMap<>();
     for (Addition.Attached file : addition.files()) {
       if (decides(file.is())) {
@@ -109,7 +109,9 @@ public final class Doubles {
           String digest = Digests.of(Digests.SHA_512, bytes);
           digests.computeIfAbsent(file.is(), r -> new ArrayList<>()).add(digest);
         } catch (IOException e) {
-          throw new UncheckedIOException(e);
+          Argument reason = Argument.text(Reason.of(e));
+          throw new BadInput(
+              Problem.at(Place.of(record.code().text()), Keeping.CANNOT_WRITE, reason));
         }
       }
     }

@@ -57,8 +57,8 @@ final class BenchNow {
             column("ITEM", 46, false),
             column("SET", 17, true),
             column("RECOMMENDED", 25, true),
-            new Column(wording.word("FittingReport.DIFFERS"), 19, true, true),
-            column("SOURCE", 70, false),
+            new Column(wording.word("FittingReport.DIFFERS"), 22, true, true),
+            column("SOURCE", 67, false),
             column("NUMBER", 13, true));
     return new Table(columns, settings.stream().map(this::row).toList());
   }

@@ -37,15 +37,15 @@ final class OffsetsNow {
   List<Block> blocks() {
     List<Column> columns =
         List.of(
-            column("Findings.PLANE", 15, false),
-            column("Findings.LANDMARK", 34, false),
-            column("Findings.OFFSET", 17, true),
-            column("Findings.DIRECTION", 17, false),
+            column("Findings.PLANE", 16, false),
+            column("Findings.LANDMARK", 33, false),
+            column("Findings.OFFSET", 21, true),
+            column("Findings.DIRECTION", 18, false),
             column("Findings.UNCERTAINTY", 18, true),
             column("Findings.TARGET", 15, true),
-            column("Findings.TOLERANCE", 28, false),
-            column("Findings.RESULT", 40, false),
-            column("Findings.SOURCE", 17, true),
+            column("Findings.TOLERANCE", 27, false),
+            column("Findings.RESULT", 41, false),
+            column("Findings.SOURCE", 16, true),
             column("FittingReport.STAND", 31, false));
     return view.offsets().isEmpty()
         ? List.of()

@@ -3,6 +3,7 @@ package caryatid.cli;
 import caryatid.fitting.Entry;
 import caryatid.fitting.EntryKind;
 import caryatid.fitting.FittingRecord;
+import caryatid.fitting.KeptFiles;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
@@ -26,7 +27,7 @@ final class RecordShowCommand extends RecordPart {
     FittingRecord record = store.read(code(code));
     RecordText.lines(record, wording()).forEach(out()::println);
     List<Problem> damage = new ArrayList<>(record.damage());
-    latestStand(record).ifPresent(stand -> damage.addAll(record.damageOf(stand)));
+    latestStand(record).ifPresent(stand -> damage.addAll(KeptFiles.damage(record, stand)));
     return sound(damage);
   }
 

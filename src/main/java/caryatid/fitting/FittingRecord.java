@@ -7,7 +7,6 @@ import caryatid.remark.Problem;
 import caryatid.sheet.AmputationLevel;
 import java.io.IOException;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -70,19 +69,6 @@ public final class FittingRecord {
         .map(path -> path.substring(lead.length(), path.indexOf('/')))
         .flatMap(key -> EntryKind.of(key).stream())
         .findFirst();
-  }
-
-  /** What is wrong with the files that an entry keeps. */
-  public List<Problem> damageOf(Entry entry) {
-    List<Problem> found = new ArrayList<>();
-    for (KeptFile file : entry.files()) {
-      try {
-        bytes(entry, file);
-      } catch (BadInput e) {
-        found.addAll(e.problems());
-      }
-    }
-    return List.copyOf(found);
   }
 
   /** The entries that are whole, in the order they were added. */

@@ -143,11 +143,12 @@ public final class OffsetsDrawing {
     List<Mark> marks = new ArrayList<>();
     double free = 0;
     for (int i = 1; i < series.measured().size(); i++) {
-      int before = series.measured().get(i - 1).entry();
-      int after = series.measured().get(i).entry();
+      Measured before = series.measured().get(i - 1);
+      Measured after = series.measured().get(i);
       String names =
           changes.stream()
-              .filter(c -> c.stand() > before && c.stand() <= after)
+              .filter(c -> c.isAfter(before.at(), before.entry()))
+              .filter(c -> !c.isAfter(after.at(), after.entry()))
               .map(StandChange::name)
               .collect(Collectors.joining(" "));
       if (names.isEmpty()) {

@@ -1,6 +1,9 @@
 package caryatid.cli;
 
 import caryatid.workflow.Program;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
@@ -25,18 +28,30 @@ final class CaryatidCommand implements Runnable {
 
   @Spec private CommandSpec spec;
 
+  private final Clock clock;
+
+  CaryatidCommand(Clock clock) {
+    this.clock = clock;
+  }
+
   /**
    * The program with the command that the arguments name, and with all where they name none: to set
    * up a command takes longer than some need to run.
    */
-  static CommandLine readyFor(String... args) {
-    CommandLine program = new CommandLine(new CaryatidCommand());
+  static CommandLine readyFor(Clock clock, String... args) {
+    CommandLine program = new CommandLine(new CaryatidCommand(clock));
     if (args.length > 0 && COMMANDS.containsKey(args[0])) {
       program.addSubcommand(COMMANDS.get(args[0]));
     } else {
       COMMANDS.values().forEach(program::addSubcommand);
     }
     return program;
+  }
+
+  /** The time now, to the second, for any command. */
+  static OffsetDateTime now(CommandSpec command) {
+    Clock clock = ((CaryatidCommand) command.root().userObject()).clock;
+    return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
   }
 
   @Override

@@ -2,7 +2,9 @@ package caryatid.cli;
 
 import caryatid.alignment.Result;
 import caryatid.fitting.Addition;
+import caryatid.fitting.Doubles;
 import caryatid.fitting.Entry;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
@@ -15,7 +17,10 @@ import caryatid.workflow.RecordedStand;
 import java.io.PrintWriter;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 
 /** Whether a check goes into a fitting record at once. */
 final class KeepOptions {
@@ -31,7 +36,17 @@ final class KeepOptions {
       description = "Initials of who adds it; the sheet's practitioner if left out.")
   private String by;
 
+  @Option(
+      names = "--sure",
+      description =
+          "With --record: the sheet's words say nothing about who the wearer is, whatever they look"
+              + " like.")
+  private boolean sure;
+
   @Mixin private RecordsFolder records;
+
+  @Spec(Target.MIXEE)
+  private CommandSpec spec;
 
   private Optional<Store> store = Optional.empty();
 
@@ -46,10 +61,15 @@ final class KeepOptions {
   /** Refuses a stand that could not be kept, before anything is written. */
   void check(Inputs inputs, Check.Checked checked) throws BadInput {
     if (store.isPresent()) {
-      RecordedStand.of(inputs, checked, new byte[0], initials(checked.result())).checked();
-      Stands.requireOwn(
-          store.get().read(RecordCode.of(code)),
-          checked.result().states().get(0).stands().get(0).trial());
+      FittingRecord record = store.get().read(RecordCode.of(code));
+      Addition stand =
+          RecordedStand.of(inputs, checked, new byte[0], initials(checked.result()))
+              .checked(CaryatidCommand.now(spec));
+      if (!sure) {
+        stand.anonymous();
+      }
+      Stands.requireOwn(record, checked.result().states().get(0).stands().get(0).trial());
+      Doubles.requireNew(record, stand);
     }
   }
 
@@ -63,14 +83,14 @@ final class KeepOptions {
     RecordCode record = RecordCode.of(code);
     byte[] pdf = report.pdf(inputs, checked, wording);
     Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
-    Entry added = store.get().add(record, stand.checked());
+    Entry added = store.get().add(record, stand);
     out.println(
         wording.fill(
             "Record.added",
             Argument.count(added.number()),
             Argument.text(code),
             Argument.term(added.kind())));
-    RecordText.warnings(store.get().read(record), wording).forEach(out::println);
+    RecordText.warnings(store.get().read(record), added, wording).forEach(out::println);
   }
 
   private String initials(Result result) {

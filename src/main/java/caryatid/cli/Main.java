@@ -3,6 +3,8 @@ package caryatid.cli;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import picocli.CommandLine;
 
@@ -25,8 +27,17 @@ public final class Main {
    * @return 0 done, whatever the verdict; 1 could not be done; 2 wrong usage
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
+    return run(Clock.system(ZoneId.systemDefault()), out, err, args);
+  }
+
+  /**
+   * Runs one command at a time of its own.
+   *
+   * @param clock what time it is
+   */
+  public static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
     CommandLine program =
-        CaryatidCommand.readyFor(args)
+        CaryatidCommand.readyFor(clock, args)
             .setOut(out)
             .setErr(err)
             .setExecutionExceptionHandler(new Failures())

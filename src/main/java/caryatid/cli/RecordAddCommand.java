@@ -9,10 +9,8 @@ import caryatid.remark.BadInput;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Adds an entry to a record. */
@@ -39,40 +37,21 @@ final class RecordAddCommand extends RecordPart {
       description = "What it says; in rows items[1].set=7. `record form KIND` prints the keys.")
   private List<String> values = new ArrayList<>();
 
-  @ArgGroup(exclusive = false)
-  private CorrectionOptions correction;
+  @Mixin private CorrectionOptions correction;
 
   @Mixin private RecordEntryOptions entry;
-
-  /** That it takes the place of an earlier entry. */
-  static final class CorrectionOptions {
-    @Option(
-        names = "--corrects",
-        required = true,
-        paramLabel = "ENTRY",
-        description = "Takes the place of this entry, which stays in the record.")
-    private int number;
-
-    @Option(
-        names = "--because",
-        required = true,
-        paramLabel = "WHY",
-        description = "What was wrong with it.")
-    private String why;
-  }
 
   @Override
   int run(Store store) throws BadInput {
     RecordCode record = code(code);
-    Optional<Entry.Correction> corrects =
-        Optional.ofNullable(correction).map(c -> new Entry.Correction(c.number, c.why));
+    Optional<Entry.Correction> corrects = correction.correction(wording());
     Addition addition = entry.addition(kind, values, corrects, offers(store, record), wording());
-    if (kind == EntryKind.OPENING) {
+    if (kind == EntryKind.OPENING && !entry.isSure()) {
       RecordCode.requireAnonymous(addition.content().words("wearer").orElseThrow());
     }
     Entry added = store.add(record, addition);
     say("Record.added", added.number(), code, wording().word(added.kind()));
-    RecordText.warnings(store.read(record), wording()).forEach(out()::println);
+    RecordText.warnings(store.read(record), added, wording()).forEach(out()::println);
     return 0;
   }
 

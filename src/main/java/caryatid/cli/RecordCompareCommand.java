@@ -2,9 +2,11 @@ package caryatid.cli;
 
 import caryatid.fitting.Answers;
 import caryatid.fitting.Comparison;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.wording.EntryWords;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -30,27 +32,36 @@ final class RecordCompareCommand extends RecordPart {
 
   @Override
   int run(Store store) throws BadInput {
-    Comparison comparison = Comparison.of(store.read(code(code)), from, to);
-    say(comparison.differences().isEmpty() ? "Record.same" : "Record.differs", from, to);
-    comparison.differences().forEach(this::print);
-    return 0;
+    FittingRecord record = store.read(code(code));
+    Comparison comparison = Comparison.of(record, from, to);
+    RecordText.lost(record, wording()).forEach(out()::println);
+    List<String> lines =
+        comparison.differences().stream().flatMap(d -> line(d).stream()).distinct().toList();
+    say(lines.isEmpty() ? "Record.same" : "Record.differs", from, to);
+    lines.forEach(out()::println);
+    return sound(record.damage());
   }
 
-  private void print(Comparison.Difference difference) {
+  /** A difference, unless it is in digits that are not shown. */
+  private Optional<String> line(Comparison.Difference difference) {
+    String before = text(difference, difference.before());
+    String after = text(difference, difference.after());
     String row = difference.row().isEmpty() ? "" : ", " + difference.row();
-    say(
-        "Record.difference",
+    String what =
         wording().word(difference.kind())
             + row
             + ", "
-            + new EntryWords(wording()).label(difference.field()),
-        text(difference.field(), difference.before()),
-        text(difference.field(), difference.after()));
+            + new EntryWords(wording()).label(difference.field());
+    return before.equals(after)
+        ? Optional.empty()
+        : Optional.of(wording().fill("Record.difference", texts(what, before, after)));
   }
 
-  private String text(String field, Optional<Answers.Value> value) {
+  private String text(Comparison.Difference difference, Optional<Answers.Value> value) {
+    boolean number = value.filter(Answers.Value.Amount.class::isInstance).isPresent();
+    String unit = number && !difference.unit().isEmpty() ? " " + difference.unit() : "";
     return value
-        .map(v -> new EntryWords(wording()).value(field, v))
+        .map(v -> new EntryWords(wording()).value(difference.field(), v) + unit)
         .orElse(wording().word("Record.nothing"));
   }
 }

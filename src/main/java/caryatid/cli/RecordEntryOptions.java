@@ -12,8 +12,6 @@ import caryatid.sheet.GivenReader;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +31,7 @@ final class RecordEntryOptions {
   @Option(
       names = "--at",
       paramLabel = "TIME",
+      converter = Moment.class,
       description =
           "When, with the offset from UTC, such as 2026-03-04T10:15+01:00; now if left out.")
   private OffsetDateTime at;
@@ -50,6 +49,12 @@ final class RecordEntryOptions {
           "A file to keep with it, byte for byte; IS says what it is: recording, description,"
               + " sheet, earlier-sheet, result, report, other. May be given several times.")
   private List<String> keep = new ArrayList<>();
+
+  @Option(
+      names = "--sure",
+      description =
+          "The code and the words say nothing about who the wearer is, whatever they look like.")
+  private boolean sure;
 
   @Spec(Target.MIXEE)
   private CommandSpec spec;
@@ -77,11 +82,16 @@ final class RecordEntryOptions {
       by = by == null ? terminal.get().initials() : by;
     }
     Answers content = FormReader.read(kind.form(), offers.complete(given));
-    OffsetDateTime when =
-        at == null
-            ? OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
-            : at;
-    return new Addition(kind, when, by == null ? "" : by, corrects, content, files).checked();
+    OffsetDateTime now = CaryatidCommand.now(spec);
+    OffsetDateTime when = at == null ? now : at;
+    Addition addition =
+        new Addition(kind, when, by == null ? "" : by, corrects, content, files).checked(now);
+    return sure ? addition : addition.anonymous();
+  }
+
+  /** Whether what looks like a name or a date of birth is none. */
+  boolean isSure() {
+    return sure;
   }
 
   private Given.Group given(List<String> values) throws BadInput {

@@ -1,10 +1,14 @@
 package caryatid.cli;
 
+import caryatid.fitting.Addition;
+import caryatid.fitting.Answers;
+import caryatid.fitting.EntryKind;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,18 +41,27 @@ final class RecordEraseCommand extends RecordPart {
   @Option(
       names = "--at",
       paramLabel = "TIME",
+      converter = Moment.class,
       description = "When, with the offset from UTC; now if left out.")
   private OffsetDateTime at;
 
+  @Option(
+      names = "--sure",
+      description = "The reason says nothing about who the wearer is, whatever it looks like.")
+  private boolean sure;
+
   @Override
   int run(Store store) throws BadInput {
-    store.erase(
-        code(code),
-        at == null
-            ? OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
-            : at,
-        by,
-        why);
+    OffsetDateTime now = CaryatidCommand.now(spec());
+    Answers said = new Answers(Map.of("why", new Answers.Value.Words(why)));
+    Addition stone =
+        new Addition(
+                EntryKind.ERASURE, at == null ? now : at, by, Optional.empty(), said, List.of())
+            .checked(now);
+    if (!sure) {
+      stone.anonymous();
+    }
+    store.erase(code(code), stone.at(), by, why);
     say("Record.erased", code);
     return 0;
   }

@@ -1,5 +1,6 @@
 package caryatid.cli;
 
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.NextSheet;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
@@ -31,7 +32,9 @@ final class RecordNextCommand extends RecordPart {
 
   @Override
   int run(Store store) throws BadInput {
-    NextSheet next = NextSheet.of(store.read(code(code)));
+    FittingRecord record = store.read(code(code));
+    NextSheet next = NextSheet.of(record);
+    RecordText.lost(record, wording()).forEach(out()::println);
     ReportFile file = new ReportFile(sheet, false);
     file.check();
     for (Map.Entry<String, byte[]> earlier : next.earlier().entrySet()) {

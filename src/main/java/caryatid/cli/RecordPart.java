@@ -4,8 +4,10 @@ import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
@@ -54,6 +56,14 @@ abstract class RecordPart implements Callable<Integer> {
 
   void say(String key, Object... arguments) {
     out().println(wording().fill(key, texts(arguments)));
+  }
+
+  /** Ends a command that has shown what is whole: with the damage, where there is any. */
+  static int sound(List<Problem> damage) throws BadInput {
+    if (damage.isEmpty()) {
+      return 0;
+    }
+    throw new BadInput(damage);
   }
 
   static Argument[] texts(Object... arguments) {

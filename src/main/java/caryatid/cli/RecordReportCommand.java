@@ -3,9 +3,11 @@ package caryatid.cli;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
 import caryatid.report.Paper;
 import caryatid.workflow.RecordPages;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,12 +43,10 @@ final class RecordReportCommand extends RecordPart {
   int run(Store store) throws BadInput {
     ReportFile report = new ReportFile(file, replace);
     report.check();
+    List<Problem> damage = store.damage(code(code));
     FittingRecord record = store.read(code(code));
-    report.write(RecordPages.pdf(record, wording(), paper));
+    report.write(RecordPages.pdf(record, damage, wording(), paper));
     say("cli.report", report.path());
-    if (record.damage().isEmpty()) {
-      return 0;
-    }
-    throw new BadInput(record.damage());
+    return sound(damage);
   }
 }

@@ -1,8 +1,15 @@
 package caryatid.cli;
 
+import caryatid.fitting.Entry;
+import caryatid.fitting.EntryKind;
 import caryatid.fitting.FittingRecord;
+import caryatid.fitting.KeptFiles;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -19,9 +26,15 @@ final class RecordShowCommand extends RecordPart {
   int run(Store store) throws BadInput {
     FittingRecord record = store.read(code(code));
     RecordText.lines(record, wording()).forEach(out()::println);
-    if (record.damage().isEmpty()) {
-      return 0;
-    }
-    throw new BadInput(record.damage());
+    List<Problem> damage = new ArrayList<>(record.damage());
+    latestStand(record).ifPresent(stand -> damage.addAll(KeptFiles.damage(record, stand)));
+    return sound(damage);
+  }
+
+  /** The one that what is shown as now is from; `verify` looks at the files of all. */
+  private static Optional<Entry> latestStand(FittingRecord record) {
+    return record.valid().stream()
+        .filter(e -> e.kind() == EntryKind.STAND)
+        .reduce((earlier, later) -> later);
   }
 }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Starts a record. */
@@ -30,22 +29,17 @@ final class RecordStartCommand extends RecordPart {
       description = "What it says: wearer, side, level, body-mass-kg, mobility-grade, note.")
   private List<String> values = new ArrayList<>();
 
-  @Option(
-      names = "--sure",
-      description = "The code says nothing about who the wearer is, whatever it looks like.")
-  private boolean sure;
-
   @Mixin private RecordEntryOptions entry;
 
   @Override
   int run(Store store) throws BadInput {
     RecordCode record = code(code);
-    if (!sure) {
+    if (!entry.isSure()) {
       RecordCode.requireAnonymous(code);
     }
     Addition opening =
         entry.addition(EntryKind.OPENING, values, Optional.empty(), Offers.NONE, wording());
-    if (!sure) {
+    if (!entry.isSure()) {
       RecordCode.requireAnonymous(opening.content().words("wearer").orElseThrow());
     }
     store.start(record, opening);

@@ -1,10 +1,15 @@
 package caryatid.cli;
 
+import caryatid.fitting.AdditionRemarks;
 import caryatid.fitting.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.KeptFile;
+import caryatid.fitting.LostEntry;
 import caryatid.fitting.OffsetSeries;
+import caryatid.fitting.RecordCode;
 import caryatid.fitting.RecordView;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
@@ -14,6 +19,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A record as lines for a terminal. */
 final class RecordText {
@@ -36,21 +42,60 @@ final class RecordText {
   static List<String> lines(FittingRecord record, Wording wording) {
     RecordView view = RecordView.of(record);
     RecordText text = new RecordText(wording);
-    text.say("", "Record.head", view.code().text(), record.size(), view.headDigest());
+    text.say(
+        "", "Record.head", view.code().text(), entries(record.size(), wording), view.headDigest());
+    text.remarks(view.remarks().stream().filter(RecordText::isSafety).toList());
     view.timeline().forEach(text::line);
     text.offsets(view.offsets());
     text.open(view.open());
-    text.remarks(view.remarks());
+    text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
     return List.copyOf(text.lines);
   }
 
-  /** What somebody who has just added an entry must know: makers' limits, and dangers left open. */
-  static List<String> warnings(FittingRecord record, Wording wording) {
+  /**
+   * What somebody who has just added an entry must know: its place in the record, makers' limits,
+   * and dangers left open.
+   */
+  static List<String> warnings(FittingRecord record, Entry added, Wording wording) {
     RecordText text = new RecordText(wording);
     RecordView view = RecordView.of(record);
+    text.remarks(AdditionRemarks.of(record, added));
     text.remarks(view.remarks());
-    text.remarks(view.open().stream().filter(r -> r.topic().weight() == Weight.SAFETY).toList());
+    text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
     return text.lines;
+  }
+
+  /** A count of entries in words. */
+  static String entries(int count, Wording wording) {
+    return count == 1
+        ? wording.word("Record.entries.ONE")
+        : wording.fill("Record.entries.MANY", RecordPart.texts(count));
+  }
+
+  /** Of a record that was erased, when, by whom and why. */
+  static Optional<String> erased(Store store, RecordCode code, Wording wording) throws BadInput {
+    return store
+        .stone(code)
+        .map(
+            stone ->
+                wording.fill(
+                    "Record.wasErased",
+                    RecordPart.texts(
+                        code.text(),
+                        WHEN.format(stone.at()),
+                        stone.by(),
+                        stone.content().words("why").orElse(""))));
+  }
+
+  /** Which entries of a record cannot be read. */
+  static List<String> lost(FittingRecord record, Wording wording) {
+    RecordText text = new RecordText(wording);
+    text.remarks(LostEntry.of(record));
+    return text.lines;
+  }
+
+  private static boolean isSafety(Remark remark) {
+    return remark.topic().weight() == Weight.SAFETY;
   }
 
   private void remarks(List<Remark> remarks) {

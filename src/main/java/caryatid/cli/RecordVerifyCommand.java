@@ -5,6 +5,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -27,12 +28,11 @@ final class RecordVerifyCommand extends RecordPart {
       List<Problem> here = store.verify(code(code));
       found.addAll(here);
       if (here.isEmpty()) {
-        say("Record.sound", code, store.read(code(code)).size());
+        Optional<String> erased = RecordText.erased(store, code(code), wording());
+        String entries = RecordText.entries(store.read(code(code)).size(), wording());
+        out().println(erased.orElse(wording().fill("Record.sound", texts(code, entries))));
       }
     }
-    if (found.isEmpty()) {
-      return 0;
-    }
-    throw new BadInput(found);
+    return sound(found);
   }
 }

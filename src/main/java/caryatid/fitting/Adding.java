@@ -111,7 +111,7 @@ final class Adding {
   }
 
   /** The name without the folders it lay in, which are nobody's business in a record. */
-  private static String lastName(String name) {
+  static String lastName(String name) {
     return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
   }
 }

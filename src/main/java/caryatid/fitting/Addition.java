@@ -5,6 +5,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,12 @@ public record Addition(
     Answers content,
     List<Attached> files) {
 
+  /** Clocks of plates and computers differ, and so do their ideas of summer time. */
+  private static final Duration TOLERANCE = Duration.ofDays(1);
+
+  /** No plate measured a standing person's centre of pressure before. */
+  private static final int FIRST_YEAR = 1950;
+
   /**
    * A file to be kept.
    *
@@ -40,12 +47,17 @@ public record Addition(
   }
 
   /**
-   * The same addition, if its initials are some and it says or keeps something.
+   * The same addition, if its initials are some, its time can be and it says or keeps something.
    *
+   * @param now the time now
    * @throws BadInput if not
    */
-  public Addition checked() throws BadInput {
+  public Addition checked(OffsetDateTime now) throws BadInput {
     Place place = Place.of(kind.key());
+    checkTime(place, at, now);
+    if (corrects.flatMap(Entry.Correction::asOf).isPresent()) {
+      checkTime(place, corrects.flatMap(Entry.Correction::asOf).get(), now);
+    }
     if (!Entry.isInitials(by)) {
       throw new BadInput(Problem.at(place, FormFault.BAD_INITIALS, Argument.text(by)));
     }
@@ -54,5 +66,31 @@ public record Addition(
       throw new BadInput(Problem.at(place, FormFault.NOTHING_SAID, keys));
     }
     return this;
+  }
+
+  /**
+   * The same addition, if nothing in it looks as if it said who the wearer is.
+   *
+   * @throws BadInput with each field that does
+   */
+  public Addition anonymous() throws BadInput {
+    Anonymity.require(this);
+    return this;
+  }
+
+  private static void checkTime(Place place, OffsetDateTime time, OffsetDateTime now)
+      throws BadInput {
+    if (time.isAfter(now.plus(TOLERANCE))) {
+      throw new BadInput(
+          Problem.at(
+              place,
+              FormFault.TIME_AHEAD,
+              Argument.text(time.toString()),
+              Argument.text(now.toString())));
+    }
+    if (time.getYear() < FIRST_YEAR) {
+      Argument found = Argument.text(time.toString());
+      throw new BadInput(Problem.at(place, FormFault.TIME_LONG_AGO, found));
+    }
   }
 }

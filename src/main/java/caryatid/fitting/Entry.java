@@ -12,7 +12,7 @@ import java.util.Set;
  *
  * @param number its place in the record, from 1; also the number of the version that added it
  * @param kind what it is about
- * @param at when it was added, with the offset from UTC
+ * @param at when, with the offset from UTC; of a correction, when it was corrected
  * @param by initials of who added it
  * @param corrects the entry it takes the place of
  * @param content what it says; fits the kind's form
@@ -34,8 +34,15 @@ public record Entry(
    *
    * @param number the earlier entry
    * @param why what was wrong with it
+   * @param asOf when what it says was so, where that is another time than the earlier entry's
    */
-  public record Correction(int number, String why) {}
+  public record Correction(int number, String why, Optional<OffsetDateTime> asOf) {
+
+    /** A correction that takes the earlier entry's time. */
+    public Correction(int number, String why) {
+      this(number, why, Optional.empty());
+    }
+  }
 
   /**
    * @throws IllegalArgumentException if the number is not positive, the correction is not of an

@@ -8,8 +8,10 @@ import caryatid.sheet.Given;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** An entry as JSON and back; docs/fitting-entry.schema.json says the same as a JSON Schema. */
 final class EntryJson {
@@ -33,6 +35,10 @@ final class EntryJson {
     if (entry.corrects().isPresent()) {
       json.writeNumberField("corrects", entry.corrects().get().number());
       json.writeStringField("because", entry.corrects().get().why());
+    }
+    Optional<OffsetDateTime> asOf = entry.corrects().flatMap(Entry.Correction::asOf);
+    if (asOf.isPresent()) {
+      json.writeStringField("as-of", Envelope.TIME.format(asOf.get()));
     }
     json.writeFieldName("content");
     group(json, entry.content());

@@ -34,6 +34,7 @@ final class Envelope {
           Field.words("by").needed(),
           Field.whole("corrects", 1, 1_000_000),
           Field.words("because"),
+          Field.words("as-of"),
           Field.rows(
               "files",
               Field.words("name").needed(),
@@ -51,7 +52,7 @@ final class Envelope {
     Answers answers = FormReader.read(FORM, envelope);
     EntryKind kind = EntryKind.of(answers.words("kind").orElseThrow()).orElseThrow();
     Answers said = FormReader.read(kind.form(), content);
-    OffsetDateTime at = time(answers.words("at").orElseThrow(), place);
+    OffsetDateTime at = time("at", answers, place).orElseThrow();
     Optional<Entry.Correction> corrects = correction(answers, place);
     List<KeptFile> files = files(answers, place);
     try {
@@ -62,11 +63,15 @@ final class Envelope {
     }
   }
 
-  private static OffsetDateTime time(String text, Place place) throws BadInput {
+  private static Optional<OffsetDateTime> time(String key, Answers answers, Place place)
+      throws BadInput {
+    Optional<String> text = answers.words(key);
     try {
-      return OffsetDateTime.parse(text, TIME);
+      return text.map(t -> OffsetDateTime.parse(t, TIME));
     } catch (DateTimeException e) {
-      throw new BadInput(Problem.at(place, FormFault.BAD_TIME, Argument.text(text)));
+      throw new BadInput(
+          Problem.at(
+              place, FormFault.BAD_TIME, Argument.text(key), Argument.text(text.orElse(""))));
     }
   }
 
@@ -76,9 +81,16 @@ final class Envelope {
       String missing = answers.words("because").isPresent() ? "corrects" : "because";
       throw new BadInput(Problem.at(place, FormFault.MISSING, Argument.text(missing)));
     }
+    Optional<OffsetDateTime> asOf = time("as-of", answers, place);
+    if (asOf.isPresent() && answers.number("corrects").isEmpty()) {
+      throw new BadInput(Problem.at(place, FormFault.MISSING, Argument.text("corrects")));
+    }
     return answers
         .number("corrects")
-        .map(n -> new Entry.Correction(n.intValueExact(), answers.words("because").orElseThrow()));
+        .map(
+            n ->
+                new Entry.Correction(
+                    n.intValueExact(), answers.words("because").orElseThrow(), asOf));
   }
 
   private static List<KeptFile> files(Answers answers, Place place) throws BadInput {

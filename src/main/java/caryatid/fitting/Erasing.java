@@ -29,6 +29,11 @@ final class Erasing {
     this.code = code;
   }
 
+  /** Whether a record's folder is that of an erased one, by the name of its first entry. */
+  static boolean isStone(Path object) {
+    return Files.isDirectory(object.resolve("v1/content/0001-" + EntryKind.ERASURE.key()));
+  }
+
   /** Whether an erasure was begun and not finished. */
   boolean isPending() {
     return Files.exists(store.erasing(code).resolve(STONE));

@@ -6,8 +6,11 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.AmputationLevel;
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A record as it stands: what is whole, and what is not. */
@@ -16,13 +19,23 @@ public final class FittingRecord {
   private final ObjectFiles.Vouched head;
   private final List<Entry> entries;
   private final List<Problem> damage;
+  private final int added;
 
+  /**
+   * @param added how many versions there are, also where the inventory that can be read is an
+   *     earlier one
+   */
   FittingRecord(
-      ObjectFiles files, ObjectFiles.Vouched head, List<Entry> entries, List<Problem> damage) {
+      ObjectFiles files,
+      ObjectFiles.Vouched head,
+      List<Entry> entries,
+      List<Problem> damage,
+      int added) {
     this.files = files;
     this.head = head;
     this.entries = List.copyOf(entries);
     this.damage = List.copyOf(damage);
+    this.added = Math.max(added, head.inventory().head());
   }
 
   /** The record's code. */
@@ -38,9 +51,24 @@ public final class FittingRecord {
     return head.sum();
   }
 
-  /** How many entries were ever added, whole or not. */
+  /** How many entries the head digest vouches for, whole or not. */
   public int size() {
     return head.inventory().head();
+  }
+
+  /** How many entries were ever added, as far as can be seen, whole or not. */
+  int added() {
+    return added;
+  }
+
+  /** The kind of an entry by its folder's name; empty where the inventory does not list it. */
+  Optional<EntryKind> kindOf(int number) {
+    String lead = String.format(Locale.ROOT, "%04d-", number);
+    return head.inventory().files().keySet().stream()
+        .filter(path -> path.startsWith(lead))
+        .map(path -> path.substring(lead.length(), path.indexOf('/')))
+        .flatMap(key -> EntryKind.of(key).stream())
+        .findFirst();
   }
 
   /** The entries that are whole, in the order they were added. */
@@ -90,14 +118,53 @@ public final class FittingRecord {
         .findFirst();
   }
 
-  /** The entries that no other takes the place of, in order. */
+  /**
+   * When what an entry says was so: its own time; of a correction the time that it states, else
+   * that of the entry it corrects.
+   */
+  public OffsetDateTime timeOf(Entry entry) {
+    if (entry.corrects().isEmpty()) {
+      return entry.at();
+    }
+    Entry.Correction correction = entry.corrects().get();
+    return correction
+        .asOf()
+        .orElseGet(
+            () ->
+                entries.stream()
+                    .filter(e -> e.number() == correction.number())
+                    .findFirst()
+                    .map(this::timeOf)
+                    .orElse(entry.at()));
+  }
+
+  /**
+   * The entries that no other takes the place of, in the order of their times, those of one time in
+   * the order they were added: the last one of a kind is the latest, whenever it was added.
+   */
   public List<Entry> valid() {
-    return entries.stream().filter(e -> correctionOf(e).isEmpty()).toList();
+    return validUpTo(size());
+  }
+
+  /** The same as it was after an entry was added. */
+  List<Entry> validUpTo(int number) {
+    return entries.stream()
+        .filter(e -> e.number() <= number)
+        .filter(e -> correctionOf(e).filter(c -> c.number() <= number).isEmpty())
+        .sorted(
+            Comparator.comparing((Entry e) -> timeOf(e).toInstant())
+                .thenComparingInt(Entry::number))
+        .toList();
   }
 
   /** Whether the record was erased and only says so. */
   public boolean isErased() {
     return entries.stream().anyMatch(e -> e.kind() == EntryKind.ERASURE);
+  }
+
+  /** The SHA-512 sum of a kept file, as the inventory lists it; empty where it does not. */
+  Optional<String> digest(Entry entry, KeptFile file) {
+    return Optional.ofNullable(head.inventory().files().get(entry.folder() + "/" + file.name()));
   }
 
   /**
@@ -107,13 +174,14 @@ public final class FittingRecord {
    */
   public byte[] bytes(Entry entry, KeptFile file) throws BadInput {
     String path = entry.folder() + "/" + file.name();
-    Optional<String> digest = Optional.ofNullable(head.inventory().files().get(path));
-    Place place = Place.of(code().text() + "/" + path);
+    Optional<String> digest = digest(entry, file);
     if (digest.isEmpty()) {
-      throw new BadInput(Problem.at(place, Damage.MISSING));
+      throw new BadInput(Problem.at(Place.of(code().text() + "/" + path), Damage.MISSING));
     }
+    String content = head.inventory().contents().getOrDefault(digest.get(), path);
+    Place place = Place.of(code().text() + "/" + content);
     try {
-      byte[] bytes = files.bytes(head.inventory().contents().get(digest.get()));
+      byte[] bytes = files.bytes(content);
       if (!Digests.of(Digests.SHA_512, bytes).equals(digest.get())) {
         throw new BadInput(Problem.at(place, Damage.CHANGED));
       }

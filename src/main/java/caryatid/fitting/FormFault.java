@@ -6,6 +6,8 @@ import caryatid.remark.Topic;
 enum FormFault implements Topic {
   UNKNOWN_KEY,
   MISSING,
+  /** Arguments: the field, its choices. */
+  MISSING_CHOICE,
   NOT_WORDS,
   NOT_A_NUMBER,
   NOT_WHOLE,
@@ -20,6 +22,10 @@ enum FormFault implements Topic {
   NOT_AN_ENTRY,
   NEWER_FORM,
   BAD_TIME,
+  /** Arguments: the time, now. */
+  TIME_AHEAD,
+  /** Arguments: the time. */
+  TIME_LONG_AGO,
   BAD_INITIALS,
   BAD_FILE_NAME
 }

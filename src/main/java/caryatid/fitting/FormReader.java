@@ -58,7 +58,13 @@ public final class FormReader {
     if (value != null) {
       return value(name, field.type(), value);
     }
-    if (field.required()) {
+    if (field.required() && field.type() instanceof FieldType.Choice choice) {
+      bad(
+          given.place(),
+          FormFault.MISSING_CHOICE,
+          Argument.text(name),
+          Argument.text(list(choice.words())));
+    } else if (field.required()) {
       bad(given.place(), FormFault.MISSING, Argument.text(name));
     }
     return Optional.empty();

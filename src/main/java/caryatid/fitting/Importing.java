@@ -25,26 +25,58 @@ final class Importing {
     void require(RecordCode code) throws BadInput, IOException;
   }
 
+  /** What makes the store's folder where there is none yet. */
+  interface Making {
+    void make(StoreFolder store) throws IOException;
+  }
+
+  /**
+   * Checks a zip away from any store, so that one that is refused leaves no trace of a store that
+   * was not there.
+   *
+   * @throws BadInput if anything about the zip is wrong
+   */
+  static void tryOut(Path zip) throws BadInput {
+    try {
+      Path folder = Files.createTempDirectory("caryatid-");
+      try {
+        new Importing(new StoreFolder(folder), zip).unpacked();
+      } finally {
+        Durable.delete(folder);
+      }
+    } catch (IOException e) {
+      throw Custody.bad(zip, Keeping.CANNOT_READ, e);
+    }
+  }
+
   /**
    * Takes the record in.
    *
    * @throws BadInput if anything about the zip is wrong, or the code is taken; nothing is left then
    */
-  RecordCode run(Free free) throws BadInput, IOException {
-    Durable.delete(store.importing());
-    Files.createDirectories(store.importing());
+  RecordCode run(Free free, Making making) throws BadInput, IOException {
     try {
-      Unpacking.unpack(zip, store.importing());
-      Path bag = only(store.importing());
-      RecordCode code = new BagReader(bag, zip.toString()).check();
+      Path object = unpacked();
+      RecordCode code = new RecordCode(object.getFileName().toString());
       free.require(code);
-      Path object = bag.resolve(Bag.PAYLOAD + code.text());
-      requireSound(object, code);
+      making.make(store);
       Durable.moveFolder(object, store.record(code));
       return code;
     } finally {
       Durable.delete(store.importing());
     }
+  }
+
+  /** The record's folder, unpacked and checked. */
+  private Path unpacked() throws BadInput, IOException {
+    Durable.delete(store.importing());
+    Files.createDirectories(store.importing());
+    Unpacking.unpack(zip, store.importing());
+    Path bag = only(store.importing());
+    RecordCode code = new BagReader(bag, zip.toString()).check();
+    Path object = bag.resolve(Bag.PAYLOAD + code.text());
+    requireSound(object, code);
+    return object;
   }
 
   private void requireSound(Path object, RecordCode code) throws BadInput {

@@ -7,6 +7,12 @@ enum Keeping implements Topic {
   NOT_A_CODE,
   CODE_LIKE_NAME,
   CODE_LIKE_DATE,
+  /** A name that Windows keeps for devices. */
+  DEVICE_NAME,
+  /** Arguments: the field, what it looks like. */
+  TEXT_LIKE_NAME,
+  /** Arguments: the field, what it looks like. */
+  TEXT_LIKE_BIRTH,
   NO_SUCH_RECORD,
   RECORD_EXISTS,
   WAS_ERASED,
@@ -23,5 +29,7 @@ enum Keeping implements Topic {
   NO_SUCH_FILE,
   NO_STAND,
   /** Arguments: whose stand it is, whose record. */
-  OTHER_PROSTHESIS
+  OTHER_PROSTHESIS,
+  /** Arguments: the entry that holds the same stand. */
+  EXACT_DOUBLE
 }

@@ -22,9 +22,9 @@ final class MakersLimits {
   /**
    * What is outside a limit.
    *
-   * @param entries the entries that are valid, in order; the newest components count, and the
-   *     newest body mass, the one that was written and the one that the plates measured, and every
-   *     shoe
+   * @param entries the entries that are valid, in order of time; the newest components count, and
+   *     the newest body mass, the one that was written and the one that the plates measured, and
+   *     every shoe
    */
   static List<Remark> check(List<Entry> entries) {
     MakersLimits limits = new MakersLimits(entries);

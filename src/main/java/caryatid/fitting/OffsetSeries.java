@@ -5,7 +5,10 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,7 +17,7 @@ import java.util.Optional;
  * @param plane in which plane
  * @param side the leg
  * @param landmark the landmark's name
- * @param measured at least one, in order
+ * @param measured at least one, in order of time
  */
 public record OffsetSeries(Plane plane, Side side, String landmark, List<Measured> measured) {
 
@@ -22,7 +25,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
    * What one stand found.
    *
    * @param entry number of the stand's entry
-   * @param at when
+   * @param at when the wearer stood so
    * @param offsetMm the offset, mm, signed as offsets are
    * @param expandedMm half-width of its 95 % interval, mm
    * @param lowestMm the smallest offset that was within, mm
@@ -31,6 +34,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
    * @param verdict the result
    * @param source the document the recommendation comes from
    * @param validFor what else the recommendation is valid for, in the clinician's words
+   * @param footwear in what the wearer stood, in the clinician's words
    */
   public record Measured(
       int entry,
@@ -42,15 +46,28 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
       double highestMm,
       Verdict verdict,
       String source,
-      Optional<String> validFor) {}
+      Optional<String> validFor,
+      Optional<String> footwear) {
+
+    /** The entry and the footwear, as lists name a stand: {@code 17, walking shoe}. */
+    public String stand() {
+      return entry + footwear.map(shoe -> ", " + shoe.strip()).orElse("");
+    }
+  }
 
   public OffsetSeries {
     measured = List.copyOf(measured);
   }
 
-  /** The newest of them. */
-  public Measured current() {
-    return measured.get(measured.size() - 1);
+  /** The latest of them in each footwear, in order of time: a result holds for one footwear. */
+  public List<Measured> current() {
+    Map<String, Measured> latest = new LinkedHashMap<>();
+    for (Measured m : measured) {
+      String shoe = m.footwear().map(s -> s.strip().toLowerCase(Locale.ROOT)).orElse("");
+      latest.remove(shoe);
+      latest.put(shoe, m);
+    }
+    return List.copyOf(latest.values());
   }
 
   static List<String> key(Answers finding) {
@@ -68,11 +85,11 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
         measured);
   }
 
-  static Measured measured(Entry entry, Answers finding) {
+  static Measured measured(Entry entry, OffsetDateTime at, Answers finding) {
     double recommended = number(finding, "recommended-mm");
     return new Measured(
         entry.number(),
-        entry.at(),
+        at,
         number(finding, "offset-mm"),
         number(finding, "expanded-mm"),
         recommended - number(finding, "below-mm"),
@@ -80,7 +97,8 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
         recommended + number(finding, "above-mm"),
         constant(Verdict.values(), finding.words("result").orElseThrow()),
         finding.words("source").orElseThrow(),
-        finding.words("valid-for"));
+        finding.words("valid-for"),
+        entry.content().words("footwear"));
   }
 
   private static double number(Answers finding, String key) {

@@ -9,8 +9,10 @@ enum Open implements Topic {
   CHANGED_SINCE,
   /** Arguments: entry of the bench alignment. */
   NO_FASTENERS,
-  /** Arguments: plane, side, landmark, entry, result. */
+  /** Arguments: plane, side, landmark, entry and footwear, result. */
   NOT_WITHIN,
+  /** Arguments: the same, and the entry that changed the alignment since. */
+  NOT_WITHIN_THEN,
   /**
    * Arguments: plane, side, landmark, what the target is valid for, entry, how the wearer stood.
    */
@@ -20,7 +22,9 @@ enum Open implements Topic {
   /** Arguments: entry, successes, attempts, what. */
   OWN_SETTING,
   /** Arguments: entry, shoe. */
-  SHOE_NOT_STOOD_IN;
+  SHOE_NOT_STOOD_IN,
+  /** Arguments: stand, the earlier stand with the same recordings, the recordings' names. */
+  SAME_RECORDING;
 
   @Override
   public Weight weight() {

@@ -20,14 +20,14 @@ final class OpenItems {
   /**
    * What is open.
    *
-   * @param valid the entries that no other takes the place of, in order
+   * @param valid the entries that no other takes the place of, in order of time
    * @param offsets how each offset went
    */
   static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
     OpenItems items = new OpenItems(valid);
     items.bench();
-    offsets.forEach(items::offset);
-    offsets.forEach(items::validFor);
+    offsets.forEach(series -> series.current().forEach(now -> items.offset(series, now)));
+    offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
     items.latest(EntryKind.OWN_SETTING).ifPresent(items::ownSetting);
     items.latest(EntryKind.FOOTWEAR).ifPresent(items::footwear);
@@ -40,18 +40,22 @@ final class OpenItems {
 
   private void bench() {
     Optional<Entry> bench = latest(EntryKind.BENCH_ALIGNMENT);
-    int stand = latest(EntryKind.STAND).map(Entry::number).orElse(0);
-    bench
-        .filter(b -> stand > 0 && b.number() > stand)
-        .ifPresent(b -> add(Open.CHANGED_SINCE, Argument.count(b.number()), Argument.count(stand)));
+    Optional<Entry> stand = latest(EntryKind.STAND);
+    if (bench.isPresent()
+        && stand.isPresent()
+        && valid.indexOf(bench.get()) > valid.indexOf(stand.get())) {
+      add(
+          Open.CHANGED_SINCE,
+          Argument.count(bench.get().number()),
+          Argument.count(stand.get().number()));
+    }
     bench
         .filter(b -> !BenchItem.saysTorque(b.content()))
         .ifPresent(b -> add(Open.NO_FASTENERS, Argument.count(b.number())));
   }
 
   /** Whoever accepted something of the stand, or of no stand in particular later, has decided. */
-  private void offset(OffsetSeries series) {
-    OffsetSeries.Measured now = series.current();
+  private void offset(OffsetSeries series, OffsetSeries.Measured now) {
     boolean accepted =
         valid.stream()
             .filter(e -> e.kind() == EntryKind.ACCEPTED && e.number() > now.entry())
@@ -61,20 +65,25 @@ final class OpenItems {
                         .number("stand")
                         .filter(s -> s.intValue() == now.entry())
                         .isPresent());
-    if (now.verdict() != Verdict.WITHIN && !accepted) {
-      add(
-          Open.NOT_WITHIN,
-          Argument.term(series.plane()),
-          Argument.term(series.side()),
-          Argument.text(series.landmark()),
-          Argument.count(now.entry()),
-          Argument.term(now.verdict()));
+    if (now.verdict() == Verdict.WITHIN || accepted) {
+      return;
     }
+    List<Argument> arguments =
+        new ArrayList<>(
+            List.of(
+                Argument.term(series.plane()),
+                Argument.term(series.side()),
+                Argument.text(series.landmark()),
+                Argument.text(now.stand()),
+                Argument.term(now.verdict())));
+    Optional<Entry> since = StandChange.since(valid, now.entry());
+    since.ifPresent(bench -> arguments.add(Argument.count(bench.number())));
+    Open what = since.isPresent() ? Open.NOT_WITHIN_THEN : Open.NOT_WITHIN;
+    open.add(new Remark(what, arguments));
   }
 
   /** Words are compared as words: what reads otherwise is for a person to judge. */
-  private void validFor(OffsetSeries series) {
-    OffsetSeries.Measured now = series.current();
+  private void validFor(OffsetSeries series, OffsetSeries.Measured now) {
     Answers stood =
         valid.stream()
             .filter(e -> e.number() == now.entry())

@@ -23,6 +23,13 @@ public record RecordCode(String text) {
   private static final Pattern LETTERS = Pattern.compile("[A-Za-z]{4,}");
   private static final Pattern DIGITS = Pattern.compile("\\d{8}|\\d{6}");
   private static final Pattern PARTED = Pattern.compile("(\\d{1,4})-(\\d{1,2})-(\\d{1,4})");
+
+  /** Two or three letters and a year in which a wearer may be born. */
+  private static final Pattern INITIALS_AND_YEAR =
+      Pattern.compile(
+          "(?<![A-Za-z])[A-Za-z]{2,3}-?(?:19\\d\\d|20[01]\\d)(?!\\d)"
+              + "|(?<!\\d)(?:19\\d\\d|20[01]\\d)-?[A-Za-z]{2,3}(?![A-Za-z])");
+
   private static final Set<String> TRADE_WORDS =
       Set.of("left", "right", "both", "prosthesis", "foot", "spare");
 
@@ -48,7 +55,9 @@ public record RecordCode(String text) {
    */
   public static RecordCode of(String typed) throws BadInput {
     if (!isCode(typed)) {
-      throw new BadInput(Problem.at(Place.of(typed), Keeping.NOT_A_CODE));
+      boolean device = DEVICES.contains(typed.toLowerCase(Locale.ROOT));
+      Keeping what = device ? Keeping.DEVICE_NAME : Keeping.NOT_A_CODE;
+      throw new BadInput(Problem.at(Place.of(typed), what));
     }
     return new RecordCode(typed);
   }
@@ -74,22 +83,30 @@ public record RecordCode(String text) {
   }
 
   /**
-   * What a code looks like that it should not be: four letters or more in a row look like a name
-   * (words of the trade aside), six or eight digits or three numbers that can be a day, a month and
-   * a year like a date. A rule of thumb that asks, not one that knows.
+   * What a code looks like that it should not be: four letters or more in a row look like a name,
+   * also where hyphens part them (words of the trade aside), six or eight digits or three numbers
+   * that can be a day, a month and a year like a date, and so do initials with a year. A rule of
+   * thumb that asks, not one that knows.
    */
   static Optional<Likeness> likeness(String code) {
-    if (LETTERS
-        .matcher(code)
-        .results()
-        .anyMatch(m -> !TRADE_WORDS.contains(m.group().toLowerCase(Locale.ROOT)))) {
+    if (LETTERS.matcher(joined(code)).find()) {
       return Optional.of(Likeness.NAME);
+    }
+    if (INITIALS_AND_YEAR.matcher(code).find()) {
+      return Optional.of(Likeness.DATE);
     }
     boolean digits = DIGITS.matcher(code).results().anyMatch(m -> canBeDate(m.group()));
     Matcher parted = PARTED.matcher(code);
     return digits || parted.find() && canBeDate(parted)
         ? Optional.of(Likeness.DATE)
         : Optional.empty();
+  }
+
+  /** Letters that hyphens part in one, words of the trade left out. */
+  private static String joined(String code) {
+    String known = String.join("|", TRADE_WORDS);
+    return code.replaceAll("(?i)(?<![a-z])(?:" + known + ")(?![a-z])", "0")
+        .replaceAll("(?<=[A-Za-z])-(?=[A-Za-z])", "");
   }
 
   private static boolean canBeDate(String digits) {

@@ -27,15 +27,18 @@ final class RecordReader {
    */
   static Optional<FittingRecord> read(ObjectFiles files) {
     RecordReader reader = new RecordReader(files);
-    return reader
-        .inventory()
-        .map(head -> new FittingRecord(files, head, reader.entries(head), reader.damage));
+    return reader.inventory().map(head -> reader.record(head));
   }
 
   /** Reads a record whose inventory is read and held against its sum already. */
   static FittingRecord read(ObjectFiles files, ObjectFiles.Vouched head) {
-    RecordReader reader = new RecordReader(files);
-    return new FittingRecord(files, head, reader.entries(head), reader.damage);
+    return new RecordReader(files).record(head);
+  }
+
+  private FittingRecord record(ObjectFiles.Vouched head) {
+    List<Entry> entries = entries(head);
+    int added = damage.isEmpty() ? 0 : newestFirst().stream().findFirst().orElse(0);
+    return new FittingRecord(files, head, entries, damage, added);
   }
 
   /** The record's inventory; where it is hurt, the newest version's own that is whole. */

@@ -3,10 +3,12 @@ package caryatid.fitting;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A record as it is shown and reported: the timeline, how each offset went from stand to stand, and
@@ -14,17 +16,22 @@ import java.util.Optional;
  *
  * @param code the record's code
  * @param headDigest SHA-512 that vouches for the whole record, hexadecimal
- * @param timeline all entries that are whole, in the order they were added
+ * @param newest number of the newest entry that the digest vouches for
+ * @param timeline all entries that are whole, in order of their times
+ * @param valid those of them that no other takes the place of, in the order in which what they say
+ *     was so
  * @param offsets one series for each plane, side and landmark, in the order they first occur
  * @param changes what was changed from stand to stand
  * @param open what is left open
- * @param remarks what is outside a limit that a maker states
+ * @param remarks which entries cannot be read, and what is outside a limit that a maker states
  * @param damage what is not whole
  */
 public record RecordView(
     RecordCode code,
     String headDigest,
+    int newest,
     List<Line> timeline,
+    List<Entry> valid,
     List<OffsetSeries> offsets,
     List<StandChange> changes,
     List<Remark> open,
@@ -41,6 +48,7 @@ public record RecordView(
 
   public RecordView {
     timeline = List.copyOf(timeline);
+    valid = List.copyOf(valid);
     offsets = List.copyOf(offsets);
     changes = List.copyOf(changes);
     open = List.copyOf(open);
@@ -52,33 +60,39 @@ public record RecordView(
   public static RecordView of(FittingRecord record) {
     List<Line> timeline =
         record.entries().stream()
+            .sorted(
+                Comparator.comparing((Entry e) -> e.at().toInstant())
+                    .thenComparingInt(Entry::number))
             .map(e -> new Line(e, record.correctionOf(e).map(Entry::number)))
             .toList();
     List<Entry> valid = record.valid();
-    List<OffsetSeries> offsets = series(valid);
+    List<OffsetSeries> offsets = series(record);
     return new RecordView(
         record.code(),
         record.headDigest(),
+        record.size(),
         timeline,
+        valid,
         offsets,
-        StandChange.of(valid),
-        OpenItems.of(valid, offsets),
-        MakersLimits.check(valid),
+        StandChange.of(record),
+        Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
+        Stream.of(LostEntry.of(record), MakersLimits.check(valid)).flatMap(List::stream).toList(),
         record.damage());
   }
 
   /** The same view with other damage. */
   public RecordView withDamage(List<Problem> found) {
-    return new RecordView(code, headDigest, timeline, offsets, changes, open, remarks, found);
+    return new RecordView(
+        code, headDigest, newest, timeline, valid, offsets, changes, open, remarks, found);
   }
 
-  private static List<OffsetSeries> series(List<Entry> valid) {
+  private static List<OffsetSeries> series(FittingRecord record) {
     Map<List<String>, List<OffsetSeries.Measured>> measured = new LinkedHashMap<>();
-    for (Entry entry : valid) {
+    for (Entry entry : record.valid()) {
       for (Answers finding : entry.content().rows("findings")) {
         measured
             .computeIfAbsent(OffsetSeries.key(finding), k -> new ArrayList<>())
-            .add(OffsetSeries.measured(entry, finding));
+            .add(OffsetSeries.measured(entry, record.timeOf(entry), finding));
       }
     }
     return measured.entrySet().stream()

@@ -1,6 +1,7 @@
 package caryatid.fitting;
 
 import java.math.BigDecimal;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param name short name of the change, a, b, c and so on
  * @param before number of the earlier stand's entry
  * @param stand number of the later stand's entry
+ * @param at when the later stand was
  * @param settings items of the bench alignment that were set anew
  * @param shoe the footwear, where it is another
  * @param said what the later stand says was changed
@@ -22,6 +24,7 @@ public record StandChange(
     String name,
     int before,
     int stand,
+    OffsetDateTime at,
     List<Setting> settings,
     Optional<Shoe> shoe,
     Optional<String> said,
@@ -47,19 +50,20 @@ public record StandChange(
   /**
    * The changes of a record.
    *
-   * @param valid the entries that no other takes the place of, in order
+   * @param record whose
    */
-  static List<StandChange> of(List<Entry> valid) {
+  static List<StandChange> of(FittingRecord record) {
     List<StandChange> changes = new ArrayList<>();
     Map<String, Answers> before = Map.of();
     Map<String, Answers> set = new LinkedHashMap<>();
     Optional<Entry> earlier = Optional.empty();
-    for (Entry entry : valid) {
+    for (Entry entry : record.valid()) {
       if (entry.kind() == EntryKind.BENCH_ALIGNMENT) {
         entry.content().rows("items").forEach(row -> set.put(row.words("item").orElseThrow(), row));
       } else if (entry.kind() == EntryKind.STAND) {
         if (earlier.isPresent()) {
-          between(name(changes.size()), earlier.get(), entry, before, set).ifPresent(changes::add);
+          Stood stood = new Stood(earlier.get(), entry, record.timeOf(entry));
+          between(name(changes.size()), stood, before, set).ifPresent(changes::add);
         }
         earlier = Optional.of(entry);
         before = Map.copyOf(set);
@@ -68,17 +72,36 @@ public record StandChange(
     return List.copyOf(changes);
   }
 
+  /** A stand, the one before it, and when it was. */
+  private record Stood(Entry one, Entry other, OffsetDateTime at) {}
+
+  /** Whether the later stand comes after another one: by its time, then by its entry. */
+  public boolean isAfter(OffsetDateTime time, int entry) {
+    int order = at.toInstant().compareTo(time.toInstant());
+    return order > 0 || order == 0 && stand > entry;
+  }
+
+  /** The bench alignment that was changed last after an entry, where there is one. */
+  public static Optional<Entry> since(List<Entry> valid, int entry) {
+    return valid.stream()
+        .dropWhile(e -> e.number() != entry)
+        .filter(e -> e.kind() == EntryKind.BENCH_ALIGNMENT)
+        .reduce((earlier, later) -> later);
+  }
+
   private static Optional<StandChange> between(
-      String name, Entry one, Entry other, Map<String, Answers> was, Map<String, Answers> is) {
+      String name, Stood stood, Map<String, Answers> was, Map<String, Answers> is) {
+    Entry other = stood.other();
     List<Setting> settings =
         is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
     StandChange change =
         new StandChange(
             name,
-            one.number(),
+            stood.one().number(),
             other.number(),
+            stood.at(),
             settings,
-            shoe(one, other),
+            shoe(stood.one(), other),
             other.content().words("changed"),
             other.content().words("why"));
     boolean nothing =

@@ -3,11 +3,13 @@ package caryatid.fitting;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every
@@ -39,6 +41,17 @@ public final class Store {
     } catch (IOException e) {
       throw Custody.bad(folder.records(), Keeping.CANNOT_READ, e);
     }
+  }
+
+  /**
+   * What is left of a record that was erased: when, by whom and why; empty for one that was not.
+   *
+   * @throws BadInput if nothing of it can be read
+   */
+  public Optional<Entry> stone(RecordCode code) throws BadInput {
+    return Erasing.isStone(folder.record(code))
+        ? read(code).entries().stream().filter(e -> e.kind() == EntryKind.ERASURE).findFirst()
+        : Optional.empty();
   }
 
   /**
@@ -114,11 +127,26 @@ public final class Store {
    * @throws BadInput if there is no such record, or somebody is writing to it
    */
   public List<Problem> verify(RecordCode code) throws BadInput {
+    return checked(code, () -> Verifying.verify(folder.record(code), custody.files(code)));
+  }
+
+  /**
+   * Checks every byte of a record against its sum and every entry against its form; sooner done
+   * than {@link #verify}, which looks at the structure by the library's validator as well.
+   *
+   * @return what is wrong, file by file; empty for a record in good order
+   * @throws BadInput if there is no such record, or somebody is writing to it
+   */
+  public List<Problem> damage(RecordCode code) throws BadInput {
+    return checked(code, () -> Verifying.bytes(custody.files(code)));
+  }
+
+  private List<Problem> checked(RecordCode code, Supplier<List<Problem>> check) throws BadInput {
     custody.requireStarted(code);
     RecordLock.Work<List<Problem>> work =
         () -> {
           custody.requireStarted(code);
-          return Verifying.verify(folder.record(code), custody.files(code));
+          return check.get();
         };
     try {
       return custody.over(code, "verify", work);
@@ -127,7 +155,7 @@ public final class Store {
         throw e;
       }
       // A store that cannot be written to can be verified without a lock.
-      return Verifying.verify(folder.record(code), custody.files(code));
+      return check.get();
     }
   }
 
@@ -159,11 +187,10 @@ public final class Store {
    *     nothing is written then
    */
   public RecordCode unpack(Path zip, String by) throws BadInput {
+    if (!Files.exists(folder.folder())) {
+      Importing.tryOut(zip);
+    }
     return custody.overAll(
-        by,
-        () -> {
-          Repositories.make(folder);
-          return new Importing(folder, zip).run(custody::requireFree);
-        });
+        by, () -> new Importing(folder, zip).run(custody::requireFree, Repositories::make));
   }
 }

@@ -34,16 +34,27 @@ final class Verifying {
 
   static List<Problem> verify(Path object, ObjectFiles files) {
     Verifying verifying = new Verifying(files);
-    verifying.declaration();
-    verifying.inventories();
-    Optional<FittingRecord> record = RecordReader.read(files);
-    record.ifPresent(r -> verifying.found.addAll(r.damage()));
-    if (verifying.found.isEmpty()) {
-      record.ifPresent(verifying::entries);
-    }
-    verifying.contents();
+    verifying.bytes();
     verifying.structure(object);
     return List.copyOf(verifying.found);
+  }
+
+  /** Every byte and every entry, without the library's validator. */
+  static List<Problem> bytes(ObjectFiles files) {
+    Verifying verifying = new Verifying(files);
+    verifying.bytes();
+    return List.copyOf(verifying.found);
+  }
+
+  private void bytes() {
+    declaration();
+    inventories();
+    Optional<FittingRecord> record = RecordReader.read(files);
+    record.ifPresent(r -> found.addAll(r.damage()));
+    if (found.isEmpty()) {
+      record.ifPresent(this::entries);
+    }
+    contents();
   }
 
   private void declaration() {

@@ -1,72 +1,91 @@
 package caryatid.report;
 
 import caryatid.fitting.Answers;
+import caryatid.fitting.BenchItem;
 import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
+import caryatid.fitting.SettingNow;
+import caryatid.remark.Argument;
 import caryatid.report.Block.Column;
+import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
 import caryatid.wording.Wording;
-import java.util.LinkedHashMap;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** To what each item of the alignment is set now, against what was recommended for it. */
 final class BenchNow {
-  private final List<Entry> valid;
+  private static final List<String> LANGUAGES = List.of("en", "de", "fr", "es");
+
+  private final List<SettingNow> settings;
   private final Wording wording;
 
   /**
-   * @param valid the entries that no other takes the place of, in order
+   * @param valid the entries that no other takes the place of, in order of time
    */
   BenchNow(List<Entry> valid, Wording wording) {
-    this.valid = valid;
+    this.settings = SettingNow.of(valid, heelHeight(wording));
     this.wording = wording;
   }
 
-  /**
-   * An item.
-   *
-   * @param entry number of the entry that says it last
-   */
-  private record Item(
-      String set, Optional<String> recommended, Optional<String> source, int entry) {}
+  /** An item keeps the words of whoever noted it, in whatever language. */
+  private static List<String> heelHeight(Wording wording) {
+    return Stream.concat(
+            Stream.of(wording), LANGUAGES.stream().map(Locale::forLanguageTag).map(Wording::in))
+        .map(w -> w.word(BenchItem.HEEL_HEIGHT))
+        .distinct()
+        .toList();
+  }
 
-  Optional<Table> table() {
-    Map<String, Item> items = new LinkedHashMap<>();
-    valid.stream()
-        .filter(e -> e.kind() == EntryKind.BENCH_ALIGNMENT)
-        .forEach(e -> e.content().rows("items").forEach(row -> add(items, row, e.number())));
+  /** The table, and what must be said with it; empty where nothing was set. */
+  List<Block> blocks() {
+    if (settings.isEmpty()) {
+      return List.of();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(table());
+    settings.stream().flatMap(s -> since(s).stream()).forEach(blocks::add);
+    return blocks;
+  }
+
+  private Table table() {
     List<Column> columns =
         List.of(
-            column("ITEM", 58, false),
-            column("SET", 24, true),
-            column("RECOMMENDED", 28, true),
-            column("SOURCE", 60, false),
-            column("NUMBER", 20, true));
-    return items.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Table(
-                columns,
-                items.entrySet().stream().map(i -> row(i.getKey(), i.getValue())).toList()));
+            column("ITEM", 46, false),
+            column("SET", 17, true),
+            column("RECOMMENDED", 25, true),
+            new Column(wording.word("FittingReport.DIFFERS"), 22, true, true),
+            column("SOURCE", 67, false),
+            column("NUMBER", 13, true));
+    return new Table(columns, settings.stream().map(this::row).toList());
   }
 
   private Column column(String name, double parts, boolean numbers) {
     return new Column(wording.word("FittingReport." + name), parts, numbers);
   }
 
-  /** What was recommended, and where, holds until something else is said. */
-  private void add(Map<String, Item> items, Answers row, int entry) {
-    String name = row.words("item").orElseThrow();
-    Optional<Item> before = Optional.ofNullable(items.get(name));
-    items.put(
-        name,
-        new Item(
-            amount(row, "set").orElseThrow(),
-            amount(row, "recommended").or(() -> before.flatMap(Item::recommended)),
-            row.words("source").or(() -> before.flatMap(Item::source)),
-            entry));
+  private List<String> row(SettingNow setting) {
+    Answers row = setting.row();
+    return List.of(
+        setting.item(),
+        amount(row, "set").orElseThrow(),
+        amount(row, "recommended").orElse("–"),
+        differs(row),
+        row.words("source").orElse("–"),
+        Integer.toString(setting.entry()));
+  }
+
+  /** By how much it is set otherwise than recommended, with its sign; empty where it is not. */
+  private String differs(Answers row) {
+    Optional<BigDecimal> recommended = row.number("recommended");
+    BigDecimal by = row.number("set").orElseThrow().subtract(recommended.orElse(BigDecimal.ZERO));
+    String sign = by.signum() > 0 ? "+" : "";
+    return recommended.isEmpty() || by.signum() == 0
+        ? ""
+        : sign + wording.exact(by) + " " + row.words("unit").orElseThrow();
   }
 
   private Optional<String> amount(Answers row, String key) {
@@ -74,12 +93,18 @@ final class BenchNow {
     return row.number(key).map(number -> wording.exact(number) + " " + unit);
   }
 
-  private static List<String> row(String name, Item item) {
-    return List.of(
-        name,
-        item.set(),
-        item.recommended().orElse("–"),
-        item.source().orElse("–"),
-        Integer.toString(item.entry()));
+  /** What the wearer set may have changed an angle that the bench alignment set before. */
+  private Optional<Prose> since(SettingNow setting) {
+    return setting
+        .byWearer()
+        .map(
+            what ->
+                new Prose(
+                    wording.fill(
+                        "FittingReport.SET_BY_WEARER",
+                        Argument.text(setting.item()),
+                        Argument.count(setting.entry()),
+                        Argument.text(what)),
+                    false));
   }
 }

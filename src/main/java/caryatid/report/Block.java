@@ -50,7 +50,7 @@ sealed interface Block {
   /** A label and its value. */
   record Fact(String label, String value) {}
 
-  /** A table; each row has a cell for each column. */
+  /** A table; each row has a cell for each column. What stands in a cell may be in lines. */
   record Table(List<Column> columns, List<List<String>> rows) implements Block {
     public Table {
       columns = List.copyOf(columns);

@@ -14,22 +14,17 @@ import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
-import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Everything in a record in its order, day by day, each stand with a small drawing. */
 final class FittingTimeline {
   private static final double GAP_MM = 2.5;
-
-  /** Text of one row at the most, so that a row never outgrows a page. */
-  private static final int LONGEST_ROW = 1500;
 
   private final FittingStory story;
   private final Wording wording;
@@ -114,7 +109,7 @@ final class FittingTimeline {
   private Stream<List<String>> rows(Line line) {
     Entry entry = line.entry();
     List<List<String>> rows = new ArrayList<>();
-    for (String part : parts(text(says(line)))) {
+    for (String part : EntryCells.of(says(line))) {
       boolean first = rows.isEmpty();
       rows.add(
           List.of(
@@ -148,7 +143,7 @@ final class FittingTimeline {
                         "FittingReport.SUPERSEDES",
                         Argument.count(c.number()),
                         Argument.text(c.why()))));
-    says.addAll(new EntryWords(wording).lines(entry.content(), "findings"));
+    says.addAll(EntryCells.lines(entry.content(), wording));
     if (!entry.files().isEmpty()) {
       String files = String.join(", ", entry.files().stream().map(f -> f.name()).toList());
       says.add(wording.fill("FittingReport.KEPT", Argument.text(files)));
@@ -157,25 +152,5 @@ final class FittingTimeline {
       says.add(wording.word("FittingReport.NO_DRAWING"));
     }
     return says;
-  }
-
-  private static String text(List<String> sentences) {
-    return sentences.stream()
-        .map(s -> s.strip().replaceAll("\\.$", ""))
-        .collect(Collectors.joining(". "));
-  }
-
-  /** Parts of a text that end at blanks where they can. */
-  private static List<String> parts(String text) {
-    List<String> parts = new ArrayList<>();
-    String rest = text;
-    while (rest.length() > LONGEST_ROW) {
-      int blank = rest.lastIndexOf(' ', LONGEST_ROW);
-      int end = blank > LONGEST_ROW / 2 ? blank : LONGEST_ROW;
-      parts.add(rest.substring(0, end));
-      rest = rest.substring(end).strip();
-    }
-    parts.add(rest);
-    return parts;
   }
 }

@@ -10,6 +10,7 @@ import caryatid.report.Block.Points;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Blocks with words that people typed, freed of what cannot be printed. */
 final class Printing {
@@ -35,7 +36,9 @@ final class Printing {
   }
 
   private static List<String> cells(List<String> cells) {
-    return cells.stream().map(Printable::of).toList();
+    return cells.stream()
+        .map(cell -> cell.lines().map(Printable::of).collect(Collectors.joining("\n")))
+        .toList();
   }
 
   private static Point point(Point point) {

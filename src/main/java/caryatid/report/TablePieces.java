@@ -9,6 +9,7 @@ import caryatid.report.Block.Table;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 
@@ -51,7 +52,12 @@ final class TablePieces {
     Row(List<String> words, boolean heading) {
       this.heading = heading;
       for (int i = 0; i < words.size(); i++) {
-        cells.add(Letters.wrap(words.get(i), lettering(i), widths.get(i) - GUTTER_MM));
+        Lettering lettering = lettering(i);
+        double room = widths.get(i) - GUTTER_MM;
+        cells.add(
+            Stream.of(words.get(i).split("\n"))
+                .flatMap(line -> Letters.wrap(line, lettering, room).stream())
+                .toList());
       }
     }
 

@@ -7,6 +7,7 @@ import caryatid.fitting.FieldType;
 import caryatid.fitting.Form;
 import caryatid.remark.Argument;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,6 +24,9 @@ public final class EntryWords {
 
   /** Holds the unit of the numbers in its row. */
   private static final String UNIT = "unit";
+
+  /** Fields that the program works out with more digits than anybody reads. */
+  private static final Set<String> WORKED_OUT = Set.of("offset-mm", "expanded-mm");
 
   /** Fields with words of the program's own vocabulary. */
   private static final Set<String> CHOICES =
@@ -70,7 +74,11 @@ public final class EntryWords {
    */
   public String value(String key, Answers.Value value) {
     if (value instanceof Answers.Value.Amount amount) {
-      return (wording.exact(amount.number()) + " " + unit(key)).strip();
+      BigDecimal number =
+          WORKED_OUT.contains(key)
+              ? amount.number().setScale(1, RoundingMode.HALF_UP)
+              : amount.number();
+      return (wording.exact(number) + " " + unit(key)).strip();
     }
     if (value instanceof Answers.Value.YesNo yesNo) {
       return wording.word(yesNo.yes() ? "Answer.yes" : "Answer.no");

@@ -104,13 +104,15 @@ class RecordDrawingsTest {
               middle + size,
               verdict,
               "instructions",
+              Optional.empty(),
               Optional.empty()));
     }
     return new OffsetSeries(Plane.FRONTAL, Side.LEFT, "a landmark of a long name", measured);
   }
 
   private static Measured measured(int entry, double mm, Verdict verdict) {
-    return new Measured(entry, AT, mm, 8, 5, 20, 35, verdict, "instructions", Optional.empty());
+    return new Measured(
+        entry, AT, mm, 8, 5, 20, 35, verdict, "instructions", Optional.empty(), Optional.empty());
   }
 
   private static List<StandChange> changes(int stands) {
@@ -121,6 +123,7 @@ class RecordDrawingsTest {
               "c" + i,
               2 * i,
               2 * i + 2,
+              AT.plusMinutes(i),
               List.of(),
               Optional.empty(),
               Optional.of("moved"),

@@ -13,6 +13,7 @@ import caryatid.fitting.Store;
 import caryatid.geometry.Side;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
 import caryatid.report.ResultJson;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -44,6 +45,11 @@ public final class DemoRecord {
   /** The record as it stands. */
   public FittingRecord read() throws BadInput {
     return store.read(CODE);
+  }
+
+  /** What verifying its files finds. */
+  public List<Problem> damage() throws BadInput {
+    return store.damage(CODE);
   }
 
   /** Bench, a stand, a change and the next stand, a correction, something accepted. */

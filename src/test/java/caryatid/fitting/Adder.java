@@ -36,7 +36,7 @@ final class Adder {
     Faults faults = new Faults();
     Store store = Invented.store(FaultyFiles.of(clinic, faults));
     faults.armToKill(step);
-    say("" + store.add(Invented.CODE, Invented.stand(step, 20)).number());
+    say("" + store.add(Invented.CODE, Invented.stand(1_000 + step, 20)).number());
   }
 
   private static void records(Store store, int seed) throws BadInput {

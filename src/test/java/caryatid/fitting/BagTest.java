@@ -2,6 +2,7 @@ package caryatid.fitting;
 
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
@@ -84,6 +85,16 @@ class BagTest {
         store,
         zip,
         "K7-right: there is a record of that code already. Add to it, or choose another code.");
+  }
+
+  @Test
+  void aZipThatIsRefusedLeavesNoStoreBehind() throws IOException {
+    Map<String, byte[]> files = rooted();
+    files.put("../evil.txt", new byte[] {1});
+    Path hostile = write(files);
+    Store none = Invented.store(folder.resolve("none"));
+    assertThatThrownBy(() -> none.unpack(hostile, "CD")).isInstanceOf(BadInput.class);
+    assertThat(folder.resolve("none")).doesNotExist();
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.remark.BadInput;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,12 +30,12 @@ class ComparisonTest {
     assertThat(Comparison.of(record, 2, 5).differences()).containsExactly(set(5, 6));
     assertThat(Comparison.of(record, 1, 2).differences())
         .extracting(Comparison.Difference::field)
-        .containsExactly("set", "unit");
+        .containsExactly("items", "set", "unit");
   }
 
   private static Comparison.Difference set(int before, int after) {
     return new Comparison.Difference(
-        EntryKind.BENCH_ALIGNMENT, "socket flexion", "set", amount(before), amount(after));
+        EntryKind.BENCH_ALIGNMENT, "socket flexion", "set", "deg", amount(before), amount(after));
   }
 
   private static Optional<Answers.Value> amount(int number) {
@@ -45,5 +46,62 @@ class ComparisonTest {
     Answers item = answers("item", "socket flexion", "set", degrees, "unit", "deg");
     return new Addition(
         EntryKind.BENCH_ALIGNMENT, Invented.AT, "AB", corrects, answers("items", item), List.of());
+  }
+
+  @Test
+  void aRowOfWordsAloneIsComparedLikeAnyOther() throws BadInput {
+    Store store = Invented.store(folder);
+    store.start(CODE, Invented.opening());
+    store.add(CODE, walking(answers("deviation", "drop-off")));
+    store.add(CODE, walking(answers("deviation", "drop-off", "severity", "slight")));
+    store.add(CODE, walking(answers("deviation", "vaulting")));
+    FittingRecord record = store.read(CODE);
+    assertThat(Comparison.of(record, 2, 3).differences())
+        .containsExactly(walking("drop-off", "severity", "", "slight"));
+    assertThat(Comparison.of(record, 2, 4).differences())
+        .containsExactly(
+            walking("", "observations", "drop-off", ""),
+            walking("", "observations", "", "vaulting"));
+  }
+
+  @Test
+  void twoRowsOfOneNameStayTwo() throws BadInput {
+    Store store = Invented.store(folder);
+    store.start(CODE, Invented.opening());
+    Answers slight = answers("deviation", "drop-off", "severity", "slight");
+    store.add(CODE, walking(slight));
+    store.add(CODE, walking(slight, slight));
+    assertThat(Comparison.of(store.read(CODE), 2, 3).differences())
+        .containsExactly(
+            walking("", "observations", "", "drop-off"),
+            walking("drop-off (2)", "severity", "", "slight"));
+  }
+
+  @Test
+  void anItemThatIsNotSetAnewStaysAsItWas() throws BadInput {
+    Store store = Invented.store(folder);
+    store.start(CODE, Invented.opening());
+    store.add(CODE, bench(5, Optional.empty()));
+    Answers other = answers("item", "foot rotation", "set", 7, "unit", "deg");
+    store.add(CODE, Invented.addition(EntryKind.BENCH_ALIGNMENT, answers("items", other)));
+    assertThat(Comparison.of(store.read(CODE), 2, 3).differences())
+        .extracting(d -> d.row() + d.field())
+        .containsExactly("items", "foot rotationset", "foot rotationunit");
+  }
+
+  private static Addition walking(Answers... rows) {
+    return Invented.addition(
+        EntryKind.WALKING,
+        new Answers(Map.of("observations", new Answers.Value.Rows(List.of(rows)))));
+  }
+
+  private static Comparison.Difference walking(
+      String row, String field, String before, String after) {
+    return new Comparison.Difference(
+        EntryKind.WALKING, row, field, "", words(before), words(after));
+  }
+
+  private static Optional<Answers.Value> words(String text) {
+    return text.isEmpty() ? Optional.empty() : Optional.of(new Answers.Value.Words(text));
   }
 }

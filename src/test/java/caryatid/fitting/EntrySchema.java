@@ -23,11 +23,13 @@ final class EntrySchema {
     ObjectNode properties = (ObjectNode) root.get("properties");
     properties.putObject(Envelope.VERSION).put("const", Envelope.CURRENT);
     ((ObjectNode) properties.get("at")).put("pattern", TIME);
+    ((ObjectNode) properties.get("as-of")).put("pattern", TIME);
     ((ObjectNode) properties.get("by")).put("pattern", "^[\\p{L}\\p{N}]{1,10}$");
     properties.putObject("content");
     ((ArrayNode) root.get("required")).add("content");
     root.putObject("dependentRequired").putArray("corrects").add("because");
     ((ObjectNode) root.get("dependentRequired")).putArray("because").add("corrects");
+    ((ObjectNode) root.get("dependentRequired")).putArray("as-of").add("corrects");
     fileNames(properties);
     ArrayNode kinds = root.putArray("allOf");
     for (EntryKind kind : EntryKind.values()) {

@@ -88,7 +88,7 @@ class EntrySchemaTest {
               kind,
               Invented.AT,
               "AB",
-              Optional.of(new Entry.Correction(1, "wrong side")),
+              Optional.of(new Entry.Correction(1, "wrong side", Optional.of(Invented.AT))),
               full(kind.form()),
               List.of(file)));
     }

@@ -60,6 +60,35 @@ final class Invented {
     return new Addition(kind, AT, "AB", Optional.empty(), content, List.of());
   }
 
+  /** What a stand found at the knee centre: inside, too close to call. */
+  static Answers found(double mm) {
+    return answers(
+        "footwear",
+        "barefoot",
+        "findings",
+        answers(
+            "plane",
+            "sagittal",
+            "side",
+            "right",
+            "landmark",
+            "knee centre",
+            "offset-mm",
+            mm,
+            "expanded-mm",
+            18,
+            "recommended-mm",
+            20,
+            "below-mm",
+            15,
+            "above-mm",
+            15,
+            "result",
+            "inside too close",
+            "source",
+            "instructions (invented)"));
+  }
+
   /** A stand with a recording of as many rows at 100 Hz, another one for each seed. */
   static Addition stand(long seed, int rows) {
     Random random = new Random(seed);

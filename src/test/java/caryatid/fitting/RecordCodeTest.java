@@ -7,7 +7,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordCodeTest {
   @ParameterizedTest
-  @ValueSource(strings = {"K7", "K7-right", "7", "M4-left", "P-1234", "abc", "2026-AB"})
+  @ValueSource(
+      strings = {
+        "K7",
+        "K7-right",
+        "7",
+        "M4-left",
+        "P-1234",
+        "abc",
+        "2026-AB",
+        "K1961",
+        "AB2026",
+        "TT-R-2"
+      })
   void codesAreTakenAndNotQuestioned(String text) {
     assertThat(RecordCode.isCode(text)).isTrue();
     assertThat(RecordCode.likeness(text)).isEmpty();
@@ -32,7 +44,7 @@ class RecordCodeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Anna", "K7-Anna-right", "mueller7"})
+  @ValueSource(strings = {"Anna", "K7-Anna-right", "mueller7", "mi-ll-er", "an-na-left"})
   void fourLettersInARowLookLikeAName(String text) {
     assertThat(RecordCode.likeness(text)).contains(RecordCode.Likeness.NAME);
   }
@@ -47,7 +59,11 @@ class RecordCodeTest {
         "600317",
         "17-3-1960",
         "1960-03-17",
-        "3-17-60"
+        "3-17-60",
+        "JS1961",
+        "js-1961-left",
+        "1961-JS",
+        "ABC2004"
       })
   void dayMonthAndYearLookLikeADateOfBirth(String text) {
     assertThat(RecordCode.likeness(text)).contains(RecordCode.Likeness.DATE);

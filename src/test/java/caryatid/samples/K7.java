@@ -35,7 +35,8 @@ final class K7 {
     return person(83, new Foothold(17, -10, 0.6, People.UNDER_ONE_FOOT, 9, -8));
   }
 
-  private static Person person(double massKg, Foothold right) {
+  /** K7, with the prosthetic foot standing so. */
+  static Person person(double massKg, Foothold right) {
     Foothold left = new Foothold(-228, 26, 1.33, People.UNDER_ONE_FOOT, -9, 6);
     return new Person(massKg, People.foreAndAft(1.1), People.sideways(1.1), 0.45, left, right);
   }
@@ -59,7 +60,7 @@ final class K7 {
     return files;
   }
 
-  private static byte[] sixChannels(Stand stand) {
+  static byte[] sixChannels(Stand stand) {
     PlateModel.Reading[] plate = PLATE.read(stand.right());
     List<ExportText.Column> columns = new ArrayList<>();
     columns.add(new ExportText.Column("Time", "s", 2, i -> i / stand.rateHz()));

@@ -2,6 +2,7 @@ package caryatid.samples;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -34,6 +35,12 @@ record Marked(
 
   /** All of them, in the order of sheets and targets. */
   static List<Marked> all() {
+    List<Marked> all = new ArrayList<>(ofSamples());
+    all.addAll(Story.marked());
+    return List.copyOf(all);
+  }
+
+  private static List<Marked> ofSamples() {
     return List.of(
         k7("k7/barefoot.yaml", Plane.SAGITTAL, "knee centre", -34, K7.barefoot(), 5, 35),
         k7("k7/barefoot.yaml", Plane.FRONTAL, "outer patellar border", 70, K7.barefoot(), -65, -35),

@@ -23,6 +23,7 @@ public final class SampleRecordings {
     List<Truth> truth = new ArrayList<>();
     Map<String, byte[]> files = new TreeMap<>(K7.recordings(truth));
     files.putAll(M4.recordings(truth));
+    files.putAll(Story.recordings(truth));
     files.put("truth.csv", table(Truth.HEADER, truth.stream().map(Truth::line)));
     files.put("truth-offsets.csv", table(Marked.HEADER, Marked.all().stream().map(Marked::line)));
     return files;

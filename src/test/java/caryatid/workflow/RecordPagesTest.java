@@ -40,7 +40,7 @@ class RecordPagesTest {
   @TempDir private Path folder;
 
   private byte[] pdf(DemoRecord record, Wording wording, Paper paper) throws BadInput {
-    return RecordPages.pdf(record.read(), wording, paper);
+    return RecordPages.pdf(record.read(), record.damage(), wording, paper);
   }
 
   private byte[] pdf(DemoRecord record) throws BadInput {
@@ -195,10 +195,11 @@ class RecordPagesTest {
     Files.writeString(result, Files.readString(result).replaceFirst("60", "61"));
     assertThat(text(pdf(record)))
         .contains(
-            "Take care: DEMO-7/0003-stand/result.json: is not what was added",
+            "This record is damaged. The report shows what is whole of it",
+            "Take care: DEMO-7/v3/content/0003-stand/result.json: is not what was added",
             "no drawing: no result of this stand can be read",
             "Entry 2, 08:30")
-        .doesNotContain("Entry 3, 08:50");
+        .doesNotContain("Entry 3, 08:50", "What a signature vouches for", "Signature");
   }
 
   @Test

@@ -1,0 +1,45 @@
+package caryatid.cli;
+
+import caryatid.fitting.Entry;
+import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+
+/** That an entry takes the place of an earlier one. */
+final class CorrectionOptions {
+  @Option(
+      names = "--corrects",
+      paramLabel = "ENTRY",
+      description = "Takes the place of this entry, which stays in the record.")
+  private Integer number;
+
+  @Option(names = "--because", paramLabel = "WHY", description = "What was wrong with it.")
+  private String why;
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "TIME",
+      converter = Moment.class,
+      description =
+          "When what the correction says was so; the time of the entry it corrects if left out.")
+  private OffsetDateTime asOf;
+
+  @Spec(Target.MIXEE)
+  private CommandSpec spec;
+
+  /** The correction, where there is one; it wants both its entry and its reason. */
+  Optional<Entry.Correction> correction(Wording wording) {
+    if (number == null && why == null && asOf == null) {
+      return Optional.empty();
+    }
+    if (number == null || why == null || why.isBlank()) {
+      throw new ParameterException(spec.commandLine(), wording.word("cli.correctsAndBecause"));
+    }
+    return Optional.of(new Entry.Correction(number, why, Optional.ofNullable(asOf)));
+  }
+}

@@ -1,0 +1,40 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** That an entry was added and cannot be read, so that what is shown as now may be older. */
+public enum LostEntry implements Topic {
+  /** Arguments: the entry, its kind. */
+  NAMED,
+  /** Arguments: the entry. */
+  UNNAMED;
+
+  @Override
+  public Weight weight() {
+    return Weight.SAFETY;
+  }
+
+  /** What is to be said of the entries of a record that are not whole. */
+  public static List<Remark> of(FittingRecord record) {
+    Set<Integer> whole = record.entries().stream().map(Entry::number).collect(Collectors.toSet());
+    List<Remark> remarks = new ArrayList<>();
+    for (int number = 1; number <= record.added(); number++) {
+      if (!whole.contains(number)) {
+        Argument entry = Argument.count(number);
+        remarks.add(
+            record
+                .kindOf(number)
+                .map(kind -> Remark.of(NAMED, entry, Argument.term(kind)))
+                .orElse(Remark.of(UNNAMED, entry)));
+      }
+    }
+    return List.copyOf(remarks);
+  }
+}

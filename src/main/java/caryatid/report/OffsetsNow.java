@@ -1,0 +1,120 @@
+package caryatid.report;
+
+import caryatid.fitting.OffsetSeries;
+import caryatid.fitting.RecordView;
+import caryatid.fitting.StandChange;
+import caryatid.loadline.Verdict;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.report.Block.Column;
+import caryatid.report.Block.Prose;
+import caryatid.report.Block.Table;
+import caryatid.wording.OffsetWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Where the load line runs now, against every target. */
+final class OffsetsNow {
+  private static final Set<Verdict> TOO_CLOSE =
+      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
+
+  private final RecordView view;
+  private final Wording wording;
+
+  OffsetsNow(RecordView view, Wording wording) {
+    this.view = view;
+    this.wording = wording;
+  }
+
+  /** The table; none where no stand was held against a target. */
+  List<Block> blocks() {
+    List<Column> columns =
+        List.of(
+            column("Findings.PLANE", 16, false),
+            column("Findings.LANDMARK", 33, false),
+            column("Findings.OFFSET", 21, true),
+            column("Findings.DIRECTION", 18, false),
+            column("Findings.UNCERTAINTY", 18, true),
+            column("Findings.TARGET", 15, true),
+            column("Findings.TOLERANCE", 27, false),
+            column("Findings.RESULT", 41, false),
+            column("Findings.SOURCE", 16, true),
+            column("FittingReport.STAND", 31, false));
+    return view.offsets().isEmpty()
+        ? List.of()
+        : blocks(
+            new Table(
+                columns,
+                view.offsets().stream()
+                    .flatMap(series -> series.current().stream().map(now -> row(series, now)))
+                    .toList()));
+  }
+
+  /** Below the table, its sources, and which of its stands were before the last change. */
+  private List<Block> blocks(Table table) {
+    List<Block> blocks = new ArrayList<>(List.of(table));
+    if (current().anyMatch(now -> TOO_CLOSE.contains(now.verdict()))) {
+      blocks.add(new Prose(wording.word("Findings.TOO_CLOSE"), false));
+    }
+    String numbered =
+        IntStream.range(0, sources().size())
+            .mapToObj(i -> (i + 1) + "\u00a0" + sources().get(i))
+            .collect(Collectors.joining("; "));
+    blocks.add(new Prose(wording.fill("Findings.SOURCES", Argument.text(numbered)), false));
+    current()
+        .map(OffsetSeries.Measured::entry)
+        .distinct()
+        .sorted()
+        .flatMap(entry -> changedSince(entry).stream())
+        .forEach(blocks::add);
+    return blocks;
+  }
+
+  private Stream<OffsetSeries.Measured> current() {
+    return view.offsets().stream().flatMap(series -> series.current().stream());
+  }
+
+  private List<String> sources() {
+    return current().map(OffsetSeries.Measured::source).distinct().toList();
+  }
+
+  private Optional<Prose> changedSince(int entry) {
+    return StandChange.since(view.valid(), entry)
+        .map(
+            bench ->
+                new Prose(
+                    wording.fill(
+                        "FittingReport.CHANGED_SINCE",
+                        Argument.count(entry),
+                        Argument.count(bench.number())),
+                    false));
+  }
+
+  private Column column(String key, double parts, boolean numbers) {
+    return new Column(wording.word(key), parts, numbers);
+  }
+
+  private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
+    return List.of(
+        wording.word(series.plane()),
+        series.landmark() + ", " + wording.word(series.side()),
+        wording.signed(now.offsetMm(), Unit.MM),
+        new OffsetWords(wording).direction(series.plane(), now.offsetMm()),
+        wording.plain(now.expandedMm(), Unit.MM),
+        wording.signed(now.recommendedMm(), Unit.MM),
+        wording.fill(
+            "Findings.FROM_TO",
+            Argument.text(wording.signed(now.lowestMm(), Unit.MM)),
+            Argument.text(wording.signed(now.highestMm(), Unit.MM))),
+        wording.word("Labels.VERDICT." + now.verdict().name()),
+        Integer.toString(sources().indexOf(now.source()) + 1),
+        now.stand());
+  }
+}

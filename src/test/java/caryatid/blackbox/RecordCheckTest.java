@@ -1,0 +1,78 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A check that goes into a record. */
+class RecordCheckTest {
+  @TempDir private Path folder;
+  private Clinic clinic;
+
+  @BeforeEach
+  void startRecord() {
+    clinic = new Clinic(folder);
+    clinic.start();
+  }
+
+  @Test
+  void aStandOfAnotherProsthesisIsRefusedAndNothingIsWritten() {
+    Path out = folder.resolve("reports");
+    Run run =
+        Run.caryatid(
+            "check",
+            "sample-recordings/m4/barefoot.txt",
+            "--trial",
+            "sample-recordings/m4/barefoot.yaml",
+            "--plate",
+            "sample-recordings/m4/plates.yaml",
+            "--out",
+            out.toString(),
+            "--by",
+            "AB",
+            "--record",
+            "K7-right",
+            "--records",
+            folder.toString());
+    assertThat(run)
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "K7-right: the sheet is of another prosthesis: M4, left, transfemoral; this record is"
+                    + " of: K7, right, transtibial. Choose the record it belongs to, or correct the"
+                    + " sheet. Nothing was written.\n"));
+    assertThat(out).doesNotExist();
+    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
+  }
+
+  @Test
+  void aCheckForARecordThatIsNotThereIsRefusedBeforeAnyWork() {
+    Run run =
+        Run.caryatid(
+            "check",
+            "sample-recordings/k7/barefoot-1.csv",
+            "--trial",
+            "sample-recordings/k7/barefoot.yaml",
+            "--plate",
+            "sample-recordings/k7/plate.yaml",
+            "--out",
+            folder.resolve("out").toString(),
+            "--record",
+            "K9",
+            "--records",
+            folder.toString());
+    assertThat(run)
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "K9: there is no record of that code in "
+                    + folder
+                    + ". Check the code, or start the record first.\n"));
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+}

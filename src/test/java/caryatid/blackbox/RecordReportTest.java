@@ -1,0 +1,51 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The report of a record, as a command writes it. */
+class RecordReportTest {
+  @TempDir private Path folder;
+  private Clinic clinic;
+
+  @BeforeEach
+  void startRecord() {
+    clinic = new Clinic(folder);
+    clinic.start();
+  }
+
+  @Test
+  void theReportOfARecordIsWrittenAndNotOverAnotherUnasked() throws IOException {
+    Path pdf = folder.resolve("reports/K7.pdf");
+    assertThat(clinic.record("report", "K7-right", "--out", pdf.toString()))
+        .isEqualTo(new Run(0, "Report: " + pdf + "\n", ""));
+    byte[] first = Files.readAllBytes(pdf);
+    assertThat(new String(first, 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+        .isEqualTo("%PDF-");
+    assertThat(clinic.record("report", "K7-right", "--out", pdf.toString()))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                pdf
+                    + ": is there already, and nothing is overwritten without being asked. Choose"
+                    + " another name or folder, or add --replace.\n"));
+    assertThat(
+            clinic
+                .record(
+                    "report", "K7-right", "--out", pdf.toString(), "--replace", "--language", "de")
+                .code())
+        .isZero();
+    assertThat(Files.readAllBytes(pdf)).isNotEqualTo(first);
+    assertThat(clinic.record("report", "K7-right").code()).isEqualTo(2);
+    assertThat(clinic.record("report", "K9", "--out", folder.resolve("no.pdf").toString()).err())
+        .startsWith("K9: there is no record of that code");
+    assertThat(folder.resolve("no.pdf")).doesNotExist();
+  }
+}

@@ -60,6 +60,19 @@ final class Column {
     return pieces[row >>> BITS][row & (PIECE - 1)];
   }
 
+  /** The sum over rows, a hole counting 0. */
+  double sum(int from, int to) {
+    double sum = 0;
+    for (int row = from; row < to; ) {
+      double[] part = pieces[row >>> BITS];
+      int end = Math.min(PIECE, (row & (PIECE - 1)) + to - row);
+      for (int i = row & (PIECE - 1); i < end; i++, row++) {
+        sum += part[i];
+      }
+    }
+    return sum;
+  }
+
   /** Whether every number is 0 or missing. */
   boolean allZero() {
     for (int row = 0; row < size(); row++) {

@@ -62,11 +62,13 @@ final class CopPairs {
     double[] vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
     double[] exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
     double[] force = raw.at(Channel.of(Quantity.FORCE, along.axis())).orElse(new double[0]);
+    TrueOriginCop.Line line = cop.along(along);
     Sums sums = new Sums();
+    boolean whole = raw.holes().isEmpty();
     for (int i = 0; i < moment.length; i++) {
-      if (load.loaded(i) && !raw.holes().get(i)) {
+      if (load.loaded(i) && (whole || !raw.holes().get(i))) {
         double alongN = force.length > 0 ? force[i] : 0;
-        sums.add(along.sign() * exported[i], cop.at(along, moment[i] * scale, alongN, vertical[i]));
+        sums.add(along.sign() * exported[i], line.at(moment[i] * scale, alongN, vertical[i]));
       }
     }
     return sums.along();

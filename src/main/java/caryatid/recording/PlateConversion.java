@@ -123,9 +123,10 @@ final class PlateConversion {
     double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
     Optional<double[]> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
     double[] vertical = vertical().orElseThrow();
+    TrueOriginCop.Line line = cop.along(along);
     for (int i = 0; i < moment.length; i++) {
       double alongN = force.isPresent() ? force.get()[i] : 0;
-      moment[i] = load.loaded(i) ? cop.at(along, moment[i], alongN, vertical[i]) : 0;
+      moment[i] = load.loaded(i) ? line.at(moment[i], alongN, vertical[i]) : 0;
     }
     return moment;
   }

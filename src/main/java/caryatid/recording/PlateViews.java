@@ -76,22 +76,29 @@ final class PlateViews {
   }
 
   private double force(int row) {
-    if (columns.length == 1) {
-      return scale * columns[0].at(row);
-    }
+    return scale * (columns.length == 1 ? columns[0].at(row) : together(row));
+  }
+
+  private double together(int row) {
     double sum = 0;
     for (Column column : columns) {
       sum += column.at(row);
     }
-    return scale * sum;
+    return sum;
   }
 
   /** The mean force over rows, without those in which it is missing; 0 where all are. */
   private double mean(int from, int to) {
     double sum = 0;
     int count = 0;
+    if (whole) {
+      for (Column column : columns) {
+        sum += scale * column.sum(from, to);
+      }
+      return sum / Math.max(to - from, 1);
+    }
     for (int row = from; row < to; row++) {
-      if (whole || !holes.get(row)) {
+      if (!holes.get(row)) {
         sum += force(row);
         count++;
       }

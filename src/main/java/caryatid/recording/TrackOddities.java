@@ -85,14 +85,17 @@ final class TrackOddities {
     for (int i = 2; i < values.length; i++) {
       double after = values[i];
       double step = here - before;
-      boolean out =
-          (step > limit && here - after > limit) || (step < -limit && after - here > limit);
-      if (out && usable(i - 1)) {
+      if (Math.abs(step) > limit && sticksOut(step, after - here, limit) && usable(i - 1)) {
         spikes.set(i - 1);
       }
       before = here;
       here = after;
     }
+  }
+
+  /** Whether a step back follows a step, both beyond the limit. */
+  private static boolean sticksOut(double step, double next, double limit) {
+    return step > 0 ? -next > limit : next > limit;
   }
 
   private boolean usable(int i) {

@@ -36,20 +36,32 @@ final class TrueOriginCop {
     return originMm[up] != 0;
   }
 
-  /**
-   * The centre of pressure along a direction of the person.
-   *
-   * @param along the export's direction that is the person's right or anterior
-   * @param momentNmm moment about {@link #momentAxis}, N mm
-   * @param alongN force along the export's axis, N
-   * @param verticalN force along the export's vertical axis, N, not 0
-   * @return mm, along the person's direction
-   */
-  double at(Direction along, double momentNmm, double alongN, double verticalN) {
+  /** The centre of pressure along the export's direction that is the person's right or anterior. */
+  Line along(Direction along) {
     int i = along.axis();
     boolean follows = up == (i == 2 ? 0 : i + 1);
-    double turnedNmm = follows ? momentNmm : -momentNmm;
-    double r = originMm[i] + (turnedNmm - originMm[up] * alongN) / verticalN;
-    return along.sign() * r;
+    return new Line(along.sign(), originMm[i], follows ? 1 : -1, originMm[up]);
+  }
+
+  /**
+   * What stays the same along a direction.
+   *
+   * @param sign of the export's direction
+   * @param originMm where the zero-moment origin lies along the export's axis
+   * @param turn +1 where the axis follows the vertical one, else -1
+   * @param depthMm of the origin along the vertical axis
+   */
+  record Line(double sign, double originMm, double turn, double depthMm) {
+
+    /**
+     * The centre of pressure at a moment, mm along the person's direction.
+     *
+     * @param momentNmm moment about {@link #momentAxis}, N mm
+     * @param alongN force along the export's axis, N
+     * @param verticalN force along the export's vertical axis, N, not 0
+     */
+    double at(double momentNmm, double alongN, double verticalN) {
+      return sign * (originMm + (turn * momentNmm - depthMm * alongN) / verticalN);
+    }
   }
 }

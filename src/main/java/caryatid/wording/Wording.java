@@ -9,9 +9,11 @@ import caryatid.remark.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
 
@@ -39,20 +41,12 @@ public final class Wording {
 
   private final Locale locale;
   private final Map<String, String> sentences = new HashMap<>();
+  private final Iterator<String> unread = BUNDLES.iterator();
   private final Numbers numbers;
 
   private Wording(Locale locale) {
     this.locale = locale;
     this.numbers = new Numbers(locale);
-    for (String name : BUNDLES) {
-      ResourceBundle bundle =
-          ResourceBundle.getBundle(
-              "caryatid.wording." + name,
-              locale,
-              ResourceBundle.Control.getNoFallbackControl(
-                  ResourceBundle.Control.FORMAT_PROPERTIES));
-      bundle.keySet().forEach(key -> sentences.put(key, bundle.getString(key)));
-    }
   }
 
   /** The sentences in a language; English where there is no bundle of it. */
@@ -103,7 +97,21 @@ public final class Wording {
 
   /** Whether a text is kept under a key. */
   boolean knows(String key) {
-    return sentences.containsKey(key);
+    return find(key).isPresent();
+  }
+
+  /** Bundles are read as they are needed; few commands need all. */
+  private synchronized Optional<String> find(String key) {
+    while (!sentences.containsKey(key) && unread.hasNext()) {
+      ResourceBundle bundle =
+          ResourceBundle.getBundle(
+              "caryatid.wording." + unread.next(),
+              locale,
+              ResourceBundle.Control.getNoFallbackControl(
+                  ResourceBundle.Control.FORMAT_PROPERTIES));
+      bundle.keySet().forEach(each -> sentences.put(each, bundle.getString(each)));
+    }
+    return Optional.ofNullable(sentences.get(key));
   }
 
   /** The word for a constant of one of the program's own enums. */
@@ -117,11 +125,7 @@ public final class Wording {
    * @throws IllegalArgumentException if there is none
    */
   public String word(String key) {
-    String text = sentences.get(key);
-    if (text == null) {
-      throw new IllegalArgumentException("no wording for " + key);
-    }
-    return text;
+    return find(key).orElseThrow(() -> new IllegalArgumentException("no wording for " + key));
   }
 
   /** The text kept under a key, its place holders filled in order. */

@@ -19,6 +19,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -36,6 +38,21 @@ class LanguagesTest {
           "(\\w+Problem|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived|Role|Reading|Writing|Entry|Describing|Placing|FormFault|Keeping|BagFault)\\..*");
 
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{\\d}");
+
+  /** Bundles are read one by one until a key is found, so none may stand in two. */
+  @Test
+  void aKeyStandsInOneBundleOnly() throws IOException {
+    Set<String> seen = new TreeSet<>();
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      for (Path file :
+          files.filter(f -> !f.toString().matches(".*_\\w\\w\\.properties")).toList()) {
+        for (String key : read(file.getFileName().toString()).stringPropertyNames()) {
+          assertThat(seen.add(key)).as(key).isTrue();
+        }
+      }
+    }
+    assertThat(seen).hasSizeGreaterThan(400);
+  }
 
   @ParameterizedTest
   @CsvSource({

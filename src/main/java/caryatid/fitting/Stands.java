@@ -4,6 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.recording.ForceUnit;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -24,9 +25,6 @@ import java.util.OptionalDouble;
 
 /** Makes the entry of a stand from what was found; the whole result goes with it as a file. */
 public final class Stands {
-  /** Standard acceleration of gravity, m/s2 (CGPM 1901, resolution 2). */
-  private static final double GRAVITY = 9.80665;
-
   /** So many that rounding once more for a reader gives what rounding at once gives. */
   private static final int DECIMALS = 6;
 
@@ -140,7 +138,7 @@ public final class Stands {
             .average();
     OptionalDouble written = state.stands().get(0).trial().bodyMassKg();
     if (measured.isPresent()) {
-      mass(measured.getAsDouble() / GRAVITY, MassFrom.PLATE);
+      mass(measured.getAsDouble() / ForceUnit.STANDARD_GRAVITY, MassFrom.PLATE);
     } else if (written.isPresent()) {
       mass(written.getAsDouble(), MassFrom.SHEET);
     }

@@ -1,6 +1,7 @@
 package caryatid.loadline;
 
 import caryatid.geometry.Plane;
+import caryatid.recording.ForceUnit;
 import caryatid.remark.Remark;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;
@@ -22,9 +23,6 @@ import java.util.stream.Collectors;
 final class Moments {
   private static final double COVERAGE = 0.95;
   private static final double MM_PER_M = 1000;
-
-  /** m/s2 (CGPM 1901). */
-  private static final double STANDARD_GRAVITY = 9.80665;
 
   private final Standing standing;
   private final Map<String, Landmark> landmarks;
@@ -84,7 +82,7 @@ final class Moments {
     return standing
         .load(LineOf.WHOLE_BODY)
         .flatMap(MeanLoad::upN)
-        .map(weight -> newtonMetres.times(STANDARD_GRAVITY / weight.value()));
+        .map(weight -> newtonMetres.times(ForceUnit.STANDARD_GRAVITY / weight.value()));
   }
 
   private MomentEffect effect(Offset offset, Estimate newtonMetres) {

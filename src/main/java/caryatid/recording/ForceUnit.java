@@ -5,8 +5,11 @@ import java.util.Optional;
 /** Units of force an export may use. */
 public enum ForceUnit {
   N(1, "n newton newtons"),
-  /** Kilogram-force, standard gravity 9.80665 m/s2 (CGPM 1901). */
-  KG(9.80665, "kg kgf kp kilogram kilograms");
+  /** Kilogram-force. */
+  KG(ForceUnit.STANDARD_GRAVITY, "kg kgf kp kilogram kilograms");
+
+  /** Standard gravity, m/s2 (CGPM 1901): what a kilogram weighs, N. */
+  public static final double STANDARD_GRAVITY = 9.80665;
 
   private final double newton;
   private final String names;

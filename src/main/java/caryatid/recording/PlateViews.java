@@ -13,9 +13,6 @@ import java.util.OptionalDouble;
 final class PlateViews {
   private static final int PIECES = 60;
 
-  /** Standard gravity, m/s2 (CGPM 1901). */
-  static final double GRAVITY = 9.80665;
-
   /**
    * Without a unit, a plate counts as loaded above this share of its largest mean (common practice,
    * no source).
@@ -144,6 +141,6 @@ final class PlateViews {
     }
     return unit.isEmpty() || count == 0
         ? OptionalDouble.empty()
-        : OptionalDouble.of(sum / count * unit.get().newton() / GRAVITY);
+        : OptionalDouble.of(sum / count * unit.get().newton() / ForceUnit.STANDARD_GRAVITY);
   }
 }

@@ -26,7 +26,7 @@ final class UnitEvidence {
     }
     double force = sum;
     return Arrays.stream(ForceUnit.values())
-        .map(unit -> Argument.of(force * unit.newton() / PlateViews.GRAVITY, Unit.KG))
+        .map(unit -> Argument.of(force * unit.newton() / ForceUnit.STANDARD_GRAVITY, Unit.KG))
         .toList();
   }
 

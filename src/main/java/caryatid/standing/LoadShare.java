@@ -1,6 +1,7 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
+import caryatid.recording.ForceUnit;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -16,9 +17,6 @@ import java.util.Optional;
 
 /** What a side bears of the whole load: from both feet's plates, or from one and the body mass. */
 final class LoadShare {
-  /** Standard gravity, m/s2 (CGPM 1901). */
-  static final double GRAVITY = 9.80665;
-
   /**
    * Standard uncertainty of the body's weight, as a fraction of it: scales, clothes and local
    * gravity (common practice, no source).
@@ -54,7 +52,7 @@ final class LoadShare {
   }
 
   private static Estimate ofWeight(Estimate force, double bodyMassKg) {
-    Estimate share = force.times(1 / (bodyMassKg * GRAVITY));
+    Estimate share = force.times(1 / (bodyMassKg * ForceUnit.STANDARD_GRAVITY));
     return share.with(
         new Contribution(
             new Source(Cause.BODY_MASS, ""),

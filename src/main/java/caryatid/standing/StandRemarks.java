@@ -1,6 +1,7 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
+import caryatid.recording.ForceUnit;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -102,7 +103,7 @@ final class StandRemarks {
   }
 
   private void weigh(Estimate upN) {
-    double massKg = upN.value() / LoadShare.GRAVITY;
+    double massKg = upN.value() / ForceUnit.STANDARD_GRAVITY;
     conditions
         .bodyMassKg()
         .ifPresent(

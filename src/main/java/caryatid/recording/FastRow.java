@@ -160,16 +160,22 @@ final class FastRow {
     return at + 1;
   }
 
-  /** Past the bytes of a cell that is not wanted; below 0 if it is quoted. */
+  /**
+   * Past the bytes of a cell that is not wanted; below 0 if it is quoted, or if there is none where
+   * blanks part the cells: then another one is missing, and the cells stand in wrong places.
+   */
   private int pastUnwanted(byte[] bytes, int from) {
     int at = from;
     while (bytes[at] != delimiter && bytes[at] != lineEnd && bytes[at] != '\r') {
-      if (bytes[at] == '"' || (blanks && bytes[at] == '\t')) {
-        return bytes[at] == '"' ? NOT_PLAIN : at;
+      if (bytes[at] == '"') {
+        return NOT_PLAIN;
+      }
+      if (blanks && bytes[at] == '\t') {
+        return at;
       }
       at++;
     }
-    return at;
+    return blanks && at == from ? NOT_PLAIN : at;
   }
 
   /** Past blanks, but never past a delimiter that is one. */

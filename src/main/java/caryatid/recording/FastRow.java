@@ -116,7 +116,8 @@ final class FastRow {
       byte next = bytes[at];
       if (next == delimiter && cell + 1 < cells) {
         at++;
-      } else if (next > ' ' || (at = pastCell(bytes, at, cell + 1 == cells)) < 0) {
+      } else if ((next > ' ' && next != delimiter)
+          || (at = pastCell(bytes, at, cell + 1 == cells)) < 0) {
         return NOT_PLAIN;
       }
     }
@@ -145,9 +146,12 @@ final class FastRow {
     return bytes[at] == delimiter ? at + 1 : NOT_PLAIN;
   }
 
-  /** Past the line end; the row counts only now. */
+  /** Past empty cells beyond the last column and the line end; the row counts only now. */
   private int rowEnd(byte[] bytes, int from, int limit) {
     int at = from;
+    while (bytes[at] == delimiter) {
+      at = pastBlanks(bytes, at + 1);
+    }
     if (bytes[at] == '\r' && lineEnd != '\r') {
       at++;
     }

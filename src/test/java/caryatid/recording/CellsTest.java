@@ -82,6 +82,16 @@ class CellsTest {
             "stand.csv line 3: expected 4 cells, found 3. Delete the row or export again.");
   }
 
+  /** A decimal comma in one cell would else move all behind it into the wrong columns. */
+  @Test
+  void delimitersBehindTheRowsHideNoFurtherCell() {
+    String rows = "800,1,2,\n".repeat(200);
+    assertThat(Exports.refusals(Exports.text(UNITS + ",\n" + rows + "800,5,1,2\n" + rows), UNTIMED))
+        .containsExactly(
+            "stand.csv line 202: expected 3 cells, found 4. Export again; deleting the row would"
+                + " move all that follow it, as there are no times.");
+  }
+
   @Test
   void thousandsThatCanBeNothingElseAreRead() throws BadInput {
     assertThat(force("1,234.5")).isEqualTo(1234.5);

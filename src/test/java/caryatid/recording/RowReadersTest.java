@@ -175,6 +175,16 @@ class RowReadersTest {
   }
 
   @Test
+  void beyondTheLastColumnOnlyEmptyCellsAreRead() {
+    Table table = table(new Dialect(Delimiter.COMMA, DecimalMark.POINT));
+    assertThat(read(table, "1,x,0,0,12,\n\n", 1)).isEqualTo(12);
+    assertThat(read(table, "1,x,0,0,12 , ,\r\n\n", 1)).isEqualTo(16);
+    assertThat(read(table, "1,x,0,0,12,,3\n\n", 1)).isEqualTo(FastRow.NOT_PLAIN);
+    assertThat(read(table, "1,x,0,0,12,\n", 1)).isEqualTo(FastRow.NOT_PLAIN);
+    assertThat(table.column(0).size()).isEqualTo(2);
+  }
+
+  @Test
   void aRowThatMayGoOnBeyondTheBufferIsLeftToTheOtherReader() {
     Table table = table(new Dialect(Delimiter.COMMA, DecimalMark.POINT));
     assertThat(read(table, "1,x,0,0,12\n", 1)).isEqualTo(FastRow.NOT_PLAIN);

@@ -116,9 +116,9 @@ final class CarefulRow {
     DecimalMark mark = dialect.mark();
     boolean other = Cell.of(cell) == Cell.NUMBER && cell.indexOf(mark.other().character()) >= 0;
     if (other) {
-      notes.problem(place, Reading.OTHER_MARK, Argument.text(cell), Argument.term(mark));
+      notes.problem(place, Reading.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
     } else {
-      notes.problem(place, Reading.NO_NUMBER, Argument.text(cell));
+      notes.problem(place, Reading.NO_NUMBER, Excerpt.of(cell));
     }
   }
 

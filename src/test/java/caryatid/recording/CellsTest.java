@@ -82,6 +82,20 @@ class CellsTest {
             "stand.csv line 3: expected 4 cells, found 3. Delete the row or export again.");
   }
 
+  @Test
+  void ofALongOrUnprintableCellAnExcerptIsShown() {
+    assertThat(
+            Exports.refusals(Exports.of(UNITS, "800,1,2", "800,1," + "x".repeat(9_999)), UNTIMED))
+        .containsExactly(
+            "stand.csv line 3, column CoPy (mm): expected a number, found '"
+                + "x".repeat(37)
+                + "...'. Empty the cell or export again.");
+    assertThat(Exports.refusals(Exports.of(UNITS, "800,1,2", "800,1,2\u00074"), UNTIMED))
+        .containsExactly(
+            "stand.csv line 3, column CoPy (mm): expected a number, found '2\uFFFD4'. Empty the cell"
+                + " or export again.");
+  }
+
   /** A decimal comma in one cell would else move all behind it into the wrong columns. */
   @Test
   void delimitersBehindTheRowsHideNoFurtherCell() {

@@ -185,7 +185,7 @@ class TimesTest {
             "Time (s),Fz (N),CoPx (mm),CoPy (mm)", "0.00,800,1,2", ",800,1,2", "0.02,800,1,2");
     assertThat(Exports.refusals(export, new Described().get()))
         .containsExactly(
-            "stand.csv line 3, column Time (s): expected a time, found an empty cell. Delete the row"
+            "stand.csv line 3, column Time (s): expected a time, found none. Delete the row"
                 + " or export again.");
   }
 }

@@ -20,10 +20,12 @@ class CellsTest {
     return Exports.read(export, UNTIMED);
   }
 
+  /** A horizontal force, which no person's weight bounds. */
   private static double force(String cell) throws BadInput {
-    String row = "\n" + cell + ";1.5;2";
-    NamedBytes export = Exports.text("Fz (N);CoPx (mm);CoPy (mm)" + row + row + row + "\n");
-    return read(export).plates().get(0).upN().orElseThrow().at(1);
+    String row = "\n" + cell + ";0.5;800;1.5;2";
+    String names = "Fx (N);Fy (N);Fz (N);CoPx (mm);CoPy (mm)";
+    NamedBytes export = Exports.text(names + row + row + row + "\n");
+    return read(export).plates().get(0).horizontal().orElseThrow().rightN().at(1);
   }
 
   private static PlateDescription mark(char mark) {

@@ -127,6 +127,17 @@ class CellsTest {
     assertThat(read(export).plates().get(0).upN().orElseThrow().at(200)).isEqualTo(1000.5);
   }
 
+  /** The other cells cannot be judged as long as the mark is in question. */
+  @Test
+  void whileTheDecimalMarkIsInQuestionNothingElseIsSaidOfIt() {
+    String rows = "0.01;1,200;20.54;2.5\n0.02;1,201;20.55;2.5\n".repeat(30);
+    assertThat(
+            Exports.refusals(Exports.text("Time;" + UNITS.replace(',', ';') + "\n" + rows), TIMED))
+        .singleElement()
+        .asString()
+        .contains("may part decimals or thousands");
+  }
+
   /** The answers that the question offers are both taken. */
   @Test
   void commasThatMayPartThousandsAreReadAsTheDescriptionSays() throws BadInput {

@@ -115,10 +115,13 @@ final class CarefulRow {
   private void complain(Place place, String cell) {
     DecimalMark mark = dialect.mark();
     boolean other = Cell.of(cell) == Cell.NUMBER && cell.indexOf(mark.other().character()) >= 0;
+    if (other && notes.has(Reading.THOUSANDS)) {
+      return;
+    }
     if (other) {
-      notes.problem(place, Reading.OTHER_MARK, Argument.text(cell), Argument.term(mark));
+      notes.problem(place, Reading.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
     } else {
-      notes.problem(place, Reading.NO_NUMBER, Argument.text(cell));
+      notes.problem(place, Reading.NO_NUMBER, Excerpt.of(cell));
     }
   }
 
@@ -137,6 +140,8 @@ final class CarefulRow {
 
   /** Says what is wrong with the times or numbers of the rows, once all are read. */
   void finish() {
-    times.complain(table, notes);
+    if (!notes.has(Reading.THOUSANDS)) {
+      times.complain(table, notes);
+    }
   }
 }

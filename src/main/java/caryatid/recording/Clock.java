@@ -76,8 +76,45 @@ final class Clock {
     }
     remark(gaps);
     int[] filled = gaps.count() == 0 ? rows : gaps.filled();
-    double duration = (times[rows[rows.length - 1]] - times[rows[0]]) * unitS;
-    return Optional.of(new Timeline((filled.length - 1) / duration, filled));
+    return Optional.of(new Timeline(rateHz(times, rows, filled), filled));
+  }
+
+  /**
+   * All steps over the whole time. Of coarse times the first and the last stand for samples that
+   * lie anywhere within them; there it is the steps between the first and the last change.
+   */
+  private double rateHz(double[] times, int[] rows, int[] filled) {
+    int from = rows[0];
+    int to = rows[rows.length - 1];
+    int steps = filled.length - 1;
+    if (rows == filled && rows.length == times.length) {
+      int firstChange = changeAfter(times, from);
+      int lastChange = changeBefore(times, to);
+      if (firstChange < lastChange) {
+        from = firstChange;
+        to = lastChange;
+        steps = to - from;
+      }
+    }
+    return steps / ((times[to] - times[from]) * unitS);
+  }
+
+  /** The first row of the next time; the row itself where it shares its time with no other. */
+  private static int changeAfter(double[] times, int row) {
+    int change = row + 1;
+    while (change < times.length && times[change] == times[row]) {
+      change++;
+    }
+    return change == row + 1 ? row : change;
+  }
+
+  /** The first row of a last time. */
+  private static int changeBefore(double[] times, int row) {
+    int change = row;
+    while (change > 0 && times[change - 1] == times[row]) {
+      change--;
+    }
+    return change;
   }
 
   private void remark(Gaps gaps) {

@@ -116,7 +116,8 @@ final class FastRow {
       byte next = bytes[at];
       if (next == delimiter && cell + 1 < cells) {
         at++;
-      } else if (next > ' ' || (at = pastCell(bytes, at, cell + 1 == cells)) < 0) {
+      } else if ((next > ' ' && next != delimiter)
+          || (at = pastCell(bytes, at, cell + 1 == cells)) < 0) {
         return NOT_PLAIN;
       }
     }
@@ -145,9 +146,12 @@ final class FastRow {
     return bytes[at] == delimiter ? at + 1 : NOT_PLAIN;
   }
 
-  /** Past the line end; the row counts only now. */
+  /** Past empty cells beyond the last column and the line end; the row counts only now. */
   private int rowEnd(byte[] bytes, int from, int limit) {
     int at = from;
+    while (bytes[at] == delimiter) {
+      at = pastBlanks(bytes, at + 1);
+    }
     if (bytes[at] == '\r' && lineEnd != '\r') {
       at++;
     }
@@ -160,16 +164,22 @@ final class FastRow {
     return at + 1;
   }
 
-  /** Past the bytes of a cell that is not wanted; below 0 if it is quoted. */
+  /**
+   * Past the bytes of a cell that is not wanted; below 0 if it is quoted, or if there is none where
+   * blanks part the cells: then another one is missing, and the cells stand in wrong places.
+   */
   private int pastUnwanted(byte[] bytes, int from) {
     int at = from;
     while (bytes[at] != delimiter && bytes[at] != lineEnd && bytes[at] != '\r') {
-      if (bytes[at] == '"' || (blanks && bytes[at] == '\t')) {
-        return bytes[at] == '"' ? NOT_PLAIN : at;
+      if (bytes[at] == '"') {
+        return NOT_PLAIN;
+      }
+      if (blanks && bytes[at] == '\t') {
+        return at;
       }
       at++;
     }
-    return at;
+    return blanks && at == from ? NOT_PLAIN : at;
   }
 
   /** Past blanks, but never past a delimiter that is one. */

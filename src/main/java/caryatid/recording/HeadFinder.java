@@ -131,10 +131,22 @@ final class HeadFinder {
         number(header.map(h -> OptionalInt.of(h.line())), firstNumber),
         number(header.map(Header::device), firstNumber),
         number(header.map(Header::units), firstNumber),
-        header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())),
+        used(header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())), rows),
         rows.start() + firstNumber,
         new Dialect(found.delimiter(), mark, rows.thousands(mark, form.decimalMark().isPresent())),
         rows.sample(mark));
+  }
+
+  /**
+   * The columns without those at the end that are unnamed and empty: they come from delimiters
+   * behind the last cell. A row that has something there later has too many cells.
+   */
+  private static List<ColumnName> used(List<ColumnName> columns, Rows rows) {
+    int count = columns.size();
+    while (count > 0 && columns.get(count - 1).full().isEmpty() && rows.empty(count - 1)) {
+      count--;
+    }
+    return columns.subList(0, count);
   }
 
   private static OptionalInt number(Optional<OptionalInt> index, int firstNumber) {

@@ -169,6 +169,10 @@ final class Planner {
     if (found.length == 1) {
       return OptionalInt.of(found[0]);
     }
+    if (names(head).isEmpty()) {
+      noNames(head, notes);
+      return OptionalInt.empty();
+    }
     Place place = new Place(notes.file(), head.headerLine(), Optional.of(name));
     notes.problem(
         place,
@@ -176,6 +180,13 @@ final class Planner {
         Argument.text(name),
         Argument.text(names(head)));
     return OptionalInt.empty();
+  }
+
+  /** Said once, and not of each name that is sought. */
+  private static void noNames(Head head, Notebook notes) {
+    if (!notes.has(Reading.NO_NAMES)) {
+      notes.problem(Reading.NO_NAMES, Argument.count(head.columns().size()));
+    }
   }
 
   /** The names a problem lists; numbers where the table has none. */

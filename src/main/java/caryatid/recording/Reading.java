@@ -70,6 +70,8 @@ public enum Reading implements Topic {
   OFF_PLATE,
   OFF_PLATE_BY_MOMENTS,
   OFF_PLATE_BY_SENSORS,
+  TOO_HEAVY,
+  TOO_STILL,
   /** The exported centre of pressure and the one from forces and moments exclude each other. */
   COP_CONTRADICTS,
   /** They move by amounts that no true origin explains: a unit is not what is stated. */

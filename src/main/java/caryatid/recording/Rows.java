@@ -61,6 +61,11 @@ record Rows(int start, int end, List<List<String>> rows) {
     return rows.get(0).size();
   }
 
+  /** Whether a column has no cell that holds anything. */
+  boolean empty(int column) {
+    return rows.stream().allMatch(row -> row.size() <= column || row.get(column).isEmpty());
+  }
+
   /** How many cells are neither numbers nor missing. */
   long texts() {
     return rows.stream().flatMap(List::stream).filter(c -> Cell.of(c) == Cell.TEXT).count();

@@ -1,6 +1,5 @@
 package caryatid.recording;
 
-import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -40,7 +39,7 @@ final class TableReader {
         skip(ahead.size());
       } else if (goesOn(head.get())) {
         Place junk = Place.of(notes.file(), lines.number() + 1);
-        notes.problem(junk, Reading.NOT_A_ROW, Argument.text(excerpt(ahead.get(0))));
+        notes.problem(junk, Reading.NOT_A_ROW, Excerpt.of(ahead.get(0)));
         skip(head.get().firstDataLine() - lines.number() - 1);
         rows(tables.get(tables.size() - 1), ahead);
       } else {
@@ -102,10 +101,5 @@ final class TableReader {
     for (int i = 0; i < count; i++) {
       lines.next();
     }
-  }
-
-  private static String excerpt(String line) {
-    String stripped = line.strip();
-    return stripped.length() <= 40 ? stripped : stripped.substring(0, 37) + "...";
   }
 }

@@ -38,6 +38,7 @@ final class Tracks {
     plan.layout()
         .size()
         .ifPresent(edges -> new EdgeCheck(edges, offPlate(plan), notes).check(track));
+    new PersonCheck(track, timeline.rateHz(), notes).check();
     return track;
   }
 

@@ -1,6 +1,5 @@
 package caryatid.recording;
 
-import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import java.util.ArrayList;
@@ -29,10 +28,10 @@ final class WrongTimes {
     boolean timed = table.plan().time().isPresent();
     if (all && timed) {
       Wrong one = first.get(0);
-      notes.problem(one.place(), Reading.TIMES_UNREADABLE, Argument.text(one.cell()));
+      notes.problem(one.place(), Reading.TIMES_UNREADABLE, Excerpt.of(one.cell()));
     } else if (!all) {
       Reading problem = timed ? Reading.WRONG_TIME : Reading.WRONG_INDEX;
-      first.forEach(w -> notes.problem(w.place(), problem, Argument.text(w.cell())));
+      first.forEach(w -> notes.problem(w.place(), problem, Excerpt.of(w.cell())));
     }
   }
 }

@@ -105,7 +105,7 @@ class BadRecordingTest {
     refused(
         "stand.csv line 1: expected rows of numbers below the names, found none. Export"
             + " again with"
-            + " the sample values included.");
+            + " the sample values included, as plain numbers without units.");
   }
 
   @Test

@@ -55,6 +55,7 @@ public final class RealStands {
     Path page = Path.of(arguments[1]);
     Page.put(page, "parts of one stand", parts(stands));
     Page.put(page, "stands among each other", runs(stands));
+    Page.put(page, "steps from stand to stand", steps(stands));
     Page.put(page, "two directions", directions(stands));
   }
 
@@ -142,6 +143,32 @@ public final class RealStands {
       row(table, title, "three stands and the next three", Pairing.threes(means));
     }
     return table;
+  }
+
+  /** What one stand's mean differs from the next one's, over root 2: the default between stands. */
+  private static Table steps(List<Recording> stands) {
+    Table table = new Table("run", "fore and aft, mm", "sideways, mm");
+    for (int run = 0; run * RUN < stands.size(); run++) {
+      List<Recording> own = stands.subList(run * RUN, Math.min(stands.size(), (run + 1) * RUN));
+      table.row(
+          number(run + 1, 0),
+          number(step(own, PlateTrack::copAnteriorMm), 1),
+          number(step(own, PlateTrack::copRightMm), 1));
+    }
+    return table;
+  }
+
+  private static double step(List<Recording> stands, Function<PlateTrack, Samples> direction) {
+    double squares = 0;
+    for (int i = 1; i < stands.size(); i++) {
+      squares += Math.pow(mean(stands.get(i), direction) - mean(stands.get(i - 1), direction), 2);
+    }
+    return Math.sqrt(squares / (stands.size() - 1) / 2);
+  }
+
+  private static double mean(Recording stand, Function<PlateTrack, Samples> direction) {
+    double[] all = direction.apply(stand.plates().get(0)).shared();
+    return Arrays.stream(all, 0, (int) (20 * stand.rateHz())).average().orElseThrow();
   }
 
   private static void row(Table table, String stands, String compared, Pairing pairing) {

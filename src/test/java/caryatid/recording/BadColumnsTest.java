@@ -54,7 +54,20 @@ class BadColumnsTest {
         "stand.csv line 1: expected a centre of pressure, or forces and moments, found the columns:"
             + " Time, knee angle, hip angle. If they are there under other names, add to the plate"
             + " description under plates, with your names: columns: {cop-x: CoPx, cop-y: CoPy,"
-            + " force-z: Fz}");
+            + " force-z: Fz}; if these are load cells, where each of them stands: cells: [{column: C1,"
+            + " right-mm: -180, anterior-mm: -280}]");
+  }
+
+  /** As where names stand in several lines, which quotes hold together. */
+  @Test
+  void describedNamesInAFileWithoutAnyAreSaidOnce() {
+    refused(
+        Exports.of("\"Time", "(s)\",\"Fz", "(N)\"", "0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
+        new Described()
+            .plate(plate().column(Channel.FORCE_Z, "Fz").column(Channel.COP_X, "X"))
+            .get(),
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name a column:"
+            + " export: {columns: [Time, Fz, CoPx, CoPy]}");
   }
 
   @Test

@@ -6,6 +6,7 @@ import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.PlateDescription.ForceIs;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** What a person reads where a plate, its axes or its origins cannot be; each sentence whole. */
@@ -31,6 +32,45 @@ class BadPlatesTest {
             + " average 300.0 mm to the right and 20.0 mm forward; the plate reaches from −200.0 mm to"
             + " 200.0 mm and from −300.0 mm to 300.0 mm. Check the unit of the moments (units:"
             + " moment), true-origin-mm, the axes and the edges in the plate description.");
+  }
+
+  @Test
+  void aForceInNewtonsThatIsTakenForKilograms() {
+    refused(
+        Exports.rows("Time,Fz,X,Y", "0.0#,700,1,2", 3),
+        new Described()
+            .plate(
+                plate()
+                    .force(ForceUnit.KG)
+                    .column(Channel.FORCE_Z, "Fz")
+                    .column(Channel.COP_X, "X")
+                    .column(Channel.COP_Y, "Y"))
+            .get(),
+        "stand.csv: plate 1: the force on the plate is the weight of 700.0 kg, more than any person's."
+            + " Check the unit of force (units: force) in the plate description.");
+  }
+
+  /** Metres: a standard deviation of 17 mm, which 99 of 100 people do not reach. */
+  @Test
+  void metresThatAreTakenForMillimetresMoveByLessThanAnyPerson() {
+    refused(
+        swaying(0.024),
+        USUAL,
+        "stand.csv: plate 1: the centre of pressure moves by less than a twentieth of a millimetre"
+            + " (standard deviation), less than any person's. Check its unit (units: cop) in the plate"
+            + " description, or, where it is computed from forces and moments, theirs; if they are"
+            + " right, nobody stood there.");
+    assertThat(Exports.refusals(swaying(0.08), USUAL)).isEmpty();
+  }
+
+  /** A sine of an amplitude fore and aft, 6 s at 100 Hz. */
+  private static NamedBytes swaying(double amplitude) {
+    StringBuilder rows = new StringBuilder("Time,Fz,CoPx,CoPy\n");
+    for (int i = 0; i < 600; i++) {
+      double y = amplitude * Math.sin(i / 50.0);
+      rows.append(String.format(Locale.ROOT, "%.2f,700,0.02,%.5f\n", i / 100.0, 0.04 + y));
+    }
+    return Exports.text(rows.toString());
   }
 
   @Test

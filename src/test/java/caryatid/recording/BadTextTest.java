@@ -39,7 +39,7 @@ class BadTextTest {
         Exports.of("Subject: K7", "Time,Fz,CoPx,CoPy"),
         USUAL,
         "stand.csv line 2: expected rows of numbers below the names, found none. Export again with"
-            + " the sample values included.");
+            + " the sample values included, as plain numbers without units.");
   }
 
   @Test

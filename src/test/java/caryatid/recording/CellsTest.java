@@ -20,10 +20,12 @@ class CellsTest {
     return Exports.read(export, UNTIMED);
   }
 
+  /** A horizontal force, which no person's weight bounds. */
   private static double force(String cell) throws BadInput {
-    String row = "\n" + cell + ";1.5;2";
-    NamedBytes export = Exports.text("Fz (N);CoPx (mm);CoPy (mm)" + row + row + row + "\n");
-    return read(export).plates().get(0).upN().orElseThrow().at(1);
+    String row = "\n" + cell + ";0.5;800;1.5;2";
+    String names = "Fx (N);Fy (N);Fz (N);CoPx (mm);CoPy (mm)";
+    NamedBytes export = Exports.text(names + row + row + row + "\n");
+    return read(export).plates().get(0).horizontal().orElseThrow().rightN().at(1);
   }
 
   private static PlateDescription mark(char mark) {
@@ -83,6 +85,30 @@ class CellsTest {
   }
 
   @Test
+  void ofALongOrUnprintableCellAnExcerptIsShown() {
+    assertThat(
+            Exports.refusals(Exports.of(UNITS, "800,1,2", "800,1," + "x".repeat(9_999)), UNTIMED))
+        .containsExactly(
+            "stand.csv line 3, column CoPy (mm): expected a number, found '"
+                + "x".repeat(37)
+                + "...'. Empty the cell or export again.");
+    assertThat(Exports.refusals(Exports.of(UNITS, "800,1,2", "800,1,2\u00074"), UNTIMED))
+        .containsExactly(
+            "stand.csv line 3, column CoPy (mm): expected a number, found '2\uFFFD4'. Empty the cell"
+                + " or export again.");
+  }
+
+  /** A decimal comma in one cell would else move all behind it into the wrong columns. */
+  @Test
+  void delimitersBehindTheRowsHideNoFurtherCell() {
+    String rows = "800,1,2,\n".repeat(200);
+    assertThat(Exports.refusals(Exports.text(UNITS + ",\n" + rows + "800,5,1,2\n" + rows), UNTIMED))
+        .containsExactly(
+            "stand.csv line 202: expected 3 cells, found 4. Export again; deleting the row would"
+                + " move all that follow it, as there are no times.");
+  }
+
+  @Test
   void thousandsThatCanBeNothingElseAreRead() throws BadInput {
     assertThat(force("1,234.5")).isEqualTo(1234.5);
     assertThat(force("1,234,567")).isEqualTo(1_234_567);
@@ -99,6 +125,17 @@ class CellsTest {
                 + "999.5;1;2\n".repeat(200)
                 + "1,000.5;1;2\n999.5;1;2\n");
     assertThat(read(export).plates().get(0).upN().orElseThrow().at(200)).isEqualTo(1000.5);
+  }
+
+  /** The other cells cannot be judged as long as the mark is in question. */
+  @Test
+  void whileTheDecimalMarkIsInQuestionNothingElseIsSaidOfIt() {
+    String rows = "0.01;1,200;20.54;2.5\n0.02;1,201;20.55;2.5\n".repeat(30);
+    assertThat(
+            Exports.refusals(Exports.text("Time;" + UNITS.replace(',', ';') + "\n" + rows), TIMED))
+        .singleElement()
+        .asString()
+        .contains("may part decimals or thousands");
   }
 
   /** The answers that the question offers are both taken. */

@@ -76,7 +76,7 @@ class SampleNumbersTest {
         Exports.of("Frame,Fz (N),CoPx (mm),CoPy (mm)", "1,800,1,2", ",800,1,2", "3,800,1,2");
     assertThat(Exports.refusals(export, DESCRIBED))
         .containsExactly(
-            "stand.csv line 3, column Frame: expected a sample's number, found an empty cell. Delete"
+            "stand.csv line 3, column Frame: expected a sample's number, found none. Delete"
                 + " the row or export again.");
   }
 

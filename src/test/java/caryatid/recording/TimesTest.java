@@ -55,6 +55,13 @@ class TimesTest {
             "The rows' times or numbers are coarser than the sampling; the rows were spread evenly.");
   }
 
+  /** Whole seconds from 0 to 20; the recording lasts 19.99 s and not 20. */
+  @Test
+  void theRateOfCoarseTimesIsTakenBetweenTheirChanges() throws BadInput {
+    Recording recording = read(export(2000, "%.0f", i -> Math.floor((i + 30) / 100.0)));
+    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+  }
+
   @Test
   void aRowPrintedTwiceCountsOnce() throws BadInput {
     Recording recording =
@@ -178,7 +185,7 @@ class TimesTest {
             "Time (s),Fz (N),CoPx (mm),CoPy (mm)", "0.00,800,1,2", ",800,1,2", "0.02,800,1,2");
     assertThat(Exports.refusals(export, new Described().get()))
         .containsExactly(
-            "stand.csv line 3, column Time (s): expected a time, found an empty cell. Delete the row"
+            "stand.csv line 3, column Time (s): expected a time, found none. Delete the row"
                 + " or export again.");
   }
 }

@@ -12,5 +12,7 @@ enum Cli implements Topic {
   CANNOT_WRITE,
   NOT_A_FOLDER,
   NOT_REPRODUCED,
-  NOT_AN_ASSIGNMENT
+  NOT_AN_ASSIGNMENT,
+  /** Arguments: the key. */
+  GIVEN_TWICE
 }

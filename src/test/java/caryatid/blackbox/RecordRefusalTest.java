@@ -2,7 +2,10 @@ package caryatid.blackbox;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,5 +28,39 @@ class RecordRefusalTest {
         .isEqualTo(
             new Run(1, "", "K7-right: this record was erased. Start one under another code.\n"));
     assertThat(clinic.record("list").out()).contains("by CD: the wearer asked for it");
+  }
+
+  @Test
+  void aKeyThatIsGivenTwiceIsRefusedBecauseOneOfTheTwoWouldBeLost() {
+    assertThat(clinic.record("add", "K7-right", "note", "--by", "AB", "text=a", "text=b"))
+        .isEqualTo(
+            new Run(1, "", "command line: text is given twice. Leave one of the two out.\n"));
+    assertThat(
+            clinic.record(
+                "add",
+                "K7-right",
+                "walking",
+                "--by",
+                "AB",
+                "observations[1].deviation=drop-off",
+                "observations[1].deviation=vaulting"))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "command line: observations[1].deviation is given twice. Leave one of the two out.\n"));
+    assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
+  }
+
+  @Test
+  void rowsInAFileAreNotReplacedByRowsGivenAsArguments() throws IOException {
+    Path file = folder.resolve("walking.yaml");
+    Files.writeString(file, "observations:\n  - deviation: vaulting\n  - deviation: foot slap\n");
+    String[] rest = {"walking", "--by", "AB", "--from", file.toString(), "comfort=7"};
+    String[] row = Arrays.copyOf(rest, rest.length + 1);
+    row[rest.length] = "observations[1].deviation=drop-off";
+    assertThat(clinic.record("add", "K7-right", row).err())
+        .isEqualTo("command line: observations is given twice. Leave one of the two out.\n");
+    assertThat(clinic.record("add", "K7-right", rest).code()).isZero();
   }
 }

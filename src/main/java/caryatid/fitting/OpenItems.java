@@ -54,7 +54,7 @@ final class OpenItems {
         .ifPresent(b -> add(Open.NO_FASTENERS, Argument.count(b.number())));
   }
 
-  /** Whoever accepted something of the stand, or of no stand in particular later, has decided. */
+  /** Whoever accepted something of the stand has decided; an acceptance of no stand closes none. */
   private void offset(OffsetSeries series, OffsetSeries.Measured now) {
     boolean accepted =
         valid.stream()

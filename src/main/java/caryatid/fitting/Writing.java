@@ -29,6 +29,7 @@ final class Writing {
         throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
       }
       Corrections.check(record, addition);
+      NamedStands.check(record, addition);
       Doubles.requireNew(record, addition);
       return write(work, record.size() + 1, addition);
     }

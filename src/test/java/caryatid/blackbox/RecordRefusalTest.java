@@ -63,4 +63,30 @@ class RecordRefusalTest {
         .isEqualTo("command line: observations is given twice. Leave one of the two out.\n");
     assertThat(clinic.record("add", "K7-right", rest).code()).isZero();
   }
+
+  @Test
+  void onlyAStandOfTheRecordIsAcceptedOrSaidToBeStoodInAShoe() {
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=x");
+    String[] accepted = {"accepted", "--by", "AB", "what=x", "why=y", "stand=2"};
+    assertThat(clinic.record("add", "K7-right", accepted))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "K7-right: entry 2 is no stand of this record. Show the record to see its stands.\n"));
+    String[] footwear = {
+      "footwear",
+      "--by",
+      "AB",
+      "shoes[1].shoe=sandal",
+      "shoes[1].heel-height-mm=5",
+      "shoes[1].stand=9"
+    };
+    assertThat(clinic.record("add", "K7-right", footwear).err())
+        .isEqualTo(
+            "K7-right: entry 9 is no stand of this record. Show the record to see its stands.\n");
+    clinic.record("add", "K7-right", "stand", "--by", "AB", "footwear=barefoot");
+    accepted[5] = "stand=3";
+    assertThat(clinic.record("add", "K7-right", accepted).code()).isZero();
+  }
 }

@@ -89,4 +89,11 @@ class RecordRefusalTest {
     accepted[5] = "stand=3";
     assertThat(clinic.record("add", "K7-right", accepted).code()).isZero();
   }
+
+  @Test
+  void verifyingWhereThereAreNoRecordsIsNoGoodOrder() {
+    Path nowhere = folder.resolve("recrods");
+    assertThat(Run.caryatid("record", "verify", "--records", nowhere.toString()))
+        .isEqualTo(new Run(1, "There are no records in " + nowhere + " yet.\n", ""));
+  }
 }

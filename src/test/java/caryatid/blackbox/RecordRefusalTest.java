@@ -96,4 +96,12 @@ class RecordRefusalTest {
     assertThat(Run.caryatid("record", "verify", "--records", nowhere.toString()))
         .isEqualTo(new Run(1, "There are no records in " + nowhere + " yet.\n", ""));
   }
+
+  @Test
+  void whatIsShownIsKeptFromActingOnTheTerminalAndFromLookingLikeAnotherEntry() {
+    String text = "red \u001b[31m\n   9  2026-03-04 10:00 +01:00  CD  stand";
+    clinic.record("add", "K7-right", "note", "--by", "AB", "text=" + text);
+    assertThat(clinic.record("show", "K7-right").out())
+        .endsWith("      text: red \ufffd[31m\n         9  2026-03-04 10:00 +01:00  CD  stand\n");
+  }
 }

@@ -44,14 +44,16 @@ final class Erasing {
   /**
    * Erases the record.
    *
-   * @throws BadInput if it was erased before: the first stone stays
+   * @throws BadInput if it was erased before, in which case the first stone stays, or the stone
+   *     says nothing that could be read again
    */
   void erase(Entry stone) throws IOException, BadInput {
     if (isStone(store.record(code))) {
       throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
     }
+    byte[] json = EntryJson.kept(stone);
     Files.createDirectories(store.erasing(code));
-    Durable.replace(store.erasing(code).resolve(STONE), EntryJson.write(stone), store.replacing());
+    Durable.replace(store.erasing(code).resolve(STONE), json, store.replacing());
     finish();
   }
 

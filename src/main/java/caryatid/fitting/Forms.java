@@ -19,7 +19,7 @@ import caryatid.sheet.ProstheticSide;
  */
 final class Forms {
   private static final double LONGEST_MM = 2500;
-  private static final double HEAVIEST_KG = 300;
+  private static final double HEAVIEST_KG = 500;
   private static final double HIGHEST_HEEL_MM = 200;
   private static final long LAST_ENTRY = 1_000_000;
 

@@ -14,5 +14,6 @@ enum Cli implements Topic {
   NOT_REPRODUCED,
   NOT_AN_ASSIGNMENT,
   /** Arguments: the key. */
-  GIVEN_TWICE
+  GIVEN_TWICE,
+  STORAGE_ROOT
 }

@@ -112,4 +112,17 @@ class RecordRefusalTest {
     assertThat(clinic.record("add", "K7-right", "note", "--by", "AB", "text=x").code()).isZero();
     assertThat(clinic.record("verify").out()).isEqualTo("K7-right: in good order, 2 entries\n");
   }
+
+  @Test
+  void theStorageRootItselfIsNotTakenForTheFolderThatItLiesIn() {
+    Path root = folder.resolve("records");
+    assertThat(Run.caryatid("record", "list", "--records", root.toString()))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                root
+                    + ": is where the records themselves lie. Give the folder that this one is in;"
+                    + " if it has another name than records, name it so first.\n"));
+  }
 }

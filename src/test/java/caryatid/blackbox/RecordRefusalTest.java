@@ -125,4 +125,15 @@ class RecordRefusalTest {
                     + ": is where the records themselves lie. Give the folder that this one is in;"
                     + " if it has another name than records, name it so first.\n"));
   }
+
+  @Test
+  void aFileToKeepWithoutAKnownPurposeIsToldThePurposes() {
+    assertThat(
+            clinic
+                .record("add", "K7-right", "note", "--by", "AB", "text=x", "--keep", "photo=a.jpg")
+                .err())
+        .startsWith(
+            "--keep: expected IS=FILE, IS being one of recording, description, sheet, earlier-sheet,"
+                + " result, report, other, found \"photo=a.jpg\".\n");
+  }
 }

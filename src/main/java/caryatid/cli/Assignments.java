@@ -21,6 +21,7 @@ final class Assignments {
       Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+))?=(.*)", Pattern.DOTALL);
 
   private final Map<String, Given> members;
+  private final Map<String, Given> singles = new LinkedHashMap<>();
   private final Map<String, List<Map<String, Given>>> rows = new LinkedHashMap<>();
 
   private Assignments(Map<String, Given> members) {
@@ -28,16 +29,20 @@ final class Assignments {
   }
 
   /**
-   * Adds values to what was given before; a value given again takes the place of the one before.
+   * Adds values to what a file says; a single value takes the place of the file's.
    *
-   * @throws BadInput if one is not of the shape, or a row is left out
+   * @param before what the file says
+   * @throws BadInput if one is not of the shape, a row is left out, a key is given twice, or rows
+   *     are given that the file has already
    */
   static Given.Group onto(Map<String, Given> before, List<String> values) throws BadInput {
     Assignments assignments = new Assignments(before);
     for (String value : values) {
       assignments.put(value);
     }
-    assignments.rows.forEach((key, all) -> assignments.members.put(key, several(all)));
+    for (Map.Entry<String, List<Map<String, Given>>> rows : assignments.rows.entrySet()) {
+      once(assignments.members, rows.getKey(), rows.getKey(), several(rows.getValue()));
+    }
     return new Given.Group(assignments.members, PLACE);
   }
 
@@ -48,6 +53,7 @@ final class Assignments {
     }
     Given single = new Given.Single(parts.group(4), Given.Kind.ANY, PLACE);
     if (parts.group(2) == null) {
+      once(singles, parts.group(1), parts.group(1), single);
       members.put(parts.group(1), single);
       return;
     }
@@ -59,7 +65,15 @@ final class Assignments {
     if (row == list.size() + 1) {
       list.add(new LinkedHashMap<>());
     }
-    list.get(row - 1).put(parts.group(3), single);
+    String name = parts.group(1) + "[" + row + "]." + parts.group(3);
+    once(list.get(row - 1), parts.group(3), name, single);
+  }
+
+  private static void once(Map<String, Given> members, String key, String name, Given value)
+      throws BadInput {
+    if (members.putIfAbsent(key, value) != null) {
+      throw new BadInput(Problem.at(PLACE, Cli.GIVEN_TWICE, RecordPart.texts(name)));
+    }
   }
 
   private static Given several(List<Map<String, Given>> rows) {

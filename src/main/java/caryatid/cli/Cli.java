@@ -12,5 +12,8 @@ enum Cli implements Topic {
   CANNOT_WRITE,
   NOT_A_FOLDER,
   NOT_REPRODUCED,
-  NOT_AN_ASSIGNMENT
+  NOT_AN_ASSIGNMENT,
+  /** Arguments: the key. */
+  GIVEN_TWICE,
+  STORAGE_ROOT
 }

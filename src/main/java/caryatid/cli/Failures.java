@@ -19,7 +19,7 @@ final class Failures implements IExecutionExceptionHandler {
       throw failure;
     }
     Wording wording = Wording.in(Locale.ENGLISH);
-    bad.problems().forEach(problem -> command.getErr().println(wording.say(problem)));
+    bad.problems().forEach(problem -> command.getErr().println(Shown.line(wording.say(problem))));
     return 1;
   }
 }

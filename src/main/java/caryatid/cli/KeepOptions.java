@@ -1,6 +1,7 @@
 package caryatid.cli;
 
 import caryatid.alignment.Result;
+import caryatid.fitting.Addable;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Doubles;
 import caryatid.fitting.Entry;
@@ -54,7 +55,7 @@ final class KeepOptions {
   void check(Wording wording) throws BadInput {
     if (code != null) {
       store = Optional.of(records.store(wording));
-      store.get().read(RecordCode.of(code));
+      Addable.require(store.get().read(RecordCode.of(code)));
     }
   }
 

@@ -38,7 +38,7 @@ final class RecordCompareCommand extends RecordPart {
     List<String> lines =
         comparison.differences().stream().flatMap(d -> line(d).stream()).distinct().toList();
     say(lines.isEmpty() ? "Record.same" : "Record.differs", from, to);
-    lines.forEach(out()::println);
+    lines.forEach(line -> out().println(Shown.line(line)));
     return sound(record.damage());
   }
 

@@ -73,7 +73,7 @@ final class RecordEntryOptions {
       Offers offers,
       Wording wording)
       throws BadInput {
-    List<Addition.Attached> files = files();
+    List<Addition.Attached> files = files(wording);
     Given.Group given = given(values);
     Optional<Questions> terminal = Questions.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
@@ -102,7 +102,7 @@ final class RecordEntryOptions {
     return Assignments.onto(members, values);
   }
 
-  private List<Addition.Attached> files() throws BadInput {
+  private List<Addition.Attached> files(Wording wording) throws BadInput {
     List<Addition.Attached> files = new ArrayList<>();
     for (String pair : keep) {
       int equals = pair.indexOf('=');
@@ -112,7 +112,10 @@ final class RecordEntryOptions {
               .orElseThrow(
                   () ->
                       new ParameterException(
-                          spec.commandLine(), "--keep " + pair + ": expected IS=FILE"));
+                          spec.commandLine(),
+                          wording.fill(
+                              "cli.keep",
+                              RecordPart.texts(String.join(", ", KeptFile.Role.keys()), pair))));
       files.add(new Addition.Attached(role, FileBytes.of(Path.of(pair.substring(equals + 1)))));
     }
     return files;

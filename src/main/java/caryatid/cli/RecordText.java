@@ -49,7 +49,7 @@ final class RecordText {
     text.offsets(view.offsets());
     text.open(view.open());
     text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
-    return List.copyOf(text.lines);
+    return text.shown();
   }
 
   /**
@@ -62,7 +62,7 @@ final class RecordText {
     text.remarks(AdditionRemarks.of(record, added));
     text.remarks(view.remarks());
     text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
-    return text.lines;
+    return text.shown();
   }
 
   /** A count of entries in words. */
@@ -84,14 +84,19 @@ final class RecordText {
                         code.text(),
                         WHEN.format(stone.at()),
                         stone.by(),
-                        stone.content().words("why").orElse(""))));
+                        stone.content().words("why").orElse(""))))
+        .map(Shown::line);
   }
 
   /** Which entries of a record cannot be read. */
   static List<String> lost(FittingRecord record, Wording wording) {
     RecordText text = new RecordText(wording);
     text.remarks(LostEntry.of(record));
-    return text.lines;
+    return text.shown();
+  }
+
+  private List<String> shown() {
+    return lines.stream().map(Shown::line).toList();
   }
 
   private static boolean isSafety(Remark remark) {

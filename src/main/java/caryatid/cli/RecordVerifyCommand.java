@@ -24,7 +24,12 @@ final class RecordVerifyCommand extends RecordPart {
   @Override
   int run(Store store) throws BadInput {
     List<Problem> found = new ArrayList<>();
-    for (String code : codes.isEmpty() ? store.codes() : codes) {
+    List<String> named = codes.isEmpty() ? store.codes() : codes;
+    if (named.isEmpty()) {
+      say("Record.none", records().folder());
+      return 1;
+    }
+    for (String code : named) {
       List<Problem> here = store.verify(code(code));
       found.addAll(here);
       if (here.isEmpty()) {

@@ -1,8 +1,12 @@
 package caryatid.cli;
 
 import caryatid.fitting.NetworkDrive;
+import caryatid.fitting.StorageRoot;
 import caryatid.fitting.Store;
 import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -31,8 +35,15 @@ final class RecordsFolder {
     return folder;
   }
 
-  /** The store, with a word of warning where its folder is on a network drive. */
-  Store store(Wording wording) {
+  /**
+   * The store, with a word of warning where its folder is on a network drive.
+   *
+   * @throws BadInput if the folder is the storage root instead of the one it lies in
+   */
+  Store store(Wording wording) throws BadInput {
+    if (StorageRoot.is(folder)) {
+      throw new BadInput(Problem.at(Place.of(folder.toString()), Cli.STORAGE_ROOT));
+    }
     NetworkDrive.of(folder)
         .ifPresent(
             type ->

@@ -34,7 +34,8 @@ final class Adding {
    * Adds an entry.
    *
    * @param number the entry's number: one more than the record has
-   * @throws BadInput if it cannot be written; the record is then as it was
+   * @throws BadInput if it could not be read again, or cannot be written; the record is then as it
+   *     was
    */
   Entry add(int number, Addition addition) throws BadInput {
     List<KeptFile> kept = names(addition.files());
@@ -47,11 +48,11 @@ final class Adding {
             addition.corrects(),
             addition.content(),
             kept);
-    add(entry, addition.files());
+    add(entry, EntryJson.kept(entry), addition.files());
     return entry;
   }
 
-  private void add(Entry entry, List<Addition.Attached> files) throws BadInput {
+  private void add(Entry entry, byte[] json, List<Addition.Attached> files) throws BadInput {
     VersionInfo info =
         new VersionInfo()
             .setUser(entry.by(), null)
@@ -59,7 +60,7 @@ final class Adding {
             .setCreated(entry.at());
     try {
       repository.updateObject(
-          ObjectVersionId.head(code.text()), info, version -> fill(version, entry, files));
+          ObjectVersionId.head(code.text()), info, version -> fill(version, entry, json, files));
     } catch (UncheckedIOException e) {
       throw cannotWrite(e);
     } catch (OcflJavaException e) {
@@ -67,8 +68,9 @@ final class Adding {
     }
   }
 
-  private static void fill(OcflObjectUpdater version, Entry entry, List<Addition.Attached> files) {
-    put(version, entry.folder(), Entry.FILE, new ByteArrayInputStream(EntryJson.write(entry)));
+  private static void fill(
+      OcflObjectUpdater version, Entry entry, byte[] json, List<Addition.Attached> files) {
+    put(version, entry.folder(), Entry.FILE, new ByteArrayInputStream(json));
     for (int i = 0; i < files.size(); i++) {
       try (InputStream bytes = files.get(i).bytes().open()) {
         put(version, entry.folder(), entry.files().get(i).name(), bytes);

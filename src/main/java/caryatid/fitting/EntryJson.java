@@ -25,6 +25,24 @@ final class EntryJson {
     }
   }
 
+  /**
+   * Writes an entry that is to be kept.
+   *
+   * @throws BadInput if it could not be read again, with the fields that would be the reason: an
+   *     entry that nobody can read would hurt its record for good
+   */
+  static byte[] kept(Entry entry) throws BadInput {
+    byte[] bytes = write(entry);
+    try {
+      read(bytes, entry.kind().key());
+    } catch (BadInput e) {
+      Place place = Place.of(entry.kind().key());
+      throw new BadInput(
+          e.problems().stream().map(p -> new Problem(place, p.topic(), p.arguments())).toList());
+    }
+    return bytes;
+  }
+
   private static void envelope(JsonGenerator json, Entry entry) throws IOException {
     json.writeStartObject();
     json.writeNumberField(Envelope.VERSION, Envelope.CURRENT);

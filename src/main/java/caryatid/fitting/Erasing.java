@@ -1,6 +1,8 @@
 package caryatid.fitting;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -39,9 +41,19 @@ final class Erasing {
     return Files.exists(store.erasing(code).resolve(STONE));
   }
 
+  /**
+   * Erases the record.
+   *
+   * @throws BadInput if it was erased before, in which case the first stone stays, or the stone
+   *     says nothing that could be read again
+   */
   void erase(Entry stone) throws IOException, BadInput {
+    if (isStone(store.record(code))) {
+      throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
+    }
+    byte[] json = EntryJson.kept(stone);
     Files.createDirectories(store.erasing(code));
-    Durable.replace(store.erasing(code).resolve(STONE), EntryJson.write(stone), store.replacing());
+    Durable.replace(store.erasing(code).resolve(STONE), json, store.replacing());
     finish();
   }
 

@@ -38,7 +38,11 @@ public record Field(String key, FieldType type, boolean required) {
   }
 
   static Field rows(String key, Field... fields) {
-    return new Field(key, new FieldType.Rows(new Form(List.of(fields))), false);
+    return rows(key, Form.of(fields));
+  }
+
+  static Field rows(String key, Form row) {
+    return new Field(key, new FieldType.Rows(row), false);
   }
 
   /** The same field, required. */

@@ -1,5 +1,6 @@
 package caryatid.fitting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -7,14 +8,32 @@ import java.util.Optional;
  * What an entry, or a row in it, is asked for.
  *
  * @param fields in the order in which they are asked and written
+ * @param orders pairs of numbers of which one is never above the other
  */
-public record Form(List<Field> fields) {
+public record Form(List<Field> fields, List<Order> orders) {
+
+  /**
+   * That a number is at most another one, where both are said.
+   *
+   * @param lower key of the one
+   * @param upper key of the other
+   */
+  record Order(String lower, String upper) {}
+
   public Form {
     fields = List.copyOf(fields);
+    orders = List.copyOf(orders);
   }
 
   static Form of(Field... fields) {
-    return new Form(List.of(fields));
+    return new Form(List.of(fields), List.of());
+  }
+
+  /** The same form, in which a number is at most another one. */
+  Form ordered(String lower, String upper) {
+    List<Order> all = new ArrayList<>(orders);
+    all.add(new Order(lower, upper));
+    return new Form(fields, all);
   }
 
   /** The field of a key. */

@@ -13,6 +13,8 @@ enum FormFault implements Topic {
   NOT_WHOLE,
   TOO_MANY_DIGITS,
   OUT_OF_RANGE,
+  /** Arguments: the field, what was found, the field that it is at most, and that one's number. */
+  OUT_OF_ORDER,
   NOT_YES_NO,
   NO_SUCH_CHOICE,
   NOT_ROWS,

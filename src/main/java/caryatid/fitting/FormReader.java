@@ -49,7 +49,23 @@ public final class FormReader {
     for (Field field : form.fields()) {
       answer(path, field, given).ifPresent(v -> values.put(field.key(), v));
     }
-    return new Answers(values);
+    Answers answers = new Answers(values);
+    form.orders().forEach(order -> ordered(path, order, answers, given));
+    return answers;
+  }
+
+  private void ordered(String path, Form.Order order, Answers answers, Given.Group given) {
+    Optional<BigDecimal> lower = answers.number(order.lower());
+    Optional<BigDecimal> upper = answers.number(order.upper());
+    if (lower.isPresent() && upper.isPresent() && lower.get().compareTo(upper.get()) > 0) {
+      wrong(
+          given.members().get(order.lower()),
+          FormFault.OUT_OF_ORDER,
+          path + order.lower(),
+          lower.get().toPlainString(),
+          path + order.upper(),
+          upper.get().toPlainString());
+    }
   }
 
   private Optional<Answers.Value> answer(String path, Field field, Given.Group given) {

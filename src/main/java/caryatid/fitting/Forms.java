@@ -19,7 +19,7 @@ import caryatid.sheet.ProstheticSide;
  */
 final class Forms {
   private static final double LONGEST_MM = 2500;
-  private static final double HEAVIEST_KG = 300;
+  private static final double HEAVIEST_KG = 500;
   private static final double HIGHEST_HEEL_MM = 200;
   private static final long LAST_ENTRY = 1_000_000;
 
@@ -57,21 +57,21 @@ final class Forms {
               .needed(),
           words("note"));
 
-  static final Form COMPONENTS =
+  private static final Form COMPONENT =
       Form.of(
-          rows(
-                  "components",
-                  words("what").needed(),
-                  words("name").needed(),
-                  words("serial"),
-                  number("body-mass-highest-kg", 1, HEAVIEST_KG),
-                  whole("mobility-grade-lowest", 0, 4),
-                  whole("mobility-grade-highest", 0, 4),
-                  number("heel-height-lowest-mm", 0, HIGHEST_HEEL_MM),
-                  number("heel-height-highest-mm", 0, HIGHEST_HEEL_MM),
-                  words("source"))
-              .needed(),
-          words("note"));
+              words("what").needed(),
+              words("name").needed(),
+              words("serial"),
+              number("body-mass-highest-kg", 1, HEAVIEST_KG),
+              whole("mobility-grade-lowest", 0, 4),
+              whole("mobility-grade-highest", 0, 4),
+              number("heel-height-lowest-mm", 0, HIGHEST_HEEL_MM),
+              number("heel-height-highest-mm", 0, HIGHEST_HEEL_MM),
+              words("source"))
+          .ordered("mobility-grade-lowest", "mobility-grade-highest")
+          .ordered("heel-height-lowest-mm", "heel-height-highest-mm");
+
+  static final Form COMPONENTS = Form.of(rows("components", COMPONENT).needed(), words("note"));
 
   static final Form LENGTH =
       Form.of(
@@ -149,12 +149,13 @@ final class Forms {
 
   static final Form OWN_SETTING =
       Form.of(
-          words("what").needed(),
-          whole("attempts", 1, 100).needed(),
-          whole("succeeded", 0, 100).needed(),
-          number("heel-height-wanted-mm", 0, HIGHEST_HEEL_MM),
-          number("heel-height-set-mm", 0, HIGHEST_HEEL_MM),
-          words("note"));
+              words("what").needed(),
+              whole("attempts", 1, 100).needed(),
+              whole("succeeded", 0, 100).needed(),
+              number("heel-height-wanted-mm", 0, HIGHEST_HEEL_MM),
+              number("heel-height-set-mm", 0, HIGHEST_HEEL_MM),
+              words("note"))
+          .ordered("succeeded", "attempts");
 
   static final Form NOTE = Form.of(words("text").needed());
 

@@ -28,6 +28,8 @@ enum Keeping implements Topic {
   STARTED_BEFORE,
   NO_SUCH_FILE,
   NO_STAND,
+  /** Arguments: the number that was named as a stand's. */
+  NO_SUCH_STAND,
   /** Arguments: whose stand it is, whose record. */
   OTHER_PROSTHESIS,
   /** Arguments: the entry that holds the same stand. */

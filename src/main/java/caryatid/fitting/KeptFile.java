@@ -1,6 +1,7 @@
 package caryatid.fitting;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -31,6 +32,11 @@ public record KeptFile(String name, Role is, String original) {
     /** What somebody typed, for example {@code earlier-sheet}. */
     public static Optional<Role> of(String typed) {
       return Arrays.stream(values()).filter(r -> r.key().equals(typed)).findFirst();
+    }
+
+    /** All of them as they are typed. */
+    public static List<String> keys() {
+      return Arrays.stream(values()).map(Role::key).toList();
     }
 
     private String key() {

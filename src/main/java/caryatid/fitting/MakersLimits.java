@@ -5,9 +5,13 @@ import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Holds the wearer and the shoes against the limits that the components' makers state. */
@@ -22,16 +26,36 @@ final class MakersLimits {
   /**
    * What is outside a limit.
    *
-   * @param entries the entries that are valid, in order of time; the newest components count, and
-   *     the newest body mass, the one that was written and the one that the plates measured, and
-   *     every shoe
+   * @param entries the entries that are valid, in order of time; of each part that components are
+   *     said of, the newest entry that names it counts, and the newest body mass, the one that was
+   *     written and the one that the plates measured, and every shoe
    */
   static List<Remark> check(List<Entry> entries) {
     MakersLimits limits = new MakersLimits(entries);
-    limits
-        .latest(EntryKind.COMPONENTS)
-        .ifPresent(c -> c.content().rows("components").forEach(limits::check));
+    limits.components().forEach(limits::check);
     return List.copyOf(limits.remarks);
+  }
+
+  /**
+   * Whoever exchanges one part names that one alone; the others and their limits are still there.
+   */
+  private List<Answers> components() {
+    Map<String, List<Answers>> parts = new LinkedHashMap<>();
+    entries.stream()
+        .filter(e -> e.kind() == EntryKind.COMPONENTS)
+        .map(e -> e.content().rows("components"))
+        .map(
+            rows ->
+                rows.stream()
+                    .collect(
+                        Collectors.groupingBy(
+                            MakersLimits::part, LinkedHashMap::new, Collectors.toList())))
+        .forEach(parts::putAll);
+    return parts.values().stream().flatMap(List::stream).toList();
+  }
+
+  private static String part(Answers component) {
+    return component.words("what").orElseThrow().strip().toLowerCase(Locale.ROOT);
   }
 
   private void check(Answers component) {

@@ -54,7 +54,7 @@ final class OpenItems {
         .ifPresent(b -> add(Open.NO_FASTENERS, Argument.count(b.number())));
   }
 
-  /** Whoever accepted something of the stand, or of no stand in particular later, has decided. */
+  /** Whoever accepted something of the stand has decided; an acceptance of no stand closes none. */
   private void offset(OffsetSeries series, OffsetSeries.Measured now) {
     boolean accepted =
         valid.stream()
@@ -93,7 +93,7 @@ final class OpenItems {
     List<String> how =
         Stream.of("footwear", "knee-mode").flatMap(key -> stood.words(key).stream()).toList();
     now.validFor()
-        .filter(wanted -> how.stream().noneMatch(h -> h.equalsIgnoreCase(wanted.strip())))
+        .filter(wanted -> how.stream().noneMatch(h -> isSaid(wanted.strip(), h)))
         .ifPresent(
             wanted ->
                 add(
@@ -104,6 +104,12 @@ final class OpenItems {
                     Argument.text(wanted),
                     Argument.count(now.entry()),
                     Argument.text(String.join(", ", how))));
+  }
+
+  /** A knee's lock and its mode stand in one, and either may be what a target is valid for. */
+  private static boolean isSaid(String wanted, String how) {
+    return Stream.concat(Stream.of(how), Stream.of(how.split(", ", 2)))
+        .anyMatch(wanted::equalsIgnoreCase);
   }
 
   private void nextStep(Entry stand) {

@@ -105,7 +105,7 @@ public final class Store {
   /**
    * Erases a record for good and leaves an entry that says when, by whom and why.
    *
-   * @throws BadInput if there is no such record, or it cannot be erased
+   * @throws BadInput if there is no such record, it was erased before, or it cannot be erased
    */
   public void erase(RecordCode code, OffsetDateTime at, String by, String why) throws BadInput {
     custody.requireStarted(code);

@@ -22,13 +22,9 @@ final class Writing {
     try (Workplace work = new Workplace(custody.folder(), code)) {
       Optional<FittingRecord> read = work.read(custody.files(code));
       FittingRecord record = read.isPresent() ? read.get() : readAnyhow();
-      if (!record.damage().isEmpty()) {
-        throw new BadInput(record.damage());
-      }
-      if (record.isErased()) {
-        throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
-      }
+      Addable.require(record);
       Corrections.check(record, addition);
+      NamedStands.check(record, addition);
       Doubles.requireNew(record, addition);
       return write(work, record.size() + 1, addition);
     }

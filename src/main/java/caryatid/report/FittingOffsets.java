@@ -27,8 +27,10 @@ final class FittingOffsets {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(heading("OFFSETS"));
-    blocks.add(new Prose(wording.word("FittingReport.HOW"), false));
+    if (!view.offsets().isEmpty()) {
+      blocks.add(heading("OFFSETS"));
+      blocks.add(new Prose(wording.word("FittingReport.HOW"), false));
+    }
     view.offsets().forEach(series -> blocks.add(drawing(series)));
     if (!view.changes().isEmpty()) {
       blocks.add(heading("CHANGES"));

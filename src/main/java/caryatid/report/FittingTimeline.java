@@ -39,7 +39,9 @@ final class FittingTimeline {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(wording.word("FittingReport.TIMELINE")));
-    blocks.add(new Prose(wording.word("FittingReport.SMALL"), false));
+    if (!story.states().isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.SMALL"), false));
+    }
     days().forEach((day, lines) -> day(blocks, day, lines));
     return blocks;
   }

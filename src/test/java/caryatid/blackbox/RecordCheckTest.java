@@ -51,21 +51,7 @@ class RecordCheckTest {
 
   @Test
   void aCheckForARecordThatIsNotThereIsRefusedBeforeAnyWork() {
-    Run run =
-        Run.caryatid(
-            "check",
-            "sample-recordings/k7/barefoot-1.csv",
-            "--trial",
-            "sample-recordings/k7/barefoot.yaml",
-            "--plate",
-            "sample-recordings/k7/plate.yaml",
-            "--out",
-            folder.resolve("out").toString(),
-            "--record",
-            "K9",
-            "--records",
-            folder.toString());
-    assertThat(run)
+    assertThat(checkInto("K9"))
         .isEqualTo(
             new Run(
                 1,
@@ -74,5 +60,30 @@ class RecordCheckTest {
                     + folder
                     + ". Check the code, or start the record first.\n"));
     assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void aCheckForARecordThatWasErasedIsRefusedBeforeAnyWork() {
+    clinic.record("erase", "K7-right", "--by", "AB", "--because", "asked for it");
+    assertThat(checkInto("K7-right"))
+        .isEqualTo(
+            new Run(1, "", "K7-right: this record was erased. Start one under another code.\n"));
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  private Run checkInto(String code) {
+    return Run.caryatid(
+        "check",
+        "sample-recordings/k7/barefoot-1.csv",
+        "--trial",
+        "sample-recordings/k7/barefoot.yaml",
+        "--plate",
+        "sample-recordings/k7/plate.yaml",
+        "--out",
+        folder.resolve("out").toString(),
+        "--record",
+        code,
+        "--records",
+        folder.toString());
   }
 }

@@ -67,6 +67,29 @@ class MakersLimitsTest {
     assertThat(says(wearer(90, 1), components(), stand(90, 15.1))).hasSize(2);
   }
 
+  @Test
+  void aPartThatIsNotNamedAgainKeepsItsLimits() {
+    Addition ankle =
+        Invented.addition(
+            EntryKind.COMPONENTS,
+            answers(
+                "components", answers("what", "ankle", "name", "a", "body-mass-highest-kg", 90)));
+    assertThat(says(wearer(95, 3), components(), ankle, shoes(20)))
+        .containsExactly(
+            "foot spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
+                + " gives.",
+            "ankle a: the body mass of 95.0\u00a0kg is above the 90.0\u00a0kg that its maker allows."
+                + " Do not let the wearer stand or walk on it before this is settled with the maker.");
+  }
+
+  @Test
+  void aPartThatIsNamedAgainTakesThePlaceOfTheOneBefore() {
+    Addition other =
+        Invented.addition(
+            EntryKind.COMPONENTS, answers("components", answers("what", "Foot", "name", "b")));
+    assertThat(says(wearer(150, 4), components(), other, shoes(20))).isEmpty();
+  }
+
   private static List<String> says(Addition... additions) {
     List<Entry> entries = new ArrayList<>();
     for (Addition a : additions) {

@@ -109,6 +109,16 @@ class StoreTest {
   }
 
   @Test
+  void whatCouldNotBeReadAgainIsNotAdded() throws BadInput {
+    store.start(CODE, opening());
+    assertSays(
+        () -> store.add(CODE, Invented.addition(EntryKind.STAND, answers("body-mass-kg", 501))),
+        "stand: body-mass-kg: expected a number from 1 to 500, found 501. Check its unit.");
+    store.add(CODE, Invented.addition(EntryKind.STAND, answers("body-mass-kg", 500)));
+    assertThat(store.verify(CODE)).isEmpty();
+  }
+
+  @Test
   void erasingLeavesAStoneThatSaysWhenByWhomAndWhy() throws BadInput, IOException {
     store.start(CODE, opening());
     store.add(CODE, stand(1, 10));

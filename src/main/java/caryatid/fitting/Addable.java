@@ -1,0 +1,24 @@
+package caryatid.fitting;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+
+/** Whether a record takes entries: it is whole, and was not erased. */
+public final class Addable {
+  private Addable() {}
+
+  /**
+   * Requires that a record takes entries.
+   *
+   * @throws BadInput with its damage, or that it was erased
+   */
+  public static void require(FittingRecord record) throws BadInput {
+    if (!record.damage().isEmpty()) {
+      throw new BadInput(record.damage());
+    }
+    if (record.isErased()) {
+      throw new BadInput(Problem.at(Place.of(record.code().text()), Keeping.WAS_ERASED));
+    }
+  }
+}

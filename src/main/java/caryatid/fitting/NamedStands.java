@@ -1,0 +1,45 @@
+package caryatid.fitting;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The stands that an entry names by their numbers, as acceptances and lists of shoes do. */
+final class NamedStands {
+  private static final String STAND = "stand";
+
+  private NamedStands() {}
+
+  /**
+   * Requires that every number is that of a stand of the record, so that nothing is accepted or
+   * said of an entry that was meant otherwise.
+   *
+   * @throws BadInput with each number that is not
+   */
+  static void check(FittingRecord record, Addition addition) throws BadInput {
+    List<Problem> problems = new ArrayList<>();
+    Place place = Place.of(record.code().text());
+    Stream.concat(Stream.of(addition.content()), addition.content().rows("shoes").stream())
+        .map(answers -> answers.number(STAND))
+        .flatMap(Optional::stream)
+        .map(BigDecimal::intValueExact)
+        .filter(number -> !isStand(record, number))
+        .forEach(
+            number ->
+                problems.add(Problem.at(place, Keeping.NO_SUCH_STAND, Argument.count(number))));
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+  }
+
+  private static boolean isStand(FittingRecord record, int number) {
+    return record.entries().stream()
+        .anyMatch(e -> e.number() == number && e.kind() == EntryKind.STAND);
+  }
+}

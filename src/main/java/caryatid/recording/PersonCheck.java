@@ -9,7 +9,7 @@ import caryatid.remark.Unit;
  */
 final class PersonCheck {
   /** The weight of 300 kg, N: heavier is no person on one plate (common practice, no source). */
-  private static final double HEAVIEST_N = 300 * PlateViews.GRAVITY;
+  private static final double HEAVIEST_N = 300 * ForceUnit.STANDARD_GRAVITY;
 
   /**
    * A centre of pressure that moves by less is nobody's, mm: the first percentile of 1,930 stands
@@ -40,7 +40,8 @@ final class PersonCheck {
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
     if (force > HEAVIEST_N) {
-      notes.problem(Reading.TOO_HEAVY, plate, Argument.of(force / PlateViews.GRAVITY, Unit.KG));
+      notes.problem(
+          Reading.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
     }
     double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
     // One that does not move at all is an empty plate's, and known as such.

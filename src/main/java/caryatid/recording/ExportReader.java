@@ -65,7 +65,9 @@ final class ExportReader {
   Inspection inspect() {
     Optional<Table> table = table();
     Optional<Timeline> timeline = table.flatMap(this::understand);
-    List<PlateView> views = table.map(this::views).orElse(List.of());
+    // While the decimal mark is in question, a force may be read 1000 times too small.
+    boolean readable = !notes.has(Reading.THOUSANDS);
+    List<PlateView> views = table.filter(t -> readable).map(this::views).orElse(List.of());
     if (timeline.isPresent() && notes.clean()) {
       tracks(table.orElseThrow(), timeline.get());
     } else if (notes.problems().stream().allMatch(ExportReader::asks)) {

@@ -136,6 +136,10 @@ class CellsTest {
         .singleElement()
         .asString()
         .contains("may part decimals or thousands");
+    Inspection seen =
+        Importer.inspect(
+            Exports.text("Time;" + UNITS.replace(',', ';') + "\n" + rows), Optional.of(TIMED));
+    assertThat(seen.plates()).isEmpty();
   }
 
   /** The answers that the question offers are both taken. */

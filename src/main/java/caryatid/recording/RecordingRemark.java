@@ -11,6 +11,8 @@ public enum RecordingRemark implements Topic {
   GAPS(Weight.IMPORTANT),
   /** Times off the even ones, with no row missing. */
   OUT_OF_PLACE,
+  /** The description's rate counts, although the file's times show another one. */
+  RATE_OVER_TIMES,
   TIME_UNIT,
   FORCE_SENSE(Weight.IMPORTANT),
   MOMENT_UNIT,

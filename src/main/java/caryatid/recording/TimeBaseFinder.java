@@ -52,6 +52,7 @@ final class TimeBaseFinder {
   }
 
   private Optional<Timeline> fromRate(BiPredicate<Integer, Integer> sameRow) {
+    described.rateHz().ifPresent(this::compareWithTimes);
     RowNumbers numbers = new RowNumbers(table, notes);
     Optional<int[]> rows = numbers.rows(sameRow);
     OptionalDouble rate = statedRate();
@@ -89,6 +90,28 @@ final class TimeBaseFinder {
             .timeline(times, sameRow);
     timeline.ifPresent(t -> compare(t.rateHz(), column));
     return timeline;
+  }
+
+  /** A described rate counts, but not in silence where the file's own times show another one. */
+  private void compareWithTimes(double rateHz) {
+    int column = table.plan().index().orElse(-1);
+    Optional<TimeUnit> unit =
+        column < 0
+            ? Optional.empty()
+            : table.head().columns().get(column).unit().flatMap(TimeUnit::named);
+    if (unit.isEmpty() || table.rows() < 2 || !table.column(column).holes().isEmpty()) {
+      return;
+    }
+    Column times = table.column(column);
+    int steps = times.size() - 1;
+    double shownHz = steps / ((times.at(steps) - times.at(0)) * unit.get().seconds());
+    if (Double.isFinite(shownHz) && Math.abs(shownHz / rateHz - 1) > SAME_RATE) {
+      notes.remark(
+          RecordingRemark.RATE_OVER_TIMES,
+          Argument.of(rateHz, Unit.HZ),
+          Argument.text(table.columnName(column)),
+          Argument.of(shownHz, Unit.HZ));
+    }
   }
 
   private void note(int column, TimeUnit unit) {

@@ -35,6 +35,19 @@ class TimesTest {
     assertThat(recording.timeS().at(100)).isCloseTo(2, within(EXACT));
   }
 
+  @Test
+  void aDescribedRateCountsOverTheTimesButNotInSilence() throws BadInput {
+    NamedBytes export = export(101, "%.3f", i -> i / 50.0);
+    Recording other = Exports.read(export, new Described().rate(100).get());
+    assertThat(other.rateHz()).isEqualTo(100);
+    assertThat(Exports.remarks(other))
+        .contains(
+            "The rate of the plate description counts, 100.0 Hz; the times in column Time (s) show"
+                + " 50.0 Hz.");
+    Recording same = Exports.read(export, new Described().rate(50.2).get());
+    assertThat(Exports.remarks(same)).noneMatch(r -> r.contains("counts"));
+  }
+
   /** 800 Hz in whole milliseconds: steps of 1 and 2 ms that are no gaps. */
   @Test
   void roundedTimesAreEven() throws BadInput {

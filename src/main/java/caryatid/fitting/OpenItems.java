@@ -4,7 +4,10 @@ import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -29,7 +32,7 @@ final class OpenItems {
     offsets.forEach(series -> series.current().forEach(now -> items.offset(series, now)));
     offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
-    items.latest(EntryKind.OWN_SETTING).ifPresent(items::ownSetting);
+    items.ownSettings();
     items.latest(EntryKind.FOOTWEAR).ifPresent(items::footwear);
     return List.copyOf(items.open);
   }
@@ -118,6 +121,19 @@ final class OpenItems {
         .words("next-step")
         .ifPresent(
             next -> add(Open.NEXT_STEP, Argument.count(stand.number()), Argument.text(next)));
+  }
+
+  /** The latest of each thing that was set: success with one shoe says nothing of another. */
+  private void ownSettings() {
+    Map<String, Entry> latest = new LinkedHashMap<>();
+    valid.stream()
+        .filter(e -> e.kind() == EntryKind.OWN_SETTING)
+        .forEach(
+            e -> {
+              String what = e.content().words("what").orElseThrow();
+              latest.put(what.strip().toLowerCase(Locale.ROOT), e);
+            });
+    latest.values().forEach(this::ownSetting);
   }
 
   private void ownSetting(Entry entry) {

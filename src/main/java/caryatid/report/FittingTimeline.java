@@ -60,7 +60,7 @@ final class FittingTimeline {
       rows(lines, side).forEach(row -> blocks.add(figures(row)));
     }
     List<Column> columns =
-        List.of(column("NUMBER", 11), column("TIME", 22), column("KIND", 30), column("SAYS", 127));
+        List.of(column("NUMBER", 14), column("TIME", 22), column("KIND", 30), column("SAYS", 124));
     blocks.add(new Table(columns, lines.stream().flatMap(this::rows).toList()));
   }
 

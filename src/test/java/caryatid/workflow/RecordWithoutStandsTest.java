@@ -28,4 +28,16 @@ class RecordWithoutStandsTest {
           .doesNotContain("Offsets from stand to stand", "Each column", "small drawing");
     }
   }
+
+  @Test
+  void theTimelinesHeadsAreNotBrokenWithinAWord() throws Exception {
+    DemoRecord record = new DemoRecord(folder);
+    for (String language : new String[] {"en", "de", "fr", "es"}) {
+      Wording wording = Wording.in(Locale.forLanguageTag(language));
+      byte[] pdf = RecordPages.pdf(record.read(), record.damage(), wording, Paper.A4);
+      assertThat(PrintedWords.of(pdf))
+          .extracting(PrintedWords.Word::text)
+          .contains(wording.word("FittingReport.NUMBER"));
+    }
+  }
 }

@@ -1,0 +1,41 @@
+package caryatid.fitting;
+
+import static caryatid.fitting.Invented.CODE;
+import static caryatid.fitting.Invented.answers;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OwnSettingTest {
+  @TempDir private Path folder;
+
+  @Test
+  void aSettingThatFailedStaysOpenUntilTheSameOneSucceeds() throws BadInput {
+    Store store = Invented.store(folder);
+    store.start(CODE, Invented.opening());
+    set(store, "ankle to the boot", 0);
+    set(store, "ankle to the sandal", 3);
+    assertThat(open(store)).containsExactly(Argument.text("ankle to the boot"));
+    set(store, "Ankle to the boot ", 3);
+    assertThat(open(store)).isEmpty();
+  }
+
+  private static void set(Store store, String what, int succeeded) throws BadInput {
+    store.add(
+        CODE,
+        Invented.addition(
+            EntryKind.OWN_SETTING, answers("what", what, "attempts", 3, "succeeded", succeeded)));
+  }
+
+  private static List<Argument> open(Store store) throws BadInput {
+    return RecordView.of(store.read(CODE)).open().stream()
+        .filter(remark -> remark.topic() == Open.OWN_SETTING)
+        .map(remark -> remark.arguments().get(3))
+        .toList();
+  }
+}

@@ -110,8 +110,7 @@ final class MakersLimits {
   }
 
   private Stream<BigDecimal> heels() {
-    Stream<Answers> shoes =
-        latest(EntryKind.FOOTWEAR).stream().flatMap(e -> e.content().rows("shoes").stream());
+    Stream<Answers> shoes = Shoe.all(entries).stream().map(Shoe::said);
     Stream<Answers> stand = latest(EntryKind.STAND).stream().map(Entry::content);
     return Stream.concat(stand, shoes).flatMap(a -> a.number("heel-height-mm").stream());
   }

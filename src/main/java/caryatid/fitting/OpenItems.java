@@ -33,7 +33,7 @@ final class OpenItems {
     offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
     items.ownSettings();
-    items.latest(EntryKind.FOOTWEAR).ifPresent(items::footwear);
+    Shoe.all(valid).forEach(items::shoe);
     return List.copyOf(items.open);
   }
 
@@ -149,14 +149,12 @@ final class OpenItems {
     }
   }
 
-  private void footwear(Entry entry) {
-    for (Answers shoe : entry.content().rows("shoes")) {
-      if (shoe.number("stand").isEmpty()) {
-        add(
-            Open.SHOE_NOT_STOOD_IN,
-            Argument.count(entry.number()),
-            Argument.text(shoe.words("shoe").orElseThrow()));
-      }
+  private void shoe(Shoe shoe) {
+    if (shoe.said().number("stand").isEmpty()) {
+      add(
+          Open.SHOE_NOT_STOOD_IN,
+          Argument.count(shoe.entry()),
+          Argument.text(shoe.said().words("shoe").orElseThrow()));
     }
   }
 

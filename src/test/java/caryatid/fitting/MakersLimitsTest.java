@@ -90,6 +90,15 @@ class MakersLimitsTest {
     assertThat(says(wearer(150, 4), components(), other, shoes(20))).isEmpty();
   }
 
+  @Test
+  void aShoeThatIsNotNamedAgainIsStillWorn() {
+    assertThat(says(wearer(90, 3), components(), shoes(20), shoe("sandal", 10)))
+        .containsExactly(
+            "foot spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
+                + " gives.");
+    assertThat(says(wearer(90, 3), components(), shoes(20), shoe("Boot", 10))).isEmpty();
+  }
+
   private static List<String> says(Addition... additions) {
     List<Entry> entries = new ArrayList<>();
     for (Addition a : additions) {
@@ -121,7 +130,11 @@ class MakersLimitsTest {
   }
 
   private static Addition shoes(double heelMm) {
+    return shoe("boot", heelMm);
+  }
+
+  private static Addition shoe(String name, double heelMm) {
     return Invented.addition(
-        EntryKind.FOOTWEAR, answers("shoes", answers("shoe", "boot", "heel-height-mm", heelMm)));
+        EntryKind.FOOTWEAR, answers("shoes", answers("shoe", name, "heel-height-mm", heelMm)));
   }
 }

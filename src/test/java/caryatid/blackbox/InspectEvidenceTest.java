@@ -4,49 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the inspect command shows to help with its questions, and that it says nothing twice. */
-class InspectEvidenceTest {
-  @TempDir private Path folder;
-
-  /** Three seconds at 10 Hz; a second of it unloaded. Nothing is stated but the unit of time. */
-  @BeforeEach
-  void writeAnExport() throws IOException {
-    StringBuilder text = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
-    for (int i = 0; i < 30; i++) {
-      text.append(i / 10.0).append(i < 10 ? ",0,0,0\n" : ",800,0.01,0.02\n");
-    }
-    Files.writeString(folder.resolve("stand.csv"), text);
-    Files.writeString(
-        folder.resolve("plate.yaml"),
-        """
-        plate-description: 1
-        name: Test plate
-        axes: {right: +x, anterior: +y, up: +z}
-        force-is: on the person
-        plates:
-          - name: plate 1
-            units: {force: N, cop: m}
-        """);
-  }
-
-  private String file(String name) {
-    return folder.resolve(name).toString();
-  }
-
-  private String plain(String text) {
-    return text.replace(folder + "/", "").replace('\u00a0', ' ');
-  }
-
-  private List<String> lines(Run run) {
-    return plain(run.out()).lines().toList();
-  }
+class InspectEvidenceTest extends Inspecting {
 
   /** A plot that would be filled from end to end says less than its ends. */
   @Test

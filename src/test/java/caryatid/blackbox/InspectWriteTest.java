@@ -4,54 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the inspect command writes. */
-class InspectWriteTest {
-  @TempDir private Path folder;
-
-  /** Three seconds at 10 Hz; a second of it unloaded. Nothing is stated but the unit of time. */
-  @BeforeEach
-  void writeAnExport() throws IOException {
-    StringBuilder text = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
-    for (int i = 0; i < 30; i++) {
-      text.append(i / 10.0).append(i < 10 ? ",0,0,0\n" : ",800,0.01,0.02\n");
-    }
-    Files.writeString(folder.resolve("stand.csv"), text);
-    Files.writeString(
-        folder.resolve("plate.yaml"),
-        """
-        plate-description: 1
-        name: Test plate
-        axes: {right: +x, anterior: +y, up: +z}
-        force-is: on the person
-        plates:
-          - name: plate 1
-            units: {force: N, cop: m}
-        """);
-  }
-
-  private String file(String name) {
-    return folder.resolve(name).toString();
-  }
-
-  private String plain(String text) {
-    return text.replace(folder + "/", "").replace('\u00a0', ' ');
-  }
-
-  private List<String> lines(Run run) {
-    return plain(run.out()).lines().toList();
-  }
-
-  private void refused(Run run, String complaint) {
-    assertThat(plain(run.err()).strip()).isEqualTo(complaint);
-    assertThat(run.out()).isEmpty();
-    assertThat(run.code()).isEqualTo(1);
-  }
+class InspectWriteTest extends Inspecting {
 
   @Test
   void theWrittenDescriptionKeepsTheQuestionsOpen() throws IOException {

@@ -1,8 +1,5 @@
 package caryatid.recording;
 
-import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
-import java.util.Arrays;
-
 /**
  * Reads a row of plain numbers straight from a text's bytes, without Strings. Whatever is not plain
  * (a quote, a missing or wrong cell, another count of cells) it leaves to {@link CarefulRow}; where
@@ -104,7 +101,7 @@ final class FastRow {
           return NOT_PLAIN;
         }
         if (count > EXACT_DIGITS || (bytes[at] | 0x20) == 'e') {
-          at = full(bytes, start, at, into, place);
+          at = LongNumber.read(bytes, start, at, mark, into, place);
         } else {
           double magnitude = decimals > 0 ? digits / TEN[decimals] : digits;
           into[place] = negative ? -magnitude : magnitude;
@@ -189,31 +186,5 @@ final class FastRow {
       at++;
     }
     return at;
-  }
-
-  /**
-   * Reads a number of many digits or with an exponent; the index past it, below 0 if there is none.
-   */
-  private int full(byte[] bytes, int from, int digitsEnd, double[] into, int place) {
-    int to = (bytes[digitsEnd] | 0x20) == 'e' ? pastExponent(bytes, digitsEnd + 1) : digitsEnd;
-    if (to < 0) {
-      return NOT_PLAIN;
-    }
-    byte[] plain = Arrays.copyOfRange(bytes, from, to);
-    for (int i = 0; i < plain.length; i++) {
-      plain[i] = plain[i] == mark ? (byte) '.' : plain[i];
-    }
-    into[place] = JavaDoubleParser.parseDouble(plain, 0, plain.length);
-    return Double.isFinite(into[place]) ? to : NOT_PLAIN;
-  }
-
-  /** The index past an exponent's digits; below 0 if it has none. */
-  private static int pastExponent(byte[] bytes, int from) {
-    int at = bytes[from] == '-' || bytes[from] == '+' ? from + 1 : from;
-    int digits = at;
-    while (bytes[at] >= '0' && bytes[at] <= '9') {
-      at++;
-    }
-    return at > digits ? at : NOT_PLAIN;
   }
 }

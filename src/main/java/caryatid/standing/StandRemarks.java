@@ -104,17 +104,13 @@ final class StandRemarks {
 
   private void weigh(Estimate upN) {
     double massKg = upN.value() / ForceUnit.STANDARD_GRAVITY;
-    conditions
-        .bodyMassKg()
-        .ifPresent(
-            stated -> {
-              if (Math.abs(massKg / stated - 1) > MASS_DIFFERS) {
-                say(
-                    StandRemark.BODY_MASS_DIFFERS,
-                    Argument.of(massKg, Unit.KG),
-                    Argument.of(stated, Unit.KG));
-              }
-            });
+    double statedKg = conditions.bodyMassKg().orElse(massKg);
+    if (Math.abs(massKg / statedKg - 1) > MASS_DIFFERS) {
+      say(
+          StandRemark.BODY_MASS_DIFFERS,
+          Argument.of(massKg, Unit.KG),
+          Argument.of(statedKg, Unit.KG));
+    }
   }
 
   private void sway() {

@@ -65,13 +65,13 @@ class ArchitectureTest {
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(
-        "workflow",
+        "usecase",
         "fitting report chart wording alignment sheet recording standing loadline geometry"
             + " uncertainty remark",
         ""),
     new Row(
         "cli",
-        "workflow fitting report chart wording alignment sheet recording standing loadline"
+        "usecase fitting report chart wording alignment sheet recording standing loadline"
             + " geometry uncertainty remark",
         "picocli..")
   };

@@ -1,6 +1,6 @@
 package caryatid.cli;
 
-import caryatid.workflow.Program;
+import caryatid.usecase.Program;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;

@@ -5,7 +5,7 @@ import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.report.Paper;
-import caryatid.workflow.RecordPages;
+import caryatid.usecase.RecordPages;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;

@@ -3,7 +3,7 @@ package caryatid.cli;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stretch;
-import caryatid.workflow.Inputs;
+import caryatid.usecase.Inputs;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -35,7 +35,7 @@ public final class Wording {
           "report",
           "fitting",
           "record",
-          "workflow",
+          "usecase",
           "cli");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 

@@ -1,4 +1,4 @@
-package caryatid.workflow;
+package caryatid.usecase;
 
 import caryatid.recording.NamedBytes;
 import caryatid.standing.Stretch;

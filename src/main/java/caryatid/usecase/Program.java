@@ -1,4 +1,4 @@
-package caryatid.workflow;
+package caryatid.usecase;
 
 /** What the program calls itself. */
 public final class Program {

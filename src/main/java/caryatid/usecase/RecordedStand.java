@@ -1,4 +1,4 @@
-package caryatid.workflow;
+package caryatid.usecase;
 
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;

@@ -1,4 +1,4 @@
-package caryatid.workflow;
+package caryatid.usecase;
 
 import java.io.IOException;
 import java.util.ArrayList;

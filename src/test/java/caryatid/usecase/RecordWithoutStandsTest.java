@@ -1,4 +1,4 @@
-package caryatid.workflow;
+package caryatid.usecase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -31,7 +31,7 @@ class ArchitectureTest {
 
   private static final Row[] TABLE = {
     new Row("remark", "", ""),
-    new Row("geometry", "", ""),
+    new Row("geometry", "remark", ""),
     new Row("uncertainty", "", "org.apache.commons.statistics.. org.apache.commons.math3.."),
     new Row("recording", "geometry remark", "org.apache.commons.csv.. ch.randelshofer.."),
     new Row(

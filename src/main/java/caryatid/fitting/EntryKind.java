@@ -1,35 +1,43 @@
 package caryatid.fitting;
 
+import caryatid.remark.Coded;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
 /** The kinds of entries of a fitting record: the stages of a fitting and what goes beside them. */
-public enum EntryKind {
+public enum EntryKind implements Coded {
   /** The first entry: whose prosthesis it is. */
-  OPENING(Forms.OPENING),
+  OPENING("EntryKind.OPENING", Forms.OPENING),
   /** How the wearer is and sits in the socket, before any screw is turned. */
-  BEFORE_ANY_SCREW(Forms.BEFORE_ANY_SCREW),
-  BENCH_ALIGNMENT(Forms.BENCH_ALIGNMENT),
+  BEFORE_ANY_SCREW("EntryKind.BEFORE_ANY_SCREW", Forms.BEFORE_ANY_SCREW),
+  BENCH_ALIGNMENT("EntryKind.BENCH_ALIGNMENT", Forms.BENCH_ALIGNMENT),
   /** The components and the limits their makers state. */
-  COMPONENTS(Forms.COMPONENTS),
-  LENGTH(Forms.LENGTH),
+  COMPONENTS("EntryKind.COMPONENTS", Forms.COMPONENTS),
+  LENGTH("EntryKind.LENGTH", Forms.LENGTH),
   /** A stand on the plate, with its files. */
-  STAND(Forms.STAND),
-  WALKING(Forms.WALKING),
-  FOOTWEAR(Forms.FOOTWEAR),
+  STAND("EntryKind.STAND", Forms.STAND),
+  WALKING("EntryKind.WALKING", Forms.WALKING),
+  FOOTWEAR("EntryKind.FOOTWEAR", Forms.FOOTWEAR),
   /** Something accepted as it is, and why. */
-  ACCEPTED(Forms.ACCEPTED),
+  ACCEPTED("EntryKind.ACCEPTED", Forms.ACCEPTED),
   /** The wearer's own attempts at setting an adjustable part. */
-  OWN_SETTING(Forms.OWN_SETTING),
-  NOTE(Forms.NOTE),
+  OWN_SETTING("EntryKind.OWN_SETTING", Forms.OWN_SETTING),
+  NOTE("EntryKind.NOTE", Forms.NOTE),
   /** What is left of a record that was erased; made by erasing alone. */
-  ERASURE(Forms.ERASURE);
+  ERASURE("EntryKind.ERASURE", Forms.ERASURE);
 
+  private final String code;
   private final Form form;
 
-  EntryKind(Form form) {
+  EntryKind(String code, Form form) {
+    this.code = code;
     this.form = form;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   /** What such an entry is asked for. */

@@ -1,5 +1,7 @@
 package caryatid.cli;
 
+import caryatid.usecase.FileAccess;
+import caryatid.usecase.LocalFiles;
 import caryatid.usecase.Program;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -18,6 +20,9 @@ import picocli.CommandLine.Spec;
     version = Program.NAME,
     description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.")
 final class CaryatidCommand implements Runnable {
+  /** What the commands read and write. */
+  static final FileAccess FILES = new LocalFiles();
+
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
 
   static {

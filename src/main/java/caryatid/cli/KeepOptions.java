@@ -14,6 +14,7 @@ import caryatid.remark.BadInput;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.RecordedStand;
+import caryatid.usecase.ReportPage;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.Optional;
@@ -82,7 +83,7 @@ final class KeepOptions {
       return;
     }
     RecordCode record = RecordCode.of(code);
-    byte[] pdf = report.pdf(inputs, checked, wording);
+    byte[] pdf = ReportPage.pdf(inputs, checked, wording, report.paper());
     Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
     Entry added = store.get().add(record, stand);
     out.println(

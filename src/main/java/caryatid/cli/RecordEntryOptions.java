@@ -97,7 +97,7 @@ final class RecordEntryOptions {
   private Given.Group given(List<String> values) throws BadInput {
     Map<String, Given> members = new LinkedHashMap<>();
     if (from != null) {
-      members.putAll(GivenReader.read(FileBytes.of(from)).members());
+      members.putAll(GivenReader.read(CaryatidCommand.FILES.read(from)).members());
     }
     return Assignments.onto(members, values);
   }
@@ -116,7 +116,9 @@ final class RecordEntryOptions {
                           wording.fill(
                               "cli.keep",
                               RecordPart.texts(String.join(", ", KeptFile.Role.keys()), pair))));
-      files.add(new Addition.Attached(role, FileBytes.of(Path.of(pair.substring(equals + 1)))));
+      files.add(
+          new Addition.Attached(
+              role, CaryatidCommand.FILES.read(Path.of(pair.substring(equals + 1)))));
     }
     return files;
   }

@@ -7,6 +7,7 @@ import caryatid.fitting.KeptFiles;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ final class RecordShowCommand extends RecordPart {
   private String code;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     FittingRecord record = store.read(code(code));
     RecordText.lines(record, wording()).forEach(out()::println);
     List<Problem> damage = new ArrayList<>(record.damage());

@@ -4,7 +4,7 @@ import caryatid.alignment.Result;
 import caryatid.fitting.Addable;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Doubles;
-import caryatid.fitting.Entry;
+import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;

@@ -1,6 +1,6 @@
 package caryatid.cli;
 
-import caryatid.fitting.Answers;
+import caryatid.entry.form.Answers;
 import caryatid.fitting.Comparison;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.Store;

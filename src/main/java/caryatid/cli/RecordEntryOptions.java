@@ -1,11 +1,11 @@
 package caryatid.cli;
 
 import caryatid.fitting.Addition;
-import caryatid.fitting.Answers;
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
-import caryatid.fitting.FormReader;
-import caryatid.fitting.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.KeptFile;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
 import caryatid.sheet.GivenReader;

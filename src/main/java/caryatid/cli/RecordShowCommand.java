@@ -1,7 +1,7 @@
 package caryatid.cli;
 
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.KeptFiles;
 import caryatid.fitting.Store;

@@ -1,9 +1,9 @@
 package caryatid.usecase;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.fitting.Entry;
+import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.KeptFile;
+import caryatid.entry.KeptFile;
 import caryatid.fitting.RecordView;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;

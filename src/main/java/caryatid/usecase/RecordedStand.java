@@ -2,7 +2,7 @@ package caryatid.usecase;
 
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
-import caryatid.fitting.KeptFile.Role;
+import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Stands;
 import caryatid.recording.NamedBytes;
 import caryatid.report.ResultJson;

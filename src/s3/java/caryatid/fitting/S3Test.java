@@ -1,5 +1,10 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.NamedBytes;

@@ -2,11 +2,11 @@ package caryatid.demo;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.fitting.Addition;
-import caryatid.fitting.Answers;
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.KeptFile;
+import caryatid.entry.KeptFile;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;

@@ -1,5 +1,8 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 

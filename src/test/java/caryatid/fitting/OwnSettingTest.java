@@ -1,5 +1,7 @@
 package caryatid.fitting;
 
+import caryatid.entry.EntryKind;
+
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;

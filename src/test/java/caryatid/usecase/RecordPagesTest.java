@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import caryatid.demo.DemoRecord;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.report.Paper;
 import caryatid.wording.Wording;

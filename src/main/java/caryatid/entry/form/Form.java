@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.entry.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,19 +18,19 @@ public record Form(List<Field> fields, List<Order> orders) {
    * @param lower key of the one
    * @param upper key of the other
    */
-  record Order(String lower, String upper) {}
+  public record Order(String lower, String upper) {}
 
   public Form {
     fields = List.copyOf(fields);
     orders = List.copyOf(orders);
   }
 
-  static Form of(Field... fields) {
+  public static Form of(Field... fields) {
     return new Form(List.of(fields), List.of());
   }
 
   /** The same form, in which a number is at most another one. */
-  Form ordered(String lower, String upper) {
+  public Form ordered(String lower, String upper) {
     List<Order> all = new ArrayList<>(orders);
     all.add(new Order(lower, upper));
     return new Form(fields, all);

@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.entry;
 
 import caryatid.remark.Coded;
 import caryatid.sheet.AmputationLevel;

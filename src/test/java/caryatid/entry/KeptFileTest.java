@@ -1,4 +1,5 @@
-package caryatid.fitting;
+package caryatid.entry;
+
 
 import static org.assertj.core.api.Assertions.assertThat;
 

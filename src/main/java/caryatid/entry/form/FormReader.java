@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.entry.form;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;

@@ -1,4 +1,6 @@
-package caryatid.fitting;
+package caryatid.entry;
+
+import caryatid.entry.form.Field;
 
 import java.util.Arrays;
 import java.util.List;
@@ -57,7 +59,7 @@ public record KeptFile(String name, Role is, String original) {
    * A name that says what the file is and what it was called, of characters that every file system
    * takes; other characters become {@code _}.
    */
-  static String nameFor(Role is, String original) {
+  public static String nameFor(Role is, String original) {
     String last =
         original.substring(Math.max(original.lastIndexOf('/'), original.lastIndexOf('\\')) + 1);
     String plain = last.replaceAll("[^A-Za-z0-9._-]", "_").replaceAll("^\\.+|\\.+$", "");
@@ -71,7 +73,7 @@ public record KeptFile(String name, Role is, String original) {
   }
 
   /** Whether every file system takes a name and it is no other than itself in upper case. */
-  static boolean isName(String name) {
+  public static boolean isName(String name) {
     return name.matches("[A-Za-z0-9_-]([A-Za-z0-9._-]{0,98}[A-Za-z0-9_-])?")
         && !name.equals(Entry.FILE);
   }

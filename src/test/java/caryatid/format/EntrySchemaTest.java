@@ -1,6 +1,13 @@
-package caryatid.fitting;
+package caryatid.format;
 
-import static caryatid.fitting.Invented.answers;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.BadInput;
@@ -15,8 +22,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -24,6 +35,7 @@ import org.junit.jupiter.api.Test;
 /** Our reader and an independent validator of JSON Schema agree on what an entry is. */
 class EntrySchemaTest {
   private static final Path FILE = Path.of("docs/fitting-entry.schema.json");
+  private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-04T10:15:00+01:00");
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   /** Regression; {@code -Dapprove} writes the file anew. */
@@ -86,9 +98,9 @@ class EntrySchemaTest {
           new Entry(
               2,
               kind,
-              Invented.AT,
+              AT,
               "AB",
-              Optional.of(new Entry.Correction(1, "wrong side", Optional.of(Invented.AT))),
+              Optional.of(new Entry.Correction(1, "wrong side", Optional.of(AT))),
               full(kind.form()),
               List.of(file)));
     }
@@ -96,24 +108,23 @@ class EntrySchemaTest {
   }
 
   private static Answers full(Form form) {
-    List<Object> pairs = new ArrayList<>();
-    for (Field field : form.fields()) {
-      pairs.add(field.key());
-      pairs.add(example(field.type()));
-    }
-    return answers(pairs.toArray());
+    Map<String, Answers.Value> values = new LinkedHashMap<>();
+    form.fields().forEach(field -> values.put(field.key(), example(field.type())));
+    return new Answers(values);
   }
 
-  private static Object example(FieldType type) {
+  private static Answers.Value example(FieldType type) {
     if (type instanceof FieldType.Number number) {
-      return Math.max(1, (long) number.lowest());
+      return new Answers.Value.Amount(BigDecimal.valueOf(Math.max(1, (long) number.lowest())));
     }
     if (type instanceof FieldType.Rows rows) {
-      return full(rows.form());
+      return new Answers.Value.Rows(List.of(full(rows.form())));
     }
     if (type instanceof FieldType.Choice choice) {
-      return choice.words().get(0);
+      return new Answers.Value.Words(choice.words().get(0));
     }
-    return type instanceof FieldType.YesNo ? true : "some \"words\" \u00e4";
+    return type instanceof FieldType.YesNo
+        ? new Answers.Value.YesNo(true)
+        : new Answers.Value.Words("some \"words\" \u00e4");
   }
 }

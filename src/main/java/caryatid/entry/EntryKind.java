@@ -1,4 +1,7 @@
-package caryatid.fitting;
+package caryatid.entry;
+
+import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
 
 import caryatid.remark.Coded;
 import java.util.Arrays;

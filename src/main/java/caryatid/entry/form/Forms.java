@@ -1,11 +1,13 @@
-package caryatid.fitting;
+package caryatid.entry.form;
 
-import static caryatid.fitting.Field.choice;
-import static caryatid.fitting.Field.number;
-import static caryatid.fitting.Field.rows;
-import static caryatid.fitting.Field.whole;
-import static caryatid.fitting.Field.words;
-import static caryatid.fitting.Field.yesNo;
+import caryatid.entry.MassFrom;
+
+import static caryatid.entry.form.Field.choice;
+import static caryatid.entry.form.Field.number;
+import static caryatid.entry.form.Field.rows;
+import static caryatid.entry.form.Field.whole;
+import static caryatid.entry.form.Field.words;
+import static caryatid.entry.form.Field.yesNo;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -17,13 +19,13 @@ import caryatid.sheet.ProstheticSide;
  * What each kind of entry is asked for: the one place to add a field. Ranges keep slips of the pen
  * out (a body mass of 8200 kg) and are no advice.
  */
-final class Forms {
+public final class Forms {
   private static final double LONGEST_MM = 2500;
   private static final double HEAVIEST_KG = 500;
   private static final double HIGHEST_HEEL_MM = 200;
   private static final long LAST_ENTRY = 1_000_000;
 
-  static final Form OPENING =
+  public static final Form OPENING =
       Form.of(
           words("wearer").needed(),
           choice("side", ProstheticSide.values()).needed(),
@@ -32,7 +34,7 @@ final class Forms {
           whole("mobility-grade", 0, 4),
           words("note"));
 
-  static final Form BEFORE_ANY_SCREW =
+  public static final Form BEFORE_ANY_SCREW =
       Form.of(
           words("contractures"),
           words("socket-fit"),
@@ -44,7 +46,7 @@ final class Forms {
           number("minutes-since-donning", 0, 1440),
           words("note"));
 
-  static final Form BENCH_ALIGNMENT =
+  public static final Form BENCH_ALIGNMENT =
       Form.of(
           rows(
                   "items",
@@ -71,9 +73,9 @@ final class Forms {
           .ordered("mobility-grade-lowest", "mobility-grade-highest")
           .ordered("heel-height-lowest-mm", "heel-height-highest-mm");
 
-  static final Form COMPONENTS = Form.of(rows("components", COMPONENT).needed(), words("note"));
+  public static final Form COMPONENTS = Form.of(rows("components", COMPONENT).needed(), words("note"));
 
-  static final Form LENGTH =
+  public static final Form LENGTH =
       Form.of(
           rows(
                   "landmarks",
@@ -87,7 +89,7 @@ final class Forms {
           yesNo("pelvis-level"),
           words("note"));
 
-  static final Form STAND =
+  public static final Form STAND =
       Form.of(
           words("changed"),
           words("why"),
@@ -116,7 +118,7 @@ final class Forms {
           words("next-step"),
           words("note"));
 
-  static final Form WALKING =
+  public static final Form WALKING =
       Form.of(
           rows(
               "observations",
@@ -132,7 +134,7 @@ final class Forms {
           words("walking-aid"),
           words("note"));
 
-  static final Form FOOTWEAR =
+  public static final Form FOOTWEAR =
       Form.of(
           rows(
                   "shoes",
@@ -144,10 +146,10 @@ final class Forms {
               .needed(),
           words("note"));
 
-  static final Form ACCEPTED =
+  public static final Form ACCEPTED =
       Form.of(words("what").needed(), words("why").needed(), whole("stand", 1, LAST_ENTRY));
 
-  static final Form OWN_SETTING =
+  public static final Form OWN_SETTING =
       Form.of(
               words("what").needed(),
               whole("attempts", 1, 100).needed(),
@@ -157,9 +159,9 @@ final class Forms {
               words("note"))
           .ordered("succeeded", "attempts");
 
-  static final Form NOTE = Form.of(words("text").needed());
+  public static final Form NOTE = Form.of(words("text").needed());
 
-  static final Form ERASURE =
+  public static final Form ERASURE =
       Form.of(words("why").needed(), whole("entries", 0, LAST_ENTRY).needed());
 
   private Forms() {}

@@ -1,4 +1,6 @@
-package caryatid.fitting;
+package caryatid.entry;
+
+import caryatid.entry.form.Answers;
 
 import caryatid.remark.Coded;
 import caryatid.sheet.AmputationLevel;
@@ -57,7 +59,7 @@ public enum BenchItem implements Coded {
   }
 
   /** Whether the content of a bench alignment says to which torque fasteners were secured. */
-  static boolean saysTorque(Answers content) {
+  public static boolean saysTorque(Answers content) {
     return content.rows("items").stream()
         .anyMatch(row -> row.words("unit").filter(FASTENERS.unit::equals).isPresent());
   }

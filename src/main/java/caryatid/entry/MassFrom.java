@@ -1,7 +1,7 @@
-package caryatid.fitting;
+package caryatid.entry;
 
 /** Where a body mass in a stand's entry comes from. */
-enum MassFrom {
+public enum MassFrom {
   /** The force plates, where they carried the whole body. */
   PLATE,
   /** The trial sheet. */

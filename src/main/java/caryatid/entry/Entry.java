@@ -1,4 +1,6 @@
-package caryatid.fitting;
+package caryatid.entry;
+
+import caryatid.entry.form.Answers;
 
 import java.time.OffsetDateTime;
 import java.util.HashSet;

@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.entry.form;
 
 import java.util.Arrays;
 import java.util.List;
@@ -12,46 +12,46 @@ import java.util.List;
  */
 public record Field(String key, FieldType type, boolean required) {
 
-  static Field words(String key) {
+  public static Field words(String key) {
     return new Field(key, new FieldType.Words(), false);
   }
 
-  static Field number(String key, double lowest, double highest) {
+  public static Field number(String key, double lowest, double highest) {
     return new Field(key, new FieldType.Number(lowest, highest, false), false);
   }
 
-  static Field whole(String key, long lowest, long highest) {
+  public static Field whole(String key, long lowest, long highest) {
     return new Field(key, new FieldType.Number(lowest, highest, true), false);
   }
 
-  static Field yesNo(String key) {
+  public static Field yesNo(String key) {
     return new Field(key, new FieldType.YesNo(), false);
   }
 
-  static Field choice(String key, String... words) {
+  public static Field choice(String key, String... words) {
     return new Field(key, new FieldType.Choice(List.of(words)), false);
   }
 
   /** A choice among the constants of an enum, written in lower case with blanks. */
-  static Field choice(String key, Enum<?>[] constants) {
+  public static Field choice(String key, Enum<?>[] constants) {
     return choice(key, Arrays.stream(constants).map(Field::word).toArray(String[]::new));
   }
 
-  static Field rows(String key, Field... fields) {
+  public static Field rows(String key, Field... fields) {
     return rows(key, Form.of(fields));
   }
 
-  static Field rows(String key, Form row) {
+  public static Field rows(String key, Form row) {
     return new Field(key, new FieldType.Rows(row), false);
   }
 
   /** The same field, required. */
-  Field needed() {
+  public Field needed() {
     return new Field(key, type, true);
   }
 
   /** An enum's constant as forms write it. */
-  static String word(Enum<?> constant) {
+  public static String word(Enum<?> constant) {
     return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
   }
 }

@@ -1,4 +1,10 @@
-package caryatid.fitting;
+package caryatid.format;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;

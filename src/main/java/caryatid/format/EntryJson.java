@@ -1,4 +1,10 @@
-package caryatid.fitting;
+package caryatid.format;
+
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FormFault;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -14,10 +20,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /** An entry as JSON and back; docs/fitting-entry.schema.json says the same as a JSON Schema. */
-final class EntryJson {
+public final class EntryJson {
   private EntryJson() {}
 
-  static byte[] write(Entry entry) {
+  public static byte[] write(Entry entry) {
     try {
       return Json.write(json -> envelope(json, entry));
     } catch (IOException e) {
@@ -31,7 +37,7 @@ final class EntryJson {
    * @throws BadInput if it could not be read again, with the fields that would be the reason: an
    *     entry that nobody can read would hurt its record for good
    */
-  static byte[] kept(Entry entry) throws BadInput {
+  public static byte[] kept(Entry entry) throws BadInput {
     byte[] bytes = write(entry);
     try {
       read(bytes, entry.kind().key());
@@ -109,7 +115,7 @@ final class EntryJson {
    * @param name the file, for problems
    * @throws BadInput if it is no entry of this program, with everything that is wrong
    */
-  static Entry read(byte[] bytes, String name) throws BadInput {
+  public static Entry read(byte[] bytes, String name) throws BadInput {
     Given given = parse(bytes, name);
     if (!(given instanceof Given.Group group)
         || !(group.members().get("content") instanceof Given.Group content)) {

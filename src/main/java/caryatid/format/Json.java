@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.format;
 
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
@@ -21,18 +21,18 @@ import java.util.Map;
 /**
  * JSON (RFC 8259), strict, read and written token by token: no name twice, nothing after its end.
  */
-final class Json {
-  static final JsonFactory FACTORY =
+public final class Json {
+  public static final JsonFactory FACTORY =
       new JsonFactoryBuilder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
   private Json() {}
 
   /** Something that writes into a generator. */
-  interface Writing {
+  public interface Writing {
     void into(JsonGenerator json) throws IOException;
   }
 
-  static byte[] write(Writing writing) throws IOException {
+  public static byte[] write(Writing writing) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DefaultIndenter lines = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter pretty =
@@ -49,7 +49,7 @@ final class Json {
    *
    * @throws IOException if it is none
    */
-  static Given read(byte[] bytes, String name) throws IOException {
+  public static Given read(byte[] bytes, String name) throws IOException {
     // As UTF-8 and nothing else, which Jackson would guess from the first bytes.
     String text =
         StandardCharsets.UTF_8.newDecoder().decode(java.nio.ByteBuffer.wrap(bytes)).toString();

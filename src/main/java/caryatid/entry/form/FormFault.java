@@ -1,9 +1,9 @@
-package caryatid.fitting;
+package caryatid.entry.form;
 
 import caryatid.remark.Topic;
 
 /** What can be wrong with a form that was filled in. */
-enum FormFault implements Topic {
+public enum FormFault implements Topic {
   UNKNOWN_KEY("FormFault.UNKNOWN_KEY"),
   MISSING("FormFault.MISSING"),
   /** Arguments: the field, its choices. */

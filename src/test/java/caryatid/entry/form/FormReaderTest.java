@@ -1,4 +1,6 @@
-package caryatid.fitting;
+package caryatid.entry.form;
+
+import caryatid.entry.EntryKind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.entry.form;
 
 import java.math.BigDecimal;
 import java.util.Collections;

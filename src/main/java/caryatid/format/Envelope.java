@@ -1,4 +1,13 @@
-package caryatid.fitting;
+package caryatid.format;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.form.FormFault;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -13,7 +22,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What every entry has around its content. */
-final class Envelope {
+public final class Envelope {
   static final String VERSION = "fitting-entry";
 
   /** The version of the form this program writes. */

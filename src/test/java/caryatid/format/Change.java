@@ -1,4 +1,4 @@
-package caryatid.fitting;
+package caryatid.format;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;

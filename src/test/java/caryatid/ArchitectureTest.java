@@ -146,8 +146,7 @@ class ArchitectureTest {
             "caryatid.uncertainty..",
             "caryatid.standing..",
             "caryatid.loadline..",
-            "caryatid.alignment..",
-            "caryatid.entry..")
+            "caryatid.alignment..")
         .should()
         .dependOnClassesThat(
             resideInAnyPackage("java.io..", "java.nio..", "java.net..", "java.security..")

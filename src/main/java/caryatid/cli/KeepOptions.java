@@ -11,6 +11,7 @@ import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.RecordedStand;
@@ -61,7 +62,7 @@ final class KeepOptions {
   }
 
   /** Refuses a stand that could not be kept, before anything is written. */
-  void check(Inputs inputs, Check.Checked checked) throws BadInput {
+  void check(Inputs inputs, Check.Checked checked) throws BadInput, StoreFailure {
     if (store.isPresent()) {
       FittingRecord record = store.get().read(RecordCode.of(code));
       Addition stand =
@@ -78,7 +79,7 @@ final class KeepOptions {
   /** Adds the check to the record, where one was named, and says what is then to be known. */
   void keep(
       Inputs inputs, Check.Checked checked, ReportOptions report, Wording wording, PrintWriter out)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     if (store.isEmpty()) {
       return;
     }

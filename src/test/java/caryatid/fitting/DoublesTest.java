@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,13 +31,13 @@ class DoublesTest {
   private Store store;
 
   @BeforeEach
-  void start() throws BadInput {
+  void start() throws BadInput, StoreFailure {
     store = Invented.store(folder);
     store.start(CODE, Invented.opening());
   }
 
   @Test
-  void oneRecordingUnderTwoStandsIsRemarkedWhenAddedAndStaysOpen() throws BadInput {
+  void oneRecordingUnderTwoStandsIsRemarkedWhenAddedAndStaysOpen() throws BadInput, StoreFailure {
     store.add(CODE, stand("sheet 1", "a.csv", "b.csv"));
     Entry second = store.add(CODE, stand("sheet 2", "b.csv", "c.csv"));
     Entry third = store.add(CODE, stand("sheet 3", "d.csv"));
@@ -51,7 +52,7 @@ class DoublesTest {
   }
 
   @Test
-  void theSameRecordingsWithTheSameSheetAreRefused() throws BadInput {
+  void theSameRecordingsWithTheSameSheetAreRefused() throws BadInput, StoreFailure {
     Addition stand = stand("sheet 1", "a.csv", "b.csv");
     store.add(CODE, stand);
     assertThatThrownBy(() -> store.add(CODE, stand))
@@ -77,7 +78,7 @@ class DoublesTest {
   }
 
   @Test
-  void standsWithoutARecordingAreNoDoubles() throws BadInput {
+  void standsWithoutARecordingAreNoDoubles() throws BadInput, StoreFailure {
     store.add(CODE, stand("sheet 1"));
     store.add(CODE, stand("sheet 1"));
     assertThat(words(Doubles.of(store.read(CODE)))).isEmpty();

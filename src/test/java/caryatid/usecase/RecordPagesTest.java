@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.fail;
 
 import caryatid.demo.DemoRecord;
 import caryatid.entry.EntryKind;
-import caryatid.remark.BadInput;
 import caryatid.report.Paper;
 import caryatid.wording.Wording;
 import java.io.ByteArrayInputStream;
@@ -39,11 +38,11 @@ class RecordPagesTest {
 
   @TempDir private Path folder;
 
-  private byte[] pdf(DemoRecord record, Wording wording, Paper paper) throws BadInput {
+  private byte[] pdf(DemoRecord record, Wording wording, Paper paper) throws Exception {
     return RecordPages.pdf(record.read(), record.damage(), wording, paper);
   }
 
-  private byte[] pdf(DemoRecord record) throws BadInput {
+  private byte[] pdf(DemoRecord record) throws Exception {
     return pdf(record, ENGLISH, Paper.A4);
   }
 

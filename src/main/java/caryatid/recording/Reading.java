@@ -72,6 +72,8 @@ public enum Reading implements Topic {
   OFF_PLATE_BY_SENSORS("Reading.OFF_PLATE_BY_SENSORS"),
   TOO_HEAVY("Reading.TOO_HEAVY"),
   TOO_STILL("Reading.TOO_STILL"),
+  /** Arguments: plate, column, samples under load. */
+  DEAD_COLUMN("Reading.DEAD_COLUMN"),
   /** The exported centre of pressure and the one from forces and moments exclude each other. */
   COP_CONTRADICTS("Reading.COP_CONTRADICTS"),
   /** They move by amounts that no true origin explains: a unit is not what is stated. */

@@ -30,6 +30,8 @@ public enum RecordingRemark implements Topic {
   SPIKES("RecordingRemark.SPIKES", Weight.IMPORTANT),
   SATURATED("RecordingRemark.SATURATED", Weight.IMPORTANT),
   REPEATED("RecordingRemark.REPEATED"),
+  /** A horizontal force; arguments: plate, column, samples under load. */
+  DEAD_COLUMN("RecordingRemark.DEAD_COLUMN"),
   OFFSET("RecordingRemark.OFFSET", Weight.IMPORTANT),
   OFFSET_REMOVED("RecordingRemark.OFFSET_REMOVED", Weight.IMPORTANT),
   NEVER_UNLOADED("RecordingRemark.NEVER_UNLOADED", Weight.IMPORTANT),

@@ -13,6 +13,12 @@ enum StandProblem implements Topic {
   GAP_BY_HAND("StandProblem.GAP_BY_HAND"),
   FORCE_UNSTEADY("StandProblem.FORCE_UNSTEADY"),
   WANDERING("StandProblem.WANDERING"),
+  /** Arguments: plate, smallest standard deviation, length of stretch, standard deviation. */
+  STILL_SIDEWAYS("StandProblem.STILL_SIDEWAYS"),
+  /** The same fore and aft. */
+  STILL_FORE_AND_AFT("StandProblem.STILL_FORE_AND_AFT"),
+  /** Arguments: plate, horizontal force, vertical force, largest share in percent, share. */
+  LEANING_FORCE("StandProblem.LEANING_FORCE"),
   FEET_SWAPPED("StandProblem.FEET_SWAPPED"),
   MORE_THAN_WHOLE("StandProblem.MORE_THAN_WHOLE"),
   PROSTHESIS_UNLOADED("StandProblem.PROSTHESIS_UNLOADED");

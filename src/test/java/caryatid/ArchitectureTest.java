@@ -47,10 +47,7 @@ class ArchitectureTest {
         "alignment",
         "sheet recording standing loadline geometry uncertainty remark",
         "org.apache.commons.math3.."),
-    new Row(
-        "entry",
-        "alignment sheet recording standing loadline geometry uncertainty remark",
-        ""),
+    new Row("entry", "alignment sheet recording standing loadline geometry uncertainty remark", ""),
     new Row(
         "format",
         "entry alignment sheet recording standing loadline geometry uncertainty remark",

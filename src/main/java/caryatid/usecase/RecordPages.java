@@ -2,8 +2,8 @@ package caryatid.usecase;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
-import caryatid.fitting.FittingRecord;
 import caryatid.entry.KeptFile;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordView;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;

@@ -1,8 +1,8 @@
 package caryatid.usecase;
 
+import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
-import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Stands;
 import caryatid.recording.NamedBytes;
 import caryatid.report.ResultJson;

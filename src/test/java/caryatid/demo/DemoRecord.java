@@ -1,12 +1,12 @@
 package caryatid.demo;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.fitting.Addition;
-import caryatid.entry.form.Answers;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.fitting.FittingRecord;
 import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.fitting.Addition;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;

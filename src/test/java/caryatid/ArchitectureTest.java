@@ -66,7 +66,7 @@ class ArchitectureTest {
         "org.jfree.. java.awt.."),
     new Row(
         "report",
-        "chart wording fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
+        "chart wording fitting format entry alignment sheet recording standing loadline geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(

@@ -1,6 +1,7 @@
 package caryatid.demo;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
@@ -78,12 +79,16 @@ public final class DemoRecord {
   /** A stand whose load line runs so far anterior of the origin, mm. */
   public DemoRecord stand(double anterior) throws BadInput, StoreFailure {
     Demo demo = Demo.transtibial(Side.RIGHT).line(80, anterior).notes();
-    AlignmentState state = demo.state(0);
+    return stand(demo.resultOf(demo.state(0)));
+  }
+
+  /** A stand of a result's only state. */
+  public DemoRecord stand(Result found) throws BadInput {
+    AlignmentState state = found.states().get(0);
     at = at.plusMinutes(20);
     Addition.Attached result =
         new Addition.Attached(
-            KeptFile.Role.RESULT,
-            NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(demo.resultOf(state))));
+            KeptFile.Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(found)));
     Addition made = Stands.addition(state, "AB", List.of(result));
     store.add(
         CODE, new Addition(made.kind(), at, "AB", Optional.empty(), made.content(), made.files()));

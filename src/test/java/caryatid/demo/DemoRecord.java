@@ -83,7 +83,7 @@ public final class DemoRecord {
   }
 
   /** A stand of a result's only state. */
-  public DemoRecord stand(Result found) throws BadInput {
+  public DemoRecord stand(Result found) throws BadInput, StoreFailure {
     AlignmentState state = found.states().get(0);
     at = at.plusMinutes(20);
     Addition.Attached result =

@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.DemoRecord;
 import caryatid.demo.Numbered;
-import caryatid.fitting.Answers;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.fitting.RecordView;
-import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,7 +29,7 @@ class RecordNumbersTest {
   @TempDir private Path folder;
 
   /** Entries: 1 opening, 2 and 4 bench alignment, 3 and 5 stands. */
-  private DemoRecord record() throws BadInput {
+  private DemoRecord record() throws Exception {
     Answers toes = item("toe-out", "2.75", "3", "toe leaflet");
     return new DemoRecord(folder)
         .add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", flexion("5.25"), toes))
@@ -58,7 +56,7 @@ class RecordNumbersTest {
         source);
   }
 
-  private List<String> said() throws BadInput, IOException {
+  private List<String> said() throws Exception {
     FittingStory story =
         new FittingStory(RecordView.of(record().read()), Map.of(3, Numbered.state()));
     byte[] pdf = FittingReport.pdf(story, "caryatid test", Wording.in(Locale.ENGLISH), Paper.A4);

@@ -2,9 +2,18 @@ package caryatid.cli;
 
 import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
+import caryatid.entry.Named;
 import caryatid.entry.WalkingDeviation;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Choices;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Vocabulary;
+import caryatid.format.KnownWords;
+import caryatid.remark.Coded;
+import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Given;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,55 +26,93 @@ import java.util.Optional;
  * left out.
  *
  * @param rows each by its keys, the name first; none for forms without usual rows
+ * @param wording in whose language they are shown
  */
-record Offers(List<Map<String, String>> rows) {
-  /** Nothing is offered. */
-  static final Offers NONE = new Offers(List.of());
+record Offers(List<Answers> rows, Wording wording) {
 
   Offers {
     rows = List.copyOf(rows);
   }
 
+  /** Nothing is offered. */
+  static Offers none(Wording wording) {
+    return new Offers(List.of(), wording);
+  }
+
   /** What is offered for a kind of entry. */
   static Offers of(EntryKind kind, AmputationLevel level, Wording wording) {
     if (kind == EntryKind.BENCH_ALIGNMENT) {
-      return new Offers(BenchItem.of(level).stream().map(i -> row(i, wording)).toList());
+      return new Offers(BenchItem.of(level).stream().map(Offers::row).toList(), wording);
     }
     return kind == EntryKind.WALKING
-        ? new Offers(WalkingDeviation.of(level).stream().map(d -> row(d, wording)).toList())
-        : NONE;
+        ? new Offers(WalkingDeviation.of(level).stream().map(Offers::row).toList(), wording)
+        : none(wording);
   }
 
-  private static Map<String, String> row(BenchItem item, Wording wording) {
-    Map<String, String> row = new LinkedHashMap<>();
-    row.put("item", wording.word(item));
-    row.put("unit", item.unit());
-    return row;
+  private static Answers row(BenchItem item) {
+    Map<String, Answers.Value> row = new LinkedHashMap<>();
+    row.put("item", term(item));
+    row.put("unit", new Answers.Value.Words(Choices.UNIT.code(item.unit())));
+    return new Answers(row);
   }
 
-  private static Map<String, String> row(WalkingDeviation deviation, Wording wording) {
-    Map<String, String> row = new LinkedHashMap<>();
-    row.put("deviation", wording.word(deviation));
-    row.put("plane", deviation.plane());
-    row.put("phase", deviation.phase());
-    row.put("points-to", wording.word("WalkingDeviation." + deviation.name() + ".POINTS_TO"));
-    row.put("source", wording.word(deviation.source()));
-    return row;
+  private static Answers row(WalkingDeviation deviation) {
+    Map<String, Answers.Value> row = new LinkedHashMap<>();
+    row.put("deviation", term(deviation));
+    row.put("plane", new Answers.Value.Words(Choices.GAIT_PLANE.code(deviation.plane())));
+    row.put("phase", new Answers.Value.Words(Choices.PHASE.code(deviation.phase())));
+    row.put("points-to", term(deviation));
+    row.put("source", term(deviation.source()));
+    return new Answers(row);
   }
 
-  /** The offered row of a name, or of its number from 1. */
-  Optional<Map<String, String>> named(String nameOrNumber) {
+  private static Answers.Value.Name term(Coded term) {
+    return new Answers.Value.Name(Optional.of(term), "");
+  }
+
+  /** The offered row of a name in any language, or of its number from 1. */
+  Optional<Answers> named(String nameOrNumber) {
     for (int i = 0; i < rows.size(); i++) {
-      if (nameOrNumber.equals(Integer.toString(i + 1)) || nameOrNumber.equals(name(i))) {
+      if (nameOrNumber.equals(Integer.toString(i + 1)) || isName(nameOrNumber, i)) {
         return Optional.of(rows.get(i));
       }
     }
     return Optional.empty();
   }
 
-  /** The name of a row. */
+  private boolean isName(String text, int row) {
+    Vocabulary vocabulary = nameKey().equals("item") ? Vocabulary.BENCH_ITEM : Vocabulary.DEVIATION;
+    return Named.fold(text).equals(Named.fold(name(row)))
+        || KnownWords.first()
+            .term(vocabulary, text)
+            .equals(rows.get(row).name(nameKey()).flatMap(Answers.Value.Name::code));
+  }
+
+  /** The name of a row in the reader's language. */
   String name(int row) {
-    return rows.get(row).values().iterator().next();
+    return words().get(row).get(nameKey());
+  }
+
+  private String nameKey() {
+    return rows.get(0).values().keySet().iterator().next();
+  }
+
+  /** The rows in the reader's language; choices by their codes. */
+  List<Map<String, String>> words() {
+    return rows.stream().map(this::words).toList();
+  }
+
+  private Map<String, String> words(Answers row) {
+    Map<String, String> words = new LinkedHashMap<>();
+    row.values()
+        .forEach(
+            (key, value) ->
+                words.put(
+                    key,
+                    value instanceof Answers.Value.Words code
+                        ? code.text()
+                        : new EntryWords(wording).value(key, value)));
+    return words;
   }
 
   /** What was given, rows that go by an offered name completed. */
@@ -90,22 +137,37 @@ record Offers(List<Map<String, String>> rows) {
   }
 
   private Given completeRow(Given.Group row) {
-    String nameKey = rows.get(0).keySet().iterator().next();
-    Optional<Map<String, String>> offered =
-        row.members().get(nameKey) instanceof Given.Single name
+    Optional<Answers> offered =
+        row.members().get(nameKey()) instanceof Given.Single name
             ? named(name.text())
             : Optional.empty();
     Map<String, Given> members = new LinkedHashMap<>(row.members());
-    offered.ifPresent(o -> o.forEach((key, text) -> fill(members, key, text, row)));
-    offered.ifPresent(o -> members.put(nameKey, single(o.get(nameKey), row)));
+    offered.ifPresent(
+        answers -> {
+          given(answers, row.place()).forEach(members::putIfAbsent);
+          members.put(nameKey(), given(answers, row.place()).get(nameKey()));
+        });
     return new Given.Group(members, row.place());
   }
 
-  private static void fill(Map<String, Given> members, String key, String text, Given.Group row) {
-    members.putIfAbsent(key, single(text, row));
+  /** A row as if it had been given: terms by their codes. */
+  static Map<String, Given> given(Answers row, Place place) {
+    Map<String, Given> given = new LinkedHashMap<>();
+    row.values()
+        .forEach(
+            (key, value) ->
+                given.put(
+                    key,
+                    value instanceof Answers.Value.Name name
+                        ? new Given.Group(
+                            Map.of(
+                                FormReader.CODE, single(name.code().orElseThrow().code(), place)),
+                            place)
+                        : single(((Answers.Value.Words) value).text(), place)));
+    return given;
   }
 
-  private static Given single(String text, Given.Group row) {
-    return new Given.Single(text, Given.Kind.ANY, row.place());
+  private static Given single(String text, Place place) {
+    return new Given.Single(text, Given.Kind.ANY, place);
   }
 }

@@ -2,6 +2,7 @@ package caryatid.cli;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.Opening;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
@@ -47,11 +48,12 @@ final class RecordAddCommand extends RecordPart {
     RecordCode record = code(code);
     Optional<Entry.Correction> corrects = correction.correction(wording());
     Addition addition = entry.addition(kind, values, corrects, offers(store, record), wording());
-    if (kind == EntryKind.OPENING && !entry.isSure()) {
-      RecordCode.requireAnonymous(addition.content().words("wearer").orElseThrow());
+    if (addition.content() instanceof Opening opening && !entry.isSure()) {
+      RecordCode.requireAnonymous(opening.wearer());
     }
     Entry added = store.add(record, addition);
     say("Record.added", added.number(), code, wording().word(added.kind()));
+    entry.understood().forEach(line -> out().println(Shown.line(line)));
     RecordText.warnings(store.read(record), added, wording()).forEach(out()::println);
     return 0;
   }
@@ -59,8 +61,12 @@ final class RecordAddCommand extends RecordPart {
   /** The usual rows for the level of amputation that the record's first entry says. */
   private Offers offers(Store store, RecordCode record) throws BadInput {
     if (kind != EntryKind.BENCH_ALIGNMENT && kind != EntryKind.WALKING) {
-      return Offers.NONE;
+      return Offers.none(wording());
     }
-    return store.read(record).level().map(l -> Offers.of(kind, l, wording())).orElse(Offers.NONE);
+    return store
+        .read(record)
+        .level()
+        .map(l -> Offers.of(kind, l, wording()))
+        .orElse(Offers.none(wording()));
   }
 }

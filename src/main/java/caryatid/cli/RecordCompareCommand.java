@@ -9,6 +9,7 @@ import caryatid.remark.StoreFailure;
 import caryatid.wording.EntryWords;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -47,7 +48,7 @@ final class RecordCompareCommand extends RecordPart {
   private Optional<String> line(Comparison.Difference difference) {
     String before = text(difference, difference.before());
     String after = text(difference, difference.after());
-    String row = difference.row().isEmpty() ? "" : ", " + difference.row();
+    String row = difference.row().map(r -> ", " + row(r)).orElse("");
     String what =
         wording().word(difference.kind())
             + row
@@ -58,11 +59,28 @@ final class RecordCompareCommand extends RecordPart {
         : Optional.of(wording().fill("Record.difference", texts(what, before, after)));
   }
 
+  /** Several rows of one name are numbered from the second on. */
+  private String row(Comparison.Row row) {
+    String about = about(row.about());
+    return row.count() == 1 ? about : about + " (" + row.count() + ")";
+  }
+
+  private String about(Answers row) {
+    EntryWords words = new EntryWords(wording());
+    return row.values().entrySet().stream()
+        .map(part -> words.value(part.getKey(), part.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
   private String text(Comparison.Difference difference, Optional<Answers.Value> value) {
     boolean number = value.filter(Answers.Value.Amount.class::isInstance).isPresent();
-    String unit = number && !difference.unit().isEmpty() ? " " + difference.unit() : "";
+    String unit = number ? difference.unit().map(u -> " " + u).orElse("") : "";
     return value
-        .map(v -> new EntryWords(wording()).value(difference.field(), v) + unit)
+        .map(
+            v ->
+                v instanceof Answers.Value.Rows rows
+                    ? about(rows.rows().get(0))
+                    : new EntryWords(wording()).value(difference.field(), v) + unit)
         .orElse(wording().word("Record.nothing"));
   }
 }

@@ -4,8 +4,12 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Notation;
 import caryatid.fitting.Addition;
+import caryatid.format.KnownWords;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
 import caryatid.sheet.GivenReader;
@@ -56,6 +60,8 @@ final class RecordEntryOptions {
           "The code and the words say nothing about who the wearer is, whatever they look like.")
   private boolean sure;
 
+  private List<String> understood = List.of();
+
   @Spec(Target.MIXEE)
   private CommandSpec spec;
 
@@ -78,10 +84,14 @@ final class RecordEntryOptions {
     Optional<Questions> terminal = Questions.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
-      given = terminal.get().complete(kind.form(), given, !told, offers);
+      given = terminal.get().complete(Forms.of(kind), given, !told, offers);
       by = by == null ? terminal.get().initials() : by;
     }
-    Answers content = FormReader.read(kind.form(), offers.complete(given));
+    Form form = Forms.of(kind);
+    understood = new Understanding(wording).of(form, given);
+    Answers content =
+        KnownWords.first()
+            .understood(form, FormReader.read(form, offers.complete(given), Notation.INPUT));
     OffsetDateTime now = CaryatidCommand.now(spec);
     OffsetDateTime when = at == null ? now : at;
     Addition addition =
@@ -92,6 +102,11 @@ final class RecordEntryOptions {
   /** Whether what looks like a name or a date of birth is none. */
   boolean isSure() {
     return sure;
+  }
+
+  /** What is said back of words that were understood as a term with another word. */
+  List<String> understood() {
+    return understood;
   }
 
   private Given.Group given(List<String> values) throws BadInput {

@@ -1,14 +1,12 @@
 package caryatid.cli;
 
-import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Erasure;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -54,10 +52,8 @@ final class RecordEraseCommand extends RecordPart {
   @Override
   int run(Store store) throws BadInput, StoreFailure {
     OffsetDateTime now = CaryatidCommand.now(spec());
-    Answers said = new Answers(Map.of("why", new Answers.Value.Words(why)));
     Addition stone =
-        new Addition(
-                EntryKind.ERASURE, at == null ? now : at, by, Optional.empty(), said, List.of())
+        new Addition(at == null ? now : at, by, Optional.empty(), new Erasure(why, 0), List.of())
             .checked(now);
     if (!sure) {
       stone.anonymous();

@@ -4,6 +4,7 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
 import caryatid.fitting.Store;
 import caryatid.sheet.AmputationLevel;
 import caryatid.wording.EntryWords;
@@ -32,8 +33,8 @@ final class RecordFormCommand extends RecordPart {
 
   @Override
   int run(Store store) {
-    Offers offers = level == null ? Offers.NONE : Offers.of(kind, level, wording());
-    print(kind.form(), "", "", offers.rows());
+    Offers offers = level == null ? Offers.none(wording()) : Offers.of(kind, level, wording());
+    print(Forms.of(kind), "", "", offers.words());
     return 0;
   }
 

@@ -1,6 +1,7 @@
 package caryatid.cli;
 
 import caryatid.entry.EntryKind;
+import caryatid.entry.Opening;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
@@ -39,9 +40,10 @@ final class RecordStartCommand extends RecordPart {
       RecordCode.requireAnonymous(code);
     }
     Addition opening =
-        entry.addition(EntryKind.OPENING, values, Optional.empty(), Offers.NONE, wording());
+        entry.addition(
+            EntryKind.OPENING, values, Optional.empty(), Offers.none(wording()), wording());
     if (!entry.isSure()) {
-      RecordCode.requireAnonymous(opening.content().words("wearer").orElseThrow());
+      RecordCode.requireAnonymous(((Opening) opening.content()).wearer());
     }
     store.start(record, opening);
     say("Record.started", code, records().folder());

@@ -1,8 +1,10 @@
 package caryatid.cli;
 
 import caryatid.entry.Entry;
+import caryatid.entry.Erasure;
 import caryatid.entry.KeptFile;
 import caryatid.fitting.AdditionRemarks;
+import caryatid.fitting.Contents;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.LostEntry;
 import caryatid.fitting.OffsetSeries;
@@ -84,7 +86,7 @@ final class RecordText {
                         code.text(),
                         WHEN.format(stone.at()),
                         stone.by(),
-                        stone.content().words("why").orElse(""))))
+                        Contents.of(stone, Erasure.class).map(Erasure::why).orElse(""))))
         .map(Shown::line);
   }
 

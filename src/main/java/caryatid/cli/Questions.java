@@ -5,6 +5,7 @@ import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
+import caryatid.usecase.Offers;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.io.BufferedReader;

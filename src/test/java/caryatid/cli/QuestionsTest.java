@@ -2,7 +2,8 @@ package caryatid.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.entry.BenchItem;
+import caryatid.remark.Place;
+import caryatid.usecase.Offers;
 import caryatid.entry.EntryKind;
 import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
@@ -22,13 +23,13 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class QuestionsTest {
+  private static final Place PLACE = Place.of("test");
   private static final Wording WORDING = Wording.in(Locale.ENGLISH);
   private final StringWriter asked = new StringWriter();
 
@@ -45,7 +46,7 @@ class QuestionsTest {
 
   @Test
   void ofWhatWasGivenOnlyWhatIsMissingIsAskedFor() throws BadInput {
-    Given what = new Given.Single("toe-out", Given.Kind.ANY, Assignments.PLACE);
+    Given what = new Given.Single("toe-out", Given.Kind.ANY, PLACE);
     Answers answers = ask(EntryKind.ACCEPTED, Map.of("what", what), false, "walks straight\n");
     assertThat(answers.words("why")).contains("walks straight");
     assertThat(asked.toString()).isEqualTo("why: ");
@@ -86,26 +87,6 @@ class QuestionsTest {
   }
 
   @Test
-  void theItemsOfTheBenchAreOfferedByLevel() {
-    Offers below = Offers.of(EntryKind.BENCH_ALIGNMENT, AmputationLevel.TRANSTIBIAL, WORDING);
-    Offers above = Offers.of(EntryKind.BENCH_ALIGNMENT, AmputationLevel.TRANSFEMORAL, WORDING);
-    assertThat(below.named("knee axis height")).isEmpty();
-    assertThat(above.named("knee axis height")).contains(item(BenchItem.KNEE_HEIGHT, "mm"));
-    assertThat(below.named("1")).contains(item(BenchItem.SOCKET_FLEXION, "deg"));
-    assertThat(below.named(" Schaftflexion")).contains(item(BenchItem.SOCKET_FLEXION, "deg"));
-    assertThat(below.name(0)).isEqualTo("socket flexion");
-    assertThat(Offers.of(EntryKind.LENGTH, AmputationLevel.TRANSTIBIAL, WORDING))
-        .isEqualTo(Offers.none(WORDING));
-  }
-
-  private static Answers item(BenchItem item, String unit) {
-    Map<String, Answers.Value> row = new LinkedHashMap<>();
-    row.put("item", term(item));
-    row.put("unit", new Answers.Value.Words(unit));
-    return new Answers(row);
-  }
-
-  @Test
   void everyFieldOfEveryFormHasAName() {
     for (EntryKind kind : EntryKind.values()) {
       named(Forms.of(kind));
@@ -134,7 +115,7 @@ class QuestionsTest {
         new Questions(new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
         Forms.of(kind),
-        questions.complete(Forms.of(kind), new Given.Group(given, Assignments.PLACE), all, offers),
+        questions.complete(Forms.of(kind), new Given.Group(given, PLACE), all, offers),
         Notation.INPUT);
   }
 }

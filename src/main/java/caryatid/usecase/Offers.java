@@ -1,5 +1,7 @@
-package caryatid.cli;
+package caryatid.usecase;
 
+import caryatid.remark.BadInput;
+import caryatid.fitting.RecordCode;
 import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
 import caryatid.entry.Named;
@@ -28,25 +30,45 @@ import java.util.Optional;
  * @param rows each by its keys, the name first; none for forms without usual rows
  * @param wording in whose language they are shown
  */
-record Offers(List<Answers> rows, Wording wording) {
+public record Offers(List<Answers> rows, Wording wording) {
 
-  Offers {
+  public Offers {
     rows = List.copyOf(rows);
   }
 
   /** Nothing is offered. */
-  static Offers none(Wording wording) {
+  public static Offers none(Wording wording) {
     return new Offers(List.of(), wording);
   }
 
   /** What is offered for a kind of entry. */
-  static Offers of(EntryKind kind, AmputationLevel level, Wording wording) {
+  public static Offers of(EntryKind kind, AmputationLevel level, Wording wording) {
     if (kind == EntryKind.BENCH_ALIGNMENT) {
       return new Offers(BenchItem.of(level).stream().map(Offers::row).toList(), wording);
     }
     return kind == EntryKind.WALKING
         ? new Offers(WalkingDeviation.of(level).stream().map(Offers::row).toList(), wording)
         : none(wording);
+  }
+
+  /**
+   * What is offered for the level of amputation that a record's first entry says; nothing where it
+   * cannot be read.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public static Offers in(Records records, String code, EntryKind kind, Wording wording)
+      throws BadInput {
+    RecordCode record = RecordCode.of(code);
+    if (kind != EntryKind.BENCH_ALIGNMENT && kind != EntryKind.WALKING) {
+      return none(wording);
+    }
+    return records
+        .store()
+        .read(record)
+        .level()
+        .map(level -> of(kind, level, wording))
+        .orElse(none(wording));
   }
 
   private static Answers row(BenchItem item) {
@@ -71,7 +93,7 @@ record Offers(List<Answers> rows, Wording wording) {
   }
 
   /** The offered row of a name in any language, or of its number from 1. */
-  Optional<Answers> named(String nameOrNumber) {
+  public Optional<Answers> named(String nameOrNumber) {
     for (int i = 0; i < rows.size(); i++) {
       if (nameOrNumber.equals(Integer.toString(i + 1)) || isName(nameOrNumber, i)) {
         return Optional.of(rows.get(i));
@@ -89,7 +111,7 @@ record Offers(List<Answers> rows, Wording wording) {
   }
 
   /** The name of a row in the reader's language. */
-  String name(int row) {
+  public String name(int row) {
     return words().get(row).get(nameKey());
   }
 
@@ -98,7 +120,7 @@ record Offers(List<Answers> rows, Wording wording) {
   }
 
   /** The rows in the reader's language; choices by their codes. */
-  List<Map<String, String>> words() {
+  public List<Map<String, String>> words() {
     return rows.stream().map(this::words).toList();
   }
 
@@ -116,7 +138,7 @@ record Offers(List<Answers> rows, Wording wording) {
   }
 
   /** What was given, rows that go by an offered name completed. */
-  Given.Group complete(Given.Group given) {
+  public Given.Group complete(Given.Group given) {
     if (rows.isEmpty()) {
       return given;
     }
@@ -151,7 +173,7 @@ record Offers(List<Answers> rows, Wording wording) {
   }
 
   /** A row as if it had been given: terms by their codes. */
-  static Map<String, Given> given(Answers row, Place place) {
+  public static Map<String, Given> given(Answers row, Place place) {
     Map<String, Given> given = new LinkedHashMap<>();
     row.values()
         .forEach(

@@ -1,5 +1,6 @@
-package caryatid.cli;
+package caryatid.usecase;
 
+import caryatid.remark.Argument;
 import caryatid.entry.Named;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
@@ -44,6 +45,6 @@ final class Understanding {
         .map(term -> new EntryWords(wording).name(key, Named.of(term)))
         .filter(word -> !Named.fold(word).equals(Named.fold(typed)))
         .ifPresent(
-            word -> said.add(wording.fill("Record.understood", RecordPart.texts(typed, word))));
+            word -> said.add(wording.fill("Record.understood", Argument.text(typed), Argument.text(word))));
   }
 }

@@ -64,7 +64,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     Inputs inputs = trial.inputs();
     Wording wording = Wording.in(language.locale());
-    Optional<KeepStand> kept = keep.keep(wording);
+    Optional<KeepStand> kept = keep.keep(spec, wording);
     if (json) {
       Check.Checked checked = checked(inputs, kept);
       out.println(new String(StandReport.json(checked.result()), UTF_8));

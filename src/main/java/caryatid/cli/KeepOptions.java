@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
 /** Whether a check goes into a fitting record at once. */
@@ -40,10 +41,10 @@ final class KeepOptions {
    *
    * @throws BadInput if it is a record that cannot be added to
    */
-  Optional<KeepStand> keep(Wording wording) throws BadInput {
+  Optional<KeepStand> keep(CommandSpec command, Wording wording) throws BadInput {
     return code == null
         ? Optional.empty()
-        : Optional.of(KeepStand.in(records.open(wording), code, Optional.ofNullable(by), sure));
+        : Optional.of(KeepStand.in(records.open(command, wording), code, Optional.ofNullable(by), sure));
   }
 
   /** What is to be said of a stand that was added. */

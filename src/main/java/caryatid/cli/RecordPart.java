@@ -33,17 +33,13 @@ abstract class RecordPart implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput, StoreFailure {
-    return run(records.open(wording()));
+    return run(records.open(spec, wording()));
   }
 
   abstract int run(Records records) throws BadInput, StoreFailure;
 
   Wording wording() {
     return Wording.in(language.locale());
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   PrintWriter out() {

@@ -7,8 +7,6 @@ import caryatid.wording.Wording;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 
 /** Where the fitting records lie; the same option for every command that keeps or shows them. */
 final class RecordsFolder {
@@ -21,21 +19,19 @@ final class RecordsFolder {
               + " else caryatid-records in your home folder.")
   private Path folder;
 
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
-
   /**
    * The records, with a word of warning where its folder is on a network drive.
    *
    * @throws BadInput if the folder is the storage root instead of the one it lies in
    */
-  Records open(Wording wording) throws BadInput {
-    Records records = Records.in(folder, CaryatidCommand.clock(spec));
+  Records open(CommandSpec command, Wording wording) throws BadInput {
+    Records records = Records.in(folder, CaryatidCommand.clock(command));
     records
         .networkDrive()
         .ifPresent(
             type ->
-                spec.commandLine()
+                command
+                    .commandLine()
                     .getErr()
                     .println(
                         wording.fill(

@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The words that stand for the program's terms, in four languages, as they were when entries held
@@ -95,6 +96,11 @@ public final class KnownWords {
   /** The term that a text is a word for. */
   public Optional<Coded> term(Vocabulary vocabulary, String text) {
     return Optional.ofNullable(terms.get(vocabulary).get(Named.fold(text)));
+  }
+
+  /** Every code that has words. */
+  Set<String> codes() {
+    return Set.copyOf(words.keySet());
   }
 
   /** The English word of a term. */

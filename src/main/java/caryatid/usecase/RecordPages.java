@@ -33,7 +33,7 @@ public final class RecordPages {
       throws BadInput {
     RecordView view = RecordView.of(record);
     if (view.timeline().isEmpty()) {
-      throw new BadInput(view.damage());
+      throw new BadInput(record.notShown());
     }
     Set<Problem> damage = new LinkedHashSet<>(found);
     damage.addAll(view.damage());

@@ -4,9 +4,9 @@ import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.Stands;
+import caryatid.format.ResultJson;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
-import caryatid.format.ResultJson;
 import java.util.ArrayList;
 import java.util.List;
 

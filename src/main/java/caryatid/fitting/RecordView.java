@@ -85,6 +85,11 @@ public record RecordView(
         record.unread().stream().flatMap(u -> u.problems().stream()).toList());
   }
 
+  /** What is not whole, and what cannot be read. */
+  public List<Problem> notShown() {
+    return Stream.concat(damage.stream(), unread.stream()).toList();
+  }
+
   /** The same view with other damage. */
   public RecordView withDamage(List<Problem> found) {
     return new RecordView(

@@ -17,7 +17,8 @@ public final class RecordReport {
   /**
    * Writes the report as a PDF.
    *
-   * @return what is damaged in the record and what of it cannot be read; it is said in the report, which then is not to be signed
+   * @return what is damaged in the record and what of it cannot be read; it is said in the report,
+   *     which then is not to be signed
    * @throws BadInput if the file is there already, the record is not, or nothing of it can be read
    * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
    */

@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What the tables of a record's report print, cell by cell, from a record in which no
- * two numbers of a table are alike; worked out by hand as in {@link ReportNumbersTest}.
+ * What the tables of a record's report print, cell by cell, from a record in which no two numbers
+ * of a table are alike; worked out by hand as in {@link ReportNumbersTest}.
  */
 class RecordNumbersTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);

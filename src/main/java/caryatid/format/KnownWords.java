@@ -103,11 +103,6 @@ public final class KnownWords {
     return Set.copyOf(words.keySet());
   }
 
-  /** The English word of a term. */
-  String english(Vocabulary vocabulary, Coded term) {
-    return words.get(key(vocabulary, term)).get(0);
-  }
-
   /** Answers in which names that are words for a term have become that term. */
   public Answers understood(Form form, Answers answers) {
     Map<String, Answers.Value> values = new LinkedHashMap<>();

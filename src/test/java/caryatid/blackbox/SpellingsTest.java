@@ -108,6 +108,29 @@ class SpellingsTest {
         .isEqualTo("From entry 11 to entry 12\nbench alignment, height, set: 900 mm -> 901 mm\n");
   }
 
+  @Test
+  void oneRecordHoldsEntriesOfBothVersions() throws IOException {
+    Clinic old = new Clinic(Frozen.store("mixed", folder.resolve("old")));
+    Run added =
+        old.record(
+            "add",
+            "mixed-1",
+            "bench-alignment",
+            "--by",
+            "AB",
+            "--at",
+            "2026-03-06T09:00+01:00",
+            "items[1].item=flexion de l'emboîture",
+            "items[1].set=8",
+            "items[1].unit=deg");
+    assertThat(added.code()).as(added.err()).isZero();
+    assertThat(plain(old.record("compare", "mixed-1", "12", "13")))
+        .isEqualTo(
+            "From entry 12 to entry 13\nbench alignment, socket flexion, set: 7 deg -> 8 deg\n");
+    assertThat(old.record("verify", "mixed-1").out())
+        .isEqualTo("mixed-1: in good order, 13 entries\n");
+  }
+
   private Run add(String language, String kind, String... values) {
     String[] rest = new String[values.length + 5];
     rest[0] = kind;

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.entry.BenchItem;
 import caryatid.entry.KneeLock;
-import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Vocabulary;
 import caryatid.remark.Coded;
@@ -79,8 +78,6 @@ class KnownWordsTest {
 
   @Test
   void theTableNamesNoTermThatIsNone() {
-    assertThat(FIRST.english(Vocabulary.POINTS_TO, WalkingDeviation.FOOT_SLAP))
-        .isEqualTo("heel too soft or worn; foot dorsiflexed");
     assertThat(FIRST.codes())
         .allMatch(
             code ->

@@ -8,6 +8,7 @@ import caryatid.entry.EntryKind;
 import caryatid.fitting.RecordView;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
 import caryatid.report.Paper;
 import caryatid.usecase.ListRecords.Listed;
 import caryatid.wording.Wording;
@@ -52,7 +53,7 @@ class EveryUseCaseTest {
       throws BadInput {
     return new Draft(
         kind,
-        Assignments.read(Optional.empty(), List.of(values)),
+        Assignments.read(Optional.empty(), List.of(values), Place.of("test")),
         Offers.none(WORDING),
         List.of(),
         "AB",

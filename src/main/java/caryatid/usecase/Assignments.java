@@ -42,8 +42,8 @@ public final class Assignments {
    * @throws BadInput if the file is no plain YAML, and if one is not of the shape, a row is left
    *     out, a key is given twice, or rows are given that the file has already
    */
-  public static Given.Group read(
-      Optional<NamedBytes> yaml, List<String> values, Place place) throws BadInput {
+  public static Given.Group read(Optional<NamedBytes> yaml, List<String> values, Place place)
+      throws BadInput {
     Map<String, Given> before =
         yaml.isPresent() ? GivenReader.read(yaml.get()).members() : Map.of();
     Assignments assignments = new Assignments(place, before);

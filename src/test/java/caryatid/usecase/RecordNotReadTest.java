@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.blackbox.Frozen;
 import caryatid.demo.DemoRecord;
+import caryatid.entry.form.FormFault;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.RecordView;
 import caryatid.fitting.Store;
-import caryatid.entry.form.FormFault;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -76,8 +76,7 @@ class RecordNotReadTest {
     byte[] pdf =
         RecordPages.pdf(store.read(new RecordCode("mixed-1")), List.of(), ENGLISH, Paper.A4);
     String text = text(pdf);
-    String settings =
-        text.substring(text.indexOf("Settings now"), text.indexOf("What is open"));
+    String settings = text.substring(text.indexOf("Settings now"), text.indexOf("What is open"));
     assertThat(settings).containsOnlyOnce("socket flexion 7 deg").containsOnlyOnce("flexion");
     assertThat(settings).containsOnlyOnce("height 901 mm").doesNotContain("900", "Schaftflexion");
     assertThat(text).contains("socket flexion: 5 → 7 deg");

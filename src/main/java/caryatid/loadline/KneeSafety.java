@@ -4,19 +4,29 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.Topic;
 import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Warns where the load line runs behind a prosthetic knee's axis, or may: the ground reaction then
- * bends the knee, whatever a target says. Warns as well where that cannot be seen: a knee that was
+ * bends the knee, whatever a target says. It runs behind where it was measured there, which makes
+ * it more probable than not; it may where the probability that it does is above 2.5 %, which is
+ * where the 95 % interval reaches behind. Warns as well where that cannot be seen: a knee that was
  * not marked, or a stand that shows the whole body's line alone.
  */
 public final class KneeSafety {
   private static final double COVERAGE = 0.95;
+
+  private static final Set<Topic> MAY_BEND =
+      Set.of(
+          LoadLineRemark.LINE_BEHIND_KNEE,
+          LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
+          LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
 
   private final List<Offset> offsets;
   private final Side side;
@@ -41,6 +51,14 @@ public final class KneeSafety {
       warnings.addAll(new KneeSafety(knee, side).warnings());
     }
     return List.copyOf(warnings);
+  }
+
+  /**
+   * Whether remarks say that a prosthetic knee may bend. Then the wearer is made safe and the
+   * alignment corrected first; nobody is told to repeat the stand before changing anything.
+   */
+  public static boolean mayBend(List<Remark> remarks) {
+    return remarks.stream().anyMatch(remark -> MAY_BEND.contains(remark.topic()));
   }
 
   private static boolean isKnee(Offset offset, Side side, List<Landmark> landmarks) {

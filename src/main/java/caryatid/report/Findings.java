@@ -2,6 +2,7 @@ package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.loadline.Finding;
+import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
@@ -13,10 +14,8 @@ import caryatid.uncertainty.Estimate;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -25,9 +24,6 @@ import java.util.stream.Stream;
 final class Findings {
   /** Coverage of every interval the report states. */
   static final double COVERAGE = 0.95;
-
-  private static final Set<Verdict> TOO_CLOSE =
-      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
 
   /** Leads to the sentence below the table. */
   private static final String TOO_NARROW = "\u00a0†";
@@ -90,7 +86,8 @@ final class Findings {
   /** What the table's short words and marks mean, as far as it has them. */
   Optional<String> explanation() {
     List<String> sentences = new ArrayList<>();
-    if (state.findings().stream().anyMatch(f -> TOO_CLOSE.contains(f.verdict()))) {
+    boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
+    if (tooClose && !KneeSafety.mayBend(state.remarks())) {
       sentences.add(wording.word("Findings.TOO_CLOSE"));
     }
     if (state.findings().stream().anyMatch(Findings::isTooNarrow)) {

@@ -128,6 +128,9 @@ public final class RecordText {
           series.landmark());
       series.measured().forEach(this::measured);
     }
+    if (all.stream().flatMap(s -> s.current().stream()).anyMatch(m -> m.verdict().tooClose())) {
+      lines.add("  " + wording.word("Findings.TOO_CLOSE"));
+    }
   }
 
   private void measured(OffsetSeries.Measured m) {

@@ -7,6 +7,7 @@ import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LineKind;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Withheld;
@@ -53,6 +54,7 @@ public final class ResultText {
     state.findings().forEach(this::finding);
     untargeted(state).forEach(this::offset);
     state.withheld().forEach(this::withheld);
+    tooClose(state);
     if (!said.isEmpty()) {
       lines.add("");
     }
@@ -117,6 +119,14 @@ public final class ResultText {
         offsets.uncertainty(finding.offset()),
         offsets.target(finding.target()),
         offsets.result(finding));
+  }
+
+  /** Where a knee may bend, the alignment is corrected first. */
+  private void tooClose(AlignmentState state) {
+    boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
+    if (tooClose && !KneeSafety.mayBend(state.remarks())) {
+      lines.add(wording.word("Findings.TOO_CLOSE"));
+    }
   }
 
   private void withheld(Withheld withheld) {

@@ -85,17 +85,14 @@ class LatestTest {
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(2.0, 3.0);
     assertThat(open())
         .containsExactly(
-            "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call:"
-                + " repeat before changing anything",
-            "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call:"
-                + " repeat before changing anything");
+            "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call",
+            "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call");
     bench("11:15", 4);
     assertThat(open())
         .contains(
-            "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call:"
-                + " repeat before changing anything; the alignment was changed since (entry 5)",
-            "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call:"
-                + " repeat before changing anything");
+            "sagittal, right, knee centre (entry 3, sandal): measured inside, too close to call;"
+                + " the alignment was changed since (entry 5)",
+            "sagittal, right, knee centre (entry 4, Boot): measured inside, too close to call");
   }
 
   private void shod(String time, String shoe, double mm) throws BadInput, StoreFailure {

@@ -97,22 +97,32 @@ public final class KneeSafety {
   }
 
   private void warn(Offset offset) {
-    double mm = offset.mm().value();
     double widthMm = offset.mm().expanded(COVERAGE);
-    Argument knee = Argument.term(side);
-    Argument line = Argument.term(offset.of());
+    past(side, offset.mm().value(), widthMm, Argument.term(offset.of())).ifPresent(warnings::add);
+  }
+
+  /**
+   * The warning of a vertical line past a prosthetic knee's axis; empty where it runs in front.
+   *
+   * @param side the knee's
+   * @param mm how far in front of the axis, mm
+   * @param halfWidthMm half-width of the 95 % interval, mm
+   * @param more what the remark holds besides, such as whose line it is
+   */
+  public static Optional<Remark> past(Side side, double mm, double halfWidthMm, Argument... more) {
+    List<Argument> arguments = new ArrayList<>(List.of(Argument.term(side)));
     if (mm < 0) {
-      warnings.add(
-          Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, knee, Argument.of(-mm, Unit.MM), line));
-    } else if (mm - widthMm < 0) {
-      warnings.add(
-          Remark.of(
-              LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
-              knee,
-              Argument.of(mm, Unit.MM),
-              Argument.of(widthMm, Unit.MM),
-              line));
+      arguments.add(Argument.of(-mm, Unit.MM));
+      arguments.addAll(List.of(more));
+      return Optional.of(new Remark(LoadLineRemark.LINE_BEHIND_KNEE, arguments));
     }
+    if (mm - halfWidthMm < 0) {
+      arguments.add(Argument.of(mm, Unit.MM));
+      arguments.add(Argument.of(halfWidthMm, Unit.MM));
+      arguments.addAll(List.of(more));
+      return Optional.of(new Remark(LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE, arguments));
+    }
+    return Optional.empty();
   }
 
   private void warnOfMeasured(Offset offset) {

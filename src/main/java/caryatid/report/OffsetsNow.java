@@ -3,7 +3,6 @@ package caryatid.report;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
 import caryatid.fitting.StandChange;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
@@ -12,24 +11,21 @@ import caryatid.report.Block.Table;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Where the load line runs now, against every target. */
 final class OffsetsNow {
-  private static final Set<Verdict> TOO_CLOSE =
-      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
-
   private final RecordView view;
+  private final boolean kneeMayBend;
   private final Wording wording;
 
-  OffsetsNow(RecordView view, Wording wording) {
+  OffsetsNow(RecordView view, boolean kneeMayBend, Wording wording) {
     this.view = view;
+    this.kneeMayBend = kneeMayBend;
     this.wording = wording;
   }
 
@@ -60,7 +56,7 @@ final class OffsetsNow {
   /** Below the table, its sources, and which of its stands were before the last change. */
   private List<Block> blocks(Table table) {
     List<Block> blocks = new ArrayList<>(List.of(table));
-    if (current().anyMatch(now -> TOO_CLOSE.contains(now.verdict()))) {
+    if (!kneeMayBend && current().anyMatch(now -> now.verdict().tooClose())) {
       blocks.add(new Prose(wording.word("Findings.TOO_CLOSE"), false));
     }
     String numbered =

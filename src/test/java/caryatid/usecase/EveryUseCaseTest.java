@@ -159,7 +159,7 @@ class EveryUseCaseTest {
     assertThat(RecordReport.write(records, CODE, WORDING, Paper.A4, pdf, files)).isEmpty();
     assertThat(new String(files.made(pdf.path()), "ISO-8859-1")).startsWith("%PDF-");
     Path zip = folder.resolve("K7-right.zip");
-    PackRecord.run(records, CODE, zip, new LocalFiles());
+    PackRecord.run(records, CODE, zip, WORDING, new LocalFiles());
     Records colleague = Records.in(folder.resolve("colleague"), CLOCK);
     assertThat(UnpackRecord.run(colleague, zip, "CD", new LocalFiles())).isEqualTo(CODE);
     EraseRecord.run(

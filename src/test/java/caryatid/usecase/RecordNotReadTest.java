@@ -52,6 +52,7 @@ class RecordNotReadTest {
             view.changes(),
             view.open(),
             view.remarks(),
+            view.warnings(),
             view.damage(),
             List.of(newer));
     assertThat(text(pdf(view))).contains("What a signature vouches for").doesNotContain(UNREAD);

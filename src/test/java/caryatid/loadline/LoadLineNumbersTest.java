@@ -227,9 +227,7 @@ class LoadLineNumbersTest {
   /** Behind by both lines, or on the axis by the vertical, which may be behind by 2.0 mm. */
   @Test
   void aMeasuredLineBehindTheKneeIsSaidUnlessTheVerticalIsBehindAsWell() {
-    assertThat(knee(-5))
-        .extracting(Remark::topic)
-        .containsExactly(LoadLineRemark.LINE_BEHIND_KNEE);
+    assertThat(knee(-5)).extracting(Remark::topic).containsExactly(LoadLineRemark.LINE_BEHIND_KNEE);
     assertThat(knee(0))
         .extracting(Remark::topic)
         .containsExactly(

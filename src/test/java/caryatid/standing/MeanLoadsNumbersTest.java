@@ -150,9 +150,9 @@ class MeanLoadsNumbersTest {
             bad ->
                 assertThat(Wording.in(Locale.ENGLISH).say(bad.problems().get(0)))
                     .isEqualTo(
-                        "made.csv: the left foot's centre of pressure lies 17.5\u00a0mm to the right"
-                            + " of the right foot's. Check which plate the stance gives to which"
-                            + " foot, and the axes in the plate description."));
+                        "made.csv: the left foot's centre of pressure lies 17.5\u00a0mm to the"
+                            + " right of the right foot's. Check which plate the stance gives to"
+                            + " which foot, and the axes in the plate description."));
   }
 
   /** One foot alone may stand on either side of the plate's middle. */

@@ -1,5 +1,7 @@
 package caryatid.usecase;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -104,7 +106,7 @@ class EveryUseCaseTest {
   void anExportIsInspectedAndAFirstDescriptionWritten() throws Exception {
     NamedBytes export = files.read(Path.of("sample-recordings/k7/barefoot-1.csv"));
     String draft =
-        new String(Inspect.draft(Inspect.run(export, Optional.empty()), WORDING), "UTF-8");
+        new String(Inspect.draft(Inspect.run(export, Optional.empty()), WORDING), UTF_8);
     assertThat(draft).startsWith("plate-description: 1\n");
     NamedBytes plate = files.read(Path.of("sample-recordings/k7/plate.yaml"));
     assertThat(Inspect.run(export, Optional.of(plate)).problems()).isEmpty();
@@ -143,7 +145,7 @@ class EveryUseCaseTest {
   void theNextSheetComesWithTheOnesItIsBasedOn() throws Exception {
     keepAStand();
     NextStand.of(records, CODE).write(Path.of("next/stand-2.yaml"), files);
-    assertThat(new String(files.made(Path.of("next/stand-2.yaml")), "UTF-8"))
+    assertThat(new String(files.made(Path.of("next/stand-2.yaml")), UTF_8))
         .startsWith("trial-sheet: 1\nbased-on: barefoot.yaml\n");
     assertThat(files.made(Path.of("next/barefoot.yaml")))
         .isEqualTo(files.read(Path.of("sample-recordings/k7/barefoot.yaml")).readAll());
@@ -157,7 +159,7 @@ class EveryUseCaseTest {
     assertThat(VerifyRecord.run(records, CODE)).isEqualTo(new VerifyRecord.Sound(1));
     Output pdf = new Output(Path.of("record.pdf"), false);
     assertThat(RecordReport.write(records, CODE, WORDING, Paper.A4, pdf, files)).isEmpty();
-    assertThat(new String(files.made(pdf.path()), "ISO-8859-1")).startsWith("%PDF-");
+    assertThat(new String(files.made(pdf.path()), ISO_8859_1)).startsWith("%PDF-");
     Path zip = folder.resolve("K7-right.zip");
     PackRecord.run(records, CODE, zip, WORDING, new LocalFiles());
     Records colleague = Records.in(folder.resolve("colleague"), CLOCK);

@@ -16,7 +16,9 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(run(out, err, args));
+    int code = run(out, err, args);
+    ClassArchive.reportRefused();
+    System.exit(code);
   }
 
   /**

@@ -17,7 +17,22 @@ import java.util.jar.Manifest;
  */
 record Checkout(Path home, Path tools, String path) {
   private static final String[] EVERYWHERE = {
-    "cp", "find", "grep", "head", "mkdir", "mv", "readlink", "rm", "sed", "sh", "sleep", "touch"
+    "cat",
+    "cksum",
+    "cp",
+    "find",
+    "grep",
+    "head",
+    "mkdir",
+    "mv",
+    "ps",
+    "readlink",
+    "rm",
+    "sed",
+    "sh",
+    "sleep",
+    "touch",
+    "wc"
   };
   private static final String MAVEN =
       """

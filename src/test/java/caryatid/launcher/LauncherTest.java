@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class LauncherTest {
   private static final String FIRST = "Building Caryatid, first use only, about a minute ...\n";
   private static final String AGAIN = "Building Caryatid again, its sources have changed ...\n";
+  private static final String DAMAGED =
+      "Building Caryatid again, its files were changed or damaged ...\n";
   private static final String WAITING = "Another start of Caryatid is building it; waiting ...\n";
 
   @TempDir private Path folder;
@@ -81,6 +85,58 @@ class LauncherTest {
     assertThat(Start.of(checkout)).isEqualTo(new Start(0, "echo \n", FIRST));
   }
 
+  @Test
+  void aLockWhoseProcessNumberIsAnothersByNowIsTakenAway() throws Exception {
+    Files.createDirectories(checkout.target("launcher.lock"));
+    String other = ProcessHandle.current().pid() + "\nThu Jan  1 00:00:00 1970\n";
+    Files.writeString(checkout.target("launcher.lock").resolve("holder"), other);
+    assertThat(Start.of(checkout)).isEqualTo(new Start(0, "echo \n", FIRST));
+  }
+
+  @Test
+  void aDamagedJarIsNoticedAndBuiltAgain() throws Exception {
+    Start.of(checkout);
+    byte[] jar = Files.readAllBytes(checkout.target("caryatid.jar"));
+    Files.write(checkout.target("caryatid.jar"), Arrays.copyOf(jar, jar.length / 2));
+    assertThat(Start.of(checkout, "x")).isEqualTo(new Start(0, "echo x\n", DAMAGED));
+    assertThat(Start.of(checkout, "x")).isEqualTo(new Start(0, "echo x\n", ""));
+  }
+
+  @Test
+  void afterACrashWhatWasBuiltIsChecked() throws Exception {
+    Start.of(checkout);
+    Path crashes = checkout.target(".caryatid/crashes");
+    Path crash = Files.writeString(crashes.resolve("crash-7.log"), "");
+    flipABitUnnoticed(checkout.target("caryatid.jar"));
+    assertThat(Start.of(checkout, "x"))
+        .isEqualTo(
+            new Start(
+                0,
+                "echo x\n",
+                "The last start of Caryatid crashed; what Java says of it is in "
+                    + crash
+                    + ". Checking what was built ...\n"
+                    + DAMAGED));
+    assertThat(Start.of(checkout, "x")).isEqualTo(new Start(0, "echo x\n", ""));
+  }
+
+  @Test
+  void whatJavaSaysOfACrashIsForItsOwnerAlone() throws Exception {
+    Start.of(checkout, "x");
+    assertThat(
+            PosixFilePermissions.toString(
+                Files.getPosixFilePermissions(checkout.target(".caryatid/crashes"))))
+        .isEqualTo("rwx------");
+  }
+
+  private static void flipABitUnnoticed(Path file) throws IOException {
+    FileTime time = Files.getLastModifiedTime(file);
+    byte[] bytes = Files.readAllBytes(file);
+    bytes[bytes.length / 2] ^= 4;
+    Files.write(file, bytes);
+    Files.setLastModifiedTime(file, time);
+  }
+
   /** Java 17 finds no class of ours in its archive where the folder's name has a space. */
   @Test
   void javaTakesItsClassesFromTheArchive() throws Exception {
@@ -106,6 +162,6 @@ class LauncherTest {
     Path moved = Files.move(checkout.home(), folder.resolve("moved"));
     Checkout there = new Checkout(moved, checkout.tools(), checkout.path());
     assertThat(Start.of(there, "x")).isEqualTo(new Start(0, "echo x\n", ""));
-    assertThat(Files.readString(there.target("start.jsa.key"))).endsWith(" " + moved + "\n");
+    assertThat(Files.readAllLines(there.target("start.jsa.key")).get(0)).endsWith(" " + moved);
   }
 }

@@ -1,5 +1,6 @@
 package caryatid.alignment;
 
+import caryatid.loadline.LineKind;
 import caryatid.loadline.Offset;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
@@ -111,7 +112,8 @@ final class Repeats {
 
   private Contribution repeat(double u, double degrees) {
     Offset first = offsets.get(0);
-    String of = first.of() + " " + first.plane() + " " + first.kind();
+    String kind = first.kind() == LineKind.VERTICAL ? "VERTICAL" : "MEASURED_FORCE";
+    String of = first.of().lastPart() + " " + first.plane().lastPart() + " " + kind;
     return new Contribution(new Source(Cause.REPEATABILITY, of), u, 1, degrees);
   }
 

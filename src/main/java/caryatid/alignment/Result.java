@@ -1,25 +1,25 @@
 package caryatid.alignment;
 
-import java.util.List;
-
 /**
- * Everything that was found.
+ * Everything that was found in one alignment state. Several states are a list of results.
  *
- * @param version of the result's form; raised when its meaning changes
+ * @param method number of the method by which it was found, from 1
  * @param program name and version of the program that made it
- * @param states in the order they were measured, at least one
+ * @param state what was found
  */
-public record Result(int version, String program, List<AlignmentState> states) {
-  /** The version this program writes. */
-  public static final int VERSION = 1;
+public record Result(int method, String program, AlignmentState state) {
+  /**
+   * The number of this program's method: raised with every change after which the same files give
+   * other numbers or other remarks. What an older method found stands.
+   */
+  public static final int METHOD = 1;
 
   /**
-   * @throws IllegalArgumentException if there is no state
+   * @throws IllegalArgumentException if the method's number is below 1
    */
   public Result {
-    if (states.isEmpty()) {
-      throw new IllegalArgumentException("a result without a state");
+    if (method < 1) {
+      throw new IllegalArgumentException("method: " + method);
     }
-    states = List.copyOf(states);
   }
 }

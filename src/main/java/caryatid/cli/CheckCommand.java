@@ -13,6 +13,7 @@ import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.Recheck;
+import caryatid.usecase.Rechecked;
 import caryatid.usecase.StandReport;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
@@ -106,15 +107,22 @@ final class CheckCommand implements Callable<Integer> {
 
   private int checkAgain(PrintWriter out) throws BadInput {
     String name = trial.first().toString();
-    Recheck.Outcome outcome =
-        Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
     Wording wording = Wording.in(language.locale());
-    if (!outcome.differences().isEmpty()) {
-      throw new BadInput(
-          outcome.differences().stream().limit(MOST).map(d -> different(name, d)).toList());
+    Rechecked outcome = Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
+    if (outcome instanceof Rechecked.Newer newer) {
+      throw new BadInput(newer.problem());
     }
-    ResultText.lines(outcome.result(), wording).forEach(out::println);
-    out.println(wording.fill("cli.reproduced", Argument.text(outcome.madeBy())));
+    if (outcome instanceof Rechecked.Altered altered) {
+      throw new BadInput(
+          altered.differences().stream().limit(MOST).map(d -> different(name, d)).toList());
+    }
+    if (outcome instanceof Rechecked.Older older) {
+      OlderText.lines(older, wording).forEach(out::println);
+    } else if (outcome instanceof Rechecked.Reproduced reproduced) {
+      ResultText.lines(reproduced.result(), wording).forEach(out::println);
+      String madeBy = reproduced.madeBy();
+      out.println(wording.fill("cli.reproduced", Argument.text(madeBy)));
+    }
     return 0;
   }
 

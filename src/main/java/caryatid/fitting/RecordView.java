@@ -133,6 +133,13 @@ public record RecordView(
         unread);
   }
 
+  /** The same view with more remarks. */
+  public RecordView withRemarks(List<Remark> more) {
+    List<Remark> all = Stream.concat(remarks.stream(), more.stream()).toList();
+    return new RecordView(
+        code, headDigest, newest, timeline, valid, offsets, changes, open, all, damage);
+  }
+
   private static List<OffsetSeries> series(FittingRecord record) {
     Map<OffsetSeries.Key, OffsetSeries> all = new LinkedHashMap<>();
     for (Entry entry : record.valid()) {

@@ -7,7 +7,13 @@ import caryatid.remark.Weight;
 public enum Archived implements Topic {
   /** Arguments: what the reader of JSON found. */
   NOT_JSON("Archived.NOT_JSON"),
-  /** Arguments: version found, version known. */
+  /** Whatever is not known of it, a newer version of the program wrote it. */
+  NEWER_VERSION("Archived.NEWER_VERSION"),
+  /** Of a record's entry. Arguments: the entry. */
+  ENTRY_NEWER("Archived.ENTRY_NEWER"),
+  /** Of a record's entry. Arguments: the entry. */
+  ENTRY_UNREADABLE("Archived.ENTRY_UNREADABLE"),
+  /** Neither known nor newer. Arguments: version found, highest version known. */
   OTHER_VERSION("Archived.OTHER_VERSION"),
   /** Arguments: where in the result, the key. */
   UNKNOWN_KEY("Archived.UNKNOWN_KEY"),

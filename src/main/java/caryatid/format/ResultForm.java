@@ -1,32 +1,51 @@
 package caryatid.format;
 
+import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import java.io.IOException;
+import java.util.List;
 
-/** A result's own members. */
+/** A result's own members, with a reader for each version that was ever written. */
 final class ResultForm {
-  private static final int VERSION = 1;
-  private static final String KEY = "version";
+  static final int VERSION = 2;
+  static final String KEY = "version";
 
   private ResultForm() {}
 
   static void write(Result result, ObjectOut out) throws IOException {
     out.whole(KEY, VERSION)
+        .whole("method", result.method())
         .text("program", result.program())
-        .list("states", result.states(), StateForm::write);
+        .object("state", result.state(), StateForm::write);
   }
 
   /**
    * Reads a result.
    *
-   * @throws Misread if it is of another version, or not as that version is written
+   * @throws Misread if it is of no version this program knows, or not as that version is written
    */
   static Result read(ObjectIn in) {
     int version = in.whole(KEY);
-    if (version != VERSION) {
-      throw new Misread(
-          Archived.OTHER_VERSION, Integer.toString(version), Integer.toString(VERSION));
+    return switch (version) {
+      case 1 -> readFirst(in);
+      case VERSION -> readSecond(in);
+      default ->
+          throw new Misread(
+              Archived.OTHER_VERSION, Integer.toString(version), Integer.toString(VERSION));
+    };
+  }
+
+  private static Result readSecond(ObjectIn in) {
+    return new Result(in.whole("method"), in.text("program"), in.object("state", StateForm::read));
+  }
+
+  /** Version 1 knew no method, which was the first, and listed its state. */
+  private static Result readFirst(ObjectIn in) {
+    String program = in.text("program");
+    List<AlignmentState> states = in.list("states", StateForm::read);
+    if (states.size() != 1) {
+      throw new IllegalArgumentException(states.size() + " states; one result holds one");
     }
-    return new Result(version, in.text("program"), in.list("states", StateForm::read));
+    return new Result(1, program, states.get(0));
   }
 }

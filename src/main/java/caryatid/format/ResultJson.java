@@ -14,6 +14,8 @@ public final class ResultJson {
   /** The name of a result's file; also where problems are said to be. */
   public static final String FILE_NAME = "result.json";
 
+  private static final String AT = "result";
+
   private ResultJson() {}
 
   /** A result as UTF-8 JSON, indented, with a line end at its end. */
@@ -21,18 +23,42 @@ public final class ResultJson {
     return JsonText.write(result, ResultForm::write);
   }
 
+  /** Reads a file that should hold a result. */
+  public static ResultFile open(byte[] json) {
+    try {
+      JsonValue value = JsonText.read(json);
+      return isNewer(value)
+          ? new ResultFile.Newer(Problem.at(Place.of(FILE_NAME), Archived.NEWER_VERSION))
+          : new ResultFile.Read(ObjectIn.read(value, AT, ResultForm::read));
+    } catch (Misread e) {
+      return new ResultFile.Unreadable(
+          Problem.at(Place.of(FILE_NAME), e.topic(), e.arguments().toArray(Argument[]::new)));
+    }
+  }
+
+  /** Whatever else a newer version may have changed, its number is where it always was. */
+  private static boolean isNewer(JsonValue value) {
+    return value instanceof JsonValue.Group group
+        && group.members().get(ResultForm.KEY) instanceof JsonValue.Number version
+        && version.written().matches("[1-9]\\d*")
+        && (version.written().length() > 9
+            || Integer.parseInt(version.written()) > ResultForm.VERSION);
+  }
+
   /**
    * Reads a result.
    *
-   * @throws BadInput if the bytes are not a result of the version this program writes; unknown,
+   * @throws BadInput if the bytes are not a result of a version this program knows; unknown,
    *     doubled and missing keys are refused
    */
   public static Result read(byte[] json) throws BadInput {
-    try {
-      return ObjectIn.read(JsonText.read(json), "result", ResultForm::read);
-    } catch (Misread e) {
-      throw new BadInput(
-          Problem.at(Place.of(FILE_NAME), e.topic(), e.arguments().toArray(Argument[]::new)));
+    ResultFile file = open(json);
+    if (file instanceof ResultFile.Read read) {
+      return read.result();
     }
+    throw new BadInput(
+        file instanceof ResultFile.Newer newer
+            ? newer.problem()
+            : ((ResultFile.Unreadable) file).problem());
   }
 }

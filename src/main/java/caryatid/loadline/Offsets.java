@@ -63,7 +63,7 @@ final class Offsets {
     Estimate point = new Estimate(mark.mm(), mark.doubts());
     return cop(load, plane)
         .plus(-1, point)
-        .with(known(Cause.LEVEL, plane.name(), doubts.levelRad(), landmark.heightMm()))
+        .with(known(Cause.LEVEL, plane.lastPart(), doubts.levelRad(), landmark.heightMm()))
         .with(known(Cause.YAW, "", doubts.yawRad(), yawLever(load, landmark, plane)))
         .with(movement(load, landmark, plane))
         .times(sign);
@@ -85,7 +85,8 @@ final class Offsets {
    * source is that moment, in standard deviations of the swing.
    */
   private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
-    String of = landmark.side() + " " + landmark.name() + " " + plane;
+    String of =
+        landmark.side().lastPart() + " " + landmark.name() + " " + plane.lastPart();
     Swing swing = Swing.of(standing, load.of(), plane);
     double mm = swing.sdMm() * landmark.heightMm() / doubts.pendulumMm();
     return new Contribution(

@@ -8,4 +8,9 @@ public interface Coded {
 
   /** The code, for example {@code Plane.SAGITTAL}; never changed once it was written. */
   String code();
+
+  /** The code's last part, for example {@code SAGITTAL}: as lasting as the code. */
+  default String lastPart() {
+    return code().substring(code().lastIndexOf('.') + 1);
+  }
 }

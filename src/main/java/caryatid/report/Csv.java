@@ -3,6 +3,7 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.format.Digits;
+import caryatid.format.WrittenWords;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
 import caryatid.uncertainty.Estimate;
@@ -37,17 +38,17 @@ public final class Csv {
           "verdict",
           "source");
 
+  /** A result holds one state; the column stays for whoever reads it. */
+  private static final String ONLY_STATE = "1";
+
   private Csv() {}
 
   /** All findings of a result, UTF-8. */
   public static byte[] of(Result result) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(HEADER);
-    for (int i = 0; i < result.states().size(); i++) {
-      AlignmentState state = result.states().get(i);
-      for (Finding finding : state.findings()) {
-        rows.add(row(i + 1, state, finding));
-      }
+    for (Finding finding : result.state().findings()) {
+      rows.add(row(result.state(), finding));
     }
     return rows.stream()
         .map(row -> row.stream().map(Csv::quoted).collect(Collectors.joining(",", "", "\r\n")))
@@ -55,18 +56,18 @@ public final class Csv {
         .getBytes(StandardCharsets.UTF_8);
   }
 
-  private static List<String> row(int number, AlignmentState state, Finding finding) {
+  private static List<String> row(AlignmentState state, Finding finding) {
     var trial = state.stands().get(0).trial();
     Estimate mm = finding.offset().mm();
     Target target = finding.target();
     return List.of(
-        Integer.toString(number),
+        ONLY_STATE,
         text(trial.wearer()),
         trial.at().toString(),
-        Spelling.of(finding.offset().plane()),
-        Spelling.of(finding.offset().side()),
+        WrittenWords.plane(finding.offset().plane()),
+        WrittenWords.side(finding.offset().side()),
         text(finding.offset().landmark()),
-        Spelling.of(finding.offset().of()),
+        WrittenWords.line(finding.offset().of()),
         Digits.of(mm.value()),
         Digits.of(mm.standardUncertainty()),
         Double.isInfinite(mm.degreesOfFreedom()) ? "" : Digits.of(mm.degreesOfFreedom()),
@@ -75,7 +76,7 @@ public final class Csv {
         Digits.of(target.lowestMm()),
         Digits.of(target.highestMm()),
         Digits.of(finding.probabilityWithin()),
-        Spelling.of(finding.verdict()),
+        WrittenWords.verdict(finding.verdict()),
         text(target.source()));
   }
 

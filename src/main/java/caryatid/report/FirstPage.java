@@ -37,12 +37,10 @@ final class FirstPage {
   private static final double MOST_MM = 114;
 
   private final AlignmentState state;
-  private final Optional<AlignmentState> before;
   private final Wording wording;
 
-  FirstPage(AlignmentState state, Optional<AlignmentState> before, Wording wording) {
+  FirstPage(AlignmentState state, Wording wording) {
     this.state = state;
-    this.before = before;
     this.wording = wording;
   }
 
@@ -105,7 +103,9 @@ final class FirstPage {
   private List<Drawing> drawings(Side side, double widthMm, double heightMm) {
     double width = (widthMm - GAP_MM) / 2;
     return Stream.of(Plane.values())
-        .map(plane -> LegDrawing.plan(state, before, plane, side, wording, width, heightMm))
+        .map(
+            plane ->
+                LegDrawing.plan(state, Optional.empty(), plane, side, wording, width, heightMm))
         .toList();
   }
 

@@ -3,6 +3,7 @@ package caryatid.report;
 import caryatid.fitting.RecordView;
 import caryatid.remark.Argument;
 import caryatid.wording.Wording;
+import java.util.OptionalInt;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,7 +27,7 @@ public final class FittingReport {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       new PdfArchive(document, content.title(), wording.locale(), newest(story.view()))
-          .describe(program);
+          .describe(program, OptionalInt.empty());
       PdfFonts fonts = new PdfFonts(document);
       Tags tags = new Tags(document);
       try (PdfPen pen = new PdfPen(document, fonts, tags, paper)) {

@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
+import java.util.OptionalInt;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.LinkedHashMap;
@@ -47,7 +48,12 @@ final class PdfArchive {
     this.at = at;
   }
 
-  void describe(String program) throws IOException {
+  /**
+   * Says what the document is.
+   *
+   * @param layout number of the page's layout, where it has one
+   */
+  void describe(String program, OptionalInt layout) throws IOException {
     document.setVersion(PDF_VERSION);
     document.setDocumentId(at.toEpochSecond());
     PDDocumentInformation information = document.getDocumentInformation();
@@ -73,7 +79,7 @@ final class PdfArchive {
   }
 
   private void metadata(PDDocumentCatalog catalog, String program) throws IOException {
-    String xmp = Xmp.of(title, language.toLanguageTag(), program, at);
+    String xmp = Xmp.of(title, language.toLanguageTag(), program, layout, at);
     PDMetadata metadata =
         new PDMetadata(document, new ByteArrayInputStream(xmp.getBytes(StandardCharsets.UTF_8)));
     catalog.setMetadata(metadata);
@@ -120,7 +126,7 @@ final class PdfArchive {
     PDComplexFileSpecification specification = new PDComplexFileSpecification();
     specification.setFile(file.name());
     specification.setFileUnicode(file.name());
-    specification.setFileDescription(file.role().name());
+    specification.setFileDescription(file.role().lastPart());
     specification.setEmbeddedFile(embedded);
     specification.setEmbeddedFileUnicode(embedded);
     specification

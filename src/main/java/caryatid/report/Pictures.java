@@ -4,12 +4,12 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.chart.Drawing;
 import caryatid.chart.LegDrawing;
+import caryatid.format.WrittenWords;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,9 +21,7 @@ public final class Pictures {
 
   private Pictures() {}
 
-  /**
-   * Each drawing of the last state as SVG (UTF-8), by its name, for example {@code left-sagittal}.
-   */
+  /** Each drawing as SVG (UTF-8), by its name, for example {@code left-sagittal}. */
   public static Map<String, byte[]> svg(Result result, Wording wording) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     drawings(result, wording)
@@ -31,7 +29,7 @@ public final class Pictures {
     return files;
   }
 
-  /** Each drawing of the last state as PNG, 200 dots an inch, by its name. */
+  /** Each drawing as PNG, 200 dots an inch, by its name. */
   public static Map<String, byte[]> png(Result result, Wording wording) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     drawings(result, wording).forEach((name, d) -> files.put(name, Png.of(d, DOTS_PER_INCH)));
@@ -39,16 +37,13 @@ public final class Pictures {
   }
 
   private static Map<String, Drawing> drawings(Result result, Wording wording) {
-    List<AlignmentState> states = result.states();
-    AlignmentState last = states.get(states.size() - 1);
-    Optional<AlignmentState> before =
-        states.size() > 1 ? Optional.of(states.get(states.size() - 2)) : Optional.empty();
+    AlignmentState state = result.state();
     Map<String, Drawing> drawings = new LinkedHashMap<>();
-    for (Side side : last.stands().get(0).trial().side().sides()) {
+    for (Side side : state.stands().get(0).trial().side().sides()) {
       for (Plane plane : Plane.values()) {
         drawings.put(
-            Spelling.of(side) + "-" + Spelling.of(plane),
-            LegDrawing.plan(last, before, plane, side, wording, WIDTH_MM, HEIGHT_MM));
+            WrittenWords.side(side) + "-" + WrittenWords.plane(plane),
+            LegDrawing.plan(state, Optional.empty(), plane, side, wording, WIDTH_MM, HEIGHT_MM));
       }
     }
     return drawings;

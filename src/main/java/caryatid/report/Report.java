@@ -9,21 +9,25 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report to be attached to a fitting record. */
 public final class Report {
+  /**
+   * The number of the page's layout: raised with every change after which the same result gives
+   * other words or another arrangement.
+   */
+  public static final int LAYOUT = 1;
+
   private Report() {}
 
   /**
    * A result as a PDF. The same input gives the same bytes; the document is dated with the stand's
    * time.
    *
-   * @param result what was found; the report is of its last state, compared with the one before
-   * @param recordings those of the last state's stands, in their order; empty when they are not at
-   *     hand
+   * @param result what was found
+   * @param recordings those of its stands, in their order; empty when they are not at hand
    * @param attachments kept inside
    */
   public static byte[] pdf(
@@ -35,11 +39,11 @@ public final class Report {
     Content content = content(result, recordings, wording);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
-      AlignmentState last = last(result);
+      AlignmentState last = result.state();
       PdfArchive archive =
           new PdfArchive(
               document, content.title(), wording.locale(), last.stands().get(0).trial().at());
-      archive.describe(result.program());
+      archive.describe(result.program(), OptionalInt.of(LAYOUT));
       archive.attach(attachments);
       PdfFonts fonts = new PdfFonts(document);
       write(document, fonts, content, paper, wording);
@@ -68,22 +72,13 @@ public final class Report {
   }
 
   static Content content(Result result, List<Recording> recordings, Wording wording) {
-    AlignmentState state = last(result);
-    FirstPage first = new FirstPage(state, before(result), wording);
+    AlignmentState state = result.state();
+    FirstPage first = new FirstPage(state, wording);
     SecondPage second = new SecondPage(result, state, recordings, wording);
     List<List<Block>> pages =
         Stream.of(first.blocks(), second.blocks(), second.further())
             .filter(blocks -> !blocks.isEmpty())
             .toList();
     return new Content(first.title(), pages);
-  }
-
-  private static Optional<AlignmentState> before(Result result) {
-    int count = result.states().size();
-    return count > 1 ? Optional.of(result.states().get(count - 2)) : Optional.empty();
-  }
-
-  private static AlignmentState last(Result result) {
-    return result.states().get(result.states().size() - 1);
   }
 }

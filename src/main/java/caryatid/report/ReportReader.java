@@ -76,6 +76,6 @@ public final class ReportReader {
   }
 
   private static Optional<Role> role(String description) {
-    return Stream.of(Role.values()).filter(role -> role.name().equals(description)).findFirst();
+    return Stream.of(Role.values()).filter(role -> role.lastPart().equals(description)).findFirst();
   }
 }

@@ -12,26 +12,21 @@ import java.util.TreeSet;
 /**
  * A value in which two results differ.
  *
- * @param path where it stands, for example {@code states[0].findings[1].verdict}
+ * @param path where it stands, for example {@code state.findings[1].verdict}
  * @param before how it was, as JSON; {@code nothing} where it was not there
  * @param now how it is, as JSON; {@code nothing} where it is not there
  */
 public record ResultDifference(String path, String before, String now) {
-  /** Numbers of another program version that differ relatively by no more are taken as equal. */
-  public static final double TOLERANCE = 1e-9;
-
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
-  private static final String NOTHING = "nothing";
 
-  /**
-   * The values in which two results, as JSON, differ.
-   *
-   * @param tolerance relative difference of numbers that is let pass, not negative; 0 for none
-   */
-  public static List<ResultDifference> between(byte[] before, byte[] now, double tolerance) {
+  /** Where one of the two has no value. */
+  public static final String NOTHING = "nothing";
+
+  /** The values in which two results, as JSON, differ; numbers to the last digit. */
+  public static List<ResultDifference> between(byte[] before, byte[] now) {
     List<ResultDifference> found = new ArrayList<>();
     try {
-      compare("", MAPPER.readTree(before), MAPPER.readTree(now), tolerance, found);
+      compare("", MAPPER.readTree(before), MAPPER.readTree(now), found);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -39,17 +34,17 @@ public record ResultDifference(String path, String before, String now) {
   }
 
   private static void compare(
-      String path, JsonNode before, JsonNode now, double tolerance, List<ResultDifference> found) {
+      String path, JsonNode before, JsonNode now, List<ResultDifference> found) {
     if (before.isObject() && now.isObject()) {
       for (String key : keys(before, now)) {
         String inner = path.isEmpty() ? key : path + "." + key;
-        compare(inner, before.path(key), now.path(key), tolerance, found);
+        compare(inner, before.path(key), now.path(key), found);
       }
     } else if (before.isArray() && now.isArray()) {
       for (int i = 0; i < Math.max(before.size(), now.size()); i++) {
-        compare(path + "[" + i + "]", before.path(i), now.path(i), tolerance, found);
+        compare(path + "[" + i + "]", before.path(i), now.path(i), found);
       }
-    } else if (!same(before, now, tolerance)) {
+    } else if (!same(before, now)) {
       found.add(new ResultDifference(path, text(before), text(now)));
     }
   }
@@ -61,13 +56,11 @@ public record ResultDifference(String path, String before, String now) {
     return keys;
   }
 
-  private static boolean same(JsonNode before, JsonNode now, double tolerance) {
-    if (!before.isNumber() || !now.isNumber()) {
-      return before.equals(now);
-    }
-    double a = before.doubleValue();
-    double b = now.doubleValue();
-    return a == b || Math.abs(a - b) <= tolerance * Math.max(Math.abs(a), Math.abs(b));
+  /** 1 and 1.0 are the same number. */
+  private static boolean same(JsonNode before, JsonNode now) {
+    return before.isNumber() && now.isNumber()
+        ? before.doubleValue() == now.doubleValue()
+        : before.equals(now);
   }
 
   private static String text(JsonNode node) {

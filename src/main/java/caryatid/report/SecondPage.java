@@ -111,7 +111,14 @@ final class SecondPage {
 
   private List<Fact> origin() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact(wording.word("SecondPage.PROGRAM"), result.program()));
+    facts.add(
+        new Fact(
+            wording.word("SecondPage.PROGRAM"),
+            wording.fill(
+                "SecondPage.NUMBERS",
+                Argument.text(result.program()),
+                Argument.count(result.method()),
+                Argument.count(Report.LAYOUT))));
     Stand first = state.stands().get(0);
     state.stands().forEach(stand -> facts.add(file("RECORDING", stand.recording())));
     facts.add(file("SHEET", first.sheet()));

@@ -2,6 +2,7 @@ package caryatid.report;
 
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.OptionalInt;
 
 /** A document's metadata (XMP, ISO 16684-1), with the declarations PDF/A asks for. */
 final class Xmp {
@@ -32,7 +33,7 @@ final class Xmp {
         <rdf:Description rdf:about="" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
          <pdfuaid:part>1</pdfuaid:part>
         </rdf:Description>
-        <rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
+        %6$s<rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
           xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#"
           xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
          <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
@@ -45,18 +46,42 @@ final class Xmp {
            <pdfaProperty:category>internal</pdfaProperty:category>
            <pdfaProperty:description>Part of ISO 14289 to which the document conforms</pdfaProperty:description>
           </rdf:li></rdf:Seq></pdfaSchema:property>
-         </rdf:li></rdf:Bag></pdfaExtension:schemas>
+         </rdf:li>%7$s</rdf:Bag></pdfaExtension:schemas>
         </rdf:Description>
        </rdf:RDF>
       </x:xmpmeta>
       <?xpacket end="w"?>
       """;
 
+  private static final String LAYOUT =
+      """
+      <rdf:Description rdf:about="" xmlns:caryatid="urn:caryatid:page:">
+         <caryatid:layout>%1$d</caryatid:layout>
+        </rdf:Description>
+        """;
+
+  private static final String LAYOUT_SCHEMA =
+      """
+      <rdf:li rdf:parseType="Resource">
+          <pdfaSchema:schema>Page of a load line report</pdfaSchema:schema>
+          <pdfaSchema:namespaceURI>urn:caryatid:page:</pdfaSchema:namespaceURI>
+          <pdfaSchema:prefix>caryatid</pdfaSchema:prefix>
+          <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+           <pdfaProperty:name>layout</pdfaProperty:name>
+           <pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+           <pdfaProperty:category>internal</pdfaProperty:category>
+           <pdfaProperty:description>Number of the page's layout</pdfaProperty:description>
+          </rdf:li></rdf:Seq></pdfaSchema:property>
+         </rdf:li>""";
+
   private Xmp() {}
 
-  static String of(String title, String language, String program, OffsetDateTime at) {
+  static String of(
+      String title, String language, String program, OptionalInt layout, OffsetDateTime at) {
     String time = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.withNano(0));
     return PACKET.formatted(
-        Markup.escape(title), Markup.escape(language), Markup.escape(program), time, PRODUCER);
+        Markup.escape(title), Markup.escape(language), Markup.escape(program), time, PRODUCER,
+        layout.isPresent() ? LAYOUT.formatted(layout.getAsInt()) : "",
+        layout.isPresent() ? LAYOUT_SCHEMA : "");
   }
 }

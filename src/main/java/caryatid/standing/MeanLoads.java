@@ -120,7 +120,7 @@ final class MeanLoads {
     for (int i = 0; i < upper.length; i++) {
       residuals[i] = (upper[i] - ratio * lower[i]) / meanLower;
     }
-    Source source = new Source(Cause.SWAY, of.name() + " " + what);
+    Source source = new Source(Cause.SWAY, of.lastPart() + " " + what);
     return new Estimate(ratio, List.of(LongRunError.of(source, residuals)));
   }
 

@@ -43,9 +43,7 @@ public final class Check {
     Distinct.check(inputs, recordings, beside.used());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts());
     return new Checked(
-        new Result(Result.VERSION, Program.NAME, List.of(state)),
-        List.copyOf(recordings),
-        beside.used());
+        new Result(Result.METHOD, Program.NAME, state), List.copyOf(recordings), beside.used());
   }
 
   /**

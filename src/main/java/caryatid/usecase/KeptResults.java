@@ -6,9 +6,13 @@ import caryatid.entry.KeptFile;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordView;
 import caryatid.fitting.StandWarnings;
+import caryatid.format.Archived;
+import caryatid.format.ResultFile;
+import caryatid.format.ResultJson;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
-import caryatid.format.ResultJson;
+import caryatid.remark.Remark;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -23,23 +27,47 @@ final class KeptResults {
   /**
    * What was found in stands, by the number of their entry, as far as it can be read.
    *
-   * @param damage where what cannot be read is added
+   * @param damage where files that are not what was added are told
+   * @param unread where results that are as they were added, but cannot be read, are told
    */
   static Map<Integer, AlignmentState> of(
-      FittingRecord record, List<Entry> entries, Collection<Problem> damage) {
+      FittingRecord record,
+      List<Entry> entries,
+      Collection<Problem> damage,
+      Collection<Remark> unread) {
     Map<Integer, AlignmentState> states = new LinkedHashMap<>();
     for (Entry entry : entries) {
-      Optional<KeptFile> result = entry.file(KeptFile.Role.RESULT);
-      if (result.isPresent()) {
-        try {
-          List<AlignmentState> found = ResultJson.read(record.bytes(entry, result.get())).states();
-          states.put(entry.number(), found.get(found.size() - 1));
-        } catch (BadInput e) {
-          damage.addAll(e.problems());
-        }
+      try {
+        Optional<ResultFile> file = file(record, entry);
+        file.ifPresent(each -> sort(entry, each, states, unread));
+      } catch (BadInput e) {
+        damage.addAll(e.problems());
       }
     }
     return states;
+  }
+
+  private static Optional<ResultFile> file(FittingRecord record, Entry entry) throws BadInput {
+    Optional<KeptFile> kept = entry.file(KeptFile.Role.RESULT);
+    return kept.isEmpty()
+        ? Optional.empty()
+        : Optional.of(ResultJson.open(record.bytes(entry, kept.get())));
+  }
+
+  private static void sort(
+      Entry entry,
+      ResultFile file,
+      Map<Integer, AlignmentState> states,
+      Collection<Remark> unread) {
+    if (file instanceof ResultFile.Read read) {
+      states.put(entry.number(), read.result().state());
+    } else {
+      boolean newer = file instanceof ResultFile.Newer;
+      unread.add(
+          Remark.of(
+              newer ? Archived.ENTRY_NEWER : Archived.ENTRY_UNREADABLE,
+              Argument.count(entry.number())));
+    }
   }
 
   /**
@@ -48,6 +76,6 @@ final class KeptResults {
    */
   static RecordView view(FittingRecord record) {
     List<Entry> latest = StandWarnings.latest(record.valid());
-    return RecordView.of(record).withResults(of(record, latest, new ArrayList<>()));
+    return RecordView.of(record).withResults(of(record, latest, new ArrayList<>(), new ArrayList<>()));
   }
 }

@@ -1,97 +1,75 @@
 package caryatid.usecase;
 
 import caryatid.alignment.Result;
-import caryatid.alignment.Stand;
+import caryatid.format.Archived;
+import caryatid.format.ResultFile;
 import caryatid.format.ResultJson;
-import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
-import caryatid.report.Attachments;
-import caryatid.report.Attachments.Attached;
-import caryatid.report.Attachments.Role;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.report.ReportReader;
 import caryatid.report.ResultDifference;
-import caryatid.standing.QuietStretch;
-import caryatid.standing.Stretch;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** Computes a report again from the files inside it. */
 public final class Recheck {
   private Recheck() {}
 
   /**
-   * What came of it.
-   *
-   * @param result the result as computed now
-   * @param madeBy name and version of the program that made the report
-   * @param differences what differs from the result inside the report; none when it is reproduced
-   */
-  public record Outcome(Result result, String madeBy, List<ResultDifference> differences) {
-    public Outcome {
-      differences = List.copyOf(differences);
-    }
-  }
-
-  /**
-   * Computes a report again. With the version that made it, the result must be the same to the last
-   * digit; with another, numbers may differ relatively by {@value ResultDifference#TOLERANCE}.
+   * Computes a report again. The method that made it must give the same result to the last digit;
+   * what an older method found stands, if the files inside are those it was found in.
    *
    * @param name the report's name, for problems
-   * @throws BadInput if the report is none, or a file inside it cannot be used
+   * @throws BadInput if the report is none, its result cannot be read, or a file inside it cannot
+   *     be used although its own method took it
    */
-  public static Outcome run(String name, byte[] pdf) throws BadInput {
-    Attachments inside = ReportReader.read(name, pdf);
-    byte[] before = only(inside, Role.RESULT).bytes();
-    Result kept = ResultJson.read(before);
-    Result result = Check.run(inputs(inside, kept)).result();
-    boolean sameProgram = kept.program().equals(result.program());
-    Result comparable = new Result(result.version(), kept.program(), result.states());
-    List<ResultDifference> differences =
-        ResultDifference.between(
-            before, ResultJson.write(comparable), sameProgram ? 0 : ResultDifference.TOLERANCE);
-    return new Outcome(result, kept.program(), differences);
+  public static Rechecked run(String name, byte[] pdf) throws BadInput {
+    return run(name, pdf, Result.METHOD);
   }
 
-  private static Inputs inputs(Attachments inside, Result kept) {
-    return new Inputs(
-        all(inside, Role.RECORDING).toList(),
-        bytes(only(inside, Role.TRIAL_SHEET)),
-        all(inside, Role.PLATE_DESCRIPTION).findFirst(),
-        beside(inside),
-        byHand(kept));
-  }
-
-  private static Function<String, Optional<NamedBytes>> beside(Attachments inside) {
-    return sheet -> all(inside, Role.OTHER_SHEET).filter(f -> f.name().equals(sheet)).findFirst();
-  }
-
-  private static Optional<Stretch> byHand(Result kept) {
-    List<QuietStretch> set =
-        kept.states().stream()
-            .flatMap(state -> state.stands().stream())
-            .map(Stand::standing)
-            .map(standing -> standing.stretch())
-            .filter(QuietStretch::byHand)
-            .toList();
-    if (set.isEmpty()) {
-      return Optional.empty();
+  /** The same, by a program whose method has another number. */
+  static Rechecked run(String name, byte[] pdf, int method) throws BadInput {
+    Inside inside = new Inside(ReportReader.read(name, pdf));
+    ResultFile file = ResultJson.open(inside.result());
+    if (file instanceof ResultFile.Newer newer) {
+      return new Rechecked.Newer(newer.problem().in(name));
     }
-    double fromS = set.stream().mapToDouble(QuietStretch::fromS).min().orElseThrow();
-    double toS = set.stream().mapToDouble(QuietStretch::toS).max().orElseThrow();
-    return Optional.of(new Stretch(fromS, toS));
+    if (file instanceof ResultFile.Unreadable unreadable) {
+      throw new BadInput(unreadable.problem());
+    }
+    return recheck(name, inside, ((ResultFile.Read) file).result(), method);
   }
 
-  private static Attached only(Attachments inside, Role role) {
-    return inside.files().stream().filter(f -> f.role() == role).findFirst().orElseThrow();
+  private static Rechecked recheck(String name, Inside inside, Result kept, int method)
+      throws BadInput {
+    if (kept.method() > method) {
+      return new Rechecked.Newer(Problem.at(Place.of(name), Archived.NEWER_VERSION));
+    }
+    return kept.method() < method ? older(inside, kept) : same(inside, kept);
   }
 
-  private static Stream<NamedBytes> all(Attachments inside, Role role) {
-    return inside.files().stream().filter(file -> file.role() == role).map(Recheck::bytes);
+  private static Rechecked same(Inside inside, Result kept) throws BadInput {
+    Result result = Check.run(inside.inputs(kept)).result();
+    Result comparable = new Result(result.method(), kept.program(), result.state());
+    List<ResultDifference> differences =
+        ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
+    return differences.isEmpty()
+        ? new Rechecked.Reproduced(result, kept.program())
+        : new Rechecked.Altered(differences);
   }
 
-  private static NamedBytes bytes(Attached file) {
-    return NamedBytes.of(file.name(), file.bytes());
+  private static Rechecked older(Inside inside, Result kept) throws BadInput {
+    List<ResultDifference> strangers = inside.strangers(kept);
+    return strangers.isEmpty()
+        ? new Rechecked.Older(kept, today(inside, kept))
+        : new Rechecked.Altered(strangers);
+  }
+
+  private static Rechecked.Today today(Inside inside, Result kept) {
+    try {
+      return new Rechecked.Today.Numbers(Check.run(inside.inputs(kept)).result());
+    } catch (BadInput e) {
+      return new Rechecked.Today.Refused(e.problems());
+    }
   }
 }

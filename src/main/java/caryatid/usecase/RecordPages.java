@@ -3,13 +3,14 @@ package caryatid.usecase;
 import caryatid.alignment.AlignmentState;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordView;
-import caryatid.format.ResultJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.Remark;
 import caryatid.report.FittingReport;
 import caryatid.report.FittingStory;
 import caryatid.report.Paper;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,8 +34,10 @@ final class RecordPages {
     }
     Set<Problem> damage = new LinkedHashSet<>(found);
     damage.addAll(view.damage());
-    Map<Integer, AlignmentState> states = KeptResults.of(record, record.entries(), damage);
-    FittingStory story = new FittingStory(view.withResults(states).withDamage(List.copyOf(damage)), states);
+    List<Remark> unread = new ArrayList<>();
+    Map<Integer, AlignmentState> states = KeptResults.of(record, record.entries(), damage, unread);
+    RecordView told = view.withResults(states).withDamage(List.copyOf(damage)).withRemarks(unread);
+    FittingStory story = new FittingStory(told, states);
     return FittingReport.pdf(story, Program.NAME, wording, paper);
   }
 }

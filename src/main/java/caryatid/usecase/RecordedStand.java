@@ -32,6 +32,6 @@ final class RecordedStand {
         new Attached(
             Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(checked.result()))));
     files.add(new Attached(Role.REPORT, NamedBytes.of("report.pdf", report)));
-    return Stands.addition(checked.result().states().get(0), by, files);
+    return Stands.addition(checked.result().state(), by, files);
   }
 }

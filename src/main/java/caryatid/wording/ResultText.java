@@ -39,9 +39,16 @@ public final class ResultText {
   /** The result's lines. */
   public static List<String> lines(Result result, Wording wording) {
     ResultText text = new ResultText(wording);
-    result.states().forEach(text::state);
+    text.state(result.state());
     text.lines.add("");
     text.lines.add(wording.word("ResultText.caution"));
+    return List.copyOf(text.lines);
+  }
+
+  /** The lines of its findings alone. */
+  public static List<String> findings(Result result, Wording wording) {
+    ResultText text = new ResultText(wording);
+    result.state().findings().forEach(text::finding);
     return List.copyOf(text.lines);
   }
 

@@ -57,8 +57,8 @@ class FrozenFilesTest {
       String name, int stands, int offsets, double kneeMm, Verdict verdict) throws Exception {
     Result result = ResultJson.read(Frozen.result(name));
     assertThat(result.program()).isEqualTo("Caryatid 0.1.0");
-    assertThat(result.states()).hasSize(1);
-    AlignmentState state = result.states().get(0);
+    assertThat(result.method()).isEqualTo(1);
+    AlignmentState state = result.state();
     assertThat(state.stands()).hasSize(stands);
     assertThat(state.offsets()).hasSize(offsets);
     assertThat(state.findings()).hasSize(2);
@@ -73,7 +73,7 @@ class FrozenFilesTest {
   @ValueSource(strings = {"k7-barefoot", "k7-shoe", "m4-barefoot", "m4-shoe", "story-2"})
   void everyFindingOfAResultHasTheNumbersOfTheFile(String name) throws Exception {
     byte[] json = Frozen.result(name);
-    List<Finding> findings = ResultJson.read(json).states().get(0).findings();
+    List<Finding> findings = ResultJson.read(json).state().findings();
     JsonNode kept = MAPPER.readTree(json).at("/states/0/findings");
     assertThat(findings).hasSize(kept.size());
     for (int i = 0; i < findings.size(); i++) {

@@ -36,7 +36,7 @@ class WhichFootTest {
   }
 
   private static Optional<Offset> wholeBody(Result result, Finding finding) {
-    return result.states().get(0).offsets().stream()
+    return result.state().offsets().stream()
         .map(StateOffset::offset)
         .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LineKind.VERTICAL)
         .filter(o -> o.plane() == finding.offset().plane())
@@ -52,7 +52,7 @@ class WhichFootTest {
   @Test
   void theWholeBodysLineWouldHaveGivenAnotherResult() throws BadInput {
     Result result = barefoot();
-    List<Finding> findings = result.states().get(0).findings();
+    List<Finding> findings = result.state().findings();
     assertThat(findings)
         .extracting(f -> f.offset().plane())
         .contains(Plane.FRONTAL, Plane.SAGITTAL);

@@ -201,8 +201,8 @@ public final class Demo {
     return resultOf(state(0));
   }
 
-  public Result resultOf(AlignmentState... states) {
-    return new Result(Result.VERSION, "caryatid demo", List.of(states));
+  public Result resultOf(AlignmentState state) {
+    return new Result(Result.METHOD, "caryatid demo", state);
   }
 
   /** A state of stands whose lines are shifted anteriorly from the demo's own, mm. */

@@ -44,11 +44,7 @@ class ArchiveTest {
         Arguments.of(
             "three stands", two.resultOf(two.state(-6, 0, 6)), two.recording(), "fr", Paper.A4),
         Arguments.of(
-            "before and after",
-            two.resultOf(two.state(-9), two.state(0)),
-            two.recording(),
-            "es",
-            Paper.LETTER),
+            "before and after", two.resultOf(two.state(0)), two.recording(), "es", Paper.LETTER),
         Arguments.of("nine landmarks", one(nine()), nine().recording(), "en", Paper.A4),
         Arguments.of("two prostheses", one(both()), both().recording(), "de", Paper.A4),
         Arguments.of("no target", one(bare()), bare().recording(), "en", Paper.LETTER));
@@ -77,7 +73,7 @@ class ArchiveTest {
   }
 
   private static byte[] pdf(Result result, Recording recording, String language, Paper paper) {
-    AlignmentState last = result.states().get(result.states().size() - 1);
+    AlignmentState last = result.state();
     List<Recording> recordings = last.stands().stream().map(stand -> recording).toList();
     Attachments files =
         new Attachments(

@@ -69,7 +69,7 @@ class ReadableTest {
   }
 
   private static void assertNumbers(byte[] pdf, Result result, Wording wording) throws IOException {
-    List<String> expected = expected(result.states().get(result.states().size() - 1), wording);
+    List<String> expected = expected(result.state(), wording);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper byPlace = new PDFTextStripper();
       byPlace.setSortByPosition(true);

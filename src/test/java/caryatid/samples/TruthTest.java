@@ -154,7 +154,7 @@ class TruthTest {
               new String[] {"story/stand-2a.csv", "story/stand-2b.csv", "story/stand-2c.csv"};
           default -> new String[] {recording};
         };
-    return run(all).result().states().get(0);
+    return run(all).result().state();
   }
 
   private static Check.Checked run(String... recordings) throws IOException, BadInput {

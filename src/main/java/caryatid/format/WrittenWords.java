@@ -1,0 +1,31 @@
+package caryatid.format;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Verdict;
+import caryatid.standing.LineOf;
+
+/** The words of the result's JSON, for other files that programs read. */
+public final class WrittenWords {
+  private WrittenWords() {}
+
+  /** For example {@code sagittal}. */
+  public static String plane(Plane plane) {
+    return BodyWords.PLANE.of(plane);
+  }
+
+  /** For example {@code left}. */
+  public static String side(Side side) {
+    return BodyWords.SIDE.of(side);
+  }
+
+  /** For example {@code left-foot}. */
+  public static String line(LineOf of) {
+    return FindingWords.LINE_OF.of(of);
+  }
+
+  /** For example {@code inside-too-close}. */
+  public static String verdict(Verdict verdict) {
+    return FindingWords.VERDICT.of(verdict);
+  }
+}

@@ -1,0 +1,62 @@
+package caryatid.usecase;
+
+import caryatid.alignment.Result;
+import caryatid.remark.Problem;
+import caryatid.report.ResultDifference;
+import java.util.List;
+
+/** What came of computing a report again from the files inside it. */
+public sealed interface Rechecked {
+
+  /**
+   * The same method gives the same result to the last digit.
+   *
+   * @param result as computed now
+   * @param madeBy name and version of the program that made the report
+   */
+  record Reproduced(Result result, String madeBy) implements Rechecked {}
+
+  /**
+   * The result inside is not what its method makes of the files inside.
+   *
+   * @param differences at least one
+   */
+  record Altered(List<ResultDifference> differences) implements Rechecked {
+    public Altered {
+      differences = List.copyOf(differences);
+    }
+  }
+
+  /**
+   * An older method made it. What it found stands; the files inside are those it was found in.
+   *
+   * @param kept the result inside
+   * @param today what this program's method makes of the files
+   */
+  record Older(Result kept, Today today) implements Rechecked {}
+
+  /**
+   * A newer version made it, which this one cannot compute again.
+   *
+   * @param problem says so
+   */
+  record Newer(Problem problem) implements Rechecked {}
+
+  /** What today's method makes of files that an older one was given. */
+  sealed interface Today {
+
+    /** Its result; the numbers may be the same. */
+    record Numbers(Result result) implements Today {}
+
+    /**
+     * It refuses them.
+     *
+     * @param problems why
+     */
+    record Refused(List<Problem> problems) implements Today {
+      public Refused {
+        problems = List.copyOf(problems);
+      }
+    }
+  }
+}

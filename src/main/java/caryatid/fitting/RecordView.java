@@ -137,7 +137,7 @@ public record RecordView(
   public RecordView withRemarks(List<Remark> more) {
     List<Remark> all = Stream.concat(remarks.stream(), more.stream()).toList();
     return new RecordView(
-        code, headDigest, newest, timeline, valid, offsets, changes, open, all, damage);
+        code, headDigest, newest, timeline, valid, offsets, changes, open, all, damage, unread);
   }
 
   private static List<OffsetSeries> series(FittingRecord record) {

@@ -85,8 +85,7 @@ final class Offsets {
    * source is that moment, in standard deviations of the swing.
    */
   private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
-    String of =
-        landmark.side().lastPart() + " " + landmark.name() + " " + plane.lastPart();
+    String of = landmark.side().lastPart() + " " + landmark.name() + " " + plane.lastPart();
     Swing swing = Swing.of(standing, load.of(), plane);
     double mm = swing.sdMm() * landmark.heightMm() / doubts.pendulumMm();
     return new Contribution(

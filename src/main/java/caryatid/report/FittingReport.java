@@ -3,13 +3,13 @@ package caryatid.report;
 import caryatid.fitting.RecordView;
 import caryatid.remark.Argument;
 import caryatid.wording.Wording;
-import java.util.OptionalInt;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report of a whole fitting record. */

@@ -8,12 +8,12 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
-import java.util.OptionalInt;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -68,7 +68,7 @@ final class PdfArchive {
     preferences.setDisplayDocTitle(true);
     catalog.setViewerPreferences(preferences);
     markAsTagged(catalog);
-    metadata(catalog, program);
+    metadata(catalog, program, layout);
     colours(catalog);
   }
 
@@ -78,7 +78,8 @@ final class PdfArchive {
     catalog.setMarkInfo(mark);
   }
 
-  private void metadata(PDDocumentCatalog catalog, String program) throws IOException {
+  private void metadata(PDDocumentCatalog catalog, String program, OptionalInt layout)
+      throws IOException {
     String xmp = Xmp.of(title, language.toLanguageTag(), program, layout, at);
     PDMetadata metadata =
         new PDMetadata(document, new ByteArrayInputStream(xmp.getBytes(StandardCharsets.UTF_8)));

@@ -80,7 +80,11 @@ final class Xmp {
       String title, String language, String program, OptionalInt layout, OffsetDateTime at) {
     String time = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.withNano(0));
     return PACKET.formatted(
-        Markup.escape(title), Markup.escape(language), Markup.escape(program), time, PRODUCER,
+        Markup.escape(title),
+        Markup.escape(language),
+        Markup.escape(program),
+        time,
+        PRODUCER,
         layout.isPresent() ? LAYOUT.formatted(layout.getAsInt()) : "",
         layout.isPresent() ? LAYOUT_SCHEMA : "");
   }

@@ -89,7 +89,12 @@ public final class Landmarks {
   private Coordinate coordinate(LandmarkEntry entry, Plane plane, Measured measured) {
     Coordinate start = start(entry, plane);
     List<Contribution> doubts = new ArrayList<>(start.doubts());
-    String label = entry.name() + " " + Forms.lower(entry.side().lastPart()) + " " + Forms.lower(plane.lastPart());
+    String label =
+        entry.name()
+            + " "
+            + Forms.lower(entry.side().lastPart())
+            + " "
+            + Forms.lower(plane.lastPart());
     doubts.add(known(Cause.MARKING, label, measured.markingMm()));
     return new Coordinate(start.mm() + measured.mm(), doubts);
   }

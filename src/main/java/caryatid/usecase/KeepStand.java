@@ -88,6 +88,6 @@ public final class KeepStand {
   }
 
   private static TrialSheet sheet(Result result) {
-    return result.states().get(0).stands().get(0).trial();
+    return result.state().stands().get(0).trial();
   }
 }

@@ -84,7 +84,7 @@ public final class DemoRecord {
 
   /** A stand of a result's only state. */
   public DemoRecord stand(Result found) throws BadInput, StoreFailure {
-    AlignmentState state = found.states().get(0);
+    AlignmentState state = found.state();
     at = at.plusMinutes(20);
     Addition.Attached result =
         new Addition.Attached(

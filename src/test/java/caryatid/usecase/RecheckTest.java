@@ -51,11 +51,7 @@ class RecheckTest {
   private static byte[] with(Role role, UnaryOperator<byte[]> change) {
     List<Attached> files =
         inside.files().stream()
-            .map(
-                f ->
-                    f.role() == role
-                        ? new Attached(role, f.name(), change.apply(f.bytes()))
-                        : f)
+            .map(f -> f.role() == role ? new Attached(role, f.name(), change.apply(f.bytes())) : f)
             .toList();
     return Report.pdf(
         kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
@@ -145,8 +141,7 @@ class RecheckTest {
                     })
             .toList();
     byte[] old =
-        Report.pdf(
-            kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
+        Report.pdf(kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
     assertThat(Recheck.run("k7-shoe.pdf", old, LATER))
         .isInstanceOfSatisfying(
             Rechecked.Older.class,
@@ -184,8 +179,7 @@ class RecheckTest {
 
   @Test
   void aNewerFormIsToldWithoutAResult() throws BadInput {
-    assertNewer(
-        with(Role.RESULT, bytes -> "{\"version\" : 9}".getBytes(StandardCharsets.UTF_8)));
+    assertNewer(with(Role.RESULT, bytes -> "{\"version\" : 9}".getBytes(StandardCharsets.UTF_8)));
   }
 
   private static void assertNewer(byte[] report) throws BadInput {

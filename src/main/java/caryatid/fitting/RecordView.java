@@ -135,9 +135,19 @@ public record RecordView(
 
   /** The same view with more remarks. */
   public RecordView withRemarks(List<Remark> more) {
-    List<Remark> all = Stream.concat(remarks.stream(), more.stream()).toList();
     return new RecordView(
-        code, headDigest, newest, timeline, valid, offsets, changes, open, all, damage, unread);
+        code,
+        headDigest,
+        newest,
+        timeline,
+        valid,
+        offsets,
+        changes,
+        open,
+        Stream.concat(remarks.stream(), more.stream()).toList(),
+        warnings,
+        damage,
+        unread);
   }
 
   private static List<OffsetSeries> series(FittingRecord record) {

@@ -99,7 +99,8 @@ class EveryUseCaseTest {
     assertThat(written).containsExactly(pdf, json);
     assertThat(files.made(json)).isEqualTo(StandReport.json(checked.result()));
     assertThatThrownBy(() -> StandReport.requireFree(order, files)).isInstanceOf(BadInput.class);
-    assertThat(Recheck.run("report", files.made(pdf)).result()).isEqualTo(checked.result());
+    assertThat(Recheck.run("report", files.made(pdf)))
+        .isEqualTo(new Rechecked.Reproduced(checked.result(), checked.result().program()));
   }
 
   @Test

@@ -59,8 +59,7 @@ final class Bag {
    * @param readMe lines for people
    * @param zip the file to be made; whole or not at all
    */
-  static void pack(
-      Path object, RecordCode code, OffsetDateTime at, List<String> readMe, Path zip)
+  static void pack(Path object, RecordCode code, OffsetDateTime at, List<String> readMe, Path zip)
       throws IOException {
     Path part = Files.createTempFile(zip.toAbsolutePath().getParent(), ".caryatid-", ".part");
     try {

@@ -96,8 +96,7 @@ public record StandWarnings(List<Warning> all) {
     return KneeSafety.mayBend(all.stream().map(warning -> warning.said().remark()).toList());
   }
 
-  private static Stream<Said> said(
-      Entry stand, List<Entry> valid, Optional<AlignmentState> state) {
+  private static Stream<Said> said(Entry stand, List<Entry> valid, Optional<AlignmentState> state) {
     return state.isPresent()
         ? Said.of(state.get()).stream().filter(said -> stays(said.remark().topic()))
         : pastKnee(stand, valid).map(remark -> new Said(remark, 0));
@@ -118,9 +117,7 @@ public record StandWarnings(List<Warning> all) {
         .flatMap(
             found ->
                 KneeSafety.past(
-                    found.side(),
-                    found.offsetMm().doubleValue(),
-                    found.expandedMm().doubleValue())
+                    found.side(), found.offsetMm().doubleValue(), found.expandedMm().doubleValue())
                     .stream());
   }
 

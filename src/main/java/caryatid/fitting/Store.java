@@ -178,8 +178,7 @@ public final class Store {
    * @throws BadInput if there is no such record, or it is damaged
    * @throws StoreFailure if somebody is writing to it, or the file cannot be written
    */
-  public void pack(RecordCode code, Path zip, List<String> readMe)
-      throws BadInput, StoreFailure {
+  public void pack(RecordCode code, Path zip, List<String> readMe) throws BadInput, StoreFailure {
     List<Problem> found = verify(code);
     if (!found.isEmpty()) {
       throw new BadInput(found);

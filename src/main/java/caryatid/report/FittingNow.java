@@ -49,9 +49,7 @@ final class FittingNow {
     blocks.addAll(damage());
     blocks.addAll(unread());
     WarningWords words = new WarningWords(wording);
-    warnings
-        .all()
-        .forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
+    warnings.all().forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
     section(blocks, "NOW", new OffsetsNow(view, warnings.kneeMayBend(), wording).blocks());

@@ -76,6 +76,7 @@ final class KeptResults {
    */
   static RecordView view(FittingRecord record) {
     List<Entry> latest = StandWarnings.latest(record.valid());
-    return RecordView.of(record).withResults(of(record, latest, new ArrayList<>(), new ArrayList<>()));
+    return RecordView.of(record)
+        .withResults(of(record, latest, new ArrayList<>(), new ArrayList<>()));
   }
 }

@@ -20,8 +20,7 @@ public final class PackRecord {
    * @throws BadInput if the file is there already, or the record is not, or is damaged
    * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
    */
-  public static void run(
-      Records records, String code, Path zip, Wording wording, FileAccess files)
+  public static void run(Records records, String code, Path zip, Wording wording, FileAccess files)
       throws BadInput, StoreFailure {
     files.requireFree(new Output(zip, false));
     RecordCode record = RecordCode.of(code);

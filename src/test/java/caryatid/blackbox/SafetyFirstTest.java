@@ -13,7 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Where a prosthetic knee may bend, what to do comes before any result, and is all that is said. */
+/**
+ * Where a prosthetic knee may bend, what to do comes before any result, and is all that is said.
+ */
 class SafetyFirstTest {
   private static final Path SAMPLES = Path.of("sample-recordings/m4");
 
@@ -105,8 +107,7 @@ class SafetyFirstTest {
   private Run check(String language, int kneeForwardMm) throws IOException {
     String sheet = Files.readString(SAMPLES.resolve("shoe.yaml"));
     Path changed = folder.resolve("sheet.yaml");
-    Files.writeString(
-        changed, sheet.replace("forward-mm: 316", "forward-mm: " + kneeForwardMm));
+    Files.writeString(changed, sheet.replace("forward-mm: 316", "forward-mm: " + kneeForwardMm));
     Run run =
         Run.caryatid(
             "check",
@@ -127,7 +128,8 @@ class SafetyFirstTest {
   }
 
   private String pdf() throws IOException {
-    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(folder.resolve("shoe-report.pdf")))) {
+    try (PDDocument document =
+        Loader.loadPDF(Files.readAllBytes(folder.resolve("shoe-report.pdf")))) {
       return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
     }
   }

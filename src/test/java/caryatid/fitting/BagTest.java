@@ -89,8 +89,7 @@ class BagTest {
     MessageDigest sha512 = MessageDigest.getInstance("SHA-512");
     assertThat(text(files, "tagmanifest-sha512.txt"))
         .contains(
-            HexFormat.of().formatHex(sha512.digest(files.get("read-me.txt")))
-                + "  read-me.txt\n");
+            HexFormat.of().formatHex(sha512.digest(files.get("read-me.txt"))) + "  read-me.txt\n");
   }
 
   @Test

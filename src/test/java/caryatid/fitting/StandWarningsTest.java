@@ -29,8 +29,7 @@ class StandWarningsTest {
 
   private void add(Content content) {
     entries.add(
-        new Entry(
-            entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, List.of()));
+        new Entry(entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, List.of()));
   }
 
   private void open(AmputationLevel level) {

@@ -18,6 +18,7 @@ import caryatid.usecase.StandReport;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,7 +37,7 @@ import picocli.CommandLine.Spec;
     description = "Checks the load line of a standing trial and writes the report.")
 final class CheckCommand implements Callable<Integer> {
   /** Differences listed at the most: where one value differs, many that follow from it do. */
-  private static final int MOST = 10;
+  static final int MOST = 10;
 
   @Mixin private TrialOptions trial;
   @Mixin private ReportOptions report;
@@ -108,22 +109,27 @@ final class CheckCommand implements Callable<Integer> {
   private int checkAgain(PrintWriter out) throws BadInput {
     String name = trial.first().toString();
     Wording wording = Wording.in(language.locale());
+    RecheckText text = new RecheckText(wording);
     Rechecked outcome = Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
     if (outcome instanceof Rechecked.Newer newer) {
-      throw new BadInput(newer.problem());
+      return failed(List.of(newer.problem()), wording);
     }
     if (outcome instanceof Rechecked.Altered altered) {
-      throw new BadInput(
-          altered.differences().stream().limit(MOST).map(d -> different(name, d)).toList());
+      return failed(
+          altered.differences().stream().limit(MOST).map(d -> different(name, d)).toList(),
+          wording);
     }
-    if (outcome instanceof Rechecked.Older older) {
-      OlderText.lines(older, wording).forEach(out::println);
-    } else if (outcome instanceof Rechecked.Reproduced reproduced) {
-      ResultText.lines(reproduced.result(), wording).forEach(out::println);
-      String madeBy = reproduced.madeBy();
-      out.println(wording.fill("cli.reproduced", Argument.text(madeBy)));
-    }
+    List<String> lines =
+        outcome instanceof Rechecked.Older older
+            ? text.lines(older)
+            : text.lines((Rechecked.Reproduced) outcome);
+    lines.forEach(out::println);
     return 0;
+  }
+
+  private int failed(List<Problem> problems, Wording wording) {
+    problems.forEach(p -> spec.commandLine().getErr().println(Shown.line(wording.say(p))));
+    return 1;
   }
 
   private static Problem different(String name, ResultDifference difference) {

@@ -50,12 +50,16 @@ public final class Recheck {
 
   private static Rechecked same(Inside inside, Result kept) throws BadInput {
     Result result = Check.run(inside.inputs(kept)).result();
-    Result comparable = new Result(result.method(), kept.program(), result.state());
-    List<ResultDifference> differences =
-        ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
+    List<ResultDifference> differences = differences(kept, result);
     return differences.isEmpty()
         ? new Rechecked.Reproduced(result, kept.program())
         : new Rechecked.Altered(differences);
+  }
+
+  /** What differs in what was found, whatever program found it and by what method. */
+  private static List<ResultDifference> differences(Result kept, Result now) {
+    Result comparable = new Result(kept.method(), kept.program(), now.state());
+    return ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
   }
 
   private static Rechecked older(Inside inside, Result kept) throws BadInput {
@@ -67,7 +71,11 @@ public final class Recheck {
 
   private static Rechecked.Today today(Inside inside, Result kept) {
     try {
-      return new Rechecked.Today.Numbers(Check.run(inside.inputs(kept)).result());
+      Result result = Check.run(inside.inputs(kept)).result();
+      List<ResultDifference> differences = differences(kept, result);
+      return differences.isEmpty()
+          ? new Rechecked.Today.Same()
+          : new Rechecked.Today.Numbers(result, differences);
     } catch (BadInput e) {
       return new Rechecked.Today.Refused(e.problems());
     }

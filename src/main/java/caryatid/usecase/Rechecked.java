@@ -45,8 +45,19 @@ public sealed interface Rechecked {
   /** What today's method makes of files that an older one was given. */
   sealed interface Today {
 
-    /** Its result; the numbers may be the same. */
-    record Numbers(Result result) implements Today {}
+    /** The same numbers to the last digit, and the same remarks. */
+    record Same() implements Today {}
+
+    /**
+     * Another result.
+     *
+     * @param differences from the result inside, at least one
+     */
+    record Numbers(Result result, List<ResultDifference> differences) implements Today {
+      public Numbers {
+        differences = List.copyOf(differences);
+      }
+    }
 
     /**
      * It refuses them.

@@ -45,13 +45,6 @@ public final class ResultText {
     return List.copyOf(text.lines);
   }
 
-  /** The lines of its findings alone. */
-  public static List<String> findings(Result result, Wording wording) {
-    ResultText text = new ResultText(wording);
-    result.state().findings().forEach(text::finding);
-    return List.copyOf(text.lines);
-  }
-
   private void state(AlignmentState state) {
     List<Said> said = Said.of(state);
     said.stream().filter(ResultText::isWarning).forEach(this::remark);

@@ -37,6 +37,7 @@ public final class Wording {
           "fitting",
           "record",
           "usecase",
+          "recheck",
           "cli");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 

@@ -69,7 +69,7 @@ class ResultJsonTest {
         "`\"version\" : 2,` | `\"version\" : 3,` | was written by a newer version of the program. Use that version, or check the recording again.",
         "`\"version\" : 2,` | `\"version\" : 12345678901,` | was written by a newer version of the program. Use that version, or check the recording again.",
         "`\"version\" : 2,` | `\"version\" : 0,` | expected a result of version 1 to 2, found version 0. Take the file as the program wrote it.",
-        "`\"method\" : 1,` | `\"method\" : 0,` | expected a value in its range at result, found method: 0. Take the file as the program wrote it.",
+        "`\"method\" : 2,` | `\"method\" : 0,` | expected a value in its range at result, found method: 0. Take the file as the program wrote it.",
         "`\"version\" : 2,` | `\"version\" : 2, \"version\" : 2,` | expected JSON text, found a break in it (Duplicate field 'version'). Take the file as the program wrote it.",
         "`\"version\" : 2,` | `\"version\" : 2, \"colour\" : 1,` | expected only known keys in result, found 'colour'. Take the file as the program wrote it.",
         "`\"version\" : 2,` | `` | expected the key 'version' in result, found none. Take the file as the program wrote it.",

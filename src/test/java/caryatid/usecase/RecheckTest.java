@@ -106,7 +106,7 @@ class RecheckTest {
   @Test
   void whatAnOlderMethodFoundStandsBesideTodaysNumbers() throws BadInput {
     assertThat(Recheck.run("k7-shoe.pdf", pdf, LATER))
-        .isEqualTo(new Rechecked.Older(kept, new Rechecked.Today.Numbers(kept)));
+        .isEqualTo(new Rechecked.Older(kept, new Rechecked.Today.Same()));
   }
 
   @Test

@@ -106,8 +106,7 @@ class EveryUseCaseTest {
   @Test
   void anExportIsInspectedAndAFirstDescriptionWritten() throws Exception {
     NamedBytes export = files.read(Path.of("sample-recordings/k7/barefoot-1.csv"));
-    String draft =
-        new String(Inspect.draft(Inspect.run(export, Optional.empty()), WORDING), UTF_8);
+    String draft = new String(Inspect.draft(Inspect.run(export, Optional.empty()), WORDING), UTF_8);
     assertThat(draft).startsWith("plate-description: 1\n");
     NamedBytes plate = files.read(Path.of("sample-recordings/k7/plate.yaml"));
     assertThat(Inspect.run(export, Optional.of(plate)).problems()).isEmpty();

@@ -11,6 +11,7 @@ import caryatid.fitting.StandChange;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.wording.OffsetWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -211,6 +212,8 @@ public final class OffsetsDrawing {
         Argument.of(m.expandedMm(), Unit.MM),
         Argument.text(wording.signed(m.lowestMm(), Unit.MM)),
         Argument.text(wording.signed(m.highestMm(), Unit.MM)),
-        Argument.term(m.verdict()));
+        Argument.text(
+            new ResultWords(wording)
+                .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())));
   }
 }

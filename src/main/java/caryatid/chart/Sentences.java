@@ -6,8 +6,11 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
 
 /** What the parts of a leg drawing say, for hovering, keyboard and screen reader. */
 final class Sentences {
@@ -29,6 +32,24 @@ final class Sentences {
     return landmark + offset + finding;
   }
 
+  /** The same of a strip, with the trade's names and how far the line is from what. */
+  static String strip(Strip strip, LandmarkWords names, Plane plane, Wording wording) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        wording.fill(
+            "Sentences.LANDMARK",
+            Argument.text(names.name(strip.level().landmark().name())),
+            Argument.count(Math.round(strip.level().heightMm())),
+            Argument.of(strip.level().halfMm(), Unit.MM)));
+    strip.offset().ifPresent(o -> sentences.add(offset(o, plane, wording)));
+    strip.finding().ifPresent(f -> sentences.add(finding(f, wording)));
+    if (strip.finding().isEmpty()) {
+      String why = strip.target().isPresent() ? "Findings.WITHHELD" : "StripWords.NO_TARGET";
+      sentences.add(wording.word(why) + ".");
+    }
+    return String.join(" ", sentences);
+  }
+
   private static String offset(Offset offset, Plane plane, Wording wording) {
     return wording.fill(
         "Sentences.OFFSET",
@@ -43,7 +64,7 @@ final class Sentences {
         Argument.text(wording.signed(finding.target().recommendedMm(), Unit.MM)),
         Argument.text(wording.signed(finding.target().lowestMm(), Unit.MM)),
         Argument.text(wording.signed(finding.target().highestMm(), Unit.MM)),
-        Argument.term(finding.verdict()));
+        Argument.text(new OffsetWords(wording).result(finding)));
   }
 
   static String scale(Scale scale, double barMm, Wording wording) {

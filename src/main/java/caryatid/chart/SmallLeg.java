@@ -10,6 +10,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.remark.Unit;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -138,7 +139,7 @@ public final class SmallLeg {
         wording.signed(finding.offset().mm().value(), Unit.MM)
             + " ± "
             + wording.number(finding.offset().mm().expanded(Leg.COVERAGE), Unit.MM);
-    String verdict = wording.word("Labels.VERDICT." + finding.verdict().name());
+    String verdict = new ResultWords(wording).result(finding);
     return Stream.concat(
             Stream.of(number), Letters.wrap(verdict, Lettering.PLAIN, WIDTH_MM).stream())
         .toList();

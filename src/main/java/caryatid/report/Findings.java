@@ -10,13 +10,13 @@ import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Table;
 import caryatid.uncertainty.Estimate;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -25,9 +25,6 @@ import java.util.stream.Stream;
 final class Findings {
   /** Coverage of every interval the report states. */
   static final double COVERAGE = 0.95;
-
-  private static final Set<Verdict> TOO_CLOSE =
-      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
 
   /** Leads to the sentence below the table. */
   private static final String TOO_NARROW = "\u00a0†";
@@ -65,13 +62,9 @@ final class Findings {
     row.add(new OffsetWords(wording).direction(finding.target().plane(), mm.value()));
     row.add(wording.plain(mm.expanded(COVERAGE), Unit.MM));
     row.addAll(wanted(finding.target()));
-    row.add(verdict(finding) + (isTooNarrow(finding) ? TOO_NARROW : ""));
+    row.add(new ResultWords(wording).result(finding) + (isTooNarrow(finding) ? TOO_NARROW : ""));
     row.add(number(finding.target()));
     return row;
-  }
-
-  private String verdict(Finding finding) {
-    return wording.word("Labels.VERDICT." + finding.verdict().name());
   }
 
   private static boolean isTooNarrow(Finding finding) {
@@ -87,16 +80,11 @@ final class Findings {
     return row;
   }
 
-  /** What the table's short words and marks mean, as far as it has them. */
+  /** What the table's mark means, if it has one. */
   Optional<String> explanation() {
-    List<String> sentences = new ArrayList<>();
-    if (state.findings().stream().anyMatch(f -> TOO_CLOSE.contains(f.verdict()))) {
-      sentences.add(wording.word("Findings.TOO_CLOSE"));
-    }
-    if (state.findings().stream().anyMatch(Findings::isTooNarrow)) {
-      sentences.add(wording.word("Findings.TOO_NARROW"));
-    }
-    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+    return state.findings().stream().anyMatch(Findings::isTooNarrow)
+        ? Optional.of(wording.word("Findings.TOO_NARROW"))
+        : Optional.empty();
   }
 
   /** The documents that the targets come from, under the numbers that the table gives them. */
@@ -131,7 +119,12 @@ final class Findings {
   List<String> where(Target target) {
     boolean both = state.stands().get(0).trial().side().sides().size() > 1;
     String side = both ? ", " + wording.word(target.side()) : "";
-    return List.of(wording.word(target.plane()), target.landmark() + side);
+    return List.of(wording.word(target.plane()), name(target) + side);
+  }
+
+  private String name(Target target) {
+    return new LandmarkWords(wording, state.stands().get(0).trial().level())
+        .name(target.landmark());
   }
 
   private List<String> wanted(Target target) {

@@ -3,28 +3,23 @@ package caryatid.report;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
 import caryatid.fitting.StandChange;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
 import caryatid.wording.OffsetWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Where the load line runs now, against every target. */
 final class OffsetsNow {
-  private static final Set<Verdict> TOO_CLOSE =
-      EnumSet.of(Verdict.INSIDE_TOO_CLOSE, Verdict.OUTSIDE_TOO_CLOSE);
-
   private final RecordView view;
   private final Wording wording;
 
@@ -60,8 +55,8 @@ final class OffsetsNow {
   /** Below the table, its sources, and which of its stands were before the last change. */
   private List<Block> blocks(Table table) {
     List<Block> blocks = new ArrayList<>(List.of(table));
-    if (current().anyMatch(now -> TOO_CLOSE.contains(now.verdict()))) {
-      blocks.add(new Prose(wording.word("Findings.TOO_CLOSE"), false));
+    if (current().anyMatch(now -> ResultWords.isUndecided(now.verdict()))) {
+      blocks.add(new Prose(wording.word("FittingReport.UNDECIDED"), false));
     }
     String numbered =
         IntStream.range(0, sources().size())
@@ -113,7 +108,8 @@ final class OffsetsNow {
             "Findings.FROM_TO",
             Argument.text(wording.signed(now.lowestMm(), Unit.MM)),
             Argument.text(wording.signed(now.highestMm(), Unit.MM))),
-        wording.word("Labels.VERDICT." + now.verdict().name()),
+        new ResultWords(wording)
+            .result(now.verdict(), now.offsetMm(), now.lowestMm(), now.highestMm()),
         Integer.toString(sources().indexOf(now.source()) + 1),
         now.stand());
   }

@@ -41,6 +41,13 @@ final class SecondPage {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
+    blocks.add(heading("STOOD"));
+    blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
+    blocks.add(new Heading(wording.word("FirstPage.FINDINGS")));
+    Findings findings = new Findings(state, wording);
+    blocks.add(findings.results());
+    findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
+    findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));

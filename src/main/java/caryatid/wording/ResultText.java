@@ -51,6 +51,11 @@ public final class ResultText {
     state.stands().forEach(this::stand);
     lines.add("");
     state.findings().forEach(this::finding);
+    boolean undecided =
+        state.findings().stream().anyMatch(f -> ResultWords.isUndecided(f.verdict()));
+    if (undecided && !ResultWords.isSafetyFirst(state)) {
+      lines.add(wording.word("ResultWords.MEASURE_AGAIN"));
+    }
     untargeted(state).forEach(this::offset);
     state.withheld().forEach(this::withheld);
     if (!said.isEmpty()) {

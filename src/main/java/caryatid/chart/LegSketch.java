@@ -1,8 +1,10 @@
 package caryatid.chart;
 
 import caryatid.chart.Leg.Level;
+import caryatid.chart.Mark.Fill;
 import caryatid.chart.Mark.Stroke;
 import caryatid.chart.Scale.Place;
+import caryatid.chart.Style.Ink;
 import caryatid.chart.Style.Pen;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,11 +16,16 @@ final class LegSketch {
   private final Leg leg;
   private final Box room;
   private final Scale scale;
+  private final double floorMm;
 
   LegSketch(Leg leg, Box room) {
     this.leg = leg;
     this.room = room;
-    this.scale = Scale.fitting(places(leg), room);
+    Scale onFloor = Scale.fitting(places(leg), room);
+    double top = places(leg).stream().mapToDouble(Place::heightMm).max().orElse(0);
+    double free = room.heightMm() - top / onFloor.oneTo();
+    this.floorMm = room.bottomMm() - free / 2;
+    this.scale = new Scale(onFloor.oneTo(), onFloor.origin().moved(0, -free / 2));
   }
 
   private static List<Place> places(Leg leg) {
@@ -40,8 +47,8 @@ final class LegSketch {
     marks.add(
         Stroke.of(
             Pen.TICK,
-            new Spot(room.leftMm(), room.bottomMm()),
-            new Spot(room.rightMm(), room.bottomMm())));
+            new Spot(room.leftMm(), floorMm),
+            new Spot(room.rightMm(), floorMm)));
     int strip = 0;
     for (Level level : leg.levels()) {
       Spot at = scale.spot(level.acrossMm(), level.heightMm());
@@ -51,12 +58,11 @@ final class LegSketch {
             Stroke.of(
                 Pen.LEADER,
                 at,
-                new Spot(room.rightMm() + LEAD_MM, at.downMm()),
-                new Spot(rightMm - LEAD_MM / 2, downMm.get(strip)),
+                new Spot(rightMm - LEAD_MM, downMm.get(strip)),
                 new Spot(rightMm, downMm.get(strip))));
         strip++;
       }
-      marks.add(Shapes.closed(Shapes.circle(at, 0.6), Pen.LANDMARK));
+      marks.add(new Fill(Shapes.circle(at, 0.6), Ink.BLACK));
     }
     return marks;
   }

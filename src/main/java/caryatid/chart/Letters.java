@@ -112,7 +112,7 @@ public final class Letters {
   }
 
   /** As much of a text as fits a width, with an ellipsis where something was cut. */
-  static String fit(String words, Lettering lettering, double roomMm) {
+  public static String fit(String words, Lettering lettering, double roomMm) {
     if (widthMm(words, lettering) <= roomMm) {
       return words;
     }

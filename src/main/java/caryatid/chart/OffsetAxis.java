@@ -22,8 +22,8 @@ final class OffsetAxis extends NumberAxis {
   private static final int TICK_MM = 10;
   private static final int NUMBER_MM = 50;
   private static final double MINOR_MM = 0.8;
-  private static final double MAJOR_MM = 1.4;
-  private static final double GAP_MM = 0.2;
+  private static final double MAJOR_MM = 1.3;
+  private static final double GAP_MM = 0.15;
 
   private final double lowestMm;
   private final double highestMm;
@@ -48,7 +48,7 @@ final class OffsetAxis extends NumberAxis {
     setMinorTickMarksVisible(true);
     setTickLabelFont(MarkCanvas.font(Lettering.PLAIN));
     setTickLabelPaint(MarkCanvas.color(Ink.BLACK));
-    setTickLabelInsets(new RectangleInsets(GAP_MM * unit, 0, 0, 0));
+    setTickLabelInsets(new RectangleInsets((MAJOR_MM + GAP_MM) * unit, 0, 0, 0));
   }
 
   @Override

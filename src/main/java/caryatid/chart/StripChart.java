@@ -38,7 +38,7 @@ final class StripChart {
   private static final double RING_MM = 0.9;
 
   /** From the axis to the number below a zero beyond a break, mm. */
-  private static final double ZERO_MM = 1.6;
+  private static final double ZERO_MM = 1.45;
 
 
   private final StripPlan plan;
@@ -67,7 +67,7 @@ final class StripChart {
     across.setRange(window.fromMm(), window.toMm());
     across.setVisible(false);
     XYPlot plot = plot(across, room.heightMm());
-    plot.addDomainMarker(new ValueMarker(acrossMm, color(Pen.LOAD_LINE), pen(Pen.LOAD_LINE)));
+    plot.addDomainMarker(new ValueMarker(acrossMm, color(Pen.MAIN_LINE), pen(Pen.MAIN_LINE)));
     draw(plot, room, 0, canvas);
   }
 

@@ -30,10 +30,11 @@ public final class StripDrawing {
   private static final double SKETCH_MM = 15;
   private static final double HEAD_MM = 19;
   private static final double ENDS_MM = 13.5;
+  private static final double ROUNDING_MM = 1e-6;
   private static final double LEAST_ZONE_MM = 3.6;
-  private static final double MOST_ZONE_MM = 8;
+  private static final double MOST_ZONE_MM = 9;
   private static final double LEAST_GAP_MM = 0.6;
-  private static final double MOST_GAP_MM = 3.6;
+  private static final double MOST_GAP_MM = 5;
 
   /** The zone's share of what a strip may gain in height; the gap gets the rest. */
   private static final double ZONE_SHARE =
@@ -45,7 +46,11 @@ public final class StripDrawing {
   private final LandmarkWords landmarks;
   private final StripWords words;
   private final List<Strip> strips;
-  private final List<List<StripWords.Line>> heads;
+
+  /** What is said of each strip in full, and in one line. */
+  private final List<List<StripWords.Line>> full;
+
+  private final List<List<StripWords.Line>> brief;
   private final Window window;
 
   private StripDrawing(
@@ -60,7 +65,8 @@ public final class StripDrawing {
     this.landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
     this.words = new StripWords(leg, landmarks, wording, widthMm - HEAD_MM);
     this.strips = Strip.of(leg);
-    this.heads = strips.stream().map(words::lines).toList();
+    this.full = strips.stream().map(words::lines).toList();
+    this.brief = strips.stream().map(words::brief).toList();
     double left = HEAD_MM + ENDS_MM;
     List<Double> places = strips.stream().flatMap(s -> s.placesMm().stream()).toList();
     double line = leg.line().map(LoadLine::acrossMm).orElse(places.isEmpty() ? 0 : places.get(0));
@@ -126,19 +132,27 @@ public final class StripDrawing {
   public static double leastMm(
       AlignmentState state, Plane plane, Side side, Wording wording, double widthMm) {
     return new StripDrawing(state, Optional.empty(), new View(plane, side), wording, widthMm)
-        .heightMm(LEAST_ZONE_MM, LEAST_GAP_MM);
+        .leastMm();
   }
 
   /** The height at which all strips of a plane have room enough, mm. */
   public static double mostMm(
       AlignmentState state, Plane plane, Side side, Wording wording, double widthMm) {
     return new StripDrawing(state, Optional.empty(), new View(plane, side), wording, widthMm)
-        .heightMm(MOST_ZONE_MM, MOST_GAP_MM);
+        .mostMm();
   }
 
-  private double heightMm(double zoneMm, double gapMm) {
-    double heads = this.heads.stream().mapToDouble(StripDrawing::headMm).sum();
-    return TITLE_MM + heads + strips.size() * (zoneMm + gapMm + StripChart.AXIS_MM);
+  private double leastMm() {
+    return heightMm(brief, LEAST_ZONE_MM, LEAST_GAP_MM);
+  }
+
+  private double mostMm() {
+    return heightMm(full, MOST_ZONE_MM, MOST_GAP_MM);
+  }
+
+  private double heightMm(List<List<StripWords.Line>> heads, double zoneMm, double gapMm) {
+    double words = heads.stream().mapToDouble(StripDrawing::headMm).sum();
+    return TITLE_MM + words + strips.size() * (zoneMm + gapMm + StripChart.AXIS_MM);
   }
 
   private static double headMm(List<StripWords.Line> lines) {
@@ -146,7 +160,10 @@ public final class StripDrawing {
   }
 
   private Drawing drawing(double heightMm) {
-    double more = (heightMm - heightMm(LEAST_ZONE_MM, LEAST_GAP_MM)) / Math.max(1, strips.size());
+    List<List<StripWords.Line>> heads =
+        heightMm + ROUNDING_MM >= heightMm(full, LEAST_ZONE_MM, LEAST_GAP_MM) ? full : brief;
+    double least = heightMm(heads, LEAST_ZONE_MM, LEAST_GAP_MM);
+    double more = (heightMm - least) / Math.max(1, strips.size());
     double zone = Math.min(MOST_ZONE_MM, LEAST_ZONE_MM + ZONE_SHARE * Math.max(0, more));
     double gap = Math.min(MOST_GAP_MM, LEAST_GAP_MM + (1 - ZONE_SHARE) * Math.max(0, more));
     List<Double> tops = new ArrayList<>();
@@ -161,10 +178,14 @@ public final class StripDrawing {
     }
     String name =
         (leg.view().plane().name() + "-" + leg.view().side().name()).toLowerCase(Locale.ROOT);
-    return new Drawing(name, widthMm, heightMm, alternative(), parts(tops, plans, down));
+    return new Drawing(name, widthMm, heightMm, alternative(), parts(heads, tops, plans, down));
   }
 
-  private List<Part> parts(List<Double> tops, List<StripPlan> plans, double downMm) {
+  private List<Part> parts(
+      List<List<StripWords.Line>> heads,
+      List<Double> tops,
+      List<StripPlan> plans,
+      double downMm) {
     List<Part> parts = new ArrayList<>();
     parts.add(Part.background(title()));
     parts.add(

@@ -4,6 +4,7 @@ import caryatid.chart.Style.Lettering;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
@@ -46,9 +47,32 @@ final class StripWords {
     }
   }
 
+  /** Everything in as many lines as it takes. */
   List<Line> lines(Strip strip) {
-    String name = landmarks.name(strip.level().landmark().name());
+    List<Line> lines = new ArrayList<>(heading(strip, result(strip)));
+    more(strip).forEach(words -> lines.add(new Line("", words, "", false)));
+    return lines;
+  }
+
+  /** The name and the result with its distances, in one line where they fit. */
+  List<Line> brief(Strip strip) {
     String result = result(strip);
+    ResultWords words = new ResultWords(wording);
+    String whole =
+        strip
+            .finding()
+            .map(f -> words.result(f) + SEPARATOR + words.distances(f))
+            .orElse(result);
+    String name = landmarks.name(strip.level().landmark().name());
+    double both =
+        Letters.widthMm(name, Lettering.STRONG)
+            + GAP_MM
+            + Letters.widthMm(whole, Lettering.STRONG);
+    return heading(strip, both <= roomMm ? whole : result);
+  }
+
+  private List<Line> heading(Strip strip, String result) {
+    String name = landmarks.name(strip.level().landmark().name());
     boolean strong = strip.target().isPresent();
     List<Line> lines = new ArrayList<>();
     double left = Letters.widthMm(name, Lettering.STRONG);
@@ -62,10 +86,8 @@ final class StripWords {
     } else {
       String cut = Letters.fit(name, Lettering.STRONG, roomMm);
       lines.add(new Line(cut, "", "", false));
-      lines.add(
-          new Line("", "", Letters.fit(result, first.lettering(), roomMm), strong));
+      lines.add(new Line("", "", Letters.fit(result, first.lettering(), roomMm), strong));
     }
-    more(strip).forEach(words -> lines.add(new Line("", words, "", false)));
     return lines;
   }
 
@@ -105,6 +127,10 @@ final class StripWords {
     List<String> parts = new ArrayList<>();
     strip.finding().ifPresent(f -> parts.add(new ResultWords(wording).distances(f)));
     strip.target().ifPresent(target -> parts.add(recommended(target)));
+    strip
+        .finding()
+        .filter(f -> f.verdict() != Verdict.OUTSIDE && !f.decidable())
+        .ifPresent(f -> parts.add(wording.word("OffsetWords.undecidable")));
     if (isOther(strip)) {
       parts.add(wording.word(LineOf.WHOLE_BODY));
     }

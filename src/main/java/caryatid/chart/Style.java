@@ -45,6 +45,8 @@ public final class Style {
   /** Lines; each has its own width or dashes. */
   public enum Pen {
     LOAD_LINE(Ink.BLUE, 0.45),
+    /** The load line through the strips. */
+    MAIN_LINE(Ink.BLUE, 0.7),
     /** Another load line than the leg's. */
     OTHER_LINE(Ink.BLUE, 0.4, 2.4, 0.8, 0.5, 0.8),
     /** Where the load line ran before. */

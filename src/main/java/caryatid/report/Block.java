@@ -41,9 +41,13 @@ sealed interface Block {
   record Point(String lead, String words) {}
 
   /** Short facts, label and value, in columns. */
-  record Facts(List<Fact> facts) implements Block {
+  record Facts(int columns, List<Fact> facts) implements Block {
     public Facts {
       facts = List.copyOf(facts);
+    }
+
+    Facts(List<Fact> facts) {
+      this(2, facts);
     }
   }
 

@@ -12,9 +12,8 @@ import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** The tables of how sure each finding is, for page two. */
+/** The table of what makes each finding unsure, and what would help. */
 final class Certainty {
   private final AlignmentState state;
   private final Wording wording;
@@ -26,33 +25,13 @@ final class Certainty {
     this.findings = new Findings(state, wording);
   }
 
-  Table table() {
-    List<Column> columns =
-        List.of(
-            findings.text("PLANE", 14),
-            findings.text("LANDMARK", 32),
-            findings.number("PROBABILITY", 25),
-            findings.number("STANDARD_UNCERTAINTY", 25),
-            findings.number("DEGREES_OF_FREEDOM", 22),
-            findings.number("DIFFERENCE", 28),
-            findings.text("REMEDY", 40));
-    return new Table(columns, state.findings().stream().map(this::row).toList());
-  }
-
-  private List<String> row(Finding finding) {
-    Estimate mm = finding.offset().mm();
-    Optional<StateOffset> of =
-        state.offsets().stream().filter(o -> o.offset().equals(finding.offset())).findFirst();
-    List<String> row = new ArrayList<>(findings.where(finding.target()));
-    row.add(wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT));
-    row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
-    row.add(
-        Double.isInfinite(mm.degreesOfFreedom())
-            ? "∞"
-            : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
-    row.add(of.map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM)).orElse("–"));
-    row.add(of.flatMap(StateOffset::advice).map(this::remedy).orElse("–"));
-    return row;
+  private String remedy(Finding finding) {
+    return state.offsets().stream()
+        .filter(o -> o.offset().equals(finding.offset()))
+        .findFirst()
+        .flatMap(StateOffset::advice)
+        .map(this::remedy)
+        .orElse("–");
   }
 
   private String remedy(Advice advice) {
@@ -68,10 +47,15 @@ final class Certainty {
     List<Column> columns =
         new ArrayList<>(List.of(findings.text("PLANE", 13), findings.text("LANDMARK", 28)));
     columns.addAll(budget.columns());
+    columns.add(findings.number("STANDARD_UNCERTAINTY", 17));
+    columns.add(findings.text("REMEDY", 34));
     List<List<String>> rows = new ArrayList<>();
     for (Finding finding : state.findings()) {
       List<String> row = new ArrayList<>(findings.where(finding.target()));
-      row.addAll(budget.cells(finding.offset().mm()));
+      Estimate mm = finding.offset().mm();
+      row.addAll(budget.cells(mm));
+      row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
+      row.add(remedy(finding));
       rows.add(row);
     }
     return new Table(columns, rows);

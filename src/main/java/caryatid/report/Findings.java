@@ -12,7 +12,6 @@ import caryatid.report.Block.Table;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
-import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,13 +20,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The table of findings for page one, and what it refers to. */
+/** The table of findings, and what it refers to. */
 final class Findings {
   /** Coverage of every interval the report states. */
   static final double COVERAGE = 0.95;
 
   /** Leads to the sentence below the table. */
-  private static final String TOO_NARROW = "\u00a0†";
+  private static final String TOO_NARROW = "†\u00a0";
 
   private final AlignmentState state;
   private final Wording wording;
@@ -40,15 +39,16 @@ final class Findings {
   Table results() {
     List<Column> columns =
         List.of(
-            text("PLANE", 15),
-            text("LANDMARK", 32),
-            number("OFFSET", 17),
+            text("PLANE", 14),
+            text("LANDMARK", 33),
+            number("OFFSET", 16),
             text("DIRECTION", 16),
-            number("UNCERTAINTY", 14),
-            number("TARGET", 14),
-            text("TOLERANCE", 24),
-            new Column(wording.word("Findings.RESULT"), 42, false, true),
-            text("SOURCE", 12));
+            number("UNCERTAINTY", 13),
+            text("TARGET", 34),
+            new Column(wording.word("Findings.PROBABILITY"), 20, true, true),
+            number("DEGREES_OF_FREEDOM", 15),
+            number("DIFFERENCE", 18),
+            number("SOURCE", 12));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -62,9 +62,23 @@ final class Findings {
     row.add(new OffsetWords(wording).direction(finding.target().plane(), mm.value()));
     row.add(wording.plain(mm.expanded(COVERAGE), Unit.MM));
     row.addAll(wanted(finding.target()));
-    row.add(new ResultWords(wording).result(finding) + (isTooNarrow(finding) ? TOO_NARROW : ""));
+    String met = wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT);
+    row.add((isTooNarrow(finding) ? TOO_NARROW : "") + met);
+    row.add(
+        Double.isInfinite(mm.degreesOfFreedom())
+            ? "∞"
+            : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
+    row.add(difference(finding));
     row.add(number(finding.target()));
     return row;
+  }
+
+  private String difference(Finding finding) {
+    return state.offsets().stream()
+        .filter(o -> o.offset().equals(finding.offset()))
+        .findFirst()
+        .map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM))
+        .orElse("–");
   }
 
   private static boolean isTooNarrow(Finding finding) {
@@ -75,7 +89,7 @@ final class Findings {
     List<String> row = new ArrayList<>(where(withheld.target()));
     row.addAll(List.of("–", "–", "–"));
     row.addAll(wanted(withheld.target()));
-    row.add(wording.word("Findings.WITHHELD"));
+    row.addAll(List.of("–", "–", "–"));
     row.add(number(withheld.target()));
     return row;
   }
@@ -129,9 +143,9 @@ final class Findings {
 
   private List<String> wanted(Target target) {
     return List.of(
-        wording.signed(target.recommendedMm(), Unit.MM),
         wording.fill(
-            "Findings.FROM_TO",
+            "Findings.RECOMMENDED",
+            Argument.text(wording.signed(target.recommendedMm(), Unit.MM)),
             Argument.text(wording.signed(target.lowestMm(), Unit.MM)),
             Argument.text(wording.signed(target.highestMm(), Unit.MM))));
   }

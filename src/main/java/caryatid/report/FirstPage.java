@@ -9,6 +9,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Weight;
 import caryatid.report.Block.Blank;
 import caryatid.report.Block.Blanks;
+import caryatid.report.Block.Facts;
 import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Points;
@@ -55,6 +56,8 @@ final class FirstPage {
     }
     blocks.addAll(figures());
     blocks.addAll(remarks(remarks));
+    blocks.add(heading("STOOD"));
+    blocks.add(new Facts(3, TrialFacts.of(state.stands(), wording)));
     blocks.addAll(toFillIn(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
     return blocks;

@@ -94,7 +94,7 @@ final class Html {
   }
 
   private void facts(Block.Facts facts) {
-    out.append("<dl>\n");
+    out.append("<dl class=\"columns-%d\">\n".formatted(facts.columns()));
     for (Block.Fact fact : facts.facts()) {
       out.append("<div>");
       out.append("<dt>%s</dt>".formatted(Markup.escape(fact.label())));

@@ -13,11 +13,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What page one leads with: what to do, in one line, and a sentence for each plane. */
 final class Lead {
+  private static final int MOST_NAMED = 2;
+
   private final AlignmentState state;
   private final Wording wording;
   private final LandmarkWords names;
@@ -51,19 +52,25 @@ final class Lead {
     return state.withheld().isEmpty() ? "MET" : "MET_SO_FAR";
   }
 
-  /** The landmarks of some results, each with its plane. */
+  /** The landmarks of some results, each with its plane; of many, how many they are. */
   private String where(Predicate<Verdict> which) {
-    return state.findings().stream()
-        .filter(f -> which.test(f.verdict()))
-        .map(
-            f ->
-                names.name(f.target().landmark())
-                    + " ("
-                    + wording.word(f.target().plane())
-                    + side(f)
-                    + ")")
-        .distinct()
-        .collect(Collectors.joining(", "));
+    List<String> names =
+        state.findings().stream()
+            .filter(f -> which.test(f.verdict()))
+            .map(this::where)
+            .distinct()
+            .toList();
+    return names.size() <= MOST_NAMED
+        ? String.join(", ", names)
+        : wording.fill(
+            "Lead.COUNT",
+            Argument.count(names.size()),
+            Argument.count(state.findings().size()));
+  }
+
+  private String where(Finding finding) {
+    String name = names.name(finding.target().landmark());
+    return name + " (" + wording.word(finding.target().plane()) + side(finding) + ")";
   }
 
   private String side(Finding finding) {

@@ -82,7 +82,7 @@ final class Pieces {
     } else if (block instanceof Block.Points points) {
       return text.points(points);
     } else if (block instanceof Block.Facts facts) {
-      return List.of(form.facts(facts.facts()));
+      return List.of(form.facts(facts));
     } else if (block instanceof Block.Table table) {
       return new TablePieces(table, PdfLayout.MARGIN_MM, widthMm).pieces();
     }

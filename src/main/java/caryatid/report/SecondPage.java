@@ -41,8 +41,6 @@ final class SecondPage {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(heading("STOOD"));
-    blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
     blocks.add(new Heading(wording.word("FirstPage.FINDINGS")));
     Findings findings = new Findings(state, wording);
     blocks.add(findings.results());
@@ -52,8 +50,6 @@ final class SecondPage {
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));
     Certainty certainty = new Certainty(state, wording);
-    blocks.add(certainty.table());
-    blocks.add(new Prose(wording.word("Findings.BUDGET"), false));
     blocks.add(certainty.budget());
     blocks.add(heading("STANDS"));
     StandTable stands = new StandTable(state.stands(), wording);

@@ -31,7 +31,7 @@ class ArchitectureTest {
 
   private static final Row[] TABLE = {
     new Row("remark", "", ""),
-    new Row("geometry", "", ""),
+    new Row("geometry", "remark", ""),
     new Row("uncertainty", "", "org.apache.commons.statistics.. org.apache.commons.math3.."),
     new Row("recording", "geometry remark", "org.apache.commons.csv.. ch.randelshofer.."),
     new Row(
@@ -48,30 +48,38 @@ class ArchitectureTest {
         "sheet recording standing loadline geometry uncertainty remark",
         "org.apache.commons.math3.."),
     new Row(
-        "fitting",
+        "entry",
         "alignment sheet recording standing loadline geometry uncertainty remark",
+        ""),
+    new Row(
+        "format",
+        "entry alignment sheet recording standing loadline geometry uncertainty remark",
+        "com.fasterxml.jackson.."),
+    new Row(
+        "fitting",
+        "format entry alignment sheet recording standing loadline geometry uncertainty remark",
         "io.ocfl.. com.fasterxml.jackson.."),
     new Row(
         "wording",
-        "fitting alignment sheet recording standing loadline geometry uncertainty remark",
+        "fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
         ""),
     new Row(
         "chart",
-        "wording fitting alignment sheet recording standing loadline geometry uncertainty remark",
+        "wording fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "report",
-        "chart wording fitting alignment sheet recording standing loadline geometry uncertainty remark",
+        "chart wording fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(
-        "workflow",
-        "fitting report chart wording alignment sheet recording standing loadline geometry"
+        "usecase",
+        "format fitting entry report chart wording alignment sheet recording standing loadline geometry"
             + " uncertainty remark",
         ""),
     new Row(
         "cli",
-        "workflow fitting report chart wording alignment sheet recording standing loadline"
+        "usecase format fitting entry report chart wording alignment sheet recording standing loadline"
             + " geometry uncertainty remark",
         "picocli..")
   };

@@ -1,5 +1,6 @@
 package caryatid.alignment;
 
+import caryatid.remark.Coded;
 import caryatid.uncertainty.Cause;
 
 /**
@@ -19,20 +20,31 @@ public record Advice(
     double halfWidthThenMm) {
 
   /** What can be done about uncertainty. */
-  public enum Remedy {
+  public enum Remedy implements Coded {
     /** Two more stands, or three in all, stepping off between. */
-    REPEAT,
+    REPEAT("Remedy.REPEAT"),
     /** A stand of a minute. */
-    STAND_LONGER,
+    STAND_LONGER("Remedy.STAND_LONGER"),
     /** Mark and measure the landmarks twice as well. */
-    MARK_BETTER,
+    MARK_BETTER("Remedy.MARK_BETTER"),
     /** Set the feet straight by a line, twice as well. */
-    ALIGN_FEET,
+    ALIGN_FEET("Remedy.ALIGN_FEET"),
     /** Level the plate twice as well. */
-    LEVEL_PLATE,
+    LEVEL_PLATE("Remedy.LEVEL_PLATE"),
     /** Find the plate's accuracy with a known load, twice as well. */
-    CALIBRATE_PLATE,
+    CALIBRATE_PLATE("Remedy.CALIBRATE_PLATE"),
     /** Read the landmark several times during the stand. */
-    READ_LANDMARK_AGAIN
+    READ_LANDMARK_AGAIN("Remedy.READ_LANDMARK_AGAIN");
+
+    private final String code;
+
+    Remedy(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 }

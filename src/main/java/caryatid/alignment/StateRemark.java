@@ -5,19 +5,26 @@ import caryatid.remark.Weight;
 
 /** What the reader of an alignment state should know. */
 public enum StateRemark implements Topic {
-  SHARES_DIFFER(Weight.IMPORTANT),
-  SIMPLE_RULE(Weight.IMPORTANT),
-  OTHER_CONFIDENCE(Weight.IMPORTANT),
-  STANDS_DISAGREE(Weight.IMPORTANT),
-  TOLERANCE_TOO_NARROW(Weight.IMPORTANT),
-  ONE_STAND(Weight.NOTE),
-  LANDMARKS_SHARED(Weight.NOTE),
-  SMALLEST_DIFFERENCE(Weight.NOTE);
+  SHARES_DIFFER("StateRemark.SHARES_DIFFER", Weight.IMPORTANT),
+  SIMPLE_RULE("StateRemark.SIMPLE_RULE", Weight.IMPORTANT),
+  OTHER_CONFIDENCE("StateRemark.OTHER_CONFIDENCE", Weight.IMPORTANT),
+  STANDS_DISAGREE("StateRemark.STANDS_DISAGREE", Weight.IMPORTANT),
+  TOLERANCE_TOO_NARROW("StateRemark.TOLERANCE_TOO_NARROW", Weight.IMPORTANT),
+  ONE_STAND("StateRemark.ONE_STAND", Weight.NOTE),
+  LANDMARKS_SHARED("StateRemark.LANDMARKS_SHARED", Weight.NOTE),
+  SMALLEST_DIFFERENCE("StateRemark.SMALLEST_DIFFERENCE", Weight.NOTE);
 
+  private final String code;
   private final Weight weight;
 
-  StateRemark(Weight weight) {
+  StateRemark(String code, Weight weight) {
+    this.code = code;
     this.weight = weight;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   @Override

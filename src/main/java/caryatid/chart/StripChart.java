@@ -31,7 +31,7 @@ import org.jfree.chart.ui.TextAnchor;
  */
 final class StripChart {
   /** Room below the axis for its ticks and numbers, mm. */
-  static final double AXIS_MM = 4.9;
+  static final double AXIS_MM = 4.6;
 
   private static final double HATCH_MM = 1.1;
   private static final double BAND_SHARE = 0.6;

@@ -26,15 +26,15 @@ import java.util.stream.Stream;
  * height, with the load line as one vertical through all of them.
  */
 public final class StripDrawing {
-  private static final double TITLE_MM = 5;
+  private static final double TITLE_MM = 4.6;
   private static final double SKETCH_MM = 15;
   private static final double HEAD_MM = 19;
   private static final double ENDS_MM = 13.5;
   private static final double ROUNDING_MM = 1e-6;
-  private static final double LEAST_ZONE_MM = 3.6;
-  private static final double MOST_ZONE_MM = 9;
+  private static final double LEAST_ZONE_MM = 3;
+  private static final double MOST_ZONE_MM = 11;
   private static final double LEAST_GAP_MM = 0.6;
-  private static final double MOST_GAP_MM = 5;
+  private static final double MOST_GAP_MM = 7;
 
   /** The zone's share of what a strip may gain in height; the gap gets the rest. */
   private static final double ZONE_SHARE =
@@ -156,7 +156,7 @@ public final class StripDrawing {
   }
 
   private static double headMm(List<StripWords.Line> lines) {
-    return lines.size() * Lettering.PLAIN.lineMm() + 0.8;
+    return lines.size() * Lettering.PLAIN.lineMm() + 0.4;
   }
 
   private Drawing drawing(double heightMm) {

@@ -1,6 +1,6 @@
 package caryatid.cli;
 
-import caryatid.fitting.EntryKind;
+import caryatid.entry.EntryKind;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;

@@ -1,6 +1,8 @@
 package caryatid.cli;
 
-import caryatid.workflow.Program;
+import caryatid.usecase.FileAccess;
+import caryatid.usecase.LocalFiles;
+import caryatid.usecase.Program;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -18,6 +20,9 @@ import picocli.CommandLine.Spec;
     version = Program.NAME,
     description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.")
 final class CaryatidCommand implements Runnable {
+  /** What the commands read and write. */
+  static final FileAccess FILES = new LocalFiles();
+
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
 
   static {

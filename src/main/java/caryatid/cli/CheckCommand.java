@@ -6,13 +6,14 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import caryatid.report.ResultDifference;
-import caryatid.report.ResultJson;
+import caryatid.usecase.Check;
+import caryatid.usecase.Inputs;
+import caryatid.usecase.Recheck;
+import caryatid.usecase.StandReport;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
-import caryatid.workflow.Check;
-import caryatid.workflow.Inputs;
-import caryatid.workflow.Recheck;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -53,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws BadInput {
+  public Integer call() throws BadInput, StoreFailure {
     PrintWriter out = spec.commandLine().getOut();
     if (trial.isReport()) {
       return checkAgain(out);
@@ -64,22 +65,30 @@ final class CheckCommand implements Callable<Integer> {
     if (json) {
       Check.Checked checked = Check.run(inputs);
       keep.check(inputs, checked);
-      out.println(new String(ResultJson.write(checked.result()), UTF_8));
+      out.println(new String(StandReport.json(checked.result()), UTF_8));
       keep.keep(inputs, checked, report, wording, spec.commandLine().getErr());
       return 0;
     }
-    report.check(trial.first());
+    StandReport.Order order = report.order(trial.first());
+    StandReport.requireFree(order, CaryatidCommand.FILES);
     Check.Checked checked = Check.run(inputs);
     keep.check(inputs, checked);
     ResultText.lines(checked.result(), wording).forEach(out::println);
-    report.write(trial.first(), inputs, checked, wording, out);
+    StandReport.write(
+        order,
+        inputs,
+        checked,
+        wording,
+        CaryatidCommand.FILES,
+        path -> out.println(wording.fill("cli.report", Argument.text(path.toString()))));
     keep.keep(inputs, checked, report, wording, out);
     return 0;
   }
 
   private int checkAgain(PrintWriter out) throws BadInput {
     String name = trial.first().toString();
-    Recheck.Outcome outcome = Recheck.run(name, FileBytes.of(trial.first()).readAll());
+    Recheck.Outcome outcome =
+        Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
     Wording wording = Wording.in(language.locale());
     if (!outcome.differences().isEmpty()) {
       throw new BadInput(

@@ -1,6 +1,6 @@
 package caryatid.cli;
 
-import caryatid.fitting.Entry;
+import caryatid.entry.Entry;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.util.Optional;

@@ -1,7 +1,10 @@
 package caryatid.cli;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -15,11 +18,19 @@ final class Failures implements IExecutionExceptionHandler {
     if (failure instanceof CommandLine.ParameterException) {
       throw failure;
     }
-    if (!(failure instanceof BadInput bad)) {
-      throw failure;
-    }
     Wording wording = Wording.in(Locale.ENGLISH);
-    bad.problems().forEach(problem -> command.getErr().println(Shown.line(wording.say(problem))));
+    problems(failure)
+        .forEach(problem -> command.getErr().println(Shown.line(wording.say(problem))));
     return 1;
+  }
+
+  private static List<Problem> problems(Exception failure) throws Exception {
+    if (failure instanceof BadInput bad) {
+      return bad.problems();
+    }
+    if (failure instanceof StoreFailure store) {
+      return store.problems();
+    }
+    throw failure;
   }
 }

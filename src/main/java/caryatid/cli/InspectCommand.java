@@ -1,17 +1,15 @@
 package caryatid.cli;
 
-import caryatid.recording.Importer;
 import caryatid.recording.Inspection;
 import caryatid.recording.NamedBytes;
-import caryatid.recording.PlateDescription;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.sheet.DescriptionReader;
-import caryatid.sheet.DescriptionWriter;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Inspect;
+import caryatid.usecase.Output;
 import caryatid.wording.InspectionText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,30 +47,28 @@ final class InspectCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws BadInput {
-    Optional<ReportFile> file = Optional.ofNullable(draft).map(p -> new ReportFile(p, replace));
+  public Integer call() throws BadInput, StoreFailure {
+    Optional<Output> file = Optional.ofNullable(draft).map(p -> new Output(p, replace));
     if (file.isPresent()) {
-      file.get().check();
+      CaryatidCommand.FILES.requireFree(file.get());
     }
     Wording wording = Wording.in(Locale.ENGLISH);
     Inspection inspection = inspection();
     PrintWriter out = spec.commandLine().getOut();
     InspectionText.lines(inspection, description != null, wording).forEach(out::println);
     if (file.isPresent()) {
-      String yaml =
-          DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::sayWithin);
-      file.get().write(yaml.getBytes(StandardCharsets.UTF_8));
+      CaryatidCommand.FILES.write(file.get(), Inspect.draft(inspection, wording));
       out.println(wording.fill("InspectionText.written", Argument.text(draft.toString())));
     }
     return inspection.problems().isEmpty() ? 0 : 1;
   }
 
   private Inspection inspection() throws BadInput {
-    NamedBytes export = FileBytes.of(recording);
-    Optional<PlateDescription> plate = Optional.empty();
-    if (description != null) {
-      plate = Optional.of(DescriptionReader.read(FileBytes.of(description)));
-    }
-    return Importer.inspect(export, plate);
+    NamedBytes export = CaryatidCommand.FILES.read(recording);
+    return Inspect.run(
+        export,
+        description == null
+            ? Optional.empty()
+            : Optional.of(CaryatidCommand.FILES.read(description)));
   }
 }

@@ -4,17 +4,19 @@ import caryatid.alignment.Result;
 import caryatid.fitting.Addable;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Doubles;
-import caryatid.fitting.Entry;
+import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Check;
+import caryatid.usecase.Inputs;
+import caryatid.usecase.RecordedStand;
+import caryatid.usecase.ReportPage;
 import caryatid.wording.Wording;
-import caryatid.workflow.Check;
-import caryatid.workflow.Inputs;
-import caryatid.workflow.RecordedStand;
 import java.io.PrintWriter;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -60,7 +62,7 @@ final class KeepOptions {
   }
 
   /** Refuses a stand that could not be kept, before anything is written. */
-  void check(Inputs inputs, Check.Checked checked) throws BadInput {
+  void check(Inputs inputs, Check.Checked checked) throws BadInput, StoreFailure {
     if (store.isPresent()) {
       FittingRecord record = store.get().read(RecordCode.of(code));
       Addition stand =
@@ -77,12 +79,12 @@ final class KeepOptions {
   /** Adds the check to the record, where one was named, and says what is then to be known. */
   void keep(
       Inputs inputs, Check.Checked checked, ReportOptions report, Wording wording, PrintWriter out)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     if (store.isEmpty()) {
       return;
     }
     RecordCode record = RecordCode.of(code);
-    byte[] pdf = report.pdf(inputs, checked, wording);
+    byte[] pdf = ReportPage.pdf(inputs, checked, wording, report.paper());
     Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
     Entry added = store.get().add(record, stand);
     out.println(

@@ -1,8 +1,8 @@
 package caryatid.cli;
 
-import caryatid.fitting.BenchItem;
-import caryatid.fitting.EntryKind;
-import caryatid.fitting.WalkingDeviation;
+import caryatid.entry.BenchItem;
+import caryatid.entry.EntryKind;
+import caryatid.entry.WalkingDeviation;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Given;
 import caryatid.wording.Wording;

@@ -1,8 +1,8 @@
 package caryatid.cli;
 
-import caryatid.fitting.Field;
-import caryatid.fitting.FieldType;
-import caryatid.fitting.Form;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
 import caryatid.wording.EntryWords;

@@ -1,11 +1,12 @@
 package caryatid.cli;
 
 import caryatid.fitting.Addition;
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,7 @@ final class RecordAddCommand extends RecordPart {
   @Mixin private RecordEntryOptions entry;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     RecordCode record = code(code);
     Optional<Entry.Correction> corrects = correction.correction(wording());
     Addition addition = entry.addition(kind, values, corrects, offers(store, record), wording());

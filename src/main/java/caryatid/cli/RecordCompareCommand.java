@@ -1,10 +1,11 @@
 package caryatid.cli;
 
-import caryatid.fitting.Answers;
+import caryatid.entry.form.Answers;
 import caryatid.fitting.Comparison;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.EntryWords;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,7 @@ final class RecordCompareCommand extends RecordPart {
   private int to;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     FittingRecord record = store.read(code(code));
     Comparison comparison = Comparison.of(record, from, to);
     RecordText.lost(record, wording()).forEach(out()::println);

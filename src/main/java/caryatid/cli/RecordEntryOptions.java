@@ -1,11 +1,11 @@
 package caryatid.cli;
 
 import caryatid.fitting.Addition;
-import caryatid.fitting.Answers;
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
-import caryatid.fitting.FormReader;
-import caryatid.fitting.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.KeptFile;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
 import caryatid.sheet.GivenReader;
@@ -97,7 +97,7 @@ final class RecordEntryOptions {
   private Given.Group given(List<String> values) throws BadInput {
     Map<String, Given> members = new LinkedHashMap<>();
     if (from != null) {
-      members.putAll(GivenReader.read(FileBytes.of(from)).members());
+      members.putAll(GivenReader.read(CaryatidCommand.FILES.read(from)).members());
     }
     return Assignments.onto(members, values);
   }
@@ -116,7 +116,9 @@ final class RecordEntryOptions {
                           wording.fill(
                               "cli.keep",
                               RecordPart.texts(String.join(", ", KeptFile.Role.keys()), pair))));
-      files.add(new Addition.Attached(role, FileBytes.of(Path.of(pair.substring(equals + 1)))));
+      files.add(
+          new Addition.Attached(
+              role, CaryatidCommand.FILES.read(Path.of(pair.substring(equals + 1)))));
     }
     return files;
   }

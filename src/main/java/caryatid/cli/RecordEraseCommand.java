@@ -1,10 +1,11 @@
 package caryatid.cli;
 
 import caryatid.fitting.Addition;
-import caryatid.fitting.Answers;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,7 @@ final class RecordEraseCommand extends RecordPart {
   private boolean sure;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     OffsetDateTime now = CaryatidCommand.now(spec());
     Answers said = new Answers(Map.of("why", new Answers.Value.Words(why)));
     Addition stone =

@@ -1,9 +1,9 @@
 package caryatid.cli;
 
-import caryatid.fitting.EntryKind;
-import caryatid.fitting.Field;
-import caryatid.fitting.FieldType;
-import caryatid.fitting.Form;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
 import caryatid.fitting.Store;
 import caryatid.sheet.AmputationLevel;
 import caryatid.wording.EntryWords;

@@ -2,6 +2,7 @@ package caryatid.cli;
 
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.util.List;
 import picocli.CommandLine.Command;
 
@@ -12,7 +13,7 @@ import picocli.CommandLine.Command;
     description = "Lists the codes of all records, and of erased ones when and why.")
 final class RecordListCommand extends RecordPart {
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     List<String> codes = store.codes();
     for (String code : codes) {
       out().println(line(store, code));

@@ -4,6 +4,8 @@ import caryatid.fitting.FittingRecord;
 import caryatid.fitting.NextSheet;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Output;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -31,22 +33,22 @@ final class RecordNextCommand extends RecordPart {
   private Path sheet;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     FittingRecord record = store.read(code(code));
     NextSheet next = NextSheet.of(record);
     RecordText.lost(record, wording()).forEach(out()::println);
-    ReportFile file = new ReportFile(sheet, false);
-    file.check();
+    Output file = new Output(sheet, false);
+    CaryatidCommand.FILES.requireFree(file);
     for (Map.Entry<String, byte[]> earlier : next.earlier().entrySet()) {
       beside(sheet.resolveSibling(earlier.getKey()), earlier.getValue());
     }
-    file.write(next.text().getBytes(StandardCharsets.UTF_8));
+    CaryatidCommand.FILES.write(file, next.text().getBytes(StandardCharsets.UTF_8));
     say("Record.next", sheet);
     return 0;
   }
 
   /** An earlier sheet that lies there already, the same, is left alone. */
-  private static void beside(Path path, byte[] bytes) throws BadInput {
+  private static void beside(Path path, byte[] bytes) throws BadInput, StoreFailure {
     try {
       if (Files.isRegularFile(path) && Arrays.equals(Files.readAllBytes(path), bytes)) {
         return;
@@ -54,8 +56,8 @@ final class RecordNextCommand extends RecordPart {
     } catch (IOException e) {
       // Then it cannot be the same.
     }
-    ReportFile file = new ReportFile(path, false);
-    file.check();
-    file.write(bytes);
+    Output file = new Output(path, false);
+    CaryatidCommand.FILES.requireFree(file);
+    CaryatidCommand.FILES.write(file, bytes);
   }
 }

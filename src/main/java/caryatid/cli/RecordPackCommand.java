@@ -2,6 +2,8 @@ package caryatid.cli;
 
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Output;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -23,8 +25,8 @@ final class RecordPackCommand extends RecordPart {
   private Path zip;
 
   @Override
-  int run(Store store) throws BadInput {
-    new ReportFile(zip, false).check();
+  int run(Store store) throws BadInput, StoreFailure {
+    CaryatidCommand.FILES.requireFree(new Output(zip, false));
     store.pack(code(code), zip);
     say("Record.packed", code, zip);
     return 0;

@@ -5,6 +5,7 @@ import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.List;
@@ -32,11 +33,11 @@ abstract class RecordPart implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws BadInput {
+  public Integer call() throws BadInput, StoreFailure {
     return run(records.store(wording()));
   }
 
-  abstract int run(Store store) throws BadInput;
+  abstract int run(Store store) throws BadInput, StoreFailure;
 
   Wording wording() {
     return Wording.in(language.locale());

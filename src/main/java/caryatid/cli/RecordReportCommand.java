@@ -4,8 +4,10 @@ import caryatid.fitting.FittingRecord;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import caryatid.report.Paper;
-import caryatid.workflow.RecordPages;
+import caryatid.usecase.Output;
+import caryatid.usecase.RecordPages;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -40,12 +42,12 @@ final class RecordReportCommand extends RecordPart {
   private boolean replace;
 
   @Override
-  int run(Store store) throws BadInput {
-    ReportFile report = new ReportFile(file, replace);
-    report.check();
+  int run(Store store) throws BadInput, StoreFailure {
+    Output report = new Output(file, replace);
+    CaryatidCommand.FILES.requireFree(report);
     List<Problem> damage = store.damage(code(code));
     FittingRecord record = store.read(code(code));
-    report.write(RecordPages.pdf(record, damage, wording(), paper));
+    CaryatidCommand.FILES.write(report, RecordPages.pdf(record, damage, wording(), paper));
     say("cli.report", report.path());
     return sound(damage);
   }

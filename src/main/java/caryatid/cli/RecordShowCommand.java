@@ -1,12 +1,13 @@
 package caryatid.cli;
 
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.KeptFiles;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ final class RecordShowCommand extends RecordPart {
   private String code;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     FittingRecord record = store.read(code(code));
     RecordText.lines(record, wording()).forEach(out()::println);
     List<Problem> damage = new ArrayList<>(record.damage());

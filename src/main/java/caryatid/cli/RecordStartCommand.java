@@ -1,10 +1,11 @@
 package caryatid.cli;
 
 import caryatid.fitting.Addition;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ final class RecordStartCommand extends RecordPart {
   @Mixin private RecordEntryOptions entry;
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     RecordCode record = code(code);
     if (!entry.isSure()) {
       RecordCode.requireAnonymous(code);

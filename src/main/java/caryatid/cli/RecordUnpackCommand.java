@@ -2,6 +2,7 @@ package caryatid.cli;
 
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -24,8 +25,8 @@ final class RecordUnpackCommand extends RecordPart {
   private String by;
 
   @Override
-  int run(Store store) throws BadInput {
-    FileBytes.of(zip);
+  int run(Store store) throws BadInput, StoreFailure {
+    CaryatidCommand.FILES.read(zip);
     say("Record.unpacked", store.unpack(zip, by).text());
     return 0;
   }

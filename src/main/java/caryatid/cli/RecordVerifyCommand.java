@@ -3,6 +3,7 @@ package caryatid.cli;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,7 @@ final class RecordVerifyCommand extends RecordPart {
   private List<String> codes = new ArrayList<>();
 
   @Override
-  int run(Store store) throws BadInput {
+  int run(Store store) throws BadInput, StoreFailure {
     List<Problem> found = new ArrayList<>();
     List<String> named = codes.isEmpty() ? store.codes() : codes;
     if (named.isEmpty()) {

@@ -3,8 +3,7 @@ package caryatid.cli;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stretch;
-import caryatid.workflow.Inputs;
-import java.nio.file.Files;
+import caryatid.usecase.Inputs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,16 +72,17 @@ final class TrialOptions {
     }
     List<NamedBytes> files = new ArrayList<>();
     for (Path recording : recordings) {
-      files.add(FileBytes.of(recording));
+      files.add(CaryatidCommand.FILES.read(recording));
     }
     Optional<NamedBytes> plate =
-        description == null ? Optional.empty() : Optional.of(FileBytes.of(description));
-    return new Inputs(files, FileBytes.of(sheet), plate, this::beside, byHand());
+        description == null
+            ? Optional.empty()
+            : Optional.of(CaryatidCommand.FILES.read(description));
+    return new Inputs(files, CaryatidCommand.FILES.read(sheet), plate, this::beside, byHand());
   }
 
   private Optional<NamedBytes> beside(String name) {
-    Path path = sheet.resolveSibling(name);
-    return Files.isRegularFile(path) ? Optional.of(new FileBytes(path)) : Optional.empty();
+    return CaryatidCommand.FILES.find(sheet.resolveSibling(name));
   }
 
   private Optional<Stretch> byHand() {

@@ -1,2 +1,2 @@
-/** The commands. May use {@code workflow}, {@code wording} and the packages of results; picocli. */
+/** The commands. May use {@code usecase}, {@code wording} and the packages of results; picocli. */
 package caryatid.cli;

@@ -1,10 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+import caryatid.format.EntryJson;
+
 import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import io.ocfl.api.OcflObjectUpdater;
 import io.ocfl.api.OcflRepository;
 import io.ocfl.api.exception.OcflJavaException;
@@ -34,10 +39,10 @@ final class Adding {
    * Adds an entry.
    *
    * @param number the entry's number: one more than the record has
-   * @throws BadInput if it could not be read again, or cannot be written; the record is then as it
-   *     was
+   * @throws BadInput if it could not be read again
+   * @throws StoreFailure if it cannot be written; the record is then as it was
    */
-  Entry add(int number, Addition addition) throws BadInput {
+  Entry add(int number, Addition addition) throws BadInput, StoreFailure {
     List<KeptFile> kept = names(addition.files());
     Entry entry =
         new Entry(
@@ -52,7 +57,7 @@ final class Adding {
     return entry;
   }
 
-  private void add(Entry entry, byte[] json, List<Addition.Attached> files) throws BadInput {
+  private void add(Entry entry, byte[] json, List<Addition.Attached> files) throws StoreFailure {
     VersionInfo info =
         new VersionInfo()
             .setUser(entry.by(), null)
@@ -85,8 +90,8 @@ final class Adding {
     version.writeFile(bytes, folder + "/" + name);
   }
 
-  private BadInput cannotWrite(RuntimeException e) {
-    return new BadInput(
+  private StoreFailure cannotWrite(RuntimeException e) {
+    return new StoreFailure(
         Problem.at(Place.of(code.text()), Keeping.CANNOT_WRITE, Argument.text(Reason.of(e))));
   }
 

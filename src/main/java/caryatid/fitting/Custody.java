@@ -4,6 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,12 +21,12 @@ import java.util.stream.Stream;
 record Custody(StoreFolder folder, Duration patience) {
 
   /** Does something to the store as a whole, one at a time. */
-  <T> T overAll(String by, RecordLock.Work<T> work) throws BadInput {
+  <T> T overAll(String by, RecordLock.Work<T> work) throws BadInput, StoreFailure {
     return locked(folder.lock(), by, work);
   }
 
   /** Does something to a record, one at a time, with what was interrupted before settled. */
-  <T> T over(RecordCode code, String by, RecordLock.Work<T> work) throws BadInput {
+  <T> T over(RecordCode code, String by, RecordLock.Work<T> work) throws BadInput, StoreFailure {
     return locked(
         folder.lock(code),
         by,
@@ -38,11 +39,12 @@ record Custody(StoreFolder folder, Duration patience) {
         });
   }
 
-  private <T> T locked(Path lock, String by, RecordLock.Work<T> work) throws BadInput {
+  private <T> T locked(Path lock, String by, RecordLock.Work<T> work)
+      throws BadInput, StoreFailure {
     try {
       return RecordLock.holding(lock, by, patience, work);
     } catch (IOException e) {
-      throw bad(folder.folder(), Keeping.CANNOT_WRITE, e);
+      throw failure(folder.folder(), Keeping.CANNOT_WRITE, e);
     }
   }
 
@@ -57,7 +59,7 @@ record Custody(StoreFolder folder, Duration patience) {
   void settleIfPossible(RecordCode code) {
     try {
       over(code, "reader", () -> 0);
-    } catch (BadInput inUseOrNotWritable) {
+    } catch (BadInput | StoreFailure inUseOrNotWritable) {
       // What is whole is whole all the same.
     }
   }
@@ -111,7 +113,8 @@ record Custody(StoreFolder folder, Duration patience) {
     return new Erasing(folder, code);
   }
 
-  static BadInput bad(Path place, Keeping what, IOException e) {
-    return new BadInput(Problem.at(Place.of(place.toString()), what, Argument.text(Reason.of(e))));
+  static StoreFailure failure(Path place, Keeping what, IOException e) {
+    return new StoreFailure(
+        Problem.at(Place.of(place.toString()), what, Argument.text(Reason.of(e))));
   }
 }

@@ -1,10 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -59,8 +64,10 @@ public final class Doubles {
    *
    * @throws BadInput if an entry that it does not correct holds the same recordings and the same
    *     sheet, byte for byte
+   * @throws StoreFailure if a file that is to be added cannot be read
    */
-  public static void requireNew(FittingRecord record, Addition addition) throws BadInput {
+  public static void requireNew(FittingRecord record, Addition addition)
+      throws BadInput, StoreFailure {
     if (addition.kind() != EntryKind.STAND) {
       return;
     }
@@ -101,7 +108,7 @@ public final class Doubles {
   }
 
   private static Map<KeptFile.Role, List<String>> digests(FittingRecord record, Addition addition)
-      throws BadInput {
+      throws StoreFailure {
     Map<KeptFile.Role, List<String>> digests = new LinkedHashMap<>();
     for (Addition.Attached file : addition.files()) {
       if (decides(file.is())) {
@@ -110,7 +117,7 @@ public final class Doubles {
           digests.computeIfAbsent(file.is(), r -> new ArrayList<>()).add(digest);
         } catch (IOException e) {
           Argument reason = Argument.text(Reason.of(e));
-          throw new BadInput(
+          throw new StoreFailure(
               Problem.at(Place.of(record.code().text()), Keeping.CANNOT_WRITE, reason));
         }
       }

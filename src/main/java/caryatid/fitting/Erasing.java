@@ -1,8 +1,14 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.format.EntryJson;
+
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -47,7 +53,7 @@ final class Erasing {
    * @throws BadInput if it was erased before, in which case the first stone stays, or the stone
    *     says nothing that could be read again
    */
-  void erase(Entry stone) throws IOException, BadInput {
+  void erase(Entry stone) throws IOException, BadInput, StoreFailure {
     if (isStone(store.record(code))) {
       throw new BadInput(Problem.at(Place.of(code.text()), Keeping.WAS_ERASED));
     }
@@ -58,7 +64,7 @@ final class Erasing {
   }
 
   /** Does what is left to do. Doing it twice does no harm. */
-  void finish() throws IOException, BadInput {
+  void finish() throws IOException, BadInput, StoreFailure {
     Path old = store.erasing(code).resolve(OLD);
     Entry stone = EntryJson.read(Files.readAllBytes(store.erasing(code).resolve(STONE)), STONE);
     // A stone that was begun and not finished is none.

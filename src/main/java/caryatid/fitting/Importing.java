@@ -4,6 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,8 +36,9 @@ final class Importing {
    * was not there.
    *
    * @throws BadInput if anything about the zip is wrong
+   * @throws StoreFailure if it cannot be read
    */
-  static void tryOut(Path zip) throws BadInput {
+  static void tryOut(Path zip) throws BadInput, StoreFailure {
     try {
       Path folder = Files.createTempDirectory("caryatid-");
       try {
@@ -45,7 +47,7 @@ final class Importing {
         Durable.delete(folder);
       }
     } catch (IOException e) {
-      throw Custody.bad(zip, Keeping.CANNOT_READ, e);
+      throw Custody.failure(zip, Keeping.CANNOT_READ, e);
     }
   }
 

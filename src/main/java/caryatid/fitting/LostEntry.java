@@ -1,5 +1,7 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
@@ -12,9 +14,20 @@ import java.util.stream.Collectors;
 /** That an entry was added and cannot be read, so that what is shown as now may be older. */
 public enum LostEntry implements Topic {
   /** Arguments: the entry, its kind. */
-  NAMED,
+  NAMED("LostEntry.NAMED"),
   /** Arguments: the entry. */
-  UNNAMED;
+  UNNAMED("LostEntry.UNNAMED");
+
+  private final String code;
+
+  LostEntry(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 
   @Override
   public Weight weight() {

@@ -4,6 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -36,7 +37,7 @@ final class RecordLock {
 
   /** What is done while the lock is held. */
   interface Work<T> {
-    T run() throws IOException, BadInput;
+    T run() throws IOException, BadInput, StoreFailure;
   }
 
   /**
@@ -45,11 +46,12 @@ final class RecordLock {
    * @param file the lock's file; made where there is none
    * @param who who takes it, for others to see
    * @param patience how long to wait
-   * @throws BadInput if somebody else still has it then; says who and since when
+   * @throws BadInput if the work refuses
+   * @throws StoreFailure if somebody else still has it then; says who and since when
    * @throws IOException if the file cannot be written, or the work fails
    */
   static <T> T holding(Path file, String who, Duration patience, Work<T> work)
-      throws BadInput, IOException {
+      throws BadInput, StoreFailure, IOException {
     RecordLock lock = take(file, who, patience);
     try {
       return work.run();
@@ -59,7 +61,7 @@ final class RecordLock {
   }
 
   private static RecordLock take(Path file, String who, Duration patience)
-      throws BadInput, IOException {
+      throws StoreFailure, IOException {
     Files.createDirectories(file.getParent());
     long end = System.nanoTime() + patience.toNanos();
     while (true) {
@@ -71,7 +73,7 @@ final class RecordLock {
       }
       channel.close();
       if (System.nanoTime() > end) {
-        throw new BadInput(
+        throw new StoreFailure(
             Problem.at(
                 Place.of(file.toString()),
                 Keeping.IN_USE,

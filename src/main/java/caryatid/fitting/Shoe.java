@@ -1,5 +1,9 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,10 @@
 package caryatid.fitting;
 
+import caryatid.entry.EntryKind;
+import caryatid.entry.MassFrom;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Field;
+
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Side;

@@ -1,7 +1,11 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,13 +37,13 @@ public final class Store {
   /**
    * The codes of all records, in alphabetical order; none where there is no store yet.
    *
-   * @throws BadInput if the folder cannot be read
+   * @throws StoreFailure if the folder cannot be read
    */
-  public List<String> codes() throws BadInput {
+  public List<String> codes() throws StoreFailure {
     try {
       return custody.codes();
     } catch (IOException e) {
-      throw Custody.bad(folder.records(), Keeping.CANNOT_READ, e);
+      throw Custody.failure(folder.records(), Keeping.CANNOT_READ, e);
     }
   }
 
@@ -58,10 +62,11 @@ public final class Store {
    * Starts a record.
    *
    * @param opening its first entry
-   * @throws BadInput if there is a record of that code already, in whatever case its letters are,
-   *     or it cannot be written; nothing is left of it then
+   * @throws BadInput if there is a record of that code already, in whatever case its letters are
+   * @throws StoreFailure if somebody else is writing, or it cannot be written; nothing is left of
+   *     it then
    */
-  public Entry start(RecordCode code, Addition opening) throws BadInput {
+  public Entry start(RecordCode code, Addition opening) throws BadInput, StoreFailure {
     return custody.overAll(
         opening.by(),
         () -> {
@@ -80,9 +85,11 @@ public final class Store {
    * Adds an entry to a record.
    *
    * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry
-   *     is not there, or it cannot be written; the record is then as it was
+   *     is not there
+   * @throws StoreFailure if somebody else is writing, or it cannot be written; the record is then
+   *     as it was, unless the failure says otherwise
    */
-  public Entry add(RecordCode code, Addition addition) throws BadInput {
+  public Entry add(RecordCode code, Addition addition) throws BadInput, StoreFailure {
     custody.requireStarted(code);
     return custody.over(code, addition.by(), () -> new Writing(custody, code).add(addition));
   }
@@ -105,9 +112,11 @@ public final class Store {
   /**
    * Erases a record for good and leaves an entry that says when, by whom and why.
    *
-   * @throws BadInput if there is no such record, it was erased before, or it cannot be erased
+   * @throws BadInput if there is no such record, or it was erased before
+   * @throws StoreFailure if somebody else is writing, or it cannot be erased
    */
-  public void erase(RecordCode code, OffsetDateTime at, String by, String why) throws BadInput {
+  public void erase(RecordCode code, OffsetDateTime at, String by, String why)
+      throws BadInput, StoreFailure {
     custody.requireStarted(code);
     custody.over(
         code,
@@ -124,9 +133,10 @@ public final class Store {
    * forms.
    *
    * @return what is wrong, file by file; empty for a record in good order
-   * @throws BadInput if there is no such record, or somebody is writing to it
+   * @throws BadInput if there is no such record
+   * @throws StoreFailure if somebody is writing to it
    */
-  public List<Problem> verify(RecordCode code) throws BadInput {
+  public List<Problem> verify(RecordCode code) throws BadInput, StoreFailure {
     return checked(code, () -> Verifying.verify(folder.record(code), custody.files(code)));
   }
 
@@ -135,13 +145,15 @@ public final class Store {
    * than {@link #verify}, which looks at the structure by the library's validator as well.
    *
    * @return what is wrong, file by file; empty for a record in good order
-   * @throws BadInput if there is no such record, or somebody is writing to it
+   * @throws BadInput if there is no such record
+   * @throws StoreFailure if somebody is writing to it
    */
-  public List<Problem> damage(RecordCode code) throws BadInput {
+  public List<Problem> damage(RecordCode code) throws BadInput, StoreFailure {
     return checked(code, () -> Verifying.bytes(custody.files(code)));
   }
 
-  private List<Problem> checked(RecordCode code, Supplier<List<Problem>> check) throws BadInput {
+  private List<Problem> checked(RecordCode code, Supplier<List<Problem>> check)
+      throws BadInput, StoreFailure {
     custody.requireStarted(code);
     RecordLock.Work<List<Problem>> work =
         () -> {
@@ -150,7 +162,7 @@ public final class Store {
         };
     try {
       return custody.over(code, "verify", work);
-    } catch (BadInput e) {
+    } catch (StoreFailure e) {
       if (e.problems().get(0).topic() != Keeping.CANNOT_WRITE) {
         throw e;
       }
@@ -163,9 +175,10 @@ public final class Store {
    * Packs a record as a zip (BagIt, RFC 8493).
    *
    * @param zip the file; it must not be there yet
-   * @throws BadInput if there is no such record, it is damaged or cannot be written
+   * @throws BadInput if there is no such record, or it is damaged
+   * @throws StoreFailure if somebody is writing to it, or the file cannot be written
    */
-  public void pack(RecordCode code, Path zip) throws BadInput {
+  public void pack(RecordCode code, Path zip) throws BadInput, StoreFailure {
     List<Problem> found = verify(code);
     if (!found.isEmpty()) {
       throw new BadInput(found);
@@ -174,7 +187,7 @@ public final class Store {
     try {
       Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), zip);
     } catch (IOException e) {
-      throw Custody.bad(zip, Keeping.CANNOT_WRITE, e);
+      throw Custody.failure(zip, Keeping.CANNOT_WRITE, e);
     }
   }
 
@@ -185,8 +198,10 @@ public final class Store {
    * @return its code
    * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken;
    *     nothing is written then
+   * @throws StoreFailure if somebody else is writing, the zip cannot be read or the record cannot
+   *     be written
    */
-  public RecordCode unpack(Path zip, String by) throws BadInput {
+  public RecordCode unpack(Path zip, String by) throws BadInput, StoreFailure {
     if (!Files.exists(folder.folder())) {
       Importing.tryOut(zip);
     }

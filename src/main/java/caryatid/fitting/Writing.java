@@ -1,9 +1,12 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.Optional;
@@ -18,7 +21,7 @@ final class Writing {
     this.code = code;
   }
 
-  Entry add(Addition addition) throws BadInput, IOException {
+  Entry add(Addition addition) throws BadInput, StoreFailure, IOException {
     try (Workplace work = new Workplace(custody.folder(), code)) {
       Optional<FittingRecord> read = work.read(custody.files(code));
       FittingRecord record = read.isPresent() ? read.get() : readAnyhow();
@@ -30,16 +33,16 @@ final class Writing {
     }
   }
 
-  Entry start(Addition opening) throws BadInput, IOException {
+  Entry start(Addition opening) throws BadInput, StoreFailure, IOException {
     try (Workplace work = new Workplace(custody.folder(), code)) {
       return write(work, 1, opening);
     }
   }
 
-  private Entry write(Workplace work, int number, Addition addition) throws BadInput {
+  private Entry write(Workplace work, int number, Addition addition) throws BadInput, StoreFailure {
     try {
       return work.adding().add(number, addition);
-    } catch (BadInput e) {
+    } catch (StoreFailure e) {
       throw afterwards(number, e);
     }
   }
@@ -47,7 +50,7 @@ final class Writing {
   /**
    * What to say of an addition that failed: nothing of it is left, or all of it is there after all.
    */
-  private BadInput afterwards(int number, BadInput failure) {
+  private StoreFailure afterwards(int number, StoreFailure failure) {
     try {
       Settling.settle(custody.folder().record(code), custody.folder().replacing());
     } catch (IOException leftForTheNextOne) {
@@ -57,7 +60,7 @@ final class Writing {
     boolean there = Files.isDirectory(custody.folder().record(code).resolve("v" + number));
     Argument[] reason = failure.problems().get(0).arguments().toArray(new Argument[0]);
     return there
-        ? new BadInput(Problem.at(Place.of(code.text()), Keeping.WRITTEN_BUT, reason))
+        ? new StoreFailure(Problem.at(Place.of(code.text()), Keeping.WRITTEN_BUT, reason))
         : failure;
   }
 

@@ -1,13 +1,26 @@
 package caryatid.loadline;
 
+import caryatid.remark.Coded;
+
 /**
  * The result of a finding (JCGM 106:2012; four-way statement after ILAC-G8:09/2019, from memory).
  */
-public enum Verdict {
-  WITHIN,
+public enum Verdict implements Coded {
+  WITHIN("Verdict.WITHIN"),
   /** Measured inside, too close to call: repeat before changing. */
-  INSIDE_TOO_CLOSE,
+  INSIDE_TOO_CLOSE("Verdict.INSIDE_TOO_CLOSE"),
   /** Measured outside, too close to call: repeat before changing. */
-  OUTSIDE_TOO_CLOSE,
-  OUTSIDE
+  OUTSIDE_TOO_CLOSE("Verdict.OUTSIDE_TOO_CLOSE"),
+  OUTSIDE("Verdict.OUTSIDE");
+
+  private final String code;
+
+  Verdict(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 }

@@ -1,5 +1,7 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
+
 /** What a column of an export holds for one plate; x, y, z are the export's own axes. */
 public enum Channel {
   FORCE_X(Quantity.FORCE, 0),
@@ -13,10 +15,21 @@ public enum Channel {
   COP_Z(Quantity.COP, 2);
 
   /** What kind of quantity a channel holds. */
-  enum Quantity {
-    FORCE,
-    MOMENT,
-    COP
+  enum Quantity implements Coded {
+    FORCE("Quantity.FORCE"),
+    MOMENT("Quantity.MOMENT"),
+    COP("Quantity.COP");
+
+    private final String code;
+
+    Quantity(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   private final Quantity quantity;

@@ -1,17 +1,25 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
 import java.util.Arrays;
 import java.util.Optional;
 
 /** What stands before a number's decimals. */
-enum DecimalMark {
-  POINT('.'),
-  COMMA(',');
+enum DecimalMark implements Coded {
+  POINT("DecimalMark.POINT", '.'),
+  COMMA("DecimalMark.COMMA", ',');
 
+  private final String code;
   private final char character;
 
-  DecimalMark(char character) {
+  DecimalMark(String code, char character) {
+    this.code = code;
     this.character = character;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   /** The mark a description states. */

@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -15,12 +16,12 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** What stands between an export's cells. */
-enum Delimiter {
-  TAB('\t'),
-  SEMICOLON(';'),
-  COMMA(','),
+enum Delimiter implements Coded {
+  TAB("Delimiter.TAB", '\t'),
+  SEMICOLON("Delimiter.SEMICOLON", ';'),
+  COMMA("Delimiter.COMMA", ','),
   /** One blank or more, also before the first cell. */
-  BLANK(' ');
+  BLANK("Delimiter.BLANK", ' ');
 
   private static final Pattern BLANKS = Pattern.compile("[ \t]+");
   private static final Map<Delimiter, CSVFormat> FORMATS = new EnumMap<>(Delimiter.class);
@@ -40,10 +41,17 @@ enum Delimiter {
     }
   }
 
+  private final String code;
   private final char character;
 
-  Delimiter(char character) {
+  Delimiter(String code, char character) {
+    this.code = code;
     this.character = character;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   /** The delimiter a description states. */

@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -26,11 +27,22 @@ record Encoding(Charset charset, int markBytes) {
   }
 
   /** What an encoding was known by. */
-  enum Sign {
-    MARK,
-    ZEROS,
-    WELL_FORMED,
-    LEFT_OVER
+  enum Sign implements Coded {
+    MARK("Sign.MARK"),
+    ZEROS("Sign.ZEROS"),
+    WELL_FORMED("Sign.WELL_FORMED"),
+    LEFT_OVER("Sign.LEFT_OVER");
+
+    private final String code;
+
+    Sign(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   private static final List<Mark> MARKS =

@@ -1,22 +1,30 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
 import java.util.Optional;
 
 /** Units of force an export may use. */
-public enum ForceUnit {
-  N(1, "n newton newtons"),
+public enum ForceUnit implements Coded {
+  N("ForceUnit.N", 1, "n newton newtons"),
   /** Kilogram-force. */
-  KG(ForceUnit.STANDARD_GRAVITY, "kg kgf kp kilogram kilograms");
+  KG("ForceUnit.KG", ForceUnit.STANDARD_GRAVITY, "kg kgf kp kilogram kilograms");
 
   /** Standard gravity, m/s2 (CGPM 1901): what a kilogram weighs, N. */
   public static final double STANDARD_GRAVITY = 9.80665;
 
+  private final String code;
   private final double newton;
   private final String names;
 
-  ForceUnit(double newton, String names) {
+  ForceUnit(String code, double newton, String names) {
+    this.code = code;
     this.newton = newton;
     this.names = names;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   /** Newtons in one of the unit. */

@@ -1,21 +1,29 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
 import java.util.Optional;
 
 /** Units of length an export may use. */
-public enum LengthUnit {
-  MM(1, "mm millimetre millimeter millimetres millimeters"),
-  CM(10, "cm centimetre centimeter centimetres centimeters"),
-  M(1000, "m metre meter metres meters"),
+public enum LengthUnit implements Coded {
+  MM("LengthUnit.MM", 1, "mm millimetre millimeter millimetres millimeters"),
+  CM("LengthUnit.CM", 10, "cm centimetre centimeter centimetres centimeters"),
+  M("LengthUnit.M", 1000, "m metre meter metres meters"),
   /** International yard and pound agreement, 1959. */
-  INCH(25.4, "in inch inches \"");
+  INCH("LengthUnit.INCH", 25.4, "in inch inches \"");
 
+  private final String code;
   private final double mm;
   private final String names;
 
-  LengthUnit(double mm, String names) {
+  LengthUnit(String code, double mm, String names) {
+    this.code = code;
     this.mm = mm;
     this.names = names;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   /** Millimetres in one of the unit. */

@@ -1,6 +1,8 @@
 package caryatid.recording;
 
 import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,10 +23,12 @@ final class LoadCellConversion {
     double[] right = new double[size];
     double[] anterior = new double[size];
     BitSet unusable = new BitSet(size);
+    Map<String, double[]> read = new LinkedHashMap<>();
     for (Sensors.LoadCell cell : cells.cells()) {
       Column column = table.column(plan.sensors().get(cell.column()));
       unusable.or(timeline.pickHoles(column.holes()));
       double[] load = timeline.pick(column.take());
+      read.put(cell.column(), load);
       for (int i = 0; i < size; i++) {
         double newton = load[i] * unit.newton();
         up[i] += newton;
@@ -43,6 +47,8 @@ final class LoadCellConversion {
       anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;
       up[i] = loaded ? up[i] : 0;
     }
+    DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), notes);
+    read.forEach((column, load) -> dead.refuse(column, load, unusable));
     BitSet unloaded = (BitSet) unusable.clone();
     unloaded.andNot(missing);
     UnusableSamples.remark(RecordingRemark.MISSING, missing, plan.name(), notes);

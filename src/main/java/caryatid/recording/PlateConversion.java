@@ -21,6 +21,7 @@ final class PlateConversion {
   private final RawPlate raw;
   private final Load load;
   private final double rateHz;
+  private final DeadColumns dead;
 
   PlateConversion(
       Table table,
@@ -34,12 +35,13 @@ final class PlateConversion {
     this.units = units;
     this.axes = axes;
     this.notes = notes;
+    this.rateHz = timeline.rateHz();
+    this.dead = new DeadColumns(table, plan, rateHz, notes);
     this.raw =
         plan.layout().sensors().isPresent()
             ? RawPlate.of(
-                table, plan, (Sensors.EightChannels) plan.layout().sensors().get(), timeline)
+                table, plan, (Sensors.EightChannels) plan.layout().sensors().get(), timeline, dead)
             : RawPlate.of(table, plan, units, timeline, needed());
-    this.rateHz = timeline.rateHz();
     Load seen = Load.of(raw, axes);
     boolean changed =
         new UnloadedOffset(raw, axes, seen, plan.name(), notes).handle(removeOffset, rateHz);
@@ -69,11 +71,16 @@ final class PlateConversion {
       anterior = oriented(Quantity.COP, axes.anterior(), 1);
     } else {
       TrueOriginCop cop = new TrueOriginCop(axes, origin());
+      refuseDead(cop);
       right = computed(cop, axes.right());
       anterior = computed(cop, axes.anterior());
     }
     BitSet unusable =
         new UnusableSamples(raw, load, plan.layout(), notes).find(right, anterior, rateHz);
+    if (exported) {
+      dead.refuse(Channel.of(Quantity.COP, axes.right().axis()), right, unusable);
+      dead.refuse(Channel.of(Quantity.COP, axes.anterior().axis()), anterior, unusable);
+    }
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     shift(right, origin.rightMm());
@@ -87,6 +94,22 @@ final class PlateConversion {
         up.map(v -> masked(v, unusable)),
         horizontal,
         usable(unusable));
+  }
+
+  /** Before the moments are overwritten by the centre of pressure. */
+  private void refuseDead(TrueOriginCop cop) {
+    BitSet unusable = (BitSet) load.unloaded().clone();
+    unusable.or(raw.holes());
+    for (Direction along : new Direction[] {axes.right(), axes.anterior()}) {
+      Channel moment = Channel.of(Quantity.MOMENT, cop.momentAxis(along));
+      dead.refuse(moment, raw.at(moment).orElseThrow(), unusable);
+      Channel force = Channel.of(Quantity.FORCE, along.axis());
+      if (cop.needsHorizontalForce()) {
+        raw.at(force).ifPresent(values -> dead.refuse(force, values, unusable));
+      }
+    }
+    Channel up = Channel.of(Quantity.FORCE, axes.up().axis());
+    dead.refuse(up, vertical().orElseThrow(), unusable);
   }
 
   private PlateLayout.TrueOrigin origin() {
@@ -110,12 +133,17 @@ final class PlateConversion {
         raw.has(Channel.of(Quantity.FORCE, axes.right().axis()))
             && raw.has(Channel.of(Quantity.FORCE, axes.anterior().axis()))
             && vertical().isPresent();
-    return both
+    return both && !isDead(axes.right(), unusable) && !isDead(axes.anterior(), unusable)
         ? Optional.of(
             new Horizontal(
                 masked(oriented(Quantity.FORCE, axes.right(), load.sign()), unusable),
                 masked(oriented(Quantity.FORCE, axes.anterior(), load.sign()), unusable)))
         : Optional.empty();
+  }
+
+  private boolean isDead(Direction along, BitSet unusable) {
+    Channel force = Channel.of(Quantity.FORCE, along.axis());
+    return dead.withhold(force, raw.at(force).orElseThrow(), unusable);
   }
 
   /** Overwrites the moment that moves the centre along a direction; unloaded samples become 0. */

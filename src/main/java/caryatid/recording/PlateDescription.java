@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import caryatid.geometry.Axes;
+import caryatid.remark.Coded;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,11 +29,22 @@ public record PlateDescription(
     Optional<PlateAccuracy> accuracy,
     boolean removeUnloadedOffset) {
   /** On whom the exported force acts. */
-  public enum ForceIs {
+  public enum ForceIs implements Coded {
     /** Reaction: the vertical force of a standing person points up. */
-    ON_THE_PERSON,
+    ON_THE_PERSON("ForceIs.ON_THE_PERSON"),
     /** Action: the vertical force of a standing person points down. */
-    ON_THE_PLATE
+    ON_THE_PLATE("ForceIs.ON_THE_PLATE");
+
+    private final String code;
+
+    ForceIs(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   public PlateDescription {

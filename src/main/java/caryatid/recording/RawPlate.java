@@ -44,7 +44,11 @@ final class RawPlate {
 
   /** Forces and moments from eight raw channels (see {@link Sensors.EightChannels}). */
   static RawPlate of(
-      Table table, PlatePlan plan, Sensors.EightChannels sensors, Timeline timeline) {
+      Table table,
+      PlatePlan plan,
+      Sensors.EightChannels sensors,
+      Timeline timeline,
+      DeadColumns dead) {
     RawPlate plate = new RawPlate(timeline.size());
     Map<Sensors.RawChannel, double[]> raw = new EnumMap<>(Sensors.RawChannel.class);
     for (Map.Entry<Sensors.RawChannel, String> each : sensors.columns().entrySet()) {
@@ -53,7 +57,25 @@ final class RawPlate {
       raw.put(each.getKey(), timeline.pick(column.take()));
     }
     EightChannelForces.of(raw, sensors, timeline.size()).forEach((c, v) -> plate.put(c, v, 1));
+    BitSet unusable = plate.unloadedOrMissing();
+    raw.forEach(
+        (channel, values) -> {
+          if (channel.isVertical() || sensors.az0Mm() != 0) {
+            dead.refuse(sensors.columns().get(channel), values, unusable);
+          }
+        });
     return plate;
+  }
+
+  private BitSet unloadedOrMissing() {
+    BitSet unusable = (BitSet) holes.clone();
+    double[] up = series.get(Channel.FORCE_Z);
+    for (int i = 0; i < size; i++) {
+      if (Math.abs(up[i]) < Load.LEAST_N) {
+        unusable.set(i);
+      }
+    }
+    return unusable;
   }
 
   /** A channel's numbers, to be reused by whoever takes them last. */

@@ -1,19 +1,27 @@
 package caryatid.recording;
 
+import caryatid.remark.Coded;
 import java.util.Optional;
 
 /** Units of time an export may use. */
-public enum TimeUnit {
-  S(1, "s sec secs second seconds"),
-  MS(1e-3, "ms msec millisecond milliseconds"),
-  US(1e-6, "us usec microsecond microseconds");
+public enum TimeUnit implements Coded {
+  S("TimeUnit.S", 1, "s sec secs second seconds"),
+  MS("TimeUnit.MS", 1e-3, "ms msec millisecond milliseconds"),
+  US("TimeUnit.US", 1e-6, "us usec microsecond microseconds");
 
+  private final String code;
   private final double seconds;
   private final String names;
 
-  TimeUnit(double seconds, String names) {
+  TimeUnit(String code, double seconds, String names) {
+    this.code = code;
     this.seconds = seconds;
     this.names = names;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   /** Seconds in one of the unit. */

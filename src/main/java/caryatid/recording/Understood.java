@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import caryatid.remark.Argument;
+import caryatid.remark.Coded;
 import java.util.List;
 
 /**
@@ -12,13 +13,24 @@ import java.util.List;
  */
 public record Understood(Aspect aspect, List<Argument> arguments, Basis basis) {
   /** From where something is known. */
-  public enum Basis {
+  public enum Basis implements Coded {
     /** The file says so. */
-    STATED,
+    STATED("Basis.STATED"),
     /** The plate description says so. */
-    DESCRIBED,
+    DESCRIBED("Basis.DESCRIBED"),
     /** Concluded from what the file holds. */
-    CONCLUDED
+    CONCLUDED("Basis.CONCLUDED");
+
+    private final String code;
+
+    Basis(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   public Understood {

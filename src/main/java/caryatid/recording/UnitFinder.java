@@ -3,6 +3,7 @@ package caryatid.recording;
 import caryatid.recording.Channel.Quantity;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
+import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -41,7 +42,7 @@ final class UnitFinder {
   /** A unit as the file states it, and where. */
   private record Statement(Place place, String unit) {}
 
-  private <U extends Enum<U>> Optional<U> unit(
+  private <U extends Enum<U> & Coded> Optional<U> unit(
       PlatePlan plan,
       Quantity quantity,
       Function<String, Optional<U>> named,
@@ -100,7 +101,7 @@ final class UnitFinder {
         Optional.of(column.full()));
   }
 
-  private <U extends Enum<U>> void note(
+  private <U extends Enum<U> & Coded> void note(
       PlatePlan plan, Quantity quantity, Optional<U> stated, Optional<U> described) {
     stated
         .or(() -> described)

@@ -38,8 +38,8 @@ public sealed interface Argument {
     return new Quantity(value, Unit.COUNT);
   }
 
-  /** A constant of one of the program's own enums, worded in the reader's language. */
-  static Argument term(Enum<?> constant) {
-    return new Term(constant.getDeclaringClass().getSimpleName() + "." + constant.name());
+  /** One of the program's own terms, worded in the reader's language. */
+  static Argument term(Coded term) {
+    return new Term(term.code());
   }
 }

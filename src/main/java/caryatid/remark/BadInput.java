@@ -17,7 +17,7 @@ public final class BadInput extends Exception {
    * @throws IllegalArgumentException if there is none
    */
   public BadInput(List<Problem> problems) {
-    super(problems.stream().map(p -> p.topic().key()).collect(Collectors.joining(", ")));
+    super(problems.stream().map(p -> p.topic().code()).collect(Collectors.joining(", ")));
     if (problems.isEmpty()) {
       throw new IllegalArgumentException("bad input without a problem");
     }

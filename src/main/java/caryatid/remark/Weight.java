@@ -1,11 +1,22 @@
 package caryatid.remark;
 
 /** How much a remark matters; remarks are shown in this order. */
-public enum Weight {
+public enum Weight implements Coded {
   /** The wearer may be in danger; said first and in plain words. */
-  SAFETY,
+  SAFETY("Weight.SAFETY"),
   /** Changes how far the numbers can be trusted; belongs on page one. */
-  IMPORTANT,
+  IMPORTANT("Weight.IMPORTANT"),
   /** For whoever looks closer. */
-  NOTE
+  NOTE("Weight.NOTE");
+
+  private final String code;
+
+  Weight(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 }

@@ -6,21 +6,32 @@ import caryatid.remark.Weight;
 /** What can be wrong with a result or a report that is read back. */
 enum Archived implements Topic {
   /** Arguments: what the reader of JSON found. */
-  NOT_JSON,
+  NOT_JSON("Archived.NOT_JSON"),
   /** Arguments: version found, version known. */
-  OTHER_VERSION,
+  OTHER_VERSION("Archived.OTHER_VERSION"),
   /** Arguments: where in the result, the key. */
-  UNKNOWN_KEY,
+  UNKNOWN_KEY("Archived.UNKNOWN_KEY"),
   /** Arguments: where in the result, the key. */
-  MISSING_KEY,
+  MISSING_KEY("Archived.MISSING_KEY"),
   /** Arguments: where in the result, what was expected, what was found. */
-  NOT_EXPECTED,
+  NOT_EXPECTED("Archived.NOT_EXPECTED"),
   /** Arguments: where in the result, what is wrong with the value. */
-  OUT_OF_RANGE,
+  OUT_OF_RANGE("Archived.OUT_OF_RANGE"),
   /** Arguments: what the reader of PDF found. */
-  NOT_A_PDF,
+  NOT_A_PDF("Archived.NOT_A_PDF"),
   /** Arguments: what is not inside. */
-  NOT_INSIDE;
+  NOT_INSIDE("Archived.NOT_INSIDE");
+
+  private final String code;
+
+  Archived(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 
   @Override
   public Weight weight() {

@@ -1,5 +1,6 @@
 package caryatid.report;
 
+import caryatid.remark.Coded;
 import java.util.List;
 
 /** Files to be kept inside a report, so that it can be computed again from itself. */
@@ -12,12 +13,23 @@ public record Attachments(List<Attached> files) {
   }
 
   /** What a file is to the report (associated files of PDF/A-3, ISO 19005-3, 6.8). */
-  public enum Role {
-    RECORDING,
-    TRIAL_SHEET,
-    PLATE_DESCRIPTION,
-    OTHER_SHEET,
-    RESULT
+  public enum Role implements Coded {
+    RECORDING("Role.RECORDING"),
+    TRIAL_SHEET("Role.TRIAL_SHEET"),
+    PLATE_DESCRIPTION("Role.PLATE_DESCRIPTION"),
+    OTHER_SHEET("Role.OTHER_SHEET"),
+    RESULT("Role.RESULT");
+
+    private final String code;
+
+    Role(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   /**

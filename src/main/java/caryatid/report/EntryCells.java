@@ -1,6 +1,6 @@
 package caryatid.report;
 
-import caryatid.fitting.Answers;
+import caryatid.entry.form.Answers;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;

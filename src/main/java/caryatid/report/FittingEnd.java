@@ -1,6 +1,6 @@
 package caryatid.report;
 
-import caryatid.fitting.Entry;
+import caryatid.entry.Entry;
 import caryatid.fitting.RecordView;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Heading;

@@ -12,7 +12,7 @@ final class Misread extends RuntimeException {
   private final transient List<Argument> arguments;
 
   Misread(Topic topic, String... arguments) {
-    super(topic.key() + " " + List.of(arguments));
+    super(topic.code() + " " + List.of(arguments));
     this.topic = topic;
     this.arguments = List.of(arguments).stream().map(Argument::text).toList();
   }

@@ -26,7 +26,7 @@ final class Topics {
   private static final Map<String, Topic> BY_KEY =
       KNOWN.stream()
           .flatMap(topics -> Stream.of(topics.getEnumConstants()))
-          .collect(Collectors.toUnmodifiableMap(Topic::key, Function.identity()));
+          .collect(Collectors.toUnmodifiableMap(Topic::code, Function.identity()));
 
   private Topics() {}
 

@@ -24,7 +24,7 @@ final class ValueWriter {
 
   void write(Object value) throws IOException {
     if (value instanceof Topic topic) {
-      out.writeString(topic.key());
+      out.writeString(topic.code());
     } else if (value instanceof Record held) {
       writeRecord(held);
     } else if (value instanceof List<?> list) {

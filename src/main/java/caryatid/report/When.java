@@ -1,6 +1,6 @@
 package caryatid.report;
 
-import caryatid.fitting.Entry;
+import caryatid.entry.Entry;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 

@@ -4,18 +4,29 @@ import caryatid.remark.Topic;
 
 /** What can be wrong with what a plate description says. */
 public enum Describing implements Topic {
-  UNKNOWN_ENCODING,
-  COMMA_TWICE,
-  HEADER_BELOW_DATA,
-  RATE_AND_COLUMN,
-  AXIS_TWICE,
-  PLATE_TWICE,
-  COLUMN_TWICE,
-  SENSORS_TWICE,
-  TOO_FEW_CELLS,
-  NO_CALIBRATION,
-  EDGES_SWAPPED,
-  LINE_TWICE,
-  LINE_WITHOUT_SENSE,
-  LINE_IN_BOTH_SENSES
+  UNKNOWN_ENCODING("Describing.UNKNOWN_ENCODING"),
+  COMMA_TWICE("Describing.COMMA_TWICE"),
+  HEADER_BELOW_DATA("Describing.HEADER_BELOW_DATA"),
+  RATE_AND_COLUMN("Describing.RATE_AND_COLUMN"),
+  AXIS_TWICE("Describing.AXIS_TWICE"),
+  PLATE_TWICE("Describing.PLATE_TWICE"),
+  COLUMN_TWICE("Describing.COLUMN_TWICE"),
+  SENSORS_TWICE("Describing.SENSORS_TWICE"),
+  TOO_FEW_CELLS("Describing.TOO_FEW_CELLS"),
+  NO_CALIBRATION("Describing.NO_CALIBRATION"),
+  EDGES_SWAPPED("Describing.EDGES_SWAPPED"),
+  LINE_TWICE("Describing.LINE_TWICE"),
+  LINE_WITHOUT_SENSE("Describing.LINE_WITHOUT_SENSE"),
+  LINE_IN_BOTH_SENSES("Describing.LINE_IN_BOTH_SENSES");
+
+  private final String code;
+
+  Describing(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 }

@@ -1,5 +1,7 @@
 package caryatid.sheet;
 
+import caryatid.remark.Coded;
+
 /**
  * What is under the foot that is not on the measuring plate.
  *
@@ -9,10 +11,21 @@ package caryatid.sheet;
  */
 public record OtherFoot(Ground on, double heightDifferenceMm) {
   /** What a foot can stand on. */
-  public enum Ground {
-    PLATE,
-    BLOCK,
-    FLOOR
+  public enum Ground implements Coded {
+    PLATE("Ground.PLATE"),
+    BLOCK("Ground.BLOCK"),
+    FLOOR("Ground.FLOOR");
+
+    private final String code;
+
+    Ground(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   /**

@@ -4,11 +4,22 @@ import caryatid.remark.Topic;
 
 /** Why a landmark cannot be brought into the person's frame. */
 public enum Placing implements Topic {
-  LANDMARK_UNKNOWN,
-  LANDMARK_UNKNOWN_MEANT,
-  LANDMARK_NOT_IN_PLANE,
-  CIRCLE,
-  LINE_UNKNOWN,
-  LINE_UNKNOWN_MEANT,
-  LINE_OF_OTHER_SENSE
+  LANDMARK_UNKNOWN("Placing.LANDMARK_UNKNOWN"),
+  LANDMARK_UNKNOWN_MEANT("Placing.LANDMARK_UNKNOWN_MEANT"),
+  LANDMARK_NOT_IN_PLANE("Placing.LANDMARK_NOT_IN_PLANE"),
+  CIRCLE("Placing.CIRCLE"),
+  LINE_UNKNOWN("Placing.LINE_UNKNOWN"),
+  LINE_UNKNOWN_MEANT("Placing.LINE_UNKNOWN_MEANT"),
+  LINE_OF_OTHER_SENSE("Placing.LINE_OF_OTHER_SENSE");
+
+  private final String code;
+
+  Placing(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 }

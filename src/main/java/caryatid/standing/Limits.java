@@ -14,6 +14,12 @@ package caryatid.standing;
  * @param mostShiftMm or larger than this whatever the stand's own, mm
  * @param driftMm largest difference between the first and the last quarter of a stretch, mm
  * @param mostSdMm largest standard deviation of the centre of pressure in any direction, mm
+ * @param leastSdMm smallest standard deviation of the centre of pressure, sideways and fore and
+ *     aft, in a stretch of {@code leastSdS}, mm, above 0
+ * @param leastSdS the length of stretch that this limit is for, s; in a shorter one it is smaller
+ *     as the root of the length
+ * @param mostLean largest mean horizontal force of a plate, as a fraction of its mean vertical
+ *     force
  * @param foot limits of one foot's vertical force
  * @param wholeBody limits of the whole body's vertical force
  * @param leastShare smallest share of the whole load on a prosthesis, 0 to 1
@@ -28,6 +34,9 @@ public record Limits(
     double mostShiftMm,
     double driftMm,
     double mostSdMm,
+    double leastSdMm,
+    double leastSdS,
+    double mostLean,
     Force foot,
     Force wholeBody,
     double leastShare) {
@@ -58,6 +67,12 @@ public record Limits(
    *   <li>drift 25.4 mm: the 99th percentile of real stands;
    *   <li>standard deviation 35 mm: twice the 99th percentile of real stands fore and aft (17.6
    *       mm);
+   *   <li>least standard deviation 0.1 mm in 20 s: a fifth of the smallest in any 20 s of 60 real
+   *       stands, 0.54 mm sideways and 1.37 mm fore and aft (computed); a channel that is dead but
+   *       for its noise stays below. The root of the length is how a sum of independent steps
+   *       spreads; slower sway would make the limit of a short stretch smaller;
+   *   <li>mean horizontal force 0.2 of the vertical, 11 deg (common practice, no source): one
+   *       foot's mean force leans by about 4 deg in real standing;
    *   <li>whole body's force: shift 2 %, standard deviation 3 %, where quiet standing shows 0.11 to
    *       0.33 % and slow squats 13 %;
    *   <li>one foot's force: shift 35 %, standard deviation 30 %: sideways sway is load that moves
@@ -78,6 +93,9 @@ public record Limits(
           50,
           25.4,
           35,
+          0.1,
+          20,
+          0.2,
           new Force(0.35, 0.30, 0.13),
           new Force(0.02, 0.03, 0.0033),
           0.1);
@@ -87,9 +105,15 @@ public record Limits(
    */
   public Limits {
     positive(shortestS, blockS, windowS, shiftMm, shiftTimes, mostShiftMm, driftMm, mostSdMm);
+    positive(leastSdMm, leastSdS, mostLean);
     if (!(settlingS >= 0) || !(leastShare >= 0 && leastShare <= 1)) {
       throw new IllegalArgumentException("settling " + settlingS + " s, share " + leastShare);
     }
+  }
+
+  /** The smallest standard deviation in a stretch of some length, mm. */
+  double leastSdMm(double durationS) {
+    return leastSdMm * Math.sqrt(Math.min(1, durationS / leastSdS));
   }
 
   /** The limits of the force that a trace shows. */

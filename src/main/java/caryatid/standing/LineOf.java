@@ -1,12 +1,24 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
+import caryatid.remark.Coded;
 
 /** Whose load line it is. */
-public enum LineOf {
-  LEFT_FOOT,
-  RIGHT_FOOT,
-  WHOLE_BODY;
+public enum LineOf implements Coded {
+  LEFT_FOOT("LineOf.LEFT_FOOT"),
+  RIGHT_FOOT("LineOf.RIGHT_FOOT"),
+  WHOLE_BODY("LineOf.WHOLE_BODY");
+
+  private final String code;
+
+  LineOf(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 
   /** The line of a foot. */
   public static LineOf foot(Side side) {

@@ -1,5 +1,6 @@
 package caryatid.standing;
 
+import caryatid.remark.Coded;
 import caryatid.remark.Unit;
 
 /**
@@ -14,16 +15,23 @@ import caryatid.remark.Unit;
 public record Placement(Measure measure, double value, int fromPercent, int toPercent) {
 
   /** Measures for which percentiles are known. */
-  public enum Measure {
-    SD_ANTERIOR(Unit.MM),
-    SD_RIGHT(Unit.MM),
-    RANGE_ANTERIOR(Unit.MM),
-    MEAN_SPEED(Unit.MM_PER_S);
+  public enum Measure implements Coded {
+    SD_ANTERIOR("Measure.SD_ANTERIOR", Unit.MM),
+    SD_RIGHT("Measure.SD_RIGHT", Unit.MM),
+    RANGE_ANTERIOR("Measure.RANGE_ANTERIOR", Unit.MM),
+    MEAN_SPEED("Measure.MEAN_SPEED", Unit.MM_PER_S);
 
+    private final String code;
     private final Unit unit;
 
-    Measure(Unit unit) {
+    Measure(String code, Unit unit) {
+      this.code = code;
       this.unit = unit;
+    }
+
+    @Override
+    public String code() {
+      return code;
     }
 
     /** The unit of its values. */

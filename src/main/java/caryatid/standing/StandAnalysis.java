@@ -51,14 +51,15 @@ public final class StandAnalysis {
   /**
    * Analyses a recording. Every line is taken over the same stretch.
    *
-   * @throws BadInput if it is not quiet standing by the limits, the prosthesis is hardly loaded, or
-   *     a named plate is not in it
+   * @throws BadInput if it is not quiet standing by the limits, a channel seems dead, the
+   *     prosthesis is hardly loaded, or a named plate is not in it
    */
   public static Standing analyse(Recording recording, Conditions conditions, Limits limits)
       throws BadInput {
     Traces traces = Traces.of(recording, conditions.stance(), conditions.prosthetic());
     QuietStretch stretch = new Stretches(recording, traces, limits).settle(conditions.byHand());
     List<Trace> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
+    DeadChannels.refuse(quiet, recording, limits);
     List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
     List<Sway> sway =
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();

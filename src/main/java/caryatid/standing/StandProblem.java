@@ -4,16 +4,33 @@ import caryatid.remark.Topic;
 
 /** Why a recording gives no result. */
 enum StandProblem implements Topic {
-  NO_SUCH_PLATE,
-  PLATE_NOT_NAMED,
-  WHICH_FOOT,
-  NOTHING_USABLE,
-  TOO_SHORT,
-  TOO_SHORT_BY_HAND,
-  GAP_BY_HAND,
-  FORCE_UNSTEADY,
-  WANDERING,
-  FEET_SWAPPED,
-  MORE_THAN_WHOLE,
-  PROSTHESIS_UNLOADED
+  NO_SUCH_PLATE("StandProblem.NO_SUCH_PLATE"),
+  PLATE_NOT_NAMED("StandProblem.PLATE_NOT_NAMED"),
+  WHICH_FOOT("StandProblem.WHICH_FOOT"),
+  NOTHING_USABLE("StandProblem.NOTHING_USABLE"),
+  TOO_SHORT("StandProblem.TOO_SHORT"),
+  TOO_SHORT_BY_HAND("StandProblem.TOO_SHORT_BY_HAND"),
+  GAP_BY_HAND("StandProblem.GAP_BY_HAND"),
+  FORCE_UNSTEADY("StandProblem.FORCE_UNSTEADY"),
+  WANDERING("StandProblem.WANDERING"),
+  /** Arguments: plate, smallest standard deviation, length of stretch, standard deviation. */
+  STILL_SIDEWAYS("StandProblem.STILL_SIDEWAYS"),
+  /** The same fore and aft. */
+  STILL_FORE_AND_AFT("StandProblem.STILL_FORE_AND_AFT"),
+  /** Arguments: plate, horizontal force, vertical force, largest share in percent, share. */
+  LEANING_FORCE("StandProblem.LEANING_FORCE"),
+  FEET_SWAPPED("StandProblem.FEET_SWAPPED"),
+  MORE_THAN_WHOLE("StandProblem.MORE_THAN_WHOLE"),
+  PROSTHESIS_UNLOADED("StandProblem.PROSTHESIS_UNLOADED");
+
+  private final String code;
+
+  StandProblem(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
 }

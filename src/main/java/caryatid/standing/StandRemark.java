@@ -5,26 +5,33 @@ import caryatid.remark.Weight;
 
 /** What the reader of a stand should know. */
 public enum StandRemark implements Topic {
-  PROSTHESIS_LITTLE_LOADED(Weight.IMPORTANT),
-  NEARLY_WHOLE_LOAD(Weight.IMPORTANT),
-  BODY_MASS_DIFFERS(Weight.IMPORTANT),
-  HARDLY_ANY_SWAY(Weight.IMPORTANT),
-  MUCH_SWAY(Weight.IMPORTANT),
+  PROSTHESIS_LITTLE_LOADED("StandRemark.PROSTHESIS_LITTLE_LOADED", Weight.IMPORTANT),
+  NEARLY_WHOLE_LOAD("StandRemark.NEARLY_WHOLE_LOAD", Weight.IMPORTANT),
+  BODY_MASS_DIFFERS("StandRemark.BODY_MASS_DIFFERS", Weight.IMPORTANT),
+  HARDLY_ANY_SWAY("StandRemark.HARDLY_ANY_SWAY", Weight.IMPORTANT),
+  MUCH_SWAY("StandRemark.MUCH_SWAY", Weight.IMPORTANT),
   /**
    * A vertical force that is neither as still as in plain standing nor as unsteady as is refused.
    */
-  FORCE_VARIES(Weight.IMPORTANT),
-  SHORT_STRETCH(Weight.NOTE),
-  SLOWER_UNSEEN(Weight.NOTE),
-  LOW_RATE(Weight.NOTE),
-  SHARE_UNKNOWN(Weight.NOTE),
-  SHEAR_OFFSET(Weight.NOTE),
-  SET_BY_HAND(Weight.NOTE);
+  FORCE_VARIES("StandRemark.FORCE_VARIES", Weight.IMPORTANT),
+  SHORT_STRETCH("StandRemark.SHORT_STRETCH", Weight.NOTE),
+  SLOWER_UNSEEN("StandRemark.SLOWER_UNSEEN", Weight.NOTE),
+  LOW_RATE("StandRemark.LOW_RATE", Weight.NOTE),
+  SHARE_UNKNOWN("StandRemark.SHARE_UNKNOWN", Weight.NOTE),
+  SHEAR_OFFSET("StandRemark.SHEAR_OFFSET", Weight.NOTE),
+  SET_BY_HAND("StandRemark.SET_BY_HAND", Weight.NOTE);
 
+  private final String code;
   private final Weight weight;
 
-  StandRemark(Weight weight) {
+  StandRemark(String code, Weight weight) {
+    this.code = code;
     this.weight = weight;
+  }
+
+  @Override
+  public String code() {
+    return code;
   }
 
   @Override

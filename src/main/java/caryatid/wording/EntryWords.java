@@ -1,10 +1,10 @@
 package caryatid.wording;
 
-import caryatid.fitting.Answers;
-import caryatid.fitting.EntryKind;
-import caryatid.fitting.Field;
-import caryatid.fitting.FieldType;
-import caryatid.fitting.Form;
+import caryatid.entry.form.Answers;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
 import caryatid.remark.Argument;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

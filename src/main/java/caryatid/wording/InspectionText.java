@@ -62,12 +62,12 @@ public final class InspectionText {
   }
 
   private void understood(Understood fact) {
-    String what = wording.fill(fact.aspect().key(), fact.arguments());
+    String what = wording.fill(fact.aspect().code(), fact.arguments());
     lines.add(what + " " + basis(fact));
   }
 
   private String basis(Understood fact) {
-    String evidence = fact.aspect().key() + ".evidence";
+    String evidence = fact.aspect().code() + ".evidence";
     String basis = wording.word(fact.basis());
     return fact.basis() == Understood.Basis.CONCLUDED && wording.knows(evidence)
         ? wording.fill(

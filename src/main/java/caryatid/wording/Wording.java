@@ -2,6 +2,7 @@ package caryatid.wording;
 
 import caryatid.alignment.Said;
 import caryatid.remark.Argument;
+import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
@@ -35,7 +36,7 @@ public final class Wording {
           "report",
           "fitting",
           "record",
-          "workflow",
+          "usecase",
           "cli");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 
@@ -61,7 +62,7 @@ public final class Wording {
 
   /** A remark's sentence. */
   public String say(Remark remark) {
-    return fill(remark.topic().key(), remark.arguments());
+    return fill(remark.topic().code(), remark.arguments());
   }
 
   /** A remark as it is told of a state, with the number of stands where it is said of several. */
@@ -78,13 +79,13 @@ public final class Wording {
     String file = problem.place().file();
     boolean column = problem.place().line().isEmpty() && !within.isEmpty();
     String where = within.isEmpty() ? file : file + (column ? ", " : " ") + within;
-    return where + ": " + fill(problem.topic().key(), problem.arguments());
+    return where + ": " + fill(problem.topic().code(), problem.arguments());
   }
 
   /** The same without the file's name, for a page that is about one file. */
   public String sayWithin(Problem problem) {
     String within = within(problem.place());
-    String sentence = fill(problem.topic().key(), problem.arguments());
+    String sentence = fill(problem.topic().code(), problem.arguments());
     return within.isEmpty() ? sentence : within + ": " + sentence;
   }
 
@@ -114,9 +115,9 @@ public final class Wording {
     return Optional.ofNullable(sentences.get(key));
   }
 
-  /** The word for a constant of one of the program's own enums. */
-  public String word(Enum<?> constant) {
-    return word(constant.getDeclaringClass().getSimpleName() + "." + constant.name());
+  /** The word for one of the program's own terms. */
+  public String word(Coded term) {
+    return word(term.code());
   }
 
   /**

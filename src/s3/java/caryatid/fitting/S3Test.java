@@ -1,9 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import io.ocfl.api.OcflRepository;
 import io.ocfl.aws.OcflS3Client;
 import io.ocfl.core.OcflRepositoryBuilder;
@@ -94,7 +100,7 @@ class S3Test {
   }
 
   @Test
-  void whatIsAddedIsReadBackWholeAndIsASoundObject() throws BadInput {
+  void whatIsAddedIsReadBackWholeAndIsASoundObject() throws BadInput, StoreFailure {
     byte[] bytes = "Time,Fz\n0.00,400\n".repeat(20_000).getBytes(StandardCharsets.UTF_8);
     Adding adding = new Adding(repository, CODE);
     adding.add(1, addition(EntryKind.NOTE, "first", List.of()));
@@ -110,7 +116,7 @@ class S3Test {
   }
 
   @Test
-  void whatHasChangedThereIsNotShownAsWhole() throws BadInput {
+  void whatHasChangedThereIsNotShownAsWhole() throws BadInput, StoreFailure {
     new Adding(repository, CODE).add(1, addition(EntryKind.NOTE, "first", List.of()));
     String key = "clinic/K7-right/v1/content/0001-note/entry.json";
     s3.putObject(

@@ -2,12 +2,12 @@ package caryatid.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.fitting.Answers;
-import caryatid.fitting.EntryKind;
-import caryatid.fitting.Field;
-import caryatid.fitting.FieldType;
-import caryatid.fitting.Form;
-import caryatid.fitting.FormReader;
+import caryatid.entry.form.Answers;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.FormReader;
 import caryatid.remark.BadInput;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Given;

@@ -2,11 +2,11 @@ package caryatid.demo;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.fitting.Addition;
-import caryatid.fitting.Answers;
-import caryatid.fitting.Entry;
-import caryatid.fitting.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.KeptFile;
+import caryatid.entry.KeptFile;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
@@ -14,6 +14,7 @@ import caryatid.geometry.Side;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import caryatid.report.ResultJson;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -32,7 +33,7 @@ public final class DemoRecord {
   private OffsetDateTime at = OffsetDateTime.parse("2026-03-04T08:00:00+01:00");
 
   /** An open record with nothing in it but its opening. */
-  public DemoRecord(Path folder) throws BadInput {
+  public DemoRecord(Path folder) throws BadInput, StoreFailure {
     store = new Store(folder, Duration.ofSeconds(10));
     store.start(
         CODE,
@@ -43,17 +44,17 @@ public final class DemoRecord {
   }
 
   /** The record as it stands. */
-  public FittingRecord read() throws BadInput {
+  public FittingRecord read() throws BadInput, StoreFailure {
     return store.read(CODE);
   }
 
   /** What verifying its files finds. */
-  public List<Problem> damage() throws BadInput {
+  public List<Problem> damage() throws BadInput, StoreFailure {
     return store.damage(CODE);
   }
 
   /** Bench, a stand, a change and the next stand, a correction, something accepted. */
-  public DemoRecord story() throws BadInput {
+  public DemoRecord story() throws BadInput, StoreFailure {
     bench(0).stand(38).bench(8).stand(60);
     add(EntryKind.ACCEPTED, answers("what", "toe-out", "why", "the wearer prefers it", "stand", 5));
     correct(5, answers("changed", "line moved"), "written down wrong");
@@ -61,21 +62,21 @@ public final class DemoRecord {
   }
 
   /** As many stands, the line wandering, a change before each. */
-  public DemoRecord stands(int count) throws BadInput {
+  public DemoRecord stands(int count) throws BadInput, StoreFailure {
     for (int i = 0; i < count; i++) {
       stand(40 + 7 * i % 40);
     }
     return this;
   }
 
-  public DemoRecord bench(int forward) throws BadInput {
+  public DemoRecord bench(int forward) throws BadInput, StoreFailure {
     Answers items =
         answers("item", "foot forward of the reference line", "set", forward, "unit", "mm");
     return add(EntryKind.BENCH_ALIGNMENT, rows("items", items));
   }
 
   /** A stand whose load line runs so far anterior of the origin, mm. */
-  public DemoRecord stand(double anterior) throws BadInput {
+  public DemoRecord stand(double anterior) throws BadInput, StoreFailure {
     Demo demo = Demo.transtibial(Side.RIGHT).line(80, anterior).notes();
     AlignmentState state = demo.state(0);
     at = at.plusMinutes(20);
@@ -89,16 +90,16 @@ public final class DemoRecord {
     return this;
   }
 
-  public DemoRecord note(String text) throws BadInput {
+  public DemoRecord note(String text) throws BadInput, StoreFailure {
     return add(EntryKind.NOTE, answers("text", text));
   }
 
-  public DemoRecord add(EntryKind kind, Answers content) throws BadInput {
+  public DemoRecord add(EntryKind kind, Answers content) throws BadInput, StoreFailure {
     store.add(CODE, addition(kind, content, Optional.empty()));
     return this;
   }
 
-  private void correct(int number, Answers content, String why) throws BadInput {
+  private void correct(int number, Answers content, String why) throws BadInput, StoreFailure {
     Entry wrong = read().entry(number);
     store.add(
         CODE, addition(wrong.kind(), content, Optional.of(new Entry.Correction(number, why))));

@@ -1,6 +1,7 @@
 package caryatid.fitting;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -19,7 +20,7 @@ final class Adder {
    * every third; {@code entries FOLDER CODE COUNT SEED} adds stands to one record; {@code killed
    * FOLDER STEP} adds one stand and is killed at that step that changes something on the disk.
    */
-  public static void main(String[] args) throws BadInput {
+  public static void main(String[] args) throws BadInput, StoreFailure {
     if (args[0].equals("killed")) {
       killed(Path.of(args[1]), Integer.parseInt(args[2]));
       return;
@@ -32,14 +33,14 @@ final class Adder {
     }
   }
 
-  private static void killed(Path clinic, int step) throws BadInput {
+  private static void killed(Path clinic, int step) throws BadInput, StoreFailure {
     Faults faults = new Faults();
     Store store = Invented.store(FaultyFiles.of(clinic, faults));
     faults.armToKill(step);
     say("" + store.add(Invented.CODE, Invented.stand(1_000 + step, 20)).number());
   }
 
-  private static void records(Store store, int seed) throws BadInput {
+  private static void records(Store store, int seed) throws BadInput, StoreFailure {
     for (int i = 0; ; i++) {
       RecordCode code = new RecordCode("R" + seed + "-" + i);
       store.start(code, Invented.opening());
@@ -54,7 +55,8 @@ final class Adder {
     }
   }
 
-  private static void entries(Store store, RecordCode code, int count, long seed) throws BadInput {
+  private static void entries(Store store, RecordCode code, int count, long seed)
+      throws BadInput, StoreFailure {
     for (int i = 0; i < count; i++) {
       say(code + " " + store.add(code, Invented.stand(seed + i, 20)).number());
     }

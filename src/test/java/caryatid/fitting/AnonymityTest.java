@@ -1,5 +1,9 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+
 import static caryatid.fitting.Invented.answers;
 import static caryatid.fitting.Invented.attached;
 import static org.assertj.core.api.Assertions.assertThat;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -35,7 +36,7 @@ class BagTest {
   private Path zip;
 
   @BeforeEach
-  void pack() throws BadInput {
+  void pack() throws BadInput, StoreFailure {
     store = Invented.store(folder.resolve("clinic"));
     other = Invented.store(folder.resolve("other"));
     store.start(CODE, Invented.opening());
@@ -46,7 +47,7 @@ class BagTest {
   }
 
   @Test
-  void exportImportExportIsIdentical() throws BadInput, IOException {
+  void exportImportExportIsIdentical() throws BadInput, StoreFailure, IOException {
     assertThat(other.unpack(zip, "CD")).isEqualTo(CODE);
     Path again = folder.resolve("again.zip");
     other.pack(CODE, again);
@@ -254,6 +255,8 @@ class BagTest {
     try {
       into.unpack(hostile, "CD");
       throw new AssertionError("taken in");
+    } catch (StoreFailure e) {
+      throw new AssertionError(e);
     } catch (BadInput e) {
       assertNothingLeft();
       return Wording.in(Locale.ENGLISH).say(e.problems().get(0));

@@ -1,11 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +34,7 @@ class BitFlipTest {
   private List<Entry> entries;
 
   @BeforeEach
-  void makeRecord() throws BadInput {
+  void makeRecord() throws BadInput, StoreFailure {
     store = Invented.store(folder);
     object = folder.resolve("records").resolve(CODE.text());
     store.start(CODE, Invented.opening());
@@ -47,7 +51,7 @@ class BitFlipTest {
   }
 
   @Test
-  void aFlippedBitInEveryFileIsFoundAndItsFileNamed() throws IOException, BadInput {
+  void aFlippedBitInEveryFileIsFoundAndItsFileNamed() throws IOException, BadInput, StoreFailure {
     Random random = new Random(1);
     for (Path file : files()) {
       flip(file, random.nextLong(8 * Files.size(file)), file + ", seed 1");
@@ -56,7 +60,7 @@ class BitFlipTest {
 
   @Test
   @Tag("proof")
-  void twoThousandFlippedBitsAreFoundAndTheirFilesNamed() throws IOException, BadInput {
+  void twoThousandFlippedBitsAreFoundAndTheirFilesNamed() throws IOException, BadInput, StoreFailure {
     long seed = System.nanoTime();
     Random random = new Random(seed);
     List<Path> files = files();
@@ -66,7 +70,7 @@ class BitFlipTest {
     }
   }
 
-  private void flip(Path file, long bit, String which) throws IOException, BadInput {
+  private void flip(Path file, long bit, String which) throws IOException, BadInput, StoreFailure {
     byte[] whole = Files.readAllBytes(file);
     byte[] hurt = whole.clone();
     hurt[(int) (bit / 8)] ^= (byte) (1 << bit % 8);
@@ -91,7 +95,7 @@ class BitFlipTest {
             .anyMatch(a -> a instanceof Argument.Text t && path.equals(folder + t.value()));
   }
 
-  private void checkShown(String which) throws BadInput {
+  private void checkShown(String which) throws BadInput, StoreFailure {
     FittingRecord record;
     try {
       record = store.read(CODE);

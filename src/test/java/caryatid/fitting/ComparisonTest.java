@@ -1,10 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +21,7 @@ class ComparisonTest {
   @TempDir private Path folder;
 
   @Test
-  void theNewestEntryOfEachKindCountsAndCorrectedOnesDoNot() throws BadInput {
+  void theNewestEntryOfEachKindCountsAndCorrectedOnesDoNot() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     store.add(CODE, bench(5, Optional.empty()));
@@ -49,7 +54,7 @@ class ComparisonTest {
   }
 
   @Test
-  void aRowOfWordsAloneIsComparedLikeAnyOther() throws BadInput {
+  void aRowOfWordsAloneIsComparedLikeAnyOther() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     store.add(CODE, walking(answers("deviation", "drop-off")));
@@ -65,7 +70,7 @@ class ComparisonTest {
   }
 
   @Test
-  void twoRowsOfOneNameStayTwo() throws BadInput {
+  void twoRowsOfOneNameStayTwo() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     Answers slight = answers("deviation", "drop-off", "severity", "slight");
@@ -78,7 +83,7 @@ class ComparisonTest {
   }
 
   @Test
-  void anItemThatIsNotSetAnewStaysAsItWas() throws BadInput {
+  void anItemThatIsNotSetAnewStaysAsItWas() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     store.add(CODE, bench(5, Optional.empty()));

@@ -1,5 +1,10 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.attached;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -7,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,13 +31,13 @@ class DoublesTest {
   private Store store;
 
   @BeforeEach
-  void start() throws BadInput {
+  void start() throws BadInput, StoreFailure {
     store = Invented.store(folder);
     store.start(CODE, Invented.opening());
   }
 
   @Test
-  void oneRecordingUnderTwoStandsIsRemarkedWhenAddedAndStaysOpen() throws BadInput {
+  void oneRecordingUnderTwoStandsIsRemarkedWhenAddedAndStaysOpen() throws BadInput, StoreFailure {
     store.add(CODE, stand("sheet 1", "a.csv", "b.csv"));
     Entry second = store.add(CODE, stand("sheet 2", "b.csv", "c.csv"));
     Entry third = store.add(CODE, stand("sheet 3", "d.csv"));
@@ -46,7 +52,7 @@ class DoublesTest {
   }
 
   @Test
-  void theSameRecordingsWithTheSameSheetAreRefused() throws BadInput {
+  void theSameRecordingsWithTheSameSheetAreRefused() throws BadInput, StoreFailure {
     Addition stand = stand("sheet 1", "a.csv", "b.csv");
     store.add(CODE, stand);
     assertThatThrownBy(() -> store.add(CODE, stand))
@@ -72,7 +78,7 @@ class DoublesTest {
   }
 
   @Test
-  void standsWithoutARecordingAreNoDoubles() throws BadInput {
+  void standsWithoutARecordingAreNoDoubles() throws BadInput, StoreFailure {
     store.add(CODE, stand("sheet 1"));
     store.add(CODE, stand("sheet 1"));
     assertThat(words(Doubles.of(store.read(CODE)))).isEmpty();

@@ -1,10 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.remark.Topic;
 import java.io.FilterInputStream;
 import java.io.IOException;
@@ -34,18 +39,18 @@ class FailureTest {
   }
 
   private interface Attempt {
-    void run(Store store) throws BadInput;
+    void run(Store store) throws BadInput, StoreFailure;
   }
 
   @Test
-  void anAdditionThatFailsLeavesTheRecordAsItWas() throws BadInput {
+  void anAdditionThatFailsLeavesTheRecordAsItWas() throws BadInput, StoreFailure {
     failAtEveryStep(
         true, FailureTest::started, s -> s.add(CODE, Invented.stand(1, 5)), this::added);
   }
 
   @Test
   @Tag("proof")
-  void soDoesOneWhoseDiskGoesOnFailing() throws BadInput {
+  void soDoesOneWhoseDiskGoesOnFailing() throws BadInput, StoreFailure {
     failAtEveryStep(
         false, FailureTest::started, s -> s.add(CODE, Invented.stand(1, 5)), this::added);
   }
@@ -53,14 +58,15 @@ class FailureTest {
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   @Tag("proof")
-  void aStartThatFailsLeavesNoRecord(boolean once) throws BadInput {
+  void aStartThatFailsLeavesNoRecord(boolean once) throws BadInput, StoreFailure {
     failAtEveryStep(once, s -> {}, FailureTest::started, this::startedOrNot);
   }
 
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   @Tag("proof")
-  void anErasureThatFailsIsNotBegunOrIsFinishedByTheNextOne(boolean once) throws BadInput {
+  void anErasureThatFailsIsNotBegunOrIsFinishedByTheNextOne(boolean once)
+      throws BadInput, StoreFailure {
     failAtEveryStep(
         once,
         FailureTest::started,
@@ -69,16 +75,16 @@ class FailureTest {
   }
 
   private interface Look {
-    void at(Store store, End end) throws BadInput;
+    void at(Store store, End end) throws BadInput, StoreFailure;
   }
 
-  private static void started(Store store) throws BadInput {
+  private static void started(Store store) throws BadInput, StoreFailure {
     store.start(CODE, Invented.opening());
   }
 
   /** Lets step after step fail, until an attempt takes fewer steps; each in a store of its own. */
   private void failAtEveryStep(boolean once, Attempt before, Attempt attempt, Look after)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     int step = 0;
     do {
       step++;
@@ -94,13 +100,13 @@ class FailureTest {
     assertThat(step).isGreaterThan(20);
   }
 
-  private void added(Store store, End end) throws BadInput {
+  private void added(Store store, End end) throws BadInput, StoreFailure {
     assertThat(store.read(CODE).size()).isEqualTo(end == End.REFUSED ? 1 : 2);
     assertThat(store.read(CODE).entries()).hasSize(end == End.REFUSED ? 1 : 2);
     store.add(CODE, Invented.note("goes on"));
   }
 
-  private void startedOrNot(Store store, End end) throws BadInput {
+  private void startedOrNot(Store store, End end) throws BadInput, StoreFailure {
     if (end == End.REFUSED) {
       assertThat(store.codes()).isEmpty();
       started(store);
@@ -108,7 +114,7 @@ class FailureTest {
     assertThat(store.read(CODE).size()).isEqualTo(1);
   }
 
-  private void erased(Store store, End end) throws BadInput {
+  private void erased(Store store, End end) throws BadInput, StoreFailure {
     FittingRecord record = store.read(CODE);
     assertThat(record.size()).isEqualTo(1);
     if (end != End.REFUSED) {
@@ -117,7 +123,7 @@ class FailureTest {
   }
 
   @Test
-  void aSourceThatBreaksLeavesTheRecordAsItWas() throws BadInput {
+  void aSourceThatBreaksLeavesTheRecordAsItWas() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     for (int length : new int[] {0, 1, 5000, 100_000}) {
@@ -136,7 +142,7 @@ class FailureTest {
   }
 
   private interface Call {
-    void run() throws BadInput;
+    void run() throws BadInput, StoreFailure;
   }
 
   private static End end(Call call) {
@@ -144,6 +150,8 @@ class FailureTest {
       call.run();
       return End.DONE;
     } catch (BadInput e) {
+      throw new AssertionError(e);
+    } catch (StoreFailure e) {
       Topic topic = e.problems().get(0).topic();
       assertThat(topic).isIn(Keeping.CANNOT_WRITE, Keeping.WRITTEN_BUT);
       assertThat(e.problems().get(0).arguments().toString()).contains(Faults.REASON);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -75,6 +76,8 @@ class FullDiskTest {
       store.add(CODE, addition);
       return "";
     } catch (BadInput e) {
+      throw new AssertionError(e);
+    } catch (StoreFailure e) {
       return Wording.in(Locale.ENGLISH).say(e.problems().get(0));
     }
   }

@@ -1,8 +1,12 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -57,7 +61,7 @@ class KillTest {
   }
 
   private static int check(Store store, String lead, List<String> confirmed, String when)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     int unsettled = 0;
     List<String> codes = store.codes().stream().filter(c -> c.startsWith(lead)).toList();
     for (String code : codes) {
@@ -77,7 +81,7 @@ class KillTest {
   }
 
   private static boolean check(FittingRecord record, List<String> said, String when)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     if (said.contains("erased")) {
       assertThat(record.isErased()).as(when).isTrue();
     }

@@ -1,10 +1,15 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -23,13 +28,13 @@ class LatestTest {
   private Store store;
 
   @BeforeEach
-  void start() throws BadInput {
+  void start() throws BadInput, StoreFailure {
     store = Invented.store(folder);
     store.start(CODE, Invented.opening());
   }
 
   @Test
-  void aStandThatIsAddedLateDoesNotBecomeTheNewest() throws BadInput {
+  void aStandThatIsAddedLateDoesNotBecomeTheNewest() throws BadInput, StoreFailure {
     stand("11:00", 20);
     Entry late = stand("10:30", 2);
     RecordView view = RecordView.of(store.read(CODE));
@@ -44,7 +49,7 @@ class LatestTest {
   }
 
   @Test
-  void ofTwoAtOneTimeTheOneAddedLaterIsTheLatest() throws BadInput {
+  void ofTwoAtOneTimeTheOneAddedLaterIsTheLatest() throws BadInput, StoreFailure {
     stand("11:00", 20);
     Entry second = stand("11:00", 2);
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(2.0);
@@ -52,7 +57,8 @@ class LatestTest {
   }
 
   @Test
-  void aCorrectionTakesTheTimeOfWhatItCorrectsUnlessItStatesAnother() throws BadInput {
+  void aCorrectionTakesTheTimeOfWhatItCorrectsUnlessItStatesAnother()
+      throws BadInput, StoreFailure {
     stand("11:00", 20);
     stand("11:30", 30);
     Entry correction = correct(2, "12:00", new Entry.Correction(2, "misread"));
@@ -71,7 +77,7 @@ class LatestTest {
   }
 
   @Test
-  void eachFootwearHasALatestResultOfItsOwn() throws BadInput {
+  void eachFootwearHasALatestResultOfItsOwn() throws BadInput, StoreFailure {
     shod("11:00", "boot", 1);
     shod("11:10", "sandal", 2);
     shod("11:20", " Boot", 3);
@@ -91,14 +97,15 @@ class LatestTest {
                 + " repeat before changing anything");
   }
 
-  private void shod(String time, String shoe, double mm) throws BadInput {
+  private void shod(String time, String shoe, double mm) throws BadInput, StoreFailure {
     Map<String, Answers.Value> said = new LinkedHashMap<>(Invented.found(mm).values());
     said.put("footwear", new Answers.Value.Words(shoe));
     add(EntryKind.STAND, time, new Answers(said));
   }
 
   @Test
-  void anAlignmentThatIsAddedAfterTheStandItPrecededIsNoChangeSince() throws BadInput {
+  void anAlignmentThatIsAddedAfterTheStandItPrecededIsNoChangeSince()
+      throws BadInput, StoreFailure {
     stand("11:00", 20);
     bench("10:30", 4);
     assertThat(open()).noneMatch(s -> s.contains("after the last stand"));
@@ -111,7 +118,8 @@ class LatestTest {
   }
 
   @Test
-  void settingsNowAreThoseOfTheLatestTimeAndOfAWearersOwnSettingAfterThem() throws BadInput {
+  void settingsNowAreThoseOfTheLatestTimeAndOfAWearersOwnSettingAfterThem()
+      throws BadInput, StoreFailure {
     bench("11:00", 5);
     bench("10:30", 4);
     assertThat(settings()).containsExactly("socket flexion 5 (2)");
@@ -127,13 +135,13 @@ class LatestTest {
     assertThat(settings()).containsExactly("socket flexion 5 (2)", "heel height 0 (7)");
   }
 
-  private void own(String time, int mm) throws BadInput {
+  private void own(String time, int mm) throws BadInput, StoreFailure {
     Answers said =
         answers("what", "ankle", "attempts", 3, "succeeded", 3, "heel-height-set-mm", mm);
     add(EntryKind.OWN_SETTING, time, said);
   }
 
-  private List<String> settings() throws BadInput {
+  private List<String> settings() throws BadInput, StoreFailure {
     return SettingNow.of(store.read(CODE).valid(), List.of("heel height")).stream()
         .map(
             s ->
@@ -146,7 +154,7 @@ class LatestTest {
         .toList();
   }
 
-  private List<String> open() throws BadInput {
+  private List<String> open() throws BadInput, StoreFailure {
     return RecordView.of(store.read(CODE)).open().stream()
         .map(Wording.in(Locale.ENGLISH)::say)
         .toList();
@@ -159,17 +167,18 @@ class LatestTest {
         .toList();
   }
 
-  private List<String> said(Entry added) throws BadInput {
+  private List<String> said(Entry added) throws BadInput, StoreFailure {
     return AdditionRemarks.of(store.read(CODE), added).stream()
         .map(Wording.in(Locale.ENGLISH)::say)
         .toList();
   }
 
-  private Entry stand(String time, double mm) throws BadInput {
+  private Entry stand(String time, double mm) throws BadInput, StoreFailure {
     return add(EntryKind.STAND, time, Invented.found(mm));
   }
 
-  private Entry correct(double mm, String time, Entry.Correction correction) throws BadInput {
+  private Entry correct(double mm, String time, Entry.Correction correction)
+      throws BadInput, StoreFailure {
     return store.add(
         CODE,
         new Addition(
@@ -181,12 +190,12 @@ class LatestTest {
             List.of()));
   }
 
-  private void bench(String time, int degrees) throws BadInput {
+  private void bench(String time, int degrees) throws BadInput, StoreFailure {
     Answers item = answers("item", "socket flexion", "set", degrees, "unit", "deg");
     add(EntryKind.BENCH_ALIGNMENT, time, answers("items", item));
   }
 
-  private Entry add(EntryKind kind, String time, Answers content) throws BadInput {
+  private Entry add(EntryKind kind, String time, Answers content) throws BadInput, StoreFailure {
     return store.add(
         CODE, new Addition(kind, at(time), "AB", Optional.empty(), content, List.of()));
   }

@@ -1,11 +1,16 @@
 package caryatid.fitting;
 
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.sheet.TrialSheet;
 import caryatid.sheet.TrialSheetReader;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +54,8 @@ class NextSheetTest {
   @TempDir private Path folder;
 
   @Test
-  void targetsAndLandmarksCarryOverToTheNextStandAndEachLandmarkWantsItsWord() throws BadInput {
+  void targetsAndLandmarksCarryOverToTheNextStandAndEachLandmarkWantsItsWord()
+      throws BadInput, StoreFailure {
     NextSheet next = NextSheet.of(record(SHEET));
     assertThat(next.text())
         .isEqualTo(
@@ -81,14 +87,14 @@ class NextSheetTest {
   }
 
   @Test
-  void withoutAStandThereIsNoNextSheet() throws BadInput {
+  void withoutAStandThereIsNoNextSheet() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     FittingRecord record = store.read(CODE);
     assertThatThrownBy(() -> NextSheet.of(record)).hasMessage("Keeping.NO_STAND");
   }
 
-  private FittingRecord record(String sheet) throws BadInput {
+  private FittingRecord record(String sheet) throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     store.add(
@@ -103,7 +109,7 @@ class NextSheetTest {
     return store.read(CODE);
   }
 
-  private static TrialSheet read(NextSheet next, String text) throws BadInput {
+  private static TrialSheet read(NextSheet next, String text) throws BadInput, StoreFailure {
     return TrialSheetReader.read(
         NamedBytes.of("next.yaml", text.getBytes(StandardCharsets.UTF_8)),
         name -> Optional.ofNullable(next.earlier().get(name)).map(b -> NamedBytes.of(name, b)));

@@ -1,11 +1,14 @@
 package caryatid.fitting;
 
+import caryatid.entry.EntryKind;
+
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,7 +18,7 @@ class OwnSettingTest {
   @TempDir private Path folder;
 
   @Test
-  void aSettingThatFailedStaysOpenUntilTheSameOneSucceeds() throws BadInput {
+  void aSettingThatFailedStaysOpenUntilTheSameOneSucceeds() throws BadInput, StoreFailure {
     Store store = Invented.store(folder);
     store.start(CODE, Invented.opening());
     set(store, "ankle to the boot", 0);
@@ -25,14 +28,14 @@ class OwnSettingTest {
     assertThat(open(store)).isEmpty();
   }
 
-  private static void set(Store store, String what, int succeeded) throws BadInput {
+  private static void set(Store store, String what, int succeeded) throws BadInput, StoreFailure {
     store.add(
         CODE,
         Invented.addition(
             EntryKind.OWN_SETTING, answers("what", what, "attempts", 3, "succeeded", succeeded)));
   }
 
-  private static List<Argument> open(Store store) throws BadInput {
+  private static List<Argument> open(Store store) throws BadInput, StoreFailure {
     return RecordView.of(store.read(CODE)).open().stream()
         .filter(remark -> remark.topic() == Open.OWN_SETTING)
         .map(remark -> remark.arguments().get(3))

@@ -4,6 +4,7 @@ import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ class SettlingTest {
   private Path object;
 
   @BeforeEach
-  void start() throws BadInput {
+  void start() throws BadInput, StoreFailure {
     store = Invented.store(folder);
     object = folder.resolve("records").resolve(CODE.text());
     store.start(CODE, Invented.opening());
@@ -87,7 +88,7 @@ class SettlingTest {
         StandardCopyOption.REPLACE_EXISTING);
   }
 
-  private void assertWholeWith(int entries) throws BadInput {
+  private void assertWholeWith(int entries) throws BadInput, StoreFailure {
     assertThat(store.read(CODE).damage()).isEmpty();
     assertThat(store.read(CODE).entries()).hasSize(entries);
     assertThat(store.verify(CODE)).isEmpty();

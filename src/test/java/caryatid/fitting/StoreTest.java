@@ -1,5 +1,9 @@
 package caryatid.fitting;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static caryatid.fitting.Invented.note;
@@ -10,6 +14,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -33,7 +38,7 @@ class StoreTest {
   }
 
   @Test
-  void whatIsAddedIsReadBackByteForByte() throws BadInput {
+  void whatIsAddedIsReadBackByteForByte() throws BadInput, StoreFailure {
     store.start(CODE, opening());
     Addition given = stand(1, 100);
     Entry added = store.add(CODE, given);
@@ -46,7 +51,7 @@ class StoreTest {
   }
 
   @Test
-  void aRecordIsPlainFilesWithSpeakingNames() throws BadInput, IOException {
+  void aRecordIsPlainFilesWithSpeakingNames() throws BadInput, StoreFailure, IOException {
     store.start(CODE, opening());
     store.add(CODE, stand(1, 10));
     Path version = folder.resolve("clinic/records/K7-right/v2/content/0002-stand");
@@ -64,7 +69,7 @@ class StoreTest {
   }
 
   @Test
-  void codesAreListedInOrderAndAnEmptyFolderHasNone() throws BadInput {
+  void codesAreListedInOrderAndAnEmptyFolderHasNone() throws BadInput, StoreFailure {
     assertThat(store.codes()).isEmpty();
     store.start(new RecordCode("M2"), opening());
     store.start(new RecordCode("K7"), opening());
@@ -72,7 +77,7 @@ class StoreTest {
   }
 
   @Test
-  void aCodeIsTakenInWhateverCase() throws BadInput {
+  void aCodeIsTakenInWhateverCase() throws BadInput, StoreFailure {
     store.start(new RecordCode("k7-RIGHT"), opening());
     assertSays(
         () -> store.start(CODE, opening()),
@@ -90,7 +95,7 @@ class StoreTest {
   }
 
   @Test
-  void aCorrectionTakesThePlaceOfAnEntryThatStays() throws BadInput {
+  void aCorrectionTakesThePlaceOfAnEntryThatStays() throws BadInput, StoreFailure {
     store.start(CODE, opening());
     Entry wrong = store.add(CODE, note("left foot"));
     Entry right = store.add(CODE, correcting(2, note("right foot")));
@@ -109,7 +114,7 @@ class StoreTest {
   }
 
   @Test
-  void whatCouldNotBeReadAgainIsNotAdded() throws BadInput {
+  void whatCouldNotBeReadAgainIsNotAdded() throws BadInput, StoreFailure {
     store.start(CODE, opening());
     assertSays(
         () -> store.add(CODE, Invented.addition(EntryKind.STAND, answers("body-mass-kg", 501))),
@@ -119,7 +124,7 @@ class StoreTest {
   }
 
   @Test
-  void erasingLeavesAStoneThatSaysWhenByWhomAndWhy() throws BadInput, IOException {
+  void erasingLeavesAStoneThatSaysWhenByWhomAndWhy() throws BadInput, StoreFailure, IOException {
     store.start(CODE, opening());
     store.add(CODE, stand(1, 10));
     store.erase(CODE, Invented.AT, "CD", "on the wearer's request");
@@ -147,7 +152,7 @@ class StoreTest {
             places.lock(CODE),
             "XY",
             java.time.Duration.ZERO,
-            () -> says(() -> hasty.add(CODE, note("x"))));
+            () -> saysOfTheStore(() -> hasty.add(CODE, note("x"))));
     assertThat(said)
         .matches(
             ".*k7-right\\.lock: somebody else is writing to it: XY, \\S+, process \\d+\\."
@@ -170,12 +175,13 @@ class StoreTest {
         .isInstanceOfSatisfying(BadInput.class, e -> assertThat(says(e)).isEqualTo(sentence));
   }
 
-  private static String says(ThrowingCallable call) {
+  /** What is said where nothing is wrong with what was given. */
+  private static String saysOfTheStore(ThrowingCallable call) {
     try {
       call.call();
       return "";
-    } catch (BadInput e) {
-      return says(e);
+    } catch (StoreFailure e) {
+      return Wording.in(Locale.ENGLISH).say(e.problems().get(0));
     } catch (Throwable e) {
       throw new AssertionError(e);
     }

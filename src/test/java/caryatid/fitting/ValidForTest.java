@@ -1,9 +1,13 @@
 package caryatid.fitting;
 
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -18,7 +22,7 @@ class ValidForTest {
   @TempDir private Path folder;
 
   @Test
-  void theModeOfTheKneeIsKnownBesideWhetherItWasLocked() throws BadInput {
+  void theModeOfTheKneeIsKnownBesideWhetherItWasLocked() throws BadInput, StoreFailure {
     assertThat(open("standing")).isEmpty();
     assertThat(open("Not locked")).isEmpty();
     assertThat(open("not locked, standing")).isEmpty();
@@ -29,7 +33,7 @@ class ValidForTest {
                 + " not locked, standing. See that it applies.");
   }
 
-  private List<String> open(String validFor) throws BadInput {
+  private List<String> open(String validFor) throws BadInput, StoreFailure {
     Store store = Invented.store(folder.resolve(validFor));
     store.start(CODE, Invented.opening());
     Map<String, Answers.Value> stood = new LinkedHashMap<>(Invented.found(20).values());

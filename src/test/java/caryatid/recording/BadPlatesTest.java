@@ -63,12 +63,13 @@ class BadPlatesTest {
     assertThat(Exports.refusals(swaying(0.08), USUAL)).isEmpty();
   }
 
-  /** A sine of an amplitude fore and aft, 6 s at 100 Hz. */
+  /** A sine of an amplitude fore and aft, half of it sideways, 6 s at 100 Hz. */
   private static NamedBytes swaying(double amplitude) {
     StringBuilder rows = new StringBuilder("Time,Fz,CoPx,CoPy\n");
     for (int i = 0; i < 600; i++) {
       double y = amplitude * Math.sin(i / 50.0);
-      rows.append(String.format(Locale.ROOT, "%.2f,700,0.02,%.5f\n", i / 100.0, 0.04 + y));
+      rows.append(
+          String.format(Locale.ROOT, "%.2f,700,%.5f,%.5f\n", i / 100.0, 0.02 + y / 2, 0.04 + y));
     }
     return Exports.text(rows.toString());
   }

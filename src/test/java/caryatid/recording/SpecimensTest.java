@@ -128,7 +128,7 @@ class SpecimensTest {
     Inspection inspection = Importer.inspect(bytes(export), description);
     StringBuilder text = new StringBuilder();
     for (Understood each : inspection.understood()) {
-      String sentence = Exports.WORDING.fill(each.aspect().key(), each.arguments());
+      String sentence = Exports.WORDING.fill(each.aspect().code(), each.arguments());
       line(text, sentence + " (" + Exports.WORDING.word(each.basis()) + ")");
     }
     inspection.remarks().forEach(r -> line(text, "remark: " + Exports.WORDING.say(r)));

@@ -36,7 +36,7 @@ class SumOfPlatesTest {
   private static List<String> facts(NamedBytes export) {
     return Importer.inspect(export, NO_PLATES).understood().stream()
         .filter(f -> f.aspect() == Aspect.SUM || f.aspect() == Aspect.SUM_OF_COP)
-        .map(f -> Exports.WORDING.fill(f.aspect().key() + ".evidence", f.arguments()))
+        .map(f -> Exports.WORDING.fill(f.aspect().code() + ".evidence", f.arguments()))
         .toList();
   }
 

@@ -18,7 +18,7 @@ class TimesTest {
       text.append(String.format(Locale.ROOT, format, time.applyAsDouble(i)))
           .append(",")
           .append(800 + i % 7)
-          .append(",1,2\n");
+          .append(i % 2 == 0 ? ",1,2\n" : ",2,3\n");
     }
     return Exports.text(text.toString());
   }

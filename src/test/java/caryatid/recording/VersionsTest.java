@@ -21,7 +21,7 @@ class VersionsTest {
   private static List<String> facts(String names, String row, Aspect aspect) {
     return Importer.inspect(Exports.rows(names, row, 5), NO_PLATES).understood().stream()
         .filter(f -> f.aspect() == aspect)
-        .map(f -> Exports.WORDING.fill(f.aspect().key(), f.arguments()))
+        .map(f -> Exports.WORDING.fill(f.aspect().code(), f.arguments()))
         .toList();
   }
 

@@ -120,7 +120,7 @@ class PagesTest {
     List<List<Block>> pages = Report.content(demo.result(), List.of(), english).pages();
     for (StandRemark topic : List.of(StandRemark.SHARE_UNKNOWN, StandRemark.SHORT_STRETCH)) {
       int page = topic.weight() == caryatid.remark.Weight.NOTE ? 1 : 0;
-      String start = english.word(topic.key()).substring(0, 5);
+      String start = english.word(topic.code()).substring(0, 5);
       assertThat(pages.get(page).toString()).contains(start);
       assertThat(pages.get(1 - page).toString()).doesNotContain("words=" + start);
     }

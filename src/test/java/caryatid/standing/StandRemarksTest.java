@@ -89,14 +89,22 @@ class StandRemarksTest {
 
   @Test
   void tooMuchAndTooLittleSwayAreRemarked() throws BadInput {
-    assertThat(remarks(feet(100, 60, 400, 400, 0.09).recording(), 800 / GRAVITY))
-        .contains(StandRemark.HARDLY_ANY_SWAY);
-    assertThat(remarks(feet(100, 60, 400, 400, 0.15).recording(), 800 / GRAVITY))
+    assertThat(remarks(trembling(0.0999), 800 / GRAVITY)).contains(StandRemark.HARDLY_ANY_SWAY);
+    assertThat(remarks(trembling(0.1001), 800 / GRAVITY))
         .doesNotContain(StandRemark.HARDLY_ANY_SWAY);
     assertThat(remarks(feet(100, 60, 400, 400, 20).recording(), 800 / GRAVITY))
         .contains(StandRemark.MUCH_SWAY);
     assertThat(remarks(feet(100, 60, 400, 400, 14).recording(), 800 / GRAVITY))
         .doesNotContain(StandRemark.MUCH_SWAY);
+  }
+
+  /** Ten seconds in which hardly any sway is not yet that of a dead channel. */
+  private static Recording trembling(double sdMm) {
+    IntToDoubleFunction sway = i -> (i % 2 == 0 ? sdMm : -sdMm) * Math.sqrt(999 / 1000.0);
+    return Made.at(100, 10)
+        .plate("left", i -> -90 + sway.applyAsDouble(i), sway, i -> 400)
+        .plate("right", i -> 90 + sway.applyAsDouble(i), sway, i -> 400)
+        .recording();
   }
 
   /** A sine's standard deviation is its amplitude over root 2: 1.4 and 1.43 % of the weight. */

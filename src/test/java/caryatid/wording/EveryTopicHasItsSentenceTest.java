@@ -25,7 +25,7 @@ class EveryTopicHasItsSentenceTest {
     Wording wording = Wording.in(Locale.ENGLISH);
     assertThat(topics())
         .isNotEmpty()
-        .allSatisfy(topic -> assertThat(wording.word(topic.key())).isNotBlank());
+        .allSatisfy(topic -> assertThat(wording.word(topic.code())).isNotBlank());
   }
 
   @Test

@@ -1,0 +1,48 @@
+package caryatid.entry.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What an entry, or a row in it, is asked for.
+ *
+ * @param fields in the order in which they are asked and written
+ * @param orders pairs of numbers of which one is never above the other
+ */
+public record Form(List<Field> fields, List<Order> orders) {
+
+  /**
+   * That a number is at most another one, where both are said.
+   *
+   * @param lower key of the one
+   * @param upper key of the other
+   */
+  public record Order(String lower, String upper) {}
+
+  public Form {
+    fields = List.copyOf(fields);
+    orders = List.copyOf(orders);
+  }
+
+  public static Form of(Field... fields) {
+    return new Form(List.of(fields), List.of());
+  }
+
+  /** The same form, in which a number is at most another one. */
+  public Form ordered(String lower, String upper) {
+    List<Order> all = new ArrayList<>(orders);
+    all.add(new Order(lower, upper));
+    return new Form(fields, all);
+  }
+
+  /** The field of a key. */
+  public Optional<Field> field(String key) {
+    return fields.stream().filter(f -> f.key().equals(key)).findFirst();
+  }
+
+  /** The keys, in order. */
+  public List<String> keys() {
+    return fields.stream().map(Field::key).toList();
+  }
+}

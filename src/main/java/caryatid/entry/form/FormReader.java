@@ -1,0 +1,197 @@
+package caryatid.entry.form;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.sheet.Given;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Holds what was given against a form. */
+public final class FormReader {
+  private static final int MOST_DECIMALS = 9;
+
+  private final List<Problem> problems = new ArrayList<>();
+
+  private FormReader() {}
+
+  /**
+   * Reads a form.
+   *
+   * @throws BadInput with everything that is wrong: unknown keys, missing ones, values that are not
+   *     what the field holds
+   */
+  public static Answers read(Form form, Given.Group given) throws BadInput {
+    FormReader reader = new FormReader();
+    Answers answers = reader.group("", form, given);
+    if (!reader.problems.isEmpty()) {
+      throw new BadInput(reader.problems);
+    }
+    return answers;
+  }
+
+  private Answers group(String path, Form form, Given.Group given) {
+    for (Map.Entry<String, Given> member : given.members().entrySet()) {
+      if (form.field(member.getKey()).isEmpty()) {
+        bad(
+            member.getValue().place(),
+            FormFault.UNKNOWN_KEY,
+            Argument.text(path + member.getKey()),
+            Argument.text(list(form.keys())));
+      }
+    }
+    Map<String, Answers.Value> values = new LinkedHashMap<>();
+    for (Field field : form.fields()) {
+      answer(path, field, given).ifPresent(v -> values.put(field.key(), v));
+    }
+    Answers answers = new Answers(values);
+    form.orders().forEach(order -> ordered(path, order, answers, given));
+    return answers;
+  }
+
+  private void ordered(String path, Form.Order order, Answers answers, Given.Group given) {
+    Optional<BigDecimal> lower = answers.number(order.lower());
+    Optional<BigDecimal> upper = answers.number(order.upper());
+    if (lower.isPresent() && upper.isPresent() && lower.get().compareTo(upper.get()) > 0) {
+      wrong(
+          given.members().get(order.lower()),
+          FormFault.OUT_OF_ORDER,
+          path + order.lower(),
+          lower.get().toPlainString(),
+          path + order.upper(),
+          upper.get().toPlainString());
+    }
+  }
+
+  private Optional<Answers.Value> answer(String path, Field field, Given.Group given) {
+    Given value = given.members().get(field.key());
+    String name = path + field.key();
+    if (value != null) {
+      return value(name, field.type(), value);
+    }
+    if (field.required() && field.type() instanceof FieldType.Choice choice) {
+      bad(
+          given.place(),
+          FormFault.MISSING_CHOICE,
+          Argument.text(name),
+          Argument.text(list(choice.words())));
+    } else if (field.required()) {
+      bad(given.place(), FormFault.MISSING, Argument.text(name));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Answers.Value> value(String name, FieldType type, Given given) {
+    if (type instanceof FieldType.Rows rows) {
+      return rows(name, rows.form(), given);
+    }
+    if (!(given instanceof Given.Single single)) {
+      return wrong(given, FormFault.NOT_WORDS, name);
+    }
+    if (type instanceof FieldType.Number number) {
+      return number(name, number, single);
+    }
+    if (type instanceof FieldType.YesNo) {
+      return yesNo(name, single);
+    }
+    return words(name, type, single);
+  }
+
+  private Optional<Answers.Value> rows(String name, Form form, Given given) {
+    if (!(given instanceof Given.Several several) || several.items().isEmpty()) {
+      return wrong(given, FormFault.NOT_ROWS, name);
+    }
+    List<Answers> rows = new ArrayList<>();
+    for (int i = 0; i < several.items().size(); i++) {
+      String path = name + "[" + (i + 1) + "]";
+      if (several.items().get(i) instanceof Given.Group row) {
+        rows.add(group(path + ".", form, row));
+      } else {
+        wrong(several.items().get(i), FormFault.NOT_A_ROW, path);
+      }
+    }
+    return Optional.of(new Answers.Value.Rows(rows));
+  }
+
+  private Optional<Answers.Value> number(String name, FieldType.Number type, Given.Single given) {
+    Optional<BigDecimal> read = number(given);
+    if (read.isEmpty()) {
+      return wrong(given, FormFault.NOT_A_NUMBER, name, given.text());
+    }
+    double value = read.get().doubleValue();
+    if (!(value >= type.lowest() && value <= type.highest())) {
+      return wrong(
+          given,
+          FormFault.OUT_OF_RANGE,
+          name,
+          given.text(),
+          plain(type.lowest()),
+          plain(type.highest()));
+    }
+    BigDecimal number = read.get().stripTrailingZeros();
+    if (number.scale() > (type.whole() ? 0 : MOST_DECIMALS)) {
+      return wrong(
+          given,
+          type.whole() ? FormFault.NOT_WHOLE : FormFault.TOO_MANY_DIGITS,
+          name,
+          given.text());
+    }
+    return Optional.of(new Answers.Value.Amount(number));
+  }
+
+  private static Optional<BigDecimal> number(Given.Single given) {
+    boolean could = given.kind() == Given.Kind.NUMBER || given.kind() == Given.Kind.ANY;
+    // No exponents of many digits: they would make a short text a number of a million digits.
+    if (!could || !given.text().matches("[+-]?\\d{1,20}(\\.\\d{1,20})?([eE][+-]?\\d{1,2})?")) {
+      return Optional.empty();
+    }
+    return Optional.of(new BigDecimal(given.text()));
+  }
+
+  private Optional<Answers.Value> yesNo(String name, Given.Single given) {
+    boolean yes = given.text().equals("true") || given.text().equals("yes");
+    boolean no = given.text().equals("false") || given.text().equals("no");
+    boolean could = given.kind() == Given.Kind.YES_NO || given.kind() == Given.Kind.ANY;
+    if (!could || !(yes || no)) {
+      return wrong(given, FormFault.NOT_YES_NO, name, given.text());
+    }
+    return Optional.of(new Answers.Value.YesNo(yes));
+  }
+
+  private Optional<Answers.Value> words(String name, FieldType type, Given.Single given) {
+    boolean could = given.kind() == Given.Kind.WORDS || given.kind() == Given.Kind.ANY;
+    if (!could || given.text().isBlank()) {
+      return wrong(given, FormFault.NOT_WORDS, name);
+    }
+    if (type instanceof FieldType.Choice choice && !choice.words().contains(given.text())) {
+      return wrong(given, FormFault.NO_SUCH_CHOICE, name, given.text(), list(choice.words()));
+    }
+    return Optional.of(new Answers.Value.Words(given.text()));
+  }
+
+  private Optional<Answers.Value> wrong(Given given, FormFault fault, String... arguments) {
+    List<Argument> texts = new ArrayList<>();
+    for (String argument : arguments) {
+      texts.add(Argument.text(argument));
+    }
+    problems.add(new Problem(given.place(), fault, texts));
+    return Optional.empty();
+  }
+
+  private void bad(Place place, FormFault fault, Argument... arguments) {
+    problems.add(Problem.at(place, fault, arguments));
+  }
+
+  private static String list(List<String> words) {
+    return String.join(", ", words);
+  }
+
+  private static String plain(double number) {
+    return new BigDecimal(number).toPlainString();
+  }
+}

@@ -1,9 +1,0 @@
-package caryatid.fitting;
-
-/** Where a body mass in a stand's entry comes from. */
-enum MassFrom {
-  /** The force plates, where they carried the whole body. */
-  PLATE,
-  /** The trial sheet. */
-  SHEET
-}

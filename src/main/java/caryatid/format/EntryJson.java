@@ -1,0 +1,141 @@
+package caryatid.format;
+
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FormFault;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.sheet.Given;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** An entry as JSON and back; docs/fitting-entry.schema.json says the same as a JSON Schema. */
+public final class EntryJson {
+  private EntryJson() {}
+
+  public static byte[] write(Entry entry) {
+    try {
+      return Json.write(json -> envelope(json, entry));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Writes an entry that is to be kept.
+   *
+   * @throws BadInput if it could not be read again, with the fields that would be the reason: an
+   *     entry that nobody can read would hurt its record for good
+   */
+  public static byte[] kept(Entry entry) throws BadInput {
+    byte[] bytes = write(entry);
+    try {
+      read(bytes, entry.kind().key());
+    } catch (BadInput e) {
+      Place place = Place.of(entry.kind().key());
+      throw new BadInput(
+          e.problems().stream().map(p -> new Problem(place, p.topic(), p.arguments())).toList());
+    }
+    return bytes;
+  }
+
+  private static void envelope(JsonGenerator json, Entry entry) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField(Envelope.VERSION, Envelope.CURRENT);
+    json.writeNumberField("number", entry.number());
+    json.writeStringField("kind", entry.kind().key());
+    json.writeStringField("at", Envelope.TIME.format(entry.at()));
+    json.writeStringField("by", entry.by());
+    if (entry.corrects().isPresent()) {
+      json.writeNumberField("corrects", entry.corrects().get().number());
+      json.writeStringField("because", entry.corrects().get().why());
+    }
+    Optional<OffsetDateTime> asOf = entry.corrects().flatMap(Entry.Correction::asOf);
+    if (asOf.isPresent()) {
+      json.writeStringField("as-of", Envelope.TIME.format(asOf.get()));
+    }
+    json.writeFieldName("content");
+    group(json, entry.content());
+    if (!entry.files().isEmpty()) {
+      files(json, entry);
+    }
+    json.writeEndObject();
+  }
+
+  private static void files(JsonGenerator json, Entry entry) throws IOException {
+    json.writeArrayFieldStart("files");
+    for (KeptFile file : entry.files()) {
+      json.writeStartObject();
+      json.writeStringField("name", file.name());
+      json.writeStringField("is", Field.word(file.is()));
+      json.writeStringField("original", file.original());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void group(JsonGenerator json, Answers answers) throws IOException {
+    json.writeStartObject();
+    for (Map.Entry<String, Answers.Value> answer : answers.values().entrySet()) {
+      json.writeFieldName(answer.getKey());
+      value(json, answer.getValue());
+    }
+    json.writeEndObject();
+  }
+
+  private static void value(JsonGenerator json, Answers.Value value) throws IOException {
+    if (value instanceof Answers.Value.Words words) {
+      json.writeString(words.text());
+    } else if (value instanceof Answers.Value.Amount amount) {
+      json.writeNumber(amount.number().toPlainString());
+    } else if (value instanceof Answers.Value.YesNo yesNo) {
+      json.writeBoolean(yesNo.yes());
+    } else {
+      json.writeStartArray();
+      for (Answers row : ((Answers.Value.Rows) value).rows()) {
+        group(json, row);
+      }
+      json.writeEndArray();
+    }
+  }
+
+  /**
+   * Reads an entry.
+   *
+   * @param name the file, for problems
+   * @throws BadInput if it is no entry of this program, with everything that is wrong
+   */
+  public static Entry read(byte[] bytes, String name) throws BadInput {
+    Given given = parse(bytes, name);
+    if (!(given instanceof Given.Group group)
+        || !(group.members().get("content") instanceof Given.Group content)) {
+      throw new BadInput(Problem.at(given.place(), FormFault.NOT_AN_ENTRY));
+    }
+    Map<String, Given> members = new LinkedHashMap<>(group.members());
+    members.remove("content");
+    return Envelope.open(new Given.Group(members, group.place()), content);
+  }
+
+  private static Given parse(byte[] bytes, String name) throws BadInput {
+    try {
+      return Json.read(bytes, name);
+    } catch (IOException e) {
+      throw new BadInput(
+          Problem.at(Place.of(name), FormFault.NOT_JSON, Argument.text(firstLine(e))));
+    }
+  }
+
+  private static String firstLine(IOException e) {
+    return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+  }
+}

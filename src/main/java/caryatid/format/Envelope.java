@@ -1,0 +1,123 @@
+package caryatid.format;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.form.FormFault;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.sheet.Given;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** What every entry has around its content. */
+public final class Envelope {
+  static final String VERSION = "fitting-entry";
+
+  /** The version of the form this program writes. */
+  static final int CURRENT = 1;
+
+  /** Date, time and offset from UTC (RFC 3339). */
+  static final DateTimeFormatter TIME = DateTimeFormatter.ISO_OFFSET_DATE_TIME;
+
+  static final Form FORM =
+      Form.of(
+          Field.whole(VERSION, 1, Integer.MAX_VALUE).needed(),
+          Field.whole("number", 1, 1_000_000).needed(),
+          Field.choice(
+                  "kind",
+                  Arrays.stream(EntryKind.values()).map(EntryKind::key).toArray(String[]::new))
+              .needed(),
+          Field.words("at").needed(),
+          Field.words("by").needed(),
+          Field.whole("corrects", 1, 1_000_000),
+          Field.words("because"),
+          Field.words("as-of"),
+          Field.rows(
+              "files",
+              Field.words("name").needed(),
+              Field.choice("is", KeptFile.Role.values()).needed(),
+              Field.words("original").needed()));
+
+  private Envelope() {}
+
+  static Entry open(Given.Group envelope, Given.Group content) throws BadInput {
+    Place place = envelope.place();
+    if (envelope.members().get(VERSION) instanceof Given.Single version
+        && version.text().matches("[2-9]|[1-9]\\d{1,8}")) {
+      throw new BadInput(Problem.at(place, FormFault.NEWER_FORM, Argument.text(version.text())));
+    }
+    Answers answers = FormReader.read(FORM, envelope);
+    EntryKind kind = EntryKind.of(answers.words("kind").orElseThrow()).orElseThrow();
+    Answers said = FormReader.read(kind.form(), content);
+    OffsetDateTime at = time("at", answers, place).orElseThrow();
+    Optional<Entry.Correction> corrects = correction(answers, place);
+    List<KeptFile> files = files(answers, place);
+    try {
+      int number = answers.number("number").orElseThrow().intValueExact();
+      return new Entry(number, kind, at, answers.words("by").orElseThrow(), corrects, said, files);
+    } catch (IllegalArgumentException e) {
+      throw new BadInput(Problem.at(place, FormFault.NOT_AN_ENTRY, Argument.text(e.getMessage())));
+    }
+  }
+
+  private static Optional<OffsetDateTime> time(String key, Answers answers, Place place)
+      throws BadInput {
+    Optional<String> text = answers.words(key);
+    try {
+      return text.map(t -> OffsetDateTime.parse(t, TIME));
+    } catch (DateTimeException e) {
+      throw new BadInput(
+          Problem.at(
+              place, FormFault.BAD_TIME, Argument.text(key), Argument.text(text.orElse(""))));
+    }
+  }
+
+  private static Optional<Entry.Correction> correction(Answers answers, Place place)
+      throws BadInput {
+    if (answers.number("corrects").isPresent() != answers.words("because").isPresent()) {
+      String missing = answers.words("because").isPresent() ? "corrects" : "because";
+      throw new BadInput(Problem.at(place, FormFault.MISSING, Argument.text(missing)));
+    }
+    Optional<OffsetDateTime> asOf = time("as-of", answers, place);
+    if (asOf.isPresent() && answers.number("corrects").isEmpty()) {
+      throw new BadInput(Problem.at(place, FormFault.MISSING, Argument.text("corrects")));
+    }
+    return answers
+        .number("corrects")
+        .map(
+            n ->
+                new Entry.Correction(
+                    n.intValueExact(), answers.words("because").orElseThrow(), asOf));
+  }
+
+  private static List<KeptFile> files(Answers answers, Place place) throws BadInput {
+    for (Answers file : answers.rows("files")) {
+      String name = file.words("name").orElseThrow();
+      if (!KeptFile.isName(name)) {
+        throw new BadInput(Problem.at(place, FormFault.BAD_FILE_NAME, Argument.text(name)));
+      }
+    }
+    return answers.rows("files").stream().map(Envelope::file).toList();
+  }
+
+  private static KeptFile file(Answers file) {
+    KeptFile.Role is =
+        Arrays.stream(KeptFile.Role.values())
+            .filter(r -> Field.word(r).equals(file.words("is").orElseThrow()))
+            .findFirst()
+            .orElseThrow();
+    return new KeptFile(file.words("name").orElseThrow(), is, file.words("original").orElseThrow());
+  }
+}

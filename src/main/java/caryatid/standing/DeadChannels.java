@@ -1,0 +1,105 @@
+package caryatid.standing;
+
+import caryatid.recording.Recording;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Unit;
+import caryatid.uncertainty.SampleStatistics;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Refuses what a dead or wrong channel leaves behind: a centre of pressure that stands still in one
+ * direction, and a horizontal force that no standing person makes. Its numbers would look like any
+ * others.
+ */
+final class DeadChannels {
+  /** From one look at a part of the stretch to the next, s; what is dead for longer is found. */
+  private static final double STEP_S = 5;
+
+  private final Recording recording;
+  private final Limits limits;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private DeadChannels(Recording recording, Limits limits) {
+    this.recording = recording;
+    this.limits = limits;
+  }
+
+  /**
+   * Looks at each plate.
+   *
+   * @param quiet the traces of the feet and the whole body, cut to the stretch
+   * @throws BadInput with every plate and direction that is refused
+   */
+  static void refuse(List<Trace> quiet, Recording recording, Limits limits) throws BadInput {
+    DeadChannels channels = new DeadChannels(recording, limits);
+    quiet.stream().filter(trace -> !trace.plate.isEmpty()).forEach(channels::look);
+    if (!channels.problems.isEmpty()) {
+      throw new BadInput(channels.problems);
+    }
+  }
+
+  private void look(Trace trace) {
+    still(StandProblem.STILL_SIDEWAYS, trace, trace.rightMm);
+    still(StandProblem.STILL_FORE_AND_AFT, trace, trace.anteriorMm);
+    if (trace.hasForce && trace.hasHorizontal()) {
+      leaning(trace);
+    }
+  }
+
+  private void still(StandProblem topic, Trace trace, double[] mm) {
+    int window = Math.min(mm.length, samples(limits.leastSdS()));
+    double partS = window / recording.rateHz();
+    double leastMm = limits.leastSdMm(partS);
+    double sdMm = leastSd(mm, window);
+    if (!(sdMm >= leastMm)) {
+      problem(
+          topic,
+          Argument.text(trace.plate),
+          Argument.of(leastMm, Unit.PLAIN),
+          Argument.of(partS, Unit.S),
+          Argument.of(sdMm, Unit.PLAIN));
+    }
+  }
+
+  /** The smallest standard deviation in any part of a length, the last part included. */
+  private double leastSd(double[] mm, int window) {
+    double least = sd(mm, mm.length - window, mm.length);
+    for (int from = 0; from + window < mm.length; from += samples(STEP_S)) {
+      least = Math.min(least, sd(mm, from, from + window));
+    }
+    return least;
+  }
+
+  private static double sd(double[] mm, int from, int to) {
+    return SampleStatistics.standardDeviation(Arrays.copyOfRange(mm, from, to));
+  }
+
+  private int samples(double seconds) {
+    return Math.max(1, (int) Math.round(seconds * recording.rateHz()));
+  }
+
+  private void leaning(Trace trace) {
+    double upN = SampleStatistics.mean(trace.upN);
+    double horizontalN =
+        Math.hypot(
+            SampleStatistics.mean(trace.pushRightN), SampleStatistics.mean(trace.pushAnteriorN));
+    if (!(horizontalN <= limits.mostLean() * upN)) {
+      problem(
+          StandProblem.LEANING_FORCE,
+          Argument.text(trace.plate),
+          Argument.of(horizontalN, Unit.N),
+          Argument.of(upN, Unit.N),
+          Argument.of(100 * limits.mostLean(), Unit.PERCENT),
+          Argument.of(100 * horizontalN / upN, Unit.PERCENT));
+    }
+  }
+
+  private void problem(StandProblem topic, Argument... arguments) {
+    problems.add(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+  }
+}

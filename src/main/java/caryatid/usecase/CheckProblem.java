@@ -1,0 +1,21 @@
+package caryatid.usecase;
+
+import caryatid.remark.Topic;
+
+/** Why inputs that are fine one by one cannot be checked together. */
+public enum CheckProblem implements Topic {
+  LINES_WITHOUT_DESCRIPTION("CheckProblem.LINES_WITHOUT_DESCRIPTION"),
+  SAME_NAME("CheckProblem.SAME_NAME"),
+  SAME_RECORDING("CheckProblem.SAME_RECORDING");
+
+  private final String code;
+
+  CheckProblem(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

@@ -1,0 +1,26 @@
+package caryatid.usecase;
+
+import caryatid.remark.Topic;
+
+/** Why a file cannot be read or written. */
+enum FileProblem implements Topic {
+  NO_SUCH_FILE("Cli.NO_SUCH_FILE"),
+  IS_A_FOLDER("Cli.IS_A_FOLDER"),
+  NO_ORDINARY_FILE("Cli.NO_ORDINARY_FILE"),
+  NOT_READABLE("Cli.NOT_READABLE"),
+  OUTPUT_EXISTS("Cli.OUTPUT_EXISTS"),
+  /** Arguments: the reason, in the system's words. */
+  CANNOT_WRITE("Cli.CANNOT_WRITE"),
+  NOT_A_FOLDER("Cli.NOT_A_FOLDER");
+
+  private final String code;
+
+  FileProblem(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

@@ -1,0 +1,33 @@
+package caryatid.usecase;
+
+import caryatid.recording.NamedBytes;
+import caryatid.standing.Stretch;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Everything a check works from.
+ *
+ * @param recordings the stands of one alignment state, at least one, in the order they were made
+ * @param sheet the trial sheet that holds for all of them
+ * @param description the plate description, where the file needs one
+ * @param beside finds the earlier sheet that a sheet is {@code based-on}, by the name it gives
+ * @param byHand the stretch to use, where the user set it
+ */
+public record Inputs(
+    List<NamedBytes> recordings,
+    NamedBytes sheet,
+    Optional<NamedBytes> description,
+    Function<String, Optional<NamedBytes>> beside,
+    Optional<Stretch> byHand) {
+  /**
+   * @throws IllegalArgumentException if there is no recording
+   */
+  public Inputs {
+    if (recordings.isEmpty()) {
+      throw new IllegalArgumentException("no recording");
+    }
+    recordings = List.copyOf(recordings);
+  }
+}

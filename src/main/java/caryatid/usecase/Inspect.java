@@ -1,0 +1,39 @@
+package caryatid.usecase;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.recording.Importer;
+import caryatid.recording.Inspection;
+import caryatid.recording.NamedBytes;
+import caryatid.recording.PlateDescription;
+import caryatid.remark.BadInput;
+import caryatid.sheet.DescriptionReader;
+import caryatid.sheet.DescriptionWriter;
+import caryatid.wording.Wording;
+import java.util.Optional;
+
+/** What is understood of an export, and what has to be known before it can be used. */
+public final class Inspect {
+  private Inspect() {}
+
+  /**
+   * Inspects an export.
+   *
+   * @param description the plate description (YAML) under which it is seen
+   * @throws BadInput if the export is no table at all, or the description cannot be used
+   */
+  public static Inspection run(NamedBytes export, Optional<NamedBytes> description)
+      throws BadInput {
+    Optional<PlateDescription> plate = Optional.empty();
+    if (description.isPresent()) {
+      plate = Optional.of(DescriptionReader.read(description.get()));
+    }
+    return Importer.inspect(export, plate);
+  }
+
+  /** A first plate description (YAML) of what is known, with the open questions marked. */
+  public static byte[] draft(Inspection inspection, Wording wording) {
+    return DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::sayWithin)
+        .getBytes(UTF_8);
+  }
+}

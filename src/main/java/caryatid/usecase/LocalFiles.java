@@ -1,0 +1,103 @@
+package caryatid.usecase;
+
+import caryatid.recording.NamedBytes;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+
+/** The files of this computer. */
+public final class LocalFiles implements FileAccess {
+
+  private record OnDisk(Path path) implements NamedBytes {
+    @Override
+    public String name() {
+      return path.toString();
+    }
+
+    @Override
+    public InputStream open() throws IOException {
+      return Files.newInputStream(path);
+    }
+  }
+
+  @Override
+  public NamedBytes read(Path path) throws BadInput {
+    if (!Files.exists(path)) {
+      throw bad(path, FileProblem.NO_SUCH_FILE);
+    }
+    if (Files.isDirectory(path)) {
+      throw bad(path, FileProblem.IS_A_FOLDER);
+    }
+    if (!Files.isRegularFile(path)) {
+      throw bad(path, FileProblem.NO_ORDINARY_FILE);
+    }
+    if (!Files.isReadable(path)) {
+      throw bad(path, FileProblem.NOT_READABLE);
+    }
+    return new OnDisk(path);
+  }
+
+  @Override
+  public Optional<NamedBytes> find(Path path) {
+    return Files.isRegularFile(path) ? Optional.of(new OnDisk(path)) : Optional.empty();
+  }
+
+  @Override
+  public void requireFree(Output output) throws BadInput {
+    if (Files.exists(output.path()) && !output.replace()) {
+      throw bad(output.path(), FileProblem.OUTPUT_EXISTS);
+    }
+    Path folder = folder(output);
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw bad(folder, FileProblem.NOT_A_FOLDER);
+    }
+  }
+
+  /** By way of a temporary file beside it. */
+  @Override
+  public void write(Output output, byte[] bytes) throws BadInput, StoreFailure {
+    Path path = output.path();
+    try {
+      Files.createDirectories(folder(output));
+      String name = "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part";
+      Path part = folder(output).resolve(name);
+      try {
+        Files.write(part, bytes);
+        move(part, output);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+    } catch (FileAlreadyExistsException e) {
+      throw bad(path, FileProblem.OUTPUT_EXISTS);
+    } catch (IOException e) {
+      Argument reason = Argument.text(String.valueOf(e.getMessage()));
+      throw new StoreFailure(
+          Problem.at(Place.of(path.toString()), FileProblem.CANNOT_WRITE, reason));
+    }
+  }
+
+  private static void move(Path part, Output output) throws IOException {
+    if (output.replace()) {
+      Files.move(part, output.path(), StandardCopyOption.REPLACE_EXISTING);
+    } else {
+      Files.move(part, output.path());
+    }
+  }
+
+  private static Path folder(Output output) {
+    return output.path().toAbsolutePath().getParent();
+  }
+
+  private static BadInput bad(Path path, FileProblem what) {
+    return new BadInput(Problem.at(Place.of(path.toString()), what));
+  }
+}

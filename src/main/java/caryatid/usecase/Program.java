@@ -1,0 +1,12 @@
+package caryatid.usecase;
+
+/** What the program calls itself. */
+public final class Program {
+  /** The version; a test holds it to the build's. */
+  public static final String VERSION = "0.1.0";
+
+  /** Name and version, as written into results. */
+  public static final String NAME = "Caryatid " + VERSION;
+
+  private Program() {}
+}

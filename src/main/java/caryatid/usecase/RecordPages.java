@@ -1,0 +1,60 @@
+package caryatid.usecase;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.entry.Entry;
+import caryatid.fitting.FittingRecord;
+import caryatid.entry.KeptFile;
+import caryatid.fitting.RecordView;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.report.FittingReport;
+import caryatid.report.FittingStory;
+import caryatid.report.Paper;
+import caryatid.report.ResultJson;
+import caryatid.wording.Wording;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The report of a whole fitting record, drawn from the results that are kept in it. */
+public final class RecordPages {
+  private RecordPages() {}
+
+  /**
+   * The report as a PDF. A result that is hurt is told with the record's other damage.
+   *
+   * @param found what verifying the record's files found; nothing is signed where it found anything
+   * @throws BadInput if no entry of the record is whole
+   */
+  public static byte[] pdf(FittingRecord record, List<Problem> found, Wording wording, Paper paper)
+      throws BadInput {
+    RecordView view = RecordView.of(record);
+    if (view.timeline().isEmpty()) {
+      throw new BadInput(view.damage());
+    }
+    Set<Problem> damage = new LinkedHashSet<>(found);
+    damage.addAll(view.damage());
+    Map<Integer, AlignmentState> states = states(record, damage);
+    FittingStory story = new FittingStory(view.withDamage(List.copyOf(damage)), states);
+    return FittingReport.pdf(story, Program.NAME, wording, paper);
+  }
+
+  private static Map<Integer, AlignmentState> states(FittingRecord record, Set<Problem> damage) {
+    Map<Integer, AlignmentState> states = new LinkedHashMap<>();
+    for (Entry entry : record.entries()) {
+      Optional<KeptFile> result = entry.file(KeptFile.Role.RESULT);
+      if (result.isPresent()) {
+        try {
+          List<AlignmentState> found = ResultJson.read(record.bytes(entry, result.get())).states();
+          states.put(entry.number(), found.get(found.size() - 1));
+        } catch (BadInput e) {
+          damage.addAll(e.problems());
+        }
+      }
+    }
+    return states;
+  }
+}

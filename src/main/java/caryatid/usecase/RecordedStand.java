@@ -1,0 +1,34 @@
+package caryatid.usecase;
+
+import caryatid.fitting.Addition;
+import caryatid.fitting.Addition.Attached;
+import caryatid.entry.KeptFile.Role;
+import caryatid.fitting.Stands;
+import caryatid.recording.NamedBytes;
+import caryatid.report.ResultJson;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A check as an entry of the fitting record, with everything it was found in. */
+public final class RecordedStand {
+  private RecordedStand() {}
+
+  /**
+   * The addition to a record.
+   *
+   * @param report the report (PDF)
+   * @param by initials of who adds it
+   */
+  public static Addition of(Inputs inputs, Check.Checked checked, byte[] report, String by) {
+    List<Attached> files = new ArrayList<>();
+    inputs.recordings().forEach(r -> files.add(new Attached(Role.RECORDING, r)));
+    inputs.description().ifPresent(d -> files.add(new Attached(Role.DESCRIPTION, d)));
+    files.add(new Attached(Role.SHEET, inputs.sheet()));
+    checked.earlierSheets().forEach(s -> files.add(new Attached(Role.EARLIER_SHEET, s)));
+    files.add(
+        new Attached(
+            Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(checked.result()))));
+    files.add(new Attached(Role.REPORT, NamedBytes.of("report.pdf", report)));
+    return Stands.addition(checked.result().states().get(0), by, files);
+  }
+}

@@ -1,5 +1,0 @@
-/**
- * The only place that composes the steps. Entry point: {@link caryatid.workflow.Check}: named bytes
- * in, one result out. May use every package but the faces.
- */
-package caryatid.workflow;

@@ -1,0 +1,66 @@
+package caryatid.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.demo.Numbered;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What the text of a result says, from a result in which no two numbers are alike. Half-widths are
+ * Student's t for 95 % (JCGM 100:2008, table G.2, with more digits) times the root of the sum of
+ * the parts' squares: 2.77645 times 4.49110 mm, 2.36462 times 5.35724 mm, 1.95996 times 5.93380 mm,
+ * and past the hip 2.22814 times 2.4 mm; of the load shares 1.95996 times 1.1 and 1.3 %.
+ */
+class ResultTextNumbersTest {
+
+  /** A line's numbers, with their signs, in their order. */
+  private static List<String> numbers(String line) {
+    return Pattern.compile("[+−]?\\d+([.:-]\\d+)*")
+        .matcher(line)
+        .results()
+        .map(MatchResult::group)
+        .toList();
+  }
+
+  private static List<String> lines() {
+    return ResultText.lines(Numbered.result(), Wording.in(Locale.ENGLISH));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, Wearer DEMO-7, 7 2026-03-04 10:15 +01:00",
+    "1, stand-1.csv, 1 1.25 31.50",
+    "2, right side, 41.2 2.2",
+    "3, stand-2.csv, 2 2.75 29.40",
+    "4, right side, 43.6 2.5",
+    "6, 'sagittal, ankle axis', 47.3 +47.3 12.5 44.0 +37.0 +55.0",
+    "7, 'sagittal, knee centre', 12.6 −12.6 12.7 4.0 −9.0 +5.0",
+    "8, 'frontal, knee centre', 5.8 +5.8 11.6 2.0 −1.0 +10.0",
+    "9, 'sagittal, hip', 23.4 −23.4 5.3",
+    "10, 'frontal, hip', ''"
+  })
+  void everyNumberStandsInItsOwnPlace(int line, String about, String numbers) {
+    assertThat(lines().get(line)).contains(about);
+    assertThat(String.join(" ", numbers(lines().get(line)))).isEqualTo(numbers);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "6, anterior, anterior",
+    "7, posterior, posterior",
+    "8, lateral, lateral",
+    "9, posterior, ",
+  })
+  void everyDistanceHasItsDirection(int line, String ofOffset, String ofTarget) {
+    String words = lines().get(line).replace('\u00a0', ' ');
+    assertThat(words).containsPattern("\\d mm " + ofOffset + " \\([+−]");
+    if (ofTarget != null) {
+      assertThat(words).containsPattern("recommended \\d+\\.\\d mm " + ofTarget + " \\([+−]");
+    }
+  }
+}

@@ -45,7 +45,7 @@ final class Certainty {
   Table budget() {
     Budget budget = new Budget(state.findings(), wording);
     List<Column> columns =
-        new ArrayList<>(List.of(findings.text("PLANE", 13), findings.text("LANDMARK", 28)));
+        new ArrayList<>(List.of(findings.text("PLANE", 13), findings.text("LANDMARK", findings.landmarkMm())));
     columns.addAll(budget.columns());
     columns.add(findings.number("STANDARD_UNCERTAINTY", 17));
     columns.add(findings.text("REMEDY", 34));

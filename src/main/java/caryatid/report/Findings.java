@@ -1,6 +1,8 @@
 package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.chart.Letters;
+import caryatid.chart.Style.Lettering;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
@@ -28,6 +30,9 @@ final class Findings {
   /** Leads to the sentence below the table. */
   private static final String TOO_NARROW = "†\u00a0";
 
+  private static final double LEAST_NAME_MM = 28;
+  private static final double MOST_NAME_MM = 46;
+
   private final AlignmentState state;
   private final Wording wording;
 
@@ -39,16 +44,16 @@ final class Findings {
   Table results() {
     List<Column> columns =
         List.of(
-            text("PLANE", 14),
-            text("LANDMARK", 33),
-            number("OFFSET", 16),
+            text("PLANE", 13),
+            text("LANDMARK", landmarkMm()),
+            number("OFFSET", 15),
             text("DIRECTION", 16),
-            number("UNCERTAINTY", 13),
-            text("TARGET", 34),
-            new Column(wording.word("Findings.PROBABILITY"), 20, true, true),
-            number("DEGREES_OF_FREEDOM", 15),
-            number("DIFFERENCE", 18),
-            number("SOURCE", 12));
+            number("UNCERTAINTY", 12),
+            text("TARGET", 33),
+            new Column(wording.word("Findings.PROBABILITY"), 17, true, true),
+            number("DEGREES_OF_FREEDOM", 12),
+            number("DIFFERENCE", 16),
+            number("SOURCE", 11));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -134,6 +139,16 @@ final class Findings {
     boolean both = state.stands().get(0).trial().side().sides().size() > 1;
     String side = both ? ", " + wording.word(target.side()) : "";
     return List.of(wording.word(target.plane()), name(target) + side);
+  }
+
+  /** Room for the longest name, as far as a table can spare it, mm. */
+  double landmarkMm() {
+    double widest =
+        state.findings().stream()
+            .mapToDouble(f -> Letters.widthMm(where(f.target()).get(1), Lettering.PLAIN))
+            .max()
+            .orElse(0);
+    return Math.max(LEAST_NAME_MM, Math.min(MOST_NAME_MM, widest + 3));
   }
 
   private String name(Target target) {

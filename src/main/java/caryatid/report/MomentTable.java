@@ -9,6 +9,7 @@ import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Table;
 import caryatid.uncertainty.Estimate;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -69,7 +70,7 @@ final class MomentTable {
     if (stands.size() > 1) {
       columns.add(column("StandTable.STAND", 11, false));
     }
-    columns.add(column("Findings.LANDMARK", 34, false));
+    columns.add(column("Findings.LANDMARK", 38, false));
     columns.add(column("Findings.PLANE", 15, false));
     columns.add(column("MomentTable.VERTICAL", 32, true));
     if (massKnown) {
@@ -92,7 +93,8 @@ final class MomentTable {
       row.add(Integer.toString(stand + 1));
     }
     boolean both = stands.get(stand).trial().side().sides().size() > 1;
-    row.add(about.landmark() + (both ? ", " + wording.word(about.side()) : ""));
+    LandmarkWords names = new LandmarkWords(wording, stands.get(stand).trial().level());
+    row.add(names.name(about.landmark()) + (both ? ", " + wording.word(about.side()) : ""));
     row.add(wording.word(about.plane()));
     List<Moment> moments =
         stands.get(stand).moments().stream().filter(m -> About.of(m).equals(about)).toList();

@@ -1,8 +1,7 @@
 package caryatid.wording;
 
-import caryatid.loadline.LandmarkKind;
 import caryatid.sheet.AmputationLevel;
-import java.util.Locale;
+import java.util.Map;
 
 /**
  * The trade's names of landmarks. A sheet names them in English; what the clinician named freely is
@@ -10,8 +9,19 @@ import java.util.Locale;
  * centre, a prosthetic one an axis that its document names.
  */
 public final class LandmarkWords {
-  /** The sheet's other name of the patella's border. */
-  private static final String LATERAL_PATELLAR_BORDER = "lateral patellar border";
+  private static final String KNEE = "LandmarkKind.KNEE_CENTRE";
+  private static final String PATELLA = "LandmarkKind.OUTER_PATELLAR_BORDER";
+
+  /** The key of each name that a sheet may use. */
+  private static final Map<String, String> KEYS =
+      Map.of(
+          "knee centre", KNEE,
+          "ankle axis", "LandmarkKind.ANKLE_AXIS",
+          "foot reference point", "LandmarkKind.FOOT_REFERENCE_POINT",
+          "hip", "LandmarkKind.HIP",
+          "socket reference point", "LandmarkKind.SOCKET_REFERENCE_POINT",
+          "lateral patellar border", PATELLA,
+          "outer patellar border", PATELLA);
 
   private final Wording wording;
   private final boolean prostheticKnee;
@@ -31,20 +41,11 @@ public final class LandmarkWords {
 
   /** A landmark's name, from the one in the sheet. */
   public String name(String inSheet) {
-    if (inSheet.equals(LATERAL_PATELLAR_BORDER)) {
-      return wording.word(LandmarkKind.OUTER_PATELLAR_BORDER);
+    String key = KEYS.getOrDefault(inSheet, "");
+    if (key.isEmpty()) {
+      return inSheet;
     }
-    for (LandmarkKind kind : LandmarkKind.values()) {
-      if (kind != LandmarkKind.OTHER && inSheet.equals(inSheet(kind))) {
-        return kind == LandmarkKind.KNEE_CENTRE && prostheticKnee
-            ? wording.word("LandmarkWords.PROSTHETIC_KNEE")
-            : wording.word(kind);
-      }
-    }
-    return inSheet;
-  }
-
-  private static String inSheet(LandmarkKind kind) {
-    return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return wording.word(
+        key.equals(KNEE) && prostheticKnee ? "LandmarkWords.PROSTHETIC_KNEE" : key);
   }
 }

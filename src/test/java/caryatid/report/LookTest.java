@@ -5,7 +5,6 @@ import caryatid.demo.Worst;
 import caryatid.geometry.Side;
 import caryatid.geometry.Plane;
 import caryatid.wording.Wording;
-import caryatid.workflow.*;
 import java.nio.file.*;
 import java.util.*;
 import org.junit.jupiter.api.Test;

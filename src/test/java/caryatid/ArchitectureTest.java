@@ -47,10 +47,7 @@ class ArchitectureTest {
         "alignment",
         "sheet recording standing loadline geometry uncertainty remark",
         "org.apache.commons.math3.."),
-    new Row(
-        "entry",
-        "alignment sheet recording standing loadline geometry uncertainty remark",
-        ""),
+    new Row("entry", "alignment sheet recording standing loadline geometry uncertainty remark", ""),
     new Row(
         "format",
         "entry alignment sheet recording standing loadline geometry uncertainty remark",
@@ -69,7 +66,7 @@ class ArchitectureTest {
         "org.jfree.. java.awt.."),
     new Row(
         "report",
-        "chart wording fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
+        "chart wording fitting format entry alignment sheet recording standing loadline geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(

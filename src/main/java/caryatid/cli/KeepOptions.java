@@ -1,10 +1,10 @@
 package caryatid.cli;
 
 import caryatid.alignment.Result;
+import caryatid.entry.Entry;
 import caryatid.fitting.Addable;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Doubles;
-import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;

@@ -1,8 +1,8 @@
 package caryatid.cli;
 
-import caryatid.fitting.Addition;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;

@@ -1,11 +1,11 @@
 package caryatid.cli;
 
-import caryatid.fitting.Addition;
-import caryatid.entry.form.Answers;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.FormReader;
 import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.FormReader;
+import caryatid.fitting.Addition;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
 import caryatid.sheet.GivenReader;

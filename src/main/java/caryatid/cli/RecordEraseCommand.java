@@ -1,8 +1,8 @@
 package caryatid.cli;
 
-import caryatid.fitting.Addition;
-import caryatid.entry.form.Answers;
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.fitting.Addition;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;

@@ -1,7 +1,7 @@
 package caryatid.cli;
 
-import caryatid.fitting.Addition;
 import caryatid.entry.EntryKind;
+import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;

@@ -1,9 +1,9 @@
 package caryatid.cli;
 
-import caryatid.fitting.AdditionRemarks;
 import caryatid.entry.Entry;
-import caryatid.fitting.FittingRecord;
 import caryatid.entry.KeptFile;
+import caryatid.fitting.AdditionRemarks;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.LostEntry;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordCode;

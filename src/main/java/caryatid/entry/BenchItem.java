@@ -1,7 +1,6 @@
 package caryatid.entry;
 
 import caryatid.entry.form.Answers;
-
 import caryatid.remark.Coded;
 import caryatid.sheet.AmputationLevel;
 import java.util.Arrays;

@@ -1,7 +1,6 @@
 package caryatid.entry;
 
 import caryatid.entry.form.Answers;
-
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;

@@ -2,7 +2,6 @@ package caryatid.entry;
 
 import caryatid.entry.form.Form;
 import caryatid.entry.form.Forms;
-
 import caryatid.remark.Coded;
 import java.util.Arrays;
 import java.util.Locale;

@@ -1,7 +1,6 @@
 package caryatid.entry;
 
 import caryatid.entry.form.Field;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -3,7 +3,6 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
 import caryatid.format.EntryJson;
-
 import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;

@@ -5,7 +5,6 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.FormFault;
-
 import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;

@@ -2,7 +2,6 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.time.OffsetDateTime;

@@ -3,7 +3,6 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
-
 import caryatid.remark.BadInput;
 import java.util.ArrayList;
 import java.util.HashMap;

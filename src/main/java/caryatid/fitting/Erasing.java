@@ -4,7 +4,6 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
 import caryatid.format.EntryJson;
-
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;

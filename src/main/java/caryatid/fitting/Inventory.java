@@ -1,7 +1,6 @@
 package caryatid.fitting;
 
 import caryatid.format.Json;
-
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;

@@ -2,7 +2,6 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
-
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import java.util.ArrayList;

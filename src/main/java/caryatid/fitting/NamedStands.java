@@ -1,7 +1,6 @@
 package caryatid.fitting;
 
 import caryatid.entry.EntryKind;
-
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -2,7 +2,6 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
-
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;

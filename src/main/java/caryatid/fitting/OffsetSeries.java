@@ -3,7 +3,6 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
-
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;

@@ -1,10 +1,9 @@
 package caryatid.fitting;
 
+import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.BenchItem;
 import caryatid.entry.form.Answers;
-
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;

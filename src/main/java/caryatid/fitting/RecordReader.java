@@ -2,7 +2,6 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.format.EntryJson;
-
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -2,7 +2,6 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.entry.form.Answers;
-
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import java.util.ArrayList;

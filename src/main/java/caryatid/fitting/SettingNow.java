@@ -3,7 +3,6 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

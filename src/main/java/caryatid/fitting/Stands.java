@@ -1,12 +1,11 @@
 package caryatid.fitting;
 
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
 import caryatid.entry.EntryKind;
 import caryatid.entry.MassFrom;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
-
-import caryatid.alignment.AlignmentState;
-import caryatid.alignment.Stand;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.recording.ForceUnit;

@@ -4,11 +4,10 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.Form;
 import caryatid.entry.form.Field;
-import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Form;
 import caryatid.entry.form.FormFault;
-
+import caryatid.entry.form.FormReader;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -1,8 +1,8 @@
 package caryatid.report;
 
-import caryatid.entry.form.Answers;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
+import caryatid.entry.form.Answers;
 import caryatid.fitting.SettingNow;
 import caryatid.remark.Argument;
 import caryatid.report.Block.Column;

@@ -2,6 +2,7 @@ package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
+import caryatid.format.Digits;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
 import caryatid.uncertainty.Estimate;

@@ -1,8 +1,8 @@
 package caryatid.report;
 
-import caryatid.entry.form.Answers;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.fitting.RecordView;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;

@@ -1,5 +1,6 @@
 package caryatid.report;
 
+import caryatid.format.Archived;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -2,6 +2,7 @@ package caryatid.usecase;
 
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.format.ResultJson;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.report.Attachments;
@@ -9,7 +10,6 @@ import caryatid.report.Attachments.Attached;
 import caryatid.report.Attachments.Role;
 import caryatid.report.ReportReader;
 import caryatid.report.ResultDifference;
-import caryatid.report.ResultJson;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stretch;
 import java.util.List;

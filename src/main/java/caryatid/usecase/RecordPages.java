@@ -2,15 +2,15 @@ package caryatid.usecase;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
-import caryatid.fitting.FittingRecord;
 import caryatid.entry.KeptFile;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordView;
+import caryatid.format.ResultJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.report.FittingReport;
 import caryatid.report.FittingStory;
 import caryatid.report.Paper;
-import caryatid.report.ResultJson;
 import caryatid.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

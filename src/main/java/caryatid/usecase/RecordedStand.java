@@ -1,11 +1,11 @@
 package caryatid.usecase;
 
+import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
-import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Stands;
+import caryatid.format.ResultJson;
 import caryatid.recording.NamedBytes;
-import caryatid.report.ResultJson;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.format.ResultJson;
 import caryatid.recording.NamedBytes;
 import caryatid.recording.Provenance;
 import caryatid.remark.BadInput;
@@ -8,7 +9,6 @@ import caryatid.report.Attachments.Attached;
 import caryatid.report.Attachments.Role;
 import caryatid.report.Paper;
 import caryatid.report.Report;
-import caryatid.report.ResultJson;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
 package caryatid.usecase;
 
 import caryatid.alignment.Result;
+import caryatid.format.ResultJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Csv;
 import caryatid.report.Paper;
 import caryatid.report.Pictures;
 import caryatid.report.Report;
-import caryatid.report.ResultJson;
 import caryatid.usecase.Check.Checked;
 import caryatid.wording.Wording;
 import java.nio.file.Path;

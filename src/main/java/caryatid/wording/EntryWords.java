@@ -1,7 +1,7 @@
 package caryatid.wording;
 
-import caryatid.entry.form.Answers;
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
+import caryatid.format.ResultJson;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Verdict;
-import caryatid.report.ResultJson;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Result;
 import caryatid.alignment.StateOffset;
+import caryatid.format.ResultJson;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.LineKind;
 import caryatid.loadline.Offset;
 import caryatid.remark.BadInput;
-import caryatid.report.ResultJson;
 import caryatid.standing.LineOf;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

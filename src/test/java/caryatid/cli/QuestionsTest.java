@@ -2,8 +2,8 @@ package caryatid.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.entry.form.Answers;
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;

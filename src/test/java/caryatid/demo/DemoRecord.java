@@ -1,21 +1,22 @@
 package caryatid.demo;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.fitting.Addition;
-import caryatid.entry.form.Answers;
+import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.fitting.FittingRecord;
 import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
+import caryatid.fitting.Addition;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
+import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.report.ResultJson;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -78,12 +79,16 @@ public final class DemoRecord {
   /** A stand whose load line runs so far anterior of the origin, mm. */
   public DemoRecord stand(double anterior) throws BadInput, StoreFailure {
     Demo demo = Demo.transtibial(Side.RIGHT).line(80, anterior).notes();
-    AlignmentState state = demo.state(0);
+    return stand(demo.resultOf(demo.state(0)));
+  }
+
+  /** A stand of a result's only state. */
+  public DemoRecord stand(Result found) throws BadInput, StoreFailure {
+    AlignmentState state = found.states().get(0);
     at = at.plusMinutes(20);
     Addition.Attached result =
         new Addition.Attached(
-            KeptFile.Role.RESULT,
-            NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(demo.resultOf(state))));
+            KeptFile.Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(found)));
     Addition made = Stands.addition(state, "AB", List.of(result));
     store.add(
         CODE, new Addition(made.kind(), at, "AB", Optional.empty(), made.content(), made.files()));

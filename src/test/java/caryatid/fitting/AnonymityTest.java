@@ -1,14 +1,13 @@
 package caryatid.fitting;
 
-import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
-import caryatid.entry.KeptFile;
-
 import static caryatid.fitting.Invented.answers;
 import static caryatid.fitting.Invented.attached;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.util.List;

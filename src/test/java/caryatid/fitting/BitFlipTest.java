@@ -1,11 +1,10 @@
 package caryatid.fitting;
 
-import caryatid.entry.Entry;
-import caryatid.entry.KeptFile;
-
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
@@ -60,7 +59,8 @@ class BitFlipTest {
 
   @Test
   @Tag("proof")
-  void twoThousandFlippedBitsAreFoundAndTheirFilesNamed() throws IOException, BadInput, StoreFailure {
+  void twoThousandFlippedBitsAreFoundAndTheirFilesNamed()
+      throws IOException, BadInput, StoreFailure {
     long seed = System.nanoTime();
     Random random = new Random(seed);
     List<Path> files = files();

@@ -1,15 +1,14 @@
 package caryatid.fitting;
 
-import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
-import caryatid.entry.KeptFile;
-import caryatid.entry.form.Answers;
-
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.attached;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;

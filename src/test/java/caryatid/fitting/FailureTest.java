@@ -1,12 +1,11 @@
 package caryatid.fitting;
 
-import caryatid.entry.EntryKind;
-import caryatid.entry.KeptFile;
-import caryatid.entry.form.Answers;
-
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
+import caryatid.entry.form.Answers;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;

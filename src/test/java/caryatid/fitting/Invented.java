@@ -3,7 +3,6 @@ package caryatid.fitting;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-
 import caryatid.recording.NamedBytes;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;

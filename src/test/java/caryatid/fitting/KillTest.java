@@ -1,10 +1,9 @@
 package caryatid.fitting;
 
-import caryatid.entry.Entry;
-import caryatid.entry.KeptFile;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import java.nio.file.Files;

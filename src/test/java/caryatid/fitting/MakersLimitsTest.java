@@ -1,12 +1,11 @@
 package caryatid.fitting;
 
-import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
-
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

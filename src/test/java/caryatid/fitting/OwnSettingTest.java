@@ -1,11 +1,10 @@
 package caryatid.fitting;
 
-import caryatid.entry.EntryKind;
-
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.EntryKind;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;

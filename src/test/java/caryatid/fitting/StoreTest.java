@@ -1,9 +1,5 @@
 package caryatid.fitting;
 
-import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
-import caryatid.entry.KeptFile;
-
 import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static caryatid.fitting.Invented.note;
@@ -13,6 +9,9 @@ import static caryatid.fitting.Invented.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;

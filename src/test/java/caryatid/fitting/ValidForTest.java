@@ -1,11 +1,10 @@
 package caryatid.fitting;
 
-import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
-
 import static caryatid.fitting.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.wording.Wording;

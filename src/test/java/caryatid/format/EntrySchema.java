@@ -2,10 +2,9 @@ package caryatid.format;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.Form;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
-
+import caryatid.entry.form.Form;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;

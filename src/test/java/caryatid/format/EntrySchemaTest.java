@@ -1,15 +1,13 @@
 package caryatid.format;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.Form;
-import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
+import caryatid.entry.form.Form;
 import caryatid.remark.BadInput;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -19,10 +17,10 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -6,6 +6,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
 import caryatid.demo.Worst;
+import caryatid.format.ResultJson;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;

@@ -6,6 +6,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
 import caryatid.demo.Worst;
+import caryatid.format.ResultJson;
 import caryatid.loadline.Finding;
 import caryatid.remark.BadInput;
 import caryatid.report.Attachments.Attached;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
+import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
 import caryatid.report.Attachments.Attached;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
+import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.report.Attachments.Attached;
 import caryatid.report.Attachments.Role;

@@ -2,13 +2,13 @@ package caryatid.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.entry.form.Answers;
 import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
+import caryatid.entry.WalkingDeviation;
+import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.WalkingDeviation;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;

@@ -1,7 +1,5 @@
 package caryatid.entry.form;
 
-import caryatid.entry.MassFrom;
-
 import static caryatid.entry.form.Field.choice;
 import static caryatid.entry.form.Field.number;
 import static caryatid.entry.form.Field.rows;
@@ -9,6 +7,7 @@ import static caryatid.entry.form.Field.whole;
 import static caryatid.entry.form.Field.words;
 import static caryatid.entry.form.Field.yesNo;
 
+import caryatid.entry.MassFrom;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
@@ -73,7 +72,8 @@ public final class Forms {
           .ordered("mobility-grade-lowest", "mobility-grade-highest")
           .ordered("heel-height-lowest-mm", "heel-height-highest-mm");
 
-  public static final Form COMPONENTS = Form.of(rows("components", COMPONENT).needed(), words("note"));
+  public static final Form COMPONENTS =
+      Form.of(rows("components", COMPONENT).needed(), words("note"));
 
   public static final Form LENGTH =
       Form.of(

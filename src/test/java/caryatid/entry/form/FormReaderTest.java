@@ -1,9 +1,8 @@
 package caryatid.entry.form;
 
-import caryatid.entry.EntryKind;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.entry.EntryKind;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.sheet.GivenReader;

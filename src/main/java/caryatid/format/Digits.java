@@ -1,4 +1,4 @@
-package caryatid.report;
+package caryatid.format;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -9,7 +9,7 @@ import java.math.RoundingMode;
  * double, without zeros at the end. Our own because {@code Double.toString} changed between Java
  * versions and bytes have to repeat.
  */
-final class Digits {
+public final class Digits {
   /**
    * Any decimal number of so few digits survives the way through a double (IEEE 754-2019, 5.12.2).
    */
@@ -22,7 +22,7 @@ final class Digits {
    *
    * @throws NumberFormatException if it is not finite
    */
-  static String of(double value) {
+  public static String of(double value) {
     if (value == 0) {
       return 1 / value < 0 ? "-0.0" : "0";
     }

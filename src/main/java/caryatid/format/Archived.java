@@ -1,10 +1,10 @@
-package caryatid.report;
+package caryatid.format;
 
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
 /** What can be wrong with a result or a report that is read back. */
-enum Archived implements Topic {
+public enum Archived implements Topic {
   /** Arguments: what the reader of JSON found. */
   NOT_JSON("Archived.NOT_JSON"),
   /** Arguments: version found, version known. */

@@ -1,4 +1,4 @@
-package caryatid.report;
+package caryatid.format;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Topic;
@@ -8,6 +8,9 @@ import java.util.List;
 final class Misread extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  /** Characters of what was found that a message shows at the most. */
+  private static final int MOST = 40;
+
   private final transient Topic topic;
   private final transient List<Argument> arguments;
 
@@ -15,6 +18,12 @@ final class Misread extends RuntimeException {
     super(topic.code() + " " + List.of(arguments));
     this.topic = topic;
     this.arguments = List.of(arguments).stream().map(Argument::text).toList();
+  }
+
+  /** What was found instead, short enough for a message. */
+  static String excerpt(JsonValue found) {
+    String shown = found.shown();
+    return shown.length() > MOST ? shown.substring(0, MOST) : shown;
   }
 
   Topic topic() {

@@ -1,4 +1,4 @@
-package caryatid.report;
+package caryatid.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

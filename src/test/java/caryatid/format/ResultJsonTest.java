@@ -1,4 +1,4 @@
-package caryatid.report;
+package caryatid.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
 import caryatid.geometry.Side;
+import caryatid.recording.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
@@ -24,7 +25,7 @@ class ResultJsonTest {
           .notes()
           .remarks(
               Remark.of(
-                  Archived.NOT_JSON,
+                  RecordingRemark.COP_AGREES,
                   Argument.text("a \"quoted\" word"),
                   Argument.of(1 / 3.0, Unit.MM),
                   Argument.term(LeftOut.Reason.GAP)))
@@ -49,7 +50,9 @@ class ResultJsonTest {
   void keysAreWordsJoinedByHyphensAndTopicsTheirKeys() {
     assertThat(text())
         .contains(
-            "\"cop-anterior-mm\" : {", "\"topic\" : \"Archived.NOT_JSON\"", "\"side\" : \"left\"")
+            "\"cop-anterior-mm\" : {",
+            "\"topic\" : \"RecordingRemark.COP_AGREES\"",
+            "\"side\" : \"left\"")
         .contains("\"kind\" : \"prosthetic-foot-on-plate\"");
   }
 
@@ -68,9 +71,9 @@ class ResultJsonTest {
         "`\"version\" : 1,` | `\"version\" : 1, \"colour\" : 1,` | expected only known keys in result, found 'colour'. Take the file as the program wrote it.",
         "`\"version\" : 1,` | `` | expected the key 'version' in result, found none. Take the file as the program wrote it.",
         "`\"program\" : \"caryatid demo\"` | `\"program\" : 3` | expected a text at result.program, found 3. Take the file as the program wrote it.",
-        "`\"rate-hz\" : 100` | `\"rate-hz\" : 1e999` | expected a number at result.states[0].stands[0].standing.rate-hz, found \"Infinity\". Take the file as the program wrote it.",
+        "`\"rate-hz\" : 100` | `\"rate-hz\" : 1e999` | expected a number at result.states[0].stands[0].standing.rate-hz, found 1e999. Take the file as the program wrote it.",
         "`\"rate-hz\" : 100` | `\"rate-hz\" : \"100\"` | expected a number at result.states[0].stands[0].standing.rate-hz, found \"100\". Take the file as the program wrote it.",
-        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at result.states[0].stands[0].trial.hands, found up. Take the file as the program wrote it.",
+        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at result.states[0].stands[0].trial.hands, found \"up\". Take the file as the program wrote it.",
         "`\"bytes\" : 123456` | `\"bytes\" : -1` | expected a value in its range at result.states[0].stands[0].recording, found length -1, digest "
             + "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"
             + ". Take the file as the program wrote it.",

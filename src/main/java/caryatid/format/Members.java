@@ -1,0 +1,10 @@
+package caryatid.format;
+
+import java.io.IOException;
+
+/** How a value's members are written into its object. */
+interface Members<T> {
+
+  /** Writes every member, in the order of the format. */
+  void write(T value, ObjectOut out) throws IOException;
+}

@@ -1,0 +1,140 @@
+package caryatid.format;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * Reads an object, member by member in any order. Whoever reads asks for every member it knows;
+ * what nobody asked for is refused, and so is what is asked for and missing.
+ */
+final class ObjectIn {
+  private final String at;
+  private final Map<String, JsonValue> members;
+  private final Set<String> asked = new HashSet<>();
+
+  private ObjectIn(String at, Map<String, JsonValue> members) {
+    this.at = at;
+    this.members = members;
+  }
+
+  /**
+   * Reads an object.
+   *
+   * @param at where in the document it stands, for what is said of it
+   * @throws Misread if it is none, or not as the reader expects it
+   */
+  static <T> T read(JsonValue value, String at, Function<ObjectIn, T> reader) {
+    if (!(value instanceof JsonValue.Group group)) {
+      throw new Misread(Archived.NOT_EXPECTED, at, "object", Misread.excerpt(value));
+    }
+    ObjectIn in = new ObjectIn(at, group.members());
+    try {
+      T read = reader.apply(in);
+      in.refuseUnknown();
+      return read;
+    } catch (IllegalArgumentException e) {
+      throw new Misread(Archived.OUT_OF_RANGE, at, String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void refuseUnknown() {
+    Set<String> unknown = new LinkedHashSet<>(members.keySet());
+    unknown.removeAll(asked);
+    if (!unknown.isEmpty()) {
+      throw new Misread(Archived.UNKNOWN_KEY, at, unknown.iterator().next());
+    }
+  }
+
+  boolean has(String key) {
+    return members.containsKey(key);
+  }
+
+  private JsonValue value(String key) {
+    asked.add(key);
+    if (!has(key)) {
+      throw new Misread(Archived.MISSING_KEY, at, key);
+    }
+    return members.get(key);
+  }
+
+  private Optional<JsonValue> optional(String key) {
+    asked.add(key);
+    return Optional.ofNullable(members.get(key));
+  }
+
+  private Located located(String key) {
+    return new Located(value(key), at + "." + key);
+  }
+
+  private Optional<Located> locatedIfThere(String key) {
+    return optional(key).map(value -> new Located(value, at + "." + key));
+  }
+
+  String text(String key) {
+    return located(key).text();
+  }
+
+  Optional<String> textIfThere(String key) {
+    return locatedIfThere(key).map(Located::text);
+  }
+
+  <E> E word(String key, Words<E> words) {
+    return located(key).word(words);
+  }
+
+  /** The word that says which form of several an object has. */
+  String kind(String key, String... kinds) {
+    return located(key).oneOf(List.of(kinds));
+  }
+
+  OffsetDateTime time(String key) {
+    return located(key).time();
+  }
+
+  double number(String key) {
+    return located(key).number();
+  }
+
+  OptionalDouble numberIfThere(String key) {
+    return locatedIfThere(key)
+        .map(value -> OptionalDouble.of(value.number()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  int whole(String key) {
+    return located(key).whole();
+  }
+
+  long longWhole(String key) {
+    return located(key).longWhole();
+  }
+
+  boolean flag(String key) {
+    return located(key).flag();
+  }
+
+  <T> T object(String key, Function<ObjectIn, T> reader) {
+    return read(value(key), at + "." + key, reader);
+  }
+
+  <T> Optional<T> objectIfThere(String key, Function<ObjectIn, T> reader) {
+    return optional(key).map(value -> read(value, at + "." + key, reader));
+  }
+
+  <T> List<T> list(String key, Function<ObjectIn, T> reader) {
+    List<JsonValue> items = located(key).items();
+    List<T> read = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      read.add(read(items.get(i), at + "." + key + "[" + i + "]", reader));
+    }
+    return read;
+  }
+}

@@ -1,0 +1,79 @@
+package caryatid.format;
+
+import caryatid.loadline.Finding;
+import caryatid.loadline.Moment;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Withheld;
+import java.io.IOException;
+
+/** Offsets, findings, and moments. */
+final class OffsetForm {
+  private OffsetForm() {}
+
+  static void write(Offset offset, ObjectOut out) throws IOException {
+    out.word("plane", BodyWords.PLANE, offset.plane())
+        .word("side", BodyWords.SIDE, offset.side())
+        .text("landmark", offset.landmark())
+        .word("of", FindingWords.LINE_OF, offset.of())
+        .word("kind", FindingWords.LINE, offset.kind())
+        .object("mm", offset.mm(), EstimateForm::write);
+  }
+
+  static Offset read(ObjectIn in) {
+    return new Offset(
+        in.word("plane", BodyWords.PLANE),
+        in.word("side", BodyWords.SIDE),
+        in.text("landmark"),
+        in.word("of", FindingWords.LINE_OF),
+        in.word("kind", FindingWords.LINE),
+        in.object("mm", EstimateForm::read));
+  }
+
+  static void writeFinding(Finding finding, ObjectOut out) throws IOException {
+    out.object("offset", finding.offset(), OffsetForm::write)
+        .object("target", finding.target(), TargetForm::write)
+        .number("probability-within", finding.probabilityWithin())
+        .flag("decidable", finding.decidable())
+        .word("verdict", FindingWords.VERDICT, finding.verdict());
+  }
+
+  static Finding readFinding(ObjectIn in) {
+    return new Finding(
+        in.object("offset", OffsetForm::read),
+        in.object("target", TargetForm::read),
+        in.number("probability-within"),
+        in.flag("decidable"),
+        in.word("verdict", FindingWords.VERDICT));
+  }
+
+  static void writeWithheld(Withheld withheld, ObjectOut out) throws IOException {
+    out.object("target", withheld.target(), TargetForm::write)
+        .object("reason", withheld.reason(), RemarkForm::write);
+  }
+
+  static Withheld readWithheld(ObjectIn in) {
+    return new Withheld(
+        in.object("target", TargetForm::read), in.object("reason", RemarkForm::read));
+  }
+
+  static void writeMoment(Moment moment, ObjectOut out) throws IOException {
+    out.word("plane", BodyWords.PLANE, moment.plane())
+        .word("side", BodyWords.SIDE, moment.side())
+        .text("landmark", moment.landmark())
+        .word("kind", FindingWords.LINE, moment.kind())
+        .object("newton-metres", moment.newtonMetres(), EstimateForm::write)
+        .object("newton-metres-per-kg", moment.newtonMetresPerKg(), EstimateForm::write)
+        .word("effect", FindingWords.EFFECT, moment.effect());
+  }
+
+  static Moment readMoment(ObjectIn in) {
+    return new Moment(
+        in.word("plane", BodyWords.PLANE),
+        in.word("side", BodyWords.SIDE),
+        in.text("landmark"),
+        in.word("kind", FindingWords.LINE),
+        in.object("newton-metres", EstimateForm::read),
+        in.objectIfThere("newton-metres-per-kg", EstimateForm::read),
+        in.word("effect", FindingWords.EFFECT));
+  }
+}

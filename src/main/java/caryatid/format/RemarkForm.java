@@ -1,0 +1,45 @@
+package caryatid.format;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import java.io.IOException;
+
+/** A remark: its topic's code and its arguments. */
+final class RemarkForm {
+  private static final String KIND = "kind";
+  private static final String TEXT = "text";
+  private static final String QUANTITY = "quantity";
+  private static final String TERM = "term";
+
+  private RemarkForm() {}
+
+  static void write(Remark remark, ObjectOut out) throws IOException {
+    out.text("topic", remark.topic().code());
+    out.list("arguments", remark.arguments(), RemarkForm::writeArgument);
+  }
+
+  static Remark read(ObjectIn in) {
+    return new Remark(
+        in.word("topic", Topics.CODES), in.list("arguments", RemarkForm::readArgument));
+  }
+
+  private static void writeArgument(Argument argument, ObjectOut out) throws IOException {
+    if (argument instanceof Argument.Text text) {
+      out.text(KIND, TEXT).text("value", text.value());
+    } else if (argument instanceof Argument.Quantity quantity) {
+      out.text(KIND, QUANTITY).number("value", quantity.value());
+      out.word("unit", FindingWords.UNIT, quantity.unit());
+    } else if (argument instanceof Argument.Term term) {
+      out.text(KIND, TERM).text("key", term.key());
+    }
+  }
+
+  private static Argument readArgument(ObjectIn in) {
+    return switch (in.kind(KIND, TEXT, QUANTITY, TERM)) {
+      case TEXT -> new Argument.Text(in.text("value"));
+      case QUANTITY ->
+          new Argument.Quantity(in.number("value"), in.word("unit", FindingWords.UNIT));
+      default -> new Argument.Term(in.text("key"));
+    };
+  }
+}

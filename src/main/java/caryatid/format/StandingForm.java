@@ -1,0 +1,112 @@
+package caryatid.format;
+
+import caryatid.geometry.Side;
+import caryatid.standing.Lean;
+import caryatid.standing.LeftOut;
+import caryatid.standing.MeanLoad;
+import caryatid.standing.QuietStretch;
+import caryatid.standing.Standing;
+import caryatid.uncertainty.Estimate;
+import java.io.IOException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a recording says of how somebody stood. */
+final class StandingForm {
+  private static final String LEFT = "left";
+  private static final String RIGHT = "right";
+
+  private StandingForm() {}
+
+  static void write(Standing standing, ObjectOut out) throws IOException {
+    out.object("stretch", standing.stretch(), StandingForm::writeStretch)
+        .number("rate-hz", standing.rateHz())
+        .list("loads", standing.loads(), StandingForm::writeLoad)
+        .list("sway", standing.sway(), SwayForm::write)
+        .list("placements", standing.placements(), SwayForm::writePlacement)
+        .object("share", standing.share(), StandingForm::writeShare)
+        .list("remarks", standing.remarks(), RemarkForm::write);
+  }
+
+  static Standing read(ObjectIn in) {
+    return new Standing(
+        in.object("stretch", StandingForm::readStretch),
+        in.number("rate-hz"),
+        in.list("loads", StandingForm::readLoad),
+        in.list("sway", SwayForm::read),
+        in.list("placements", SwayForm::readPlacement),
+        in.object("share", StandingForm::readShare),
+        in.list("remarks", RemarkForm::read));
+  }
+
+  private static void writeStretch(QuietStretch stretch, ObjectOut out) throws IOException {
+    out.whole("from-index", stretch.fromIndex())
+        .whole("to-index", stretch.toIndex())
+        .number("from-s", stretch.fromS())
+        .number("to-s", stretch.toS())
+        .flag("by-hand", stretch.byHand())
+        .list("left-out", stretch.leftOut(), StandingForm::writeLeftOut);
+  }
+
+  private static QuietStretch readStretch(ObjectIn in) {
+    return new QuietStretch(
+        in.whole("from-index"),
+        in.whole("to-index"),
+        in.number("from-s"),
+        in.number("to-s"),
+        in.flag("by-hand"),
+        in.list("left-out", StandingForm::readLeftOut));
+  }
+
+  private static void writeLeftOut(LeftOut left, ObjectOut out) throws IOException {
+    out.number("from-s", left.fromS())
+        .number("to-s", left.toS())
+        .word("reason", FindingWords.LEFT_OUT, left.reason());
+  }
+
+  private static LeftOut readLeftOut(ObjectIn in) {
+    return new LeftOut(
+        in.number("from-s"), in.number("to-s"), in.word("reason", FindingWords.LEFT_OUT));
+  }
+
+  private static void writeLoad(MeanLoad load, ObjectOut out) throws IOException {
+    out.word("of", FindingWords.LINE_OF, load.of())
+        .object("cop-right-mm", load.copRightMm(), EstimateForm::write)
+        .object("cop-anterior-mm", load.copAnteriorMm(), EstimateForm::write)
+        .object("up-n", load.upN(), EstimateForm::write)
+        .object("lean", load.lean(), StandingForm::writeLean);
+  }
+
+  private static MeanLoad readLoad(ObjectIn in) {
+    return new MeanLoad(
+        in.word("of", FindingWords.LINE_OF),
+        in.object("cop-right-mm", EstimateForm::read),
+        in.object("cop-anterior-mm", EstimateForm::read),
+        in.objectIfThere("up-n", EstimateForm::read),
+        in.objectIfThere("lean", StandingForm::readLean));
+  }
+
+  private static void writeLean(Lean lean, ObjectOut out) throws IOException {
+    out.object("right-per-up", lean.rightPerUp(), EstimateForm::write)
+        .object("anterior-per-up", lean.anteriorPerUp(), EstimateForm::write);
+  }
+
+  private static Lean readLean(ObjectIn in) {
+    return new Lean(
+        in.object("right-per-up", EstimateForm::read),
+        in.object("anterior-per-up", EstimateForm::read));
+  }
+
+  private static void writeShare(Map<Side, Estimate> share, ObjectOut out) throws IOException {
+    out.object(LEFT, Optional.ofNullable(share.get(Side.LEFT)), EstimateForm::write)
+        .object(RIGHT, Optional.ofNullable(share.get(Side.RIGHT)), EstimateForm::write);
+  }
+
+  private static Map<Side, Estimate> readShare(ObjectIn in) {
+    Map<Side, Estimate> share = new EnumMap<>(Side.class);
+    in.objectIfThere(LEFT, EstimateForm::read).ifPresent(of -> share.put(Side.LEFT, of));
+    in.objectIfThere(RIGHT, EstimateForm::read).ifPresent(of -> share.put(Side.RIGHT, of));
+    return share;
+  }
+}

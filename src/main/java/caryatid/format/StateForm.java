@@ -1,0 +1,84 @@
+package caryatid.format;
+
+import caryatid.alignment.Advice;
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
+import java.io.IOException;
+
+/** An alignment state with its stands. */
+final class StateForm {
+  private StateForm() {}
+
+  static void write(AlignmentState state, ObjectOut out) throws IOException {
+    out.list("stands", state.stands(), StateForm::writeStand)
+        .list("offsets", state.offsets(), StateForm::writeOffset)
+        .list("findings", state.findings(), OffsetForm::writeFinding)
+        .list("withheld", state.withheld(), OffsetForm::writeWithheld)
+        .list("remarks", state.remarks(), RemarkForm::write);
+  }
+
+  static AlignmentState read(ObjectIn in) {
+    return new AlignmentState(
+        in.list("stands", StateForm::readStand),
+        in.list("offsets", StateForm::readOffset),
+        in.list("findings", OffsetForm::readFinding),
+        in.list("withheld", OffsetForm::readWithheld),
+        in.list("remarks", RemarkForm::read));
+  }
+
+  private static void writeStand(Stand stand, ObjectOut out) throws IOException {
+    out.object("recording", stand.recording(), ProvenanceForm::write)
+        .object("sheet", stand.sheet(), ProvenanceForm::write)
+        .object("description", stand.description(), ProvenanceForm::write)
+        .object("trial", stand.trial(), TrialForm::write)
+        .list("landmarks", stand.landmarks(), LandmarkForm::write)
+        .object("standing", stand.standing(), StandingForm::write)
+        .list("offsets", stand.offsets(), OffsetForm::write)
+        .list("moments", stand.moments(), OffsetForm::writeMoment)
+        .list("remarks", stand.remarks(), RemarkForm::write);
+  }
+
+  private static Stand readStand(ObjectIn in) {
+    return new Stand(
+        in.object("recording", ProvenanceForm::read),
+        in.object("sheet", ProvenanceForm::read),
+        in.objectIfThere("description", ProvenanceForm::read),
+        in.object("trial", TrialForm::read),
+        in.list("landmarks", LandmarkForm::read),
+        in.object("standing", StandingForm::read),
+        in.list("offsets", OffsetForm::read),
+        in.list("moments", OffsetForm::readMoment),
+        in.list("remarks", RemarkForm::read));
+  }
+
+  private static void writeOffset(StateOffset offset, ObjectOut out) throws IOException {
+    out.object("offset", offset.offset(), OffsetForm::write)
+        .number("smallest-difference-mm", offset.smallestDifferenceMm())
+        .object("advice", offset.advice(), StateForm::writeAdvice);
+  }
+
+  private static StateOffset readOffset(ObjectIn in) {
+    return new StateOffset(
+        in.object("offset", OffsetForm::read),
+        in.number("smallest-difference-mm"),
+        in.objectIfThere("advice", StateForm::readAdvice));
+  }
+
+  private static void writeAdvice(Advice advice, ObjectOut out) throws IOException {
+    out.word("dominant", FindingWords.CAUSE, advice.dominant())
+        .number("dominant-share", advice.dominantShare())
+        .word("remedy", FindingWords.REMEDY, advice.remedy())
+        .number("half-width-mm", advice.halfWidthMm())
+        .number("half-width-then-mm", advice.halfWidthThenMm());
+  }
+
+  private static Advice readAdvice(ObjectIn in) {
+    return new Advice(
+        in.word("dominant", FindingWords.CAUSE),
+        in.number("dominant-share"),
+        in.word("remedy", FindingWords.REMEDY),
+        in.number("half-width-mm"),
+        in.number("half-width-then-mm"));
+  }
+}

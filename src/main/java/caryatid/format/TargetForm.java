@@ -1,0 +1,67 @@
+package caryatid.format;
+
+import caryatid.loadline.DecisionRule;
+import caryatid.loadline.Doubts;
+import caryatid.loadline.Target;
+import java.io.IOException;
+
+/** What is recommended, what is doubted, and by which rule a result is told. */
+final class TargetForm {
+  private TargetForm() {}
+
+  static void write(Target target, ObjectOut out) throws IOException {
+    out.word("plane", BodyWords.PLANE, target.plane())
+        .word("side", BodyWords.SIDE, target.side())
+        .text("landmark", target.landmark())
+        .number("recommended-mm", target.recommendedMm())
+        .number("below-mm", target.belowMm())
+        .number("above-mm", target.aboveMm())
+        .text("source", target.source())
+        .word("line", FindingWords.MEANT_FOR, target.line())
+        .text("condition", target.condition());
+  }
+
+  static Target read(ObjectIn in) {
+    return new Target(
+        in.word("plane", BodyWords.PLANE),
+        in.word("side", BodyWords.SIDE),
+        in.text("landmark"),
+        in.number("recommended-mm"),
+        in.number("below-mm"),
+        in.number("above-mm"),
+        in.text("source"),
+        in.word("line", FindingWords.MEANT_FOR),
+        in.textIfThere("condition"));
+  }
+
+  static void writeDoubts(Doubts doubts, ObjectOut out) throws IOException {
+    out.number("level-rad", doubts.levelRad())
+        .number("yaw-rad", doubts.yawRad())
+        .number("foot-lever-mm", doubts.footLeverMm())
+        .number("body-lever-mm", doubts.bodyLeverMm())
+        .number("pendulum-mm", doubts.pendulumMm())
+        .number("sagittal-repeat-mm", doubts.sagittalRepeatMm())
+        .number("frontal-repeat-mm", doubts.frontalRepeatMm())
+        .number("repeat-degrees-of-freedom", doubts.repeatDegreesOfFreedom());
+  }
+
+  static Doubts readDoubts(ObjectIn in) {
+    return new Doubts(
+        in.number("level-rad"),
+        in.number("yaw-rad"),
+        in.number("foot-lever-mm"),
+        in.number("body-lever-mm"),
+        in.number("pendulum-mm"),
+        in.number("sagittal-repeat-mm"),
+        in.number("frontal-repeat-mm"),
+        in.number("repeat-degrees-of-freedom"));
+  }
+
+  static void writeRule(DecisionRule rule, ObjectOut out) throws IOException {
+    out.number("confidence", rule.confidence()).flag("guarded", rule.guarded());
+  }
+
+  static DecisionRule readRule(ObjectIn in) {
+    return new DecisionRule(in.number("confidence"), in.flag("guarded"));
+  }
+}

@@ -1,0 +1,221 @@
+package caryatid.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.chart.Drawing.Part;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.Style.Pen;
+import caryatid.fitting.OffsetSeries;
+import caryatid.fitting.OffsetSeries.Measured;
+import caryatid.fitting.StandChange;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Verdict;
+import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Where the drawing of one offset from stand to stand puts each interval and tolerance, read back
+ * from the paper by the axis's own ticks.
+ */
+class OffsetsNumbersTest {
+  private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-04T10:15:00+01:00");
+
+  /** Of adding up steps in floating point. */
+  private static final double ROUNDING = 1e-9;
+
+  private static Drawing drawing() {
+    List<Measured> measured =
+        List.of(
+            measured(3, 0, -12.6, 7.3, -9, -4, 5, Verdict.INSIDE_TOO_CLOSE),
+            measured(5, 20, 16.2, 4.1, 11.5, 15, 28.25, Verdict.WITHIN),
+            measured(8, 40, 41.9, 5.7, 12.5, 17, 21, Verdict.OUTSIDE));
+    OffsetSeries series = new OffsetSeries(Plane.SAGITTAL, Side.RIGHT, "knee centre", measured);
+    return OffsetsDrawing.plan(
+        series, List.of(change("a", 5, 20), change("b", 8, 40)), Wording.in(Locale.ENGLISH), 186);
+  }
+
+  private static Measured measured(
+      int entry,
+      int minutes,
+      double mm,
+      double expanded,
+      double lowest,
+      double recommended,
+      double highest,
+      Verdict verdict) {
+    return new Measured(
+        entry,
+        AT.plusMinutes(minutes),
+        mm,
+        expanded,
+        lowest,
+        recommended,
+        highest,
+        verdict,
+        "leaflet",
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static StandChange change(String name, int stand, int minutes) {
+    return new StandChange(
+        name,
+        1,
+        stand,
+        AT.plusMinutes(minutes),
+        List.of(),
+        Optional.empty(),
+        Optional.of("moved"),
+        Optional.empty());
+  }
+
+  /** The ticks' figures stand 1 mm below their ticks. */
+  private static DoubleUnaryOperator axis(Drawing drawing) {
+    List<Text> figures =
+        drawing.parts().get(1).marks().stream()
+            .filter(Text.class::isInstance)
+            .map(Text.class::cast)
+            .toList();
+    Text low = figures.get(0);
+    Text high = figures.get(figures.size() - 1);
+    return Ruled.through(
+        low.at().downMm() - 1, Ruled.number(low), high.at().downMm() - 1, Ruled.number(high));
+  }
+
+  private static Part stand(Drawing drawing, int number) {
+    return drawing.parts().stream().filter(p -> p.says().isPresent()).toList().get(number);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, -12.6, 7.3, -9, -4, 5",
+    "1, 16.2, 4.1, 11.5, 15, 28.25",
+    "2, 41.9, 5.7, 12.5, 17, 21"
+  })
+  void everyStandHasItsOwnIntervalAndTolerance(
+      int number, double mm, double expanded, double lowest, double recommended, double highest) {
+    Drawing drawing = drawing();
+    DoubleUnaryOperator at = axis(drawing);
+    Part part = stand(drawing, number);
+    List<Stroke> line = Ruled.strokes(Stream.of(part), Pen.LOAD_LINE);
+    Box interval = Ruled.box(line.stream().filter(Ruled::isUpright).findFirst().orElseThrow());
+    assertThat(at.applyAsDouble(interval.bottomMm())).isCloseTo(mm - expanded, within(ROUNDING));
+    assertThat(at.applyAsDouble(interval.topMm())).isCloseTo(mm + expanded, within(ROUNDING));
+    double[] whiskers = levels(line, at);
+    assertThat(whiskers)
+        .containsExactly(new double[] {mm - expanded, mm + expanded}, within(ROUNDING));
+    double[] target = levels(Ruled.strokes(Stream.of(part), Pen.TARGET), at);
+    assertThat(target)
+        .containsExactly(new double[] {lowest, recommended, highest}, within(ROUNDING));
+    Spot result = Ruled.middle(line.get(line.size() - 1));
+    assertThat(at.applyAsDouble(result.downMm())).isCloseTo(mm, within(ROUNDING));
+    assertThat(result.rightMm()).isCloseTo(interval.leftMm(), within(ROUNDING));
+    for (Stroke hatch : Ruled.strokes(Stream.of(part), Pen.HATCH)) {
+      assertThat(at.applyAsDouble(Ruled.box(hatch).bottomMm()))
+          .isGreaterThanOrEqualTo(lowest - ROUNDING);
+      assertThat(at.applyAsDouble(Ruled.box(hatch).topMm()))
+          .isLessThanOrEqualTo(highest + ROUNDING);
+    }
+  }
+
+  private static double[] levels(List<Stroke> strokes, DoubleUnaryOperator at) {
+    return strokes.stream()
+        .filter(Ruled::isLevel)
+        .mapToDouble(s -> at.applyAsDouble(Ruled.first(s).downMm()))
+        .sorted()
+        .toArray();
+  }
+
+  /** A ring, filled only within; a cross outside. */
+  @Test
+  void everyResultHasItsOwnSign() {
+    Drawing drawing = drawing();
+    assertThat(fill(stand(drawing, 0))).contains(Style.Ink.WHITE);
+    assertThat(fill(stand(drawing, 1))).contains(Style.Ink.BLUE);
+    assertThat(fill(stand(drawing, 2))).isEmpty();
+    assertThat(Ruled.strokes(Stream.of(stand(drawing, 2)), Pen.LOAD_LINE)).hasSize(3 + 2);
+  }
+
+  private static Optional<Style.Ink> fill(Part part) {
+    return part.marks().stream()
+        .filter(Mark.Fill.class::isInstance)
+        .map(mark -> ((Mark.Fill) mark).ink())
+        .findFirst();
+  }
+
+  @Test
+  void everyTickIsAtItsOwnFigure() {
+    Drawing drawing = drawing();
+    DoubleUnaryOperator at = axis(drawing);
+    List<Text> figures =
+        drawing.parts().get(1).marks().stream()
+            .filter(Text.class::isInstance)
+            .map(Text.class::cast)
+            .toList();
+    double[] ticks =
+        Ruled.strokes(Stream.of(drawing.parts().get(1)), Pen.TICK).stream()
+            .filter(s -> Ruled.isLevel(s) && Ruled.box(s).widthMm() < 2)
+            .mapToDouble(s -> at.applyAsDouble(Ruled.first(s).downMm()))
+            .toArray();
+    assertThat(ticks)
+        .containsExactly(figures.stream().mapToDouble(Ruled::number).toArray(), within(ROUNDING));
+    double[] zero =
+        Ruled.strokes(Stream.of(drawing.parts().get(1)), Pen.TICK).stream()
+            .filter(s -> Ruled.isLevel(s) && Ruled.box(s).widthMm() > 100)
+            .mapToDouble(s -> at.applyAsDouble(Ruled.first(s).downMm()))
+            .toArray();
+    assertThat(zero).containsExactly(new double[] {0}, within(ROUNDING));
+  }
+
+  /**
+   * Each change stands halfway between the stands it lies between, and each entry below its own.
+   */
+  @Test
+  void changesAndEntriesStandWhereTheirStandsDo() {
+    Drawing drawing = drawing();
+    double[] stands = new double[3];
+    for (int i = 0; i < 3; i++) {
+      stands[i] =
+          Ruled.first(
+                  Ruled.strokes(Stream.of(stand(drawing, i)), Pen.LOAD_LINE).stream()
+                      .filter(Ruled::isUpright)
+                      .findFirst()
+                      .orElseThrow())
+              .rightMm();
+    }
+    double[] changes =
+        Ruled.strokes(drawing, Pen.LEADER).stream()
+            .mapToDouble(s -> Ruled.first(s).rightMm())
+            .toArray();
+    assertThat(changes)
+        .containsExactly(
+            new double[] {(stands[0] + stands[1]) / 2, (stands[1] + stands[2]) / 2},
+            within(ROUNDING));
+    assertThat(middleOf(drawing, "a")).isCloseTo(changes[0], within(ROUNDING));
+    assertThat(middleOf(drawing, "b")).isCloseTo(changes[1], within(ROUNDING));
+    assertThat(middleOf(drawing, "3")).isCloseTo(stands[0], within(ROUNDING));
+    assertThat(middleOf(drawing, "5")).isCloseTo(stands[1], within(ROUNDING));
+    assertThat(middleOf(drawing, "8")).isCloseTo(stands[2], within(ROUNDING));
+  }
+
+  private static double middleOf(Drawing drawing, String words) {
+    Box box =
+        drawing.texts().stream()
+            .filter(text -> text.words().equals(words))
+            .findFirst()
+            .orElseThrow()
+            .box();
+    return (box.leftMm() + box.rightMm()) / 2;
+  }
+}

@@ -1,0 +1,142 @@
+package caryatid.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.demo.DemoRecord;
+import caryatid.demo.Numbered;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.fitting.RecordView;
+import caryatid.wording.Wording;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * What the tables of a record's report print, read aloud cell by cell, from a record in which no
+ * two numbers of a table are alike; worked out by hand as in {@link ReportNumbersTest}.
+ */
+class RecordNumbersTest {
+  @TempDir private Path folder;
+
+  /** Entries: 1 opening, 2 and 4 bench alignment, 3 and 5 stands. */
+  private DemoRecord record() throws Exception {
+    Answers toes = item("toe-out", "2.75", "3", "toe leaflet");
+    return new DemoRecord(folder)
+        .add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", flexion("5.25"), toes))
+        .stand(Numbered.result())
+        .add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", flexion("6.75"), toes))
+        .stand(60);
+  }
+
+  private static Answers flexion(String degrees) {
+    return item("socket flexion", degrees, "4.5", "socket leaflet");
+  }
+
+  private static Answers item(String name, String set, String recommended, String source) {
+    return DemoRecord.answers(
+        "item",
+        name,
+        "set",
+        new BigDecimal(set),
+        "recommended",
+        new BigDecimal(recommended),
+        "unit",
+        "deg",
+        "source",
+        source);
+  }
+
+  private List<String> said() throws Exception {
+    FittingStory story =
+        new FittingStory(RecordView.of(record().read()), Map.of(3, Numbered.state()));
+    byte[] pdf = FittingReport.pdf(story, "caryatid test", Wording.in(Locale.ENGLISH), Paper.A4);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return ReadOut.of(document)
+          .lines()
+          .map(line -> line.replace('\u00a0', ' ').replaceAll("\\s+", " ").strip())
+          .filter(line -> !line.isEmpty())
+          .toList();
+    }
+  }
+
+  /** The tables' rows, with enough of what stands before them to know the table. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Target, mm | Tolerance, mm"
+            + " | Result | Source | Entry, footwear"
+            + " | sagittal | ankle axis, right | +47.3 | anterior | 12.5 | +44.0 | +37.0 to +55.0"
+            + " | inside, too close to call | 1 | 3, walking shoe",
+        "sagittal | knee centre, right | −12.6 | posterior | 12.7 | −4.0 | −9.0 to +5.0"
+            + " | outside | 3 | 3, walking shoe",
+        "frontal | knee centre, right | +5.8 | lateral | 11.6 | +2.0 | −1.0 to +10.0"
+            + " | within | 4 | 3, walking shoe",
+        "Item | Set | Recommended | Differs by | Source | Entry"
+            + " | socket flexion | 6.75 deg | 4.5 deg | +2.25 deg | socket leaflet | 4"
+            + " | toe-out | 2.75 deg | 3 deg | −0.25 deg | toe leaflet | 4",
+        "a | 3 → 5 | socket flexion: 5.25 → 6.75 deg; footwear: walking shoe → demo shoe"
+            + " | heel wedge one step firmer; ankle plantarflexed by 1.5 degrees"
+            + " | gait smooth, wearer content",
+        "2 | 08:20 AB | bench alignment | socket flexion; recommended 4.5 deg; set 5.25 deg;"
+            + " source socket leaflet toe-out; recommended 3 deg; set 2.75 deg; source toe leaflet",
+        "AB | 2026-03-04 08:10 +01:00 | 2026-03-04 09:10 +01:00"
+            + " | opening (1), bench alignment (2, 4), stand (3, 5)"
+      })
+  void everyColumnShowsItsOwn(String row) throws Exception {
+    List<String> cells = Stream.of(row.split("\\|")).map(String::strip).toList();
+    assertThat(said()).containsSequence(cells);
+  }
+
+  /** The drawings in words; of the leg, half-widths are 1.95996 times 4.5, 3.5 and 2.5 mm. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sagittal, right, ankle axis: load line from the landmark, mm. Entry 3: 47.3 mm anterior ±"
+            + " 12.5 mm, tolerance +37.0 to +55.0 mm, ",
+        "sagittal, right, knee centre: load line from the landmark, mm. Entry 3: 12.6 mm posterior"
+            + " ± 12.7 mm, tolerance −9.0 to +5.0 mm, outside.",
+        "frontal, right, knee centre: load line from the landmark, mm. Entry 3: 5.8 mm lateral ±"
+            + " 11.6 mm, tolerance −1.0 to +10.0 mm, within.",
+        "its 95 % interval reaches 9.7 mm to each side.",
+        "hip, 905 mm up, known to within 8.8 mm (95 %). The load line runs 23 mm posterior of it"
+            + " (−23.4 ± 5.3 mm, 95 %). ",
+        "knee centre, 493 mm up, known to within 6.9 mm (95 %). The load line runs 13 mm posterior"
+            + " of it (−12.6 ± 12.7 mm, 95 %). Target −4.0 mm, tolerance −9.0 to +5.0 mm: outside.",
+        "ankle axis, 81 mm up, known to within 4.9 mm (95 %). The load line runs 47 mm anterior of"
+            + " it (+47.3 ± 12.5 mm, 95 %). Target +44.0 mm, tolerance +37.0 to +55.0 mm: "
+      })
+  void everyDrawingSaysItsOwn(String words) throws Exception {
+    assertThat(said()).anyMatch(line -> line.contains(words));
+  }
+
+  @Test
+  void everyNumberOfAStandIsInTheTimeline() throws Exception {
+    assertThat(said())
+        .anyMatch(
+            line ->
+                line.contains("heel height: 14.5 mm")
+                    && line.contains("body mass: 82.5 kg")
+                    && line.contains("load on the prosthetic side: 42.4 %"));
+  }
+
+  @Test
+  void theFactsCountEntriesAndStands() throws Exception {
+    assertThat(said())
+        .containsSubsequence(
+            "Started 2026-03-04 08:10 +01:00, AB",
+            "Newest entry 2026-03-04 09:10 +01:00, AB",
+            "Entries 5",
+            "Stands 2",
+            "Entry 3 was before the last change of the alignment (entry 4).");
+  }
+}

@@ -20,27 +20,25 @@ final class Sentences {
     return wording.fill("Sentences.LINE." + line.of().name(), Argument.of(line.halfMm(), Unit.MM));
   }
 
-  static String level(Level level, Plane plane, Wording wording) {
-    String landmark =
-        wording.fill(
-            "Sentences.LANDMARK",
-            Argument.text(level.landmark().name()),
-            Argument.count(Math.round(level.heightMm())),
-            Argument.of(level.halfMm(), Unit.MM));
+  static String level(Level level, LandmarkWords names, Plane plane, Wording wording) {
+    String landmark = landmark(level, names, wording);
     String offset = level.offset().map(o -> " " + offset(o, plane, wording)).orElse("");
     String finding = level.finding().map(f -> " " + finding(f, wording)).orElse("");
     return landmark + offset + finding;
   }
 
+  private static String landmark(Level level, LandmarkWords names, Wording wording) {
+    return wording.fill(
+        "Sentences.LANDMARK",
+        Argument.text(names.name(level.landmark().name())),
+        Argument.count(Math.round(level.heightMm())),
+        Argument.of(level.halfMm(), Unit.MM));
+  }
+
   /** The same of a strip, with the trade's names and how far the line is from what. */
   static String strip(Strip strip, LandmarkWords names, Plane plane, Wording wording) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(
-        wording.fill(
-            "Sentences.LANDMARK",
-            Argument.text(names.name(strip.level().landmark().name())),
-            Argument.count(Math.round(strip.level().heightMm())),
-            Argument.of(strip.level().halfMm(), Unit.MM)));
+    sentences.add(landmark(strip.level(), names, wording));
     strip.offset().ifPresent(o -> sentences.add(offset(o, plane, wording)));
     strip.finding().ifPresent(f -> sentences.add(finding(f, wording)));
     if (strip.finding().isEmpty()) {

@@ -14,6 +14,7 @@ import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.wording.EntryWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -165,7 +166,8 @@ final class RecordText {
         wording.signed(m.recommendedMm(), Unit.MM),
         wording.signed(m.lowestMm(), Unit.MM),
         wording.signed(m.highestMm(), Unit.MM),
-        wording.word(m.verdict()));
+        new ResultWords(wording)
+            .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm()));
   }
 
   private void say(String indent, String key, Object... arguments) {

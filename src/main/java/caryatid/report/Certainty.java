@@ -15,6 +15,11 @@ import java.util.List;
 
 /** The table of what makes each finding unsure, and what would help. */
 final class Certainty {
+  private static final double TABLE_MM = 186;
+  private static final double PLANE_MM = 12.5;
+  private static final double LEAST_MM = 26;
+  private static final double REMEDY_MM = 28;
+
   private final AlignmentState state;
   private final Wording wording;
   private final Findings findings;
@@ -44,11 +49,19 @@ final class Certainty {
   /** What makes up each finding's standard uncertainty, a column a cause. */
   Table budget() {
     Budget budget = new Budget(state.findings(), wording);
-    List<Column> columns =
-        new ArrayList<>(List.of(findings.text("PLANE", 13), findings.text("LANDMARK", findings.landmarkMm())));
+    Column together = findings.number("STANDARD_UNCERTAINTY", 12);
+    double rest =
+        PLANE_MM
+            + budget.columns().stream().mapToDouble(Column::parts).sum()
+            + together.parts()
+            + REMEDY_MM;
+    double landmark = Math.min(findings.landmarkMm(), Math.max(LEAST_MM, TABLE_MM - rest));
+    List<Column> columns = new ArrayList<>();
+    columns.add(findings.text("PLANE", PLANE_MM));
+    columns.add(findings.text("LANDMARK", landmark));
     columns.addAll(budget.columns());
-    columns.add(findings.number("STANDARD_UNCERTAINTY", 17));
-    columns.add(findings.text("REMEDY", 34));
+    columns.add(together);
+    columns.add(findings.text("REMEDY", REMEDY_MM));
     List<List<String>> rows = new ArrayList<>();
     for (Finding finding : state.findings()) {
       List<String> row = new ArrayList<>(findings.where(finding.target()));

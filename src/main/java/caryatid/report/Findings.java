@@ -44,16 +44,16 @@ final class Findings {
   Table results() {
     List<Column> columns =
         List.of(
-            text("PLANE", 13),
+            text("PLANE", 12.5),
             text("LANDMARK", landmarkMm()),
-            number("OFFSET", 15),
-            text("DIRECTION", 16),
-            number("UNCERTAINTY", 12),
-            text("TARGET", 33),
-            new Column(wording.word("Findings.PROBABILITY"), 17, true, true),
-            number("DEGREES_OF_FREEDOM", 12),
-            number("DIFFERENCE", 16),
-            number("SOURCE", 11));
+            number("OFFSET", 16.5),
+            text("DIRECTION", 15.5),
+            number("UNCERTAINTY", 13),
+            text("TARGET", 31),
+            strong("PROBABILITY", 14),
+            number("DEGREES_OF_FREEDOM", 9),
+            number("DIFFERENCE", 15),
+            number("SOURCE", 10));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -165,11 +165,26 @@ final class Findings {
             Argument.text(wording.signed(target.highestMm(), Unit.MM))));
   }
 
-  Column text(String name, double parts) {
-    return new Column(wording.word("Findings." + name), parts, false);
+  Column text(String name, double leastMm) {
+    return new Column(heading(name), widthMm(name, leastMm), false);
   }
 
-  Column number(String name, double parts) {
-    return new Column(wording.word("Findings." + name), parts, true);
+  Column number(String name, double leastMm) {
+    return new Column(heading(name), widthMm(name, leastMm), true);
+  }
+
+  private Column strong(String name, double leastMm) {
+    return new Column(heading(name), widthMm(name, leastMm), true, true);
+  }
+
+  private String heading(String name) {
+    return wording.word("Findings." + name);
+  }
+
+  /** Room for the heading's longest word. */
+  private double widthMm(String name, double leastMm) {
+    return Stream.of(heading(name).split(" "))
+        .mapToDouble(word -> 2.3 + Letters.widthMm(word, Lettering.STRONG))
+        .reduce(leastMm, Math::max);
   }
 }

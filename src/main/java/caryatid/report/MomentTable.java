@@ -77,7 +77,7 @@ final class MomentTable {
       columns.add(column("MomentTable.PER_KG", 24, true));
     }
     if (measured) {
-      columns.add(column("MomentTable.MEASURED", 32, true));
+      columns.add(column("MomentTable.MEASURED", 36, true));
     }
     columns.add(column("MomentTable.EFFECT", massKnown ? 52 : 70, false));
     return columns;

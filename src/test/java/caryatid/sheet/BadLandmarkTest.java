@@ -35,7 +35,7 @@ class BadLandmarkTest {
         .containsExactly(
             "sheet.yaml line 11, column 11: 'collar' is none of the landmarks the program knows:"
                 + " knee centre, ankle axis, foot reference point, hip, socket reference point,"
-                + " outer patellar border. Use one of these names, or add `kind: other`.");
+                + " outer patellar border, lateral patellar border. Use one of these names, or add `kind: other`.");
     assertThat(replacing(KNEE, KNEE + "    kind: other\n"))
         .containsExactly(
             "sheet.yaml line 12, column 11: 'knee centre' is a landmark the program knows, so it"

@@ -116,6 +116,29 @@ class BadSheetTest {
   }
 
   @Test
+  void whatToLookAtBelongsToTheTargetsPlane() {
+    assertThat(problemsOfSheet(SHEET + "    too-far-lateral: the foot's place\n"))
+        .containsExactly(
+            "sheet.yaml line 22, column 22: `too-far-lateral` does not belong to the plane of this"
+                + " target. Sagittal targets have `too-far-anterior` and `too-far-posterior`,"
+                + " frontal ones `too-far-medial` and `too-far-lateral`.");
+  }
+
+  @Test
+  void aPolycentricKneesAxisHasToBeNamed() {
+    String sheet = SHEET.replace("transtibial", "transfemoral");
+    String knee = "knee: {locked: no, polycentric: yes}\n";
+    assertThat(problemsOfSheet(sheet + knee))
+        .containsExactly(
+            "sheet.yaml line 11, column 3: the knee has several axes and the sheet does not say"
+                + " which one was marked. Add `is: ` at the knee centre with the axis that the"
+                + " cited document names.");
+    String named = sheet.replace("    marking-mm: 3\n", "    marking-mm: 3\n    is: upper axis\n");
+    assertThat(problemsOfSheet(named + knee)).isEmpty();
+    assertThat(problemsOfSheet(sheet + "knee: {locked: no, polycentric: no}\n")).isEmpty();
+  }
+
+  @Test
   void theKneeIsRequiredWhereThereIsOneAndRefusedElsewhere() {
     assertThat(replacing("transtibial", "knee disarticulation"))
         .containsExactly("sheet.yaml: `knee` is missing. Add the line `knee: ...` here.");
@@ -160,7 +183,7 @@ class BadSheetTest {
     assertThat(replacing("below-mm: 10\n    above-mm: 10", "below-mm: 0\n    above-mm: 0"))
         .containsExactly(
             "sheet.yaml line 20, column 15: `below-mm` and `above-mm` are both 0; no measurement can"
-                + " be within that. Write the tolerance the source gives.");
+                + " meet that. Write the tolerance the source gives.");
     assertThat(replacing("below-mm: 10", "below-mm: -1"))
         .containsExactly(
             "sheet.yaml line 19, column 15: `below-mm`: expected a number from 0 to 1000, found -1."

@@ -4,8 +4,6 @@ import caryatid.usecase.FileAccess;
 import caryatid.usecase.LocalFiles;
 import caryatid.usecase.Program;
 import java.time.Clock;
-import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
@@ -53,10 +51,9 @@ final class CaryatidCommand implements Runnable {
     return program;
   }
 
-  /** The time now, to the second, for any command. */
-  static OffsetDateTime now(CommandSpec command) {
-    Clock clock = ((CaryatidCommand) command.root().userObject()).clock;
-    return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+  /** What time it is, for any command. */
+  static Clock clock(CommandSpec command) {
+    return ((CaryatidCommand) command.root().userObject()).clock;
   }
 
   @Override

@@ -8,14 +8,17 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.report.ResultDifference;
+import caryatid.usecase.Added;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
+import caryatid.usecase.KeepStand;
 import caryatid.usecase.Recheck;
 import caryatid.usecase.StandReport;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -61,18 +64,16 @@ final class CheckCommand implements Callable<Integer> {
     }
     Inputs inputs = trial.inputs();
     Wording wording = Wording.in(language.locale());
-    keep.check(wording);
+    Optional<KeepStand> kept = keep.keep(spec, wording);
     if (json) {
-      Check.Checked checked = Check.run(inputs);
-      keep.check(inputs, checked);
+      Check.Checked checked = checked(inputs, kept);
       out.println(new String(StandReport.json(checked.result()), UTF_8));
-      keep.keep(inputs, checked, report, wording, spec.commandLine().getErr());
+      keep(inputs, checked, kept, wording, spec.commandLine().getErr());
       return 0;
     }
     StandReport.Order order = report.order(trial.first());
     StandReport.requireFree(order, CaryatidCommand.FILES);
-    Check.Checked checked = Check.run(inputs);
-    keep.check(inputs, checked);
+    Check.Checked checked = checked(inputs, kept);
     ResultText.lines(checked.result(), wording).forEach(out::println);
     StandReport.write(
         order,
@@ -81,8 +82,30 @@ final class CheckCommand implements Callable<Integer> {
         wording,
         CaryatidCommand.FILES,
         path -> out.println(wording.fill("cli.report", Argument.text(path.toString()))));
-    keep.keep(inputs, checked, report, wording, out);
+    keep(inputs, checked, kept, wording, out);
     return 0;
+  }
+
+  private static Check.Checked checked(Inputs inputs, Optional<KeepStand> kept)
+      throws BadInput, StoreFailure {
+    Check.Checked checked = Check.run(inputs);
+    if (kept.isPresent()) {
+      kept.get().require(inputs, checked);
+    }
+    return checked;
+  }
+
+  private void keep(
+      Inputs inputs,
+      Check.Checked checked,
+      Optional<KeepStand> kept,
+      Wording wording,
+      PrintWriter to)
+      throws BadInput, StoreFailure {
+    if (kept.isPresent()) {
+      Added added = kept.get().keep(inputs, checked, wording, report.paper());
+      keep.lines(added, wording).forEach(to::println);
+    }
   }
 
   private int checkAgain(PrintWriter out) throws BadInput {

@@ -1,29 +1,17 @@
 package caryatid.cli;
 
-import caryatid.alignment.Result;
-import caryatid.entry.Entry;
-import caryatid.fitting.Addable;
-import caryatid.fitting.Addition;
-import caryatid.fitting.Doubles;
-import caryatid.fitting.FittingRecord;
-import caryatid.fitting.RecordCode;
-import caryatid.fitting.Stands;
-import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.StoreFailure;
-import caryatid.usecase.Check;
-import caryatid.usecase.Inputs;
-import caryatid.usecase.RecordedStand;
-import caryatid.usecase.ReportPage;
+import caryatid.usecase.Added;
+import caryatid.usecase.KeepStand;
+import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
-import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 
 /** Whether a check goes into a fitting record at once. */
 final class KeepOptions {
@@ -48,57 +36,27 @@ final class KeepOptions {
 
   @Mixin private RecordsFolder records;
 
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
-
-  private Optional<Store> store = Optional.empty();
-
-  /** Refuses early, before any work, a record that cannot be added to. */
-  void check(Wording wording) throws BadInput {
-    if (code != null) {
-      store = Optional.of(records.store(wording));
-      Addable.require(store.get().read(RecordCode.of(code)));
-    }
+  /**
+   * What keeps the stand, if a record was named.
+   *
+   * @throws BadInput if it is a record that cannot be added to
+   */
+  Optional<KeepStand> keep(CommandSpec command, Wording wording) throws BadInput {
+    return code == null
+        ? Optional.empty()
+        : Optional.of(KeepStand.in(records.open(command, wording), code, Optional.ofNullable(by), sure));
   }
 
-  /** Refuses a stand that could not be kept, before anything is written. */
-  void check(Inputs inputs, Check.Checked checked) throws BadInput, StoreFailure {
-    if (store.isPresent()) {
-      FittingRecord record = store.get().read(RecordCode.of(code));
-      Addition stand =
-          RecordedStand.of(inputs, checked, new byte[0], initials(checked.result()))
-              .checked(CaryatidCommand.now(spec));
-      if (!sure) {
-        stand.anonymous();
-      }
-      Stands.requireOwn(record, checked.result().states().get(0).stands().get(0).trial());
-      Doubles.requireNew(record, stand);
-    }
-  }
-
-  /** Adds the check to the record, where one was named, and says what is then to be known. */
-  void keep(
-      Inputs inputs, Check.Checked checked, ReportOptions report, Wording wording, PrintWriter out)
-      throws BadInput, StoreFailure {
-    if (store.isEmpty()) {
-      return;
-    }
-    RecordCode record = RecordCode.of(code);
-    byte[] pdf = ReportPage.pdf(inputs, checked, wording, report.paper());
-    Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
-    Entry added = store.get().add(record, stand);
-    out.println(
+  /** What is to be said of a stand that was added. */
+  List<String> lines(Added added, Wording wording) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
         wording.fill(
             "Record.added",
-            Argument.count(added.number()),
+            Argument.count(added.entry().number()),
             Argument.text(code),
-            Argument.term(added.kind())));
-    RecordText.warnings(store.get().read(record), added, wording).forEach(out::println);
-  }
-
-  private String initials(Result result) {
-    Optional<String> practitioner =
-        result.states().get(0).stands().get(0).trial().notes().practitioner();
-    return Optional.ofNullable(by).or(() -> practitioner).orElse("");
+            Argument.term(added.entry().kind())));
+    RecordText.remarks(added.remarks(), wording).forEach(line -> lines.add(Shown.line(line)));
+    return lines;
   }
 }

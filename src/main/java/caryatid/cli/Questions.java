@@ -5,6 +5,7 @@ import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
+import caryatid.usecase.Offers;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.io.BufferedReader;
@@ -61,8 +62,11 @@ final class Questions {
   private Optional<Given> ask(Field field, Offers offers) {
     return field.type() instanceof FieldType.Rows rows
         ? rows(field, rows.form(), offers)
-        : line(question(field), field.required())
-            .map(text -> new Given.Single(text, Given.Kind.ANY, PLACE));
+        : line(question(field), field.required()).map(Questions::single);
+  }
+
+  private static Given single(String text) {
+    return new Given.Single(text, Given.Kind.ANY, PLACE);
   }
 
   private Optional<Given> rows(Field field, Form form, Offers offers) {
@@ -89,13 +93,15 @@ final class Questions {
     if (first.isEmpty()) {
       return Optional.empty();
     }
-    Map<String, String> offered = offers.named(first.get()).orElse(Map.of(name.key(), first.get()));
+    Map<String, Given> offered =
+        offers
+            .named(first.get())
+            .map(row -> Offers.given(row, PLACE))
+            .orElse(Map.of(name.key(), single(first.get())));
     for (Field field : form.fields()) {
-      Optional<String> answer =
-          Optional.ofNullable(offered.get(field.key()))
-              .or(() -> line(question(field), field.required()));
-      answer.ifPresent(
-          text -> members.put(field.key(), new Given.Single(text, Given.Kind.ANY, PLACE)));
+      Optional.ofNullable(offered.get(field.key()))
+          .or(() -> line(question(field), field.required()).map(Questions::single))
+          .ifPresent(answer -> members.put(field.key(), answer));
     }
     return Optional.of(new Given.Group(members, PLACE));
   }

@@ -2,11 +2,14 @@ package caryatid.cli;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.fitting.Addition;
-import caryatid.fitting.RecordCode;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.Added;
+import caryatid.usecase.Draft;
+import caryatid.usecase.ExtendRecord;
+import caryatid.usecase.Offers;
+import caryatid.usecase.Records;
+import caryatid.wording.RecordText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,24 +46,14 @@ final class RecordAddCommand extends RecordPart {
   @Mixin private RecordEntryOptions entry;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    RecordCode record = code(code);
+  int run(Records records) throws BadInput, StoreFailure {
     Optional<Entry.Correction> corrects = correction.correction(wording());
-    Addition addition = entry.addition(kind, values, corrects, offers(store, record), wording());
-    if (kind == EntryKind.OPENING && !entry.isSure()) {
-      RecordCode.requireAnonymous(addition.content().words("wearer").orElseThrow());
-    }
-    Entry added = store.add(record, addition);
-    say("Record.added", added.number(), code, wording().word(added.kind()));
-    RecordText.warnings(store.read(record), added, wording()).forEach(out()::println);
+    Offers offers = Offers.in(records, code, kind, wording());
+    Draft draft = entry.draft(kind, values, corrects, offers, wording());
+    Added added = ExtendRecord.run(records, code, draft);
+    say("Record.added", added.entry().number(), code, wording().word(added.entry().kind()));
+    print(draft.understood(wording()));
+    print(RecordText.remarks(added.remarks(), wording()));
     return 0;
-  }
-
-  /** The usual rows for the level of amputation that the record's first entry says. */
-  private Offers offers(Store store, RecordCode record) throws BadInput {
-    if (kind != EntryKind.BENCH_ALIGNMENT && kind != EntryKind.WALKING) {
-      return Offers.NONE;
-    }
-    return store.read(record).level().map(l -> Offers.of(kind, l, wording())).orElse(Offers.NONE);
   }
 }

@@ -1,14 +1,10 @@
 package caryatid.cli;
 
-import caryatid.entry.form.Answers;
-import caryatid.fitting.Comparison;
-import caryatid.fitting.FittingRecord;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
-import caryatid.remark.StoreFailure;
-import caryatid.wording.EntryWords;
-import java.util.List;
-import java.util.Optional;
+import caryatid.usecase.CompareStates;
+import caryatid.usecase.Records;
+import caryatid.wording.ComparisonText;
+import caryatid.wording.RecordText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -32,37 +28,10 @@ final class RecordCompareCommand extends RecordPart {
   private int to;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    FittingRecord record = store.read(code(code));
-    Comparison comparison = Comparison.of(record, from, to);
-    RecordText.lost(record, wording()).forEach(out()::println);
-    List<String> lines =
-        comparison.differences().stream().flatMap(d -> line(d).stream()).distinct().toList();
-    say(lines.isEmpty() ? "Record.same" : "Record.differs", from, to);
-    lines.forEach(line -> out().println(Shown.line(line)));
-    return sound(record.damage());
-  }
-
-  /** A difference, unless it is in digits that are not shown. */
-  private Optional<String> line(Comparison.Difference difference) {
-    String before = text(difference, difference.before());
-    String after = text(difference, difference.after());
-    String row = difference.row().isEmpty() ? "" : ", " + difference.row();
-    String what =
-        wording().word(difference.kind())
-            + row
-            + ", "
-            + new EntryWords(wording()).label(difference.field());
-    return before.equals(after)
-        ? Optional.empty()
-        : Optional.of(wording().fill("Record.difference", texts(what, before, after)));
-  }
-
-  private String text(Comparison.Difference difference, Optional<Answers.Value> value) {
-    boolean number = value.filter(Answers.Value.Amount.class::isInstance).isPresent();
-    String unit = number && !difference.unit().isEmpty() ? " " + difference.unit() : "";
-    return value
-        .map(v -> new EntryWords(wording()).value(difference.field(), v) + unit)
-        .orElse(wording().word("Record.nothing"));
+  int run(Records records) throws BadInput {
+    CompareStates.Compared compared = CompareStates.run(records, code, from, to);
+    print(RecordText.remarks(compared.lost(), wording()));
+    print(ComparisonText.lines(compared.comparison(), wording()));
+    return sound(compared.damage());
   }
 }

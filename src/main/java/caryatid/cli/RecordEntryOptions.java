@@ -1,21 +1,21 @@
 package caryatid.cli;
 
+import caryatid.entry.form.Forms;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
-import caryatid.entry.form.Answers;
-import caryatid.entry.form.FormReader;
 import caryatid.fitting.Addition;
+import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
-import caryatid.sheet.GivenReader;
+import caryatid.usecase.Assignments;
+import caryatid.usecase.Draft;
+import caryatid.usecase.Offers;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -60,13 +60,13 @@ final class RecordEntryOptions {
   private CommandSpec spec;
 
   /**
-   * The addition.
+   * The entry, completed by questions at a terminal, if there is one.
    *
    * @param values the arguments of the form KEY=VALUE
    * @param offers usual rows of the form
-   * @throws BadInput if something is missing and there is no terminal to ask at, or does not fit
+   * @throws BadInput if a file cannot be read or the values are no values
    */
-  Addition addition(
+  Draft draft(
       EntryKind kind,
       List<String> values,
       Optional<Entry.Correction> corrects,
@@ -78,15 +78,11 @@ final class RecordEntryOptions {
     Optional<Questions> terminal = Questions.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
-      given = terminal.get().complete(kind.form(), given, !told, offers);
+      given = terminal.get().complete(Forms.of(kind), given, !told, offers);
       by = by == null ? terminal.get().initials() : by;
     }
-    Answers content = FormReader.read(kind.form(), offers.complete(given));
-    OffsetDateTime now = CaryatidCommand.now(spec);
-    OffsetDateTime when = at == null ? now : at;
-    Addition addition =
-        new Addition(kind, when, by == null ? "" : by, corrects, content, files).checked(now);
-    return sure ? addition : addition.anonymous();
+    return new Draft(
+        kind, given, offers, files, by == null ? "" : by, Optional.ofNullable(at), corrects, sure);
   }
 
   /** Whether what looks like a name or a date of birth is none. */
@@ -95,11 +91,9 @@ final class RecordEntryOptions {
   }
 
   private Given.Group given(List<String> values) throws BadInput {
-    Map<String, Given> members = new LinkedHashMap<>();
-    if (from != null) {
-      members.putAll(GivenReader.read(CaryatidCommand.FILES.read(from)).members());
-    }
-    return Assignments.onto(members, values);
+    Optional<NamedBytes> yaml =
+        from == null ? Optional.empty() : Optional.of(CaryatidCommand.FILES.read(from));
+    return Assignments.read(yaml, values);
   }
 
   private List<Addition.Attached> files(Wording wording) throws BadInput {

@@ -1,14 +1,10 @@
 package caryatid.cli;
 
-import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
-import caryatid.fitting.Addition;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.EraseRecord;
+import caryatid.usecase.Records;
 import java.time.OffsetDateTime;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -52,17 +48,8 @@ final class RecordEraseCommand extends RecordPart {
   private boolean sure;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    OffsetDateTime now = CaryatidCommand.now(spec());
-    Answers said = new Answers(Map.of("why", new Answers.Value.Words(why)));
-    Addition stone =
-        new Addition(
-                EntryKind.ERASURE, at == null ? now : at, by, Optional.empty(), said, List.of())
-            .checked(now);
-    if (!sure) {
-      stone.anonymous();
-    }
-    store.erase(code(code), stone.at(), by, why);
+  int run(Records records) throws BadInput, StoreFailure {
+    EraseRecord.run(records, code, new EraseRecord.Reason(Optional.ofNullable(at), by, why, sure));
     say("Record.erased", code);
     return 0;
   }

@@ -1,11 +1,13 @@
 package caryatid.cli;
 
+import caryatid.entry.form.Forms;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.fitting.Store;
 import caryatid.sheet.AmputationLevel;
+import caryatid.usecase.Offers;
+import caryatid.usecase.Records;
 import caryatid.wording.EntryWords;
 import java.util.List;
 import java.util.Map;
@@ -31,9 +33,9 @@ final class RecordFormCommand extends RecordPart {
   private AmputationLevel level;
 
   @Override
-  int run(Store store) {
-    Offers offers = level == null ? Offers.NONE : Offers.of(kind, level, wording());
-    print(kind.form(), "", "", offers.rows());
+  int run(Records records) {
+    Offers offers = level == null ? Offers.none(wording()) : Offers.of(kind, level, wording());
+    print(Forms.of(kind), "", "", offers.words());
     return 0;
   }
 

@@ -1,8 +1,9 @@
 package caryatid.cli;
 
-import caryatid.fitting.Store;
-import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.ListRecords;
+import caryatid.usecase.Records;
+import caryatid.wording.RecordText;
 import java.util.List;
 import picocli.CommandLine.Command;
 
@@ -13,23 +14,21 @@ import picocli.CommandLine.Command;
     description = "Lists the codes of all records, and of erased ones when and why.")
 final class RecordListCommand extends RecordPart {
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    List<String> codes = store.codes();
-    for (String code : codes) {
-      out().println(line(store, code));
-    }
-    if (codes.isEmpty()) {
-      say("Record.none", records().folder());
+  int run(Records records) throws StoreFailure {
+    List<ListRecords.Listed> all = ListRecords.run(records);
+    all.forEach(this::print);
+    if (all.isEmpty()) {
+      say("Record.none", records.folder());
     }
     return 0;
   }
 
-  /** What is hurt is for `verify` to say; the code is listed all the same. */
-  private String line(Store store, String code) {
-    try {
-      return RecordText.erased(store, code(code), wording()).orElse(code);
-    } catch (BadInput hurt) {
-      return code;
-    }
+  private void print(ListRecords.Listed record) {
+    String line =
+        record
+            .erasure()
+            .map(erasure -> RecordText.erased(record.code(), erasure, wording()))
+            .orElse(record.code());
+    print(List.of(line));
   }
 }

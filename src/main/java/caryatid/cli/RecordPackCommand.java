@@ -1,9 +1,9 @@
 package caryatid.cli;
 
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
-import caryatid.usecase.Output;
+import caryatid.usecase.PackRecord;
+import caryatid.usecase.Records;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -25,9 +25,8 @@ final class RecordPackCommand extends RecordPart {
   private Path zip;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    CaryatidCommand.FILES.requireFree(new Output(zip, false));
-    store.pack(code(code), zip);
+  int run(Records records) throws BadInput, StoreFailure {
+    PackRecord.run(records, code, zip, CaryatidCommand.FILES);
     say("Record.packed", code, zip);
     return 0;
   }

@@ -1,11 +1,10 @@
 package caryatid.cli;
 
-import caryatid.fitting.RecordCode;
-import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.Records;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.List;
@@ -34,21 +33,13 @@ abstract class RecordPart implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput, StoreFailure {
-    return run(records.store(wording()));
+    return run(records.open(spec, wording()));
   }
 
-  abstract int run(Store store) throws BadInput, StoreFailure;
+  abstract int run(Records records) throws BadInput, StoreFailure;
 
   Wording wording() {
     return Wording.in(language.locale());
-  }
-
-  RecordsFolder records() {
-    return records;
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   PrintWriter out() {
@@ -57,6 +48,11 @@ abstract class RecordPart implements Callable<Integer> {
 
   void say(String key, Object... arguments) {
     out().println(wording().fill(key, texts(arguments)));
+  }
+
+  /** Prints lines in which there may be what people wrote. */
+  void print(List<String> lines) {
+    lines.forEach(line -> out().println(Shown.line(line)));
   }
 
   /** Ends a command that has shown what is whole: with the damage, where there is any. */
@@ -69,9 +65,5 @@ abstract class RecordPart implements Callable<Integer> {
 
   static Argument[] texts(Object... arguments) {
     return Stream.of(arguments).map(a -> Argument.text(a.toString())).toArray(Argument[]::new);
-  }
-
-  static RecordCode code(String typed) throws BadInput {
-    return RecordCode.of(typed);
   }
 }

@@ -1,13 +1,12 @@
 package caryatid.cli;
 
-import caryatid.fitting.FittingRecord;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Paper;
 import caryatid.usecase.Output;
-import caryatid.usecase.RecordPages;
+import caryatid.usecase.RecordReport;
+import caryatid.usecase.Records;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -42,13 +41,11 @@ final class RecordReportCommand extends RecordPart {
   private boolean replace;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    Output report = new Output(file, replace);
-    CaryatidCommand.FILES.requireFree(report);
-    List<Problem> damage = store.damage(code(code));
-    FittingRecord record = store.read(code(code));
-    CaryatidCommand.FILES.write(report, RecordPages.pdf(record, damage, wording(), paper));
-    say("cli.report", report.path());
+  int run(Records records) throws BadInput, StoreFailure {
+    List<Problem> damage =
+        RecordReport.write(
+            records, code, wording(), paper, new Output(file, replace), CaryatidCommand.FILES);
+    say("cli.report", file);
     return sound(damage);
   }
 }

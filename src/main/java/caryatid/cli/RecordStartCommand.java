@@ -1,11 +1,12 @@
 package caryatid.cli;
 
 import caryatid.entry.EntryKind;
-import caryatid.fitting.Addition;
-import caryatid.fitting.RecordCode;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.Draft;
+import caryatid.usecase.Offers;
+import caryatid.usecase.Records;
+import caryatid.usecase.StartRecord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,18 +34,12 @@ final class RecordStartCommand extends RecordPart {
   @Mixin private RecordEntryOptions entry;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    RecordCode record = code(code);
-    if (!entry.isSure()) {
-      RecordCode.requireAnonymous(code);
-    }
-    Addition opening =
-        entry.addition(EntryKind.OPENING, values, Optional.empty(), Offers.NONE, wording());
-    if (!entry.isSure()) {
-      RecordCode.requireAnonymous(opening.content().words("wearer").orElseThrow());
-    }
-    store.start(record, opening);
-    say("Record.started", code, records().folder());
+  int run(Records records) throws BadInput, StoreFailure {
+    StartRecord.require(code, entry.isSure());
+    Draft opening =
+        entry.draft(EntryKind.OPENING, values, Optional.empty(), Offers.none(wording()), wording());
+    StartRecord.run(records, code, opening);
+    say("Record.started", code, records.folder());
     return 0;
   }
 }

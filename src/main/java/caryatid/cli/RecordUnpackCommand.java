@@ -1,8 +1,9 @@
 package caryatid.cli;
 
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.Records;
+import caryatid.usecase.UnpackRecord;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -25,9 +26,8 @@ final class RecordUnpackCommand extends RecordPart {
   private String by;
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
-    CaryatidCommand.FILES.read(zip);
-    say("Record.unpacked", store.unpack(zip, by).text());
+  int run(Records records) throws BadInput, StoreFailure {
+    say("Record.unpacked", UnpackRecord.run(records, zip, by, CaryatidCommand.FILES));
     return 0;
   }
 }

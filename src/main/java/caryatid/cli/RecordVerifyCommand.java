@@ -1,12 +1,14 @@
 package caryatid.cli;
 
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.ListRecords;
+import caryatid.usecase.Records;
+import caryatid.usecase.VerifyRecord;
+import caryatid.wording.RecordText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -23,22 +25,33 @@ final class RecordVerifyCommand extends RecordPart {
   private List<String> codes = new ArrayList<>();
 
   @Override
-  int run(Store store) throws BadInput, StoreFailure {
+  int run(Records records) throws BadInput, StoreFailure {
     List<Problem> found = new ArrayList<>();
-    List<String> named = codes.isEmpty() ? store.codes() : codes;
+    List<String> named = codes.isEmpty() ? all(records) : codes;
     if (named.isEmpty()) {
-      say("Record.none", records().folder());
+      say("Record.none", records.folder());
       return 1;
     }
     for (String code : named) {
-      List<Problem> here = store.verify(code(code));
-      found.addAll(here);
-      if (here.isEmpty()) {
-        Optional<String> erased = RecordText.erased(store, code(code), wording());
-        String entries = RecordText.entries(store.read(code(code)).size(), wording());
-        out().println(erased.orElse(wording().fill("Record.sound", texts(code, entries))));
+      VerifyRecord.Verified verified = VerifyRecord.run(records, code);
+      if (verified instanceof VerifyRecord.Damaged damaged) {
+        found.addAll(damaged.problems());
+      } else {
+        out().println(inGoodOrder(code, verified));
       }
     }
     return sound(found);
+  }
+
+  private static List<String> all(Records records) throws StoreFailure {
+    return ListRecords.run(records).stream().map(ListRecords.Listed::code).toList();
+  }
+
+  private String inGoodOrder(String code, VerifyRecord.Verified verified) {
+    if (verified instanceof VerifyRecord.Erased erased) {
+      return Shown.line(RecordText.erased(code, erased.erasure(), wording()));
+    }
+    int entries = ((VerifyRecord.Sound) verified).entries();
+    return wording().fill("Record.sound", texts(code, RecordText.entries(entries, wording())));
   }
 }

@@ -1,24 +1,15 @@
 package caryatid.cli;
 
-import caryatid.fitting.NetworkDrive;
-import caryatid.fitting.StorageRoot;
-import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.Place;
-import caryatid.remark.Problem;
+import caryatid.usecase.Records;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
-import java.time.Duration;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 
 /** Where the fitting records lie; the same option for every command that keeps or shows them. */
 final class RecordsFolder {
-  private static final Duration PATIENCE = Duration.ofSeconds(10);
-
   @Option(
       names = "--records",
       paramLabel = "FOLDER",
@@ -28,32 +19,25 @@ final class RecordsFolder {
               + " else caryatid-records in your home folder.")
   private Path folder;
 
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
-
-  Path folder() {
-    return folder;
-  }
-
   /**
-   * The store, with a word of warning where its folder is on a network drive.
+   * The records, with a word of warning where its folder is on a network drive.
    *
    * @throws BadInput if the folder is the storage root instead of the one it lies in
    */
-  Store store(Wording wording) throws BadInput {
-    if (StorageRoot.is(folder)) {
-      throw new BadInput(Problem.at(Place.of(folder.toString()), Cli.STORAGE_ROOT));
-    }
-    NetworkDrive.of(folder)
+  Records open(CommandSpec command, Wording wording) throws BadInput {
+    Records records = Records.in(folder, CaryatidCommand.clock(command));
+    records
+        .networkDrive()
         .ifPresent(
             type ->
-                spec.commandLine()
+                command
+                    .commandLine()
                     .getErr()
                     .println(
                         wording.fill(
                             "Record.network",
                             Argument.text(folder.toString()),
                             Argument.text(type))));
-    return new Store(folder, PATIENCE);
+    return records;
   }
 }

@@ -1,6 +1,5 @@
 package caryatid.entry;
 
-import caryatid.entry.form.Answers;
 import caryatid.remark.Coded;
 import caryatid.sheet.AmputationLevel;
 import java.util.Arrays;
@@ -12,27 +11,29 @@ import java.util.function.Predicate;
  * may be noted under any name.
  */
 public enum BenchItem implements Coded {
-  SOCKET_FLEXION("BenchItem.SOCKET_FLEXION", "deg", BenchItem::hasResidualLimb),
-  SOCKET_ADDUCTION("BenchItem.SOCKET_ADDUCTION", "deg", BenchItem::hasResidualLimb),
-  SOCKET_FORWARD("BenchItem.SOCKET_FORWARD", "mm", level -> true),
-  SOCKET_LATERAL("BenchItem.SOCKET_LATERAL", "mm", level -> true),
+  SOCKET_FLEXION("BenchItem.SOCKET_FLEXION", SettingUnit.DEG, BenchItem::hasResidualLimb),
+  SOCKET_ADDUCTION("BenchItem.SOCKET_ADDUCTION", SettingUnit.DEG, BenchItem::hasResidualLimb),
+  SOCKET_FORWARD("BenchItem.SOCKET_FORWARD", SettingUnit.MM, level -> true),
+  SOCKET_LATERAL("BenchItem.SOCKET_LATERAL", SettingUnit.MM, level -> true),
   HIP_JOINT_FORWARD(
-      "BenchItem.HIP_JOINT_FORWARD", "mm", level -> level == AmputationLevel.HIP_DISARTICULATION),
-  KNEE_FORWARD("BenchItem.KNEE_FORWARD", "mm", AmputationLevel::prostheticKnee),
-  KNEE_HEIGHT("BenchItem.KNEE_HEIGHT", "mm", AmputationLevel::prostheticKnee),
-  KNEE_ROTATION("BenchItem.KNEE_ROTATION", "deg", AmputationLevel::prostheticKnee),
-  FOOT_ROTATION("BenchItem.FOOT_ROTATION", "deg", level -> true),
-  FOOT_FORWARD("BenchItem.FOOT_FORWARD", "mm", level -> true),
-  ANKLE("BenchItem.ANKLE", "deg", level -> true),
-  HEEL_HEIGHT("BenchItem.HEEL_HEIGHT", "mm", level -> true),
-  HEIGHT("BenchItem.HEIGHT", "mm", level -> true),
-  FASTENERS("BenchItem.FASTENERS", "N m", level -> true);
+      "BenchItem.HIP_JOINT_FORWARD",
+      SettingUnit.MM,
+      level -> level == AmputationLevel.HIP_DISARTICULATION),
+  KNEE_FORWARD("BenchItem.KNEE_FORWARD", SettingUnit.MM, AmputationLevel::prostheticKnee),
+  KNEE_HEIGHT("BenchItem.KNEE_HEIGHT", SettingUnit.MM, AmputationLevel::prostheticKnee),
+  KNEE_ROTATION("BenchItem.KNEE_ROTATION", SettingUnit.DEG, AmputationLevel::prostheticKnee),
+  FOOT_ROTATION("BenchItem.FOOT_ROTATION", SettingUnit.DEG, level -> true),
+  FOOT_FORWARD("BenchItem.FOOT_FORWARD", SettingUnit.MM, level -> true),
+  ANKLE("BenchItem.ANKLE", SettingUnit.DEG, level -> true),
+  HEEL_HEIGHT("BenchItem.HEEL_HEIGHT", SettingUnit.MM, level -> true),
+  HEIGHT("BenchItem.HEIGHT", SettingUnit.MM, level -> true),
+  FASTENERS("BenchItem.FASTENERS", SettingUnit.NEWTON_METRE, level -> true);
 
   private final String code;
-  private final String unit;
+  private final SettingUnit unit;
   private final Predicate<AmputationLevel> at;
 
-  BenchItem(String code, String unit, Predicate<AmputationLevel> at) {
+  BenchItem(String code, SettingUnit unit, Predicate<AmputationLevel> at) {
     this.code = code;
     this.unit = unit;
     this.at = at;
@@ -44,7 +45,7 @@ public enum BenchItem implements Coded {
   }
 
   /** The unit it is set in. */
-  public String unit() {
+  public SettingUnit unit() {
     return unit;
   }
 
@@ -55,11 +56,5 @@ public enum BenchItem implements Coded {
 
   private static boolean hasResidualLimb(AmputationLevel level) {
     return level != AmputationLevel.HIP_DISARTICULATION;
-  }
-
-  /** Whether the content of a bench alignment says to which torque fasteners were secured. */
-  public static boolean saysTorque(Answers content) {
-    return content.rows("items").stream()
-        .anyMatch(row -> row.words("unit").filter(FASTENERS.unit::equals).isPresent());
   }
 }

@@ -1,6 +1,5 @@
 package caryatid.entry;
 
-import caryatid.entry.form.Answers;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
@@ -12,20 +11,18 @@ import java.util.Set;
  * One entry of a fitting record.
  *
  * @param number its place in the record, from 1; also the number of the version that added it
- * @param kind what it is about
  * @param at when, with the offset from UTC; of a correction, when it was corrected
  * @param by initials of who added it
  * @param corrects the entry it takes the place of
- * @param content what it says; fits the kind's form
+ * @param content what it says
  * @param files what is kept with it; names differ also without regard to case
  */
 public record Entry(
     int number,
-    EntryKind kind,
     OffsetDateTime at,
     String by,
     Optional<Correction> corrects,
-    Answers content,
+    Content content,
     List<KeptFile> files) {
   /** The name of the file that holds an entry. */
   public static final String FILE = "entry.json";
@@ -68,9 +65,14 @@ public record Entry(
     return text.matches("[\\p{L}\\p{N}]{1,10}");
   }
 
+  /** What it is about. */
+  public EntryKind kind() {
+    return content.kind();
+  }
+
   /** The name of the entry's folder, for example {@code 0007-stand}. */
   public String folder() {
-    return String.format(Locale.ROOT, "%04d-%s", number, kind.key());
+    return String.format(Locale.ROOT, "%04d-%s", number, kind().key());
   }
 
   /** The file of a role, the first where there are several. */

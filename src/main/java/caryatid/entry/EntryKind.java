@@ -1,40 +1,37 @@
 package caryatid.entry;
 
-import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
 import caryatid.remark.Coded;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The kinds of entries of a fitting record: the stages of a fitting and what goes beside them. */
 public enum EntryKind implements Coded {
   /** The first entry: whose prosthesis it is. */
-  OPENING("EntryKind.OPENING", Forms.OPENING),
+  OPENING("EntryKind.OPENING", "opening"),
   /** How the wearer is and sits in the socket, before any screw is turned. */
-  BEFORE_ANY_SCREW("EntryKind.BEFORE_ANY_SCREW", Forms.BEFORE_ANY_SCREW),
-  BENCH_ALIGNMENT("EntryKind.BENCH_ALIGNMENT", Forms.BENCH_ALIGNMENT),
+  BEFORE_ANY_SCREW("EntryKind.BEFORE_ANY_SCREW", "before-any-screw"),
+  BENCH_ALIGNMENT("EntryKind.BENCH_ALIGNMENT", "bench-alignment"),
   /** The components and the limits their makers state. */
-  COMPONENTS("EntryKind.COMPONENTS", Forms.COMPONENTS),
-  LENGTH("EntryKind.LENGTH", Forms.LENGTH),
+  COMPONENTS("EntryKind.COMPONENTS", "components"),
+  LENGTH("EntryKind.LENGTH", "length"),
   /** A stand on the plate, with its files. */
-  STAND("EntryKind.STAND", Forms.STAND),
-  WALKING("EntryKind.WALKING", Forms.WALKING),
-  FOOTWEAR("EntryKind.FOOTWEAR", Forms.FOOTWEAR),
+  STAND("EntryKind.STAND", "stand"),
+  WALKING("EntryKind.WALKING", "walking"),
+  FOOTWEAR("EntryKind.FOOTWEAR", "footwear"),
   /** Something accepted as it is, and why. */
-  ACCEPTED("EntryKind.ACCEPTED", Forms.ACCEPTED),
+  ACCEPTED("EntryKind.ACCEPTED", "accepted"),
   /** The wearer's own attempts at setting an adjustable part. */
-  OWN_SETTING("EntryKind.OWN_SETTING", Forms.OWN_SETTING),
-  NOTE("EntryKind.NOTE", Forms.NOTE),
+  OWN_SETTING("EntryKind.OWN_SETTING", "own-setting"),
+  NOTE("EntryKind.NOTE", "note"),
   /** What is left of a record that was erased; made by erasing alone. */
-  ERASURE("EntryKind.ERASURE", Forms.ERASURE);
+  ERASURE("EntryKind.ERASURE", "erasure");
 
   private final String code;
-  private final Form form;
+  private final String key;
 
-  EntryKind(String code, Form form) {
+  EntryKind(String code, String key) {
     this.code = code;
-    this.form = form;
+    this.key = key;
   }
 
   @Override
@@ -42,14 +39,11 @@ public enum EntryKind implements Coded {
     return code;
   }
 
-  /** What such an entry is asked for. */
-  public Form form() {
-    return form;
-  }
-
-  /** Its name in files and at the command line, for example {@code bench-alignment}. */
+  /**
+   * Its name in files and at the command line, for example {@code bench-alignment}; never changed.
+   */
   public String key() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return key;
   }
 
   /** Whether a person adds such entries to a record that is open; of an opening, a correction. */

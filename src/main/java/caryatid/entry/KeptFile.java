@@ -1,6 +1,5 @@
 package caryatid.entry;
 
-import caryatid.entry.form.Field;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -18,17 +17,28 @@ public record KeptFile(String name, Role is, String original) {
 
   /** What a kept file is. */
   public enum Role {
-    RECORDING,
+    RECORDING("recording"),
     /** A plate description. */
-    DESCRIPTION,
+    DESCRIPTION("description"),
     /** A trial sheet. */
-    SHEET,
+    SHEET("sheet"),
     /** A trial sheet that the stand's own is based on. */
-    EARLIER_SHEET,
+    EARLIER_SHEET("earlier sheet"),
     /** The result for programs. */
-    RESULT,
-    REPORT,
-    OTHER;
+    RESULT("result"),
+    REPORT("report"),
+    OTHER("other");
+
+    private final String code;
+
+    Role(String code) {
+      this.code = code;
+    }
+
+    /** The code that files hold; never changed. */
+    public String code() {
+      return code;
+    }
 
     /** What somebody typed, for example {@code earlier-sheet}. */
     public static Optional<Role> of(String typed) {
@@ -41,7 +51,7 @@ public record KeptFile(String name, Role is, String original) {
     }
 
     private String key() {
-      return Field.word(this).replace(' ', '-');
+      return code.replace(' ', '-');
     }
   }
 

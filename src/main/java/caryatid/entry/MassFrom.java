@@ -3,7 +3,18 @@ package caryatid.entry;
 /** Where a body mass in a stand's entry comes from. */
 public enum MassFrom {
   /** The force plates, where they carried the whole body. */
-  PLATE,
+  PLATE("plate"),
   /** The trial sheet. */
-  SHEET
+  SHEET("sheet");
+
+  private final String code;
+
+  MassFrom(String code) {
+    this.code = code;
+  }
+
+  /** The code that files hold; never changed. */
+  public String code() {
+    return code;
+  }
 }

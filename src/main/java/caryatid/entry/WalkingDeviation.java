@@ -11,39 +11,71 @@ import java.util.List;
  * where to look, never a verdict. ISO 29783-2:2015 has its own list, which was not at hand.
  */
 public enum WalkingDeviation implements Coded {
-  FOOT_SLAP("WalkingDeviation.FOOT_SLAP", "sagittal", "early stance", Source.TEXTBOOKS, false),
+  FOOT_SLAP(
+      "WalkingDeviation.FOOT_SLAP",
+      GaitPlane.SAGITTAL,
+      Phase.EARLY_STANCE,
+      Source.TEXTBOOKS,
+      false),
   FOOT_ROTATION(
-      "WalkingDeviation.FOOT_ROTATION", "transverse", "early stance", Source.BERGER, false),
+      "WalkingDeviation.FOOT_ROTATION",
+      GaitPlane.TRANSVERSE,
+      Phase.EARLY_STANCE,
+      Source.BERGER,
+      false),
   EXCESSIVE_KNEE_FLEXION(
       "WalkingDeviation.EXCESSIVE_KNEE_FLEXION",
-      "sagittal",
-      "early stance",
+      GaitPlane.SAGITTAL,
+      Phase.EARLY_STANCE,
       Source.STIFFNESS_STUDY,
       false),
   KNEE_KEPT_EXTENDED(
-      "WalkingDeviation.KNEE_KEPT_EXTENDED", "sagittal", "early stance", Source.NONE, false),
+      "WalkingDeviation.KNEE_KEPT_EXTENDED",
+      GaitPlane.SAGITTAL,
+      Phase.EARLY_STANCE,
+      Source.NONE,
+      false),
   KNEE_BUCKLING(
-      "WalkingDeviation.KNEE_BUCKLING", "sagittal", "early stance", Source.TEXTBOOKS, true),
-  LATERAL_THRUST("WalkingDeviation.LATERAL_THRUST", "frontal", "mid-stance", Source.NONE, false),
-  MEDIAL_THRUST("WalkingDeviation.MEDIAL_THRUST", "frontal", "mid-stance", Source.NONE, false),
+      "WalkingDeviation.KNEE_BUCKLING",
+      GaitPlane.SAGITTAL,
+      Phase.EARLY_STANCE,
+      Source.TEXTBOOKS,
+      true),
+  LATERAL_THRUST(
+      "WalkingDeviation.LATERAL_THRUST", GaitPlane.FRONTAL, Phase.MID_STANCE, Source.NONE, false),
+  MEDIAL_THRUST(
+      "WalkingDeviation.MEDIAL_THRUST", GaitPlane.FRONTAL, Phase.MID_STANCE, Source.NONE, false),
   LATERAL_TRUNK_BENDING(
-      "WalkingDeviation.LATERAL_TRUNK_BENDING", "frontal", "mid-stance", Source.TEXTBOOKS, false),
-  DROP_OFF("WalkingDeviation.DROP_OFF", "sagittal", "late stance", Source.TEXTBOOKS, false),
+      "WalkingDeviation.LATERAL_TRUNK_BENDING",
+      GaitPlane.FRONTAL,
+      Phase.MID_STANCE,
+      Source.TEXTBOOKS,
+      false),
+  DROP_OFF(
+      "WalkingDeviation.DROP_OFF", GaitPlane.SAGITTAL, Phase.LATE_STANCE, Source.TEXTBOOKS, false),
   KNEE_PUSHED_BACK(
       "WalkingDeviation.KNEE_PUSHED_BACK",
-      "sagittal",
-      "late stance",
+      GaitPlane.SAGITTAL,
+      Phase.LATE_STANCE,
       Source.STIFFNESS_STUDY,
       false),
   LUMBAR_LORDOSIS(
-      "WalkingDeviation.LUMBAR_LORDOSIS", "sagittal", "late stance", Source.TEXTBOOKS, true),
-  WHIP("WalkingDeviation.WHIP", "transverse", "swing", Source.NONE, true),
-  HEEL_RISE("WalkingDeviation.HEEL_RISE", "sagittal", "swing", Source.NONE, true),
-  TERMINAL_IMPACT("WalkingDeviation.TERMINAL_IMPACT", "sagittal", "swing", Source.NONE, true),
-  CIRCUMDUCTION("WalkingDeviation.CIRCUMDUCTION", "frontal", "swing", Source.NONE, false),
-  VAULTING("WalkingDeviation.VAULTING", "sagittal", "swing", Source.NONE, false),
-  WIDE_BASE("WalkingDeviation.WIDE_BASE", "frontal", "whole stride", Source.TEXTBOOKS, false),
-  UNEVEN_STEPS("WalkingDeviation.UNEVEN_STEPS", "sagittal", "whole stride", Source.NONE, false);
+      "WalkingDeviation.LUMBAR_LORDOSIS",
+      GaitPlane.SAGITTAL,
+      Phase.LATE_STANCE,
+      Source.TEXTBOOKS,
+      true),
+  WHIP("WalkingDeviation.WHIP", GaitPlane.TRANSVERSE, Phase.SWING, Source.NONE, true),
+  HEEL_RISE("WalkingDeviation.HEEL_RISE", GaitPlane.SAGITTAL, Phase.SWING, Source.NONE, true),
+  TERMINAL_IMPACT(
+      "WalkingDeviation.TERMINAL_IMPACT", GaitPlane.SAGITTAL, Phase.SWING, Source.NONE, true),
+  CIRCUMDUCTION(
+      "WalkingDeviation.CIRCUMDUCTION", GaitPlane.FRONTAL, Phase.SWING, Source.NONE, false),
+  VAULTING("WalkingDeviation.VAULTING", GaitPlane.SAGITTAL, Phase.SWING, Source.NONE, false),
+  WIDE_BASE(
+      "WalkingDeviation.WIDE_BASE", GaitPlane.FRONTAL, Phase.WHOLE_STRIDE, Source.TEXTBOOKS, false),
+  UNEVEN_STEPS(
+      "WalkingDeviation.UNEVEN_STEPS", GaitPlane.SAGITTAL, Phase.WHOLE_STRIDE, Source.NONE, false);
 
   /** Where what a deviation points to is written. */
   public enum Source implements Coded {
@@ -69,13 +101,13 @@ public enum WalkingDeviation implements Coded {
   }
 
   private final String code;
-  private final String plane;
-  private final String phase;
+  private final GaitPlane plane;
+  private final Phase phase;
   private final Source source;
   private final boolean ofProstheticKnee;
 
   WalkingDeviation(
-      String code, String plane, String phase, Source source, boolean ofProstheticKnee) {
+      String code, GaitPlane plane, Phase phase, Source source, boolean ofProstheticKnee) {
     this.code = code;
     this.plane = plane;
     this.phase = phase;
@@ -88,13 +120,13 @@ public enum WalkingDeviation implements Coded {
     return code;
   }
 
-  /** The plane, in the words of the form. */
-  public String plane() {
+  /** The plane in which it is seen. */
+  public GaitPlane plane() {
     return plane;
   }
 
-  /** The phase of the stride in which it is seen, in the words of the form. */
-  public String phase() {
+  /** The phase of the stride in which it is seen. */
+  public Phase phase() {
     return phase;
   }
 

@@ -4,18 +4,21 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 
-/** Whether a record takes entries: it is whole, and was not erased. */
+/** Whether a record takes entries: it is whole, all of it can be read, and it was not erased. */
 public final class Addable {
   private Addable() {}
 
   /**
    * Requires that a record takes entries.
    *
-   * @throws BadInput with its damage, or that it was erased
+   * @throws BadInput with its damage, with what cannot be read, or that it was erased
    */
   public static void require(FittingRecord record) throws BadInput {
     if (!record.damage().isEmpty()) {
       throw new BadInput(record.damage());
+    }
+    if (!record.unread().isEmpty()) {
+      throw new BadInput(record.unread());
     }
     if (record.isErased()) {
       throw new BadInput(Problem.at(Place.of(record.code().text()), Keeping.WAS_ERASED));

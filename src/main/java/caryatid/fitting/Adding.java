@@ -45,13 +45,7 @@ final class Adding {
     List<KeptFile> kept = names(addition.files());
     Entry entry =
         new Entry(
-            number,
-            addition.kind(),
-            addition.at(),
-            addition.by(),
-            addition.corrects(),
-            addition.content(),
-            kept);
+            number, addition.at(), addition.by(), addition.corrects(), addition.content(), kept);
     add(entry, EntryJson.kept(entry), addition.files());
     return entry;
   }

@@ -1,10 +1,14 @@
 package caryatid.fitting;
 
+import caryatid.entry.Content;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.FormFault;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Typed;
+import caryatid.entry.form.Untyped;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -18,19 +22,17 @@ import java.util.Optional;
 /**
  * What is to be added to a record.
  *
- * @param kind what it is about
  * @param at when, with the offset from UTC
  * @param by initials of who adds it
  * @param corrects the entry it takes the place of
- * @param content what it says; fits the kind's form
+ * @param content what it says
  * @param files what is kept with it
  */
 public record Addition(
-    EntryKind kind,
     OffsetDateTime at,
     String by,
     Optional<Entry.Correction> corrects,
-    Answers content,
+    Content content,
     List<Attached> files) {
 
   /** Clocks of plates and computers differ, and so do their ideas of summer time. */
@@ -51,6 +53,27 @@ public record Addition(
     files = List.copyOf(files);
   }
 
+  /** An addition that says what answers to the form of a kind say. */
+  public Addition(
+      EntryKind kind,
+      OffsetDateTime at,
+      String by,
+      Optional<Entry.Correction> corrects,
+      Answers answers,
+      List<Attached> files) {
+    this(at, by, corrects, Typed.content(kind, answers), files);
+  }
+
+  /** What it is about. */
+  public EntryKind kind() {
+    return content.kind();
+  }
+
+  /** What it says, as answers to the form of its kind. */
+  Answers answers() {
+    return Untyped.answers(content);
+  }
+
   /**
    * The same addition, if its initials are some, its time can be and it says or keeps something.
    *
@@ -58,7 +81,7 @@ public record Addition(
    * @throws BadInput if not
    */
   public Addition checked(OffsetDateTime now) throws BadInput {
-    Place place = Place.of(kind.key());
+    Place place = Place.of(kind().key());
     checkTime(place, at, now);
     if (corrects.flatMap(Entry.Correction::asOf).isPresent()) {
       checkTime(place, corrects.flatMap(Entry.Correction::asOf).get(), now);
@@ -66,8 +89,8 @@ public record Addition(
     if (!Entry.isInitials(by)) {
       throw new BadInput(Problem.at(place, FormFault.BAD_INITIALS, Argument.text(by)));
     }
-    if (content.values().isEmpty() && files.isEmpty()) {
-      Argument keys = Argument.text(String.join(", ", kind.form().keys()));
+    if (answers().values().isEmpty() && files.isEmpty()) {
+      Argument keys = Argument.text(String.join(", ", Forms.of(kind()).keys()));
       throw new BadInput(Problem.at(place, FormFault.NOTHING_SAID, keys));
     }
     return this;

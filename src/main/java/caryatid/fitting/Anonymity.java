@@ -66,7 +66,7 @@ final class Anonymity {
    */
   static void require(Addition addition) throws BadInput {
     Map<String, String> texts = new LinkedHashMap<>();
-    collect("", addition.content(), texts);
+    collect("", addition.answers(), texts);
     addition.corrects().ifPresent(c -> texts.put("because", c.why()));
     for (Addition.Attached file : addition.files()) {
       String name = Adding.lastName(file.bytes().name());
@@ -88,6 +88,8 @@ final class Anonymity {
             (key, value) -> {
               if (value instanceof Answers.Value.Words words) {
                 texts.put(lead + key, words.text());
+              } else if (value instanceof Answers.Value.Name name) {
+                texts.put(lead + key, name.text());
               } else if (value instanceof Answers.Value.Rows rows) {
                 for (int i = 0; i < rows.rows().size(); i++) {
                   collect(key + "[" + (i + 1) + "].", rows.rows().get(i), texts);

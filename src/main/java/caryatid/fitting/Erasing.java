@@ -2,21 +2,18 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Erasure;
 import caryatid.format.EntryJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.OffsetDateTime;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -65,7 +62,7 @@ final class Erasing {
   /** Does what is left to do. Doing it twice does no harm. */
   void finish() throws IOException, BadInput, StoreFailure {
     Path old = store.erasing(code).resolve(OLD);
-    Entry stone = EntryJson.read(Files.readAllBytes(store.erasing(code).resolve(STONE)), STONE);
+    Entry stone = EntryJson.own(Files.readAllBytes(store.erasing(code).resolve(STONE)), STONE);
     // A stone that was begun and not finished is none.
     Settling.settle(store.record(code), store.replacing());
     if (!Files.exists(old) && Files.exists(store.record(code))) {
@@ -83,14 +80,10 @@ final class Erasing {
 
   /** What is left of a record. */
   static Entry stone(OffsetDateTime at, String by, String why, int entries) {
-    Map<String, Answers.Value> said = new LinkedHashMap<>();
-    said.put("why", new Answers.Value.Words(why));
-    said.put("entries", new Answers.Value.Amount(BigDecimal.valueOf(entries)));
-    return new Entry(1, EntryKind.ERASURE, at, by, Optional.empty(), new Answers(said), List.of());
+    return new Entry(1, at, by, Optional.empty(), new Erasure(why, entries), List.of());
   }
 
   private static Addition addition(Entry stone) {
-    return new Addition(
-        stone.kind(), stone.at(), stone.by(), stone.corrects(), stone.content(), List.of());
+    return new Addition(stone.at(), stone.by(), stone.corrects(), stone.content(), List.of());
   }
 }

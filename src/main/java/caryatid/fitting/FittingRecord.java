@@ -3,8 +3,7 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
-import caryatid.entry.form.Answers;
-import caryatid.entry.form.Field;
+import caryatid.entry.Opening;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -12,7 +11,6 @@ import caryatid.remark.Problem;
 import caryatid.sheet.AmputationLevel;
 import java.io.IOException;
 import java.time.OffsetDateTime;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +22,7 @@ public final class FittingRecord {
   private final ObjectFiles.Vouched head;
   private final List<Entry> entries;
   private final List<Problem> damage;
+  private final List<Problem> unread;
   private final int added;
 
   /**
@@ -35,11 +34,13 @@ public final class FittingRecord {
       ObjectFiles.Vouched head,
       List<Entry> entries,
       List<Problem> damage,
+      List<Problem> unread,
       int added) {
     this.files = files;
     this.head = head;
     this.entries = List.copyOf(entries);
     this.damage = List.copyOf(damage);
+    this.unread = List.copyOf(unread);
     this.added = Math.max(added, head.inventory().head());
   }
 
@@ -87,6 +88,14 @@ public final class FittingRecord {
   }
 
   /**
+   * Why entries cannot be read whose bytes are as they were added: a newer version of the program
+   * wrote them, or they are no entries. Nothing is added to such a record.
+   */
+  public List<Problem> unread() {
+    return unread;
+  }
+
+  /**
    * The entry of a number.
    *
    * @throws BadInput if there is none, or it is not whole
@@ -108,19 +117,13 @@ public final class FittingRecord {
   }
 
   /** What the opening says; empty where it is hurt or the record erased. */
-  Optional<Answers> opening() {
-    return valid().stream()
-        .filter(e -> e.kind() == EntryKind.OPENING)
-        .map(Entry::content)
-        .findFirst();
+  Optional<Opening> opening() {
+    return valid().stream().flatMap(e -> Contents.of(e, Opening.class).stream()).findFirst();
   }
 
   /** The level of amputation that the opening says; empty where it is hurt or erased. */
   public Optional<AmputationLevel> level() {
-    return opening().stream()
-        .flatMap(content -> content.words("level").stream())
-        .flatMap(w -> Arrays.stream(AmputationLevel.values()).filter(l -> Field.word(l).equals(w)))
-        .findFirst();
+    return opening().map(Opening::level);
   }
 
   /**

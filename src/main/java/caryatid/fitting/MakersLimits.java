@@ -1,10 +1,12 @@
 package caryatid.fitting;
 
+import caryatid.entry.Components;
+import caryatid.entry.Components.Component;
 import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
 import caryatid.entry.MassFrom;
-import caryatid.entry.form.Answers;
-import caryatid.entry.form.Field;
+import caryatid.entry.Named;
+import caryatid.entry.Opening;
+import caryatid.entry.Stood;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -12,10 +14,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -44,44 +45,31 @@ final class MakersLimits {
   /**
    * Whoever exchanges one part names that one alone; the others and their limits are still there.
    */
-  private List<Answers> components() {
-    Map<String, List<Answers>> parts = new LinkedHashMap<>();
-    entries.stream()
-        .filter(e -> e.kind() == EntryKind.COMPONENTS)
-        .map(e -> e.content().rows("components"))
+  private List<Component> components() {
+    Map<String, List<Component>> parts = new LinkedHashMap<>();
+    Contents.all(entries, Components.class)
         .map(
-            rows ->
-                rows.stream()
+            named ->
+                named.components().stream()
                     .collect(
                         Collectors.groupingBy(
-                            MakersLimits::part, LinkedHashMap::new, Collectors.toList())))
+                            c -> Named.fold(c.what()), LinkedHashMap::new, Collectors.toList())))
         .forEach(parts::putAll);
     return parts.values().stream().flatMap(List::stream).toList();
   }
 
-  private static String part(Answers component) {
-    return component.words("what").orElseThrow().strip().toLowerCase(Locale.ROOT);
-  }
-
-  private void check(Answers component) {
-    Argument what =
-        Argument.text(
-            component.words("what").orElseThrow() + " " + component.words("name").orElseThrow());
-    mass(component, what, LimitRemark.BODY_MASS_ABOVE, e -> !isMeasured(e));
-    mass(component, what, LimitRemark.MEASURED_MASS_ABOVE, MakersLimits::isMeasured);
-    newest("mobility-grade")
-        .filter(
-            grade -> isOutside(grade, component, "mobility-grade-lowest", "mobility-grade-highest"))
+  private void check(Component component) {
+    Argument what = Argument.text(component.what() + " " + component.name());
+    mass(component, what, LimitRemark.BODY_MASS_ABOVE, written());
+    mass(component, what, LimitRemark.MEASURED_MASS_ABOVE, measured());
+    grade()
+        .filter(grade -> isOutside(grade, component))
         .ifPresent(
             grade ->
                 remarks.add(
-                    Remark.of(
-                        LimitRemark.MOBILITY_GRADE_OUTSIDE,
-                        what,
-                        Argument.count(grade.intValue()))));
+                    Remark.of(LimitRemark.MOBILITY_GRADE_OUTSIDE, what, Argument.count(grade))));
     heels()
-        .filter(
-            heel -> isOutside(heel, component, "heel-height-lowest-mm", "heel-height-highest-mm"))
+        .filter(heel -> isOutside(heel, component))
         .distinct()
         .forEach(
             heel ->
@@ -92,42 +80,63 @@ final class MakersLimits {
                         Argument.of(heel.doubleValue(), Unit.MM))));
   }
 
-  private void mass(Answers component, Argument what, LimitRemark remark, Predicate<Entry> from) {
-    Optional<BigDecimal> heaviest = component.number("body-mass-highest-kg");
-    entries.stream()
-        .filter(from)
-        .flatMap(e -> e.content().number("body-mass-kg").stream())
+  private void mass(
+      Component component, Argument what, LimitRemark remark, Stream<BigDecimal> masses) {
+    Optional<BigDecimal> heaviest = component.bodyMassHighestKg();
+    masses
         .reduce((earlier, later) -> later)
         .filter(mass -> heaviest.filter(h -> mass.compareTo(h) > 0).isPresent())
         .ifPresent(
             mass -> remarks.add(Remark.of(remark, what, kg(mass), kg(heaviest.orElseThrow()))));
   }
 
-  private static boolean isMeasured(Entry entry) {
-    String plate = Field.word(MassFrom.PLATE);
-    return entry.content().words("body-mass-from").filter(plate::equals).isPresent();
+  private Stream<BigDecimal> written() {
+    return entries.stream()
+        .flatMap(
+            entry ->
+                entry.content() instanceof Opening opening
+                    ? opening.bodyMassKg().stream()
+                    : Contents.of(entry, Stood.class)
+                        .filter(stood -> !isMeasured(stood))
+                        .flatMap(Stood::bodyMassKg)
+                        .stream());
   }
 
-  private static boolean isOutside(
-      BigDecimal value, Answers component, String lowest, String highest) {
-    return component.number(lowest).filter(l -> value.compareTo(l) < 0).isPresent()
-        || component.number(highest).filter(h -> value.compareTo(h) > 0).isPresent();
+  private Stream<BigDecimal> measured() {
+    return Contents.all(entries, Stood.class)
+        .filter(MakersLimits::isMeasured)
+        .flatMap(stood -> stood.bodyMassKg().stream());
+  }
+
+  private static boolean isMeasured(Stood stood) {
+    return stood.bodyMassFrom().filter(MassFrom.PLATE::equals).isPresent();
+  }
+
+  private static boolean isOutside(int grade, Component component) {
+    OptionalInt lowest = component.mobilityGradeLowest();
+    OptionalInt highest = component.mobilityGradeHighest();
+    return lowest.isPresent() && grade < lowest.getAsInt()
+        || highest.isPresent() && grade > highest.getAsInt();
+  }
+
+  private static boolean isOutside(BigDecimal heelMm, Component component) {
+    return component.heelHeightLowestMm().filter(l -> heelMm.compareTo(l) < 0).isPresent()
+        || component.heelHeightHighestMm().filter(h -> heelMm.compareTo(h) > 0).isPresent();
   }
 
   private Stream<BigDecimal> heels() {
-    Stream<Answers> shoes = Shoe.all(entries).stream().map(Shoe::said);
-    Stream<Answers> stand = latest(EntryKind.STAND).stream().map(Entry::content);
-    return Stream.concat(stand, shoes).flatMap(a -> a.number("heel-height-mm").stream());
+    Stream<BigDecimal> shoes = Shoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
+    Optional<BigDecimal> stand =
+        Contents.all(entries, Stood.class)
+            .reduce((earlier, later) -> later)
+            .flatMap(Stood::heelHeightMm);
+    return Stream.concat(stand.stream(), shoes);
   }
 
-  private Optional<BigDecimal> newest(String key) {
-    return entries.stream()
-        .flatMap(e -> e.content().number(key).stream())
+  private Optional<Integer> grade() {
+    return Contents.all(entries, Opening.class)
+        .flatMap(opening -> opening.mobilityGrade().stream().boxed())
         .reduce((earlier, later) -> later);
-  }
-
-  private Optional<Entry> latest(EntryKind kind) {
-    return entries.stream().filter(e -> e.kind() == kind).reduce((earlier, later) -> later);
   }
 
   private static Argument kg(BigDecimal mass) {

@@ -1,20 +1,19 @@
 package caryatid.fitting;
 
+import caryatid.entry.Accepted;
+import caryatid.entry.Content;
 import caryatid.entry.EntryKind;
+import caryatid.entry.Footwear;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
 /** The stands that an entry names by their numbers, as acceptances and lists of shoes do. */
 final class NamedStands {
-  private static final String STAND = "stand";
-
   private NamedStands() {}
 
   /**
@@ -26,10 +25,7 @@ final class NamedStands {
   static void check(FittingRecord record, Addition addition) throws BadInput {
     List<Problem> problems = new ArrayList<>();
     Place place = Place.of(record.code().text());
-    Stream.concat(Stream.of(addition.content()), addition.content().rows("shoes").stream())
-        .map(answers -> answers.number(STAND))
-        .flatMap(Optional::stream)
-        .map(BigDecimal::intValueExact)
+    named(addition.content())
         .filter(number -> !isStand(record, number))
         .forEach(
             number ->
@@ -37,6 +33,15 @@ final class NamedStands {
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }
+  }
+
+  private static IntStream named(Content content) {
+    if (content instanceof Accepted accepted) {
+      return accepted.stand().stream();
+    }
+    return content instanceof Footwear footwear
+        ? footwear.shoes().stream().flatMapToInt(shoe -> shoe.stand().stream())
+        : IntStream.empty();
   }
 
   private static boolean isStand(FittingRecord record, int number) {

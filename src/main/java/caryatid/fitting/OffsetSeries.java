@@ -1,16 +1,16 @@
 package caryatid.fitting;
 
 import caryatid.entry.Entry;
-import caryatid.entry.form.Answers;
-import caryatid.entry.form.Field;
+import caryatid.entry.KneeLock;
+import caryatid.entry.Named;
+import caryatid.entry.Stood;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
 import java.time.OffsetDateTime;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -36,7 +36,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
    * @param highestMm the largest offset that was within, mm
    * @param verdict the result
    * @param source the document the recommendation comes from
-   * @param validFor what else the recommendation is valid for, in the clinician's words
+   * @param validFor what else the recommendation is valid for: footwear or mode of the knee
    * @param footwear in what the wearer stood, in the clinician's words
    */
   public record Measured(
@@ -49,7 +49,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
       double highestMm,
       Verdict verdict,
       String source,
-      Optional<String> validFor,
+      Optional<Named<KneeLock>> validFor,
       Optional<String> footwear) {
 
     /** The entry and the footwear, as lists name a stand: {@code 17, walking shoe}. */
@@ -66,49 +66,40 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
   public List<Measured> current() {
     Map<String, Measured> latest = new LinkedHashMap<>();
     for (Measured m : measured) {
-      String shoe = m.footwear().map(s -> s.strip().toLowerCase(Locale.ROOT)).orElse("");
+      String shoe = m.footwear().map(Named::fold).orElse("");
       latest.remove(shoe);
       latest.put(shoe, m);
     }
     return List.copyOf(latest.values());
   }
 
-  static List<String> key(Answers finding) {
-    return List.of(
-        finding.words("plane").orElseThrow(),
-        finding.words("side").orElseThrow(),
-        finding.words("landmark").orElseThrow());
+  /** The same series, and what came later. */
+  OffsetSeries with(OffsetSeries later) {
+    List<Measured> both = new ArrayList<>(measured);
+    both.addAll(later.measured);
+    return new OffsetSeries(plane, side, landmark, both);
   }
 
-  static OffsetSeries of(List<String> key, List<Measured> measured) {
-    return new OffsetSeries(
-        constant(Plane.values(), key.get(0)),
-        constant(Side.values(), key.get(1)),
-        key.get(2),
-        measured);
+  /** By what series are told apart. */
+  record Key(Plane plane, Side side, String landmark) {
+    static Key of(Stood.Found found) {
+      return new Key(found.plane(), found.side(), Named.fold(found.landmark()));
+    }
   }
 
-  static Measured measured(Entry entry, OffsetDateTime at, Answers finding) {
-    double recommended = number(finding, "recommended-mm");
+  static Measured measured(Entry entry, OffsetDateTime at, Stood.Found found) {
+    double recommended = found.recommendedMm().doubleValue();
     return new Measured(
         entry.number(),
         at,
-        number(finding, "offset-mm"),
-        number(finding, "expanded-mm"),
-        recommended - number(finding, "below-mm"),
+        found.offsetMm().doubleValue(),
+        found.expandedMm().doubleValue(),
+        recommended - found.belowMm().doubleValue(),
         recommended,
-        recommended + number(finding, "above-mm"),
-        constant(Verdict.values(), finding.words("result").orElseThrow()),
-        finding.words("source").orElseThrow(),
-        finding.words("valid-for"),
-        entry.content().words("footwear"));
-  }
-
-  private static double number(Answers finding, String key) {
-    return finding.number(key).orElseThrow().doubleValue();
-  }
-
-  private static <E extends Enum<E>> E constant(E[] all, String word) {
-    return Arrays.stream(all).filter(e -> Field.word(e).equals(word)).findFirst().orElseThrow();
+        recommended + found.aboveMm().doubleValue(),
+        found.result(),
+        found.source(),
+        found.validFor(),
+        Contents.of(entry, Stood.class).flatMap(Stood::footwear));
   }
 }

@@ -1,19 +1,22 @@
 package caryatid.fitting;
 
-import caryatid.entry.BenchItem;
+import caryatid.entry.Accepted;
+import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Named;
+import caryatid.entry.OwnSetting;
+import caryatid.entry.SettingUnit;
+import caryatid.entry.Stood;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.OptionalInt;
 
 /** Finds what a record leaves open, from its entries alone. */
 final class OpenItems {
@@ -57,21 +60,23 @@ final class OpenItems {
           Argument.count(stand.get().number()));
     }
     bench
-        .filter(b -> !BenchItem.saysTorque(b.content()))
+        .filter(b -> !saysTorque(b))
         .ifPresent(b -> add(Open.NO_FASTENERS, Argument.count(b.number())));
+  }
+
+  private static boolean saysTorque(Entry bench) {
+    return Contents.of(bench, BenchAlignment.class).stream()
+        .flatMap(b -> b.items().stream())
+        .anyMatch(item -> item.unit() == SettingUnit.NEWTON_METRE);
   }
 
   /** Whoever accepted something of the stand has decided; an acceptance of no stand closes none. */
   private void offset(OffsetSeries series, OffsetSeries.Measured now) {
     boolean accepted =
         valid.stream()
-            .filter(e -> e.kind() == EntryKind.ACCEPTED && e.number() > now.entry())
-            .anyMatch(
-                e ->
-                    e.content()
-                        .number("stand")
-                        .filter(s -> s.intValue() == now.entry())
-                        .isPresent());
+            .filter(e -> e.number() > now.entry())
+            .flatMap(e -> Contents.of(e, Accepted.class).stream())
+            .anyMatch(a -> a.stand().equals(OptionalInt.of(now.entry())));
     if (now.verdict() == Verdict.WITHIN || accepted) {
       return;
     }
@@ -89,18 +94,15 @@ final class OpenItems {
     open.add(new Remark(what, arguments));
   }
 
-  /** Words are compared as words: what reads otherwise is for a person to judge. */
+  /** What reads otherwise is for a person to judge. */
   private void validFor(OffsetSeries series, OffsetSeries.Measured now) {
-    Answers stood =
+    Optional<Stood> stood =
         valid.stream()
             .filter(e -> e.number() == now.entry())
-            .map(Entry::content)
-            .findFirst()
-            .orElse(Answers.NONE);
-    List<String> how =
-        Stream.of("footwear", "knee-mode").flatMap(key -> stood.words(key).stream()).toList();
+            .flatMap(e -> Contents.of(e, Stood.class).stream())
+            .findFirst();
     now.validFor()
-        .filter(wanted -> how.stream().noneMatch(h -> isSaid(wanted.strip(), h)))
+        .filter(wanted -> stood.filter(s -> ValidFor.isSaid(wanted, s)).isEmpty())
         .ifPresent(
             wanted ->
                 add(
@@ -108,21 +110,14 @@ final class OpenItems {
                     Argument.term(series.plane()),
                     Argument.term(series.side()),
                     Argument.text(series.landmark()),
-                    Argument.text(wanted),
+                    ValidFor.argument(wanted),
                     Argument.count(now.entry()),
-                    Argument.text(String.join(", ", how))));
-  }
-
-  /** A knee's lock and its mode stand in one, and either may be what a target is valid for. */
-  private static boolean isSaid(String wanted, String how) {
-    return Stream.concat(Stream.of(how), Stream.of(how.split(", ", 2)))
-        .anyMatch(wanted::equalsIgnoreCase);
+                    Argument.list(stood.map(ValidFor::how).orElse(List.of()))));
   }
 
   private void nextStep(Entry stand) {
-    stand
-        .content()
-        .words("next-step")
+    Contents.of(stand, Stood.class)
+        .flatMap(Stood::nextStep)
         .ifPresent(
             next -> add(Open.NEXT_STEP, Argument.count(stand.number()), Argument.text(next)));
   }
@@ -130,35 +125,29 @@ final class OpenItems {
   /** The latest of each thing that was set: success with one shoe says nothing of another. */
   private void ownSettings() {
     Map<String, Entry> latest = new LinkedHashMap<>();
-    valid.stream()
-        .filter(e -> e.kind() == EntryKind.OWN_SETTING)
-        .forEach(
-            e -> {
-              String what = e.content().words("what").orElseThrow();
-              latest.put(what.strip().toLowerCase(Locale.ROOT), e);
-            });
-    latest.values().forEach(this::ownSetting);
+    for (Entry entry : valid) {
+      Contents.of(entry, OwnSetting.class)
+          .ifPresent(own -> latest.put(Named.fold(own.what()), entry));
+    }
+    latest
+        .values()
+        .forEach(e -> Contents.of(e, OwnSetting.class).ifPresent(o -> ownSetting(e.number(), o)));
   }
 
-  private void ownSetting(Entry entry) {
-    long attempts = entry.content().number("attempts").orElseThrow().longValue();
-    long succeeded = entry.content().number("succeeded").orElseThrow().longValue();
-    if (succeeded < attempts) {
+  private void ownSetting(int entry, OwnSetting own) {
+    if (own.succeeded() < own.attempts()) {
       add(
           Open.OWN_SETTING,
-          Argument.count(entry.number()),
-          Argument.count(succeeded),
-          Argument.count(attempts),
-          Argument.text(entry.content().words("what").orElseThrow()));
+          Argument.count(entry),
+          Argument.count(own.succeeded()),
+          Argument.count(own.attempts()),
+          Argument.text(own.what()));
     }
   }
 
   private void shoe(Shoe shoe) {
-    if (shoe.said().number("stand").isEmpty()) {
-      add(
-          Open.SHOE_NOT_STOOD_IN,
-          Argument.count(shoe.entry()),
-          Argument.text(shoe.said().words("shoe").orElseThrow()));
+    if (shoe.said().stand().isEmpty()) {
+      add(Open.SHOE_NOT_STOOD_IN, Argument.count(shoe.entry()), Argument.text(shoe.said().shoe()));
     }
   }
 

@@ -2,8 +2,8 @@ package caryatid.fitting;
 
 import caryatid.entry.Entry;
 import caryatid.format.EntryJson;
+import caryatid.format.EntryRead;
 import caryatid.remark.Argument;
-import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.io.IOException;
@@ -17,6 +17,7 @@ import java.util.Optional;
 final class RecordReader {
   private final ObjectFiles files;
   private final List<Problem> damage = new ArrayList<>();
+  private final List<Problem> unread = new ArrayList<>();
 
   private RecordReader(ObjectFiles files) {
     this.files = files;
@@ -40,7 +41,7 @@ final class RecordReader {
   private FittingRecord record(ObjectFiles.Vouched head) {
     List<Entry> entries = entries(head);
     int added = damage.isEmpty() ? 0 : newestFirst().stream().findFirst().orElse(0);
-    return new FittingRecord(files, head, entries, damage, added);
+    return new FittingRecord(files, head, entries, damage, unread, added);
   }
 
   /** The record's inventory; where it is hurt, the newest version's own that is whole. */
@@ -87,16 +88,26 @@ final class RecordReader {
       if (!Digests.of(Digests.SHA_512, bytes).equals(digest)) {
         return hurt(path, Damage.CHANGED);
       }
-      Entry entry = EntryJson.read(bytes, named(path));
-      return logical.equals(entry.folder() + "/" + Entry.FILE)
-          ? Optional.of(entry)
-          : hurt(path, Damage.ENTRY);
+      return entry(EntryJson.read(bytes, named(path)), logical, path);
     } catch (IOException e) {
       return hurt(path, Damage.UNREADABLE, Argument.text(Reason.of(e)));
-    } catch (BadInput e) {
-      damage.addAll(e.problems());
+    }
+  }
+
+  /** The bytes are those that were added; what they say may still not be known. */
+  private Optional<Entry> entry(EntryRead read, String logical, String path) {
+    if (read instanceof EntryRead.Newer newer) {
+      unread.add(newer.problem());
       return Optional.empty();
     }
+    if (read instanceof EntryRead.Unreadable unreadable) {
+      unread.addAll(unreadable.problems());
+      return Optional.empty();
+    }
+    Entry entry = ((EntryRead.Done) read).entry();
+    return logical.equals(entry.folder() + "/" + Entry.FILE)
+        ? Optional.of(entry)
+        : hurt(path, Damage.ENTRY);
   }
 
   private Optional<Entry> hurt(String path, Damage what, Argument... arguments) {

@@ -1,10 +1,9 @@
 package caryatid.fitting;
 
 import caryatid.entry.Entry;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Stood;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -89,16 +88,21 @@ public record RecordView(
   }
 
   private static List<OffsetSeries> series(FittingRecord record) {
-    Map<List<String>, List<OffsetSeries.Measured>> measured = new LinkedHashMap<>();
+    Map<OffsetSeries.Key, OffsetSeries> all = new LinkedHashMap<>();
     for (Entry entry : record.valid()) {
-      for (Answers finding : entry.content().rows("findings")) {
-        measured
-            .computeIfAbsent(OffsetSeries.key(finding), k -> new ArrayList<>())
-            .add(OffsetSeries.measured(entry, record.timeOf(entry), finding));
-      }
+      Contents.of(entry, Stood.class).stream()
+          .flatMap(stood -> stood.findings().stream())
+          .forEach(
+              found -> {
+                OffsetSeries one =
+                    new OffsetSeries(
+                        found.plane(),
+                        found.side(),
+                        found.landmark(),
+                        List.of(OffsetSeries.measured(entry, record.timeOf(entry), found)));
+                all.merge(OffsetSeries.Key.of(found), one, OffsetSeries::with);
+              });
     }
-    return measured.entrySet().stream()
-        .map(s -> OffsetSeries.of(s.getKey(), s.getValue()))
-        .toList();
+    return List.copyOf(all.values());
   }
 }

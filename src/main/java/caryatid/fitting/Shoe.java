@@ -1,35 +1,28 @@
 package caryatid.fitting;
 
 import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Footwear;
+import caryatid.entry.Named;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
  * What was last said of a shoe.
  *
  * @param entry the number of the entry that says it
- * @param said its answers
+ * @param said what it says
  */
-record Shoe(int entry, Answers said) {
+record Shoe(int entry, Footwear.Shoe said) {
 
   /** Every shoe of a record once; whoever adds one says nothing of the others. */
   static List<Shoe> all(List<Entry> valid) {
     Map<String, Shoe> latest = new LinkedHashMap<>();
-    valid.stream()
-        .filter(e -> e.kind() == EntryKind.FOOTWEAR)
-        .forEach(
-            e ->
-                e.content()
-                    .rows("shoes")
-                    .forEach(shoe -> latest.put(name(shoe), new Shoe(e.number(), shoe))));
+    for (Entry entry : valid) {
+      Contents.of(entry, Footwear.class).stream()
+          .flatMap(footwear -> footwear.shoes().stream())
+          .forEach(shoe -> latest.put(Named.fold(shoe.shoe()), new Shoe(entry.number(), shoe)));
+    }
     return List.copyOf(latest.values());
-  }
-
-  private static String name(Answers shoe) {
-    return shoe.words("shoe").orElseThrow().strip().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,8 +1,12 @@
 package caryatid.fitting;
 
+import caryatid.entry.BenchAlignment;
+import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Named;
+import caryatid.entry.SettingUnit;
+import caryatid.entry.Stood;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -36,12 +40,13 @@ public record StandChange(
   /**
    * An item that was set anew.
    *
-   * @param item its name
+   * @param item which
    * @param was what it was set to before; empty where that is not in the record
    * @param is what it is set to
    * @param unit of both
    */
-  public record Setting(String item, Optional<BigDecimal> was, BigDecimal is, String unit) {}
+  public record Setting(
+      Named<BenchItem> item, Optional<BigDecimal> was, BigDecimal is, SettingUnit unit) {}
 
   /** Footwear of the earlier and of the later stand. */
   public record Shoe(String was, String is) {}
@@ -57,15 +62,15 @@ public record StandChange(
    */
   static List<StandChange> of(FittingRecord record) {
     List<StandChange> changes = new ArrayList<>();
-    Map<String, Answers> before = Map.of();
-    Map<String, Answers> set = new LinkedHashMap<>();
+    Map<Named.Key, BenchAlignment.Item> before = Map.of();
+    Map<Named.Key, BenchAlignment.Item> set = new LinkedHashMap<>();
     Optional<Entry> earlier = Optional.empty();
     for (Entry entry : record.valid()) {
-      if (entry.kind() == EntryKind.BENCH_ALIGNMENT) {
-        entry.content().rows("items").forEach(row -> set.put(row.words("item").orElseThrow(), row));
+      if (entry.content() instanceof BenchAlignment bench) {
+        bench.items().forEach(row -> set.put(row.item().key(), row));
       } else if (entry.kind() == EntryKind.STAND) {
         if (earlier.isPresent()) {
-          Stood stood = new Stood(earlier.get(), entry, record.timeOf(entry));
+          Pair stood = new Pair(earlier.get(), entry, record.timeOf(entry));
           between(name(changes.size()), stood, before, set).ifPresent(changes::add);
         }
         earlier = Optional.of(entry);
@@ -76,7 +81,7 @@ public record StandChange(
   }
 
   /** A stand, the one before it, and when it was. */
-  private record Stood(Entry one, Entry other, OffsetDateTime at) {}
+  private record Pair(Entry one, Entry other, OffsetDateTime at) {}
 
   /** Whether the later stand comes after another one: by its time, then by its entry. */
   public boolean isAfter(OffsetDateTime time, int entry) {
@@ -93,8 +98,12 @@ public record StandChange(
   }
 
   private static Optional<StandChange> between(
-      String name, Stood stood, Map<String, Answers> was, Map<String, Answers> is) {
+      String name,
+      Pair stood,
+      Map<Named.Key, BenchAlignment.Item> was,
+      Map<Named.Key, BenchAlignment.Item> is) {
     Entry other = stood.other();
+    Optional<Stood> later = Contents.of(other, Stood.class);
     List<Setting> settings =
         is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
     StandChange change =
@@ -105,8 +114,8 @@ public record StandChange(
             stood.at(),
             settings,
             shoe(stood.one(), other),
-            other.content().words("changed"),
-            other.content().words("why"));
+            later.flatMap(Stood::changed),
+            later.flatMap(Stood::why));
     boolean nothing =
         settings.isEmpty()
             && change.shoe.isEmpty()
@@ -115,23 +124,21 @@ public record StandChange(
     return nothing ? Optional.empty() : Optional.of(change);
   }
 
-  private static Optional<Setting> setting(Answers row, Map<String, Answers> was) {
-    String item = row.words("item").orElseThrow();
-    BigDecimal is = row.number("set").orElseThrow();
-    String unit = row.words("unit").orElseThrow();
+  private static Optional<Setting> setting(
+      BenchAlignment.Item row, Map<Named.Key, BenchAlignment.Item> was) {
     Optional<BigDecimal> before =
-        Optional.ofNullable(was.get(item))
-            .filter(b -> b.words("unit").equals(row.words("unit")))
-            .flatMap(b -> b.number("set"));
-    return before.filter(b -> b.compareTo(is) == 0).isPresent()
+        Optional.ofNullable(was.get(row.item().key()))
+            .filter(b -> b.unit() == row.unit())
+            .map(BenchAlignment.Item::set);
+    return before.filter(b -> b.compareTo(row.set()) == 0).isPresent()
         ? Optional.empty()
-        : Optional.of(new Setting(item, before, is, unit));
+        : Optional.of(new Setting(row.item(), before, row.set(), row.unit()));
   }
 
   private static Optional<Shoe> shoe(Entry one, Entry other) {
-    Optional<String> was = one.content().words("footwear");
-    Optional<String> is = other.content().words("footwear");
-    return was.isPresent() && is.isPresent() && !was.equals(is)
+    Optional<String> was = Contents.of(one, Stood.class).flatMap(Stood::footwear);
+    Optional<String> is = Contents.of(other, Stood.class).flatMap(Stood::footwear);
+    return was.isPresent() && is.isPresent() && !was.map(Named::fold).equals(is.map(Named::fold))
         ? Optional.of(new Shoe(was.get(), is.get()))
         : Optional.empty();
   }

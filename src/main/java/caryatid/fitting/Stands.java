@@ -3,16 +3,26 @@ package caryatid.fitting;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.entry.EntryKind;
+import caryatid.entry.KneeLock;
 import caryatid.entry.MassFrom;
+import caryatid.entry.Named;
+import caryatid.entry.Opening;
+import caryatid.entry.Range;
+import caryatid.entry.Stood;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.Field;
+import caryatid.entry.form.Choices;
+import caryatid.entry.form.FormReader;
+import caryatid.format.KnownWords;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
 import caryatid.recording.ForceUnit;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
 import caryatid.sheet.ProstheticSide;
@@ -21,9 +31,8 @@ import caryatid.standing.LineOf;
 import caryatid.uncertainty.Estimate;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -34,8 +43,6 @@ public final class Stands {
 
   private static final double COVERAGE = 0.95;
 
-  private final Map<String, Answers.Value> values = new LinkedHashMap<>();
-
   private Stands() {}
 
   /**
@@ -44,17 +51,12 @@ public final class Stands {
    * @param state the stands of one alignment state and their findings; dated as their sheet is
    * @param by initials of who adds it
    * @param files recordings, description, sheets, result and report
+   * @throws BadInput if a number is one that no entry holds, such as a body mass of 8200 kg
    */
-  public static Addition addition(AlignmentState state, String by, List<Addition.Attached> files) {
-    Stands stands = new Stands();
-    stands.fill(state);
+  public static Addition addition(AlignmentState state, String by, List<Addition.Attached> files)
+      throws BadInput {
     return new Addition(
-        EntryKind.STAND,
-        state.stands().get(0).trial().at(),
-        by,
-        Optional.empty(),
-        new Answers(stands.values),
-        files);
+        state.stands().get(0).trial().at(), by, Optional.empty(), content(state), files);
   }
 
   /**
@@ -63,14 +65,10 @@ public final class Stands {
    * @throws BadInput if the sheet names another wearer, side or level than the record's opening
    */
   public static void requireOwn(FittingRecord record, TrialSheet trial) throws BadInput {
-    Optional<Answers> opening = record.opening();
+    Optional<Opening> opening = record.opening();
     if (opening.isPresent() && !isOf(opening.get(), trial)) {
-      String stood = whose(trial.wearer(), Field.word(trial.side()), Field.word(trial.level()));
-      String kept =
-          whose(
-              opening.get().words("wearer").orElse(""),
-              opening.get().words("side").orElse(""),
-              opening.get().words("level").orElse(""));
+      String stood = whose(trial.wearer(), trial.side(), trial.level());
+      String kept = whose(opening.get().wearer(), opening.get().side(), opening.get().level());
       throw new BadInput(
           Problem.at(
               Place.of(record.code().text()),
@@ -80,60 +78,87 @@ public final class Stands {
     }
   }
 
-  private static boolean isOf(Answers opening, TrialSheet trial) {
-    String side = opening.words("side").orElse("");
-    return opening.words("wearer").filter(trial.wearer()::equals).isPresent()
-        && opening.words("level").filter(Field.word(trial.level())::equals).isPresent()
-        && (side.equals(Field.word(ProstheticSide.BOTH)) || side.equals(Field.word(trial.side())));
+  private static boolean isOf(Opening opening, TrialSheet trial) {
+    return opening.wearer().equals(trial.wearer())
+        && opening.level() == trial.level()
+        && (opening.side() == ProstheticSide.BOTH || opening.side() == trial.side());
   }
 
-  private static String whose(String wearer, String side, String level) {
-    return String.join(", ", wearer, side, level);
+  private static String whose(String wearer, ProstheticSide side, AmputationLevel level) {
+    return String.join(", ", wearer, Choices.PROSTHETIC_SIDE.code(side), Choices.LEVEL.code(level));
   }
 
-  private void fill(AlignmentState state) {
+  private static Stood content(AlignmentState state) throws BadInput {
     TrialSheet trial = state.stands().get(0).trial();
     Notes notes = trial.notes();
-    words("changed", notes.lastChange());
-    words("why", notes.reason());
-    words("footwear", Optional.of(trial.footwear().description()));
-    number("heel-height-mm", trial.footwear().heelHeightMm());
-    words("knee-mode", trial.knee().map(Stands::mode));
-    bodyMass(state);
-    share(state).ifPresent(share -> number("load-share-percent", 100 * share, 1));
-    if (!state.findings().isEmpty()) {
-      values.put(
-          "findings", new Answers.Value.Rows(state.findings().stream().map(Stands::row).toList()));
+    Mass mass = mass(state);
+    BigDecimal heelMm =
+        number("heel-height-mm", trial.footwear().heelHeightMm(), Range.EFFECTIVE_HEEL_MM);
+    Optional<BigDecimal> share = share(state).map(part -> rounded(100 * part, 1));
+    if (share.isPresent()) {
+      require("load-share-percent", share.get(), Range.PERCENT);
     }
-    words("conclusion", notes.conclusion());
-    words("comfort", notes.comfort());
-    words("skin", notes.skin());
-    words("next-step", notes.nextStep());
+    if (mass.kg().isPresent()) {
+      require("body-mass-kg", mass.kg().get(), Range.BODY_MASS_KG);
+    }
+    List<Stood.Found> findings = new ArrayList<>();
+    for (Finding finding : state.findings()) {
+      findings.add(found("findings[" + (findings.size() + 1) + "].", finding));
+    }
+    return new Stood(
+        said(notes.lastChange()),
+        said(notes.reason()),
+        said(Optional.of(trial.footwear().description())),
+        Optional.of(heelMm),
+        trial.knee().map(Stands::mode),
+        mass.kg(),
+        mass.from(),
+        share,
+        findings,
+        said(notes.conclusion()),
+        said(notes.comfort()),
+        said(notes.skin()),
+        said(notes.nextStep()),
+        Optional.empty());
   }
 
-  private static Answers row(Finding finding) {
-    Stands row = new Stands();
-    row.words("plane", Optional.of(Field.word(finding.offset().plane())));
-    row.words("side", Optional.of(Field.word(finding.offset().side())));
-    row.words("landmark", Optional.of(finding.offset().landmark()));
-    row.number("offset-mm", finding.offset().mm().value());
-    row.number("expanded-mm", finding.offset().mm().expanded(COVERAGE));
-    row.number("recommended-mm", finding.target().recommendedMm());
-    row.number("below-mm", finding.target().belowMm());
-    row.number("above-mm", finding.target().aboveMm());
-    row.words("result", Optional.of(Field.word(finding.verdict())));
-    row.words("source", Optional.of(finding.target().source()));
-    row.words("valid-for", finding.target().condition());
-    return new Answers(row.values);
+  private static Stood.Found found(String path, Finding finding) throws BadInput {
+    Offset offset = finding.offset();
+    Target target = finding.target();
+    return new Stood.Found(
+        offset.plane(),
+        offset.side(),
+        offset.landmark(),
+        number(path + "offset-mm", offset.mm().value(), Range.OFFSET_MM),
+        number(path + "expanded-mm", offset.mm().expanded(COVERAGE), Range.HEIGHT_MM),
+        number(path + "recommended-mm", target.recommendedMm(), Range.OFFSET_MM),
+        number(path + "below-mm", target.belowMm(), Range.HEIGHT_MM),
+        number(path + "above-mm", target.aboveMm(), Range.HEIGHT_MM),
+        finding.verdict(),
+        target.source(),
+        said(target.condition()).map(Stands::validFor));
   }
 
-  private static String mode(KneeSetting knee) {
-    String locked = knee.locked() ? "locked" : "not locked";
-    return knee.mode().map(mode -> locked + ", " + mode).orElse(locked);
+  /** Words that say whether a knee is locked are understood in every language. */
+  private static Named<KneeLock> validFor(String words) {
+    Answers.Value.Name name = KnownWords.first().kneeLock(words);
+    return new Named<>(name.code().map(KneeLock.class::cast), name.text());
+  }
+
+  private static Named<KneeLock> mode(KneeSetting knee) {
+    KneeLock lock = knee.locked() ? KneeLock.LOCKED : KneeLock.NOT_LOCKED;
+    return new Named<>(Optional.of(lock), said(knee.mode()).orElse(""));
+  }
+
+  /** A body mass and where it comes from; both or none. */
+  private record Mass(Optional<BigDecimal> kg, Optional<MassFrom> from) {
+    static Mass of(double kg, MassFrom from) {
+      return new Mass(Optional.of(rounded(kg, 1)), Optional.of(from));
+    }
   }
 
   /** What the plates measured where they carried the whole body, else what the sheet says. */
-  private void bodyMass(AlignmentState state) {
+  private static Mass mass(AlignmentState state) {
     var measured =
         state.stands().stream()
             .flatMap(s -> s.standing().load(LineOf.WHOLE_BODY).stream())
@@ -142,15 +167,11 @@ public final class Stands {
             .average();
     OptionalDouble written = state.stands().get(0).trial().bodyMassKg();
     if (measured.isPresent()) {
-      mass(measured.getAsDouble() / ForceUnit.STANDARD_GRAVITY, MassFrom.PLATE);
-    } else if (written.isPresent()) {
-      mass(written.getAsDouble(), MassFrom.SHEET);
+      return Mass.of(measured.getAsDouble() / ForceUnit.STANDARD_GRAVITY, MassFrom.PLATE);
     }
-  }
-
-  private void mass(double kg, MassFrom from) {
-    number("body-mass-kg", kg, 1);
-    words("body-mass-from", Optional.of(Field.word(from)));
+    return written.isPresent()
+        ? Mass.of(written.getAsDouble(), MassFrom.SHEET)
+        : new Mass(Optional.empty(), Optional.empty());
   }
 
   /** The mean share of the prosthetic side, where there is one such side. */
@@ -169,17 +190,24 @@ public final class Stands {
         .findFirst();
   }
 
-  private void words(String key, Optional<String> text) {
-    text.filter(t -> !t.isBlank()).ifPresent(t -> values.put(key, new Answers.Value.Words(t)));
+  private static Optional<String> said(Optional<String> text) {
+    return text.filter(t -> !t.isBlank());
   }
 
-  private void number(String key, double value) {
-    number(key, value, DECIMALS);
+  private static BigDecimal number(String key, double value, Range range) throws BadInput {
+    BigDecimal number = rounded(value, DECIMALS);
+    require(key, number, range);
+    return number;
+  }
+
+  private static void require(String key, BigDecimal number, Range range) throws BadInput {
+    if (!range.holds(number.doubleValue())) {
+      throw new BadInput(FormReader.outside(Place.of(EntryKind.STAND.key()), key, number, range));
+    }
   }
 
   /** Digits that say nothing are left out; the result beside the entry has them all. */
-  private void number(String key, double value, int decimals) {
-    BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
-    values.put(key, new Answers.Value.Amount(rounded.stripTrailingZeros()));
+  private static BigDecimal rounded(double value, int decimals) {
+    return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
   }
 }

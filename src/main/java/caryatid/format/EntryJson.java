@@ -3,8 +3,9 @@ package caryatid.format;
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.Field;
+import caryatid.entry.form.Choices;
 import caryatid.entry.form.FormFault;
+import caryatid.entry.form.FormReader;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -39,7 +40,7 @@ public final class EntryJson {
   public static byte[] kept(Entry entry) throws BadInput {
     byte[] bytes = write(entry);
     try {
-      read(bytes, entry.kind().key());
+      own(bytes, entry.kind().key());
     } catch (BadInput e) {
       Place place = Place.of(entry.kind().key());
       throw new BadInput(
@@ -64,7 +65,7 @@ public final class EntryJson {
       json.writeStringField("as-of", Envelope.TIME.format(asOf.get()));
     }
     json.writeFieldName("content");
-    group(json, entry.content());
+    group(json, EntryWriting.content(entry));
     if (!entry.files().isEmpty()) {
       files(json, entry);
     }
@@ -76,7 +77,7 @@ public final class EntryJson {
     for (KeptFile file : entry.files()) {
       json.writeStartObject();
       json.writeStringField("name", file.name());
-      json.writeStringField("is", Field.word(file.is()));
+      json.writeStringField("is", Choices.ROLE.code(file.is()));
       json.writeStringField("original", file.original());
       json.writeEndObject();
     }
@@ -93,7 +94,9 @@ public final class EntryJson {
   }
 
   private static void value(JsonGenerator json, Answers.Value value) throws IOException {
-    if (value instanceof Answers.Value.Words words) {
+    if (value instanceof Answers.Value.Name name) {
+      name(json, name);
+    } else if (value instanceof Answers.Value.Words words) {
       json.writeString(words.text());
     } else if (value instanceof Answers.Value.Amount amount) {
       json.writeNumber(amount.number().toPlainString());
@@ -108,14 +111,46 @@ public final class EntryJson {
     }
   }
 
+  private static void name(JsonGenerator json, Answers.Value.Name name) throws IOException {
+    json.writeStartObject();
+    if (name.code().isPresent()) {
+      json.writeStringField(FormReader.CODE, name.code().get().code());
+    }
+    if (!name.text().isBlank()) {
+      json.writeStringField(FormReader.TEXT, name.text());
+    }
+    json.writeEndObject();
+  }
+
   /**
-   * Reads an entry.
+   * Reads an entry of any version.
    *
    * @param name the file, for problems
-   * @throws BadInput if it is no entry of this program, with everything that is wrong
    */
-  public static Entry read(byte[] bytes, String name) throws BadInput {
-    Given given = parse(bytes, name);
+  public static EntryRead read(byte[] bytes, String name) {
+    try {
+      Given given = parse(bytes, name);
+      Optional<String> newer =
+          given instanceof Given.Group group ? Envelope.newer(group) : Optional.empty();
+      return newer.isPresent()
+          ? new EntryRead.Newer(
+              Problem.at(Place.of(name), FormFault.NEWER_FORM, Argument.text(newer.get())))
+          : new EntryRead.Done(entry(given));
+    } catch (BadInput e) {
+      return new EntryRead.Unreadable(e.problems());
+    }
+  }
+
+  /**
+   * Reads an entry that this program wrote.
+   *
+   * @throws BadInput if it cannot be read, with everything that is wrong
+   */
+  public static Entry own(byte[] bytes, String name) throws BadInput {
+    return entry(parse(bytes, name));
+  }
+
+  private static Entry entry(Given given) throws BadInput {
     if (!(given instanceof Given.Group group)
         || !(group.members().get("content") instanceof Given.Group content)) {
       throw new BadInput(Problem.at(given.place(), FormFault.NOT_AN_ENTRY));

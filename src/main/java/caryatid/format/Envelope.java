@@ -4,10 +4,14 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.Choices;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.FormFault;
 import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Notation;
+import caryatid.entry.form.Typed;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -24,19 +28,23 @@ import java.util.Optional;
 public final class Envelope {
   static final String VERSION = "fitting-entry";
 
-  /** The version of the form this program writes. */
-  static final int CURRENT = 1;
+  /** The version whose names are words. */
+  static final int FIRST = 1;
+
+  /** The newest version this program reads. */
+  static final int NEWEST = 2;
+
+  /** The version this program writes. */
+  static final int CURRENT = FIRST;
 
   /** Date, time and offset from UTC (RFC 3339). */
   static final DateTimeFormatter TIME = DateTimeFormatter.ISO_OFFSET_DATE_TIME;
 
   static final Form FORM =
       Form.of(
-          Field.whole(VERSION, 1, Integer.MAX_VALUE).needed(),
+          Field.whole(VERSION, 1, NEWEST).needed(),
           Field.whole("number", 1, 1_000_000).needed(),
-          Field.choice(
-                  "kind",
-                  Arrays.stream(EntryKind.values()).map(EntryKind::key).toArray(String[]::new))
+          Field.choice("kind", Arrays.stream(EntryKind.values()).map(EntryKind::key).toList())
               .needed(),
           Field.words("at").needed(),
           Field.words("by").needed(),
@@ -46,29 +54,49 @@ public final class Envelope {
           Field.rows(
               "files",
               Field.words("name").needed(),
-              Field.choice("is", KeptFile.Role.values()).needed(),
+              Field.choice("is", Choices.ROLE.codes()).needed(),
               Field.words("original").needed()));
 
   private Envelope() {}
 
   static Entry open(Given.Group envelope, Given.Group content) throws BadInput {
     Place place = envelope.place();
-    if (envelope.members().get(VERSION) instanceof Given.Single version
-        && version.text().matches("[2-9]|[1-9]\\d{1,8}")) {
-      throw new BadInput(Problem.at(place, FormFault.NEWER_FORM, Argument.text(version.text())));
-    }
-    Answers answers = FormReader.read(FORM, envelope);
+    Answers answers = FormReader.read(FORM, envelope, Notation.CODES);
     EntryKind kind = EntryKind.of(answers.words("kind").orElseThrow()).orElseThrow();
-    Answers said = FormReader.read(kind.form(), content);
+    int version = answers.number(VERSION).orElseThrow().intValueExact();
+    Answers said =
+        version == FIRST
+            ? first(kind, content)
+            : FormReader.read(Forms.of(kind), content, Notation.CODES);
     OffsetDateTime at = time("at", answers, place).orElseThrow();
     Optional<Entry.Correction> corrects = correction(answers, place);
     List<KeptFile> files = files(answers, place);
     try {
       int number = answers.number("number").orElseThrow().intValueExact();
-      return new Entry(number, kind, at, answers.words("by").orElseThrow(), corrects, said, files);
+      return new Entry(
+          number,
+          at,
+          answers.words("by").orElseThrow(),
+          corrects,
+          Typed.content(kind, said),
+          files);
     } catch (IllegalArgumentException e) {
       throw new BadInput(Problem.at(place, FormFault.NOT_AN_ENTRY, Argument.text(e.getMessage())));
     }
+  }
+
+  /** Names are words there, in any of four languages. */
+  private static Answers first(EntryKind kind, Given.Group content) throws BadInput {
+    Form form = Forms.of(kind);
+    return KnownWords.first().understood(form, FormReader.read(form, content, Notation.WORDS));
+  }
+
+  /** The version of an entry, where it says one that is newer than all that can be read. */
+  static Optional<String> newer(Given.Group envelope) {
+    return Optional.ofNullable(envelope.members().get(VERSION))
+        .filter(Given.Single.class::isInstance)
+        .map(version -> ((Given.Single) version).text())
+        .filter(text -> text.matches("[1-9]\\d{0,8}") && Integer.parseInt(text) > NEWEST);
   }
 
   private static Optional<OffsetDateTime> time(String key, Answers answers, Place place)
@@ -112,11 +140,7 @@ public final class Envelope {
   }
 
   private static KeptFile file(Answers file) {
-    KeptFile.Role is =
-        Arrays.stream(KeptFile.Role.values())
-            .filter(r -> Field.word(r).equals(file.words("is").orElseThrow()))
-            .findFirst()
-            .orElseThrow();
+    KeptFile.Role is = Choices.ROLE.constant(file.words("is").orElseThrow()).orElseThrow();
     return new KeptFile(file.words("name").orElseThrow(), is, file.words("original").orElseThrow());
   }
 }

@@ -36,6 +36,18 @@ public interface NamedBytes {
     }
   }
 
+  /**
+   * The first bytes.
+   *
+   * @param most how many at most
+   * @throws IOException if they cannot be read
+   */
+  default byte[] readAtMost(int most) throws IOException {
+    try (InputStream in = open()) {
+      return in.readNBytes(most);
+    }
+  }
+
   /** Why the input cannot be used after reading it failed. */
   default BadInput unreadable(IOException failure) {
     Argument reason = Argument.text(String.valueOf(failure.getMessage()));

@@ -1,25 +1,21 @@
 package caryatid.report;
 
-import caryatid.entry.BenchItem;
+import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
-import caryatid.entry.form.Answers;
 import caryatid.fitting.SettingNow;
 import caryatid.remark.Argument;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** To what each item of the alignment is set now, against what was recommended for it. */
 final class BenchNow {
-  private static final List<String> LANGUAGES = List.of("en", "de", "fr", "es");
-
   private final List<SettingNow> settings;
   private final Wording wording;
 
@@ -27,17 +23,8 @@ final class BenchNow {
    * @param valid the entries that no other takes the place of, in order of time
    */
   BenchNow(List<Entry> valid, Wording wording) {
-    this.settings = SettingNow.of(valid, heelHeight(wording));
+    this.settings = SettingNow.of(valid);
     this.wording = wording;
-  }
-
-  /** An item keeps the words of whoever noted it, in whatever language. */
-  private static List<String> heelHeight(Wording wording) {
-    return Stream.concat(
-            Stream.of(wording), LANGUAGES.stream().map(Locale::forLanguageTag).map(Wording::in))
-        .map(w -> w.word(BenchItem.HEEL_HEIGHT))
-        .distinct()
-        .toList();
   }
 
   /** The table, and what must be said with it; empty where nothing was set. */
@@ -68,29 +55,30 @@ final class BenchNow {
   }
 
   private List<String> row(SettingNow setting) {
-    Answers row = setting.row();
+    BenchAlignment.Item row = setting.row();
     return List.of(
-        setting.item(),
-        amount(row, "set").orElseThrow(),
-        amount(row, "recommended").orElse("–"),
+        item(setting),
+        amount(row.set(), row),
+        row.recommended().map(number -> amount(number, row)).orElse("–"),
         differs(row),
-        row.words("source").orElse("–"),
+        row.source().orElse("–"),
         Integer.toString(setting.entry()));
   }
 
   /** By how much it is set otherwise than recommended, with its sign; empty where it is not. */
-  private String differs(Answers row) {
-    Optional<BigDecimal> recommended = row.number("recommended");
-    BigDecimal by = row.number("set").orElseThrow().subtract(recommended.orElse(BigDecimal.ZERO));
+  private String differs(BenchAlignment.Item row) {
+    Optional<BigDecimal> recommended = row.recommended();
+    BigDecimal by = row.set().subtract(recommended.orElse(BigDecimal.ZERO));
     String sign = by.signum() > 0 ? "+" : "";
-    return recommended.isEmpty() || by.signum() == 0
-        ? ""
-        : sign + wording.exact(by) + " " + row.words("unit").orElseThrow();
+    return recommended.isEmpty() || by.signum() == 0 ? "" : sign + amount(by, row);
   }
 
-  private Optional<String> amount(Answers row, String key) {
-    String unit = row.words("unit").orElseThrow();
-    return row.number(key).map(number -> wording.exact(number) + " " + unit);
+  private String item(SettingNow setting) {
+    return new EntryWords(wording).name("item", setting.item());
+  }
+
+  private String amount(BigDecimal number, BenchAlignment.Item row) {
+    return wording.exact(number) + " " + row.unit().code();
   }
 
   /** What the wearer set may have changed an angle that the bench alignment set before. */
@@ -102,7 +90,7 @@ final class BenchNow {
                 new Prose(
                     wording.fill(
                         "FittingReport.SET_BY_WEARER",
-                        Argument.text(setting.item()),
+                        Argument.text(item(setting)),
                         Argument.count(setting.entry()),
                         Argument.text(what)),
                     false));

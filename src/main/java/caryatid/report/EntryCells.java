@@ -1,6 +1,8 @@
 package caryatid.report;
 
+import caryatid.entry.Content;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.Untyped;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -22,11 +24,12 @@ final class EntryCells {
   private EntryCells() {}
 
   /** Single values in one line, each row in a line of its own; findings are drawn. */
-  static List<String> lines(Answers content, Wording wording) {
+  static List<String> lines(Content content, Wording wording) {
+    Answers answers = Untyped.answers(content);
     EntryWords words = new EntryWords(wording);
-    Map<String, Answers.Value> single = new LinkedHashMap<>(content.values());
+    Map<String, Answers.Value> single = new LinkedHashMap<>(answers.values());
     single.values().removeIf(Answers.Value.Rows.class::isInstance);
-    Map<String, Answers.Value> rows = new LinkedHashMap<>(content.values());
+    Map<String, Answers.Value> rows = new LinkedHashMap<>(answers.values());
     rows.keySet().removeAll(single.keySet());
     List<String> said = new ArrayList<>(words.lines(new Answers(rows), "findings"));
     if (!single.isEmpty()) {

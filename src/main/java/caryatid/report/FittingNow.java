@@ -1,8 +1,11 @@
 package caryatid.report;
 
+import caryatid.entry.Accepted;
+import caryatid.entry.Content;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.entry.form.Untyped;
+import caryatid.fitting.Contents;
 import caryatid.fitting.RecordView;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -103,11 +106,13 @@ final class FittingNow {
     List<Fact> facts = new ArrayList<>();
     EntryWords words = new EntryWords(wording);
     Entry first = first();
-    valid.stream()
-        .filter(e -> e.kind() == EntryKind.OPENING)
-        .findFirst()
-        .orElse(first)
-        .content()
+    Content opening =
+        valid.stream()
+            .filter(e -> e.kind() == EntryKind.OPENING)
+            .findFirst()
+            .orElse(first)
+            .content();
+    Untyped.answers(opening)
         .values()
         .forEach(
             (key, value) ->
@@ -136,16 +141,18 @@ final class FittingNow {
 
   private List<Point> accepted() {
     return valid.stream()
-        .filter(e -> e.kind() == EntryKind.ACCEPTED)
-        .map(e -> new Point("", accepted(e.content(), e)))
+        .flatMap(
+            e ->
+                Contents.of(e, Accepted.class).stream()
+                    .map(accepted -> new Point("", accepted(accepted, e))))
         .toList();
   }
 
-  private String accepted(Answers content, Entry entry) {
+  private String accepted(Accepted accepted, Entry entry) {
     return wording.fill(
         "FittingReport.ACCEPTED_BECAUSE",
-        Argument.text(content.words("what").orElseThrow()),
-        Argument.text(content.words("why").orElseThrow()),
+        Argument.text(accepted.what()),
+        Argument.text(accepted.why()),
         Argument.count(entry.number()),
         Argument.text(entry.by()));
   }

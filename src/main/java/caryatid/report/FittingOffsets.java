@@ -10,6 +10,7 @@ import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -85,7 +86,8 @@ final class FittingOffsets {
     List<String> parts = new ArrayList<>();
     for (StandChange.Setting setting : change.settings()) {
       String was = setting.was().map(this::number).orElse("?");
-      parts.add(setting.item() + ": " + was + " → " + number(setting.is()) + " " + setting.unit());
+      String item = new EntryWords(wording).name("item", setting.item());
+      parts.add(item + ": " + was + " → " + number(setting.is()) + " " + setting.unit().code());
     }
     change
         .shoe()

@@ -6,6 +6,8 @@ import caryatid.chart.SideBySide;
 import caryatid.chart.SmallLeg;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.Stood;
+import caryatid.fitting.Contents;
 import caryatid.fitting.RecordView.Line;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
@@ -96,7 +98,9 @@ final class FittingTimeline {
             "FittingReport.SMALL_TITLE",
             Argument.count(entry.number()),
             Argument.text(When.time(entry)));
-    String under = superseded(line).orElse(entry.content().words("footwear").orElse(""));
+    String under =
+        superseded(line)
+            .orElse(Contents.of(entry, Stood.class).flatMap(Stood::footwear).orElse(""));
     return new SmallLeg.Titled(
         side.name().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
         sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,

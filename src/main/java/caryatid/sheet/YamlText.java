@@ -7,7 +7,6 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Topic;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -45,8 +44,8 @@ final class YamlText {
 
   private static byte[] bytes(NamedBytes yaml) throws BadInput {
     byte[] bytes;
-    try (InputStream in = yaml.open()) {
-      bytes = in.readNBytes(MOST_BYTES + 1);
+    try {
+      bytes = yaml.readAtMost(MOST_BYTES + 1);
     } catch (IOException e) {
       throw bad(Place.of(yaml.name()), Writing.UNREADABLE);
     }

@@ -2,7 +2,7 @@ package caryatid.usecase;
 
 import caryatid.remark.Topic;
 
-/** Why a file cannot be read or written. */
+/** Why a file or folder cannot be used. */
 enum FileProblem implements Topic {
   NO_SUCH_FILE("Cli.NO_SUCH_FILE"),
   IS_A_FOLDER("Cli.IS_A_FOLDER"),
@@ -11,7 +11,9 @@ enum FileProblem implements Topic {
   OUTPUT_EXISTS("Cli.OUTPUT_EXISTS"),
   /** Arguments: the reason, in the system's words. */
   CANNOT_WRITE("Cli.CANNOT_WRITE"),
-  NOT_A_FOLDER("Cli.NOT_A_FOLDER");
+  NOT_A_FOLDER("Cli.NOT_A_FOLDER"),
+  /** A folder that lies in the one that is meant. */
+  STORAGE_ROOT("Cli.STORAGE_ROOT");
 
   private final String code;
 

@@ -4,8 +4,9 @@ import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.Stands;
-import caryatid.format.ResultJson;
 import caryatid.recording.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.format.ResultJson;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,8 +19,10 @@ public final class RecordedStand {
    *
    * @param report the report (PDF)
    * @param by initials of who adds it
+   * @throws BadInput if a number is one that no entry holds
    */
-  public static Addition of(Inputs inputs, Check.Checked checked, byte[] report, String by) {
+  public static Addition of(Inputs inputs, Check.Checked checked, byte[] report, String by)
+      throws BadInput {
     List<Attached> files = new ArrayList<>();
     inputs.recordings().forEach(r -> files.add(new Attached(Role.RECORDING, r)));
     inputs.description().ifPresent(d -> files.add(new Attached(Role.DESCRIPTION, d)));

@@ -1,11 +1,16 @@
 package caryatid.wording;
 
+import caryatid.entry.Content;
 import caryatid.entry.EntryKind;
+import caryatid.entry.Named;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Untyped;
 import caryatid.remark.Argument;
+import caryatid.remark.Coded;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -31,9 +36,14 @@ public final class EntryWords {
   /** Fields with words of the program's own vocabulary. */
   private static final Set<String> CHOICES =
       Arrays.stream(EntryKind.values())
-          .flatMap(kind -> choices(kind.form()))
+          .flatMap(kind -> choices(Forms.of(kind)))
           .filter(key -> !key.equals(UNIT))
           .collect(Collectors.toSet());
+
+  /** The field in which a deviation's code stands for what it usually points to. */
+  private static final String POINTS_TO = "points-to";
+
+  private static final String USUALLY = ".POINTS_TO";
 
   private final Wording wording;
 
@@ -83,8 +93,34 @@ public final class EntryWords {
     if (value instanceof Answers.Value.YesNo yesNo) {
       return wording.word(yesNo.yes() ? "Answer.yes" : "Answer.no");
     }
+    if (value instanceof Answers.Value.Name name) {
+      return name(key, name.code(), name.text());
+    }
     String text = ((Answers.Value.Words) value).text();
     return CHOICES.contains(key) ? wording.word("Choice." + text.replace(' ', '-')) : text;
+  }
+
+  /** A name: its term in the reader's language, then what a person said as it was said. */
+  public String name(String key, Named<?> name) {
+    return name(key, name.code(), name.text());
+  }
+
+  private String name(String key, Optional<? extends Coded> code, String text) {
+    return Stream.concat(
+            code
+                .map(term -> wording.word(term.code() + (key.equals(POINTS_TO) ? USUALLY : "")))
+                .stream(),
+            Stream.of(text).filter(t -> !t.isBlank()))
+        .collect(Collectors.joining(", "));
+  }
+
+  /**
+   * Everything that an entry says, a line each.
+   *
+   * @param leftOut keys that are not told
+   */
+  public List<String> lines(Content content, String... leftOut) {
+    return lines(Untyped.answers(content), leftOut);
   }
 
   /**

@@ -11,6 +11,7 @@ import caryatid.loadline.PastLandmarks;
 import caryatid.loadline.Target;
 import caryatid.recording.Provenance;
 import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Footwear;
 import caryatid.sheet.Hands;
@@ -67,6 +68,51 @@ final class Stands {
         s.placements(),
         Map.of(Side.RIGHT, Estimate.exact(share)),
         s.remarks());
+  }
+
+  /** The same stand, its sheet asking for another rule. */
+  static Stand ruled(Stand s, DecisionRule rule) {
+    TrialSheet t = s.trial();
+    TrialSheet ruled =
+        new TrialSheet(
+            t.wearer(),
+            t.at(),
+            t.side(),
+            t.level(),
+            t.bodyMassKg(),
+            t.stance(),
+            t.otherFoot(),
+            t.hands(),
+            t.knee(),
+            t.footwear(),
+            t.stanceWidthMm(),
+            t.toeOutRad(),
+            t.minutesWalked(),
+            t.components(),
+            t.landmarks(),
+            t.targets(),
+            t.doubts(),
+            rule,
+            t.notes());
+    return with(s, ruled, s.remarks());
+  }
+
+  /** The same stand with these remarks alone. */
+  static Stand remarking(Stand s, Remark... remarks) {
+    return with(s, s.trial(), List.of(remarks));
+  }
+
+  private static Stand with(Stand s, TrialSheet trial, List<Remark> remarks) {
+    return new Stand(
+        s.recording(),
+        s.sheet(),
+        s.description(),
+        trial,
+        s.landmarks(),
+        s.standing(),
+        s.offsets(),
+        s.moments(),
+        remarks);
   }
 
   private static TrialSheet trial(Circumstances how, Target... targets) {

@@ -2,13 +2,19 @@ package caryatid.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.remark.Place;
+import caryatid.usecase.Offers;
 import caryatid.entry.EntryKind;
+import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Notation;
 import caryatid.remark.BadInput;
+import caryatid.remark.Coded;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Given;
 import caryatid.wording.EntryWords;
@@ -19,9 +25,11 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class QuestionsTest {
+  private static final Place PLACE = Place.of("test");
   private static final Wording WORDING = Wording.in(Locale.ENGLISH);
   private final StringWriter asked = new StringWriter();
 
@@ -38,7 +46,7 @@ class QuestionsTest {
 
   @Test
   void ofWhatWasGivenOnlyWhatIsMissingIsAskedFor() throws BadInput {
-    Given what = new Given.Single("toe-out", Given.Kind.ANY, Assignments.PLACE);
+    Given what = new Given.Single("toe-out", Given.Kind.ANY, PLACE);
     Answers answers = ask(EntryKind.ACCEPTED, Map.of("what", what), false, "walks straight\n");
     assertThat(answers.words("why")).contains("walks straight");
     assertThat(asked.toString()).isEqualTo("why: ");
@@ -62,32 +70,26 @@ class QuestionsTest {
     assertThat(asked.toString())
         .startsWith("  1  foot slap\n  2  foot turns outward at initial contact\n");
     Answers first = answers.rows("observations").get(0);
-    assertThat(first.words("deviation")).contains("foot turns outward at initial contact");
+    WalkingDeviation rotation = WalkingDeviation.FOOT_ROTATION;
+    assertThat(first.name("deviation")).contains(term(rotation));
     assertThat(first.words("plane")).contains("transverse");
     assertThat(first.words("phase")).contains("early stance");
     assertThat(first.words("severity")).contains("slight");
-    assertThat(first.words("points-to")).contains("heel too stiff; socket loose");
-    assertThat(first.words("source").orElseThrow()).startsWith("Berger");
-    assertThat(answers.rows("observations").get(1).words("deviation")).contains("limps");
+    assertThat(first.name("points-to")).contains(term(rotation));
+    assertThat(first.name("source")).contains(term(WalkingDeviation.Source.BERGER));
+    assertThat(answers.rows("observations").get(1).name("deviation"))
+        .contains(new Answers.Value.Name(Optional.empty(), "limps"));
     assertThat(answers.number("comfort")).contains(java.math.BigDecimal.valueOf(8));
   }
 
-  @Test
-  void theItemsOfTheBenchAreOfferedByLevel() {
-    Offers below = Offers.of(EntryKind.BENCH_ALIGNMENT, AmputationLevel.TRANSTIBIAL, WORDING);
-    Offers above = Offers.of(EntryKind.BENCH_ALIGNMENT, AmputationLevel.TRANSFEMORAL, WORDING);
-    assertThat(below.named("knee axis height")).isEmpty();
-    assertThat(above.named("knee axis height"))
-        .contains(Map.of("item", "knee axis height", "unit", "mm"));
-    assertThat(below.named("1")).contains(Map.of("item", "socket flexion", "unit", "deg"));
-    assertThat(Offers.of(EntryKind.LENGTH, AmputationLevel.TRANSTIBIAL, WORDING))
-        .isEqualTo(Offers.NONE);
+  private static Answers.Value.Name term(Coded term) {
+    return new Answers.Value.Name(Optional.of(term), "");
   }
 
   @Test
   void everyFieldOfEveryFormHasAName() {
     for (EntryKind kind : EntryKind.values()) {
-      named(kind.form());
+      named(Forms.of(kind));
       assertThat(WORDING.word(kind)).isNotBlank();
     }
   }
@@ -103,7 +105,7 @@ class QuestionsTest {
 
   private Answers ask(EntryKind kind, Map<String, Given> given, boolean all, String typed)
       throws BadInput {
-    return ask(kind, given, all, typed, Offers.NONE);
+    return ask(kind, given, all, typed, Offers.none(WORDING));
   }
 
   private Answers ask(
@@ -112,7 +114,8 @@ class QuestionsTest {
     Questions questions =
         new Questions(new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
-        kind.form(),
-        questions.complete(kind.form(), new Given.Group(given, Assignments.PLACE), all, offers));
+        Forms.of(kind),
+        questions.complete(Forms.of(kind), new Given.Group(given, PLACE), all, offers),
+        Notation.INPUT);
   }
 }

@@ -90,8 +90,7 @@ public final class DemoRecord {
         new Addition.Attached(
             KeptFile.Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(found)));
     Addition made = Stands.addition(state, "AB", List.of(result));
-    store.add(
-        CODE, new Addition(made.kind(), at, "AB", Optional.empty(), made.content(), made.files()));
+    store.add(CODE, new Addition(at, "AB", Optional.empty(), made.content(), made.files()));
     return this;
   }
 
@@ -112,7 +111,7 @@ public final class DemoRecord {
 
   private Addition addition(EntryKind kind, Answers content, Optional<Entry.Correction> corrects) {
     at = at.plusMinutes(10);
-    return new Addition(kind, at, "AB", corrects, content, List.of());
+    return new Addition(kind, at, "AB", corrects, Filled.of(kind, content), List.of());
   }
 
   public static Answers rows(String key, Answers... rows) {

@@ -92,7 +92,11 @@ class AnonymityTest {
             Invented.AT,
             "AB",
             Optional.of(new Entry.Correction(2, "Mr X said so")),
-            answers("shoes", answers("shoe", "Frau Weber's boot"), "note", "born 1961"),
+            answers(
+                "shoes",
+                answers("shoe", "Frau Weber's boot", "heel-height-mm", 20),
+                "note",
+                "born 1961"),
             List.of(attached(KeptFile.Role.OTHER, "1961-03-12/scan 12.03.1961.txt", "x")));
     assertThatThrownBy(addition::anonymous)
         .isInstanceOfSatisfying(

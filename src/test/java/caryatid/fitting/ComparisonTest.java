@@ -4,6 +4,7 @@ import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.Filled;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
@@ -39,7 +40,15 @@ class ComparisonTest {
 
   private static Comparison.Difference set(int before, int after) {
     return new Comparison.Difference(
-        EntryKind.BENCH_ALIGNMENT, "socket flexion", "set", "deg", amount(before), amount(after));
+        EntryKind.BENCH_ALIGNMENT,
+        Optional.of(
+            new Comparison.Row(
+                Filled.row(EntryKind.BENCH_ALIGNMENT, "items", answers("item", "socket flexion")),
+                1)),
+        "set",
+        Optional.of("deg"),
+        amount(before),
+        amount(after));
   }
 
   private static Optional<Answers.Value> amount(int number) {
@@ -49,7 +58,12 @@ class ComparisonTest {
   private static Addition bench(int degrees, Optional<Entry.Correction> corrects) {
     Answers item = answers("item", "socket flexion", "set", degrees, "unit", "deg");
     return new Addition(
-        EntryKind.BENCH_ALIGNMENT, Invented.AT, "AB", corrects, answers("items", item), List.of());
+        EntryKind.BENCH_ALIGNMENT,
+        Invented.AT,
+        "AB",
+        corrects,
+        Filled.of(EntryKind.BENCH_ALIGNMENT, answers("items", item)),
+        List.of());
   }
 
   @Test
@@ -78,7 +92,8 @@ class ComparisonTest {
     assertThat(Comparison.of(store.read(CODE), 2, 3).differences())
         .containsExactly(
             walking("", "observations", "", "drop-off"),
-            walking("drop-off (2)", "severity", "", "slight"));
+            walking(
+                Optional.of(new Comparison.Row(about("drop-off"), 2)), "severity", "", "slight"));
   }
 
   @Test
@@ -89,8 +104,12 @@ class ComparisonTest {
     Answers other = answers("item", "foot rotation", "set", 7, "unit", "deg");
     store.add(CODE, Invented.addition(EntryKind.BENCH_ALIGNMENT, answers("items", other)));
     assertThat(Comparison.of(store.read(CODE), 2, 3).differences())
-        .extracting(d -> d.row() + d.field())
+        .extracting(d -> d.row().map(r -> text(r.about().name("item"))).orElse("") + d.field())
         .containsExactly("items", "foot rotationset", "foot rotationunit");
+  }
+
+  private static String text(Optional<Answers.Value.Name> name) {
+    return name.map(Answers.Value.Name::text).orElse("");
   }
 
   private static Addition walking(Answers... rows) {
@@ -101,11 +120,27 @@ class ComparisonTest {
 
   private static Comparison.Difference walking(
       String row, String field, String before, String after) {
-    return new Comparison.Difference(
-        EntryKind.WALKING, row, field, "", words(before), words(after));
+    Optional<Comparison.Row> named =
+        row.isEmpty() ? Optional.empty() : Optional.of(new Comparison.Row(about(row), 1));
+    return walking(named, field, before, after);
   }
 
-  private static Optional<Answers.Value> words(String text) {
-    return text.isEmpty() ? Optional.empty() : Optional.of(new Answers.Value.Words(text));
+  private static Comparison.Difference walking(
+      Optional<Comparison.Row> row, String field, String before, String after) {
+    boolean rows = field.equals("observations");
+    return new Comparison.Difference(
+        EntryKind.WALKING, row, field, Optional.empty(), value(rows, before), value(rows, after));
+  }
+
+  private static Answers about(String deviation) {
+    return Filled.row(EntryKind.WALKING, "observations", answers("deviation", deviation));
+  }
+
+  private static Optional<Answers.Value> value(boolean row, String text) {
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        row ? new Answers.Value.Rows(List.of(about(text))) : new Answers.Value.Words(text));
   }
 }

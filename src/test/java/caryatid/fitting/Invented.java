@@ -1,5 +1,6 @@
 package caryatid.fitting;
 
+import caryatid.demo.Filled;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
@@ -60,7 +61,7 @@ final class Invented {
   }
 
   static Addition addition(EntryKind kind, Answers content) {
-    return new Addition(kind, AT, "AB", Optional.empty(), content, List.of());
+    return new Addition(kind, AT, "AB", Optional.empty(), Filled.of(kind, content), List.of());
   }
 
   /** What a stand found at the knee centre: inside, too close to call. */

@@ -4,11 +4,13 @@ import static caryatid.fitting.Invented.CODE;
 import static caryatid.fitting.Invented.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.Filled;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -137,12 +139,12 @@ class LatestTest {
   }
 
   private List<String> settings() throws BadInput, StoreFailure {
-    return SettingNow.of(store.read(CODE).valid(), List.of("heel height")).stream()
+    return SettingNow.of(store.read(CODE).valid()).stream()
         .map(
             s ->
-                s.item()
+                new EntryWords(Wording.in(Locale.ENGLISH)).name("item", s.item())
                     + " "
-                    + s.row().number("set").orElseThrow().toPlainString()
+                    + s.row().set().toPlainString()
                     + " ("
                     + s.entry()
                     + ")")
@@ -181,7 +183,7 @@ class LatestTest {
             at(time),
             "AB",
             Optional.of(correction),
-            Invented.found(mm),
+            Filled.of(EntryKind.STAND, Invented.found(mm)),
             List.of()));
   }
 
@@ -192,7 +194,8 @@ class LatestTest {
 
   private Entry add(EntryKind kind, String time, Answers content) throws BadInput, StoreFailure {
     return store.add(
-        CODE, new Addition(kind, at(time), "AB", Optional.empty(), content, List.of()));
+        CODE,
+        new Addition(kind, at(time), "AB", Optional.empty(), Filled.of(kind, content), List.of()));
   }
 
   private static OffsetDateTime at(String time) {

@@ -106,21 +106,25 @@ class MakersLimitsTest {
     List<Entry> entries = new ArrayList<>();
     for (Addition a : additions) {
       entries.add(
-          new Entry(
-              entries.size() + 1,
-              a.kind(),
-              a.at(),
-              a.by(),
-              Optional.empty(),
-              a.content(),
-              List.of()));
+          new Entry(entries.size() + 1, a.at(), a.by(), Optional.empty(), a.content(), List.of()));
     }
     return MakersLimits.check(entries).stream().map(Wording.in(Locale.ENGLISH)::say).toList();
   }
 
   private static Addition wearer(double massKg, int grade) {
     return Invented.addition(
-        EntryKind.OPENING, answers("body-mass-kg", massKg, "mobility-grade", grade));
+        EntryKind.OPENING,
+        answers(
+            "wearer",
+            "K7",
+            "side",
+            "right",
+            "level",
+            "transtibial",
+            "body-mass-kg",
+            massKg,
+            "mobility-grade",
+            grade));
   }
 
   private static Addition components() {

@@ -5,6 +5,7 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -40,7 +41,7 @@ final class EntrySchema {
     for (EntryKind kind : EntryKind.values()) {
       ObjectNode rule = kinds.addObject();
       rule.putObject("if").putObject("properties").putObject("kind").put("const", kind.key());
-      rule.putObject("then").putObject("properties").set("content", object(kind.form()));
+      rule.putObject("then").putObject("properties").set("content", object(Forms.of(kind)));
     }
     return root;
   }

@@ -8,6 +8,8 @@ import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Typed;
 import caryatid.remark.BadInput;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -51,7 +53,7 @@ class EntrySchemaTest {
     for (Entry entry : examples()) {
       String json = new String(EntryJson.write(entry), StandardCharsets.UTF_8);
       assertThat(schema().validate(json, InputFormat.JSON)).as(json).isEmpty();
-      assertThat(EntryJson.read(json.getBytes(StandardCharsets.UTF_8), "e")).isEqualTo(entry);
+      assertThat(EntryJson.own(json.getBytes(StandardCharsets.UTF_8), "e")).isEqualTo(entry);
     }
   }
 
@@ -75,7 +77,7 @@ class EntrySchemaTest {
 
   private static boolean isRead(JsonNode json) {
     try {
-      EntryJson.read(json.toString().getBytes(StandardCharsets.UTF_8), "e");
+      EntryJson.own(json.toString().getBytes(StandardCharsets.UTF_8), "e");
       return true;
     } catch (BadInput e) {
       return false;
@@ -95,11 +97,10 @@ class EntrySchemaTest {
       entries.add(
           new Entry(
               2,
-              kind,
               AT,
               "AB",
               Optional.of(new Entry.Correction(1, "wrong side", Optional.of(AT))),
-              full(kind.form()),
+              Typed.content(kind, full(Forms.of(kind))),
               List.of(file)));
     }
     return entries;
@@ -120,6 +121,9 @@ class EntrySchemaTest {
     }
     if (type instanceof FieldType.Choice choice) {
       return new Answers.Value.Words(choice.words().get(0));
+    }
+    if (type instanceof FieldType.Name) {
+      return new Answers.Value.Name(Optional.empty(), "some \"words\" \u00e4");
     }
     return type instanceof FieldType.YesNo
         ? new Answers.Value.YesNo(true)

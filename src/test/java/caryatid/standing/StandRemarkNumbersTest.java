@@ -30,7 +30,7 @@ class StandRemarkNumbersTest {
             Estimate.exact(Math.tan(Math.toRadians(2))),
             Estimate.exact(-Math.tan(Math.toRadians(3.3))));
     return new Standing(
-        new QuietStretch(30, 508, 0.75, 12.7, true, List.of()),
+        new QuietStretch(530, 1008, 0.75, 12.7, true, List.of()),
         40,
         List.of(
             new MeanLoad(

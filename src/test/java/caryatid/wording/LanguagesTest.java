@@ -9,6 +9,7 @@ import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -87,7 +88,7 @@ class LanguagesTest {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     for (EntryKind kind : EntryKind.values()) {
       assertThat(wording.word(kind)).isNotBlank();
-      assertWorded(kind.form(), new EntryWords(wording));
+      assertWorded(Forms.of(kind), new EntryWords(wording));
     }
     for (BenchItem item : BenchItem.values()) {
       assertThat(wording.word(item)).isNotBlank();

@@ -1,5 +1,7 @@
 package caryatid.entry.form;
 
+import caryatid.entry.Named;
+import caryatid.remark.Coded;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -24,6 +26,28 @@ public record Answers(Map<String, Value> values) {
     /** Words, or one of a field's choices. */
     record Words(String text) implements Value {}
 
+    /**
+     * A name: a term of the program, words, or both.
+     *
+     * @param code the term; empty where only words name it
+     * @param text the words; empty where the term says it all
+     */
+    record Name(Optional<Coded> code, String text) implements Value {
+      /**
+       * @throws IllegalArgumentException if there is neither
+       */
+      public Name {
+        if (code.isEmpty() && text.isBlank()) {
+          throw new IllegalArgumentException("a name without a word");
+        }
+      }
+
+      /** Names are compared as {@link Named} says. */
+      public Named.Key key() {
+        return new Named<>(code, text).key();
+      }
+    }
+
     /** A number, with its digits as they were given. */
     record Amount(BigDecimal number) implements Value {}
 
@@ -45,6 +69,11 @@ public record Answers(Map<String, Value> values) {
   /** The words under a key. */
   public Optional<String> words(String key) {
     return value(key, Value.Words.class).map(Value.Words::text);
+  }
+
+  /** The name under a key. */
+  public Optional<Value.Name> name(String key) {
+    return value(key, Value.Name.class);
   }
 
   /** The number under a key, in the unit that ends the key. */

@@ -1,6 +1,6 @@
 package caryatid.entry.form;
 
-import java.util.Arrays;
+import caryatid.entry.Range;
 import java.util.List;
 
 /**
@@ -12,46 +12,48 @@ import java.util.List;
  */
 public record Field(String key, FieldType type, boolean required) {
 
+  /** Words. */
   public static Field words(String key) {
     return new Field(key, new FieldType.Words(), false);
   }
 
-  public static Field number(String key, double lowest, double highest) {
-    return new Field(key, new FieldType.Number(lowest, highest, false), false);
+  static Field name(String key, Vocabulary vocabulary) {
+    return new Field(key, new FieldType.Name(vocabulary), false);
   }
 
-  public static Field whole(String key, long lowest, long highest) {
+  static Field number(String key, Range range) {
+    return new Field(key, new FieldType.Number(range.lowest(), range.highest(), false), false);
+  }
+
+  /** A number that counts something. */
+  public static Field whole(String key, double lowest, double highest) {
     return new Field(key, new FieldType.Number(lowest, highest, true), false);
   }
 
-  public static Field yesNo(String key) {
+  static Field whole(String key, Range range) {
+    return whole(key, range.lowest(), range.highest());
+  }
+
+  static Field yesNo(String key) {
     return new Field(key, new FieldType.YesNo(), false);
   }
 
-  public static Field choice(String key, String... words) {
-    return new Field(key, new FieldType.Choice(List.of(words)), false);
+  /** One of a few codes. */
+  public static Field choice(String key, List<String> codes) {
+    return new Field(key, new FieldType.Choice(codes), false);
   }
 
-  /** A choice among the constants of an enum, written in lower case with blanks. */
-  public static Field choice(String key, Enum<?>[] constants) {
-    return choice(key, Arrays.stream(constants).map(Field::word).toArray(String[]::new));
-  }
-
+  /** Rows of fields. */
   public static Field rows(String key, Field... fields) {
     return rows(key, Form.of(fields));
   }
 
-  public static Field rows(String key, Form row) {
+  static Field rows(String key, Form row) {
     return new Field(key, new FieldType.Rows(row), false);
   }
 
   /** The same field, required. */
   public Field needed() {
     return new Field(key, type, true);
-  }
-
-  /** An enum's constant as forms write it. */
-  public static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
   }
 }

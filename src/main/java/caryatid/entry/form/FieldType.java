@@ -9,6 +9,13 @@ public sealed interface FieldType {
   record Words() implements FieldType {}
 
   /**
+   * A name: a term of a vocabulary, or words.
+   *
+   * @param vocabulary the terms
+   */
+  record Name(Vocabulary vocabulary) implements FieldType {}
+
+  /**
    * A number.
    *
    * @param lowest smallest value, in the unit that ends the field's key

@@ -1,7 +1,9 @@
 package caryatid.entry.form;
 
+import caryatid.entry.Range;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.Given;
@@ -14,25 +16,45 @@ import java.util.Optional;
 
 /** Holds what was given against a form. */
 public final class FormReader {
+  /** The members of a name in files. */
+  public static final String CODE = "code";
+
+  public static final String TEXT = "text";
+
   private static final int MOST_DECIMALS = 9;
 
   private final List<Problem> problems = new ArrayList<>();
 
-  private FormReader() {}
+  private final Notation notation;
+
+  private FormReader(Notation notation) {
+    this.notation = notation;
+  }
 
   /**
-   * Reads a form.
+   * Reads a form. A name that is written as words stays words, whatever it says.
    *
    * @throws BadInput with everything that is wrong: unknown keys, missing ones, values that are not
    *     what the field holds
    */
-  public static Answers read(Form form, Given.Group given) throws BadInput {
-    FormReader reader = new FormReader();
+  public static Answers read(Form form, Given.Group given, Notation notation) throws BadInput {
+    FormReader reader = new FormReader(notation);
     Answers answers = reader.group("", form, given);
     if (!reader.problems.isEmpty()) {
       throw new BadInput(reader.problems);
     }
     return answers;
+  }
+
+  /** What is said of a number that is outside its range, also where no form was filled in. */
+  public static Problem outside(Place place, String key, BigDecimal number, Range range) {
+    return Problem.at(
+        place,
+        FormFault.OUT_OF_RANGE,
+        Argument.text(key),
+        Argument.text(number.toPlainString()),
+        Argument.text(plain(range.lowest())),
+        Argument.text(plain(range.highest())));
   }
 
   private Answers group(String path, Form form, Given.Group given) {
@@ -89,6 +111,9 @@ public final class FormReader {
   private Optional<Answers.Value> value(String name, FieldType type, Given given) {
     if (type instanceof FieldType.Rows rows) {
       return rows(name, rows.form(), given);
+    }
+    if (type instanceof FieldType.Name names) {
+      return name(name, names, given);
     }
     if (!(given instanceof Given.Single single)) {
       return wrong(given, FormFault.NOT_WORDS, name);
@@ -172,6 +197,32 @@ public final class FormReader {
       return wrong(given, FormFault.NO_SUCH_CHOICE, name, given.text(), list(choice.words()));
     }
     return Optional.of(new Answers.Value.Words(given.text()));
+  }
+
+  private Optional<Answers.Value> name(String path, FieldType.Name type, Given given) {
+    if (notation != Notation.WORDS && given instanceof Given.Group group) {
+      return name(path, type.vocabulary(), group);
+    }
+    if (notation == Notation.CODES || !(given instanceof Given.Single single)) {
+      return wrong(given, FormFault.NOT_WORDS, path);
+    }
+    return words(path, type, single)
+        .map(words -> new Answers.Value.Name(Optional.empty(), single.text()));
+  }
+
+  private Optional<Answers.Value> name(String path, Vocabulary vocabulary, Given.Group given) {
+    Answers parts = group(path + ".", name(vocabulary), given);
+    Optional<String> text = parts.words(TEXT);
+    Optional<Coded> code = parts.words(CODE).flatMap(vocabulary::term);
+    if (code.isEmpty() && text.isEmpty()) {
+      bad(given.place(), FormFault.MISSING, Argument.text(path + "." + TEXT));
+      return Optional.empty();
+    }
+    return Optional.of(new Answers.Value.Name(code, text.orElse("")));
+  }
+
+  private static Form name(Vocabulary vocabulary) {
+    return Form.of(Field.choice(CODE, vocabulary.codes()), Field.words(TEXT));
   }
 
   private Optional<Answers.Value> wrong(Given given, FormFault fault, String... arguments) {

@@ -101,8 +101,9 @@ class FormReaderTest {
 
   private static Answers read(EntryKind kind, String yaml) throws BadInput {
     return FormReader.read(
-        kind.form(),
-        GivenReader.read(NamedBytes.of("f.yaml", yaml.getBytes(StandardCharsets.UTF_8))));
+        Forms.of(kind),
+        GivenReader.read(NamedBytes.of("f.yaml", yaml.getBytes(StandardCharsets.UTF_8))),
+        Notation.INPUT);
   }
 
   private static java.util.List<String> says(EntryKind kind, String yaml) {

@@ -1,29 +1,23 @@
-package caryatid.cli;
+package caryatid.wording;
 
+import caryatid.entry.Erasure;
+import caryatid.fitting.Contents;
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
-import caryatid.fitting.AdditionRemarks;
-import caryatid.fitting.FittingRecord;
-import caryatid.fitting.LostEntry;
 import caryatid.fitting.OffsetSeries;
-import caryatid.fitting.RecordCode;
 import caryatid.fitting.RecordView;
-import caryatid.fitting.Store;
-import caryatid.remark.BadInput;
+import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
-import caryatid.wording.EntryWords;
-import caryatid.wording.ResultWords;
-import caryatid.wording.Wording;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A record as lines for a terminal. */
-final class RecordText {
+public final class RecordText {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
   private static final String INDENT = "      ";
@@ -40,64 +34,46 @@ final class RecordText {
     this.words = new EntryWords(wording);
   }
 
-  static List<String> lines(FittingRecord record, Wording wording) {
-    RecordView view = RecordView.of(record);
+  /** The record's lines. */
+  public static List<String> lines(RecordView view, Wording wording) {
     RecordText text = new RecordText(wording);
     text.say(
-        "", "Record.head", view.code().text(), entries(record.size(), wording), view.headDigest());
+        "", "Record.head", view.code().text(), entries(view.newest(), wording), view.headDigest());
     text.remarks(view.remarks().stream().filter(RecordText::isSafety).toList());
     view.timeline().forEach(text::line);
     text.offsets(view.offsets());
     text.open(view.open());
     text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
-    return text.shown();
+    return List.copyOf(text.lines);
   }
 
-  /**
-   * What somebody who has just added an entry must know: its place in the record, makers' limits,
-   * and dangers left open.
-   */
-  static List<String> warnings(FittingRecord record, Entry added, Wording wording) {
+  /** A line for each remark, led by how much it matters. */
+  public static List<String> remarks(List<Remark> remarks, Wording wording) {
     RecordText text = new RecordText(wording);
-    RecordView view = RecordView.of(record);
-    text.remarks(AdditionRemarks.of(record, added));
-    text.remarks(view.remarks());
-    text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
-    return text.shown();
+    text.remarks(remarks);
+    return List.copyOf(text.lines);
   }
 
   /** A count of entries in words. */
-  static String entries(int count, Wording wording) {
+  public static String entries(int count, Wording wording) {
     return count == 1
         ? wording.word("Record.entries.ONE")
-        : wording.fill("Record.entries.MANY", RecordPart.texts(count));
+        : wording.fill("Record.entries.MANY", texts(count));
   }
 
-  /** Of a record that was erased, when, by whom and why. */
-  static Optional<String> erased(Store store, RecordCode code, Wording wording) throws BadInput {
-    return store
-        .stone(code)
-        .map(
-            stone ->
-                wording.fill(
-                    "Record.wasErased",
-                    RecordPart.texts(
-                        code.text(),
-                        WHEN.format(stone.at()),
-                        stone.by(),
-                        stone.content().words("why").orElse(""))))
-        .map(Shown::line);
-  }
-
-  /** Which entries of a record cannot be read. */
-  static List<String> lost(FittingRecord record, Wording wording) {
-    RecordText text = new RecordText(wording);
-    text.remarks(LostEntry.of(record));
-    return text.shown();
-  }
-
-  private List<String> shown() {
-    return lines.stream().map(Shown::line).toList();
+  /**
+   * Of a record that was erased, when, by whom and why.
+   *
+   * @param erasure the entry that is left of it
+   */
+  public static String erased(String code, Entry erasure, Wording wording) {
+    return wording.fill(
+        "Record.wasErased",
+        texts(
+            code,
+            WHEN.format(erasure.at()),
+            erasure.by(),
+            Contents.of(erasure, Erasure.class).map(Erasure::why).orElse("")));
   }
 
   private static boolean isSafety(Remark remark) {
@@ -121,9 +97,7 @@ final class RecordText {
   private void line(RecordView.Line line) {
     Entry entry = line.entry();
     String corrected =
-        line.correctedBy()
-            .map(n -> wording.fill("Record.corrected", RecordPart.texts(n)))
-            .orElse("");
+        line.correctedBy().map(n -> wording.fill("Record.corrected", texts(n))).orElse("");
     say(
         "",
         "Record.line",
@@ -171,6 +145,10 @@ final class RecordText {
   }
 
   private void say(String indent, String key, Object... arguments) {
-    lines.add(indent + wording.fill(key, RecordPart.texts(arguments)));
+    lines.add(indent + wording.fill(key, texts(arguments)));
+  }
+
+  private static Argument[] texts(Object... arguments) {
+    return Stream.of(arguments).map(a -> Argument.text(a.toString())).toArray(Argument[]::new);
   }
 }

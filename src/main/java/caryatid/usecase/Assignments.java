@@ -1,13 +1,17 @@
-package caryatid.cli;
+package caryatid.usecase;
 
+import caryatid.recording.NamedBytes;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.Given;
+import caryatid.sheet.GivenReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,8 +19,8 @@ import java.util.regex.Pattern;
  * Values given as arguments: {@code key=value}, and in rows, counted from 1, {@code
  * items[2].set=7}.
  */
-final class Assignments {
-  static final Place PLACE = Place.of("command line");
+public final class Assignments {
+  private static final Place PLACE = Place.of("command line");
   private static final Pattern SHAPE =
       Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+))?=(.*)", Pattern.DOTALL);
 
@@ -29,13 +33,15 @@ final class Assignments {
   }
 
   /**
-   * Adds values to what a file says; a single value takes the place of the file's.
+   * What a file says and values add; a single value takes the place of the file's.
    *
-   * @param before what the file says
-   * @throws BadInput if one is not of the shape, a row is left out, a key is given twice, or rows
-   *     are given that the file has already
+   * @param yaml a filled in form
+   * @throws BadInput if the file is no plain YAML, and if one is not of the shape, a row is left
+   *     out, a key is given twice, or rows are given that the file has already
    */
-  static Given.Group onto(Map<String, Given> before, List<String> values) throws BadInput {
+  public static Given.Group read(Optional<NamedBytes> yaml, List<String> values) throws BadInput {
+    Map<String, Given> before =
+        yaml.isPresent() ? GivenReader.read(yaml.get()).members() : Map.of();
     Assignments assignments = new Assignments(before);
     for (String value : values) {
       assignments.put(value);
@@ -72,7 +78,7 @@ final class Assignments {
   private static void once(Map<String, Given> members, String key, String name, Given value)
       throws BadInput {
     if (members.putIfAbsent(key, value) != null) {
-      throw new BadInput(Problem.at(PLACE, Cli.GIVEN_TWICE, RecordPart.texts(name)));
+      throw new BadInput(Problem.at(PLACE, AssignmentProblem.GIVEN_TWICE, Argument.text(name)));
     }
   }
 
@@ -83,6 +89,7 @@ final class Assignments {
   }
 
   private static BadInput bad(String value) {
-    return new BadInput(Problem.at(PLACE, Cli.NOT_AN_ASSIGNMENT, RecordPart.texts(value)));
+    return new BadInput(
+        Problem.at(PLACE, AssignmentProblem.NOT_AN_ASSIGNMENT, Argument.text(value)));
   }
 }

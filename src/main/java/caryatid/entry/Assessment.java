@@ -1,0 +1,44 @@
+package caryatid.entry;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * How the wearer is and sits in the socket, before any screw is turned.
+ *
+ * @param contractures contractures
+ * @param socketFit how the wearer sits in the socket
+ * @param liner the liner
+ * @param sockPly ply of the socks
+ * @param suspension what holds the prosthesis on
+ * @param skin how the skin is
+ * @param shoe the shoe worn
+ * @param minutesSinceDonning minutes since the prosthesis was put on
+ * @param note what else is to be said
+ */
+public record Assessment(
+    Optional<String> contractures,
+    Optional<String> socketFit,
+    Optional<String> liner,
+    OptionalInt sockPly,
+    Optional<String> suspension,
+    Optional<String> skin,
+    Optional<String> shoe,
+    Optional<BigDecimal> minutesSinceDonning,
+    Optional<String> note)
+    implements Content {
+
+  /**
+   * @throws IllegalArgumentException if a number is outside its range
+   */
+  public Assessment {
+    Range.SOCK_PLY.require(sockPly);
+    Range.MINUTES.require(minutesSinceDonning);
+  }
+
+  @Override
+  public EntryKind kind() {
+    return EntryKind.BEFORE_ANY_SCREW;
+  }
+}

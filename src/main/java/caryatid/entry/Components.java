@@ -1,0 +1,62 @@
+package caryatid.entry;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The components and the limits that their makers state.
+ *
+ * @param components in their order
+ * @param note what else is to be said
+ */
+public record Components(List<Component> components, Optional<String> note) implements Content {
+
+  /**
+   * One component.
+   *
+   * @param what which part it is
+   * @param name what it is called
+   * @param serial its serial number
+   * @param bodyMassHighestKg the highest body mass it is for, kg
+   * @param mobilityGradeLowest the lowest mobility grade it is for
+   * @param mobilityGradeHighest the highest mobility grade it is for
+   * @param heelHeightLowestMm the lowest heel height it is for, mm
+   * @param heelHeightHighestMm the highest heel height it is for, mm
+   * @param source the document that says so
+   */
+  public record Component(
+      String what,
+      String name,
+      Optional<String> serial,
+      Optional<BigDecimal> bodyMassHighestKg,
+      OptionalInt mobilityGradeLowest,
+      OptionalInt mobilityGradeHighest,
+      Optional<BigDecimal> heelHeightLowestMm,
+      Optional<BigDecimal> heelHeightHighestMm,
+      Optional<String> source) {
+
+    /**
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Component {
+      Range.BODY_MASS_KG.require(bodyMassHighestKg);
+      Range.MOBILITY_GRADE.require(mobilityGradeLowest);
+      Range.MOBILITY_GRADE.require(mobilityGradeHighest);
+      Range.HEEL_MM.require(heelHeightLowestMm);
+      Range.HEEL_MM.require(heelHeightHighestMm);
+      Range.requireOrder(Range.decimal(mobilityGradeLowest), Range.decimal(mobilityGradeHighest));
+      Range.requireOrder(heelHeightLowestMm, heelHeightHighestMm);
+    }
+  }
+
+  public Components {
+    components = List.copyOf(components);
+  }
+
+  @Override
+  public EntryKind kind() {
+    return EntryKind.COMPONENTS;
+  }
+}

@@ -1,0 +1,49 @@
+package caryatid.entry;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Shoes.
+ *
+ * @param shoes in their order
+ * @param note what else is to be said
+ */
+public record Footwear(List<Shoe> shoes, Optional<String> note) implements Content {
+
+  /**
+   * One shoe.
+   *
+   * @param shoe which
+   * @param heelHeightMm effective heel height, mm
+   * @param stand number of the entry of the stand in it
+   * @param wearerSetsAnkleAlone whether the wearer sets the ankle to it alone
+   * @param note what else is to be said
+   */
+  public record Shoe(
+      String shoe,
+      BigDecimal heelHeightMm,
+      OptionalInt stand,
+      Optional<Boolean> wearerSetsAnkleAlone,
+      Optional<String> note) {
+
+    /**
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Shoe {
+      Range.EFFECTIVE_HEEL_MM.require(heelHeightMm);
+      Range.ENTRY.require(stand);
+    }
+  }
+
+  public Footwear {
+    shoes = List.copyOf(shoes);
+  }
+
+  @Override
+  public EntryKind kind() {
+    return EntryKind.FOOTWEAR;
+  }
+}

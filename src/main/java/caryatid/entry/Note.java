@@ -1,0 +1,14 @@
+package caryatid.entry;
+
+/**
+ * Anything else.
+ *
+ * @param text the words
+ */
+public record Note(String text) implements Content {
+
+  @Override
+  public EntryKind kind() {
+    return EntryKind.NOTE;
+  }
+}

@@ -1,0 +1,43 @@
+package caryatid.entry;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The wearer's own attempts at setting an adjustable part.
+ *
+ * @param what what is set
+ * @param attempts how often it was tried
+ * @param succeeded how often it went well
+ * @param heelHeightWantedMm the heel height wanted, mm
+ * @param heelHeightSetMm the heel height that was set, mm
+ * @param note what else is to be said
+ */
+public record OwnSetting(
+    String what,
+    int attempts,
+    int succeeded,
+    Optional<BigDecimal> heelHeightWantedMm,
+    Optional<BigDecimal> heelHeightSetMm,
+    Optional<String> note)
+    implements Content {
+
+  /**
+   * @throws IllegalArgumentException if a number is outside its range
+   */
+  public OwnSetting {
+    Range.ATTEMPTS.require(OptionalInt.of(attempts));
+    Range.SUCCESSES.require(OptionalInt.of(succeeded));
+    if (succeeded > attempts) {
+      throw new IllegalArgumentException(succeeded + " of " + attempts);
+    }
+    Range.HEEL_MM.require(heelHeightWantedMm);
+    Range.HEEL_MM.require(heelHeightSetMm);
+  }
+
+  @Override
+  public EntryKind kind() {
+    return EntryKind.OWN_SETTING;
+  }
+}

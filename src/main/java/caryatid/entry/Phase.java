@@ -1,0 +1,21 @@
+package caryatid.entry;
+
+/** The phase of the stride in which a deviation of walking is seen. */
+public enum Phase {
+  EARLY_STANCE("early stance"),
+  MID_STANCE("mid-stance"),
+  LATE_STANCE("late stance"),
+  SWING("swing"),
+  WHOLE_STRIDE("whole stride");
+
+  private final String code;
+
+  Phase(String code) {
+    this.code = code;
+  }
+
+  /** The code that files hold; never changed. */
+  public String code() {
+    return code;
+  }
+}

@@ -1,0 +1,30 @@
+package caryatid.format;
+
+import caryatid.entry.Entry;
+import caryatid.remark.Problem;
+import java.util.List;
+
+/** What reading an entry comes to. */
+public sealed interface EntryRead {
+
+  /** It was read. */
+  record Done(Entry entry) implements EntryRead {}
+
+  /**
+   * A newer version of the program wrote it; what it says is not known to this one.
+   *
+   * @param problem that says so
+   */
+  record Newer(Problem problem) implements EntryRead {}
+
+  /**
+   * It is no entry that any version of the program wrote.
+   *
+   * @param problems everything that is wrong
+   */
+  record Unreadable(List<Problem> problems) implements EntryRead {
+    public Unreadable {
+      problems = List.copyOf(problems);
+    }
+  }
+}

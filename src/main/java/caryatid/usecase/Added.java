@@ -1,0 +1,33 @@
+package caryatid.usecase;
+
+import caryatid.entry.Entry;
+import caryatid.fitting.AdditionRemarks;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordView;
+import caryatid.remark.Remark;
+import caryatid.remark.Weight;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * An entry that was added, and what is then to be known.
+ *
+ * @param entry the entry
+ * @param remarks its place in the record, what is outside a maker's limit, and dangers left open
+ */
+public record Added(Entry entry, List<Remark> remarks) {
+  public Added {
+    remarks = List.copyOf(remarks);
+  }
+
+  static Added to(FittingRecord record, Entry entry) {
+    RecordView view = RecordView.of(record);
+    Stream<Remark> dangers =
+        view.open().stream().filter(remark -> remark.topic().weight() == Weight.SAFETY);
+    return new Added(
+        entry,
+        Stream.of(AdditionRemarks.of(record, entry).stream(), view.remarks().stream(), dangers)
+            .flatMap(remarks -> remarks)
+            .toList());
+  }
+}

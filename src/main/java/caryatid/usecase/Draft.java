@@ -1,0 +1,64 @@
+package caryatid.usecase;
+
+import caryatid.wording.Wording;
+import caryatid.format.KnownWords;
+import caryatid.entry.form.Notation;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Form;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.FormReader;
+import caryatid.fitting.Addition;
+import caryatid.remark.BadInput;
+import caryatid.sheet.Given;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An entry as somebody puts it, before it is held against its form and added.
+ *
+ * @param kind what it is about
+ * @param given what it says
+ * @param offers the usual rows by which its rows may go
+ * @param files what is kept with it
+ * @param by initials of who adds it
+ * @param at when; now if empty
+ * @param corrects the entry it takes the place of
+ * @param sure whether its words say nothing about who the wearer is, whatever they look like
+ */
+public record Draft(
+    EntryKind kind,
+    Given.Group given,
+    Offers offers,
+    List<Addition.Attached> files,
+    String by,
+    Optional<OffsetDateTime> at,
+    Optional<Entry.Correction> corrects,
+    boolean sure) {
+  public Draft {
+    files = List.copyOf(files);
+  }
+
+  /** What is said back of words that are understood as a term with another word. */
+  public List<String> understood(Wording wording) {
+    return new Understanding(wording).of(Forms.of(kind), given);
+  }
+
+  /**
+   * What is to be added.
+   *
+   * @throws BadInput if something is missing or does not fit, or looks as if it said who the wearer
+   *     is
+   */
+  Addition addition(OffsetDateTime now) throws BadInput {
+    Form form = Forms.of(kind);
+    Answers content =
+        KnownWords.first()
+            .understood(form, FormReader.read(form, offers.complete(given), Notation.INPUT));
+    Addition addition =
+        new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
+    return sure ? addition : addition.anonymous();
+  }
+}

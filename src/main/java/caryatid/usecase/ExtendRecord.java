@@ -1,0 +1,31 @@
+package caryatid.usecase;
+
+import caryatid.entry.Entry;
+import caryatid.entry.Opening;
+import caryatid.fitting.Addition;
+import caryatid.fitting.RecordCode;
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+
+/** Adds an entry to a record, or one that takes an earlier one's place. */
+public final class ExtendRecord {
+  private ExtendRecord() {}
+
+  /**
+   * Adds an entry.
+   *
+   * @param draft the entry
+   * @throws BadInput if there is no such record, it takes no entries, or the entry does not fit
+   * @throws StoreFailure if somebody else is writing, or it cannot be written
+   */
+  public static Added run(Records records, String code, Draft draft)
+      throws BadInput, StoreFailure {
+    RecordCode record = RecordCode.of(code);
+    Addition addition = draft.addition(records.now());
+    if (addition.content() instanceof Opening opening && !draft.sure()) {
+      RecordCode.requireAnonymous(opening.wearer());
+    }
+    Entry added = records.store().add(record, addition);
+    return Added.to(records.store().read(record), added);
+  }
+}

@@ -1,0 +1,91 @@
+package caryatid.usecase;
+
+import caryatid.alignment.Result;
+import caryatid.entry.Entry;
+import caryatid.fitting.Addable;
+import caryatid.fitting.Addition;
+import caryatid.fitting.Doubles;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.Stands;
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.report.Paper;
+import caryatid.sheet.TrialSheet;
+import caryatid.usecase.Check.Checked;
+import caryatid.wording.Wording;
+import java.util.Optional;
+
+/**
+ * Adds a checked stand to a fitting record with its files, in three steps: the record is looked at
+ * before the check, the stand before anything is written, and then it is added.
+ */
+public final class KeepStand {
+  private final Records records;
+  private final RecordCode code;
+  private final Optional<String> by;
+  private final boolean sure;
+
+  private KeepStand(Records records, RecordCode code, Optional<String> by, boolean sure) {
+    this.records = records;
+    this.code = code;
+    this.by = by;
+    this.sure = sure;
+  }
+
+  /**
+   * Refuses early, before any work, a record that cannot be added to.
+   *
+   * @param by initials of who adds the stand; those of the sheet's practitioner if empty
+   * @param sure whether the sheet's words say nothing about who the wearer is, whatever they look
+   *     like
+   * @throws BadInput if there is no such record, or it is damaged or was erased
+   */
+  public static KeepStand in(Records records, String code, Optional<String> by, boolean sure)
+      throws BadInput {
+    RecordCode record = RecordCode.of(code);
+    Addable.require(records.store().read(record));
+    return new KeepStand(records, record, by, sure);
+  }
+
+  /**
+   * Refuses a stand that could not be kept, before anything is written.
+   *
+   * @throws BadInput if the stand is of another prosthesis or in the record already, its time
+   *     cannot be, or its words look as if they said who the wearer is
+   * @throws StoreFailure if an input can no longer be read
+   */
+  public void require(Inputs inputs, Checked checked) throws BadInput, StoreFailure {
+    FittingRecord record = records.store().read(code);
+    Addition stand =
+        RecordedStand.of(inputs, checked, new byte[0], initials(checked.result()))
+            .checked(records.now());
+    if (!sure) {
+      stand.anonymous();
+    }
+    Stands.requireOwn(record, sheet(checked.result()));
+    Doubles.requireNew(record, stand);
+  }
+
+  /**
+   * Adds the stand, with its report as a PDF.
+   *
+   * @throws BadInput if the record no longer takes it, or an input can no longer be read
+   * @throws StoreFailure if somebody else is writing, or it cannot be written
+   */
+  public Added keep(Inputs inputs, Checked checked, Wording wording, Paper paper)
+      throws BadInput, StoreFailure {
+    byte[] pdf = ReportPage.pdf(inputs, checked, wording, paper);
+    Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
+    Entry added = records.store().add(code, stand);
+    return Added.to(records.store().read(code), added);
+  }
+
+  private String initials(Result result) {
+    return by.or(() -> sheet(result).notes().practitioner()).orElse("");
+  }
+
+  private static TrialSheet sheet(Result result) {
+    return result.states().get(0).stands().get(0).trial();
+  }
+}

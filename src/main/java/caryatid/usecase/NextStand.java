@@ -1,0 +1,77 @@
+package caryatid.usecase;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.LostEntry;
+import caryatid.fitting.NextSheet;
+import caryatid.fitting.RecordCode;
+import caryatid.recording.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.remark.StoreFailure;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/** The trial sheet for a record's next stand. */
+public final class NextStand {
+  private final NextSheet sheet;
+  private final List<Remark> lost;
+
+  private NextStand(NextSheet sheet, List<Remark> lost) {
+    this.sheet = sheet;
+    this.lost = lost;
+  }
+
+  /**
+   * Makes the sheet.
+   *
+   * @throws BadInput if there is no such record, or no stand in it has a sheet that is whole
+   */
+  public static NextStand of(Records records, String code) throws BadInput {
+    FittingRecord record = records.store().read(RecordCode.of(code));
+    return new NextStand(NextSheet.of(record), LostEntry.of(record));
+  }
+
+  /** Which entries cannot be read, so that the latest stand may be another. */
+  public List<Remark> lost() {
+    return lost;
+  }
+
+  /**
+   * Writes the sheet, and beside it the earlier ones that it is based on.
+   *
+   * @param path the sheet; nothing is overwritten
+   * @throws BadInput if it is there already, or another file lies where an earlier sheet goes
+   * @throws StoreFailure if a file cannot be written
+   */
+  public void write(Path path, FileAccess files) throws BadInput, StoreFailure {
+    Output output = new Output(path, false);
+    files.requireFree(output);
+    for (Map.Entry<String, byte[]> earlier : sheet.earlier().entrySet()) {
+      beside(path.resolveSibling(earlier.getKey()), earlier.getValue(), files);
+    }
+    files.write(output, sheet.text().getBytes(UTF_8));
+  }
+
+  /** An earlier sheet that lies there already, the same, is left alone. */
+  private static void beside(Path path, byte[] bytes, FileAccess files)
+      throws BadInput, StoreFailure {
+    if (files.find(path).filter(there -> isSame(there, bytes)).isPresent()) {
+      return;
+    }
+    Output output = new Output(path, false);
+    files.requireFree(output);
+    files.write(output, bytes);
+  }
+
+  private static boolean isSame(NamedBytes there, byte[] bytes) {
+    try {
+      return Arrays.equals(there.readAll(), bytes);
+    } catch (BadInput unreadable) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package caryatid.usecase;
+
+import caryatid.fitting.RecordCode;
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import java.nio.file.Path;
+
+/** Packs a record as a zip that another store takes in. */
+public final class PackRecord {
+  private PackRecord() {}
+
+  /**
+   * Packs a record (BagIt, RFC 8493).
+   *
+   * @param zip the file to write; nothing is overwritten
+   * @throws BadInput if the file is there already, or the record is not, or is damaged
+   * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
+   */
+  public static void run(Records records, String code, Path zip, FileAccess files)
+      throws BadInput, StoreFailure {
+    files.requireFree(new Output(zip, false));
+    records.store().pack(RecordCode.of(code), zip);
+  }
+}

@@ -1,0 +1,33 @@
+package caryatid.usecase;
+
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordCode;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.report.Paper;
+import caryatid.wording.Wording;
+import java.util.List;
+
+/** Writes the report of a record. */
+public final class RecordReport {
+  private RecordReport() {}
+
+  /**
+   * Writes the report as a PDF.
+   *
+   * @return what is damaged in the record; it is said in the report, which then is not to be signed
+   * @throws BadInput if the file is there already, the record is not, or nothing of it can be read
+   * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
+   */
+  public static List<Problem> write(
+      Records records, String code, Wording wording, Paper paper, Output output, FileAccess files)
+      throws BadInput, StoreFailure {
+    files.requireFree(output);
+    RecordCode record = RecordCode.of(code);
+    List<Problem> damage = records.store().damage(record);
+    FittingRecord read = records.store().read(record);
+    files.write(output, RecordPages.pdf(read, damage, wording, paper));
+    return damage;
+  }
+}

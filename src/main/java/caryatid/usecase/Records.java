@@ -1,0 +1,64 @@
+package caryatid.usecase;
+
+import caryatid.fitting.NetworkDrive;
+import caryatid.fitting.StorageRoot;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+
+/** A clinic's fitting records: where they lie, and the clock by which they are kept. */
+public final class Records {
+  /** How long to wait while somebody else writes to the same record. */
+  private static final Duration PATIENCE = Duration.ofSeconds(10);
+
+  private final Path folder;
+  private final Clock clock;
+  private final Store store;
+
+  private Records(Path folder, Clock clock) {
+    this.folder = folder;
+    this.clock = clock;
+    this.store = new Store(folder, PATIENCE);
+  }
+
+  /**
+   * The records in a folder, which is made when the first one is started.
+   *
+   * @throws BadInput if the folder is the storage root instead of the one it lies in
+   */
+  public static Records in(Path folder, Clock clock) throws BadInput {
+    if (StorageRoot.is(folder)) {
+      throw new BadInput(Problem.at(Place.of(folder.toString()), FileProblem.STORAGE_ROOT));
+    }
+    return new Records(folder, clock);
+  }
+
+  /** Where they lie. */
+  public Path folder() {
+    return folder;
+  }
+
+  /**
+   * The kind of network drive that they lie on, where locks and the order of writing cannot be
+   * relied on; empty on a disk of this computer.
+   */
+  public Optional<String> networkDrive() {
+    return NetworkDrive.of(folder);
+  }
+
+  Store store() {
+    return store;
+  }
+
+  /** The time now, to the second. */
+  OffsetDateTime now() {
+    return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+  }
+}

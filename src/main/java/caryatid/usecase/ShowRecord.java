@@ -1,0 +1,37 @@
+package caryatid.usecase;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.KeptFiles;
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.RecordView;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Shows a record: its timeline, the offsets from stand to stand, makers' limits. */
+public final class ShowRecord {
+  private ShowRecord() {}
+
+  /**
+   * What can be read of a record; its damage counts the files of its latest stand in, which what is
+   * shown as now comes from.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public static RecordView run(Records records, String code) throws BadInput {
+    FittingRecord record = records.store().read(RecordCode.of(code));
+    List<Problem> damage = new ArrayList<>(record.damage());
+    latestStand(record).ifPresent(stand -> damage.addAll(KeptFiles.damage(record, stand)));
+    return RecordView.of(record).withDamage(damage);
+  }
+
+  private static Optional<Entry> latestStand(FittingRecord record) {
+    return record.valid().stream()
+        .filter(e -> e.kind() == EntryKind.STAND)
+        .reduce((earlier, later) -> later);
+  }
+}

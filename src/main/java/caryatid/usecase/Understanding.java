@@ -1,0 +1,50 @@
+package caryatid.usecase;
+
+import caryatid.remark.Argument;
+import caryatid.entry.Named;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.Vocabulary;
+import caryatid.format.KnownWords;
+import caryatid.sheet.Given;
+import caryatid.wording.EntryWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says back which words were understood as a term, where the reader's word for it is another. */
+final class Understanding {
+  private final Wording wording;
+  private final List<String> said = new ArrayList<>();
+
+  Understanding(Wording wording) {
+    this.wording = wording;
+  }
+
+  List<String> of(Form form, Given.Group given) {
+    form.fields().forEach(field -> field(field, given.members().get(field.key())));
+    return said.stream().distinct().toList();
+  }
+
+  private void field(Field field, Given given) {
+    if (field.type() instanceof FieldType.Name name && given instanceof Given.Single typed) {
+      word(field.key(), name.vocabulary(), typed.text());
+    } else if (field.type() instanceof FieldType.Rows rows && given instanceof Given.Several all) {
+      for (Given row : all.items()) {
+        if (row instanceof Given.Group group) {
+          of(rows.form(), group);
+        }
+      }
+    }
+  }
+
+  private void word(String key, Vocabulary vocabulary, String typed) {
+    KnownWords.first()
+        .term(vocabulary, typed)
+        .map(term -> new EntryWords(wording).name(key, Named.of(term)))
+        .filter(word -> !Named.fold(word).equals(Named.fold(typed)))
+        .ifPresent(
+            word -> said.add(wording.fill("Record.understood", Argument.text(typed), Argument.text(word))));
+  }
+}

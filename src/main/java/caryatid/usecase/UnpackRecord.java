@@ -1,0 +1,25 @@
+package caryatid.usecase;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import java.nio.file.Path;
+
+/** Takes a packed record in. */
+public final class UnpackRecord {
+  private UnpackRecord() {}
+
+  /**
+   * Takes a record in: checked and complete, or not at all.
+   *
+   * @param by initials of who does it, for others to see meanwhile
+   * @return its code
+   * @throws BadInput if the zip is not there, damaged, hostile or no packed record, or its code is
+   *     taken
+   * @throws StoreFailure if somebody else is writing, or the record cannot be written
+   */
+  public static String run(Records records, Path zip, String by, FileAccess files)
+      throws BadInput, StoreFailure {
+    files.read(zip);
+    return records.store().unpack(zip, by).text();
+  }
+}

@@ -1,0 +1,60 @@
+package caryatid.usecase;
+
+import caryatid.entry.Entry;
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.Store;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import java.util.List;
+import java.util.Optional;
+
+/** Checks every byte of a record against its sum. */
+public final class VerifyRecord {
+  private VerifyRecord() {}
+
+  /** What verifying a record found. */
+  public sealed interface Verified {}
+
+  /**
+   * A record in good order.
+   *
+   * @param entries how many it has
+   */
+  public record Sound(int entries) implements Verified {}
+
+  /**
+   * A record that was erased; what is left of it is in good order.
+   *
+   * @param erasure the entry that says when, by whom and why
+   */
+  public record Erased(Entry erasure) implements Verified {}
+
+  /**
+   * A damaged record.
+   *
+   * @param problems what is wrong, file by file
+   */
+  public record Damaged(List<Problem> problems) implements Verified {
+    public Damaged {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * Verifies a record.
+   *
+   * @throws BadInput if there is no such record
+   * @throws StoreFailure if somebody is writing to it
+   */
+  public static Verified run(Records records, String code) throws BadInput, StoreFailure {
+    Store store = records.store();
+    RecordCode record = RecordCode.of(code);
+    List<Problem> found = store.verify(record);
+    if (!found.isEmpty()) {
+      return new Damaged(found);
+    }
+    Optional<Entry> erasure = store.stone(record);
+    return erasure.isPresent() ? new Erased(erasure.get()) : new Sound(store.read(record).size());
+  }
+}

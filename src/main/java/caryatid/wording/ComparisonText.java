@@ -1,0 +1,74 @@
+package caryatid.wording;
+
+import java.util.stream.Collectors;
+import caryatid.entry.form.Answers;
+import caryatid.fitting.Comparison;
+import caryatid.remark.Argument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What differs between two states of a record as lines for a terminal. */
+public final class ComparisonText {
+  private final Wording wording;
+  private final EntryWords words;
+
+  private ComparisonText(Wording wording) {
+    this.wording = wording;
+    this.words = new EntryWords(wording);
+  }
+
+  /** The comparison's lines: a head, and a line for each difference in digits that are shown. */
+  public static List<String> lines(Comparison comparison, Wording wording) {
+    ComparisonText text = new ComparisonText(wording);
+    List<String> differences =
+        comparison.differences().stream().flatMap(d -> text.line(d).stream()).distinct().toList();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        wording.fill(
+            differences.isEmpty() ? "Record.same" : "Record.differs",
+            Argument.text(Integer.toString(comparison.from())),
+            Argument.text(Integer.toString(comparison.to()))));
+    lines.addAll(differences);
+    return List.copyOf(lines);
+  }
+
+  private Optional<String> line(Comparison.Difference difference) {
+    String before = text(difference, difference.before());
+    String after = text(difference, difference.after());
+    String row = difference.row().map(r -> ", " + row(r)).orElse("");
+    String what = wording.word(difference.kind()) + row + ", " + words.label(difference.field());
+    return before.equals(after)
+        ? Optional.empty()
+        : Optional.of(
+            wording.fill(
+                "Record.difference",
+                Argument.text(what),
+                Argument.text(before),
+                Argument.text(after)));
+  }
+
+  /** Several rows of one name are numbered from the second on. */
+  private String row(Comparison.Row row) {
+    String about = about(row.about());
+    return row.count() == 1 ? about : about + " (" + row.count() + ")";
+  }
+
+  private String about(Answers row) {
+    return row.values().entrySet().stream()
+        .map(part -> words.value(part.getKey(), part.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private String text(Comparison.Difference difference, Optional<Answers.Value> value) {
+    boolean number = value.filter(Answers.Value.Amount.class::isInstance).isPresent();
+    String unit = number ? difference.unit().map(u -> " " + u).orElse("") : "";
+    return value
+        .map(
+            v ->
+                v instanceof Answers.Value.Rows rows
+                    ? about(rows.rows().get(0))
+                    : words.value(difference.field(), v) + unit)
+        .orElse(wording.word("Record.nothing"));
+  }
+}

@@ -1,0 +1,2 @@
+/** Classes that the architecture's rules are tried on; nothing uses them. */
+package caryatid.impure;

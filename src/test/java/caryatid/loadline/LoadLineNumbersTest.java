@@ -1,0 +1,238 @@
+package caryatid.loadline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.remark.BadInput;
+import caryatid.remark.Remark;
+import caryatid.standing.LineOf;
+import caryatid.standing.MeanLoad;
+import caryatid.standing.QuietStretch;
+import caryatid.standing.Stance;
+import caryatid.standing.Standing;
+import caryatid.standing.Sway;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Conformity;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.wording.Wording;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Numbers that depend on which line, landmark or plane is looked at, each with one of its own. */
+class LoadLineNumbersTest {
+  private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
+  private static final Stance PLATES = new Stance.PlatePerFoot("left", "right");
+
+  /** The wearer's turn alone is doubted: 0.01 rad; levers of 30 mm (foot) and 70 mm (body). */
+  private static final Doubts TURN = new Doubts(0, 0.01, 30, 70, 1e12, 0, 0, 1);
+
+  private static Landmark sagittalOnly() {
+    Landmark marked = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 5, 500);
+    return new Landmark(
+        marked.name(),
+        marked.kind(),
+        marked.side(),
+        Optional.empty(),
+        marked.anteriorMm(),
+        marked.heightMm(),
+        Optional.empty());
+  }
+
+  private static double turn(Offset offset) {
+    return offset.mm().contributions().stream()
+        .filter(c -> c.source().cause() == Cause.YAW)
+        .mapToDouble(Contribution::amount)
+        .sum();
+  }
+
+  private static Standing both() {
+    return Legs.standing(
+        Legs.load(LineOf.LEFT_FOOT, -95, 12, 400, 1, Optional.empty()),
+        Legs.load(LineOf.RIGHT_FOOT, 90, 14, 400, 1, Optional.empty()),
+        Legs.load(LineOf.WHOLE_BODY, -2, 13, 800, 1, Optional.empty()));
+  }
+
+  @Test
+  void withoutAMarkSidewaysEachLineTakesItsOwnLever() {
+    List<Offset> offsets = Offsets.of(both(), List.of(sagittalOnly()), TURN);
+    assertThat(offsets).extracting(Offset::of).containsExactly(LineOf.LEFT_FOOT, LineOf.WHOLE_BODY);
+    assertThat(turn(offsets.get(0))).isCloseTo(-0.3, within(1e-12));
+    assertThat(turn(offsets.get(1))).isCloseTo(-0.7, within(1e-12));
+  }
+
+  /**
+   * The left foot's point lies 12 - 5 mm anterior and 95 - 60 mm lateral of the mark. Turned to the
+   * left, what lies to the left goes back, and what lies ahead goes to the left, which is lateral.
+   */
+  @Test
+  void aTurnMovesTheTwoPlanesTogether() {
+    Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -60, 5, 500);
+    List<Offset> offsets = Offsets.of(both(), List.of(knee), TURN);
+    for (Offset offset : offsets) {
+      if (offset.of() == LineOf.LEFT_FOOT) {
+        double expected = offset.plane() == Plane.SAGITTAL ? 0.35 : -0.07;
+        assertThat(turn(offset)).as(offset.plane().name()).isCloseTo(expected, within(1e-12));
+      }
+    }
+  }
+
+  private static Finding finding(Judgement judged, String landmark) {
+    return judged.findings().stream()
+        .filter(f -> f.target().landmark().equals(landmark))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Offset offset(Plane plane, String landmark, LineKind kind, double mm) {
+    return new Offset(plane, Side.RIGHT, landmark, LineOf.RIGHT_FOOT, kind, Estimate.exact(mm));
+  }
+
+  @Test
+  void everyTargetIsComparedWithItsOwnOffset() {
+    Plane plane = Plane.SAGITTAL;
+    List<Offset> offsets =
+        List.of(
+            offset(plane, "HIP", LineKind.VERTICAL, 1),
+            offset(plane, "KNEE_CENTRE", LineKind.MEASURED_FORCE, 2),
+            offset(Plane.FRONTAL, "KNEE_CENTRE", LineKind.VERTICAL, 3),
+            offset(plane, "KNEE_CENTRE", LineKind.VERTICAL, 4),
+            offset(plane, "ANKLE_AXIS", LineKind.VERTICAL, 5));
+    Judgement judged =
+        Judgement.of(
+            offsets,
+            List.of(
+                Legs.target(plane, LandmarkKind.ANKLE_AXIS, 0, 9, 9),
+                Legs.target(plane, LandmarkKind.KNEE_CENTRE, 0, 9, 9)),
+            PLATES,
+            DecisionRule.USUAL);
+    assertThat(finding(judged, "KNEE_CENTRE").offset().mm().value()).isEqualTo(4);
+    assertThat(finding(judged, "ANKLE_AXIS").offset().mm().value()).isEqualTo(5);
+  }
+
+  /** JCGM 106: from the probability on, and not only above it. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.03, 0.95, 0.02, WITHIN",
+    "0.04, 0.94, 0.02, INSIDE_TOO_CLOSE",
+    "0.95, 0.03, 0.02, OUTSIDE",
+    "0.02, 0.03, 0.95, OUTSIDE",
+    "0.94, 0.03, 0.03, INSIDE_TOO_CLOSE"
+  })
+  void aResultIsFirmFromItsProbabilityOn(
+      double below, double within, double above, Verdict verdict) {
+    assertThat(DecisionRule.USUAL.verdict(true, new Conformity(below, within, above)))
+        .isEqualTo(verdict);
+  }
+
+  @Test
+  void aRemarkOfAFarLandmarkSaysHowFar() {
+    Offset far =
+        new Offset(
+            Plane.FRONTAL,
+            Side.LEFT,
+            "knee",
+            LineOf.LEFT_FOOT,
+            LineKind.VERTICAL,
+            Estimate.exact(-123.4));
+    assertThat(ENGLISH.say(Plausibility.of(List.of(far), List.of()).get(0)))
+        .startsWith("The load line runs 123.4\u00a0mm from knee in the frontal plane, ");
+  }
+
+  @Test
+  void landmarksOutOfOrderAreSaidWithTheirHeightsTheLeftLegFirst() {
+    List<Landmark> landmarks =
+        List.of(
+            Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 0, 0, 483),
+            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 82),
+            Legs.mark(LandmarkKind.ANKLE_AXIS, Side.LEFT, 0, 0, 481),
+            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 0, 84));
+    List<String> said = Plausibility.of(List.of(), landmarks).stream().map(ENGLISH::say).toList();
+    assertThat(said).hasSize(2);
+    assertThat(said.get(0)).contains("84.0\u00a0mm").contains("481.0\u00a0mm");
+    assertThat(said.get(1)).contains("82.0\u00a0mm").contains("483.0\u00a0mm");
+  }
+
+  private static Sway sway(LineOf of, double right, double anterior) {
+    return new Sway(of, OptionalDouble.empty(), right, anterior, 1, 2, 3, 4, 5, 0, 6, 21, 16);
+  }
+
+  @Test
+  void everyLineSwingsByItsOwnSway() {
+    Standing feet =
+        new Standing(
+            new QuietStretch(0, 6000, 0, 59.99, false, List.of()),
+            100,
+            List.of(
+                Legs.load(LineOf.LEFT_FOOT, -90, 0, 400, 1, Optional.empty()),
+                Legs.load(LineOf.RIGHT_FOOT, 90, 0, 400, 1, Optional.empty())),
+            List.of(sway(LineOf.LEFT_FOOT, 3, 5), sway(LineOf.RIGHT_FOOT, 9, 7)),
+            List.of(),
+            Map.of(),
+            List.of());
+    assertThat(Swing.of(feet, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
+    assertThat(Swing.of(feet, LineOf.RIGHT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(7);
+    assertThat(Swing.of(feet, LineOf.RIGHT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(9);
+  }
+
+  private static List<Object> topics(MeanLoad load, Stance stance, LandmarkKind kind)
+      throws BadInput {
+    return LoadLineCheck.past(
+            Legs.standing(load),
+            List.of(Legs.mark(kind, Side.RIGHT, 80, 0, 500)),
+            Legs.how(stance, Legs.NONE, Side.RIGHT))
+        .remarks()
+        .stream()
+        .<Object>map(Remark::topic)
+        .toList();
+  }
+
+  /** With both feet on one plate the force must cancel too, but says nothing of one leg. */
+  @Test
+  void onePlateUnderBothFeetGivesNoFrontalMomentEvenWhereItsForceCancels() throws BadInput {
+    Stance together = new Stance.BothFeetOnOnePlate(Optional.empty());
+    MeanLoad upright = Legs.load(LineOf.WHOLE_BODY, 0, 12, 800, 1, Legs.lean(0, 0));
+    assertThat(topics(upright, together, LandmarkKind.KNEE_CENTRE))
+        .contains(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
+  }
+
+  /** A hip has no moment, so that nobody misses its frontal one. */
+  @Test
+  void aFrontalMomentIsMissedOnlyWhereAJointWasMarked() throws BadInput {
+    Stance alone = new Stance.ProstheticFootOnPlate(Optional.empty());
+    MeanLoad foot = Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(0, 0));
+    assertThat(topics(foot, alone, LandmarkKind.KNEE_CENTRE))
+        .contains(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
+    assertThat(topics(foot, alone, LandmarkKind.HIP))
+        .doesNotContain(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
+  }
+
+  /**
+   * A force that leans back by 0.03 at 500 mm: 15 mm behind the vertical, which runs 12 mm ahead.
+   */
+  @Test
+  void aMeasuredLineBehindTheKneeIsSaidByHowFar() throws BadInput {
+    MeanLoad foot = Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(0, -0.03));
+    List<Landmark> landmarks =
+        List.of(
+            Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 80, 90, 80),
+            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 140, 0, 500));
+    List<Offset> offsets = Offsets.of(Legs.standing(foot), landmarks, Legs.NONE);
+    List<String> said =
+        Stream.of(KneeSafety.of(offsets, landmarks, List.of(Side.RIGHT)))
+            .flatMap(List::stream)
+            .map(ENGLISH::say)
+            .toList();
+    assertThat(said).hasSize(1);
+    assertThat(said.get(0).replace('\u00a0', ' ')).contains("3.0 mm").contains("2.0 mm");
+  }
+}

@@ -46,7 +46,7 @@ class DamagedRecordTest {
     Path entry = folder.resolve("records/K7-right/v4/content/0004-walking/entry.json");
     Files.writeString(entry, Files.readString(entry).replace("9", "8"));
     String said =
-        "Take care: Entry 4 (walking) is damaged and cannot be read. What is shown as now may be"
+        "Take care: Entry 4 (dynamic alignment) is damaged and cannot be read. What is shown as now may be"
             + " older than it, or what it corrects.\n";
     assertThat(clinic.record("show", "K7-right").out().lines().skip(1).findFirst())
         .contains(said.strip());

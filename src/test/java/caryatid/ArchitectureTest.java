@@ -124,8 +124,7 @@ class ArchitectureTest {
         .that()
         .resideInAPackage("caryatid." + row.name() + "..")
         .should()
-        .onlyDependOnClassesThat(
-            resideInAnyPackage(allowed).or(primitiveOrArray()).or(values(row)))
+        .onlyDependOnClassesThat(resideInAnyPackage(allowed).or(primitiveOrArray()).or(values(row)))
         .allowEmptyShould(true)
         .check(PROGRAM);
   }

@@ -88,11 +88,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private static Check.Checked checked(Inputs inputs, Optional<KeepStand> kept)
       throws BadInput, StoreFailure {
-    Check.Checked checked = Check.run(inputs);
-    if (kept.isPresent()) {
-      kept.get().require(inputs, checked);
-    }
-    return checked;
+    return kept.isPresent() ? kept.get().check(inputs) : Check.run(inputs);
   }
 
   private void keep(

@@ -44,7 +44,8 @@ final class KeepOptions {
   Optional<KeepStand> keep(CommandSpec command, Wording wording) throws BadInput {
     return code == null
         ? Optional.empty()
-        : Optional.of(KeepStand.in(records.open(command, wording), code, Optional.ofNullable(by), sure));
+        : Optional.of(
+            KeepStand.in(records.open(command, wording), code, Optional.ofNullable(by), sure));
   }
 
   /** What is to be said of a stand that was added. */

@@ -1,9 +1,9 @@
 package caryatid.cli;
 
-import caryatid.entry.form.Forms;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
+import caryatid.entry.form.Forms;
 import caryatid.fitting.Addition;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;

@@ -1,10 +1,10 @@
 package caryatid.cli;
 
-import caryatid.entry.form.Forms;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.Forms;
 import caryatid.sheet.AmputationLevel;
 import caryatid.usecase.Offers;
 import caryatid.usecase.Records;

@@ -21,6 +21,6 @@ final class RecordShowCommand extends RecordPart {
   int run(Records records) throws BadInput {
     RecordView view = ShowRecord.run(records, code);
     print(RecordText.lines(view, wording()));
-    return sound(view.damage());
+    return sound(view.notShown());
   }
 }

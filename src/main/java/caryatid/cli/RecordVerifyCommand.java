@@ -38,6 +38,9 @@ final class RecordVerifyCommand extends RecordPart {
         found.addAll(damaged.problems());
       } else {
         out().println(inGoodOrder(code, verified));
+        if (verified instanceof VerifyRecord.NotRead unread) {
+          found.addAll(unread.problems());
+        }
       }
     }
     return sound(found);
@@ -51,7 +54,10 @@ final class RecordVerifyCommand extends RecordPart {
     if (verified instanceof VerifyRecord.Erased erased) {
       return Shown.line(RecordText.erased(code, erased.erasure(), wording()));
     }
-    int entries = ((VerifyRecord.Sound) verified).entries();
+    int entries =
+        verified instanceof VerifyRecord.NotRead unread
+            ? unread.entries()
+            : ((VerifyRecord.Sound) verified).entries();
     return wording().fill("Record.sound", texts(code, RecordText.entries(entries, wording())));
   }
 }

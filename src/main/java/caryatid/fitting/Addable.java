@@ -14,11 +14,8 @@ public final class Addable {
    * @throws BadInput with its damage, with what cannot be read, or that it was erased
    */
   public static void require(FittingRecord record) throws BadInput {
-    if (!record.damage().isEmpty()) {
-      throw new BadInput(record.damage());
-    }
-    if (!record.unread().isEmpty()) {
-      throw new BadInput(record.unread());
+    if (!record.notShown().isEmpty()) {
+      throw new BadInput(record.notShown());
     }
     if (record.isErased()) {
       throw new BadInput(Problem.at(Place.of(record.code().text()), Keeping.WAS_ERASED));

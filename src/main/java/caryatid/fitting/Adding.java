@@ -50,7 +50,8 @@ final class Adding {
     return entry;
   }
 
-  private void add(Entry entry, byte[] json, List<Addition.Attached> files) throws StoreFailure {
+  /** Adds an entry as the bytes that say it. */
+  void add(Entry entry, byte[] json, List<Addition.Attached> files) throws StoreFailure {
     VersionInfo info =
         new VersionInfo()
             .setUser(entry.by(), null)

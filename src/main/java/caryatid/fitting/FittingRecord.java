@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A record as it stands: what is whole, and what is not. */
 public final class FittingRecord {
@@ -22,7 +23,7 @@ public final class FittingRecord {
   private final ObjectFiles.Vouched head;
   private final List<Entry> entries;
   private final List<Problem> damage;
-  private final List<Problem> unread;
+  private final List<Unread> unread;
   private final int added;
 
   /**
@@ -34,7 +35,7 @@ public final class FittingRecord {
       ObjectFiles.Vouched head,
       List<Entry> entries,
       List<Problem> damage,
-      List<Problem> unread,
+      List<Unread> unread,
       int added) {
     this.files = files;
     this.head = head;
@@ -87,12 +88,15 @@ public final class FittingRecord {
     return damage;
   }
 
-  /**
-   * Why entries cannot be read whose bytes are as they were added: a newer version of the program
-   * wrote them, or they are no entries. Nothing is added to such a record.
-   */
-  public List<Problem> unread() {
+  /** The entries that cannot be read although they are whole; nothing is added to such a record. */
+  public List<Unread> unread() {
     return unread;
+  }
+
+  /** What is not whole, and what cannot be read. */
+  public List<Problem> notShown() {
+    return Stream.concat(damage.stream(), unread.stream().flatMap(u -> u.problems().stream()))
+        .toList();
   }
 
   /**

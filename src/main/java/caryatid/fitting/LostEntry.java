@@ -1,12 +1,16 @@
 package caryatid.fitting;
 
 import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -15,7 +19,11 @@ public enum LostEntry implements Topic {
   /** Arguments: the entry, its kind. */
   NAMED("LostEntry.NAMED"),
   /** Arguments: the entry. */
-  UNNAMED("LostEntry.UNNAMED");
+  UNNAMED("LostEntry.UNNAMED"),
+  /** A newer version of the program wrote it. Arguments: the entry. */
+  NEWER("LostEntry.NEWER"),
+  /** It is whole, and no entry that any version wrote. Arguments: the entry. */
+  NOT_UNDERSTOOD("LostEntry.NOT_UNDERSTOOD");
 
   private final String code;
 
@@ -35,16 +43,21 @@ public enum LostEntry implements Topic {
 
   /** What is to be said of the entries of a record that are not whole. */
   public static List<Remark> of(FittingRecord record) {
+    Map<Integer, Unread> unread = new HashMap<>();
+    record.unread().forEach(u -> unread.put(u.number(), u));
     Set<Integer> whole = record.entries().stream().map(Entry::number).collect(Collectors.toSet());
     List<Remark> remarks = new ArrayList<>();
     for (int number = 1; number <= record.added(); number++) {
       if (!whole.contains(number)) {
         Argument entry = Argument.count(number);
-        remarks.add(
-            record
-                .kindOf(number)
-                .map(kind -> Remark.of(NAMED, entry, Argument.term(kind)))
-                .orElse(Remark.of(UNNAMED, entry)));
+        Optional<EntryKind> kind = record.kindOf(number);
+        if (unread.containsKey(number)) {
+          remarks.add(Remark.of(unread.get(number).newer() ? NEWER : NOT_UNDERSTOOD, entry));
+        } else {
+          remarks.add(
+              kind.map(k -> Remark.of(NAMED, entry, Argument.term(k)))
+                  .orElse(Remark.of(UNNAMED, entry)));
+        }
       }
     }
     return List.copyOf(remarks);

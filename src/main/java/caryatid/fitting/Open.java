@@ -14,7 +14,8 @@ enum Open implements Topic {
   /** Arguments: the same, and the entry that changed the alignment since. */
   NOT_WITHIN_THEN("Open.NOT_WITHIN_THEN"),
   /**
-   * Arguments: plane, side, landmark, what the target is valid for, entry, how the wearer stood.
+   * Arguments: plane, side, landmark, the lock and the words that the target is valid for, entry,
+   * how the wearer stood: footwear, lock, mode.
    */
   VALID_FOR("Open.VALID_FOR"),
   /** Arguments: entry, what is next. */

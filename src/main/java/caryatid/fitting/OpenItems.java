@@ -104,15 +104,18 @@ final class OpenItems {
     now.validFor()
         .filter(wanted -> stood.filter(s -> ValidFor.isSaid(wanted, s)).isEmpty())
         .ifPresent(
-            wanted ->
-                add(
-                    Open.VALID_FOR,
-                    Argument.term(series.plane()),
-                    Argument.term(series.side()),
-                    Argument.text(series.landmark()),
-                    ValidFor.argument(wanted),
-                    Argument.count(now.entry()),
-                    Argument.list(stood.map(ValidFor::how).orElse(List.of()))));
+            wanted -> {
+              List<Argument> arguments =
+                  new ArrayList<>(
+                      List.of(
+                          Argument.term(series.plane()),
+                          Argument.term(series.side()),
+                          Argument.text(series.landmark())));
+              arguments.addAll(ValidFor.parts(wanted));
+              arguments.add(Argument.count(now.entry()));
+              arguments.addAll(ValidFor.how(stood));
+              open.add(new Remark(Open.VALID_FOR, arguments));
+            });
   }
 
   private void nextStep(Entry stand) {

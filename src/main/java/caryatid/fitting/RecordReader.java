@@ -17,7 +17,7 @@ import java.util.Optional;
 final class RecordReader {
   private final ObjectFiles files;
   private final List<Problem> damage = new ArrayList<>();
-  private final List<Problem> unread = new ArrayList<>();
+  private final List<Unread> unread = new ArrayList<>();
 
   private RecordReader(ObjectFiles files) {
     this.files = files;
@@ -73,7 +73,7 @@ final class RecordReader {
   private List<Entry> entries(ObjectFiles.Vouched head) {
     List<Entry> entries = new ArrayList<>();
     for (Map.Entry<String, String> file : head.inventory().files().entrySet()) {
-      if (file.getKey().endsWith("/" + Entry.FILE)) {
+      if (file.getKey().matches("\\d{4,7}-[^/]+/" + Entry.FILE)) {
         String path = head.inventory().contents().getOrDefault(file.getValue(), file.getKey());
         entry(file.getKey(), path, file.getValue()).ifPresent(entries::add);
       }
@@ -97,11 +97,11 @@ final class RecordReader {
   /** The bytes are those that were added; what they say may still not be known. */
   private Optional<Entry> entry(EntryRead read, String logical, String path) {
     if (read instanceof EntryRead.Newer newer) {
-      unread.add(newer.problem());
+      unread.add(Unread.of(logical, newer));
       return Optional.empty();
     }
     if (read instanceof EntryRead.Unreadable unreadable) {
-      unread.addAll(unreadable.problems());
+      unread.add(Unread.of(logical, unreadable));
       return Optional.empty();
     }
     Entry entry = ((EntryRead.Done) read).entry();

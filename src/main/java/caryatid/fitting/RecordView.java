@@ -26,6 +26,7 @@ import java.util.stream.Stream;
  * @param open what is left open
  * @param remarks which entries cannot be read, and what is outside a limit that a maker states
  * @param damage what is not whole
+ * @param unread why entries that are whole cannot be read
  */
 public record RecordView(
     RecordCode code,
@@ -37,7 +38,8 @@ public record RecordView(
     List<StandChange> changes,
     List<Remark> open,
     List<Remark> remarks,
-    List<Problem> damage) {
+    List<Problem> damage,
+    List<Problem> unread) {
 
   /**
    * A line of the timeline.
@@ -55,6 +57,7 @@ public record RecordView(
     open = List.copyOf(open);
     remarks = List.copyOf(remarks);
     damage = List.copyOf(damage);
+    unread = List.copyOf(unread);
   }
 
   /** The view of a record. */
@@ -78,13 +81,19 @@ public record RecordView(
         StandChange.of(record),
         Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
         Stream.of(LostEntry.of(record), MakersLimits.check(valid)).flatMap(List::stream).toList(),
-        record.damage());
+        record.damage(),
+        record.unread().stream().flatMap(u -> u.problems().stream()).toList());
+  }
+
+  /** What is not whole, and what cannot be read. */
+  public List<Problem> notShown() {
+    return Stream.concat(damage.stream(), unread.stream()).toList();
   }
 
   /** The same view with other damage. */
   public RecordView withDamage(List<Problem> found) {
     return new RecordView(
-        code, headDigest, newest, timeline, valid, offsets, changes, open, remarks, found);
+        code, headDigest, newest, timeline, valid, offsets, changes, open, remarks, found, unread);
   }
 
   private static List<OffsetSeries> series(FittingRecord record) {

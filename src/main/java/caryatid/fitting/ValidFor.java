@@ -11,6 +11,9 @@ import java.util.stream.Stream;
 
 /** Whether a stand was of the kind that a target is valid for. */
 final class ValidFor {
+  private static final String COMMA = ", ";
+  private static final Argument NOTHING = Argument.text("");
+
   private ValidFor() {}
 
   /**
@@ -32,21 +35,22 @@ final class ValidFor {
     return Named.fold(one).equals(Named.fold(other));
   }
 
-  /** How the wearer stood. */
-  static List<Argument> how(Stood stood) {
+  /** Footwear, the knee's lock and its mode; empty texts for what is not said. */
+  static List<Argument> how(Optional<Stood> stood) {
+    Optional<String> footwear = stood.flatMap(Stood::footwear);
+    Optional<Named<KneeLock>> knee = stood.flatMap(Stood::kneeMode);
     List<Argument> how = new ArrayList<>();
-    stood.footwear().map(Argument::text).ifPresent(how::add);
-    stood.kneeMode().map(ValidFor::argument).ifPresent(how::add);
+    boolean both = footwear.isPresent() && knee.isPresent();
+    how.add(Argument.text(footwear.orElse("") + (both ? COMMA : "")));
+    how.addAll(knee.map(ValidFor::parts).orElse(List.of(NOTHING, NOTHING)));
     return how;
   }
 
-  /** The lock's term, then the words. */
-  static Argument argument(Named<KneeLock> name) {
-    List<Argument> parts = new ArrayList<>();
-    name.code().map(Argument::term).ifPresent(parts::add);
-    if (!name.text().isBlank()) {
-      parts.add(Argument.text(name.text()));
-    }
-    return Argument.list(parts);
+  /** The lock's term and the words, with a comma between where there are both. */
+  static List<Argument> parts(Named<KneeLock> name) {
+    boolean both = name.code().isPresent() && !name.text().isBlank();
+    return List.of(
+        name.code().map(Argument::term).orElse(NOTHING),
+        Argument.text((both ? COMMA : "") + name.text()));
   }
 }

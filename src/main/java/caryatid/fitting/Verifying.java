@@ -94,7 +94,8 @@ final class Verifying {
   private void entries(FittingRecord record) {
     for (int number = 1; number <= record.size(); number++) {
       int wanted = number;
-      if (record.entries().stream().noneMatch(e -> e.number() == wanted)) {
+      if (record.entries().stream().noneMatch(e -> e.number() == wanted)
+          && record.unread().stream().noneMatch(u -> u.number() == wanted)) {
         hurt("v" + number, Damage.NO_ENTRY);
       }
     }

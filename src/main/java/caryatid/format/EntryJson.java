@@ -6,6 +6,7 @@ import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
 import caryatid.entry.form.FormFault;
 import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Untyped;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -65,7 +66,7 @@ public final class EntryJson {
       json.writeStringField("as-of", Envelope.TIME.format(asOf.get()));
     }
     json.writeFieldName("content");
-    group(json, EntryWriting.content(entry));
+    group(json, Untyped.answers(entry.content()));
     if (!entry.files().isEmpty()) {
       files(json, entry);
     }

@@ -31,18 +31,15 @@ public final class Envelope {
   /** The version whose names are words. */
   static final int FIRST = 1;
 
-  /** The newest version this program reads. */
-  static final int NEWEST = 2;
-
-  /** The version this program writes. */
-  static final int CURRENT = FIRST;
+  /** The version this program writes, and the newest it reads; its names are codes and words. */
+  static final int CURRENT = 2;
 
   /** Date, time and offset from UTC (RFC 3339). */
   static final DateTimeFormatter TIME = DateTimeFormatter.ISO_OFFSET_DATE_TIME;
 
   static final Form FORM =
       Form.of(
-          Field.whole(VERSION, 1, NEWEST).needed(),
+          Field.whole(VERSION, 1, CURRENT).needed(),
           Field.whole("number", 1, 1_000_000).needed(),
           Field.choice("kind", Arrays.stream(EntryKind.values()).map(EntryKind::key).toList())
               .needed(),
@@ -96,7 +93,7 @@ public final class Envelope {
     return Optional.ofNullable(envelope.members().get(VERSION))
         .filter(Given.Single.class::isInstance)
         .map(version -> ((Given.Single) version).text())
-        .filter(text -> text.matches("[1-9]\\d{0,8}") && Integer.parseInt(text) > NEWEST);
+        .filter(text -> text.matches("[1-9]\\d{0,8}") && Integer.parseInt(text) > CURRENT);
   }
 
   private static Optional<OffsetDateTime> time(String key, Answers answers, Place place)

@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The words that stand for the program's terms, in four languages, as they were when entries held
@@ -97,9 +98,9 @@ public final class KnownWords {
     return Optional.ofNullable(terms.get(vocabulary).get(Named.fold(text)));
   }
 
-  /** The English word of a term. */
-  String english(Vocabulary vocabulary, Coded term) {
-    return words.get(key(vocabulary, term)).get(0);
+  /** Every code that has words. */
+  Set<String> codes() {
+    return Set.copyOf(words.keySet());
   }
 
   /** Answers in which names that are words for a term have become that term. */

@@ -9,16 +9,16 @@ public record Axes(Direction right, Direction anterior, Direction up) {
    * @throws IllegalArgumentException if two of them share an axis
    */
   public Axes {
-    if (right.axis() + anterior.axis() + up.axis() != 3
-        || right.axis() == anterior.axis()
-        || anterior.axis() == up.axis()) {
+    if (right.axis() == anterior.axis()
+        || anterior.axis() == up.axis()
+        || up.axis() == right.axis()) {
       throw new IllegalArgumentException("each axis once: " + right + ", " + anterior + ", " + up);
     }
   }
 
   /** Whether the export's axes, taken as x, y, z, form a right-handed frame. */
   public boolean rightHanded() {
-    int turn = (anterior.axis() - right.axis() + 3) % 3 == 1 ? 1 : -1;
+    int turn = anterior.axis() == right.axis().next() ? 1 : -1;
     return turn * right.sign() * anterior.sign() * up.sign() > 0;
   }
 }

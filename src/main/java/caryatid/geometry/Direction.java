@@ -4,18 +4,18 @@ import caryatid.remark.Coded;
 
 /** An axis of an export with its sense. */
 public enum Direction implements Coded {
-  PLUS_X("Direction.PLUS_X", 0, 1),
-  MINUS_X("Direction.MINUS_X", 0, -1),
-  PLUS_Y("Direction.PLUS_Y", 1, 1),
-  MINUS_Y("Direction.MINUS_Y", 1, -1),
-  PLUS_Z("Direction.PLUS_Z", 2, 1),
-  MINUS_Z("Direction.MINUS_Z", 2, -1);
+  PLUS_X("Direction.PLUS_X", Axis.X, 1),
+  MINUS_X("Direction.MINUS_X", Axis.X, -1),
+  PLUS_Y("Direction.PLUS_Y", Axis.Y, 1),
+  MINUS_Y("Direction.MINUS_Y", Axis.Y, -1),
+  PLUS_Z("Direction.PLUS_Z", Axis.Z, 1),
+  MINUS_Z("Direction.MINUS_Z", Axis.Z, -1);
 
   private final String code;
-  private final int axis;
+  private final Axis axis;
   private final int sign;
 
-  Direction(String code, int axis, int sign) {
+  Direction(String code, Axis axis, int sign) {
     this.code = code;
     this.axis = axis;
     this.sign = sign;
@@ -26,8 +26,8 @@ public enum Direction implements Coded {
     return code;
   }
 
-  /** The axis: 0 for x, 1 for y, 2 for z. */
-  public int axis() {
+  /** The axis. */
+  public Axis axis() {
     return axis;
   }
 

@@ -21,7 +21,7 @@ final class AxesText {
   }
 
   private static String of(Direction direction) {
-    return (direction.sign() < 0 ? "-" : "+") + "xyz".charAt(direction.axis());
+    return (direction.sign() < 0 ? "-" : "+") + direction.axis().letter();
   }
 
   /** A channel's key: {@code moment-x}. */

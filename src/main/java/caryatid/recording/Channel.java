@@ -1,18 +1,19 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.remark.Coded;
 
 /** What a column of an export holds for one plate; x, y, z are the export's own axes. */
 public enum Channel {
-  FORCE_X(Quantity.FORCE, 0),
-  FORCE_Y(Quantity.FORCE, 1),
-  FORCE_Z(Quantity.FORCE, 2),
-  MOMENT_X(Quantity.MOMENT, 0),
-  MOMENT_Y(Quantity.MOMENT, 1),
-  MOMENT_Z(Quantity.MOMENT, 2),
-  COP_X(Quantity.COP, 0),
-  COP_Y(Quantity.COP, 1),
-  COP_Z(Quantity.COP, 2);
+  FORCE_X(Quantity.FORCE, Axis.X),
+  FORCE_Y(Quantity.FORCE, Axis.Y),
+  FORCE_Z(Quantity.FORCE, Axis.Z),
+  MOMENT_X(Quantity.MOMENT, Axis.X),
+  MOMENT_Y(Quantity.MOMENT, Axis.Y),
+  MOMENT_Z(Quantity.MOMENT, Axis.Z),
+  COP_X(Quantity.COP, Axis.X),
+  COP_Y(Quantity.COP, Axis.Y),
+  COP_Z(Quantity.COP, Axis.Z);
 
   /** What kind of quantity a channel holds. */
   enum Quantity implements Coded {
@@ -33,9 +34,9 @@ public enum Channel {
   }
 
   private final Quantity quantity;
-  private final int axis;
+  private final Axis axis;
 
-  Channel(Quantity quantity, int axis) {
+  Channel(Quantity quantity, Axis axis) {
     this.quantity = quantity;
     this.axis = axis;
   }
@@ -44,13 +45,13 @@ public enum Channel {
     return quantity;
   }
 
-  /** The export's axis: 0 for x, 1 for y, 2 for z. */
-  int axis() {
+  /** The export's axis. */
+  Axis axis() {
     return axis;
   }
 
   /** The channel of a quantity along an axis. */
-  static Channel of(Quantity quantity, int axis) {
+  static Channel of(Quantity quantity, Axis axis) {
     for (Channel channel : values()) {
       if (channel.quantity == quantity && channel.axis == axis) {
         return channel;

@@ -6,6 +6,7 @@ import caryatid.remark.Unit;
 import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 
 /**
  * From the times or numbers of a table's rows to even times. Stated rule: times that only look
@@ -43,104 +44,126 @@ final class Clock {
 
   private final Table table;
   private final int column;
+  private final Column times;
   private final Kind kind;
   private final double unitS;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  Clock(Table table, int column, Kind kind, double unitS, Notebook notes) {
+  /**
+   * @param column of the times or numbers
+   * @param unitS seconds in one of their unit
+   */
+  Clock(Table table, int column, Kind kind, double unitS, String file) {
     this.kind = kind;
     this.table = table;
     this.column = column;
+    this.times = table.column(column);
     this.unitS = unitS;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
-  /** The even times; empty, with a problem noted, where there are none. */
-  Optional<Timeline> timeline(double[] times, BiPredicate<Integer, Integer> sameRow) {
-    if (runsBack(times)) {
-      return Optional.empty();
+  /**
+   * The even times; empty, with a problem, where there are none.
+   *
+   * @param sameRow whether two rows hold the same numbers
+   */
+  Outcome<Optional<Timeline>> timeline(BiPredicate<Integer, Integer> sameRow) {
+    Findings back = runsBack();
+    if (!back.clean()) {
+      return none(back);
     }
-    int[] rows = oncePerTime(times, sameRow);
+    Outcome<int[]> once = oncePerTime(sameRow);
+    int[] rows = once.value();
     if (rows.length < 2) {
-      notes.problem(Reading.TOO_FEW_ROWS, Argument.count(rows.length));
-      return Optional.empty();
+      return none(once.findings().withProblem(Reading.TOO_FEW_ROWS, Argument.count(rows.length)));
     }
     Gaps gaps = new Gaps(times, rows);
     if (gaps.missing() > MOST_MISSING * rows.length) {
-      notes.problem(
-          place(gaps.afterLongest()),
-          Reading.GAPS,
-          Argument.count(gaps.missing()),
-          Argument.count(rows.length));
-      return Optional.empty();
+      return none(
+          once.findings()
+              .withProblem(
+                  place(gaps.afterLongest()),
+                  Reading.GAPS,
+                  Argument.count(gaps.missing()),
+                  Argument.count(rows.length)));
     }
-    remark(gaps);
-    int[] filled = gaps.count() == 0 ? rows : gaps.filled();
-    return Optional.of(new Timeline(rateHz(times, rows, filled), filled));
+    return new Outcome<>(Optional.of(timeline(rows, gaps)), once.findings().and(remarks(gaps)));
+  }
+
+  private static Outcome<Optional<Timeline>> none(Findings findings) {
+    return new Outcome<>(Optional.empty(), findings);
+  }
+
+  private Timeline timeline(int[] rows, Gaps gaps) {
+    boolean everyRow = rows.length == times.size();
+    if (gaps.count() > 0) {
+      SampleRows filled = gaps.filled();
+      return new Timeline(rateHz(rows, filled.size() - 1), filled);
+    }
+    return everyRow
+        ? new Timeline(rateOfEveryRow(rows), SampleRows.every(rows.length))
+        : new Timeline(rateHz(rows, rows.length - 1), SampleRows.of(rows, new BitSet()));
   }
 
   /**
    * All steps over the whole time. Of coarse times the first and the last stand for samples that
    * lie anywhere within them; there it is the steps between the first and the last change.
    */
-  private double rateHz(double[] times, int[] rows, int[] filled) {
-    int from = rows[0];
-    int to = rows[rows.length - 1];
-    int steps = filled.length - 1;
-    if (rows == filled && rows.length == times.length) {
-      int firstChange = changeAfter(times, from);
-      int lastChange = changeBefore(times, to);
-      if (firstChange < lastChange) {
-        from = firstChange;
-        to = lastChange;
-        steps = to - from;
-      }
-    }
-    return steps / ((times[to] - times[from]) * unitS);
+  private double rateOfEveryRow(int[] rows) {
+    int from = changeAfter(0);
+    int to = changeBefore(rows.length - 1);
+    return from < to
+        ? (to - from) / ((times.at(to) - times.at(from)) * unitS)
+        : rateHz(rows, rows.length - 1);
+  }
+
+  private double rateHz(int[] rows, int steps) {
+    return steps / ((times.at(rows[rows.length - 1]) - times.at(rows[0])) * unitS);
   }
 
   /** The first row of the next time; the row itself where it shares its time with no other. */
-  private static int changeAfter(double[] times, int row) {
+  private int changeAfter(int row) {
     int change = row + 1;
-    while (change < times.length && times[change] == times[row]) {
+    while (change < times.size() && times.at(change) == times.at(row)) {
       change++;
     }
     return change == row + 1 ? row : change;
   }
 
   /** The first row of a last time. */
-  private static int changeBefore(double[] times, int row) {
+  private int changeBefore(int row) {
     int change = row;
-    while (change > 0 && times[change - 1] == times[row]) {
+    while (change > 0 && times.at(change - 1) == times.at(row)) {
       change--;
     }
     return change;
   }
 
-  private void remark(Gaps gaps) {
+  private Findings remarks(Gaps gaps) {
+    Findings findings = nothing;
     if (gaps.count() > 0) {
-      notes.remark(
-          RecordingRemark.GAPS, Argument.count(gaps.count()), Argument.count(gaps.missing()));
+      findings =
+          findings.withRemark(
+              RecordingRemark.GAPS, Argument.count(gaps.count()), Argument.count(gaps.missing()));
     }
-    if (gaps.outOfPlace() > 0) {
-      notes.remark(RecordingRemark.OUT_OF_PLACE, Argument.count(gaps.outOfPlace()));
-    }
+    return gaps.outOfPlace() > 0
+        ? findings.withRemark(RecordingRemark.OUT_OF_PLACE, Argument.count(gaps.outOfPlace()))
+        : findings;
   }
 
-  private boolean runsBack(double[] times) {
-    boolean back = false;
-    BitSet holes = table.column(column).holes();
-    boolean whole = holes.isEmpty();
-    for (int i = 0; i < times.length; i++) {
-      if (!whole && holes.get(i)) {
-        back = true;
-        notes.problem(place(i), kind.missing);
-      } else if (i > 0 && times[i] < times[i - 1] && (whole || !holes.get(i - 1))) {
-        back = true;
-        notes.problem(place(i), kind.back, said(times[i - 1]), said(times[i]));
+  /** Each row whose time is missing or runs back is a problem. */
+  private Findings runsBack() {
+    Findings findings = nothing;
+    boolean whole = !times.hasHoles();
+    for (int i = 0; i < times.size(); i++) {
+      if (!whole && times.isHole(i)) {
+        findings = findings.withProblem(place(i), kind.missing);
+      } else if (i > 0 && times.at(i) < times.at(i - 1) && (whole || !times.isHole(i - 1))) {
+        findings =
+            findings.withProblem(place(i), kind.back, said(times.at(i - 1)), said(times.at(i)));
       }
     }
-    return back;
+    return findings;
   }
 
   private Argument said(double time) {
@@ -148,35 +171,41 @@ final class Clock {
   }
 
   private Place place(int row) {
-    return Place.of(notes.file(), table.lines().line(row), table.columnName(column));
+    return Place.of(nothing.file(), table.lines().line(row), table.columnName(column));
   }
 
   /**
    * Leaves out rows at a time that is already there, unless times are coarser than the sampling.
    */
-  private int[] oncePerTime(double[] times, BiPredicate<Integer, Integer> sameRow) {
+  private Outcome<int[]> oncePerTime(BiPredicate<Integer, Integer> sameRow) {
     int same = 0;
     int other = 0;
-    for (int i = 1; i < times.length; i++) {
-      if (times[i] == times[i - 1]) {
+    for (int i = 1; i < times.size(); i++) {
+      if (times.at(i) == times.at(i - 1)) {
         same += sameRow.test(i - 1, i) ? 1 : 0;
         other += sameRow.test(i - 1, i) ? 0 : 1;
       }
     }
-    if (other > COARSE_SHARE * times.length) {
-      notes.remark(RecordingRemark.COARSE_TIMES);
-      return Timeline.everyRow(1, times.length).rows();
+    if (other > COARSE_SHARE * times.size()) {
+      return new Outcome<>(
+          IntStream.range(0, times.size()).toArray(),
+          nothing.withRemark(RecordingRemark.COARSE_TIMES));
     }
+    Findings findings = nothing;
     if (same > 0) {
-      notes.remark(RecordingRemark.PRINTED_TWICE, Argument.count(same));
+      findings = findings.withRemark(RecordingRemark.PRINTED_TWICE, Argument.count(same));
     }
     if (other > 0) {
-      notes.remark(RecordingRemark.SAME_TIME, Argument.count(other));
+      findings = findings.withRemark(RecordingRemark.SAME_TIME, Argument.count(other));
     }
-    int[] rows = new int[times.length - same - other];
+    return new Outcome<>(firstOfEachTime(times.size() - same - other), findings);
+  }
+
+  private int[] firstOfEachTime(int count) {
+    int[] rows = new int[count];
     int next = 0;
-    for (int i = 0; i < times.length; i++) {
-      if (i == 0 || times[i] != times[i - 1]) {
+    for (int i = 0; i < times.size(); i++) {
+      if (i == 0 || times.at(i) != times.at(i - 1)) {
         rows[next++] = i;
       }
     }

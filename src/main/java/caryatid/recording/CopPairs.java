@@ -3,7 +3,6 @@ package caryatid.recording;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.Channel.Quantity;
-import java.util.Arrays;
 import java.util.Optional;
 
 /** The exported centre of pressure and the one from forces and moments, sample by sample. */
@@ -36,17 +35,13 @@ final class CopPairs {
 
   /** Whether both can be had. Moments that are all zero were taken about the centre itself. */
   boolean exist() {
-    Optional<double[]> one = raw.at(Channel.of(Quantity.MOMENT, axes.right().axis()));
-    Optional<double[]> other = raw.at(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
+    Optional<Series> one = raw.at(Channel.of(Quantity.MOMENT, axes.right().axis()));
+    Optional<Series> other = raw.at(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
     return one.isPresent()
         && other.isPresent()
         && axes.rightHanded()
         && load.known()
-        && !(zero(one.get()) && zero(other.get()));
-  }
-
-  private static boolean zero(double[] series) {
-    return Arrays.stream(series).allMatch(value -> value == 0);
+        && !(one.get().allZero() && other.get().allZero());
   }
 
   /**
@@ -58,17 +53,18 @@ final class CopPairs {
   Along along(Direction along, MomentUnit unit) {
     TrueOriginCop cop = new TrueOriginCop(axes, plan.layout().trueOrigin().orElse(IN_THE_SURFACE));
     double scale = units.moment().isPresent() ? 1 : unit.newtonMm();
-    double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
-    double[] vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
-    double[] exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
-    double[] force = raw.at(Channel.of(Quantity.FORCE, along.axis())).orElse(new double[0]);
+    Series moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    Series vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    Series exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
+    Optional<Series> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
     TrueOriginCop.Line line = cop.along(along);
     Sums sums = new Sums();
     boolean whole = raw.holes().isEmpty();
-    for (int i = 0; i < moment.length; i++) {
+    for (int i = 0; i < moment.size(); i++) {
       if (load.loaded(i) && (whole || !raw.holes().get(i))) {
-        double alongN = force.length > 0 ? force[i] : 0;
-        sums.add(along.sign() * exported[i], line.at(moment[i] * scale, alongN, vertical[i]));
+        double alongN = force.isPresent() ? force.get().at(i) : 0;
+        sums.add(
+            along.sign() * exported.at(i), line.at(moment.at(i) * scale, alongN, vertical.at(i)));
       }
     }
     return sums.along();

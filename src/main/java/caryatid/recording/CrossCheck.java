@@ -21,21 +21,21 @@ final class CrossCheck {
   private final Axes axes;
   private final CopPairs pairs;
   private final Argument plate;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  CrossCheck(PlatePlan plan, PlateUnits units, Axes axes, CopPairs pairs, Notebook notes) {
+  CrossCheck(PlatePlan plan, PlateUnits units, Axes axes, CopPairs pairs, String file) {
     this.plan = plan;
     this.units = units;
     this.axes = axes;
     this.pairs = pairs;
     this.plate = Argument.text(plan.name());
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
   /** Compares where that is possible; remarks on it, or refuses what cannot both be true. */
-  void run() {
+  Findings run() {
     if (!pairs.exist()) {
-      return;
+      return nothing;
     }
     List<MomentUnit> tried = units.moment().map(List::of).orElse(List.of(MomentUnit.values()));
     Map<MomentUnit, Agreement> agreements = new EnumMap<>(MomentUnit.class);
@@ -43,14 +43,12 @@ final class CrossCheck {
     List<MomentUnit> close = tried.stream().filter(u -> agreements.get(u).close()).toList();
     boolean known = tried.size() == 1;
     if (close.size() == 1) {
-      agree(close.get(0), agreements.get(close.get(0)));
-    } else if (known && plan.layout().trueOrigin().isPresent()) {
-      disagree(agreements.get(tried.get(0)));
-    } else if (known && units.cop().isPresent()) {
-      compareMovements(tried.get(0));
-    } else {
-      notes.remark(RecordingRemark.NOT_CROSS_CHECKED, plate);
+      return agree(close.get(0), agreements.get(close.get(0)));
     }
+    if (known && plan.layout().trueOrigin().isPresent()) {
+      return disagree(agreements.get(tried.get(0)));
+    }
+    return known && units.cop().isPresent() ? compareMovements(tried.get(0)) : notChecked();
   }
 
   private Agreement agreement(MomentUnit unit) {
@@ -60,38 +58,40 @@ final class CrossCheck {
         right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
   }
 
-  private void agree(MomentUnit unit, Agreement agreement) {
-    if (units.moment().isEmpty()) {
-      notes.remark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit));
-    }
-    notes.remark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
+  private Findings notChecked() {
+    return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
   }
 
-  private void disagree(Agreement apart) {
+  private Findings agree(MomentUnit unit, Agreement agreement) {
+    Findings findings =
+        units.moment().isEmpty()
+            ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
+            : nothing;
+    return findings.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
+  }
+
+  private Findings disagree(Agreement apart) {
     Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
-    if (apart.contradictory()) {
-      notes.problem(Reading.COP_CONTRADICTS, said);
-    } else {
-      notes.remark(RecordingRemark.COP_DISAGREES, said);
-    }
+    return apart.contradictory()
+        ? nothing.withProblem(Reading.COP_CONTRADICTS, said)
+        : nothing.withRemark(RecordingRemark.COP_DISAGREES, said);
   }
 
   /**
    * Without the true origin the two may lie anywhere beside each other, but they move alike; a
    * wrong unit makes one move ten times as far or more.
    */
-  private void compareMovements(MomentUnit unit) {
+  private Findings compareMovements(MomentUnit unit) {
     Along right = pairs.along(axes.right(), unit);
     Along anterior = pairs.along(axes.anterior(), unit);
     double exported = right.exportedMm2() + anterior.exportedMm2();
     double computed = right.computedMm2() + anterior.computedMm2();
     double more = Math.max(exported, computed);
     if (more > 2 * STIRS_MM * STIRS_MM && more > ANOTHER_UNIT * Math.min(exported, computed)) {
-      notes.problem(
+      return nothing.withProblem(
           Reading.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
-    } else {
-      notes.remark(RecordingRemark.NOT_CROSS_CHECKED, plate);
     }
+    return notChecked();
   }
 
   private static Argument mm(double value) {

@@ -14,39 +14,65 @@ final class DeadColumns {
   private final Table table;
   private final PlatePlan plan;
   private final double rateHz;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  DeadColumns(Table table, PlatePlan plan, double rateHz, Notebook notes) {
+  DeadColumns(Table table, PlatePlan plan, double rateHz, String file) {
     this.table = table;
     this.plan = plan;
     this.rateHz = rateHz;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
   /** Refuses a channel that the centre of pressure depends on, if its column is dead. */
-  void refuse(Channel channel, double[] values, BitSet unusable) {
-    plan.column(channel).ifPresent(index -> refuse(table.columnName(index), values, unusable));
+  Findings refused(Channel channel, Series values, BitSet unusable) {
+    return plan.column(channel)
+        .map(index -> refused(table.columnName(index), values, unusable))
+        .orElse(nothing);
   }
 
   /** Refuses a column that the centre of pressure depends on, if it is dead. */
-  void refuse(String column, double[] values, BitSet unusable) {
-    if (isDead(values, unusable)) {
-      notes.problem(Reading.DEAD_COLUMN, said(column, values.length - unusable.cardinality()));
+  Findings refused(String column, Series values, BitSet unusable) {
+    return isDead(values, unusable)
+        ? nothing.withProblem(
+            Reading.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
+        : nothing;
+  }
+
+  /** Refuses the raw channels that are dead; horizontal ones where they tell the centre. */
+  Findings refused(Sensors.EightChannels sensors, RawPlate plate, Timeline timeline) {
+    BitSet unusable = unloadedOrMissing(plate);
+    Findings findings = nothing;
+    for (Sensors.RawChannel channel : Sensors.RawChannel.values()) {
+      if (channel.isVertical() || sensors.az0Mm() != 0) {
+        String column = sensors.columns().get(channel);
+        Series values = timeline.series(table.column(plan.sensors().get(column)));
+        findings = findings.and(refused(column, values, unusable));
+      }
     }
+    return findings;
+  }
+
+  private static BitSet unloadedOrMissing(RawPlate plate) {
+    BitSet unusable = (BitSet) plate.holes().clone();
+    Series up = plate.at(Channel.FORCE_Z).orElseThrow();
+    for (int i = 0; i < up.size(); i++) {
+      if (Math.abs(up.at(i)) < Load.LEAST_N) {
+        unusable.set(i);
+      }
+    }
+    return unusable;
   }
 
   /**
-   * Whether a column is dead that the centre of pressure does not depend on; a remark says that
-   * what needs it is left out.
+   * A remark where a column is dead that the centre of pressure does not depend on: what needs it
+   * is left out.
    */
-  boolean withhold(Channel channel, double[] values, BitSet unusable) {
-    boolean dead = isDead(values, unusable);
-    if (dead) {
-      String column = plan.column(channel).map(table::columnName).orElse(channel.name());
-      notes.remark(
-          RecordingRemark.DEAD_COLUMN, said(column, values.length - unusable.cardinality()));
-    }
-    return dead;
+  Findings withheld(Channel channel, Series values, BitSet unusable) {
+    String column = plan.column(channel).map(table::columnName).orElse(channel.name());
+    return isDead(values, unusable)
+        ? nothing.withRemark(
+            RecordingRemark.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
+        : nothing;
   }
 
   private Argument[] said(String column, int samples) {
@@ -55,16 +81,16 @@ final class DeadColumns {
     };
   }
 
-  private boolean isDead(double[] values, BitSet unusable) {
-    int used = values.length - unusable.cardinality();
+  private boolean isDead(Series values, BitSet unusable) {
+    int used = values.size() - unusable.cardinality();
     if (used == 0 || used < SHORTEST_S * rateHz) {
       return false;
     }
-    double first = values[unusable.nextClearBit(0)];
+    double first = values.at(unusable.nextClearBit(0));
     int i = unusable.nextClearBit(0);
-    while (i < values.length && values[i] == first) {
+    while (i < values.size() && values.at(i) == first) {
       i = unusable.nextClearBit(i + 1);
     }
-    return i >= values.length;
+    return i >= values.size();
   }
 }

@@ -18,14 +18,20 @@ final class Draft {
     this.described = described;
   }
 
-  PlateDescription of(Optional<Table> table, Map<PlatePlan, PlateUnits> units) {
+  /**
+   * The description.
+   *
+   * @param times the unit of the times, where it was found
+   */
+  PlateDescription of(
+      Optional<Table> table, Map<PlatePlan, PlateUnits> units, Optional<TimeUnit> times) {
     List<PlateLayout> plates = new ArrayList<>();
     units.forEach((plan, known) -> plates.add(layout(table.orElseThrow(), plan, known)));
     List<PlateLayout> stated = described.map(PlateDescription::plates).orElse(List.of());
     return new PlateDescription(
         described.map(PlateDescription::name).orElse("plate"),
         described.map(PlateDescription::form).orElse(ExportForm.UNSTATED),
-        time(table),
+        time(table, times),
         described.flatMap(PlateDescription::axes),
         described.flatMap(PlateDescription::forceIs),
         plates.isEmpty() ? stated : plates,
@@ -34,7 +40,7 @@ final class Draft {
         described.map(PlateDescription::removeUnloadedOffset).orElse(false));
   }
 
-  private TimeBase time(Optional<Table> table) {
+  private TimeBase time(Optional<Table> table, Optional<TimeUnit> times) {
     TimeBase stated = described.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     boolean something =
         stated.column().isPresent() || stated.unit().isPresent() || stated.rateHz().isPresent();
@@ -44,7 +50,7 @@ final class Draft {
     ColumnName name = table.get().head().columns().get(table.get().plan().time().getAsInt());
     return new TimeBase(
         Optional.of(name.full()),
-        table.get().timeUnit().or(() -> name.unit().flatMap(TimeUnit::named)),
+        times.or(() -> name.unit().flatMap(TimeUnit::named)),
         OptionalDouble.empty());
   }
 

@@ -10,19 +10,19 @@ final class EdgeCheck {
 
   private final PlateLayout.Extent edges;
   private final Reading problem;
-  private final Notebook notes;
+  private final Findings nothing;
 
   /**
    * @param problem what to say where the centre of pressure lies beside the plate; the remedy
    *     depends on where it comes from
    */
-  EdgeCheck(PlateLayout.Extent edges, Reading problem, Notebook notes) {
+  EdgeCheck(PlateLayout.Extent edges, Reading problem, String file) {
     this.edges = edges;
     this.problem = problem;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
-  void check(PlateTrack track) {
+  Findings check(PlateTrack track) {
     int used = 0;
     int outside = 0;
     double right = 0;
@@ -38,7 +38,7 @@ final class EdgeCheck {
       }
     }
     if (outside > MOST_OUTSIDE * used) {
-      notes.problem(
+      return nothing.withProblem(
           problem,
           Argument.text(track.plate()),
           mm(right / used),
@@ -47,10 +47,11 @@ final class EdgeCheck {
           mm(edges.rightMm()),
           mm(edges.rearMm()),
           mm(edges.frontMm()));
-    } else if (outside > 0) {
-      notes.remark(
-          RecordingRemark.OFF_PLATE, Argument.text(track.plate()), Argument.count(outside));
     }
+    return outside > 0
+        ? nothing.withRemark(
+            RecordingRemark.OFF_PLATE, Argument.text(track.plate()), Argument.count(outside))
+        : nothing;
   }
 
   private boolean within(double right, double anterior) {

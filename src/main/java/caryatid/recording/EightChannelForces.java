@@ -11,7 +11,6 @@ import static caryatid.recording.Sensors.RawChannel.FZ4;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * Forces and moments of a plate on four three-axis sensors: Fx = fx12 + fx34, Fy = fy14 + fy23, Fz
@@ -21,34 +20,32 @@ import java.util.function.IntToDoubleFunction;
 final class EightChannelForces {
   private EightChannelForces() {}
 
-  static Map<Channel, double[]> of(
-      Map<Sensors.RawChannel, double[]> raw, Sensors.EightChannels plate, int size) {
+  static Map<Channel, Series> of(
+      Map<Sensors.RawChannel, Series> raw, Sensors.EightChannels plate, int size) {
     double across = plate.horizontalNPerUnit();
     double down = plate.verticalNPerUnit();
-    double[] one = raw.get(FZ1);
-    double[] two = raw.get(FZ2);
-    double[] three = raw.get(FZ3);
-    double[] four = raw.get(FZ4);
-    Map<Channel, double[]> forces = new EnumMap<>(Channel.class);
+    Series one = raw.get(FZ1);
+    Series two = raw.get(FZ2);
+    Series three = raw.get(FZ3);
+    Series four = raw.get(FZ4);
+    Map<Channel, Series> forces = new EnumMap<>(Channel.class);
     forces.put(Channel.FORCE_X, sum(raw.get(FX12), raw.get(FX34), across));
     forces.put(Channel.FORCE_Y, sum(raw.get(FY14), raw.get(FY23), across));
-    forces.put(Channel.FORCE_Z, each(size, i -> down * (one[i] + two[i] + three[i] + four[i])));
+    forces.put(
+        Channel.FORCE_Z,
+        Series.of(size, i -> down * (one.at(i) + two.at(i) + three.at(i) + four.at(i))));
     forces.put(
         Channel.MOMENT_X,
-        each(size, i -> plate.bMm() * down * (one[i] + two[i] - three[i] - four[i])));
+        Series.of(
+            size, i -> plate.bMm() * down * (one.at(i) + two.at(i) - three.at(i) - four.at(i))));
     forces.put(
         Channel.MOMENT_Y,
-        each(size, i -> plate.aMm() * down * (-one[i] + two[i] + three[i] - four[i])));
+        Series.of(
+            size, i -> plate.aMm() * down * (-one.at(i) + two.at(i) + three.at(i) - four.at(i))));
     return forces;
   }
 
-  private static double[] sum(double[] a, double[] b, double scale) {
-    return each(a.length, i -> scale * (a[i] + b[i]));
-  }
-
-  private static double[] each(int size, IntToDoubleFunction value) {
-    double[] values = new double[size];
-    java.util.Arrays.setAll(values, value);
-    return values;
+  private static Series sum(Series a, Series b, double scale) {
+    return Series.of(a.size(), i -> scale * (a.at(i) + b.at(i)));
   }
 }

@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
 import caryatid.recording.Inspection.PlateView;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
@@ -8,34 +9,29 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
 
-/** Reads one export: its bytes, its tables, what the columns mean, the plates' tracks. */
+/**
+ * Reads one export in stages: its bytes into tables, what the columns mean, the times, the plates'
+ * tracks. Each stage is a value; its findings are those of the stages before it and its own.
+ */
 final class ExportReader {
   private final NamedBytes export;
+  private final String file;
   private final Optional<PlateDescription> description;
   private final Optional<Axes> axes;
   private final ExportForm form;
-  private final Notebook notes;
-
-  /** The plates, with what is known of their units; empty for those that carry nothing. */
-  private final Map<PlatePlan, Optional<PlateUnits>> plates = new LinkedHashMap<>();
-
-  /** Those that carry somebody. */
-  private final Map<PlatePlan, PlateUnits> units = new LinkedHashMap<>();
 
   ExportReader(NamedBytes export, Optional<PlateDescription> description) {
     this.export = export;
+    this.file = export.name();
     this.description = description;
     this.axes = description.flatMap(PlateDescription::axes);
     this.form = description.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
-    this.notes = new Notebook(export.name());
   }
 
   /**
@@ -44,94 +40,134 @@ final class ExportReader {
    * @param provenance the bytes, known once they have been read
    */
   Recording read(Supplier<Provenance> provenance) throws BadInput {
-    Optional<Table> table = table();
-    if (table.isPresent()) {
-      Optional<Timeline> timeline = understand(table.get());
-      if (notes.clean()) {
-        List<PlateTrack> tracks = tracks(table.get(), timeline.orElseThrow());
-        if (notes.clean()) {
-          return new Recording(
-              provenance.get(),
-              timeline.get().timeS(),
-              timeline.get().rateHz(),
-              tracks,
-              notes.remarks());
-        }
-      }
+    Parsed parsed = parsed();
+    if (parsed.table().isEmpty()) {
+      throw new BadInput(parsed.findings().problems());
     }
-    throw new BadInput(notes.problems());
+    Table table = parsed.table().get();
+    Mapped mapped = mapped(table, parsed.findings());
+    Timed timed = timed(table, parsed.findings(), mapped.findings());
+    if (!timed.findings().clean()) {
+      throw new BadInput(timed.findings().problems());
+    }
+    Timeline timeline = timed.timeline().orElseThrow();
+    Plates plates = plates(table, mapped, timeline, timed.findings());
+    if (!plates.findings().clean()) {
+      throw new BadInput(plates.findings().problems());
+    }
+    return new Recording(
+        provenance.get(),
+        timeline.timeS(),
+        timeline.rateHz(),
+        plates.tracks(),
+        plates.findings().remarks());
   }
 
   Inspection inspect() {
-    Optional<Table> table = table();
-    Optional<Timeline> timeline = table.flatMap(this::understand);
-    // While the decimal mark is in question, a force may be read 1000 times too small.
-    boolean readable = !notes.has(Reading.THOUSANDS);
-    List<PlateView> views = table.filter(t -> readable).map(this::views).orElse(List.of());
-    if (timeline.isPresent() && notes.clean()) {
-      tracks(table.orElseThrow(), timeline.get());
-    } else if (notes.problems().stream().allMatch(ExportReader::asks)) {
-      table.ifPresent(this::remarkOddities);
+    Parsed parsed = parsed();
+    if (parsed.table().isEmpty()) {
+      return inspection(
+          parsed, Mapped.none(parsed.findings()), Timed.unsought(parsed.findings()), List.of());
     }
-    List<Problem> questions = notes.problems().stream().filter(ExportReader::asks).toList();
-    List<Problem> problems = notes.problems().stream().filter(p -> !asks(p)).toList();
-    OptionalDouble rate =
-        timeline.map(t -> OptionalDouble.of(t.rateHz())).orElse(OptionalDouble.empty());
-    PlateDescription draft = new Draft(description).of(table, units);
+    Table table = parsed.table().get();
+    Mapped mapped = mapped(table, parsed.findings());
+    Timed timed = timed(table, parsed.findings(), mapped.findings());
+    // While the decimal mark is in question, a force may be read 1000 times too small.
+    boolean readable = !timed.findings().has(Reading.THOUSANDS);
+    List<PlateView> views = readable ? views(table, mapped) : List.of();
+    return inspection(parsed, mapped, withRemarks(table, mapped, timed), views);
+  }
+
+  /** The times with what the plates' tracks show, as far as it can be told. */
+  private Timed withRemarks(Table table, Mapped mapped, Timed timed) {
+    Findings findings = timed.findings();
+    if (timed.timeline().isPresent() && findings.clean()) {
+      return timed.with(plates(table, mapped, timed.timeline().get(), findings).findings());
+    }
+    return findings.problems().stream().allMatch(ExportReader::asks)
+        ? timed.with(findings.and(oddities(table, mapped)))
+        : timed;
+  }
+
+  private Inspection inspection(Parsed parsed, Mapped mapped, Timed timed, List<PlateView> views) {
+    Findings findings = timed.findings();
     return new Inspection(
-        notes.understood(), questions, problems, notes.remarks(), views, rate, draft);
+        findings.understood(),
+        findings.problems().stream().filter(ExportReader::asks).toList(),
+        findings.problems().stream().filter(p -> !asks(p)).toList(),
+        findings.remarks(),
+        views,
+        timed.rateHz(),
+        new Draft(description).of(parsed.table(), mapped.loaded(), timed.unit()));
   }
 
   private static boolean asks(Problem problem) {
     return problem.topic() instanceof Reading reading && reading.asks();
   }
 
-  private Optional<Table> table() {
-    Planner planner = new Planner(export.name(), description);
-    List<Table> tables = new ExportText(export, form, planner, notes).read();
-    Optional<Table> table = new TableChoice(form.recording(), notes).choose(tables);
-    table
-        .or(() -> tables.stream().findFirst())
-        .ifPresent(shown -> new HeadFacts(shown, form, notes).note());
-    if (table.isPresent() && tables.size() > 1) {
-      notes.understood(Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
+  private Parsed parsed() {
+    Planner planner = new Planner(file, description);
+    Outcome<List<Table>> read = new ExportText(export, form, planner::plan).read();
+    List<Table> tables = read.value();
+    Outcome<Optional<Table>> choice = new TableChoice(form.recording(), file).choose(tables);
+    Findings findings = read.findings().and(choice.findings());
+    Optional<Table> shown = choice.value().or(() -> tables.stream().findFirst());
+    if (shown.isPresent()) {
+      findings = findings.and(new HeadFacts(shown.get(), form).of(file));
     }
-    return table;
-  }
-
-  /** Settles units, axes and times, or asks for them; no times are sought in a damaged table. */
-  private Optional<Timeline> understand(Table table) {
-    boolean damaged = !notes.clean();
-    plates.putAll(loadedPlates(table).find());
-    plates.forEach((plan, known) -> known.ifPresent(u -> units.put(plan, u)));
-    int vertical = loadedPlates(table).vertical(units);
-    noteAxes(vertical);
-    units.forEach(new UnitsByMoments(table, vertical, notes)::note);
-    if (!notes.has(Reading.COMMA_TWICE)) {
-      new Questions(table, axes, vertical, units, notes).ask();
+    if (choice.value().isPresent() && tables.size() > 1) {
+      findings =
+          findings.withFact(
+              Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
-    return damaged ? Optional.empty() : timeline(table);
+    return new Parsed(choice.value(), findings);
   }
 
-  private LoadedPlates loadedPlates(Table table) {
-    return new LoadedPlates(table, description, notes);
-  }
-
-  private void noteAxes(int vertical) {
-    axes.ifPresent(
-        known -> notes.understood(Aspect.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(known))));
-    boolean forces = units.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
-    if (axes.isEmpty() && forces) {
-      String axis = String.valueOf("xyz".charAt(vertical));
-      notes.understood(Aspect.VERTICAL, Basis.CONCLUDED, Argument.text(axis));
+  /** Settles units and axes, or asks for them. */
+  private Mapped mapped(Table table, Findings earlier) {
+    LoadedPlates finder = new LoadedPlates(table, description, file);
+    Outcome<Map<PlatePlan, Optional<PlateUnits>>> plates = finder.find(earlier);
+    Map<PlatePlan, PlateUnits> loaded = Mapped.loaded(plates.value());
+    Axis vertical = finder.vertical(loaded);
+    Findings findings = plates.findings().and(axesFacts(loaded, vertical));
+    UnitsByMoments byMoments = new UnitsByMoments(table, vertical, file);
+    for (Map.Entry<PlatePlan, PlateUnits> each : loaded.entrySet()) {
+      findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
     }
+    if (!findings.has(Reading.COMMA_TWICE)) {
+      findings = findings.and(new Questions(table, axes, vertical, loaded, file).ask());
+    }
+    return new Mapped(plates.value(), vertical, findings);
   }
 
-  private Optional<Timeline> timeline(Table table) {
+  private Findings axesFacts(Map<PlatePlan, PlateUnits> loaded, Axis vertical) {
+    Findings nothing = Findings.none(file);
+    if (axes.isPresent()) {
+      return nothing.withFact(Aspect.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
+    }
+    boolean forces = loaded.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
+    return forces
+        ? nothing.withFact(
+            Aspect.VERTICAL, Basis.CONCLUDED, Argument.text(String.valueOf(vertical.letter())))
+        : nothing;
+  }
+
+  /**
+   * The times; none are sought in a damaged table.
+   *
+   * @param table the table
+   * @param parsed what was found in the table as it is
+   * @param earlier that, and what was found of its meaning
+   */
+  private Timed timed(Table table, Findings parsed, Findings earlier) {
+    if (!parsed.clean()) {
+      return Timed.unsought(earlier);
+    }
     TimeBase base = description.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     Preamble preamble = new Preamble(table.head());
-    new PreambleFacts(preamble, notes).note(table.rows());
-    return new TimeBaseFinder(table, base, preamble, notes).find(sameRow(table));
+    Findings stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
+    Timed found = new TimeBaseFinder(table, base, preamble, file).find(sameRow(table));
+    return found.with(stated.and(found.findings()));
   }
 
   private static BiPredicate<Integer, Integer> sameRow(Table table) {
@@ -145,34 +181,42 @@ final class ExportReader {
   }
 
   /** What can be told of the plates while questions are open. */
-  private void remarkOddities(Table table) {
-    RawOddities oddities = new RawOddities(table, loadedPlates(table).vertical(units), notes);
-    units.forEach(oddities::remark);
+  private Findings oddities(Table table, Mapped mapped) {
+    RawOddities oddities = new RawOddities(table, mapped.vertical(), file);
+    Findings findings = Findings.none(file);
+    for (Map.Entry<PlatePlan, PlateUnits> each : mapped.loaded().entrySet()) {
+      findings = findings.and(oddities.remarks(each.getKey(), each.getValue()));
+    }
+    return findings;
   }
 
-  private List<PlateView> views(Table table) {
-    int vertical = loadedPlates(table).vertical(units);
+  private static List<PlateView> views(Table table, Mapped mapped) {
     List<PlateView> views = new ArrayList<>();
-    units.forEach(
-        (plan, known) -> PlateViews.of(table, plan, vertical, known.force()).ifPresent(views::add));
+    mapped
+        .loaded()
+        .forEach(
+            (plan, known) ->
+                PlateViews.of(table, plan, mapped.vertical(), known.force()).ifPresent(views::add));
     return views;
   }
 
-  /** The plates' tracks; the columns of the table are used up. */
-  private List<PlateTrack> tracks(Table table, Timeline timeline) {
-    Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, notes);
+  private Plates plates(Table table, Mapped mapped, Timeline timeline, Findings earlier) {
+    Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, file);
+    Findings findings = earlier;
     List<PlateTrack> all = new ArrayList<>();
-    plates.forEach(
-        (plan, known) ->
-            all.add(
-                known
-                    .map(plateUnits -> tracks.track(plan, plateUnits))
-                    .orElseGet(() -> Tracks.empty(plan, timeline.size()))));
-    if (all.stream().allMatch(t -> t.usable().count() == 0) && !notes.has(Reading.FAR_OFF)) {
-      boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
-      notes.problem(
-          forces ? Reading.UNLOADED : Reading.EMPTY_THROUGHOUT, Argument.of(Load.LEAST_N, Unit.N));
+    for (Map.Entry<PlatePlan, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
+      Outcome<PlateTrack> track = tracks.track(each.getKey(), each.getValue());
+      findings = findings.and(track.findings());
+      all.add(track.value());
     }
-    return all;
+    boolean usable = all.stream().anyMatch(t -> t.usable().count() > 0);
+    if (!usable && !findings.has(Reading.FAR_OFF)) {
+      boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
+      findings =
+          findings.withProblem(
+              forces ? Reading.UNLOADED : Reading.EMPTY_THROUGHOUT,
+              Argument.of(Load.LEAST_N, Unit.N));
+    }
+    return new Plates(all, findings);
   }
 }

@@ -7,73 +7,78 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.zip.ZipException;
 
 /** Reads an export's bytes into tables. */
 final class ExportText {
   private final NamedBytes export;
   private final ExportForm form;
-  private final Planner planner;
-  private final Notebook notes;
+  private final Function<Head, Plan> planner;
 
-  ExportText(NamedBytes export, ExportForm form, Planner planner, Notebook notes) {
+  /**
+   * @param planner what a table's columns are taken for
+   */
+  ExportText(NamedBytes export, ExportForm form, Function<Head, Plan> planner) {
     this.export = export;
     this.form = form;
     this.planner = planner;
-    this.notes = notes;
   }
 
-  /** The tables, one below the other; none, with a problem noted, where there is none to read. */
-  List<Table> read() {
-    try (Intake intake = Intake.open(export, charset())) {
-      return read(intake);
-    } catch (Lines.TooLong e) {
-      notes.problem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
-    } catch (EOFException | ZipException e) {
-      notes.problem(Reading.PACKED_DAMAGED);
+  Outcome<List<Table>> read() {
+    Outcome<Optional<Charset>> stated = charset();
+    Outcome<List<Table>> parsed = new Outcome<>(List.of(), stated.findings());
+    try (Intake intake = Intake.open(export, stated.value())) {
+      parsed = read(intake, stated.findings());
+      if (parsed.findings().clean()) {
+        intake.finish();
+      }
+      return parsed;
     } catch (IOException e) {
-      notes.problem(Reading.UNREADABLE, Argument.text(String.valueOf(e.getMessage())));
+      return new Outcome<>(List.of(), parsed.findings().and(failed(e, export.name())));
     }
-    return List.of();
   }
 
-  /** The described encoding; none, with a problem noted, where nobody knows it. */
-  private Optional<Charset> charset() {
+  /** The described encoding; none, with a problem, where nobody knows it. */
+  private Outcome<Optional<Charset>> charset() {
+    Findings nothing = Findings.none(export.name());
     try {
-      return form.encoding().map(Charset::forName);
+      return new Outcome<>(form.encoding().map(Charset::forName), nothing);
     } catch (IllegalArgumentException e) {
-      notes.problem(Reading.UNKNOWN_ENCODING, Argument.text(form.encoding().orElse("")));
-      return Optional.empty();
+      Argument name = Argument.text(form.encoding().orElse(""));
+      return new Outcome<>(Optional.empty(), nothing.withProblem(Reading.UNKNOWN_ENCODING, name));
     }
   }
 
-  private List<Table> read(Intake intake) throws IOException {
-    note(intake);
+  private Outcome<List<Table>> read(Intake intake, Findings earlier) {
+    Findings opened = opened(intake, earlier);
     if (intake.binary()) {
-      notes.problem(Reading.BINARY);
-      return List.of();
+      return new Outcome<>(List.of(), opened.withProblem(Reading.BINARY));
     }
     Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
-    List<Table> tables = new TableReader(lines, form, planner::plan, notes).read();
-    if (lines.number() == 0) {
-      notes.problem(Reading.EMPTY);
-    } else if (tables.isEmpty() && notes.clean()) {
-      notes.problem(Reading.NO_TABLE, Argument.count(lines.number()));
-    }
-    if (notes.clean()) {
-      intake.finish();
-    }
-    return tables;
+    return new TableReader(lines, form, planner, opened).read();
   }
 
-  private void note(Intake intake) {
-    if (intake.packed()) {
-      notes.understood(Aspect.PACKED, Basis.CONCLUDED);
-    }
-    notes.understood(
+  private Findings opened(Intake intake, Findings earlier) {
+    Findings findings =
+        intake.packed() ? earlier.withFact(Aspect.PACKED, Basis.CONCLUDED) : earlier;
+    return findings.withFact(
         Aspect.ENCODING,
-        form.encoding().isPresent() && notes.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        form.encoding().isPresent() && earlier.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.text(intake.found().charset().name()),
         Argument.term(intake.found().sign()));
+  }
+
+  /** Why a file could not be read to its end. */
+  static Findings failed(IOException failure, String file) {
+    Findings nothing = Findings.none(file);
+    if (failure instanceof Lines.TooLong) {
+      return nothing.withProblem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
+    }
+    if (failure instanceof EOFException || failure instanceof ZipException) {
+      return nothing.withProblem(Reading.PACKED_DAMAGED);
+    }
+    return nothing.withProblem(
+        Reading.UNREADABLE, Argument.text(String.valueOf(failure.getMessage())));
   }
 }

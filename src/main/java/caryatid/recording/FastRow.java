@@ -25,30 +25,30 @@ final class FastRow {
   private final boolean blanks;
   private final byte mark;
   private final byte lineEnd;
-  private final Column[] columns;
+  private final GrowingColumn[] columns;
 
   /** For each cell of a row its column, and where that takes its next numbers; null if unwanted. */
-  private final Column[] ofCell;
+  private final GrowingColumn[] ofCell;
 
   private final double[][] room;
-  private final Column first;
+  private final GrowingColumn first;
   private double[] firstRoom = {};
 
   /**
    * @param table whose wanted columns are filled
    * @param lineEnd the byte that ends a line
    */
-  FastRow(Table table, byte lineEnd) {
+  FastRow(GrowingTable table, byte lineEnd) {
     Dialect dialect = table.head().dialect();
     this.delimiter = (byte) dialect.delimiter().character();
     this.blanks = dialect.delimiter() == Delimiter.BLANK;
     this.mark = (byte) dialect.mark().character();
     this.lineEnd = lineEnd;
-    this.columns = table.columns().values().toArray(new Column[0]);
-    this.ofCell = new Column[table.head().columns().size()];
+    this.columns = table.columns().values().toArray(new GrowingColumn[0]);
+    this.ofCell = new GrowingColumn[table.head().columns().size()];
     this.room = new double[ofCell.length][];
     table.columns().forEach((index, column) -> ofCell[index] = column);
-    this.first = columns.length == 0 ? new Column() : columns[0];
+    this.first = columns.length == 0 ? new GrowingColumn() : columns[0];
   }
 
   /**
@@ -155,7 +155,7 @@ final class FastRow {
     if (at >= limit || bytes[at] != lineEnd) {
       return NOT_PLAIN;
     }
-    for (Column column : columns) {
+    for (GrowingColumn column : columns) {
       column.placed();
     }
     return at + 1;

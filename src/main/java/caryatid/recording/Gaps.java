@@ -2,6 +2,7 @@ package caryatid.recording;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ final class Gaps {
   /** A step longer than this many usual steps is a gap. */
   private static final double STEPS = 1.5;
 
-  private final double[] times;
+  private final Column times;
   private final int[] rows;
   private final double usual;
   private final List<Integer> longSteps = new ArrayList<>();
@@ -23,7 +24,7 @@ final class Gaps {
    * @param times of all the table's rows, not falling
    * @param rows the rows that count, at least two
    */
-  Gaps(double[] times, int[] rows) {
+  Gaps(Column times, int[] rows) {
     this.times = times;
     this.rows = rows;
     this.usual = usualStep();
@@ -61,20 +62,22 @@ final class Gaps {
     return rows[longest];
   }
 
-  /** The rows with -1 for each that is missing. */
-  int[] filled() {
+  /** The samples, with one that lacks its row for each that is missing. */
+  SampleRows filled() {
     int[] filled = new int[rows.length + (int) missing];
-    Arrays.fill(filled, -1);
+    BitSet lacking = new BitSet(filled.length);
+    lacking.set(0, filled.length);
     int next = 0;
     for (int i = 0; i < rows.length; i++) {
       next += i > 0 && step(i) > STEPS * usual ? (int) lacking(i) : 0;
+      lacking.clear(next);
       filled[next++] = rows[i];
     }
-    return filled;
+    return SampleRows.of(filled, lacking);
   }
 
   private double step(int i) {
-    return times[rows[i]] - times[rows[i - 1]];
+    return times.at(rows[i]) - times.at(rows[i - 1]);
   }
 
   /** The rows missing before one, judged by the row after it as well. */
@@ -88,7 +91,7 @@ final class Gaps {
   /** The median step; the mean one where all are so even that none is a gap beside either. */
   private double usualStep() {
     int last = rows.length - 1;
-    double mean = (times[rows[last]] - times[rows[0]]) / last;
+    double mean = (times.at(rows[last]) - times.at(rows[0])) / last;
     double shortest = mean;
     double longest = mean;
     for (int i = 1; i <= last; i++) {

@@ -2,6 +2,7 @@ package caryatid.recording;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /**
  * What stands above a table, and how its rows are written. Line numbers are physical, from 1.
@@ -38,5 +39,20 @@ record Head(
       named--;
     }
     return named;
+  }
+
+  /** The first names a problem lists. */
+  String names() {
+    return columns.stream()
+        .map(ColumnName::full)
+        .filter(n -> !n.isEmpty())
+        .limit(40)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What a problem calls a column: its name, or its number where it has none. */
+  String columnName(int index) {
+    String name = columns.get(index).full();
+    return name.isEmpty() ? String.valueOf(index + 1) : name;
   }
 }

@@ -2,6 +2,7 @@ package caryatid.recording;
 
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -11,21 +12,21 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Notes what was understood of a table's layout. */
+/** What was understood of a table's layout. */
 final class HeadFacts {
   private final Table table;
   private final Head head;
   private final ExportForm form;
-  private final Notebook notes;
+  private final List<Understood> facts = new ArrayList<>();
 
-  HeadFacts(Table table, ExportForm form, Notebook notes) {
+  HeadFacts(Table table, ExportForm form) {
     this.table = table;
     this.head = table.head();
     this.form = form;
-    this.notes = notes;
   }
 
-  void note() {
+  /** The facts, in the order in which the table is laid out. */
+  Findings of(String file) {
     Dialect dialect = head.dialect();
     fact(
         Aspect.DELIMITER,
@@ -53,10 +54,11 @@ final class HeadFacts {
         Argument.count(head.firstDataLine()));
     table.plan().plates().forEach(this::columns);
     unused();
+    return new Findings(file, List.of(), List.of(), facts);
   }
 
   private void fact(Aspect aspect, Basis basis, Argument... arguments) {
-    notes.understood(aspect, basis, arguments);
+    facts.add(new Understood(aspect, List.of(arguments), basis));
   }
 
   private static Basis basis(Optional<?> described) {

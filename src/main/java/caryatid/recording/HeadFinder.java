@@ -33,11 +33,11 @@ final class HeadFinder {
 
   private final ExportForm form;
 
-  private final Notebook notes;
+  private final String file;
 
-  HeadFinder(ExportForm form, Notebook notes) {
+  HeadFinder(ExportForm form, String file) {
     this.form = form;
-    this.notes = notes;
+    this.file = file;
   }
 
   /**
@@ -47,7 +47,7 @@ final class HeadFinder {
    * @param firstNumber physical number of the first of them
    * @param whole whether these lines are the text's first, so that stated line numbers apply
    */
-  Optional<Head> find(List<String> lines, int firstNumber, boolean whole) {
+  Optional<Outcome<Head>> find(List<String> lines, int firstNumber, boolean whole) {
     Optional<Found> best = Optional.empty();
     for (Delimiter delimiter : delimiters()) {
       Optional<Found> found = find(lines, delimiter, whole);
@@ -55,11 +55,12 @@ final class HeadFinder {
         best = found;
       }
     }
-    best.ifPresent(
-        found ->
-            new MarkCheck(form, notes)
-                .check(found.rows(), found.delimiter(), head(lines, firstNumber, found)));
-    return best.map(found -> head(lines, firstNumber, found));
+    return best.map(found -> checked(found, head(lines, firstNumber, found)));
+  }
+
+  private Outcome<Head> checked(Found found, Head head) {
+    return new Outcome<>(
+        head, new MarkCheck(form, file).check(found.rows(), found.delimiter(), head));
   }
 
   /** Index of a line of known names without any row below, if there is one. */
@@ -117,18 +118,19 @@ final class HeadFinder {
     while (columns.size() < cells) {
       columns.add(ColumnName.of("", ""));
     }
-    return new Header(-1, OptionalInt.empty(), OptionalInt.empty(), columns);
+    return new Header(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), columns);
   }
 
   private Head head(List<String> lines, int firstNumber, Found found) {
     Rows rows = found.rows();
     Optional<Header> header = found.header();
-    int top = header.map(h -> h.device().orElse(h.line())).filter(i -> i >= 0).orElse(rows.start());
+    int top =
+        header.map(h -> h.device().orElse(h.line().orElse(rows.start()))).orElse(rows.start());
     DecimalMark mark = form.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark);
     return new Head(
         lines.subList(0, top),
         firstNumber,
-        number(header.map(h -> OptionalInt.of(h.line())), firstNumber),
+        number(header.map(Header::line), firstNumber),
         number(header.map(Header::device), firstNumber),
         number(header.map(Header::units), firstNumber),
         used(header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())), rows),
@@ -151,9 +153,7 @@ final class HeadFinder {
 
   private static OptionalInt number(Optional<OptionalInt> index, int firstNumber) {
     OptionalInt known = index.orElse(OptionalInt.empty());
-    return known.isPresent() && known.getAsInt() >= 0
-        ? OptionalInt.of(known.getAsInt() + firstNumber)
-        : OptionalInt.empty();
+    return known.isPresent() ? OptionalInt.of(known.getAsInt() + firstNumber) : OptionalInt.empty();
   }
 
   private static List<ColumnName> unnamed(int cells) {

@@ -10,12 +10,12 @@ import java.util.OptionalInt;
  * The names above a table's rows, found by walking up from its first row: a row of units, the
  * names, a row of devices. Indexes count the lines looked at, from 0.
  *
- * @param line index of the names
+ * @param line index of the names; empty where a description states them
  * @param device index of the row of devices
  * @param units index of the row of units
  * @param columns one name a cell
  */
-record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> columns) {
+record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<ColumnName> columns) {
 
   /** The header above a row. */
   static Optional<Header> above(List<String> lines, int firstRow, int cells, Delimiter delimiter) {
@@ -53,7 +53,11 @@ record Header(int line, OptionalInt device, OptionalInt units, List<ColumnName> 
           ColumnName.of(cell(devices, i), cell(names.get(), i)).withUnit(unit(cell(unitCells, i))));
     }
     return Optional.of(
-        new Header(line, devices.isEmpty() ? OptionalInt.empty() : device, units, columns));
+        new Header(
+            OptionalInt.of(line),
+            devices.isEmpty() ? OptionalInt.empty() : device,
+            units,
+            columns));
   }
 
   /** How many of the names are known to this package. */

@@ -12,27 +12,27 @@ final class Load {
    */
   static final double LEAST_N = 20;
 
-  private final Optional<double[]> vertical;
+  private final Optional<Series> vertical;
   private final double sign;
   private final BitSet unloaded;
 
-  private Load(Optional<double[]> vertical, double sign, BitSet unloaded) {
+  private Load(Optional<Series> vertical, double sign, BitSet unloaded) {
     this.vertical = vertical;
     this.sign = sign;
     this.unloaded = unloaded;
   }
 
   static Load of(RawPlate raw, Axes axes) {
-    Optional<double[]> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    Optional<Series> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
     BitSet unloaded = new BitSet(raw.size());
     if (vertical.isEmpty()) {
       return new Load(vertical, 1, unloaded);
     }
-    double[] force = vertical.get();
+    Series force = vertical.get();
     double sign = moreBelow(force) == (axes.up().sign() > 0) ? -1 : 1;
     double upward = axes.up().sign() * sign;
-    for (int i = 0; i < force.length; i++) {
-      if (force[i] * upward < LEAST_N) {
+    for (int i = 0; i < force.size(); i++) {
+      if (force.at(i) * upward < LEAST_N) {
         unloaded.set(i);
       }
     }
@@ -42,12 +42,12 @@ final class Load {
   }
 
   /** Whether more samples are loaded below zero than above; a single huge number tells nothing. */
-  private static boolean moreBelow(double[] force) {
+  private static boolean moreBelow(Series force) {
     int above = 0;
     int below = 0;
-    for (double each : force) {
-      above += each >= LEAST_N ? 1 : 0;
-      below += each <= -LEAST_N ? 1 : 0;
+    for (int i = 0; i < force.size(); i++) {
+      above += force.at(i) >= LEAST_N ? 1 : 0;
+      below += force.at(i) <= -LEAST_N ? 1 : 0;
     }
     return below > above;
   }

@@ -11,57 +11,60 @@ import java.util.Optional;
 final class LoadCellConversion {
   private LoadCellConversion() {}
 
-  static PlateTrack track(
+  static Outcome<PlateTrack> track(
       Table table,
       PlatePlan plan,
       Sensors.LoadCells cells,
       ForceUnit unit,
       Timeline timeline,
-      Notebook notes) {
+      String file) {
     int size = timeline.size();
     double[] up = new double[size];
     double[] right = new double[size];
     double[] anterior = new double[size];
-    BitSet unusable = new BitSet(size);
-    Map<String, double[]> read = new LinkedHashMap<>();
+    BitSet missing = new BitSet(size);
+    Map<String, Series> read = new LinkedHashMap<>();
     for (Sensors.LoadCell cell : cells.cells()) {
       Column column = table.column(plan.sensors().get(cell.column()));
-      unusable.or(timeline.pickHoles(column.holes()));
-      double[] load = timeline.pick(column.take());
+      missing.or(timeline.holes(column));
+      Series load = timeline.series(column);
       read.put(cell.column(), load);
       for (int i = 0; i < size; i++) {
-        double newton = load[i] * unit.newton();
+        double newton = load.at(i) * unit.newton();
         up[i] += newton;
         right[i] += newton * cell.rightMm();
         anterior[i] += newton * cell.anteriorMm();
       }
     }
-    new WholeWeight(table, plan, unit).compare(up, unusable, timeline, notes);
+    Findings findings = new WholeWeight(table, plan, unit).compare(up, missing, timeline, file);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
-    BitSet missing = (BitSet) unusable.clone();
+    BitSet unusable = new BitSet(size);
     for (int i = 0; i < size; i++) {
-      boolean loaded = up[i] >= Load.LEAST_N && !unusable.get(i);
+      boolean loaded = up[i] >= Load.LEAST_N && !missing.get(i);
       unusable.set(i, !loaded);
       right[i] = loaded ? right[i] / up[i] + origin.rightMm() : 0;
       anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;
       up[i] = loaded ? up[i] : 0;
     }
-    DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), notes);
-    read.forEach((column, load) -> dead.refuse(column, load, unusable));
+    DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), file);
+    for (Map.Entry<String, Series> each : read.entrySet()) {
+      findings = findings.and(dead.refused(each.getKey(), each.getValue(), unusable));
+    }
     BitSet unloaded = (BitSet) unusable.clone();
     unloaded.andNot(missing);
-    UnusableSamples.remark(RecordingRemark.MISSING, missing, plan.name(), notes);
-    UnusableSamples.remark(RecordingRemark.UNLOADED, unloaded, plan.name(), notes);
-    BitSet usable = new BitSet(size);
-    usable.set(0, size);
-    usable.andNot(unusable);
-    return new PlateTrack(
-        plan.name(),
-        Samples.adopt(right),
-        Samples.adopt(anterior),
-        Optional.of(Samples.adopt(up)),
-        Optional.empty(),
-        new Usable(usable, size));
+    PlateTrack track =
+        new PlateTrack(
+            plan.name(),
+            Samples.adopt(right),
+            Samples.adopt(anterior),
+            Optional.of(Samples.adopt(up)),
+            Optional.empty(),
+            Usable.without(unusable, size));
+    return new Outcome<>(
+        track,
+        findings
+            .and(UnusableSamples.remarked(RecordingRemark.MISSING, missing, plan.name(), file))
+            .and(UnusableSamples.remarked(RecordingRemark.UNLOADED, unloaded, plan.name(), file)));
   }
 }

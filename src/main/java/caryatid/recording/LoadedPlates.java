@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -17,48 +18,57 @@ import java.util.stream.Collectors;
 final class LoadedPlates {
   private final Table table;
   private final Optional<PlateDescription> description;
-  private final Notebook notes;
+  private final String file;
 
-  LoadedPlates(Table table, Optional<PlateDescription> description, Notebook notes) {
+  LoadedPlates(Table table, Optional<PlateDescription> description, String file) {
     this.table = table;
     this.description = description;
-    this.notes = notes;
+    this.file = file;
   }
 
-  /** All plates, in their order, with what is known of their units; empty for an empty plate. */
-  Map<PlatePlan, Optional<PlateUnits>> find() {
+  /**
+   * All plates, in their order, with what is known of their units; empty for an empty plate.
+   *
+   * @param earlier what was found before
+   */
+  Outcome<Map<PlatePlan, Optional<PlateUnits>>> find(Findings earlier) {
+    Findings findings = earlier;
     Map<PlatePlan, Optional<PlateUnits>> plates = new LinkedHashMap<>();
     Map<PlatePlan, PlateUnits> loaded = new LinkedHashMap<>();
-    UnitFinder finder = new UnitFinder(table.head(), notes);
+    UnitFinder finder = new UnitFinder(table.head(), file);
     for (PlatePlan plan : table.plan().plates()) {
       if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
-        notes.remark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
+        findings = findings.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
         plates.put(plan, Optional.empty());
       } else {
-        loaded.put(plan, finder.units(plan));
-        plates.put(plan, Optional.of(loaded.get(plan)));
+        Outcome<PlateUnits> units = finder.units(plan);
+        findings = findings.and(units.findings());
+        loaded.put(plan, units.value());
+        plates.put(plan, Optional.of(units.value()));
       }
     }
-    if (loaded.isEmpty() && notes.clean()) {
-      notes.problem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
+    if (loaded.isEmpty() && findings.clean()) {
+      findings = findings.withProblem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
     }
-    sums(loaded).forEach(plates::remove);
-    return plates;
+    SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
+    for (PlatePlan plan : loaded.keySet()) {
+      Outcome<Boolean> sum = isSum(plan, together);
+      findings = findings.and(sum.findings());
+      if (sum.value()) {
+        plates.remove(plan);
+      }
+    }
+    return new Outcome<>(plates, findings);
   }
 
   /** The export's vertical axis, as described or as it seems. */
-  int vertical(Map<PlatePlan, PlateUnits> loaded) {
+  Axis vertical(Map<PlatePlan, PlateUnits> loaded) {
     Optional<Axes> axes = description.flatMap(PlateDescription::axes);
     return axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, loaded.keySet()));
   }
 
-  private List<PlatePlan> sums(Map<PlatePlan, PlateUnits> loaded) {
-    SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
-    return loaded.keySet().stream().filter(plan -> isSum(plan, together)).toList();
-  }
-
   /** Whether a plate is left out as the sum of others; one that only is named so is asked about. */
-  private boolean isSum(PlatePlan plan, SumOfPlates together) {
+  private Outcome<Boolean> isSum(PlatePlan plan, SumOfPlates together) {
     List<PlatePlan> parts = together.parts(plan);
     boolean holds = together.holds(plan, parts);
     boolean described = !described().isEmpty();
@@ -66,15 +76,16 @@ final class LoadedPlates {
       Argument.text(plan.name()),
       Argument.text(parts.stream().map(PlatePlan::name).collect(Collectors.joining(", ")))
     };
+    Findings nothing = Findings.none(file);
     if (holds && described) {
-      notes.problem(Reading.SUM_DESCRIBED, said);
-    } else if (holds) {
-      Aspect aspect = together.hasForce(plan) ? Aspect.SUM : Aspect.SUM_OF_COP;
-      notes.understood(aspect, Basis.CONCLUDED, said);
-    } else if (SumOfPlates.named(plan) && !described && !parts.isEmpty()) {
-      notes.problem(Reading.SUM_OR_PLATE, said);
+      return new Outcome<>(false, nothing.withProblem(Reading.SUM_DESCRIBED, said));
     }
-    return holds && !described;
+    if (holds) {
+      Aspect aspect = together.hasForce(plan) ? Aspect.SUM : Aspect.SUM_OF_COP;
+      return new Outcome<>(true, nothing.withFact(aspect, Basis.CONCLUDED, said));
+    }
+    boolean open = SumOfPlates.named(plan) && !described && !parts.isEmpty();
+    return new Outcome<>(false, open ? nothing.withProblem(Reading.SUM_OR_PLATE, said) : nothing);
   }
 
   private List<PlateLayout> described() {

@@ -7,35 +7,39 @@ import java.util.List;
 /** Refuses rows whose commas can be read in two ways. */
 final class MarkCheck {
   private final ExportForm form;
-  private final Notebook notes;
+  private final String file;
 
-  MarkCheck(ExportForm form, Notebook notes) {
+  MarkCheck(ExportForm form, String file) {
     this.form = form;
-    this.notes = notes;
+    this.file = file;
   }
 
-  void check(Rows rows, Delimiter delimiter, Head head) {
+  Findings check(Rows rows, Delimiter delimiter, Head head) {
+    Findings findings = Findings.none(file);
     int cells = rows.cells();
     int named = head.named();
     boolean halved = named >= 2 && named < cells && cells <= 2 * named;
     if (delimiter == Delimiter.COMMA && halved && filled(rows, named) && wholeNumbers(rows)) {
-      notes.problem(
-          Place.of(notes.file(), head.firstDataLine()),
-          Reading.COMMA_TWICE,
-          Argument.count(named),
-          Argument.count(cells));
+      findings =
+          findings.withProblem(
+              Place.of(file, head.firstDataLine()),
+              Reading.COMMA_TWICE,
+              Argument.count(named),
+              Argument.count(cells));
     }
     if (form.decimalMark().isEmpty() && rows.thousandsPossible()) {
-      notes.problem(
-          Place.of(notes.file(), head.firstDataLine()),
-          Reading.THOUSANDS,
-          Argument.text(
-              rows.rows().stream()
-                  .flatMap(List::stream)
-                  .filter(c -> c.indexOf(',') >= 0)
-                  .findFirst()
-                  .orElse("")));
+      findings =
+          findings.withProblem(
+              Place.of(file, head.firstDataLine()),
+              Reading.THOUSANDS,
+              Argument.text(
+                  rows.rows().stream()
+                      .flatMap(List::stream)
+                      .filter(c -> c.indexOf(',') >= 0)
+                      .findFirst()
+                      .orElse("")));
     }
+    return findings;
   }
 
   private static boolean filled(Rows rows, int from) {

@@ -55,30 +55,29 @@ final class NamedPlates {
   /**
    * The plates.
    *
-   * @param asking whether to note what the names leave open, as no description says it
+   * @param asking whether to ask what the names leave open, as no description says it
    */
-  List<PlatePlan> plates(boolean asking, Notebook notes) {
+  Outcome<List<PlatePlan>> plates(boolean asking, String file) {
+    Findings findings = Findings.none(file);
     Map<String, Versions> plates = new LinkedHashMap<>();
     for (int i = 0; i < head.columns().size(); i++) {
       Role role = Role.of(head.columns().get(i));
       if (role.channel().isPresent()
           && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
           && asking) {
-        notes.problem(
-            place(notes),
-            Reading.TWICE,
-            Argument.text(name(i)),
-            Argument.text(Planner.names(head)));
+        findings =
+            findings.withProblem(
+                place(file), Reading.TWICE, Argument.text(name(i)), Argument.text(head.names()));
       }
     }
     List<PlatePlan> plans =
         plates.entrySet().stream().map(p -> plan(p.getKey(), p.getValue())).toList();
-    if (asking) {
-      plans.stream()
-          .filter(plan -> plan.tellsCop() && !plan.open().isEmpty())
-          .forEach(plan -> ask(plan, plates, notes));
+    for (PlatePlan plan : plans) {
+      if (asking && plan.tellsCop() && !plan.open().isEmpty()) {
+        findings = findings.and(ask(plan, plates, file));
+      }
     }
-    return plans;
+    return new Outcome<>(plans, findings);
   }
 
   private static PlatePlan plan(String telling, Versions versions) {
@@ -86,7 +85,7 @@ final class NamedPlates {
         PlatePlan.bare(Role.plateName(telling)), versions.first(), Map.of(), versions.open());
   }
 
-  private void ask(PlatePlan plan, Map<String, Versions> plates, Notebook notes) {
+  private Findings ask(PlatePlan plan, Map<String, Versions> plates, String file) {
     Versions versions =
         plates.entrySet().stream()
             .filter(p -> Role.plateName(p.getKey()).equals(plan.name()))
@@ -101,16 +100,17 @@ final class NamedPlates {
         plan.columns().entrySet().stream()
             .map(c -> AxesText.key(c.getKey()) + ": " + name(c.getValue()))
             .collect(Collectors.joining(", "));
-    notes.problem(
-        place(notes),
-        Reading.WHICH_VERSION,
-        Argument.text(plan.name()),
-        Argument.text(several),
-        Argument.text(first));
+    return Findings.none(file)
+        .withProblem(
+            place(file),
+            Reading.WHICH_VERSION,
+            Argument.text(plan.name()),
+            Argument.text(several),
+            Argument.text(first));
   }
 
-  private Place place(Notebook notes) {
-    return new Place(notes.file(), head.headerLine(), Optional.empty());
+  private Place place(String file) {
+    return new Place(file, head.headerLine(), Optional.empty());
   }
 
   private String name(int index) {

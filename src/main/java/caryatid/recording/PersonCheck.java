@@ -26,28 +26,31 @@ final class PersonCheck {
 
   private final PlateTrack track;
   private final double rateHz;
-  private final Notebook notes;
+  private final String file;
   private final int step;
 
-  PersonCheck(PlateTrack track, double rateHz, Notebook notes) {
+  PersonCheck(PlateTrack track, double rateHz, String file) {
     this.track = track;
     this.rateHz = rateHz;
-    this.notes = notes;
+    this.file = file;
     this.step = Math.max(1, track.usable().size() / ENOUGH);
   }
 
-  void check() {
+  Findings check() {
+    Findings findings = Findings.none(file);
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
     if (force > HEAVIEST_N) {
-      notes.problem(
-          Reading.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
+      findings =
+          findings.withProblem(
+              Reading.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
     }
     double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
     // One that does not move at all is an empty plate's, and known as such.
     if (track.usable().count() >= SHORTEST_S * rateHz && sway > 0 && sway < STILLEST_MM) {
-      notes.problem(Reading.TOO_STILL, plate);
+      findings = findings.withProblem(Reading.TOO_STILL, plate);
     }
+    return findings;
   }
 
   private double mean(Samples series) {

@@ -1,10 +1,11 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,28 +28,35 @@ final class Planner {
   }
 
   Plan plan(Head head) {
-    Notebook notes = new Notebook(file);
-    List<PlatePlan> plates = new ArrayList<>();
-    List<PlatePlan> named = new NamedPlates(head).plates(columnsUndescribed(), notes);
-    for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
-      described(layout, named, head, notes).ifPresent(plates::add);
-    }
-    boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
-    if (plain && !notes.has(Reading.TWICE)) {
-      plates = named;
-    }
-    OptionalInt time = time(head, notes);
-    refuseTwoMeanings(time, plates, head, notes);
-    List<PlatePlan> telling = plates.stream().filter(PlatePlan::tellsCop).toList();
-    return new Plan(time, index(time, telling, head), telling, notes.problems());
+    Outcome<List<PlatePlan>> plates = plates(head);
+    Outcome<OptionalInt> time = time(head, plates.findings());
+    Findings findings = time.findings().and(twoMeanings(time.value(), plates.value(), head));
+    List<PlatePlan> telling = plates.value().stream().filter(PlatePlan::tellsCop).toList();
+    OptionalInt index = index(time.value(), telling, head);
+    return new Plan(time.value(), index, telling, findings.problems());
   }
 
-  private OptionalInt time(Head head, Notebook notes) {
+  private Outcome<List<PlatePlan>> plates(Head head) {
+    Outcome<List<PlatePlan>> named = new NamedPlates(head).plates(columnsUndescribed(), file);
+    Findings findings = named.findings();
+    List<PlatePlan> plates = new ArrayList<>();
+    for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
+      Outcome<Optional<PlatePlan>> plate = described(layout, named.value(), head, findings);
+      findings = plate.findings();
+      plate.value().ifPresent(plates::add);
+    }
+    boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
+    boolean byName = plain && !findings.has(Reading.TWICE);
+    return new Outcome<>(byName ? named.value() : plates, findings);
+  }
+
+  private Outcome<OptionalInt> time(Head head, Findings earlier) {
     Optional<String> called = description.flatMap(d -> d.time().column());
     if (called.isPresent()) {
-      return find(called.get(), head, notes);
+      return find(called.get(), head, earlier);
     }
-    return rateDescribed() ? OptionalInt.empty() : ofKind(head, Role.Kind.TIME);
+    OptionalInt named = rateDescribed() ? OptionalInt.empty() : ofKind(head, Role.Kind.TIME);
+    return new Outcome<>(named, earlier);
   }
 
   /**
@@ -60,7 +68,9 @@ final class Planner {
         numbers.isEmpty() && rateDescribed() ? ofKind(head, Role.Kind.TIME) : numbers;
     boolean taken =
         time.isPresent()
-            || plates.stream().flatMap(PlatePlan::wanted).anyMatch(i -> index.orElse(-1) == i);
+            || plates.stream()
+                .flatMap(PlatePlan::wanted)
+                .anyMatch(i -> index.equals(OptionalInt.of(i)));
     return taken ? OptionalInt.empty() : index;
   }
 
@@ -68,19 +78,21 @@ final class Planner {
     return description.map(d -> d.time().rateHz().isPresent()).orElse(false);
   }
 
-  private static void refuseTwoMeanings(
-      OptionalInt time, List<PlatePlan> plates, Head head, Notebook notes) {
+  /** The columns that have two meanings, each a problem. */
+  private Findings twoMeanings(OptionalInt time, List<PlatePlan> plates, Head head) {
     Set<Integer> used = new HashSet<>();
-    IntStream.concat(time.stream(), plates.stream().flatMap(PlatePlan::wanted).mapToInt(i -> i))
-        .filter(i -> !used.add(i))
-        .distinct()
-        .mapToObj(i -> head.columns().get(i).full())
-        .forEach(
-            name ->
-                notes.problem(
-                    new Place(notes.file(), head.headerLine(), Optional.of(name)),
-                    Reading.TWO_MEANINGS,
-                    Argument.text(name)));
+    List<Problem> problems =
+        IntStream.concat(time.stream(), plates.stream().flatMap(PlatePlan::wanted).mapToInt(i -> i))
+            .filter(i -> !used.add(i))
+            .distinct()
+            .mapToObj(i -> head.columns().get(i).full())
+            .map(name -> Problem.at(place(name, head), Reading.TWO_MEANINGS, Argument.text(name)))
+            .toList();
+    return Findings.none(file).withProblems(problems);
+  }
+
+  private Place place(String column, Head head) {
+    return new Place(file, head.headerLine(), Optional.of(column));
   }
 
   private static OptionalInt ofKind(Head head, Role.Kind kind) {
@@ -95,23 +107,36 @@ final class Planner {
         .allMatch(p -> p.columns().isEmpty() && p.sensors().isEmpty());
   }
 
-  private Optional<PlatePlan> described(
-      PlateLayout layout, List<PlatePlan> named, Head head, Notebook notes) {
+  private Outcome<Optional<PlatePlan>> described(
+      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
     if (layout.columns().isEmpty() && layout.sensors().isEmpty()) {
-      return byName(layout, named, head, notes);
+      return byName(layout, named, head, earlier);
     }
-    Map<Channel, Integer> columns = new EnumMap<>(Channel.class);
-    new TreeMap<>(layout.columns())
-        .forEach(
-            (channel, name) -> find(name, head, notes).ifPresent(i -> columns.put(channel, i)));
-    Map<String, Integer> sensors = new LinkedHashMap<>();
+    Outcome<Map<Channel, Integer>> channels = found(new TreeMap<>(layout.columns()), head, earlier);
+    Map<String, String> names = new LinkedHashMap<>();
     layout
         .sensors()
         .map(Planner::columnNames)
         .orElse(List.of())
-        .forEach(name -> find(name, head, notes).ifPresent(i -> sensors.put(name, i)));
-    wholeWeight(layout, head, sensors.values()).ifPresent(i -> columns.put(Channel.FORCE_Z, i));
-    return Optional.of(new PlatePlan(layout, columns, sensors, Set.of()));
+        .forEach(name -> names.put(name, name));
+    Outcome<Map<String, Integer>> sensors = found(names, head, channels.findings());
+    Map<Channel, Integer> columns = new TreeMap<>(channels.value());
+    wholeWeight(layout, head, sensors.value().values())
+        .ifPresent(i -> columns.put(Channel.FORCE_Z, i));
+    return new Outcome<>(
+        Optional.of(new PlatePlan(layout, columns, sensors.value(), Set.of())), sensors.findings());
+  }
+
+  /** The columns of some names; those that cannot be found are left out, with a problem. */
+  private <K> Outcome<Map<K, Integer>> found(Map<K, String> names, Head head, Findings earlier) {
+    Findings findings = earlier;
+    Map<K, Integer> columns = new LinkedHashMap<>();
+    for (Map.Entry<K, String> each : names.entrySet()) {
+      Outcome<OptionalInt> column = find(each.getValue(), head, findings);
+      findings = column.findings();
+      column.value().ifPresent(i -> columns.put(each.getKey(), i));
+    }
+    return new Outcome<>(columns, findings);
   }
 
   /** The one column that says what a lone platform of load cells carries in all. */
@@ -121,7 +146,8 @@ final class Planner {
         alone
             && layout.columns().isEmpty()
             && layout.sensors().orElse(null) instanceof Sensors.LoadCells;
-    int vertical = description.flatMap(PlateDescription::axes).map(a -> a.up().axis()).orElse(2);
+    Axis vertical =
+        description.flatMap(PlateDescription::axes).map(a -> a.up().axis()).orElse(Axis.Z);
     int[] found =
         IntStream.range(0, sought ? head.columns().size() : 0)
             .filter(i -> !cells.contains(i))
@@ -136,21 +162,24 @@ final class Planner {
   }
 
   /** A plate described without columns is the one of its name, or the only one. */
-  private static Optional<PlatePlan> byName(
-      PlateLayout layout, List<PlatePlan> named, Head head, Notebook notes) {
+  private static Outcome<Optional<PlatePlan>> byName(
+      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
     Optional<PlatePlan> found =
         named.size() == 1
             ? Optional.of(named.get(0))
             : named.stream().filter(p -> p.name().equals(layout.name())).findFirst();
-    if (found.isEmpty()) {
-      String known = named.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
-      notes.problem(
-          Place.of(notes.file()),
-          known.isEmpty() ? Reading.NO_PLATE_NAMES : Reading.NO_SUCH_PLATE,
-          Argument.text(layout.name()),
-          Argument.text(known.isEmpty() ? names(head) : known));
-    }
-    return found.map(p -> new PlatePlan(layout, p.columns(), Map.of(), p.open()));
+    return new Outcome<>(
+        found.map(p -> new PlatePlan(layout, p.columns(), Map.of(), p.open())),
+        found.isPresent() ? earlier : noSuchPlate(layout, named, head, earlier));
+  }
+
+  private static Findings noSuchPlate(
+      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
+    String known = named.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
+    return earlier.withProblem(
+        known.isEmpty() ? Reading.NO_PLATE_NAMES : Reading.NO_SUCH_PLATE,
+        Argument.text(layout.name()),
+        Argument.text(known.isEmpty() ? head.names() : known));
   }
 
   private static Collection<String> columnNames(Sensors sensors) {
@@ -161,40 +190,30 @@ final class Planner {
   }
 
   /** The one column of a name; a problem where there is none, or more than one. */
-  private static OptionalInt find(String name, Head head, Notebook notes) {
+  private Outcome<OptionalInt> find(String name, Head head, Findings earlier) {
     int[] found =
         IntStream.range(0, head.columns().size())
             .filter(i -> head.columns().get(i).isCalled(name))
             .toArray();
     if (found.length == 1) {
-      return OptionalInt.of(found[0]);
+      return new Outcome<>(OptionalInt.of(found[0]), earlier);
     }
-    if (names(head).isEmpty()) {
-      noNames(head, notes);
-      return OptionalInt.empty();
+    if (head.names().isEmpty()) {
+      return new Outcome<>(OptionalInt.empty(), noNames(head, earlier));
     }
-    Place place = new Place(notes.file(), head.headerLine(), Optional.of(name));
-    notes.problem(
-        place,
-        found.length == 0 ? Reading.NO_COLUMN : Reading.TWICE,
-        Argument.text(name),
-        Argument.text(names(head)));
-    return OptionalInt.empty();
+    return new Outcome<>(
+        OptionalInt.empty(),
+        earlier.withProblem(
+            place(name, head),
+            found.length == 0 ? Reading.NO_COLUMN : Reading.TWICE,
+            Argument.text(name),
+            Argument.text(head.names())));
   }
 
   /** Said once, and not of each name that is sought. */
-  private static void noNames(Head head, Notebook notes) {
-    if (!notes.has(Reading.NO_NAMES)) {
-      notes.problem(Reading.NO_NAMES, Argument.count(head.columns().size()));
-    }
-  }
-
-  /** The names a problem lists; numbers where the table has none. */
-  static String names(Head head) {
-    return head.columns().stream()
-        .map(ColumnName::full)
-        .filter(n -> !n.isEmpty())
-        .limit(40)
-        .collect(Collectors.joining(", "));
+  private static Findings noNames(Head head, Findings earlier) {
+    return earlier.has(Reading.NO_NAMES)
+        ? earlier
+        : earlier.withProblem(Reading.NO_NAMES, Argument.count(head.columns().size()));
   }
 }

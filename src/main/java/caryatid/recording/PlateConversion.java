@@ -1,27 +1,28 @@
 package caryatid.recording;
 
 import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
 import caryatid.geometry.Direction;
 import caryatid.recording.Channel.Quantity;
 import java.util.BitSet;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
-/**
- * Turns one plate's columns into a track in the person's frame; works in place, column by column.
- */
+/** Turns one plate's columns into a track in the person's frame. */
 final class PlateConversion {
   private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
 
   private final PlatePlan plan;
   private final PlateUnits units;
   private final Axes axes;
-  private final Notebook notes;
   private final RawPlate raw;
   private final Load load;
   private final double rateHz;
   private final DeadColumns dead;
+  private final Findings unloaded;
 
   PlateConversion(
       Table table,
@@ -30,22 +31,26 @@ final class PlateConversion {
       Axes axes,
       Timeline timeline,
       boolean removeOffset,
-      Notebook notes) {
+      String file) {
     this.plan = plan;
     this.units = units;
     this.axes = axes;
-    this.notes = notes;
     this.rateHz = timeline.rateHz();
-    this.dead = new DeadColumns(table, plan, rateHz, notes);
-    this.raw =
-        plan.layout().sensors().isPresent()
-            ? RawPlate.of(
-                table, plan, (Sensors.EightChannels) plan.layout().sensors().get(), timeline, dead)
-            : RawPlate.of(table, plan, units, timeline, needed());
-    Load seen = Load.of(raw, axes);
-    boolean changed =
-        new UnloadedOffset(raw, axes, seen, plan.name(), notes).handle(removeOffset, rateHz);
-    this.load = changed ? Load.of(raw, axes) : seen;
+    this.dead = new DeadColumns(table, plan, rateHz, file);
+    Optional<Sensors.EightChannels> eight =
+        plan.layout().sensors().map(Sensors.EightChannels.class::cast);
+    RawPlate exported =
+        eight
+            .map(sensors -> RawPlate.of(table, plan, sensors, timeline))
+            .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
+    Findings sensors =
+        eight.map(e -> dead.refused(e, exported, timeline)).orElse(Findings.none(file));
+    Load seen = Load.of(exported, axes);
+    Outcome<Optional<RawPlate>> shifted =
+        new UnloadedOffset(exported, axes, seen, plan.name(), file).handle(removeOffset, rateHz);
+    this.unloaded = sensors.and(shifted.findings());
+    this.raw = shifted.value().orElse(exported);
+    this.load = shifted.value().map(plate -> Load.of(plate, axes)).orElse(seen);
   }
 
   /** The channels that count; the moment about the vertical and the height of the CoP do not. */
@@ -56,60 +61,116 @@ final class PlateConversion {
     return needed;
   }
 
+  /** What the raw channels and the unloaded plate show. */
+  Findings unloaded() {
+    return unloaded;
+  }
+
   /** On whom the exported force acts, as its sign shows; empty without a vertical force. */
   Optional<PlateDescription.ForceIs> sense() {
     return load.sense();
   }
 
-  PlateTrack track() {
-    boolean exported = raw.has(Channel.of(Quantity.COP, axes.right().axis()));
-    double[] right;
-    double[] anterior;
-    if (exported) {
-      crossCheck();
-      right = oriented(Quantity.COP, axes.right(), 1);
-      anterior = oriented(Quantity.COP, axes.anterior(), 1);
-    } else {
-      TrueOriginCop cop = new TrueOriginCop(axes, origin());
-      refuseDead(cop);
-      right = computed(cop, axes.right());
-      anterior = computed(cop, axes.anterior());
-    }
-    BitSet unusable =
-        new UnusableSamples(raw, load, plan.layout(), notes).find(right, anterior, rateHz);
-    if (exported) {
-      dead.refuse(Channel.of(Quantity.COP, axes.right().axis()), right, unusable);
-      dead.refuse(Channel.of(Quantity.COP, axes.anterior().axis()), anterior, unusable);
-    }
-    PlateLayout.ExportOrigin origin =
-        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
-    shift(right, origin.rightMm());
-    shift(anterior, origin.anteriorMm());
-    Optional<double[]> up = vertical().map(v -> Frame.along(axes.up(), v, load.sign()));
-    Optional<Horizontal> horizontal = horizontal(unusable);
-    return new PlateTrack(
-        plan.name(),
-        masked(right, unusable),
-        masked(anterior, unusable),
-        up.map(v -> masked(v, unusable)),
-        horizontal,
-        usable(unusable));
+  Outcome<PlateTrack> track() {
+    return raw.has(Channel.of(Quantity.COP, axes.right().axis())) ? exported() : computed();
   }
 
-  /** Before the moments are overwritten by the centre of pressure. */
-  private void refuseDead(TrueOriginCop cop) {
+  /** The track by the exported centre of pressure. */
+  private Outcome<PlateTrack> exported() {
+    CopPairs pairs = new CopPairs(plan, units, axes, raw, load);
+    Findings checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
+    Series right = oriented(Quantity.COP, axes.right(), 1);
+    Series anterior = oriented(Quantity.COP, axes.anterior(), 1);
+    Outcome<BitSet> unusable = unusable(right, anterior);
+    Findings findings =
+        checked
+            .and(unusable.findings())
+            .and(dead.refused(cop(axes.right()), right, unusable.value()))
+            .and(dead.refused(cop(axes.anterior()), anterior, unusable.value()));
+    return track(right, anterior, new Outcome<>(unusable.value(), findings));
+  }
+
+  private static Channel cop(Direction along) {
+    return Channel.of(Quantity.COP, along.axis());
+  }
+
+  /** The track by forces and moments. */
+  private Outcome<PlateTrack> computed() {
+    TrueOriginCop cop = new TrueOriginCop(axes, origin());
+    Series right = computed(cop, axes.right());
+    Series anterior = computed(cop, axes.anterior());
+    Outcome<BitSet> unusable = unusable(right, anterior);
+    return track(
+        right,
+        anterior,
+        new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.findings())));
+  }
+
+  private Findings deadChannels(TrueOriginCop cop) {
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    for (Direction along : new Direction[] {axes.right(), axes.anterior()}) {
-      Channel moment = Channel.of(Quantity.MOMENT, cop.momentAxis(along));
-      dead.refuse(moment, raw.at(moment).orElseThrow(), unusable);
-      Channel force = Channel.of(Quantity.FORCE, along.axis());
+    Findings findings = Findings.none(unloaded.file());
+    for (Direction along : List.of(axes.right(), axes.anterior())) {
+      findings = findings.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
       if (cop.needsHorizontalForce()) {
-        raw.at(force).ifPresent(values -> dead.refuse(force, values, unusable));
+        findings = findings.and(dead(Quantity.FORCE, along.axis(), unusable));
       }
     }
-    Channel up = Channel.of(Quantity.FORCE, axes.up().axis());
-    dead.refuse(up, vertical().orElseThrow(), unusable);
+    return findings.and(dead(Quantity.FORCE, axes.up().axis(), unusable));
+  }
+
+  private Findings dead(Quantity quantity, Axis axis, BitSet unusable) {
+    Channel channel = Channel.of(quantity, axis);
+    return raw.at(channel)
+        .map(values -> dead.refused(channel, values, unusable))
+        .orElse(Findings.none(unloaded.file()));
+  }
+
+  private Outcome<BitSet> unusable(Series right, Series anterior) {
+    return new UnusableSamples(raw, load, plan.layout(), unloaded.file())
+        .find(right, anterior, rateHz);
+  }
+
+  private Outcome<PlateTrack> track(
+      Series right, Series anterior, Outcome<BitSet> unusable) {
+    PlateLayout.ExportOrigin origin =
+        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+    BitSet left = unusable.value();
+    Outcome<Optional<Horizontal>> horizontal = horizontal(left);
+    return new Outcome<>(
+        new PlateTrack(
+            plan.name(),
+            right.plus(origin.rightMm()).without(left),
+            anterior.plus(origin.anteriorMm()).without(left),
+            load.known() ? Optional.of(force(axes.up(), left)) : Optional.empty(),
+            horizontal.value(),
+            Usable.without(left, raw.size())),
+        unusable.findings().and(horizontal.findings()));
+  }
+
+  /** The horizontal force; left out with a remark where one of its columns is dead. */
+  private Outcome<Optional<Horizontal>> horizontal(BitSet unusable) {
+    Findings nothing = Findings.none(unloaded.file());
+    if (!load.known()) {
+      return new Outcome<>(Optional.empty(), nothing);
+    }
+    Channel right = Channel.of(Quantity.FORCE, axes.right().axis());
+    Channel anterior = Channel.of(Quantity.FORCE, axes.anterior().axis());
+    if (!raw.has(right) || !raw.has(anterior)) {
+      return new Outcome<>(Optional.empty(), nothing);
+    }
+    Findings dead =
+        Stream.of(right, anterior)
+            .map(c -> this.dead.withheld(c, raw.at(c).orElseThrow(), unusable))
+            .filter(findings -> !findings.remarks().isEmpty())
+            .findFirst()
+            .orElse(nothing);
+    return new Outcome<>(
+        dead.remarks().isEmpty()
+            ? Optional.of(
+                new Horizontal(force(axes.right(), unusable), force(axes.anterior(), unusable)))
+            : Optional.empty(),
+        dead);
   }
 
   private PlateLayout.TrueOrigin origin() {
@@ -119,65 +180,28 @@ final class PlateConversion {
     return plan.layout().trueOrigin().orElse(IN_THE_SURFACE);
   }
 
-  private Optional<double[]> vertical() {
-    return raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+  private Series oriented(Quantity quantity, Direction direction, double sense) {
+    return raw.at(Channel.of(quantity, direction.axis()))
+        .orElseThrow()
+        .times(direction.sign() * sense);
   }
 
-  private double[] oriented(Quantity quantity, Direction direction, double scale) {
-    return Frame.along(
-        direction, raw.at(Channel.of(quantity, direction.axis())).orElseThrow(), scale);
+  /** The force on the person along a direction. */
+  private Samples force(Direction direction, BitSet unusable) {
+    return oriented(Quantity.FORCE, direction, load.sign()).without(unusable);
   }
 
-  private Optional<Horizontal> horizontal(BitSet unusable) {
-    boolean both =
-        raw.has(Channel.of(Quantity.FORCE, axes.right().axis()))
-            && raw.has(Channel.of(Quantity.FORCE, axes.anterior().axis()))
-            && vertical().isPresent();
-    return both && !isDead(axes.right(), unusable) && !isDead(axes.anterior(), unusable)
-        ? Optional.of(
-            new Horizontal(
-                masked(oriented(Quantity.FORCE, axes.right(), load.sign()), unusable),
-                masked(oriented(Quantity.FORCE, axes.anterior(), load.sign()), unusable)))
-        : Optional.empty();
-  }
-
-  private boolean isDead(Direction along, BitSet unusable) {
-    Channel force = Channel.of(Quantity.FORCE, along.axis());
-    return dead.withhold(force, raw.at(force).orElseThrow(), unusable);
-  }
-
-  /** Overwrites the moment that moves the centre along a direction; unloaded samples become 0. */
-  private double[] computed(TrueOriginCop cop, Direction along) {
-    double[] moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
-    Optional<double[]> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
-    double[] vertical = vertical().orElseThrow();
+  /** The centre of pressure along a direction; 0 in unloaded samples. */
+  private Series computed(TrueOriginCop cop, Direction along) {
     TrueOriginCop.Line line = cop.along(along);
-    for (int i = 0; i < moment.length; i++) {
-      double alongN = force.isPresent() ? force.get()[i] : 0;
-      moment[i] = load.loaded(i) ? line.at(moment[i], alongN, vertical[i]) : 0;
+    Series moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    Series vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    Optional<Series> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
+    double[] centre = new double[moment.size()];
+    for (int i = 0; i < centre.length; i++) {
+      double alongN = force.isPresent() ? force.get().at(i) : 0;
+      centre[i] = load.loaded(i) ? line.at(moment.at(i), alongN, vertical.at(i)) : 0;
     }
-    return moment;
-  }
-
-  private void crossCheck() {
-    new CrossCheck(plan, units, axes, new CopPairs(plan, units, axes, raw, load), notes).run();
-  }
-
-  private static void shift(double[] series, double by) {
-    for (int i = 0; by != 0 && i < series.length; i++) {
-      series[i] += by;
-    }
-  }
-
-  private static Samples masked(double[] series, BitSet unusable) {
-    unusable.stream().forEach(i -> series[i] = 0);
-    return Samples.adopt(series);
-  }
-
-  private Usable usable(BitSet unusable) {
-    BitSet usable = new BitSet(raw.size());
-    usable.set(0, raw.size());
-    usable.andNot(unusable);
-    return new Usable(usable, raw.size());
+    return new Series(centre);
   }
 }

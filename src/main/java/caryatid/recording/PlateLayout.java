@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import java.util.Map;
 import java.util.Optional;
 
@@ -65,6 +66,15 @@ public record PlateLayout(
       if (!Double.isFinite(xMm + yMm + zMm)) {
         throw new IllegalArgumentException("true origin " + xMm + ", " + yMm + ", " + zMm);
       }
+    }
+
+    /** The coordinate along one of the export's axes, mm. */
+    double mm(Axis axis) {
+      return switch (axis) {
+        case X -> xMm;
+        case Y -> yMm;
+        case Z -> zMm;
+      };
     }
   }
 

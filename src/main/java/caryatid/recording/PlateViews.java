@@ -1,9 +1,11 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.Channel.Quantity;
 import caryatid.recording.Inspection.Loaded;
 import caryatid.recording.Inspection.PlateView;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -29,13 +31,13 @@ final class PlateViews {
     this.columns = columns.toArray(new Column[0]);
     this.scale = scale;
     this.rows = rows;
-    columns.forEach(column -> holes.or(column.holes()));
+    columns.forEach(column -> column.addHolesTo(holes));
     this.whole = holes.isEmpty();
   }
 
   /** The view of a plate; empty for one without a vertical force. */
   static Optional<PlateView> of(
-      Table table, PlatePlan plan, int vertical, Optional<ForceUnit> unit) {
+      Table table, PlatePlan plan, Axis vertical, Optional<ForceUnit> unit) {
     List<Column> columns = forces(table, plan, vertical);
     if (columns.isEmpty() || table.rows() == 0) {
       return Optional.empty();
@@ -48,15 +50,15 @@ final class PlateViews {
   }
 
   /** The columns that make a plate's vertical force when added up. */
-  static List<Column> forces(Table table, PlatePlan plan, int vertical) {
+  static List<Column> forces(Table table, PlatePlan plan, Axis vertical) {
     Sensors sensors = plan.layout().sensors().orElse(null);
-    if (sensors instanceof Sensors.LoadCells) {
-      return plan.sensors().values().stream().map(table::column).toList();
+    if (sensors instanceof Sensors.LoadCells cells) {
+      return cells.cells().stream().map(c -> table.column(plan.sensors().get(c.column()))).toList();
     }
     if (sensors instanceof Sensors.EightChannels eight) {
-      return eight.columns().entrySet().stream()
-          .filter(c -> c.getKey().isVertical())
-          .map(c -> table.column(plan.sensors().get(c.getValue())))
+      return Arrays.stream(Sensors.RawChannel.values())
+          .filter(Sensors.RawChannel::isVertical)
+          .map(c -> table.column(plan.sensors().get(eight.columns().get(c))))
           .toList();
     }
     return plan.column(Channel.of(Quantity.FORCE, vertical)).map(table::column).stream().toList();

@@ -1,40 +1,52 @@
 package caryatid.recording;
 
+import caryatid.recording.Preamble.Stated;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import java.util.Optional;
 
-/** Notes what the lines above a table state, and holds it against the table. */
+/** What the lines above a table state, and whether the table agrees. */
 final class PreambleFacts {
   private final Preamble preamble;
-  private final Notebook notes;
+  private final String file;
 
-  PreambleFacts(Preamble preamble, Notebook notes) {
+  PreambleFacts(Preamble preamble, String file) {
     this.preamble = preamble;
-    this.notes = notes;
+    this.file = file;
   }
 
-  void note(int rows) {
-    preamble.rows().ifPresent(stated -> compare(Math.round(stated.value()), rows));
-    preamble
-        .plateSize()
-        .ifPresent(text -> notes.understood(Aspect.PLATE_SIZE, Basis.STATED, Argument.text(text)));
-    preamble
-        .rateHz()
-        .ifPresent(
-            rate ->
-                notes.understood(
-                    Aspect.RATE,
-                    Basis.STATED,
-                    Argument.of(rate.value(), Unit.HZ),
-                    Argument.count(rate.line())));
-  }
-
-  private void compare(long stated, int rows) {
-    if (stated == rows) {
-      notes.understood(Aspect.ROWS_AGREE, Basis.STATED, Argument.count(stated));
-    } else {
-      notes.remark(RecordingRemark.ROWS_STATED, Argument.count(stated), Argument.count(rows));
+  /**
+   * What they state.
+   *
+   * @param rows how many rows the table has
+   */
+  Findings of(int rows) {
+    Findings findings = Findings.none(file);
+    Optional<Stated> count = preamble.rows();
+    if (count.isPresent()) {
+      findings = compared(Math.round(count.get().value()), rows, findings);
     }
+    Optional<String> size = preamble.plateSize();
+    if (size.isPresent()) {
+      findings = findings.withFact(Aspect.PLATE_SIZE, Basis.STATED, Argument.text(size.get()));
+    }
+    Optional<Stated> rate = preamble.rateHz();
+    if (rate.isPresent()) {
+      findings =
+          findings.withFact(
+              Aspect.RATE,
+              Basis.STATED,
+              Argument.of(rate.get().value(), Unit.HZ),
+              Argument.count(rate.get().line()));
+    }
+    return findings;
+  }
+
+  private static Findings compared(long stated, int rows, Findings earlier) {
+    return stated == rows
+        ? earlier.withFact(Aspect.ROWS_AGREE, Basis.STATED, Argument.count(stated))
+        : earlier.withRemark(
+            RecordingRemark.ROWS_STATED, Argument.count(stated), Argument.count(rows));
   }
 }

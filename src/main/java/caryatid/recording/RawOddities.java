@@ -1,7 +1,8 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.Channel.Quantity;
-import caryatid.remark.Argument;
+import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -12,7 +13,7 @@ import java.util.Set;
 
 /**
  * Remarks on single samples that stick out and on repeated rows of a plate whose units or axes are
- * still open. The plate's columns are used up.
+ * still open.
  */
 final class RawOddities {
   /**
@@ -29,40 +30,33 @@ final class RawOddities {
       EnumSet.of(RecordingRemark.SPIKES, RecordingRemark.REPEATED);
 
   private final Table table;
-  private final int vertical;
-  private final Notebook notes;
+  private final Axis vertical;
+  private final String file;
 
   /**
-   * @param vertical the export's axis that seems vertical: 0 for x, 1 for y, 2 for z
+   * @param vertical the export's axis that seems vertical
    */
-  RawOddities(Table table, int vertical, Notebook notes) {
+  RawOddities(Table table, Axis vertical, String file) {
     this.table = table;
     this.vertical = vertical;
-    this.notes = notes;
+    this.file = file;
   }
 
-  void remark(PlatePlan plan, PlateUnits units) {
+  Findings remarks(PlatePlan plan, PlateUnits units) {
     Optional<Samples> up = up(plan);
-    double[] one = cop(plan, vertical == 0 ? 1 : 0);
-    double[] other = cop(plan, vertical == 2 ? 1 : 2);
+    Samples one = cop(plan, VerticalAxis.horizontal(vertical).get(0));
+    Samples other = cop(plan, VerticalAxis.horizontal(vertical).get(1));
     double spike =
         units
             .cop()
             .map(unit -> TrackOddities.SPIKE_MM / unit.mm())
             .orElseGet(() -> SPIKE_DEVIATIONS * Math.max(deviation(one), deviation(other)));
     PlateTrack track =
-        new PlateTrack(
-            plan.name(),
-            Samples.adopt(one),
-            Samples.adopt(other),
-            up,
-            Optional.empty(),
-            usable(plan, up));
-    Notebook all = new Notebook(notes.file());
-    new TrackOddities(track, spike, all).remark();
-    all.remarks().stream()
-        .filter(remark -> told(remark.topic()))
-        .forEach(r -> notes.remark(r.topic(), r.arguments().toArray(new Argument[0])));
+        new PlateTrack(plan.name(), one, other, up, Optional.empty(), usable(plan, up));
+    List<Remark> told =
+        new TrackOddities(track, spike, file)
+            .remarks().remarks().stream().filter(remark -> told(remark.topic())).toList();
+    return new Findings(file, List.of(), told, List.of());
   }
 
   private static boolean told(Topic topic) {
@@ -81,33 +75,33 @@ final class RawOddities {
     return columns.isEmpty() ? Optional.empty() : Optional.of(Samples.adopt(up));
   }
 
-  private double[] cop(PlatePlan plan, int axis) {
+  private Samples cop(PlatePlan plan, Axis axis) {
     return plan.column(Channel.of(Quantity.COP, axis))
-        .map(index -> table.column(index).take())
-        .orElseGet(() -> new double[table.rows()]);
+        .map(index -> table.column(index).series().without(new BitSet()))
+        .orElseGet(() -> Samples.adopt(new double[table.rows()]));
   }
 
-  private static double deviation(double[] series) {
-    double[] sorted = series.clone();
+  private static double deviation(Samples series) {
+    double[] sorted = new double[series.size()];
+    Arrays.setAll(sorted, series::at);
     Arrays.sort(sorted);
     int quarter = sorted.length / 4;
     return (sorted[sorted.length - 1 - quarter] - sorted[quarter]) / QUARTILES;
   }
 
   private Usable usable(PlatePlan plan, Optional<Samples> up) {
-    BitSet usable = new BitSet(table.rows());
-    usable.set(0, table.rows());
-    plan.wanted().forEach(i -> usable.andNot(table.column(i).holes()));
+    BitSet left = new BitSet(table.rows());
+    plan.wanted().forEach(i -> table.column(i).addHolesTo(left));
     up.ifPresent(
         force -> {
           double largest = largest(force);
           for (int i = 0; i < force.size(); i++) {
             if (force.at(i) < PlateViews.LOADED_SHARE * largest) {
-              usable.clear(i);
+              left.set(i);
             }
           }
         });
-    return new Usable(usable, table.rows());
+    return Usable.without(left, table.rows());
   }
 
   private static double largest(Samples force) {

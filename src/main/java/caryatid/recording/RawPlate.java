@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.recording.Channel.Quantity;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.Map;
@@ -8,78 +9,65 @@ import java.util.Set;
 
 /** One plate's channels in N, N mm and mm, along the export's axes, one number a sample. */
 final class RawPlate {
-  private final Map<Channel, double[]> series = new EnumMap<>(Channel.class);
-  private final Map<Channel, BitSet> holesOf = new EnumMap<>(Channel.class);
+  private final Map<Channel, Series> series;
+  private final Map<Channel, BitSet> holesOf;
   private final BitSet holes = new BitSet();
   private final int size;
 
-  private RawPlate(int size) {
+  private RawPlate(Map<Channel, Series> series, Map<Channel, BitSet> holesOf, int size) {
+    this.series = series;
+    this.holesOf = holesOf;
     this.size = size;
+    holesOf.values().forEach(holes::or);
   }
 
-  /** The channels of a plate that are needed, taken out of the table. */
+  /** The channels of a plate that are needed. */
   static RawPlate of(
       Table table, PlatePlan plan, PlateUnits units, Timeline timeline, Set<Channel> needed) {
-    RawPlate plate = new RawPlate(timeline.size());
-    for (Channel channel : needed) {
-      plan.column(channel)
-          .ifPresent(index -> plate.take(channel, table.column(index), units, timeline));
-    }
-    return plate;
-  }
-
-  private void take(Channel channel, Column column, PlateUnits units, Timeline timeline) {
-    BitSet missing = timeline.pickHoles(column.holes());
-    holes.or(missing);
-    holesOf.put(channel, missing);
-    put(channel, timeline.pick(column.take()), units.scale(channel.quantity()));
-  }
-
-  private void put(Channel channel, double[] values, double scale) {
-    for (int i = 0; scale != 1 && i < values.length; i++) {
-      values[i] *= scale;
-    }
-    series.put(channel, values);
+    Map<Channel, Series> series = new EnumMap<>(Channel.class);
+    Map<Channel, BitSet> holes = new EnumMap<>(Channel.class);
+    plan.columns()
+        .forEach(
+            (channel, index) -> {
+              if (needed.contains(channel)) {
+                Column column = table.column(index);
+                holes.put(channel, timeline.holes(column));
+                series.put(channel, timeline.series(column).times(units.scale(channel.quantity())));
+              }
+            });
+    return new RawPlate(series, holes, timeline.size());
   }
 
   /** Forces and moments from eight raw channels (see {@link Sensors.EightChannels}). */
   static RawPlate of(
-      Table table,
-      PlatePlan plan,
-      Sensors.EightChannels sensors,
-      Timeline timeline,
-      DeadColumns dead) {
-    RawPlate plate = new RawPlate(timeline.size());
-    Map<Sensors.RawChannel, double[]> raw = new EnumMap<>(Sensors.RawChannel.class);
-    for (Map.Entry<Sensors.RawChannel, String> each : sensors.columns().entrySet()) {
-      Column column = table.column(plan.sensors().get(each.getValue()));
-      plate.holes.or(timeline.pickHoles(column.holes()));
-      raw.put(each.getKey(), timeline.pick(column.take()));
-    }
-    EightChannelForces.of(raw, sensors, timeline.size()).forEach((c, v) -> plate.put(c, v, 1));
-    BitSet unusable = plate.unloadedOrMissing();
-    raw.forEach(
-        (channel, values) -> {
-          if (channel.isVertical() || sensors.az0Mm() != 0) {
-            dead.refuse(sensors.columns().get(channel), values, unusable);
-          }
-        });
-    return plate;
+      Table table, PlatePlan plan, Sensors.EightChannels sensors, Timeline timeline) {
+    BitSet holes = new BitSet();
+    Map<Sensors.RawChannel, Series> raw = new EnumMap<>(Sensors.RawChannel.class);
+    sensors
+        .columns()
+        .forEach(
+            (channel, name) -> {
+              Column column = table.column(plan.sensors().get(name));
+              holes.or(timeline.holes(column));
+              raw.put(channel, timeline.series(column));
+            });
+    Map<Channel, Series> computed = EightChannelForces.of(raw, sensors, timeline.size());
+    Map<Channel, BitSet> holesOf = new EnumMap<>(Channel.class);
+    computed.keySet().forEach(channel -> holesOf.put(channel, holes));
+    return new RawPlate(computed, holesOf, timeline.size());
   }
 
-  private BitSet unloadedOrMissing() {
-    BitSet unusable = (BitSet) holes.clone();
-    double[] up = series.get(Channel.FORCE_Z);
-    for (int i = 0; i < size; i++) {
-      if (Math.abs(up[i]) < Load.LEAST_N) {
-        unusable.set(i);
-      }
-    }
-    return unusable;
+  /** The plate with the mean over some samples subtracted from each force and moment. */
+  RawPlate withoutOffset(int from, int to) {
+    Map<Channel, Series> shifted = new EnumMap<>(series);
+    shifted.replaceAll(
+        (channel, values) ->
+            channel.quantity() == Quantity.COP ? values : values.plus(-values.mean(from, to)));
+    return new RawPlate(shifted, holesOf, size);
   }
 
-  /** A channel's numbers, to be reused by whoever takes them last. */
-  Optional<double[]> at(Channel channel) {
+  /** A channel's numbers. */
+  Optional<Series> at(Channel channel) {
     return Optional.ofNullable(series.get(channel));
   }
 
@@ -92,7 +80,7 @@ final class RawPlate {
     return holes;
   }
 
-  /** Samples in which one channel has no number; of a channel that was computed, all such. */
+  /** Samples in which one channel has no number. */
   BitSet holes(Channel channel) {
     return holesOf.getOrDefault(channel, holes);
   }

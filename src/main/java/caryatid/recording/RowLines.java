@@ -3,19 +3,38 @@ package caryatid.recording;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** On which physical line each row of a table stands; only where a line was left out is kept. */
+/** On which physical line each row of a table stands. */
 final class RowLines {
-  private final TreeMap<Integer, Integer> lineFrom = new TreeMap<>();
-  private int rows;
-  private int lastLine = Integer.MIN_VALUE;
+  private final TreeMap<Integer, Integer> lineFrom;
+  private final int rows;
 
-  /** The next row stands on a line. */
-  void add(int line) {
-    if (line != lastLine + 1) {
-      lineFrom.put(rows, line);
+  private RowLines(Growing growing) {
+    this.lineFrom = new TreeMap<>(growing.lineFrom);
+    this.rows = growing.rows;
+  }
+
+  /** Takes the lines one by one; only where a line was left out is kept. */
+  static final class Growing {
+    private final TreeMap<Integer, Integer> lineFrom = new TreeMap<>();
+    private int rows;
+    private int lastLine = Integer.MIN_VALUE;
+
+    /** The next row stands on a line. */
+    void add(int line) {
+      if (line != lastLine + 1) {
+        lineFrom.put(rows, line);
+      }
+      lastLine = line;
+      rows++;
     }
-    lastLine = line;
-    rows++;
+
+    int rows() {
+      return rows;
+    }
+
+    RowLines grown() {
+      return new RowLines(this);
+    }
   }
 
   int rows() {

@@ -2,9 +2,7 @@ package caryatid.recording;
 
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
-import caryatid.remark.Place;
 import caryatid.remark.Unit;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiPredicate;
@@ -16,26 +14,34 @@ import java.util.function.BiPredicate;
  */
 final class RowNumbers {
   private final Table table;
-  private final Notebook notes;
-  private double usual;
+  private final Findings nothing;
 
-  RowNumbers(Table table, Notebook notes) {
+  RowNumbers(Table table, String file) {
     this.table = table;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
   /**
-   * The row of each sample; empty, with a problem noted, where the numbers contradict each other.
+   * What the numbers tell.
+   *
+   * @param rows the row of each sample; empty, with a problem, where the numbers contradict each
+   *     other
+   * @param step by how much the numbers usually rise from row to row; 0 where there are none
+   * @param findings what was found on the way
    */
-  Optional<int[]> rows(BiPredicate<Integer, Integer> sameRow) {
+  record Counted(Optional<SampleRows> rows, double step, Findings findings) {}
+
+  Counted counted(BiPredicate<Integer, Integer> sameRow) {
     if (table.rows() < 2) {
-      notes.problem(Reading.TOO_FEW_ROWS, Argument.count(table.rows()));
-      return Optional.empty();
+      return new Counted(
+          Optional.empty(),
+          0,
+          nothing.withProblem(Reading.TOO_FEW_ROWS, Argument.count(table.rows())));
     }
     OptionalInt column = column();
     return column.isPresent()
         ? counted(column.getAsInt(), sameRow)
-        : Optional.of(Timeline.everyRow(1, table.rows()).rows());
+        : new Counted(Optional.of(SampleRows.every(table.rows())), 0, nothing);
   }
 
   /** The column of numbers; one of times only where it can be seen to count samples. */
@@ -43,38 +49,48 @@ final class RowNumbers {
     return table.plan().index().isPresent() ? table.plan().index() : table.plan().time();
   }
 
-  private Optional<int[]> counted(int column, BiPredicate<Integer, Integer> sameRow) {
-    double[] numbers = table.column(column).take();
-    usual = UsualStep.of(numbers);
+  private Counted counted(int column, BiPredicate<Integer, Integer> sameRow) {
+    Column numbers = table.column(column);
+    double usual = UsualStep.of(numbers);
     boolean named = Role.of(table.head().columns().get(column)).kind() == Role.Kind.INDEX;
-    boolean whole = Arrays.stream(numbers).allMatch(n -> n == Math.rint(n));
-    boolean counts = whole && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
-    if (counts || named) {
-      notes.understood(
-          counts ? Aspect.NUMBERS : Aspect.NO_NUMBERS,
-          Basis.CONCLUDED,
-          Argument.text(table.columnName(column)));
+    boolean counts =
+        wholeNumbers(numbers) && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
+    Findings findings =
+        counts || named
+            ? nothing.withFact(
+                counts ? Aspect.NUMBERS : Aspect.NO_NUMBERS,
+                Basis.CONCLUDED,
+                Argument.text(table.columnName(column)))
+            : nothing;
+    if (!counts) {
+      return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, findings);
     }
-    return counts
-        ? new Clock(table, column, Clock.Kind.NUMBERS, 1, notes)
-            .timeline(numbers, sameRow)
-            .map(Timeline::rows)
-        : Optional.of(Timeline.everyRow(1, numbers.length).rows());
+    Outcome<Optional<Timeline>> even =
+        new Clock(table, column, Clock.Kind.NUMBERS, 1, nothing.file()).timeline(sameRow);
+    return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
+  }
+
+  private static boolean wholeNumbers(Column numbers) {
+    for (int row = 0; row < numbers.size(); row++) {
+      if (numbers.at(row) != Math.rint(numbers.at(row))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
    * Where the numbers rise by more than one a row, a rate stated in the file may be that of all
    * samples or of the rows.
    */
-  void askWhetherRowsHave(double rateHz) {
-    if (usual > 1) {
-      notes.problem(
-          Place.of(notes.file()),
-          Reading.RATE_OF_ROWS,
-          Argument.text(table.columnName(column().orElseThrow())),
-          Argument.count(Math.round(usual)),
-          Argument.of(rateHz, Unit.HZ),
-          Argument.of(rateHz / usual, Unit.HZ));
-    }
+  Findings askWhetherRowsHave(double rateHz, double step) {
+    return step > 1
+        ? nothing.withProblem(
+            Reading.RATE_OF_ROWS,
+            Argument.text(table.columnName(column().orElseThrow())),
+            Argument.count(Math.round(step)),
+            Argument.of(rateHz, Unit.HZ),
+            Argument.of(rateHz / step, Unit.HZ))
+        : nothing;
   }
 }

@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.Channel.Quantity;
 import java.util.BitSet;
 import java.util.List;
@@ -26,12 +27,12 @@ final class SumOfPlates {
 
   private final Table table;
   private final Map<PlatePlan, PlateUnits> units;
-  private final int vertical;
+  private final Axis vertical;
 
   /**
-   * @param vertical the export's axis that seems vertical: 0 for x, 1 for y, 2 for z
+   * @param vertical the export's axis that seems vertical
    */
-  SumOfPlates(Table table, Map<PlatePlan, PlateUnits> units, int vertical) {
+  SumOfPlates(Table table, Map<PlatePlan, PlateUnits> units, Axis vertical) {
     this.table = table;
     this.units = units;
     this.vertical = vertical;
@@ -145,8 +146,8 @@ final class SumOfPlates {
 
   private BitSet holes(PlatePlan plan, List<PlatePlan> parts) {
     BitSet holes = new BitSet();
-    plan.wanted().forEach(i -> holes.or(table.column(i).holes()));
-    parts.stream().flatMap(PlatePlan::wanted).forEach(i -> holes.or(table.column(i).holes()));
+    plan.wanted().forEach(i -> table.column(i).addHolesTo(holes));
+    parts.stream().flatMap(PlatePlan::wanted).forEach(i -> table.column(i).addHolesTo(holes));
     return holes;
   }
 }

@@ -1,42 +1,27 @@
 package caryatid.recording;
 
+import java.util.Collections;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
-/** A table of an export: its head and the columns that were asked for. */
-final class Table {
-  private final Head head;
-  private final Map<Integer, Column> columns = new TreeMap<>();
-  private final RowLines lines = new RowLines();
-
-  private final Plan plan;
-  private boolean clock;
-  private Optional<TimeUnit> timeUnit = Optional.empty();
-
-  Table(Head head, Plan plan) {
-    this.head = head;
-    this.plan = plan;
-    plan.wanted().stream().forEach(i -> columns.put(i, new Column()));
-  }
-
-  Head head() {
-    return head;
-  }
-
-  Plan plan() {
-    return plan;
-  }
-
-  /** The columns asked for, by their place in a row, from 0. */
-  Map<Integer, Column> columns() {
-    return columns;
+/**
+ * A table of an export.
+ *
+ * @param head what stands above its rows
+ * @param plan what its columns are taken for
+ * @param columns those of them that are needed, by their place in a row, from 0
+ * @param lines where its rows stand
+ * @param clock whether the times are written as times of the day
+ */
+record Table(Head head, Plan plan, Map<Integer, Column> columns, RowLines lines, boolean clock) {
+  Table {
+    columns = Collections.unmodifiableMap(new TreeMap<>(columns));
   }
 
   /**
-   * A column that was asked for.
+   * A column that is needed.
    *
-   * @throws IllegalArgumentException if it was not
+   * @throws IllegalArgumentException if it is not
    */
   Column column(int index) {
     Column column = columns.get(index);
@@ -46,37 +31,12 @@ final class Table {
     return column;
   }
 
-  /** The times are written as times of the day. */
-  void clockSeen() {
-    clock = true;
-  }
-
-  /** Whether the times are written as times of the day. */
-  boolean clock() {
-    return clock;
-  }
-
-  /** The unit of the times was found. */
-  void timesIn(TimeUnit unit) {
-    timeUnit = Optional.of(unit);
-  }
-
-  /** The unit of the times, once it is found. */
-  Optional<TimeUnit> timeUnit() {
-    return timeUnit;
-  }
-
-  RowLines lines() {
-    return lines;
-  }
-
   int rows() {
     return lines.rows();
   }
 
-  /** What a problem calls a column: its name, or its number where it has none. */
+  /** What a problem calls a column. */
   String columnName(int index) {
-    String name = head.columns().get(index).full();
-    return name.isEmpty() ? String.valueOf(index + 1) : name;
+    return head.columnName(index);
   }
 }

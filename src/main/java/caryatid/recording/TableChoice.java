@@ -2,7 +2,6 @@ package caryatid.recording;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
-import caryatid.remark.Problem;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,75 +9,67 @@ import java.util.stream.Collectors;
 
 /** Chooses the table that holds the plate, among the sections and recordings of a file. */
 final class TableChoice {
-  private final Notebook notes;
   private final OptionalInt stated;
+  private final Findings nothing;
 
-  TableChoice(OptionalInt stated, Notebook notes) {
+  /**
+   * @param stated number of the recording in the file, as a description states it
+   */
+  TableChoice(OptionalInt stated, String file) {
     this.stated = stated;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
   /**
-   * The table; empty, with a problem noted, where there is none. Of several of which none is
-   * chosen, which is a problem, the first is shown.
+   * The table; empty, with a problem, where there is none. Of several of which none is chosen,
+   * which is a problem, the first is shown.
    */
-  Optional<Table> choose(List<Table> tables) {
+  Outcome<Optional<Table>> choose(List<Table> tables) {
     List<Table> withPlate = tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {
-      refuse(tables);
-      return Optional.empty();
+      return new Outcome<>(Optional.empty(), refused(tables));
     }
     if (stated.isPresent()) {
-      return Optional.of(stated(withPlate));
+      return stated(withPlate);
     }
-    if (withPlate.size() > 1) {
-      notes.problem(
-          Reading.WHICH_RECORDING,
-          Argument.count(withPlate.size()),
-          Argument.text(lines(withPlate)));
-    }
-    return Optional.of(checked(withPlate.get(0)));
+    Findings several =
+        withPlate.size() == 1
+            ? nothing
+            : nothing.withProblem(
+                Reading.WHICH_RECORDING,
+                Argument.count(withPlate.size()),
+                Argument.text(lines(withPlate)));
+    return checked(withPlate.get(0), several);
   }
 
-  private Table stated(List<Table> withPlate) {
+  private Outcome<Optional<Table>> stated(List<Table> withPlate) {
     int number = stated.getAsInt();
     if (number < 1 || number > withPlate.size()) {
-      notes.problem(
-          Reading.NO_SUCH_RECORDING, Argument.count(number), Argument.count(withPlate.size()));
-      return withPlate.get(0);
+      return new Outcome<>(
+          Optional.of(withPlate.get(0)),
+          nothing.withProblem(
+              Reading.NO_SUCH_RECORDING, Argument.count(number), Argument.count(withPlate.size())));
     }
-    return checked(withPlate.get(number - 1));
+    return checked(withPlate.get(number - 1), nothing);
   }
 
-  private Table checked(Table table) {
-    table.plan().problems().forEach(this::note);
-    return table;
+  private static Outcome<Optional<Table>> checked(Table table, Findings earlier) {
+    return new Outcome<>(Optional.of(table), earlier.withProblems(table.plan().problems()));
   }
 
-  private void refuse(List<Table> tables) {
+  private Findings refused(List<Table> tables) {
     if (tables.isEmpty()) {
-      return;
+      return nothing;
     }
     Table first = tables.get(0);
     if (!first.plan().problems().isEmpty()) {
-      first.plan().problems().forEach(this::note);
-      return;
+      return nothing.withProblems(first.plan().problems());
     }
-    String names =
-        first.head().columns().stream()
-            .map(ColumnName::full)
-            .filter(n -> !n.isEmpty())
-            .limit(40)
-            .collect(Collectors.joining(", "));
-    Place place = new Place(notes.file(), first.head().headerLine(), Optional.empty());
-    notes.problem(
-        place,
+    String names = first.head().names();
+    return nothing.withProblem(
+        new Place(nothing.file(), first.head().headerLine(), Optional.empty()),
         names.isEmpty() ? Reading.NO_NAMES : Reading.NO_PLATE,
         names.isEmpty() ? Argument.count(first.head().columns().size()) : Argument.text(names));
-  }
-
-  private void note(Problem problem) {
-    notes.problem(problem.place(), problem.topic(), problem.arguments().toArray(new Argument[0]));
   }
 
   /** First and last line of each table. */

@@ -22,52 +22,62 @@ final class TimeBaseFinder {
   private final Table table;
   private final TimeBase described;
   private final Preamble preamble;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  TimeBaseFinder(Table table, TimeBase described, Preamble preamble, Notebook notes) {
+  TimeBaseFinder(Table table, TimeBase described, Preamble preamble, String file) {
     this.table = table;
     this.described = described;
     this.preamble = preamble;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
-  /** The times; empty, with a problem noted, where they cannot be known. */
-  Optional<Timeline> find(BiPredicate<Integer, Integer> sameRow) {
+  /**
+   * The times; empty, with a problem, where they cannot be known.
+   *
+   * @param sameRow whether two rows hold the same numbers
+   */
+  Timed find(BiPredicate<Integer, Integer> sameRow) {
     OptionalInt column = table.plan().time();
     boolean timed = column.isPresent() && described.rateHz().isEmpty();
-    Optional<Timeline> timeline =
-        timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
-    timeline.ifPresent(t -> noteRate(t, timed));
-    return timeline;
+    Timed found = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
+    return found
+        .timeline()
+        .map(t -> new Timed(found.timeline(), found.unit(), withRate(t, timed, found.findings())))
+        .orElse(found);
   }
 
-  private void noteRate(Timeline timeline, boolean timed) {
+  private Findings withRate(Timeline timeline, boolean timed, Findings earlier) {
     Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
-    Basis basis = timed ? Basis.CONCLUDED : stated;
-    notes.understood(
+    return earlier.withFact(
         Aspect.DURATION,
-        basis,
+        timed ? Basis.CONCLUDED : stated,
         Argument.of(timeline.rateHz(), Unit.HZ),
         Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
   }
 
-  private Optional<Timeline> fromRate(BiPredicate<Integer, Integer> sameRow) {
-    described.rateHz().ifPresent(this::compareWithTimes);
-    RowNumbers numbers = new RowNumbers(table, notes);
-    Optional<int[]> rows = numbers.rows(sameRow);
+  private Timed fromRate(BiPredicate<Integer, Integer> sameRow) {
+    RowNumbers numbers = new RowNumbers(table, nothing.file());
+    RowNumbers.Counted counted = numbers.counted(sameRow);
+    Findings findings = comparedWithTimes().and(counted.findings());
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
       String unclear = preamble.unclearRates();
-      notes.problem(
-          unclear.isEmpty() ? Reading.NO_RATE : Reading.RATE_UNCLEAR,
-          Argument.count(table.rows()),
-          Argument.text(unclear));
-      return Optional.empty();
+      return withoutUnit(
+          Optional.empty(),
+          findings.withProblem(
+              unclear.isEmpty() ? Reading.NO_RATE : Reading.RATE_UNCLEAR,
+              Argument.count(table.rows()),
+              Argument.text(unclear)));
     }
     if (described.rateHz().isEmpty()) {
-      numbers.askWhetherRowsHave(rate.getAsDouble());
+      findings = findings.and(numbers.askWhetherRowsHave(rate.getAsDouble(), counted.step()));
     }
-    return rows.map(known -> new Timeline(rate.getAsDouble(), known));
+    return withoutUnit(
+        counted.rows().map(rows -> new Timeline(rate.getAsDouble(), rows)), findings);
+  }
+
+  private static Timed withoutUnit(Optional<Timeline> timeline, Findings findings) {
+    return new Timed(timeline, Optional.empty(), findings);
   }
 
   private OptionalDouble statedRate() {
@@ -77,63 +87,68 @@ final class TimeBaseFinder {
     return preamble.rateHz().map(s -> OptionalDouble.of(s.value())).orElse(OptionalDouble.empty());
   }
 
-  private Optional<Timeline> fromColumn(int column, BiPredicate<Integer, Integer> sameRow) {
-    double[] times = table.column(column).take();
-    Optional<TimeUnit> unit =
-        new TimeUnitFinder(table, described.unit(), notes).find(column, times);
-    if (unit.isEmpty()) {
-      return Optional.empty();
+  private Timed fromColumn(int column, BiPredicate<Integer, Integer> sameRow) {
+    Outcome<Optional<TimeUnit>> unit =
+        new TimeUnitFinder(table, described.unit(), nothing.file()).find(column);
+    if (unit.value().isEmpty()) {
+      return withoutUnit(Optional.empty(), unit.findings());
     }
-    note(column, unit.get());
-    Optional<Timeline> timeline =
-        new Clock(table, column, Clock.Kind.TIMES, unit.get().seconds(), notes)
-            .timeline(times, sameRow);
-    timeline.ifPresent(t -> compare(t.rateHz(), column));
-    return timeline;
+    double unitS = unit.value().get().seconds();
+    Outcome<Optional<Timeline>> timeline =
+        new Clock(table, column, Clock.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
+    Findings findings =
+        withUnit(column, unit.value().get(), unit.findings()).and(timeline.findings());
+    return new Timed(
+        timeline.value(),
+        unit.value(),
+        timeline.value().map(t -> findings.and(compared(t.rateHz(), column))).orElse(findings));
   }
 
   /** A described rate counts, but not in silence where the file's own times show another one. */
-  private void compareWithTimes(double rateHz) {
-    int column = table.plan().index().orElse(-1);
-    Optional<TimeUnit> unit =
-        column < 0
-            ? Optional.empty()
-            : table.head().columns().get(column).unit().flatMap(TimeUnit::named);
-    if (unit.isEmpty() || table.rows() < 2 || !table.column(column).holes().isEmpty()) {
-      return;
-    }
-    Column times = table.column(column);
-    int steps = times.size() - 1;
-    double shownHz = steps / ((times.at(steps) - times.at(0)) * unit.get().seconds());
-    if (Double.isFinite(shownHz) && Math.abs(shownHz / rateHz - 1) > SAME_RATE) {
-      notes.remark(
-          RecordingRemark.RATE_OVER_TIMES,
-          Argument.of(rateHz, Unit.HZ),
-          Argument.text(table.columnName(column)),
-          Argument.of(shownHz, Unit.HZ));
-    }
+  private Findings comparedWithTimes() {
+    OptionalInt column =
+        described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
+    return column.isPresent() ? compared(column.getAsInt()) : nothing;
   }
 
-  private void note(int column, TimeUnit unit) {
-    table.timesIn(unit);
+  private Findings compared(int column) {
+    Column times = table.column(column);
+    Optional<TimeUnit> unit = table.head().columns().get(column).unit().flatMap(TimeUnit::named);
+    if (unit.isEmpty() || table.rows() < 2 || times.hasHoles()) {
+      return nothing;
+    }
+    int steps = times.size() - 1;
+    double rateHz = described.rateHz().orElseThrow();
+    double shownHz = steps / ((times.at(steps) - times.at(0)) * unit.get().seconds());
+    return Double.isFinite(shownHz) && Math.abs(shownHz / rateHz - 1) > SAME_RATE
+        ? nothing.withRemark(
+            RecordingRemark.RATE_OVER_TIMES,
+            Argument.of(rateHz, Unit.HZ),
+            Argument.text(table.columnName(column)),
+            Argument.of(shownHz, Unit.HZ))
+        : nothing;
+  }
+
+  private Findings withUnit(int column, TimeUnit unit, Findings earlier) {
     ColumnName name = table.head().columns().get(column);
     boolean stated = name.unit().flatMap(TimeUnit::named).filter(u -> u == unit).isPresent();
     Basis basis = stated ? Basis.STATED : Basis.CONCLUDED;
-    notes.understood(
+    return earlier.withFact(
         table.clock() ? Aspect.TIMES_OF_DAY : Aspect.TIMES,
         described.unit().isPresent() ? Basis.DESCRIBED : basis,
         Argument.text(table.columnName(column)),
         Argument.term(unit));
   }
 
-  private void compare(double rateHz, int column) {
+  private Findings compared(double rateHz, int column) {
     OptionalDouble stated = statedRate();
-    if (stated.isPresent() && Math.abs(stated.getAsDouble() / rateHz - 1) > SAME_RATE) {
-      notes.problem(
-          new Place(notes.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
-          Reading.RATES_DIFFER,
-          Argument.of(rateHz, Unit.HZ),
-          Argument.of(stated.getAsDouble(), Unit.HZ));
+    if (stated.isEmpty() || !(Math.abs(stated.getAsDouble() / rateHz - 1) > SAME_RATE)) {
+      return nothing;
     }
+    return nothing.withProblem(
+        new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
+        Reading.RATES_DIFFER,
+        Argument.of(rateHz, Unit.HZ),
+        Argument.of(stated.getAsDouble(), Unit.HZ));
   }
 }

@@ -14,61 +14,64 @@ final class TimeUnitFinder {
 
   private final Table table;
   private final Optional<TimeUnit> described;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  TimeUnitFinder(Table table, Optional<TimeUnit> described, Notebook notes) {
+  TimeUnitFinder(Table table, Optional<TimeUnit> described, String file) {
     this.table = table;
     this.described = described;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
-  /** The unit; empty, with a problem noted, where it cannot be known. */
-  Optional<TimeUnit> find(int column, double[] times) {
+  /** The unit; empty, with a problem, where it cannot be known. */
+  Outcome<Optional<TimeUnit>> find(int column) {
     if (table.clock()) {
-      return Optional.of(TimeUnit.S);
+      return known(TimeUnit.S, nothing);
     }
     ColumnName name = table.head().columns().get(column);
     Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
     if (name.unit().isPresent() && inHeader.isEmpty() && described.isEmpty()) {
-      notes.problem(
-          place(name), Reading.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
-      return Optional.empty();
+      return unknown(name, Reading.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
     }
-    double step = UsualStep.of(times);
+    double step = UsualStep.of(table.column(column));
     Optional<TimeUnit> stated = described.or(() -> inHeader);
     return stated.isPresent() ? checked(name, stated.get(), step) : concluded(name, step);
   }
 
-  private Optional<TimeUnit> checked(ColumnName name, TimeUnit stated, double step) {
+  private static Outcome<Optional<TimeUnit>> known(TimeUnit unit, Findings findings) {
+    return new Outcome<>(Optional.of(unit), findings);
+  }
+
+  private Outcome<Optional<TimeUnit>> unknown(
+      ColumnName name, Reading problem, Argument... arguments) {
+    Place place = new Place(nothing.file(), table.head().headerLine(), Optional.of(name.full()));
+    return new Outcome<>(Optional.empty(), nothing.withProblem(place, problem, arguments));
+  }
+
+  private Outcome<Optional<TimeUnit>> checked(ColumnName name, TimeUnit stated, double step) {
     List<TimeUnit> possible = possible(step);
     if (possible.isEmpty() || possible.contains(stated)) {
-      return Optional.of(stated);
+      return known(stated, nothing);
     }
-    notes.problem(
-        place(name),
+    return unknown(
+        name,
         described.isPresent() ? Reading.TIME_UNIT_DESCRIBED : Reading.TIME_UNIT_WRONG,
         Argument.term(stated),
         rate(step, stated),
         Argument.text(name.name()),
         Argument.term(possible.get(0)),
         rate(step, possible.get(0)));
-    return Optional.empty();
   }
 
-  private Optional<TimeUnit> concluded(ColumnName name, double step) {
+  private Outcome<Optional<TimeUnit>> concluded(ColumnName name, double step) {
     List<TimeUnit> possible = possible(step);
     // A column in steps of one may as well count samples.
     if (possible.size() == 1 && (possible.get(0) == TimeUnit.S || step != 1)) {
-      notes.remark(
-          RecordingRemark.TIME_UNIT, Argument.term(possible.get(0)), rate(step, possible.get(0)));
-      return Optional.of(possible.get(0));
+      TimeUnit unit = possible.get(0);
+      return known(
+          unit,
+          nothing.withRemark(RecordingRemark.TIME_UNIT, Argument.term(unit), rate(step, unit)));
     }
-    notes.problem(place(name), Reading.TIME_UNIT, Argument.text(name.name()));
-    return Optional.empty();
-  }
-
-  private Place place(ColumnName name) {
-    return new Place(notes.file(), table.head().headerLine(), Optional.of(name.full()));
+    return unknown(name, Reading.TIME_UNIT, Argument.text(name.name()));
   }
 
   private static List<TimeUnit> possible(double step) {

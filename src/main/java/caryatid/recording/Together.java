@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,9 +26,9 @@ final class Together {
    * Whether a column's name says that it holds the whole weight beside load cells: {@code Weight},
    * {@code total force}, or a lone vertical force.
    *
-   * @param vertical the export's vertical axis: 0 for x, 1 for y, 2 for z
+   * @param vertical the export's vertical axis
    */
-  static boolean cells(ColumnName column, int vertical) {
+  static boolean cells(ColumnName column, Axis vertical) {
     List<String> words = column.words();
     Optional<Channel> channel =
         Role.of(column).channel().filter(c -> Role.of(column).plate().isEmpty());

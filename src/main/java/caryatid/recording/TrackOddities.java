@@ -26,27 +26,31 @@ final class TrackOddities {
 
   private final PlateTrack track;
   private final double copSpike;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  TrackOddities(PlateTrack track, Notebook notes) {
-    this(track, SPIKE_MM, notes);
+  TrackOddities(PlateTrack track, String file) {
+    this(track, SPIKE_MM, file);
   }
 
   /**
    * @param copSpike by how much a centre of pressure leaves its neighbours in a spike, in the
    *     track's own unit
    */
-  TrackOddities(PlateTrack track, double copSpike, Notebook notes) {
+  TrackOddities(PlateTrack track, double copSpike, String file) {
     this.track = track;
     this.copSpike = copSpike;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
-  void remark() {
+  Findings remarks() {
     int used = track.usable().count();
     if (used < 3) {
-      return;
+      return nothing;
     }
+    return spikes(used).and(track.upN().map(this::saturation).orElse(nothing)).and(repeats(used));
+  }
+
+  private Findings spikes(int used) {
     double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
     BitSet spikes = new BitSet();
     spikes(track.copRightMm(), copSpike, spikes);
@@ -54,15 +58,17 @@ final class TrackOddities {
     track.upN().ifPresent(up -> spikes(up, SPIKE_FRACTION * mean, spikes));
     track.horizontal().ifPresent(h -> spikes(h.rightN(), SPIKE_FRACTION * mean, spikes));
     track.horizontal().ifPresent(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean, spikes));
-    if (!spikes.isEmpty()) {
-      notes.remark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
-    }
-    track.upN().ifPresent(this::saturation);
+    return spikes.isEmpty()
+        ? nothing
+        : nothing.withRemark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
+  }
+
+  private Findings repeats(int used) {
     int repeated = repeated();
-    if (repeated > REPEATED * used) {
-      notes.remark(
-          RecordingRemark.REPEATED, plate(), Argument.of(100.0 * repeated / used, Unit.PERCENT));
-    }
+    return repeated > REPEATED * used
+        ? nothing.withRemark(
+            RecordingRemark.REPEATED, plate(), Argument.of(100.0 * repeated / used, Unit.PERCENT))
+        : nothing;
   }
 
   private Argument plate() {
@@ -102,7 +108,7 @@ final class TrackOddities {
     return track.usable().at(i - 1) && track.usable().at(i) && track.usable().at(i + 1);
   }
 
-  private void saturation(Samples up) {
+  private Findings saturation(Samples up) {
     double largest = 0;
     int times = 0;
     int different = 0;
@@ -114,10 +120,10 @@ final class TrackOddities {
       times += up.at(i) == largest ? 1 : 0;
       different += i > 0 && up.at(i) != up.at(i - 1) ? 1 : 0;
     }
-    if (times >= SATURATED && different > times) {
-      notes.remark(
-          RecordingRemark.SATURATED, plate(), Argument.count(times), Argument.of(largest, Unit.N));
-    }
+    return times >= SATURATED && different > times
+        ? nothing.withRemark(
+            RecordingRemark.SATURATED, plate(), Argument.count(times), Argument.of(largest, Unit.N))
+        : nothing;
   }
 
   private int repeated() {

@@ -13,33 +13,51 @@ final class Tracks {
   private final Axes axes;
   private final Timeline timeline;
   private final Optional<PlateDescription> description;
-  private final Notebook notes;
+  private final String file;
 
   Tracks(
       Table table,
       Axes axes,
       Timeline timeline,
       Optional<PlateDescription> description,
-      Notebook notes) {
+      String file) {
     this.table = table;
     this.axes = axes;
     this.timeline = timeline;
     this.description = description;
-    this.notes = notes;
+    this.file = file;
   }
 
-  PlateTrack track(PlatePlan plan, PlateUnits units) {
-    PlateTrack track =
+  /**
+   * A plate's track.
+   *
+   * @param units empty for a plate that carried nothing
+   */
+  Outcome<PlateTrack> track(PlatePlan plan, Optional<PlateUnits> units) {
+    return units
+        .map(known -> track(plan, known))
+        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), Findings.none(file)));
+  }
+
+  private Outcome<PlateTrack> track(PlatePlan plan, PlateUnits units) {
+    Outcome<PlateTrack> converted =
         plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells cells
             ? LoadCellConversion.track(
-                table, plan, cells, units.force().orElseThrow(), timeline, notes)
+                table, plan, cells, units.force().orElseThrow(), timeline, file)
             : converted(plan, units);
-    new TrackOddities(track, notes).remark();
-    plan.layout()
-        .size()
-        .ifPresent(edges -> new EdgeCheck(edges, offPlate(plan), notes).check(track));
-    new PersonCheck(track, timeline.rateHz(), notes).check();
-    return track;
+    PlateTrack track = converted.value();
+    Findings edges =
+        plan.layout()
+            .size()
+            .map(size -> new EdgeCheck(size, offPlate(plan), file).check(track))
+            .orElse(Findings.none(file));
+    return new Outcome<>(
+        track,
+        converted
+            .findings()
+            .and(new TrackOddities(track, file).remarks())
+            .and(edges)
+            .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }
 
   private static Reading offPlate(PlatePlan plan) {
@@ -49,25 +67,29 @@ final class Tracks {
     return Reading.OFF_PLATE_BY_SENSORS;
   }
 
-  private PlateTrack converted(PlatePlan plan, PlateUnits units) {
+  private Outcome<PlateTrack> converted(PlatePlan plan, PlateUnits units) {
     boolean removeOffset = description.map(PlateDescription::removeUnloadedOffset).orElse(false);
     PlateConversion conversion =
-        new PlateConversion(table, plan, units, axes, timeline, removeOffset, notes);
-    conversion.sense().ifPresent(seen -> checkSense(plan, seen));
-    return conversion.track();
+        new PlateConversion(table, plan, units, axes, timeline, removeOffset, file);
+    Findings sense =
+        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(Findings.none(file));
+    Outcome<PlateTrack> track = conversion.track();
+    return new Outcome<>(track.value(), conversion.unloaded().and(sense).and(track.findings()));
   }
 
-  private void checkSense(PlatePlan plan, ForceIs seen) {
+  private Findings checkedSense(PlatePlan plan, ForceIs seen) {
     Optional<ForceIs> stated = description.flatMap(PlateDescription::forceIs);
     Argument plate = Argument.text(plan.name());
+    Findings nothing = Findings.none(file);
     if (stated.isPresent() && stated.get() != seen) {
-      notes.problem(Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
-      return;
+      return nothing.withProblem(
+          Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
     }
-    if (stated.isEmpty()) {
-      notes.remark(RecordingRemark.FORCE_SENSE, plate, Argument.term(seen));
-    }
-    notes.understood(
+    Findings remarked =
+        stated.isPresent()
+            ? nothing
+            : nothing.withRemark(RecordingRemark.FORCE_SENSE, plate, Argument.term(seen));
+    return remarked.withFact(
         Aspect.FORCE_SENSE,
         stated.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
         plate,
@@ -75,7 +97,7 @@ final class Tracks {
   }
 
   /** A plate that carried nothing. */
-  static PlateTrack empty(PlatePlan plan, int size) {
+  private static PlateTrack empty(PlatePlan plan, int size) {
     Samples zeros = Samples.adopt(new double[size]);
     return new PlateTrack(
         plan.name(),

@@ -1,6 +1,7 @@
 package caryatid.recording;
 
 import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
 import caryatid.geometry.Direction;
 
 /**
@@ -12,8 +13,8 @@ import caryatid.geometry.Direction;
  * as it is.
  */
 final class TrueOriginCop {
-  private final int up;
-  private final double[] originMm;
+  private final Axis up;
+  private final PlateLayout.TrueOrigin origin;
 
   /**
    * @throws IllegalArgumentException if the axes are left-handed, for which moments have no meaning
@@ -23,24 +24,23 @@ final class TrueOriginCop {
       throw new IllegalArgumentException("moments about left-handed axes: " + axes);
     }
     this.up = axes.up().axis();
-    this.originMm = new double[] {origin.xMm(), origin.yMm(), origin.zMm()};
+    this.origin = origin;
   }
 
   /** The other horizontal axis, about which the moment acts that moves the centre along one. */
-  int momentAxis(Direction along) {
-    return 3 - along.axis() - up;
+  Axis momentAxis(Direction along) {
+    return up.third(along.axis());
   }
 
   /** Whether horizontal forces count: the origin lies below the surface. */
   boolean needsHorizontalForce() {
-    return originMm[up] != 0;
+    return origin.mm(up) != 0;
   }
 
   /** The centre of pressure along the export's direction that is the person's right or anterior. */
   Line along(Direction along) {
-    int i = along.axis();
-    boolean follows = up == (i == 2 ? 0 : i + 1);
-    return new Line(along.sign(), originMm[i], follows ? 1 : -1, originMm[up]);
+    boolean follows = up == along.axis().next();
+    return new Line(along.sign(), origin.mm(along.axis()), follows ? 1 : -1, origin.mm(up));
   }
 
   /**

@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.Channel.Quantity;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -9,9 +10,9 @@ import java.util.List;
 /** What the numbers would mean in each unit, so that whoever is asked for the unit can tell. */
 final class UnitEvidence {
   private final Table table;
-  private final int vertical;
+  private final Axis vertical;
 
-  UnitEvidence(Table table, int vertical) {
+  UnitEvidence(Table table, Axis vertical) {
     this.table = table;
     this.vertical = vertical;
   }

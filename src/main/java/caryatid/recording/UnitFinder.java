@@ -6,12 +6,13 @@ import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Finds the units of a plate's quantities: in the header or a row of units, above the table, in the
@@ -20,57 +21,85 @@ import java.util.function.Function;
 final class UnitFinder {
   private final Head head;
   private final Preamble preamble;
-  private final Notebook notes;
-  private final Set<Quantity> refused = EnumSet.noneOf(Quantity.class);
+  private final Findings nothing;
 
-  UnitFinder(Head head, Notebook notes) {
+  UnitFinder(Head head, String file) {
     this.head = head;
     this.preamble = new Preamble(head);
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
-  PlateUnits units(PlatePlan plan) {
+  Outcome<PlateUnits> units(PlatePlan plan) {
     PlateLayout layout = plan.layout();
-    refused.clear();
-    return new PlateUnits(
-        unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit()),
-        unit(plan, Quantity.MOMENT, MomentUnit::named, layout.momentUnit()),
-        unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit()),
-        refused);
+    Decided<ForceUnit> force = unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit());
+    Decided<MomentUnit> moment =
+        unit(plan, Quantity.MOMENT, MomentUnit::named, layout.momentUnit());
+    Decided<LengthUnit> cop = unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit());
+    Set<Quantity> refused =
+        Stream.of(force, moment, cop)
+            .filter(Decided::refused)
+            .map(Decided::quantity)
+            .collect(Collectors.toSet());
+    return new Outcome<>(
+        new PlateUnits(force.unit(), moment.unit(), cop.unit(), refused),
+        force.findings().and(moment.findings()).and(cop.findings()));
   }
 
   /** A unit as the file states it, and where. */
   private record Statement(Place place, String unit) {}
 
-  private <U extends Enum<U> & Coded> Optional<U> unit(
+  /** The unit of a quantity; refused where the file states one that cannot be used. */
+  private record Decided<U>(
+      Quantity quantity, Optional<U> unit, boolean refused, Findings findings) {}
+
+  private <U extends Enum<U> & Coded> Decided<U> unit(
       PlatePlan plan,
       Quantity quantity,
       Function<String, Optional<U>> named,
       Optional<U> described) {
+    Findings findings = nothing;
     Optional<U> unit = Optional.empty();
+    boolean refused = false;
     for (Statement each : statements(plan, quantity)) {
       Optional<U> stated = named.apply(each.unit());
       if (stated.isEmpty()) {
-        refused.add(quantity);
-        notes.problem(
-            each.place(),
-            RawUnit.named(each.unit()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
-            Argument.text(each.unit()),
-            Argument.term(quantity));
-        continue;
+        refused = true;
+        findings = findings.and(unusable(each, quantity));
+      } else {
+        findings = findings.and(compared(each, stated.get(), unit.or(() -> described)));
+        unit = stated;
       }
-      Optional<U> known = unit.or(() -> described);
-      if (known.isPresent() && !known.equals(stated)) {
-        notes.problem(
-            each.place(),
-            Reading.UNITS_DIFFER,
-            Argument.term(stated.get()),
-            Argument.term(known.get()));
-      }
-      unit = stated;
     }
-    note(plan, quantity, unit, described);
-    return unit.or(() -> described);
+    Basis basis = unit.isPresent() ? Basis.STATED : Basis.DESCRIBED;
+    Optional<U> known = unit.or(() -> described);
+    if (known.isPresent()) {
+      findings =
+          findings.withFact(
+              Aspect.UNIT,
+              basis,
+              Argument.text(plan.name()),
+              Argument.term(quantity),
+              Argument.term(known.get()));
+    }
+    return new Decided<>(quantity, known, refused, findings);
+  }
+
+  private Findings unusable(Statement stated, Quantity quantity) {
+    return nothing.withProblem(
+        stated.place(),
+        RawUnit.named(stated.unit()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
+        Argument.text(stated.unit()),
+        Argument.term(quantity));
+  }
+
+  private <U extends Enum<U> & Coded> Findings compared(Statement statement, U stated, Optional<U> known) {
+    return known.isPresent() && known.get() != stated
+        ? nothing.withProblem(
+            statement.place(),
+            Reading.UNITS_DIFFER,
+            Argument.term(stated),
+            Argument.term(known.get()))
+        : nothing;
   }
 
   /** Every unit the file states for a quantity of a plate, and where. */
@@ -88,7 +117,7 @@ final class UnitFinder {
     if (there && statements.isEmpty()) {
       preamble
           .unit(quantity)
-          .map(stated -> new Statement(Place.of(notes.file(), stated.line()), stated.text()))
+          .map(stated -> new Statement(Place.of(nothing.file(), stated.line()), stated.text()))
           .ifPresent(statement -> statements.put("", statement));
     }
     return statements.values();
@@ -96,22 +125,8 @@ final class UnitFinder {
 
   private Place place(ColumnName column) {
     return new Place(
-        notes.file(),
+        nothing.file(),
         head.unitsLine().isPresent() ? head.unitsLine() : head.headerLine(),
         Optional.of(column.full()));
-  }
-
-  private <U extends Enum<U> & Coded> void note(
-      PlatePlan plan, Quantity quantity, Optional<U> stated, Optional<U> described) {
-    stated
-        .or(() -> described)
-        .ifPresent(
-            unit ->
-                notes.understood(
-                    Aspect.UNIT,
-                    stated.isPresent() ? Basis.STATED : Basis.DESCRIBED,
-                    Argument.text(plan.name()),
-                    Argument.term(quantity),
-                    Argument.term(unit)));
   }
 }

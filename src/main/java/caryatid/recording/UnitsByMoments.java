@@ -1,5 +1,6 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.Channel.Quantity;
 import caryatid.recording.Understood.Basis;
 import caryatid.remark.Argument;
@@ -19,47 +20,50 @@ final class UnitsByMoments {
   private static final double EXPLAINED = 0.9;
 
   private final Table table;
-  private final int vertical;
-  private final Notebook notes;
+  private final Axis vertical;
+  private final String file;
 
   /**
-   * @param vertical the export's axis that seems vertical: 0 for x, 1 for y, 2 for z
+   * @param vertical the export's axis that seems vertical
    */
-  UnitsByMoments(Table table, int vertical, Notebook notes) {
+  UnitsByMoments(Table table, Axis vertical, String file) {
     this.table = table;
     this.vertical = vertical;
-    this.notes = notes;
+    this.file = file;
   }
 
-  /** Notes each pair of units that the numbers allow, where the unit is unknown. */
-  void note(PlatePlan plan, PlateUnits units) {
+  /** Each pair of units that the numbers allow, where the unit is unknown. */
+  Findings pairs(PlatePlan plan, PlateUnits units) {
+    Findings findings = Findings.none(file);
     Optional<Double> ratio = units.unstated(Quantity.COP) ? ratio(plan) : Optional.empty();
     if (ratio.isEmpty()) {
-      return;
+      return findings;
     }
     ForceUnit force = units.force().orElse(ForceUnit.N);
     for (MomentUnit moment : units.moment().map(List::of).orElse(List.of(MomentUnit.values()))) {
       for (LengthUnit length : LengthUnit.values()) {
         double expected = moment.newtonMm() / (force.newton() * length.mm());
         if (Math.abs(ratio.get() / expected - 1) <= WITHIN) {
-          notes.understood(
-              Aspect.UNITS_TOGETHER,
-              Basis.CONCLUDED,
-              Argument.text(plan.name()),
-              Argument.term(force),
-              Argument.term(moment),
-              Argument.term(length));
+          findings =
+              findings.withFact(
+                  Aspect.UNITS_TOGETHER,
+                  Basis.CONCLUDED,
+                  Argument.text(plan.name()),
+                  Argument.term(force),
+                  Argument.term(moment),
+                  Argument.term(length));
         }
       }
     }
+    return findings;
   }
 
   /**
    * How far the centre moves where moment over force moves by one, along the axis it moves most.
    */
   private Optional<Double> ratio(PlatePlan plan) {
-    int one = vertical == 0 ? 1 : 0;
-    int other = vertical == 2 ? 1 : 2;
+    Axis one = VerticalAxis.horizontal(vertical).get(0);
+    Axis other = VerticalAxis.horizontal(vertical).get(1);
     Optional<Fit> along = fit(plan, one, other);
     Optional<Fit> across = fit(plan, other, one);
     return along.isPresent() && across.isPresent() && across.get().spread() > along.get().spread()
@@ -67,7 +71,7 @@ final class UnitsByMoments {
         : along.flatMap(Fit::ratio);
   }
 
-  private Optional<Fit> fit(PlatePlan plan, int copAxis, int momentAxis) {
+  private Optional<Fit> fit(PlatePlan plan, Axis copAxis, Axis momentAxis) {
     Channel[] needed = {
       Channel.of(Quantity.COP, copAxis),
       Channel.of(Quantity.MOMENT, momentAxis),
@@ -81,7 +85,7 @@ final class UnitsByMoments {
     Column force = column(plan, needed[2]);
     Fit fit = new Fit();
     for (int row = 0; row < table.rows(); row++) {
-      boolean hole = cop.holes().get(row) || moment.holes().get(row) || force.holes().get(row);
+      boolean hole = cop.isHole(row) || moment.isHole(row) || force.isHole(row);
       if (!hole && Math.abs(force.at(row)) >= Load.LEAST_N) {
         fit.add(moment.at(row) / force.at(row), cop.at(row));
       }

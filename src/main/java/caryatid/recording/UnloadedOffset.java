@@ -5,6 +5,7 @@ import caryatid.recording.Channel.Quantity;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -23,80 +24,64 @@ final class UnloadedOffset {
   private final Axes axes;
   private final Load load;
   private final String plate;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  UnloadedOffset(RawPlate raw, Axes axes, Load load, String plate, Notebook notes) {
+  UnloadedOffset(RawPlate raw, Axes axes, Load load, String plate, String file) {
     this.raw = raw;
     this.axes = axes;
     this.load = load;
     this.plate = plate;
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
   /**
-   * Subtracts or remarks; true if something was subtracted, so that the load has to be seen anew.
+   * Subtracts or remarks.
+   *
+   * @return the plate without its offset, of which the load has to be seen again; empty where
+   *     nothing was subtracted
    */
-  boolean handle(boolean remove, double rateHz) {
-    Channel vertical = Channel.of(Quantity.FORCE, axes.up().axis());
-    if (!raw.has(vertical)) {
-      return false;
+  Outcome<Optional<RawPlate>> handle(boolean remove, double rateHz) {
+    Optional<Series> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    if (vertical.isEmpty()) {
+      return new Outcome<>(Optional.empty(), nothing);
     }
-    int shortest = (int) Math.ceil(SHORTEST_S * rateHz);
-    OptionalInt start = longest(shortest);
+    OptionalInt start = longest((int) Math.ceil(SHORTEST_S * rateHz));
     if (start.isEmpty()) {
-      if (remove) {
-        notes.remark(RecordingRemark.NEVER_UNLOADED, Argument.text(plate));
-      }
-      return false;
+      return new Outcome<>(
+          Optional.empty(),
+          remove
+              ? nothing.withRemark(RecordingRemark.NEVER_UNLOADED, Argument.text(plate))
+              : nothing);
     }
     int from = start.getAsInt();
     int to = load.unloaded().nextClearBit(from);
-    double offset = mean(raw.at(vertical).orElseThrow(), from, to);
-    if (remove) {
-      subtract(from, to);
-      notes.remark(RecordingRemark.OFFSET_REMOVED, Argument.text(plate), newton(offset));
-    } else if (Math.abs(offset) > NOTEWORTHY_N) {
-      notes.remark(RecordingRemark.OFFSET, Argument.text(plate), newton(offset));
-    }
-    return remove;
+    double offset = vertical.get().mean(from, to);
+    return remove
+        ? new Outcome<>(
+            Optional.of(raw.withoutOffset(from, to)),
+            remarked(RecordingRemark.OFFSET_REMOVED, offset))
+        : new Outcome<>(
+            Optional.empty(),
+            Math.abs(offset) > NOTEWORTHY_N ? remarked(RecordingRemark.OFFSET, offset) : nothing);
   }
 
-  private static Argument newton(double value) {
-    return Argument.of(value, Unit.N);
+  private Findings remarked(RecordingRemark remark, double offsetN) {
+    return nothing.withRemark(remark, Argument.text(plate), Argument.of(offsetN, Unit.N));
   }
 
+  /** Where the longest unloaded stretch starts, if there is one of a length. */
   private OptionalInt longest(int shortest) {
     BitSet unloaded = load.unloaded();
-    int best = -1;
+    OptionalInt best = OptionalInt.empty();
     int length = shortest - 1;
     for (int from = unloaded.nextSetBit(0); from >= 0; ) {
       int to = unloaded.nextClearBit(from);
       if (to - from > length) {
-        best = from;
+        best = OptionalInt.of(from);
         length = to - from;
       }
       from = unloaded.nextSetBit(to);
     }
-    return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
-  }
-
-  private void subtract(int from, int to) {
-    for (Channel channel : Channel.values()) {
-      if (channel.quantity() != Quantity.COP && raw.has(channel)) {
-        double[] series = raw.at(channel).orElseThrow();
-        double offset = mean(series, from, to);
-        for (int i = 0; i < series.length; i++) {
-          series[i] -= offset;
-        }
-      }
-    }
-  }
-
-  private static double mean(double[] series, int from, int to) {
-    double sum = 0;
-    for (int i = from; i < to; i++) {
-      sum += series[i];
-    }
-    return sum / (to - from);
+    return best;
   }
 }

@@ -22,18 +22,22 @@ final class UnloadedPattern {
   private UnloadedPattern() {}
 
   /** The samples that look like an empty plate. */
-  static BitSet of(double[] right, double[] anterior, double rateHz) {
-    BitSet empty = new BitSet(right.length);
+  static BitSet of(Series right, Series anterior, double rateHz) {
+    BitSet empty = new BitSet(right.size());
     int longest = (int) Math.max(10, Math.ceil(STILL_S * rateHz));
     int still = 0;
-    for (int i = 0; i < right.length; i++) {
-      boolean same = i > 0 && right[i] == right[i - 1] && anterior[i] == anterior[i - 1];
+    for (int i = 0; i < right.size(); i++) {
+      boolean same =
+          i > 0 && right.at(i) == right.at(i - 1) && anterior.at(i) == anterior.at(i - 1);
       still = same ? still + 1 : 1;
       if (still == longest) {
         empty.set(i - longest + 1, i + 1);
       }
-      boolean nowhere = right[i] == 0 && anterior[i] == 0;
-      if (nowhere || still > longest || far(right[i], anterior[i]) || jumps(right, anterior, i)) {
+      boolean nowhere = right.at(i) == 0 && anterior.at(i) == 0;
+      if (nowhere
+          || still > longest
+          || far(right.at(i), anterior.at(i))
+          || jumps(right, anterior, i)) {
         empty.set(i);
       }
     }
@@ -45,13 +49,13 @@ final class UnloadedPattern {
     return Math.abs(right) > FAR_MM || Math.abs(anterior) > FAR_MM;
   }
 
-  private static boolean jumps(double[] right, double[] anterior, int i) {
+  private static boolean jumps(Series right, Series anterior, int i) {
     return (i == 0 || step(right, anterior, i) > JUMP_MM)
-        && (i == right.length - 1 || step(right, anterior, i + 1) > JUMP_MM)
-        && right.length > 1;
+        && (i == right.size() - 1 || step(right, anterior, i + 1) > JUMP_MM)
+        && right.size() > 1;
   }
 
-  private static double step(double[] right, double[] anterior, int i) {
-    return Math.hypot(right[i] - right[i - 1], anterior[i] - anterior[i - 1]);
+  private static double step(Series right, Series anterior, int i) {
+    return Math.hypot(right.at(i) - right.at(i - 1), anterior.at(i) - anterior.at(i - 1));
   }
 }

@@ -16,70 +16,72 @@ final class UnusableSamples {
   private final Load load;
   private final String plate;
   private final boolean edgesKnown;
-  private final Notebook notes;
+  private final Findings nothing;
 
-  UnusableSamples(RawPlate raw, Load load, PlateLayout layout, Notebook notes) {
+  UnusableSamples(RawPlate raw, Load load, PlateLayout layout, String file) {
     this.edgesKnown = layout.size().isPresent();
     this.raw = raw;
     this.load = load;
     this.plate = layout.name();
-    this.notes = notes;
+    this.nothing = Findings.none(file);
   }
 
   /** The samples; each kind is remarked with its count. */
-  BitSet find(double[] right, double[] anterior, double rateHz) {
+  Outcome<BitSet> find(Series right, Series anterior, double rateHz) {
     BitSet missing = (BitSet) raw.holes().clone();
     missing.andNot(load.unloaded());
-    remark(RecordingRemark.MISSING, missing);
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    if (load.known()) {
-      remark(RecordingRemark.UNLOADED, load.unloaded());
-      unusable.or(far(right, anterior, unusable));
-    } else {
+    Findings findings = remarked(RecordingRemark.MISSING, missing);
+    if (!load.known()) {
       BitSet empty = UnloadedPattern.of(right, anterior, rateHz);
       empty.andNot(missing);
-      remark(RecordingRemark.UNLOADED_PATTERN, empty);
       unusable.or(empty);
+      return new Outcome<>(
+          unusable, findings.and(remarked(RecordingRemark.UNLOADED_PATTERN, empty)));
     }
-    return unusable;
+    findings = findings.and(remarked(RecordingRemark.UNLOADED, load.unloaded()));
+    Outcome<BitSet> far = far(right, anterior, unusable);
+    unusable.or(far.value());
+    return new Outcome<>(unusable, findings.and(far.findings()));
   }
 
-  private void remark(RecordingRemark remark, BitSet samples) {
-    remark(remark, samples, plate, notes);
+  private Findings remarked(RecordingRemark remark, BitSet samples) {
+    return remarked(remark, samples, plate, nothing.file());
   }
 
   /** Says how many samples of a plate were left out; nothing where there are none. */
-  static void remark(RecordingRemark remark, BitSet samples, String plate, Notebook notes) {
-    if (!samples.isEmpty()) {
-      notes.remark(
-          remark,
-          Argument.text(plate),
-          Argument.count(samples.cardinality()),
-          Argument.of(Load.LEAST_N, Unit.N));
-    }
+  static Findings remarked(RecordingRemark remark, BitSet samples, String plate, String file) {
+    Findings nothing = Findings.none(file);
+    return samples.isEmpty()
+        ? nothing
+        : nothing.withRemark(
+            remark,
+            Argument.text(plate),
+            Argument.count(samples.cardinality()),
+            Argument.of(Load.LEAST_N, Unit.N));
   }
 
-  private BitSet far(double[] right, double[] anterior, BitSet unusable) {
+  private Outcome<BitSet> far(Series right, Series anterior, BitSet unusable) {
     BitSet far = new BitSet();
-    for (int i = 0; i < right.length; i++) {
-      if (UnloadedPattern.far(right[i], anterior[i]) && !unusable.get(i)) {
+    for (int i = 0; i < right.size(); i++) {
+      if (UnloadedPattern.far(right.at(i), anterior.at(i)) && !unusable.get(i)) {
         far.set(i);
       }
     }
-    int used = right.length - unusable.cardinality();
+    int used = right.size() - unusable.cardinality();
     if (far.cardinality() <= MOST_FAR * used) {
-      remark(RecordingRemark.FAR_OFF, far);
-      return far;
-    }
-    if (!edgesKnown) {
-      notes.problem(
-          Reading.FAR_OFF,
-          Argument.text(plate),
-          Argument.count(far.cardinality()),
-          Argument.count(used));
+      return new Outcome<>(far, remarked(RecordingRemark.FAR_OFF, far));
     }
     // Where the edges are known, they tell more of so many.
-    return new BitSet();
+    return new Outcome<>(
+        new BitSet(),
+        edgesKnown
+            ? nothing
+            : nothing.withProblem(
+                Reading.FAR_OFF,
+                Argument.text(plate),
+                Argument.count(far.cardinality()),
+                Argument.count(used)));
   }
 }

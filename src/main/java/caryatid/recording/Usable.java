@@ -23,6 +23,14 @@ public final class Usable {
     return new Usable(bits, size);
   }
 
+  /** All samples but some. */
+  static Usable without(BitSet left, int size) {
+    BitSet bits = new BitSet(size);
+    bits.set(0, size);
+    bits.andNot(left);
+    return new Usable(bits, size);
+  }
+
   /** Whether a sample can be used. */
   public boolean at(int index) {
     return bits.get(index);

@@ -14,8 +14,8 @@ final class UsualStep {
   private UsualStep() {}
 
   /** The step; 0 for fewer than two numbers. */
-  static double of(double[] series) {
-    int last = series.length - 1;
+  static double of(Column series) {
+    int last = series.size() - 1;
     int count = Math.min(ENOUGH, last);
     if (count < 1) {
       return 0;
@@ -23,16 +23,16 @@ final class UsualStep {
     double[] steps = new double[count];
     for (int i = 0; i < count; i++) {
       int at = (int) ((long) i * last / count);
-      steps[i] = series[at + 1] - series[at];
+      steps[i] = series.at(at + 1) - series.at(at);
     }
     Arrays.sort(steps);
     double median = steps[count / 2];
     return median == 0 ? ofMiddleHalf(series) : median;
   }
 
-  private static double ofMiddleHalf(double[] series) {
-    int from = (series.length - 1) / 4;
-    int to = series.length - 1 - from;
-    return (series[to] - series[from]) / (to - from);
+  private static double ofMiddleHalf(Column series) {
+    int from = (series.size() - 1) / 4;
+    int to = series.size() - 1 - from;
+    return (series.at(to) - series.at(from)) / (to - from);
   }
 }

@@ -1,34 +1,47 @@
 package caryatid.recording;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.Channel.Quantity;
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Which export axis seems vertical: the one along which the force is by far the largest. */
 final class VerticalAxis {
   private VerticalAxis() {}
 
-  /**
-   * The axis, 0 for x, 1 for y, 2 for z; without forces the one that has no centre of pressure,
-   * else z.
-   */
-  static int seen(Table table, Collection<PlatePlan> plates) {
-    double[] forces = new double[3];
-    boolean[] cop = new boolean[3];
+  /** The axis; without forces the one that has no centre of pressure, else z. */
+  static Axis seen(Table table, Collection<PlatePlan> plates) {
+    Map<Axis, Double> forces = new EnumMap<>(Axis.class);
+    Set<Axis> cop = EnumSet.noneOf(Axis.class);
     for (PlatePlan plan : plates) {
       for (Map.Entry<Channel, Integer> each : plan.columns().entrySet()) {
         Channel channel = each.getKey();
         if (channel.quantity() == Quantity.FORCE) {
-          forces[channel.axis()] += sumOfSizes(table.column(each.getValue()));
+          forces.merge(channel.axis(), sumOfSizes(table.column(each.getValue())), Double::sum);
         }
-        cop[channel.axis()] |= channel.quantity() == Quantity.COP;
+        if (channel.quantity() == Quantity.COP) {
+          cop.add(channel.axis());
+        }
       }
     }
-    if (forces[1] > forces[2] && forces[1] > forces[0]) {
-      return 1;
+    double x = forces.getOrDefault(Axis.X, 0.0);
+    double y = forces.getOrDefault(Axis.Y, 0.0);
+    double z = forces.getOrDefault(Axis.Z, 0.0);
+    if (y > z && y > x) {
+      return Axis.Y;
     }
-    boolean noForce = forces[0] + forces[1] + forces[2] == 0;
-    return noForce && cop[0] && !cop[1] && cop[2] ? 1 : 2;
+    boolean onlyY = cop.equals(EnumSet.of(Axis.X, Axis.Z));
+    return x + y + z == 0 && onlyY ? Axis.Y : Axis.Z;
+  }
+
+  /** The two other axes, in order. */
+  static List<Axis> horizontal(Axis vertical) {
+    return Arrays.stream(Axis.values()).filter(axis -> axis != vertical).toList();
   }
 
   private static double sumOfSizes(Column column) {

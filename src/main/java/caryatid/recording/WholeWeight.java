@@ -7,7 +7,7 @@ import java.util.BitSet;
 import java.util.Map;
 import java.util.Optional;
 
-/** Holds the column of the whole weight, where the export has one, against the load cells' sum. */
+/** Compares the column of the whole weight, where the export has one, with the load cells' sum. */
 final class WholeWeight {
   /** Cells and weight that differ by more do not belong together (common practice, no source). */
   private static final double WITHIN = 0.02;
@@ -34,27 +34,28 @@ final class WholeWeight {
    * @param up the cells' sums, N, one a sample
    * @param unusable samples in which some cell has no number
    */
-  void compare(double[] up, BitSet unusable, Timeline timeline, Notebook notes) {
+  Findings compare(double[] up, BitSet unusable, Timeline timeline, String file) {
+    Findings nothing = Findings.none(file);
     if (column.isEmpty()) {
-      return;
+      return nothing;
     }
-    BitSet left = timeline.pickHoles(table.column(column.get()).holes());
+    BitSet left = timeline.holes(table.column(column.get()));
     left.or(unusable);
-    double[] whole = timeline.pick(table.column(column.get()).take());
+    Series whole = timeline.series(table.column(column.get()));
     double cells = 0;
     double weight = 0;
     for (int i = left.nextClearBit(0); i < up.length; i = left.nextClearBit(i + 1)) {
       cells += up[i];
-      weight += whole[i] * unit().newton();
+      weight += whole.at(i) * unit().newton();
     }
     int used = up.length - left.cardinality();
-    if (Math.abs(cells - weight) > WITHIN * cells) {
-      notes.remark(
-          RecordingRemark.CELLS_DISAGREE,
-          Argument.text(plate),
-          Argument.of(cells / used, Unit.N),
-          Argument.of(weight / used, Unit.N));
-    }
+    return Math.abs(cells - weight) > WITHIN * cells
+        ? nothing.withRemark(
+            RecordingRemark.CELLS_DISAGREE,
+            Argument.text(plate),
+            Argument.of(cells / used, Unit.N),
+            Argument.of(weight / used, Unit.N))
+        : nothing;
   }
 
   /** Its own where the header states one, else the cells'. */

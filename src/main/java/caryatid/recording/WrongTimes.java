@@ -22,16 +22,21 @@ final class WrongTimes {
     }
   }
 
-  /** Notes them; a column that merely is named as one of numbers is not needed. */
-  void complain(Table table, Notebook notes) {
+  /** What is wrong with them; a column that merely is named as one of numbers is not needed. */
+  Findings complain(GrowingTable table, String file) {
     boolean all = count > 0 && count == table.rows();
     boolean timed = table.plan().time().isPresent();
+    Findings findings = Findings.none(file);
     if (all && timed) {
       Wrong one = first.get(0);
-      notes.problem(one.place(), Reading.TIMES_UNREADABLE, Excerpt.of(one.cell()));
-    } else if (!all) {
-      Reading problem = timed ? Reading.WRONG_TIME : Reading.WRONG_INDEX;
-      first.forEach(w -> notes.problem(w.place(), problem, Excerpt.of(w.cell())));
+      return findings.withProblem(one.place(), Reading.TIMES_UNREADABLE, Excerpt.of(one.cell()));
     }
+    if (!all) {
+      Reading problem = timed ? Reading.WRONG_TIME : Reading.WRONG_INDEX;
+      for (Wrong wrong : first) {
+        findings = findings.withProblem(wrong.place(), problem, Excerpt.of(wrong.cell()));
+      }
+    }
+    return findings;
   }
 }

@@ -1,7 +1,5 @@
 package caryatid.remark;
 
-import java.util.List;
-
 /**
  * A value inside a problem or a remark, kept as data so that each language can write it its way.
  */
@@ -25,13 +23,6 @@ public sealed interface Argument {
   /** A word of the program's own vocabulary, by its key, for example {@code Plane.SAGITTAL}. */
   record Term(String key) implements Argument {}
 
-  /** Several values, told one after the other with commas between. */
-  record Several(List<Argument> parts) implements Argument {
-    public Several {
-      parts = List.copyOf(parts);
-    }
-  }
-
   /** Text as it stood in the input. */
   static Argument text(String value) {
     return new Text(value);
@@ -45,11 +36,6 @@ public sealed interface Argument {
   /** A plain count. */
   static Argument count(long value) {
     return new Quantity(value, Unit.COUNT);
-  }
-
-  /** Several values. */
-  static Argument list(List<Argument> parts) {
-    return new Several(parts);
   }
 
   /** One of the program's own terms, worded in the reader's language. */

@@ -43,13 +43,14 @@ final class FittingNow {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title));
     blocks.addAll(damage());
+    blocks.addAll(unread());
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
     section(blocks, "NOW", new OffsetsNow(view, wording).blocks());
     section(blocks, "BENCH", new BenchNow(valid, wording).blocks());
     section(blocks, "OPEN", points(said(Weight.IMPORTANT)));
     section(blocks, "ACCEPTED", points(accepted()));
-    if (view.damage().isEmpty()) {
+    if (view.damage().isEmpty() && view.unread().isEmpty()) {
       blocks.addAll(signed());
     }
     blocks.add(new Prose(wording.word("FittingReport.NOT_A_DEVICE"), false));
@@ -77,7 +78,20 @@ final class FittingNow {
     return blocks;
   }
 
-  /** What a signature stands under; nobody signs for a record that is hurt. */
+  private List<Block> unread() {
+    List<Block> blocks = new ArrayList<>();
+    if (!view.unread().isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.UNREAD"), true));
+    }
+    blocks.addAll(
+        points(
+            view.unread().stream()
+                .map(problem -> new Point(wording.word(Weight.IMPORTANT), wording.say(problem)))
+                .toList()));
+    return blocks;
+  }
+
+  /** What a signature stands under; nobody signs for what is hurt or cannot be read. */
   private List<Block> signed() {
     return List.of(
         new Heading(wording.word("FittingReport.VOUCHED")),

@@ -1,6 +1,7 @@
 package caryatid.sheet;
 
 import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
 import caryatid.geometry.Direction;
 import caryatid.recording.ExportForm;
 import caryatid.recording.MeasuringLine;
@@ -87,7 +88,7 @@ public final class DescriptionReader {
     Optional<Direction> anterior = section.required("anterior", DIRECTION);
     Optional<Direction> up = section.required("up", DIRECTION);
     if (right.isPresent() && anterior.isPresent() && up.isPresent()) {
-      Set<Integer> used =
+      Set<Axis> used =
           new HashSet<>(List.of(right.get().axis(), anterior.get().axis(), up.get().axis()));
       if (used.size() < 3) {
         section.refuse(section.place(), Describing.AXIS_TWICE);

@@ -102,7 +102,7 @@ public final class DescriptionWriter {
   }
 
   private static String direction(Direction direction) {
-    return (direction.sign() < 0 ? "-" : "+") + "xyz".charAt(direction.axis());
+    return (direction.sign() < 0 ? "-" : "+") + direction.axis().letter();
   }
 
   private Map<String, String> openAxes() {

@@ -18,7 +18,7 @@ public final class CompareStates {
    *
    * @param comparison the differences
    * @param lost which entries cannot be read, so that a state may be another than it seems
-   * @param damage what is not whole
+   * @param damage what is not whole, and what cannot be read
    */
   public record Compared(Comparison comparison, List<Remark> lost, List<Problem> damage) {
     public Compared {
@@ -37,6 +37,6 @@ public final class CompareStates {
   public static Compared run(Records records, String code, int from, int to) throws BadInput {
     FittingRecord record = records.store().read(RecordCode.of(code));
     Comparison comparison = Comparison.of(record, from, to);
-    return new Compared(comparison, LostEntry.of(record), record.damage());
+    return new Compared(comparison, LostEntry.of(record), record.notShown());
   }
 }

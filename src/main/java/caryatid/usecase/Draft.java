@@ -1,17 +1,17 @@
 package caryatid.usecase;
 
-import caryatid.wording.Wording;
-import caryatid.format.KnownWords;
-import caryatid.entry.form.Notation;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Form;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Forms;
+import caryatid.entry.form.Notation;
 import caryatid.fitting.Addition;
+import caryatid.format.KnownWords;
 import caryatid.remark.BadInput;
 import caryatid.sheet.Given;
+import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;

@@ -18,8 +18,7 @@ public final class ExtendRecord {
    * @throws BadInput if there is no such record, it takes no entries, or the entry does not fit
    * @throws StoreFailure if somebody else is writing, or it cannot be written
    */
-  public static Added run(Records records, String code, Draft draft)
-      throws BadInput, StoreFailure {
+  public static Added run(Records records, String code, Draft draft) throws BadInput, StoreFailure {
     RecordCode record = RecordCode.of(code);
     Addition addition = draft.addition(records.now());
     if (addition.content() instanceof Opening opening && !draft.sure()) {

@@ -17,8 +17,8 @@ import caryatid.wording.Wording;
 import java.util.Optional;
 
 /**
- * Adds a checked stand to a fitting record with its files, in three steps: the record is looked at
- * before the check, the stand before anything is written, and then it is added.
+ * Checks a stand and adds it to a fitting record with its files, in three steps: the record is
+ * looked at before the check, the stand before anything is written, and then it is added.
  */
 public final class KeepStand {
   private final Records records;
@@ -49,13 +49,14 @@ public final class KeepStand {
   }
 
   /**
-   * Refuses a stand that could not be kept, before anything is written.
+   * Checks a stand, and refuses one that could not be kept, before anything is written.
    *
-   * @throws BadInput if the stand is of another prosthesis or in the record already, its time
-   *     cannot be, or its words look as if they said who the wearer is
+   * @throws BadInput if an input cannot be used, the stand is of another prosthesis or in the
+   *     record already, its time cannot be, or its words look as if they said who the wearer is
    * @throws StoreFailure if an input can no longer be read
    */
-  public void require(Inputs inputs, Checked checked) throws BadInput, StoreFailure {
+  public Checked check(Inputs inputs) throws BadInput, StoreFailure {
+    Checked checked = Check.run(inputs);
     FittingRecord record = records.store().read(code);
     Addition stand =
         RecordedStand.of(inputs, checked, new byte[0], initials(checked.result()))
@@ -65,6 +66,7 @@ public final class KeepStand {
     }
     Stands.requireOwn(record, sheet(checked.result()));
     Doubles.requireNew(record, stand);
+    return checked;
   }
 
   /**

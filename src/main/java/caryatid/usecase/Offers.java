@@ -1,7 +1,5 @@
 package caryatid.usecase;
 
-import caryatid.remark.BadInput;
-import caryatid.fitting.RecordCode;
 import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
 import caryatid.entry.Named;
@@ -10,7 +8,9 @@ import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
 import caryatid.entry.form.FormReader;
 import caryatid.entry.form.Vocabulary;
+import caryatid.fitting.RecordCode;
 import caryatid.format.KnownWords;
+import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;

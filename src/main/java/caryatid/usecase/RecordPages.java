@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The report of a whole fitting record, drawn from the results that are kept in it. */
-public final class RecordPages {
+final class RecordPages {
   private RecordPages() {}
 
   /**
@@ -29,11 +29,11 @@ public final class RecordPages {
    * @param found what verifying the record's files found; nothing is signed where it found anything
    * @throws BadInput if no entry of the record is whole
    */
-  public static byte[] pdf(FittingRecord record, List<Problem> found, Wording wording, Paper paper)
+  static byte[] pdf(FittingRecord record, List<Problem> found, Wording wording, Paper paper)
       throws BadInput {
     RecordView view = RecordView.of(record);
     if (view.timeline().isEmpty()) {
-      throw new BadInput(view.damage());
+      throw new BadInput(record.notShown());
     }
     Set<Problem> damage = new LinkedHashSet<>(found);
     damage.addAll(view.damage());

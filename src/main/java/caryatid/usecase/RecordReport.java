@@ -7,6 +7,7 @@ import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Paper;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Writes the report of a record. */
@@ -16,7 +17,8 @@ public final class RecordReport {
   /**
    * Writes the report as a PDF.
    *
-   * @return what is damaged in the record; it is said in the report, which then is not to be signed
+   * @return what is damaged in the record and what of it cannot be read; it is said in the report,
+   *     which then is not to be signed
    * @throws BadInput if the file is there already, the record is not, or nothing of it can be read
    * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
    */
@@ -28,6 +30,8 @@ public final class RecordReport {
     List<Problem> damage = records.store().damage(record);
     FittingRecord read = records.store().read(record);
     files.write(output, RecordPages.pdf(read, damage, wording, paper));
-    return damage;
+    List<Problem> found = new ArrayList<>(damage);
+    read.unread().forEach(unread -> found.addAll(unread.problems()));
+    return found;
   }
 }

@@ -4,14 +4,14 @@ import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.Stands;
+import caryatid.format.ResultJson;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
-import caryatid.format.ResultJson;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A check as an entry of the fitting record, with everything it was found in. */
-public final class RecordedStand {
+final class RecordedStand {
   private RecordedStand() {}
 
   /**
@@ -21,7 +21,7 @@ public final class RecordedStand {
    * @param by initials of who adds it
    * @throws BadInput if a number is one that no entry holds
    */
-  public static Addition of(Inputs inputs, Check.Checked checked, byte[] report, String by)
+  static Addition of(Inputs inputs, Check.Checked checked, byte[] report, String by)
       throws BadInput {
     List<Attached> files = new ArrayList<>();
     inputs.recordings().forEach(r -> files.add(new Attached(Role.RECORDING, r)));

@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The page for the fitting record, with everything it was found in kept inside. */
-public final class ReportPage {
+final class ReportPage {
   private ReportPage() {}
 
   /**
@@ -22,7 +22,7 @@ public final class ReportPage {
    *
    * @throws BadInput if an input can no longer be read
    */
-  public static byte[] pdf(Inputs inputs, Check.Checked checked, Wording wording, Paper paper)
+  static byte[] pdf(Inputs inputs, Check.Checked checked, Wording wording, Paper paper)
       throws BadInput {
     return Report.pdf(
         checked.result(), checked.recordings(), attachments(inputs, checked), wording, paper);

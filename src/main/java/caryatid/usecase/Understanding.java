@@ -1,12 +1,12 @@
 package caryatid.usecase;
 
-import caryatid.remark.Argument;
 import caryatid.entry.Named;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.Vocabulary;
 import caryatid.format.KnownWords;
+import caryatid.remark.Argument;
 import caryatid.sheet.Given;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
@@ -45,6 +45,8 @@ final class Understanding {
         .map(term -> new EntryWords(wording).name(key, Named.of(term)))
         .filter(word -> !Named.fold(word).equals(Named.fold(typed)))
         .ifPresent(
-            word -> said.add(wording.fill("Record.understood", Argument.text(typed), Argument.text(word))));
+            word ->
+                said.add(
+                    wording.fill("Record.understood", Argument.text(typed), Argument.text(word))));
   }
 }

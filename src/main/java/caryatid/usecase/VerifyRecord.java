@@ -1,6 +1,7 @@
 package caryatid.usecase;
 
 import caryatid.entry.Entry;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
@@ -22,6 +23,18 @@ public final class VerifyRecord {
    * @param entries how many it has
    */
   public record Sound(int entries) implements Verified {}
+
+  /**
+   * A record whose bytes are in good order, of which this version of the program cannot read all.
+   *
+   * @param entries how many it has
+   * @param problems why which entries cannot be read
+   */
+  public record NotRead(int entries, List<Problem> problems) implements Verified {
+    public NotRead {
+      problems = List.copyOf(problems);
+    }
+  }
 
   /**
    * A record that was erased; what is left of it is in good order.
@@ -55,6 +68,12 @@ public final class VerifyRecord {
       return new Damaged(found);
     }
     Optional<Entry> erasure = store.stone(record);
-    return erasure.isPresent() ? new Erased(erasure.get()) : new Sound(store.read(record).size());
+    if (erasure.isPresent()) {
+      return new Erased(erasure.get());
+    }
+    FittingRecord read = store.read(record);
+    return read.notShown().isEmpty()
+        ? new Sound(read.size())
+        : new NotRead(read.size(), read.notShown());
   }
 }

@@ -1,12 +1,12 @@
 package caryatid.wording;
 
-import java.util.stream.Collectors;
 import caryatid.entry.form.Answers;
 import caryatid.fitting.Comparison;
 import caryatid.remark.Argument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What differs between two states of a record as lines for a terminal. */
 public final class ComparisonText {

@@ -1,9 +1,9 @@
 package caryatid.wording;
 
-import caryatid.entry.Erasure;
-import caryatid.fitting.Contents;
 import caryatid.entry.Entry;
+import caryatid.entry.Erasure;
 import caryatid.entry.KeptFile;
+import caryatid.fitting.Contents;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
 import caryatid.remark.Argument;

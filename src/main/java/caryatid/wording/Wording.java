@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * The program's sentences in one language. Sentences are kept in resource bundles, one a package,
@@ -168,9 +167,6 @@ public final class Wording {
   private String say(Argument argument) {
     if (argument instanceof Argument.Text text) {
       return text.value();
-    }
-    if (argument instanceof Argument.Several several) {
-      return several.parts().stream().map(this::say).collect(Collectors.joining(", "));
     }
     if (argument instanceof Argument.Quantity quantity) {
       return number(quantity.value(), quantity.unit());

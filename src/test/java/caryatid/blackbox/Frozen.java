@@ -17,8 +17,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
 /** Files that an earlier version wrote, taken out of their zips by the JDK alone. */
-final class Frozen {
-  static final Path V1 = Path.of("src/test/resources/caryatid/frozen/v1");
+public final class Frozen {
+  public static final Path V1 = Path.of("src/test/resources/caryatid/frozen/v1");
 
   private Frozen() {}
 
@@ -30,7 +30,7 @@ final class Frozen {
   }
 
   /** A store unzipped; gives the folder that {@code --records} names. */
-  static Path store(String name, Path into) throws IOException {
+  public static Path store(String name, Path into) throws IOException {
     for (Map.Entry<String, byte[]> file :
         unzipped(V1.resolve("records/" + name + ".zip")).entrySet()) {
       Path path = into.resolve(file.getKey());
@@ -41,7 +41,7 @@ final class Frozen {
   }
 
   /** The files in a zip, by their paths. */
-  static Map<String, byte[]> unzipped(Path zip) throws IOException {
+  public static Map<String, byte[]> unzipped(Path zip) throws IOException {
     Map<String, byte[]> files = new TreeMap<>();
     try (ZipInputStream in = new ZipInputStream(Files.newInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {

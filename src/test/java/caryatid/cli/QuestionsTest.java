@@ -2,8 +2,6 @@ package caryatid.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.remark.Place;
-import caryatid.usecase.Offers;
 import caryatid.entry.EntryKind;
 import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
@@ -15,8 +13,10 @@ import caryatid.entry.form.Forms;
 import caryatid.entry.form.Notation;
 import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
+import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Given;
+import caryatid.usecase.Offers;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.io.BufferedReader;

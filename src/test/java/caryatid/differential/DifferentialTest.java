@@ -91,6 +91,9 @@ class DifferentialTest {
     long start = System.nanoTime();
     for (int number = 0; number < MUTANTS; number++) {
       compare(Mutant.of(number), "mutated export", "csv,json");
+      if (number % 1000 == 999) {
+        System.out.printf("%d mutated exports, %d differ%n", number + 1, tally.differing());
+      }
     }
     System.out.printf("%d mutated exports in %.0f s%n", MUTANTS, (System.nanoTime() - start) / 1e9);
     assertThat(tally.differing()).isZero();

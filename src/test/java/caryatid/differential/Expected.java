@@ -5,16 +5,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
  * Differences that are meant, from a file. Lines that begin with {@code #} say the reason; each
  * line below them is a regular expression for a whole changed line, with its sign ({@code -} the
  * old version's, {@code +} the new one's, {@code ~} bytes alone). A difference is expected if every
- * one of its lines is.
+ * one of its lines is. After {@code case}, the expression is for one line alone, and where it is
+ * found, everything may differ in that case: a recording that is refused now has no report.
  */
 final class Expected {
-  private record Rule(String reason, Pattern line, int[] met) {}
+  private record Rule(String reason, Pattern line, boolean ofCase, int[] met) {}
+
+  private static final String CASE = "case ";
 
   private final List<Rule> rules = new ArrayList<>();
 
@@ -49,15 +53,32 @@ final class Expected {
     if (reason.isEmpty()) {
       throw new IOException("no reason above " + line);
     }
-    rules.add(new Rule(reason, Pattern.compile(line, Pattern.DOTALL), new int[1]));
+    boolean ofCase = line.startsWith(CASE);
+    Pattern pattern = Pattern.compile(ofCase ? line.substring(CASE.length()) : line);
+    rules.add(new Rule(reason, pattern, ofCase, new int[1]));
   }
 
-  /** Whether a difference is meant; counts the rules that say so. */
-  boolean covers(Difference difference) {
+  /** Those of a case's differences that are not meant; counts the rules that are met. */
+  List<Difference> unmeant(List<Difference> ofCase) {
+    Optional<Rule> whole =
+        rules.stream()
+            .filter(r -> r.ofCase() && ofCase.stream().anyMatch(d -> has(d, r)))
+            .findFirst();
+    whole.ifPresent(rule -> rule.met()[0]++);
+    return whole.isPresent()
+        ? List.of()
+        : ofCase.stream().filter(difference -> !covers(difference)).toList();
+  }
+
+  private static boolean has(Difference difference, Rule rule) {
+    return difference.lines().stream().anyMatch(line -> rule.line().matcher(line).matches());
+  }
+
+  private boolean covers(Difference difference) {
     List<Rule> found = new ArrayList<>();
     for (String line : difference.lines()) {
       rules.stream()
-          .filter(r -> r.line().matcher(line).matches())
+          .filter(r -> !r.ofCase() && r.line().matcher(line).matches())
           .findFirst()
           .ifPresent(found::add);
     }
@@ -71,7 +92,7 @@ final class Expected {
   /** How often each rule was met. */
   List<String> counts() {
     return rules.stream()
-        .map(r -> r.met()[0] + " lines expected: " + r.reason() + " (" + r.line() + ")")
+        .map(r -> r.met()[0] + " times expected: " + r.reason() + " (" + r.line() + ")")
         .toList();
   }
 }

@@ -20,13 +20,26 @@ class ExpectedTest {
   void aDifferenceIsExpectedWhereEveryLineOfItIs() throws IOException {
     Expected expected =
         Expected.of(List.of("# The word is another one.", "-take care", "\\+look out( \\d)?"));
-    assertThat(expected.covers(difference("a\ntake care\nb\n", "a\nlook out 3\nb\n"))).isTrue();
-    assertThat(expected.covers(difference("a\ntake care\nb\n", "a\nlook out x\nb\n"))).isFalse();
-    assertThat(expected.covers(difference("a\ntake care\nb\n", "a\nlook out\nc\n"))).isFalse();
+    assertThat(unmeant(expected, "a\nlook out 3\nb\n")).isEmpty();
+    assertThat(unmeant(expected, "a\nlook out x\nb\n")).hasSize(1);
+    assertThat(unmeant(expected, "a\nlook out\nc\n")).hasSize(1);
     assertThat(expected.counts())
         .containsExactly(
-            "1 lines expected: The word is another one. (-take care)",
-            "1 lines expected: The word is another one. (\\+look out( \\d)?)");
+            "1 times expected: The word is another one. (-take care)",
+            "1 times expected: The word is another one. (\\+look out( \\d)?)");
+  }
+
+  private static List<Difference> unmeant(Expected expected, String is) {
+    return expected.unmeant(List.of(difference("a\ntake care\nb\n", is)));
+  }
+
+  @Test
+  void everythingMayDifferInACaseThatALineSaysIsMeant() throws IOException {
+    Expected expected = Expected.of(List.of("# Refused now.", "case \\+refused.*"));
+    Difference refused = difference("", "refused: no load\n");
+    Difference page = difference("a\nb\n", "");
+    assertThat(expected.unmeant(List.of(page, refused))).isEmpty();
+    assertThat(expected.unmeant(List.of(page))).containsExactly(page);
   }
 
   @Test

@@ -24,7 +24,7 @@ final class Tally {
   /** Compares a case; gives whether nothing differs that is not expected. */
   boolean compare(Case one) throws IOException {
     List<Difference> all = pair.differences(one);
-    List<Difference> unexpected = all.stream().filter(d -> !expected.covers(d)).toList();
+    List<Difference> unexpected = expected.unmeant(all);
     int[] count = counts.computeIfAbsent(one.kind(), kind -> new int[3]);
     count[0]++;
     count[1] += !all.isEmpty() && unexpected.isEmpty() ? 1 : 0;

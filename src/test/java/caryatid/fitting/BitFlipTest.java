@@ -26,6 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Flips one bit of a record at a time: it is found, its file is named, and what is shown is whole.
  */
 class BitFlipTest {
+  private static final int FLIPS = Integer.getInteger("flips", 2000);
+
   @TempDir private Path folder;
   private Store store;
   private Path object;
@@ -59,12 +61,11 @@ class BitFlipTest {
 
   @Test
   @Tag("proof")
-  void twoThousandFlippedBitsAreFoundAndTheirFilesNamed()
-      throws IOException, BadInput, StoreFailure {
+  void flippedBitsAnywhereAreFoundAndTheirFilesNamed() throws IOException, BadInput, StoreFailure {
     long seed = System.nanoTime();
     Random random = new Random(seed);
     List<Path> files = files();
-    for (int i = 0; i < 2000; i++) {
+    for (int i = 0; i < FLIPS; i++) {
       Path file = files.get(random.nextInt(files.size()));
       flip(file, random.nextLong(8 * Files.size(file)), file + ", seed " + seed + ", flip " + i);
     }

@@ -6,6 +6,7 @@ import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.Forms;
+import caryatid.entry.form.Vocabulary;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -21,7 +22,7 @@ final class EntrySchema {
     ObjectNode schema = object(Envelope.FORM);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    root.put("title", "Entry of a fitting record, form 1");
+    root.put("title", "Entry of a fitting record, form 2");
     root.put(
         "description",
         "One entry.json. What a field may hold is said once, in the program's forms.");
@@ -69,6 +70,14 @@ final class EntrySchema {
     return object;
   }
 
+  /** A term's code, a person's words, or both. */
+  private static void name(ObjectNode node, Vocabulary vocabulary) {
+    node.put("type", "object").put("additionalProperties", false).put("minProperties", 1);
+    ObjectNode members = node.putObject("properties");
+    vocabulary.codes().forEach(members.putObject("code").putArray("enum")::add);
+    members.putObject("text").put("type", "string").put("pattern", "\\S");
+  }
+
   private static ObjectNode type(FieldType type) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     if (type instanceof FieldType.Number number) {
@@ -81,6 +90,8 @@ final class EntrySchema {
     } else if (type instanceof FieldType.Rows rows) {
       node.put("type", "array").put("minItems", 1);
       node.set("items", object(rows.form()));
+    } else if (type instanceof FieldType.Name name) {
+      name(node, name.vocabulary());
     } else {
       node.put("type", "string").put("pattern", "\\S");
     }

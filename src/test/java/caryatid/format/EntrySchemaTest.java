@@ -11,6 +11,7 @@ import caryatid.entry.form.Form;
 import caryatid.entry.form.Forms;
 import caryatid.entry.form.Typed;
 import caryatid.remark.BadInput;
+import caryatid.remark.Coded;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -122,8 +123,9 @@ class EntrySchemaTest {
     if (type instanceof FieldType.Choice choice) {
       return new Answers.Value.Words(choice.words().get(0));
     }
-    if (type instanceof FieldType.Name) {
-      return new Answers.Value.Name(Optional.empty(), "some \"words\" \u00e4");
+    if (type instanceof FieldType.Name name) {
+      Coded first = name.vocabulary().terms().get(0);
+      return new Answers.Value.Name(Optional.of(first), "some \"words\" \u00e4");
     }
     return type instanceof FieldType.YesNo
         ? new Answers.Value.YesNo(true)

@@ -39,8 +39,8 @@ class ImporterPropertyTest {
 
   @Tag("proof")
   @Test
-  void twentyThousandDialectsAndDamages() {
-    run(SEED + 1_000_000, 20_000);
+  void manyDialectsAndDamages() {
+    run(SEED + 1_000_000, Integer.getInteger("exports", 20_000));
   }
 
   private static void run(long firstSeed, int cases) {

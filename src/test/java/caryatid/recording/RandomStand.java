@@ -41,7 +41,7 @@ final class RandomStand {
     length = pick(LengthUnit.values());
     sense = random.nextBoolean() ? 1 : -1;
     origin = new double[] {random.nextInt(9) - 4, random.nextInt(9) - 4, random.nextInt(9) - 4};
-    origin[axes.up().axis()] = -axes.up().sign() * random.nextInt(60);
+    origin[axes.up().axis().ordinal()] = -axes.up().sign() * random.nextInt(60);
     for (int plate = 1; plate <= plates; plate++) {
       plate(plates == 1 ? "" : String.valueOf(plate));
     }
@@ -118,7 +118,7 @@ final class RandomStand {
     if (kind == Kind.FORCES_AND_MOMENTS) {
       double[][] forces = export(person[3], person[4], person[2], sense);
       double[][] lever = export(person[0], person[1], null, 1);
-      lever[axes.up().axis()] = new double[rows];
+      lever[axes.up().axis().ordinal()] = new double[rows];
       add("F", number, forces, forceName(), 1 / force.newton());
       add("M", number, moments(lever, forces), momentName(), 1 / moment.newtonMm());
     }
@@ -139,7 +139,7 @@ final class RandomStand {
       for (int i = 0; i < turned.length; i++) {
         turned[i] *= direction.sign() * sign;
       }
-      xyz[direction.axis()] = turned;
+      xyz[direction.axis().ordinal()] = turned;
     }
   }
 

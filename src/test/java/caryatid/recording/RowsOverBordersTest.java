@@ -1,13 +1,14 @@
 package caryatid.recording;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import caryatid.remark.Argument;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Validation: what is read by way of the buffer against {@link CarefulRow}, line by line. */
 class RowsOverBordersTest {
   private static final List<String> NAMES = List.of("Time", "other", "Fz", "CoPx", "CoPy");
+  private static final Findings NOTHING = Findings.none("test");
   private static final String[] ODD = {"", "NaN", "1.5e3", "12345678901234567.5", " 7 ", "\"8\""};
 
   /** Gives a text in portions, so that the known part of the buffer ends wherever one does. */
@@ -65,23 +67,24 @@ class RowsOverBordersTest {
     return String.join(end, lines) + end;
   }
 
-  private static void holds(List<String> lines, String end, IntUnaryOperator portion)
-      throws IOException {
-    byte[] bytes = joined(lines, end).getBytes(StandardCharsets.US_ASCII);
-    Notebook notes = new Notebook("test");
-    List<Table> tables =
-        new TableReader(
-                new Lines(
-                    new Portions(bytes, portion),
-                    StandardCharsets.US_ASCII,
-                    (byte) end.charAt(end.length() - 1)),
-                ExportForm.UNSTATED,
-                new Planner("test", Optional.empty())::plan,
-                notes)
-            .read();
-    assertThat(notes.problems()).isEmpty();
-    assertThat(tables).hasSize(1);
-    Table read = tables.get(0);
+  private static Outcome<List<Table>> read(String text, String end, IntUnaryOperator portion) {
+    byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
+    return new TableReader(
+            new Lines(
+                new Portions(bytes, portion),
+                StandardCharsets.US_ASCII,
+                (byte) end.charAt(end.length() - 1)),
+            ExportForm.UNSTATED,
+            new Planner("test", Optional.empty())::plan,
+            NOTHING)
+        .read();
+  }
+
+  private static void holds(List<String> lines, String end, IntUnaryOperator portion) {
+    Outcome<List<Table>> outcome = read(joined(lines, end), end, portion);
+    assertThat(outcome.findings()).isEqualTo(NOTHING);
+    assertThat(outcome.value()).hasSize(1);
+    Table read = outcome.value().get(0);
     Table expected = byLine(read, lines);
     assertThat(read.rows()).isEqualTo(lines.size() - 1).isEqualTo(expected.rows());
     read.columns().forEach((index, column) -> alike(column, expected.column(index)));
@@ -90,25 +93,33 @@ class RowsOverBordersTest {
   }
 
   private static Table byLine(Table read, List<String> lines) {
-    Table expected = new Table(read.head(), read.plan());
-    Notebook notes = new Notebook("test");
+    GrowingTable expected = new GrowingTable(read.head(), read.plan());
     CutNumber cut = new CutNumber(List.of(), read.head().dialect());
-    CarefulRow careful = new CarefulRow(expected, cut, notes);
+    CarefulRow careful = new CarefulRow(expected, cut, NOTHING);
     for (int i = 1; i < lines.size(); i++) {
-      careful.read(lines.get(i), i + 1, true);
+      assertThat(careful.read(lines.get(i), i + 1, true).findings()).isEqualTo(NOTHING);
     }
-    assertThat(notes.problems()).isEmpty();
-    return expected;
+    return expected.grown();
   }
 
   private static void alike(Column read, Column expected) {
-    assertThat(read.holes()).isEqualTo(expected.holes());
-    assertThat(read.take()).isEqualTo(expected.take());
+    assertThat(holes(read)).isEqualTo(holes(expected));
+    assertThat(numbers(read)).isEqualTo(numbers(expected));
+  }
+
+  private static BitSet holes(Column column) {
+    BitSet holes = new BitSet();
+    column.addHolesTo(holes);
+    return holes;
+  }
+
+  private static double[] numbers(Column column) {
+    return IntStream.range(0, column.size()).mapToDouble(column::at).toArray();
   }
 
   @ParameterizedTest
   @EnumSource(Delimiter.class)
-  void everyByteOfARowCanBeTheLastOneKnown(Delimiter delimiter) throws IOException {
+  void everyByteOfARowCanBeTheLastOneKnown(Delimiter delimiter) {
     Random random = new Random(20260306);
     List<String> lines = lines(random, delimiter, 600);
     for (String end : List.of("\n", "\r\n", "\r", "\r\r\n")) {
@@ -123,7 +134,7 @@ class RowsOverBordersTest {
   /** The buffer's own end, with a row moved over it byte by byte. */
   @ParameterizedTest
   @ValueSource(strings = {"\n", "\r\n", "\r"})
-  void everyByteOfARowCanBeTheBuffersLast(String end) throws IOException {
+  void everyByteOfARowCanBeTheBuffersLast(String end) {
     List<String> lines = lines(new Random(20260307), Delimiter.COMMA, 6_500);
     int row = lines.get(5_000).length() + end.length();
     for (int shift = 0; shift <= row; shift++) {
@@ -134,7 +145,7 @@ class RowsOverBordersTest {
   }
 
   @Test
-  void aRowLongerThanTheBufferIsRead() throws IOException {
+  void aRowLongerThanTheBufferIsRead() {
     List<String> lines = lines(new Random(20260308), Delimiter.SEMICOLON, 9_000);
     for (int blanks : List.of(1 << 17, (1 << 18) - 60, 1 << 18, 300_000, 900_000)) {
       List<String> longer = new ArrayList<>(lines);
@@ -148,14 +159,16 @@ class RowsOverBordersTest {
   void aLineThatIsNoRowOfAnExportIsRefused() {
     List<String> lines = lines(new Random(20260309), Delimiter.COMMA, 500);
     lines.set(400, lines.get(400) + " ".repeat(2 * Lines.LONGEST));
-    assertThatThrownBy(() -> holds(lines, "\n", length -> length))
-        .isInstanceOf(Lines.TooLong.class);
+    Outcome<List<Table>> outcome = read(joined(lines, "\n"), "\n", length -> length);
+    assertThat(outcome.value()).isEmpty();
+    assertThat(outcome.findings())
+        .isEqualTo(NOTHING.withProblem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST)));
   }
 
   /** A column's numbers are kept in pieces of 32,768. */
   @ParameterizedTest
   @ValueSource(ints = {32_767, 32_768, 32_769, 65_536})
-  void aColumnMayEndAnywhereInItsPieces(int rows) throws IOException {
+  void aColumnMayEndAnywhereInItsPieces(int rows) {
     holds(lines(new Random(20260310), Delimiter.TAB, rows), "\n", length -> length);
   }
 }

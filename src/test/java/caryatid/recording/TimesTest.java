@@ -75,6 +75,23 @@ class TimesTest {
     assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
   }
 
+  /** As many rows as samples; between the two, each row is still its own sample's. */
+  @Test
+  void aRowPrintedTwiceAndOneLostDoNotMakeUpForEachOther() throws BadInput {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < 100; i++) {
+      String row = String.format(Locale.ROOT, "%.2f,800,%d,0\n", i / 100.0, i);
+      text.append(i == 20 ? row + row : i == 60 ? "" : row);
+    }
+    Recording recording = read(Exports.text(text.toString()));
+    PlateTrack plate = recording.plates().get(0);
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    for (int i = 0; i < 100; i++) {
+      assertThat(plate.usable().at(i)).as("sample %s", i).isEqualTo(i != 60);
+      assertThat(plate.copRightMm().at(i)).as("sample %s", i).isEqualTo(i == 60 ? 0 : i);
+    }
+  }
+
   @Test
   void aRowPrintedTwiceCountsOnce() throws BadInput {
     Recording recording =

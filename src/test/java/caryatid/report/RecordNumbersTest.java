@@ -2,6 +2,7 @@ package caryatid.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.chart.Drawing;
 import caryatid.demo.DemoRecord;
 import caryatid.demo.Numbered;
 import caryatid.entry.EntryKind;
@@ -22,10 +23,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What the tables of a record's report print, read aloud cell by cell, from a record in which no
- * two numbers of a table are alike; worked out by hand as in {@link ReportNumbersTest}.
+ * What the tables of a record's report print, cell by cell, from a record in which no two numbers
+ * of a table are alike; worked out by hand as in {@link ReportNumbersTest}.
  */
 class RecordNumbersTest {
+  private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
+
   @TempDir private Path folder;
 
   /** Entries: 1 opening, 2 and 4 bench alignment, 3 and 5 stands. */
@@ -56,16 +59,59 @@ class RecordNumbersTest {
         source);
   }
 
+  private FittingStory story() throws Exception {
+    return new FittingStory(RecordView.of(record().read()), Map.of(3, Numbered.state()));
+  }
+
+  /** Everything that the report says, cell by cell. */
   private List<String> said() throws Exception {
-    FittingStory story =
-        new FittingStory(RecordView.of(record().read()), Map.of(3, Numbered.state()));
-    byte[] pdf = FittingReport.pdf(story, "caryatid test", Wording.in(Locale.ENGLISH), Paper.A4);
+    return FittingReport.content(story(), "caryatid test", ENGLISH, Paper.A4).pages().stream()
+        .flatMap(List::stream)
+        .flatMap(RecordNumbersTest::said)
+        .map(RecordNumbersTest::plain)
+        .filter(line -> !line.isEmpty())
+        .toList();
+  }
+
+  private static Stream<String> said(Block block) {
+    if (block instanceof Block.Table table) {
+      return cells(table);
+    }
+    if (block instanceof Block.Figures figures) {
+      return figures.plan().at(190, 60).stream().map(Drawing::alternative);
+    }
+    if (block instanceof Block.Facts facts) {
+      return facts.facts().stream().map(fact -> fact.label() + " " + fact.value());
+    }
+    return block instanceof Block.Prose prose ? Stream.of(prose.words()) : Stream.of();
+  }
+
+  private static Stream<String> cells(Block.Table table) {
+    return Stream.concat(
+        table.columns().stream().map(Block.Column::heading),
+        table.rows().stream().flatMap(List::stream));
+  }
+
+  private static String plain(String words) {
+    return words.replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
+  }
+
+  /** Read aloud through the tags, cell by cell. */
+  @Test
+  void thePdfHoldsTheSameTables() throws Exception {
+    FittingStory story = story();
+    List<String> cells =
+        FittingReport.content(story, "caryatid test", ENGLISH, Paper.A4).pages().stream()
+            .flatMap(List::stream)
+            .filter(Block.Table.class::isInstance)
+            .flatMap(table -> cells((Block.Table) table))
+            .map(RecordNumbersTest::plain)
+            .filter(cell -> !cell.isEmpty())
+            .toList();
+    byte[] pdf = FittingReport.pdf(story, "caryatid test", ENGLISH, Paper.A4);
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      return ReadOut.of(document)
-          .lines()
-          .map(line -> line.replace('\u00a0', ' ').replaceAll("\\s+", " ").strip())
-          .filter(line -> !line.isEmpty())
-          .toList();
+      assertThat(ReadOut.of(document).lines().map(RecordNumbersTest::plain))
+          .containsSubsequence(cells);
     }
   }
 

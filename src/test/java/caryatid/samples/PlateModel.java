@@ -63,6 +63,6 @@ record PlateModel(Axes axes, boolean onPerson, double rightMm, double anteriorMm
   }
 
   private static void put(double[] v, Direction direction, double amount) {
-    v[direction.axis()] = direction.sign() * amount;
+    v[direction.axis().ordinal()] = direction.sign() * amount;
   }
 }

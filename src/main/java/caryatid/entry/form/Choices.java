@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The codes of a closed choice: what forms are answered with and files hold, in every language.
@@ -26,14 +27,14 @@ import java.util.function.Function;
 public final class Choices<E extends Enum<E>> {
   public static final Choices<ProstheticSide> PROSTHETIC_SIDE =
       new Choices<>(
-          ProstheticSide.class,
+          ProstheticSide.values(),
           Map.of(
               ProstheticSide.LEFT, "left",
               ProstheticSide.RIGHT, "right",
               ProstheticSide.BOTH, "both"));
   public static final Choices<AmputationLevel> LEVEL =
       new Choices<>(
-          AmputationLevel.class,
+          AmputationLevel.values(),
           Map.of(
               AmputationLevel.ANKLE_DISARTICULATION, "ankle disarticulation",
               AmputationLevel.TRANSTIBIAL, "transtibial",
@@ -41,37 +42,36 @@ public final class Choices<E extends Enum<E>> {
               AmputationLevel.TRANSFEMORAL, "transfemoral",
               AmputationLevel.HIP_DISARTICULATION, "hip disarticulation"));
   public static final Choices<Side> SIDE =
-      new Choices<>(Side.class, Map.of(Side.LEFT, "left", Side.RIGHT, "right"));
+      new Choices<>(Side.values(), Map.of(Side.LEFT, "left", Side.RIGHT, "right"));
   public static final Choices<Plane> PLANE =
-      new Choices<>(Plane.class, Map.of(Plane.SAGITTAL, "sagittal", Plane.FRONTAL, "frontal"));
+      new Choices<>(Plane.values(), Map.of(Plane.SAGITTAL, "sagittal", Plane.FRONTAL, "frontal"));
   public static final Choices<Verdict> RESULT =
       new Choices<>(
-          Verdict.class,
+          Verdict.values(),
           Map.of(
               Verdict.WITHIN, "within",
               Verdict.INSIDE_TOO_CLOSE, "inside too close",
               Verdict.OUTSIDE_TOO_CLOSE, "outside too close",
               Verdict.OUTSIDE, "outside"));
-  public static final Choices<MassFrom> MASS_FROM = of(MassFrom.class, MassFrom::code);
-  public static final Choices<SettingUnit> UNIT = of(SettingUnit.class, SettingUnit::code);
-  public static final Choices<GaitPlane> GAIT_PLANE = of(GaitPlane.class, GaitPlane::code);
-  public static final Choices<Phase> PHASE = of(Phase.class, Phase::code);
-  public static final Choices<Severity> SEVERITY = of(Severity.class, Severity::code);
-  public static final Choices<KeptFile.Role> ROLE = of(KeptFile.Role.class, KeptFile.Role::code);
+  public static final Choices<MassFrom> MASS_FROM = of(MassFrom.values(), MassFrom::code);
+  public static final Choices<SettingUnit> UNIT = of(SettingUnit.values(), SettingUnit::code);
+  public static final Choices<GaitPlane> GAIT_PLANE = of(GaitPlane.values(), GaitPlane::code);
+  public static final Choices<Phase> PHASE = of(Phase.values(), Phase::code);
+  public static final Choices<Severity> SEVERITY = of(Severity.values(), Severity::code);
+  public static final Choices<KeptFile.Role> ROLE = of(KeptFile.Role.values(), KeptFile.Role::code);
 
   private final Map<E, String> codes;
 
-  private Choices(Class<E> type, Map<E, String> codes) {
-    this.codes = new EnumMap<>(codes);
-    if (this.codes.size() != type.getEnumConstants().length) {
-      throw new IllegalArgumentException("no code for each constant of " + type);
+  private Choices(E[] constants, Map<E, String> codes) {
+    if (codes.size() != constants.length) {
+      throw new IllegalArgumentException("no code for each constant: " + codes);
     }
+    this.codes = new EnumMap<>(codes);
   }
 
-  private static <E extends Enum<E>> Choices<E> of(Class<E> type, Function<E, String> code) {
-    Map<E, String> codes = new EnumMap<>(type);
-    Arrays.stream(type.getEnumConstants()).forEach(c -> codes.put(c, code.apply(c)));
-    return new Choices<>(type, codes);
+  private static <E extends Enum<E>> Choices<E> of(E[] constants, Function<E, String> code) {
+    return new Choices<>(
+        constants, Arrays.stream(constants).collect(Collectors.toMap(Function.identity(), code)));
   }
 
   /** The codes, in the order of the constants. */

@@ -1,0 +1,31 @@
+package caryatid.fitting;
+
+import caryatid.format.EntryRead;
+import caryatid.remark.Problem;
+import java.util.List;
+
+/**
+ * An entry that cannot be read although its bytes are those that were added.
+ *
+ * @param number its number, by its folder's name
+ * @param newer whether a newer version of the program wrote it; otherwise it is no entry that any
+ *     version wrote
+ * @param problems why it cannot be read
+ */
+public record Unread(int number, boolean newer, List<Problem> problems) {
+  public Unread {
+    problems = List.copyOf(problems);
+  }
+
+  static Unread of(String path, EntryRead.Newer newer) {
+    return new Unread(number(path), true, List.of(newer.problem()));
+  }
+
+  static Unread of(String path, EntryRead.Unreadable unreadable) {
+    return new Unread(number(path), false, unreadable.problems());
+  }
+
+  private static int number(String path) {
+    return Integer.parseInt(path.substring(0, path.indexOf('-')));
+  }
+}

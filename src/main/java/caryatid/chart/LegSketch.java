@@ -31,8 +31,7 @@ final class LegSketch {
   private static List<Place> places(Leg leg) {
     List<Place> places = new ArrayList<>();
     Outline.of(leg).forEach(places::addAll);
-    leg.levels()
-        .forEach(l -> places.add(new Place(l.acrossMm(), Math.max(1, l.heightMm()))));
+    leg.levels().forEach(l -> places.add(new Place(l.acrossMm(), Math.max(1, l.heightMm()))));
     return places;
   }
 
@@ -45,10 +44,7 @@ final class LegSketch {
   List<Mark> marks(List<Double> downMm, double rightMm) {
     List<Mark> marks = new ArrayList<>(new LegMarks(leg, scale, 0).body().marks());
     marks.add(
-        Stroke.of(
-            Pen.TICK,
-            new Spot(room.leftMm(), floorMm),
-            new Spot(room.rightMm(), floorMm)));
+        Stroke.of(Pen.TICK, new Spot(room.leftMm(), floorMm), new Spot(room.rightMm(), floorMm)));
     int strip = 0;
     for (Level level : leg.levels()) {
       Spot at = scale.spot(level.acrossMm(), level.heightMm());

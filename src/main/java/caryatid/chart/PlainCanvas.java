@@ -28,8 +28,8 @@ import java.text.AttributedCharacterIterator;
 import java.util.Map;
 
 /**
- * A canvas without pixels: it keeps what is set, turns every figure into one to draw or to fill, and
- * does not clip. Pictures, turned figures and text of mixed kinds are not for it.
+ * A canvas without pixels: it keeps what is set, turns every figure into one to draw or to fill,
+ * and does not clip. Pictures, turned figures and text of mixed kinds are not for it.
  */
 abstract class PlainCanvas extends Graphics2D {
   private Color color = Color.BLACK;

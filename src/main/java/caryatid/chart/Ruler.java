@@ -1,11 +1,8 @@
 package caryatid.chart;
 
-import caryatid.chart.Mark.Stroke;
 import caryatid.chart.Mark.Text;
 import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
 import caryatid.wording.Wording;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 

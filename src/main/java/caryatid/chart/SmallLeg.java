@@ -98,7 +98,8 @@ public final class SmallLeg {
             level ->
                 parts.add(
                     Part.saying(
-                        Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording), marks.level(level))));
+                        Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording),
+                        marks.level(level))));
     return new Drawing(
         titled.name(), WIDTH_MM, HEIGHT_MM, alternative(titled, leg, wording), parts);
   }
@@ -149,7 +150,11 @@ public final class SmallLeg {
   private static String alternative(Titled titled, Leg leg, Wording wording) {
     List<String> sentences = new ArrayList<>(List.of(titled.title() + ", " + titled.under() + "."));
     leg.line().ifPresent(line -> sentences.add(Sentences.line(line, wording)));
-    leg.levels().forEach(level -> sentences.add(Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording)));
+    leg.levels()
+        .forEach(
+            level ->
+                sentences.add(
+                    Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording)));
     return String.join(" ", sentences);
   }
 

@@ -40,7 +40,6 @@ final class StripChart {
   /** From the axis to the number below a zero beyond a break, mm. */
   private static final double ZERO_MM = 1.45;
 
-
   private final StripPlan plan;
   private final XYPlot plot;
 
@@ -105,14 +104,11 @@ final class StripChart {
     Window window = plan.window();
     double left = plan.offsetMm(window.fromMm());
     double right = plan.offsetMm(window.toMm());
-    double first =
-        plan.offsetMm(window.fromMm() + (plan.isBrokenBefore() ? Window.BREAK_MM : 0));
+    double first = plan.offsetMm(window.fromMm() + (plan.isBrokenBefore() ? Window.BREAK_MM : 0));
     double last = plan.offsetMm(window.toMm() - (plan.isBrokenAfter() ? Window.BREAK_MM : 0));
     NumberAxis axis =
         new OffsetAxis(
-            Math.min(first, last),
-            Math.max(first, last),
-            mm -> wording.signed(mm, Unit.COUNT));
+            Math.min(first, last), Math.max(first, last), mm -> wording.signed(mm, Unit.COUNT));
     axis.setRange(Math.min(left, right), Math.max(left, right));
     axis.setInverted(plan.strip().sign() < 0);
     return axis;
@@ -210,17 +206,11 @@ final class StripChart {
   private void line(Pen pen, double fromMm, double fromUpMm, double toMm, double toUpMm) {
     plot.addAnnotation(
         new XYLineAnnotation(
-            plan.offsetMm(fromMm),
-            fromUpMm,
-            plan.offsetMm(toMm),
-            toUpMm,
-            pen(pen),
-            color(pen)));
+            plan.offsetMm(fromMm), fromUpMm, plan.offsetMm(toMm), toUpMm, pen(pen), color(pen)));
   }
 
   private void outline(Pen pen, double[][] corners) {
-    plot.addAnnotation(
-        new XYPolygonAnnotation(coordinates(corners), pen(pen), color(pen), null));
+    plot.addAnnotation(new XYPolygonAnnotation(coordinates(corners), pen(pen), color(pen), null));
   }
 
   private void polygon(Ink ink, double[][] corners) {

@@ -70,8 +70,7 @@ public final class StripDrawing {
     double left = HEAD_MM + ENDS_MM;
     List<Double> places = strips.stream().flatMap(s -> s.placesMm().stream()).toList();
     double line = leg.line().map(LoadLine::acrossMm).orElse(places.isEmpty() ? 0 : places.get(0));
-    this.window =
-        Window.of(places, line, left, widthMm - left - ENDS_MM);
+    this.window = Window.of(places, line, left, widthMm - left - ENDS_MM);
   }
 
   /** Whether a landmark of a side was marked in a plane, so that there is something to draw. */
@@ -182,10 +181,7 @@ public final class StripDrawing {
   }
 
   private List<Part> parts(
-      List<List<StripWords.Line>> heads,
-      List<Double> tops,
-      List<StripPlan> plans,
-      double downMm) {
+      List<List<StripWords.Line>> heads, List<Double> tops, List<StripPlan> plans, double downMm) {
     List<Part> parts = new ArrayList<>();
     parts.add(Part.background(title()));
     parts.add(
@@ -299,7 +295,9 @@ public final class StripDrawing {
         Box box = text.box();
         double x = lineMm.getAsDouble();
         if (x > box.leftMm() - 0.5 && x < box.rightMm() + 0.5) {
-          on.add(new Fill(Shapes.corners(box), Ink.WHITE));
+          Box ground =
+              new Box(box.leftMm(), box.topMm() - 0.1, box.rightMm(), box.bottomMm() + 0.1);
+          on.add(new Fill(Shapes.corners(ground), Ink.WHITE));
         }
       }
       on.add(mark);

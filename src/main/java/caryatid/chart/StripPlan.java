@@ -52,8 +52,7 @@ record StripPlan(
             .map(target -> within(strip.acrossMm(target.recommendedMm()), window))
             .orElse(OptionalDouble.empty()),
         strip.beforeMm().isPresent()
-            ? OptionalDouble.of(
-                window.shownMm(strip.acrossMm(strip.beforeMm().getAsDouble())))
+            ? OptionalDouble.of(window.shownMm(strip.acrossMm(strip.beforeMm().getAsDouble())))
             : OptionalDouble.empty());
   }
 

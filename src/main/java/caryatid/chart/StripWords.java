@@ -59,15 +59,10 @@ final class StripWords {
     String result = result(strip);
     ResultWords words = new ResultWords(wording);
     String whole =
-        strip
-            .finding()
-            .map(f -> words.result(f) + SEPARATOR + words.distances(f))
-            .orElse(result);
+        strip.finding().map(f -> words.result(f) + SEPARATOR + words.distances(f)).orElse(result);
     String name = landmarks.name(strip.level().landmark().name());
     double both =
-        Letters.widthMm(name, Lettering.STRONG)
-            + GAP_MM
-            + Letters.widthMm(whole, Lettering.STRONG);
+        Letters.widthMm(name, Lettering.STRONG) + GAP_MM + Letters.widthMm(whole, Lettering.STRONG);
     return heading(strip, both <= roomMm ? whole : result);
   }
 
@@ -113,8 +108,7 @@ final class StripWords {
     strip.finding().ifPresent(f -> parts.add(new ResultWords(wording).result(f)));
     strip
         .offset()
-        .ifPresent(
-            o -> parts.add(new OffsetWords(wording).rounded(o.plane(), o.mm().value())));
+        .ifPresent(o -> parts.add(new OffsetWords(wording).rounded(o.plane(), o.mm().value())));
     if (strip.target().isEmpty()) {
       parts.add(wording.word("StripWords.NO_TARGET"));
     } else if (strip.finding().isEmpty()) {

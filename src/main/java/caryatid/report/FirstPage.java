@@ -75,9 +75,7 @@ final class FirstPage {
       double height = ScaleBar.plan(state, before, wording, WIDTH_MM).heightMm();
       blocks.add(
           new Figures(
-              (width, h) -> List.of(ScaleBar.plan(state, before, wording, width)),
-              height,
-              height));
+              (width, h) -> List.of(ScaleBar.plan(state, before, wording, width)), height, height));
     }
     return blocks;
   }

@@ -49,11 +49,7 @@ final class FittingOffsets {
         (width, height) ->
             List.of(
                 OffsetsDrawing.plan(
-                    series,
-                    view.changes(),
-                    RecordLandmarks.of(view, wording),
-                    wording,
-                    width)),
+                    series, view.changes(), RecordLandmarks.of(view, wording), wording, width)),
         OffsetsDrawing.HEIGHT_MM,
         OffsetsDrawing.HEIGHT_MM);
   }

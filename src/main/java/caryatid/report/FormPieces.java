@@ -66,7 +66,8 @@ final class FormPieces {
       double taken = 0;
       int until = from;
       while (until < facts.facts().size()
-          && (rest == 1 || taken + height(facts.facts().get(until), columnMm, labelMm) / 2 < share)) {
+          && (rest == 1
+              || taken + height(facts.facts().get(until), columnMm, labelMm) / 2 < share)) {
         taken += height(facts.facts().get(until++), columnMm, labelMm);
       }
       columns.add(facts.facts().subList(from, until));
@@ -88,7 +89,8 @@ final class FormPieces {
     return value(fact, columnMm, labelMm).size() * Lettering.PLAIN.lineMm() + 0.3;
   }
 
-  private static void write(PdfPen pen, List<Fact> facts, double left, double column, double label, double top)
+  private static void write(
+      PdfPen pen, List<Fact> facts, double left, double column, double label, double top)
       throws IOException {
     double down = top;
     for (Fact fact : facts) {

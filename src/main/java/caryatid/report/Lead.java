@@ -63,9 +63,7 @@ final class Lead {
     return names.size() <= MOST_NAMED
         ? String.join(", ", names)
         : wording.fill(
-            "Lead.COUNT",
-            Argument.count(names.size()),
-            Argument.count(state.findings().size()));
+            "Lead.COUNT", Argument.count(names.size()), Argument.count(state.findings().size()));
   }
 
   private String where(Finding finding) {

@@ -68,7 +68,7 @@ final class MomentTable {
   private List<Column> columns() {
     List<Column> columns = new ArrayList<>();
     if (stands.size() > 1) {
-      columns.add(column("StandTable.STAND", 11, false));
+      columns.add(column("StandTable.STAND", 13, false));
     }
     columns.add(column("Findings.LANDMARK", 38, false));
     columns.add(column("Findings.PLANE", 15, false));

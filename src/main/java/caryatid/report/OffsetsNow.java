@@ -98,7 +98,9 @@ final class OffsetsNow {
   private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
     return List.of(
         wording.word(series.plane()),
-        RecordLandmarks.of(view, wording).name(series.landmark()) + ", " + wording.word(series.side()),
+        RecordLandmarks.of(view, wording).name(series.landmark())
+            + ", "
+            + wording.word(series.side()),
         wording.signed(now.offsetMm(), Unit.MM),
         new OffsetWords(wording).direction(series.plane(), now.offsetMm()),
         wording.plain(now.expandedMm(), Unit.MM),

@@ -45,7 +45,6 @@ public final class LandmarkWords {
     if (key.isEmpty()) {
       return inSheet;
     }
-    return wording.word(
-        key.equals(KNEE) && prostheticKnee ? "LandmarkWords.PROSTHETIC_KNEE" : key);
+    return wording.word(key.equals(KNEE) && prostheticKnee ? "LandmarkWords.PROSTHETIC_KNEE" : key);
   }
 }

@@ -37,7 +37,8 @@ public final class OffsetWords {
   /** A signed distance in words and whole millimetres, for drawings: {@code 12 mm anterior}. */
   public String rounded(Plane plane, double mm) {
     long rounded = Math.round(Math.abs(mm));
-    String direction = rounded == 0 ? "" : " " + wording.word("OffsetWords." + direction(plane, mm > 0));
+    String direction =
+        rounded == 0 ? "" : " " + wording.word("OffsetWords." + direction(plane, mm > 0));
     return rounded + "\u00a0" + Unit.MM.symbol() + direction;
   }
 

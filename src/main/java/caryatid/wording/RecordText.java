@@ -140,8 +140,7 @@ public final class RecordText {
         wording.signed(m.recommendedMm(), Unit.MM),
         wording.signed(m.lowestMm(), Unit.MM),
         wording.signed(m.highestMm(), Unit.MM),
-        new ResultWords(wording)
-            .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm()));
+        new ResultWords(wording).result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm()));
   }
 
   private void say(String indent, String key, Object... arguments) {

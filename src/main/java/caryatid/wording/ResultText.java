@@ -125,8 +125,7 @@ public final class ResultText {
         offsets.uncertainty(finding.offset()),
         offsets.target(finding.target()),
         offsets.result(finding));
-    ResultWords.advice(finding)
-        .ifPresent(words -> say("ResultText.advice", words));
+    ResultWords.advice(finding).ifPresent(words -> say("ResultText.advice", words));
   }
 
   private void withheld(Withheld withheld) {

@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Results in words. A mark stands in front of each, so that colour is never needed; the load line is
- * the subject of every direction, and no word for a result can be read as medial or lateral.
+ * Results in words. A mark stands in front of each, so that colour is never needed; the load line
+ * is the subject of every direction, and no word for a result can be read as medial or lateral.
  */
 public final class ResultWords {
   private final Wording wording;
@@ -84,8 +84,7 @@ public final class ResultWords {
    */
   public static Optional<String> advice(Finding finding) {
     Target target = finding.target();
-    double beyond =
-        beyondMm(finding.offset().mm().value(), target.lowestMm(), target.highestMm());
+    double beyond = beyondMm(finding.offset().mm().value(), target.lowestMm(), target.highestMm());
     return target
         .lookAt()
         .filter(l -> beyond != 0)

@@ -104,8 +104,7 @@ class ExtremesTest {
     Demo demo = Demo.transtibial(Side.LEFT);
     for (Plane plane : Plane.values()) {
       Drawing drawing =
-          Strips.plan(
-              demo.state(0), Optional.of(demo.state(5)), plane, Side.LEFT, wording, 1);
+          Strips.plan(demo.state(0), Optional.of(demo.state(5)), plane, Side.LEFT, wording, 1);
       assertThat(drawing.texts()).extracting(Mark.Text::words).noneMatch(w -> w.endsWith("…"));
     }
     List<Stand> stands = demo.state(0).stands();

@@ -32,8 +32,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Where strips put load line, zero, interval, tolerance and the state before, read back with a
  * ruler: a millimetre on paper is a millimetre of the person. The numbers are those of a result in
- * which no two are alike; half-widths are worked out by hand as quantile times standard uncertainty:
- * 2.776445 times 4.491102 mm (ankle, 4 degrees of freedom), 1.959964 times 5.933801 mm (knee).
+ * which no two are alike; half-widths are worked out by hand as quantile times standard
+ * uncertainty: 2.776445 times 4.491102 mm (ankle, 4 degrees of freedom), 1.959964 times 5.933801 mm
+ * (knee).
  */
 class StripNumbersTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);

@@ -90,7 +90,8 @@ class LatestTest {
     bench("11:15", 4);
     assertThat(open())
         .contains(
-            "sagittal, right, knee centre (entry 3, sandal): undecided, with some to spare; the alignment was changed since (entry 5)",
+            "sagittal, right, knee centre (entry 3, sandal): undecided, with some to spare; the"
+                + " alignment was changed since (entry 5)",
             "sagittal, right, knee centre (entry 4, Boot): undecided, with some to spare");
   }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.chart.Drawing;
-import caryatid.chart.StripDrawing;
 import caryatid.chart.PathDrawing;
+import caryatid.chart.StripDrawing;
 import caryatid.chart.TimeDrawing;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
@@ -59,7 +59,8 @@ class ApprovedPicturesTest {
       case "before-and-after" ->
           strips(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
       case "broken" -> strips(demo.line(80, 260), Optional.empty(), Plane.SAGITTAL);
-      case "four-landmarks" -> strips(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
+      case "four-landmarks" ->
+          strips(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
       default -> strips(demo, Optional.empty(), Plane.valueOf(name.toUpperCase(Locale.ROOT)));
     };
   }

@@ -154,11 +154,11 @@ class RecordNumbersTest {
         "frontal, right, knee centre: load line from the landmark, mm. Entry 3: 5.8 mm lateral ±"
             + " 11.6 mm, tolerance −1.0 to +10.0 mm, ● tolerance met.",
         "its 95 % interval reaches 9.7 mm to each side.",
-        "greater trochanter, 905 mm up, known to within 8.8 mm (95 %). The load line runs 23 mm posterior of it"
-            + " (−23.4 ± 5.3 mm, 95 %). ",
-        "prosthetic knee axis, 493 mm up, known to within 6.9 mm (95 %). The load line runs 13 mm posterior"
-            + " of it (−12.6 ± 12.7 mm, 95 %). Target −4.0 mm, tolerance −9.0 to +5.0 mm: ×"
-            + " tolerance not met, load line 4 mm too far posterior, 9 mm from the"
+        "greater trochanter, 905 mm up, known to within 8.8 mm (95 %). The load line runs 23 mm"
+            + " posterior of it (−23.4 ± 5.3 mm, 95 %). ",
+        "prosthetic knee axis, 493 mm up, known to within 6.9 mm (95 %). The load line runs 13 mm"
+            + " posterior of it (−12.6 ± 12.7 mm, 95 %). Target −4.0 mm, tolerance −9.0 to +5.0 mm:"
+            + " × tolerance not met, load line 4 mm too far posterior, 9 mm from the"
             + " recommendation.",
         "ankle axis, 81 mm up, known to within 4.9 mm (95 %). The load line runs 47 mm anterior of"
             + " it (+47.3 ± 12.5 mm, 95 %). Target +44.0 mm, tolerance +37.0 to +55.0 mm: "

@@ -62,7 +62,8 @@ class TrialSheetReaderTest {
   void aTargetSaysWhatItsDocumentRecommendsToLookAt() throws BadInput {
     TrialSheet sheet =
         Sheets.sheet(
-            Sheets.SHEET + "    too-far-anterior: the socket's flexion\n    too-far-posterior: heel\n");
+            Sheets.SHEET
+                + "    too-far-anterior: the socket's flexion\n    too-far-posterior: heel\n");
     assertThat(sheet.targets().get(0).lookAt())
         .contains(
             new LookAt(

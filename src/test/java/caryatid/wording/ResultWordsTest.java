@@ -108,8 +108,7 @@ class ResultWordsTest {
   void lessThanHalfAMillimetreIsNeverWrittenAsNone() {
     assertThat(result("en", 5.4, Verdict.INSIDE_TOO_CLOSE))
         .isEqualTo("○ undecided: under 1 mm to spare");
-    assertThat(result("en", 5.6, Verdict.INSIDE_TOO_CLOSE))
-        .isEqualTo("○ undecided: 1 mm to spare");
+    assertThat(result("en", 5.6, Verdict.INSIDE_TOO_CLOSE)).isEqualTo("○ undecided: 1 mm to spare");
   }
 
   @Test

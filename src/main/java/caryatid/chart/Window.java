@@ -18,6 +18,8 @@ record Window(double leftMm, double widthMm, double fromMm) {
   /** So much of each side of the load line is shown whatever else there is, mm. */
   private static final double LEAST_MM = 25;
 
+  private static final double ROUNDING_MM = 1e-6;
+
   /**
    * The window that shows all places, or else the load line and as many as there is room for.
    *
@@ -52,8 +54,6 @@ record Window(double leftMm, double widthMm, double fromMm) {
   boolean isAfterBreak(double acrossMm) {
     return acrossMm > toMm() - BREAK_MM + ROUNDING_MM;
   }
-
-  private static final double ROUNDING_MM = 1e-6;
 
   /** Where a place is drawn, across the view: what lies beyond a break is drawn near the end. */
   double shownMm(double acrossMm) {

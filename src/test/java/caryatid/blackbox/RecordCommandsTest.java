@@ -115,7 +115,7 @@ class RecordCommandsTest {
     assertThat(clinic.record("compare", "K7-right", "5", "7").out())
         .contains("static alignment, sagittal, right, knee centre, offset: −15.1 mm -> 6.0 mm\n");
     assertThat(clinic.record("compare", "K7-right", "3", "2").out())
-        .contains("stand, findings: sagittal, right, knee centre -> nothing\n")
+        .contains("static alignment, findings: sagittal, right, knee centre -> nothing\n")
         .doesNotContain("expanded");
   }
 

@@ -7,6 +7,7 @@ import caryatid.entry.form.Forms;
 import caryatid.fitting.Addition;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
 import caryatid.sheet.Given;
 import caryatid.usecase.Assignments;
 import caryatid.usecase.Draft;
@@ -93,7 +94,7 @@ final class RecordEntryOptions {
   private Given.Group given(List<String> values) throws BadInput {
     Optional<NamedBytes> yaml =
         from == null ? Optional.empty() : Optional.of(CaryatidCommand.FILES.read(from));
-    return Assignments.read(yaml, values);
+    return Assignments.read(yaml, values, Place.of("command line"));
   }
 
   private List<Addition.Attached> files(Wording wording) throws BadInput {

@@ -26,7 +26,7 @@ final class RecordPackCommand extends RecordPart {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
-    PackRecord.run(records, code, zip, CaryatidCommand.FILES);
+    PackRecord.run(records, code, zip, wording(), CaryatidCommand.FILES);
     say("Record.packed", code, zip);
     return 0;
   }

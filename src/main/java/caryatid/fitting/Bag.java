@@ -27,6 +27,9 @@ final class Bag {
   static final String INFO = "bag-info.txt";
   static final String PAYLOAD = "data/";
 
+  /** What people read first; a tag file, so that it is under the tag manifest's sums. */
+  static final String READ_ME = "read-me.txt";
+
   /** The manifests' names and the algorithms they list. */
   static final Map<String, String> MANIFESTS =
       Map.of(
@@ -39,11 +42,13 @@ final class Bag {
   private final Path object;
   private final RecordCode code;
   private final LocalDateTime at;
+  private final List<String> readMe;
 
-  private Bag(Path object, RecordCode code, OffsetDateTime at) {
+  private Bag(Path object, RecordCode code, OffsetDateTime at, List<String> readMe) {
     this.object = object;
     this.code = code;
     this.at = at.withOffsetSameInstant(ZoneOffset.UTC).toLocalDateTime();
+    this.readMe = List.copyOf(readMe);
   }
 
   /**
@@ -51,13 +56,16 @@ final class Bag {
    *
    * @param object its folder
    * @param at the time that files in the zip carry: when the record was last added to
+   * @param readMe lines for people
    * @param zip the file to be made; whole or not at all
    */
-  static void pack(Path object, RecordCode code, OffsetDateTime at, Path zip) throws IOException {
+  static void pack(
+      Path object, RecordCode code, OffsetDateTime at, List<String> readMe, Path zip)
+      throws IOException {
     Path part = Files.createTempFile(zip.toAbsolutePath().getParent(), ".caryatid-", ".part");
     try {
       try (OutputStream out = Files.newOutputStream(part)) {
-        new Bag(object, code, at).pack(out);
+        new Bag(object, code, at, readMe).pack(out);
       }
       Files.move(part, zip);
     } finally {
@@ -70,6 +78,7 @@ final class Bag {
     Map<String, byte[]> tags = new TreeMap<>();
     tags.put(DECLARATION, utf8(DECLARED));
     tags.put(INFO, utf8(info(payload.values())));
+    tags.put(READ_ME, utf8(String.join("\n", readMe) + "\n"));
     for (Map.Entry<String, String> manifest : MANIFESTS.entrySet()) {
       tags.put(manifest.getKey(), utf8(manifest(payload, manifest.getValue())));
     }

@@ -1,5 +1,6 @@
 package caryatid.fitting;
 
+import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
 import caryatid.entry.Stood;
 import caryatid.remark.Problem;
@@ -25,6 +26,7 @@ import java.util.stream.Stream;
  * @param changes what was changed from stand to stand
  * @param open what is left open
  * @param remarks which entries cannot be read, and what is outside a limit that a maker states
+ * @param warnings what the latest stand in each footwear warns of
  * @param damage what is not whole
  * @param unread why entries that are whole cannot be read
  */
@@ -38,6 +40,7 @@ public record RecordView(
     List<StandChange> changes,
     List<Remark> open,
     List<Remark> remarks,
+    StandWarnings warnings,
     List<Problem> damage,
     List<Problem> unread) {
 
@@ -81,6 +84,7 @@ public record RecordView(
         StandChange.of(record),
         Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
         Stream.of(LostEntry.of(record), MakersLimits.check(valid)).flatMap(List::stream).toList(),
+        StandWarnings.of(valid, Map.of()),
         record.damage(),
         record.unread().stream().flatMap(u -> u.problems().stream()).toList());
   }
@@ -93,7 +97,40 @@ public record RecordView(
   /** The same view with other damage. */
   public RecordView withDamage(List<Problem> found) {
     return new RecordView(
-        code, headDigest, newest, timeline, valid, offsets, changes, open, remarks, found, unread);
+        code,
+        headDigest,
+        newest,
+        timeline,
+        valid,
+        offsets,
+        changes,
+        open,
+        remarks,
+        warnings,
+        found,
+        unread);
+  }
+
+  /**
+   * The same view with the warnings of the stands' results; without them, their entries tell as
+   * much as they can.
+   *
+   * @param states what was found in stands, by the number of their entry
+   */
+  public RecordView withResults(Map<Integer, AlignmentState> states) {
+    return new RecordView(
+        code,
+        headDigest,
+        newest,
+        timeline,
+        valid,
+        offsets,
+        changes,
+        open,
+        remarks,
+        StandWarnings.of(valid, states),
+        damage,
+        unread);
   }
 
   private static List<OffsetSeries> series(FittingRecord record) {

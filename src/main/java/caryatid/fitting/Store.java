@@ -174,17 +174,19 @@ public final class Store {
    * Packs a record as a zip (BagIt, RFC 8493).
    *
    * @param zip the file; it must not be there yet
+   * @param readMe lines for people, put beside the record
    * @throws BadInput if there is no such record, or it is damaged
    * @throws StoreFailure if somebody is writing to it, or the file cannot be written
    */
-  public void pack(RecordCode code, Path zip) throws BadInput, StoreFailure {
+  public void pack(RecordCode code, Path zip, List<String> readMe)
+      throws BadInput, StoreFailure {
     List<Problem> found = verify(code);
     if (!found.isEmpty()) {
       throw new BadInput(found);
     }
     List<Entry> entries = read(code).entries();
     try {
-      Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), zip);
+      Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), readMe, zip);
     } catch (IOException e) {
       throw Custody.failure(zip, Keeping.CANNOT_WRITE, e);
     }

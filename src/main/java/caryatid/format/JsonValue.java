@@ -34,6 +34,7 @@ sealed interface JsonValue {
   }
 
   /** A number, as it is written. */
+  @SuppressWarnings("JavaLangClash") // always written with its owner
   record Number(String written) implements JsonValue {
     @Override
     public String shown() {

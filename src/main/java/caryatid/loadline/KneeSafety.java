@@ -4,19 +4,29 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.Topic;
 import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Warns where the load line runs behind a prosthetic knee's axis, or may: the ground reaction then
- * bends the knee, whatever a target says. Warns as well where that cannot be seen: a knee that was
+ * bends the knee, whatever a target says. It runs behind where it was measured there, which makes
+ * it more probable than not; it may where the probability that it does is above 2.5 %, which is
+ * where the 95 % interval reaches behind. Warns as well where that cannot be seen: a knee that was
  * not marked, or a stand that shows the whole body's line alone.
  */
 public final class KneeSafety {
   private static final double COVERAGE = 0.95;
+
+  private static final Set<Topic> MAY_BEND =
+      Set.of(
+          LoadLineRemark.LINE_BEHIND_KNEE,
+          LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
+          LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
 
   private final List<Offset> offsets;
   private final Side side;
@@ -41,6 +51,14 @@ public final class KneeSafety {
       warnings.addAll(new KneeSafety(knee, side).warnings());
     }
     return List.copyOf(warnings);
+  }
+
+  /**
+   * Whether remarks say that a prosthetic knee may bend. Then the wearer is made safe and the
+   * alignment corrected first; nobody is told to repeat the stand before changing anything.
+   */
+  public static boolean mayBend(List<Remark> remarks) {
+    return remarks.stream().anyMatch(remark -> MAY_BEND.contains(remark.topic()));
   }
 
   private static boolean isKnee(Offset offset, Side side, List<Landmark> landmarks) {
@@ -79,22 +97,32 @@ public final class KneeSafety {
   }
 
   private void warn(Offset offset) {
-    double mm = offset.mm().value();
     double widthMm = offset.mm().expanded(COVERAGE);
-    Argument knee = Argument.term(side);
-    Argument line = Argument.term(offset.of());
+    past(side, offset.mm().value(), widthMm, Argument.term(offset.of())).ifPresent(warnings::add);
+  }
+
+  /**
+   * The warning of a vertical line past a prosthetic knee's axis; empty where it runs in front.
+   *
+   * @param side the knee's
+   * @param mm how far in front of the axis, mm
+   * @param halfWidthMm half-width of the 95 % interval, mm
+   * @param more what the remark holds besides, such as whose line it is
+   */
+  public static Optional<Remark> past(Side side, double mm, double halfWidthMm, Argument... more) {
+    List<Argument> arguments = new ArrayList<>(List.of(Argument.term(side)));
     if (mm < 0) {
-      warnings.add(
-          Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, knee, Argument.of(-mm, Unit.MM), line));
-    } else if (mm - widthMm < 0) {
-      warnings.add(
-          Remark.of(
-              LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
-              knee,
-              Argument.of(mm, Unit.MM),
-              Argument.of(widthMm, Unit.MM),
-              line));
+      arguments.add(Argument.of(-mm, Unit.MM));
+      arguments.addAll(List.of(more));
+      return Optional.of(new Remark(LoadLineRemark.LINE_BEHIND_KNEE, arguments));
     }
+    if (mm - halfWidthMm < 0) {
+      arguments.add(Argument.of(mm, Unit.MM));
+      arguments.add(Argument.of(halfWidthMm, Unit.MM));
+      arguments.addAll(List.of(more));
+      return Optional.of(new Remark(LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE, arguments));
+    }
+    return Optional.empty();
   }
 
   private void warnOfMeasured(Offset offset) {

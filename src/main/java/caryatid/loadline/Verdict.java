@@ -7,9 +7,9 @@ import caryatid.remark.Coded;
  */
 public enum Verdict implements Coded {
   WITHIN("Verdict.WITHIN"),
-  /** Measured inside, too close to call: repeat before changing. */
+  /** Measured inside, too close to call. */
   INSIDE_TOO_CLOSE("Verdict.INSIDE_TOO_CLOSE"),
-  /** Measured outside, too close to call: repeat before changing. */
+  /** Measured outside, too close to call. */
   OUTSIDE_TOO_CLOSE("Verdict.OUTSIDE_TOO_CLOSE"),
   OUTSIDE("Verdict.OUTSIDE");
 
@@ -22,5 +22,10 @@ public enum Verdict implements Coded {
   @Override
   public String code() {
     return code;
+  }
+
+  /** Whether the measurement decides neither way. */
+  public boolean tooClose() {
+    return this == INSIDE_TOO_CLOSE || this == OUTSIDE_TOO_CLOSE;
   }
 }

@@ -131,8 +131,7 @@ final class PlateConversion {
         .find(right, anterior, rateHz);
   }
 
-  private Outcome<PlateTrack> track(
-      Series right, Series anterior, Outcome<BitSet> unusable) {
+  private Outcome<PlateTrack> track(Series right, Series anterior, Outcome<BitSet> unusable) {
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet left = unusable.value();

@@ -92,7 +92,8 @@ final class UnitFinder {
         Argument.term(quantity));
   }
 
-  private <U extends Enum<U> & Coded> Findings compared(Statement statement, U stated, Optional<U> known) {
+  private <U extends Enum<U> & Coded> Findings compared(
+      Statement statement, U stated, Optional<U> known) {
     return known.isPresent() && known.get() != stated
         ? nothing.withProblem(
             statement.place(),

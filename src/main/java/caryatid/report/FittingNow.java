@@ -7,6 +7,7 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.form.Untyped;
 import caryatid.fitting.Contents;
 import caryatid.fitting.RecordView;
+import caryatid.fitting.StandWarnings;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Weight;
@@ -20,6 +21,7 @@ import caryatid.report.Block.Points;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Title;
 import caryatid.wording.EntryWords;
+import caryatid.wording.WarningWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,10 +33,12 @@ import java.util.stream.Stream;
 final class FittingNow {
   private final RecordView view;
   private final List<Entry> valid;
+  private final StandWarnings warnings;
   private final Wording wording;
 
   FittingNow(RecordView view, Wording wording) {
     this.view = view;
+    this.warnings = view.warnings();
     this.valid = view.valid();
     this.wording = wording;
   }
@@ -44,9 +48,13 @@ final class FittingNow {
     blocks.add(new Title(title));
     blocks.addAll(damage());
     blocks.addAll(unread());
+    WarningWords words = new WarningWords(wording);
+    warnings
+        .all()
+        .forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
-    section(blocks, "NOW", new OffsetsNow(view, wording).blocks());
+    section(blocks, "NOW", new OffsetsNow(view, warnings.kneeMayBend(), wording).blocks());
     section(blocks, "BENCH", new BenchNow(valid, wording).blocks());
     section(blocks, "OPEN", points(said(Weight.IMPORTANT)));
     section(blocks, "ACCEPTED", points(accepted()));

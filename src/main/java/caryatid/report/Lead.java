@@ -35,7 +35,7 @@ final class Lead {
       return Optional.empty();
     }
     String notMet = where(verdict -> verdict == Verdict.OUTSIDE);
-    String undecided = where(ResultWords::isUndecided);
+    String undecided = where(Verdict::tooClose);
     if (!notMet.isEmpty()) {
       return Optional.of(wording.fill("Lead.NOT_MET", Argument.text(notMet)));
     }

@@ -21,10 +21,12 @@ import java.util.stream.Stream;
 /** Where the load line runs now, against every target. */
 final class OffsetsNow {
   private final RecordView view;
+  private final boolean kneeMayBend;
   private final Wording wording;
 
-  OffsetsNow(RecordView view, Wording wording) {
+  OffsetsNow(RecordView view, boolean kneeMayBend, Wording wording) {
     this.view = view;
+    this.kneeMayBend = kneeMayBend;
     this.wording = wording;
   }
 
@@ -54,8 +56,8 @@ final class OffsetsNow {
   /** Below the table, its sources, and which of its stands were before the last change. */
   private List<Block> blocks(Table table) {
     List<Block> blocks = new ArrayList<>(List.of(table));
-    if (current().anyMatch(now -> ResultWords.isUndecided(now.verdict()))) {
-      blocks.add(new Prose(wording.word("FittingReport.UNDECIDED"), false));
+    if (!kneeMayBend && current().anyMatch(now -> now.verdict().tooClose())) {
+      blocks.add(new Prose(wording.word("Findings.TOO_CLOSE"), false));
     }
     String numbered =
         IntStream.range(0, sources().size())

@@ -20,15 +20,16 @@ import java.util.regex.Pattern;
  * items[2].set=7}.
  */
 public final class Assignments {
-  private static final Place PLACE = Place.of("command line");
   private static final Pattern SHAPE =
       Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+))?=(.*)", Pattern.DOTALL);
 
+  private final Place place;
   private final Map<String, Given> members;
   private final Map<String, Given> singles = new LinkedHashMap<>();
   private final Map<String, List<Map<String, Given>>> rows = new LinkedHashMap<>();
 
-  private Assignments(Map<String, Given> members) {
+  private Assignments(Place place, Map<String, Given> members) {
+    this.place = place;
     this.members = new LinkedHashMap<>(members);
   }
 
@@ -36,20 +37,24 @@ public final class Assignments {
    * What a file says and values add; a single value takes the place of the file's.
    *
    * @param yaml a filled in form
+   * @param values in the order they were given
+   * @param place where they were given, for problems
    * @throws BadInput if the file is no plain YAML, and if one is not of the shape, a row is left
    *     out, a key is given twice, or rows are given that the file has already
    */
-  public static Given.Group read(Optional<NamedBytes> yaml, List<String> values) throws BadInput {
+  public static Given.Group read(Optional<NamedBytes> yaml, List<String> values, Place place)
+      throws BadInput {
     Map<String, Given> before =
         yaml.isPresent() ? GivenReader.read(yaml.get()).members() : Map.of();
-    Assignments assignments = new Assignments(before);
+    Assignments assignments = new Assignments(place, before);
     for (String value : values) {
       assignments.put(value);
     }
     for (Map.Entry<String, List<Map<String, Given>>> rows : assignments.rows.entrySet()) {
-      once(assignments.members, rows.getKey(), rows.getKey(), several(rows.getValue()));
+      assignments.once(
+          assignments.members, rows.getKey(), rows.getKey(), assignments.several(rows.getValue()));
     }
-    return new Given.Group(assignments.members, PLACE);
+    return new Given.Group(assignments.members, place);
   }
 
   private void put(String value) throws BadInput {
@@ -57,7 +62,7 @@ public final class Assignments {
     if (!parts.matches()) {
       throw bad(value);
     }
-    Given single = new Given.Single(parts.group(4), Given.Kind.ANY, PLACE);
+    Given single = new Given.Single(parts.group(4), Given.Kind.ANY, place);
     if (parts.group(2) == null) {
       once(singles, parts.group(1), parts.group(1), single);
       members.put(parts.group(1), single);
@@ -75,21 +80,21 @@ public final class Assignments {
     once(list.get(row - 1), parts.group(3), name, single);
   }
 
-  private static void once(Map<String, Given> members, String key, String name, Given value)
+  private void once(Map<String, Given> members, String key, String name, Given value)
       throws BadInput {
     if (members.putIfAbsent(key, value) != null) {
-      throw new BadInput(Problem.at(PLACE, AssignmentProblem.GIVEN_TWICE, Argument.text(name)));
+      throw new BadInput(Problem.at(place, AssignmentProblem.GIVEN_TWICE, Argument.text(name)));
     }
   }
 
-  private static Given several(List<Map<String, Given>> rows) {
+  private Given several(List<Map<String, Given>> rows) {
     List<Given> groups = new ArrayList<>();
-    rows.forEach(row -> groups.add(new Given.Group(row, PLACE)));
-    return new Given.Several(groups, PLACE);
+    rows.forEach(row -> groups.add(new Given.Group(row, place)));
+    return new Given.Several(groups, place);
   }
 
-  private static BadInput bad(String value) {
+  private BadInput bad(String value) {
     return new BadInput(
-        Problem.at(PLACE, AssignmentProblem.NOT_AN_ASSIGNMENT, Argument.text(value)));
+        Problem.at(place, AssignmentProblem.NOT_AN_ASSIGNMENT, Argument.text(value)));
   }
 }

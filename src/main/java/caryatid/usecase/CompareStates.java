@@ -18,7 +18,7 @@ public final class CompareStates {
    *
    * @param comparison the differences
    * @param lost which entries cannot be read, so that a state may be another than it seems
-   * @param damage what is not whole, and what cannot be read
+   * @param damage what is damaged, and what cannot be read
    */
   public record Compared(Comparison comparison, List<Remark> lost, List<Problem> damage) {
     public Compared {

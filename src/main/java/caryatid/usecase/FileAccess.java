@@ -27,7 +27,7 @@ public interface FileAccess {
   void requireFree(Output output) throws BadInput;
 
   /**
-   * Writes a file: the whole of it or nothing, and never over another one unasked.
+   * Writes a file completely or not at all, and never over another one unasked.
    *
    * @throws BadInput if the file is there already and may not be replaced
    * @throws StoreFailure if it cannot be written; nothing half-written is left

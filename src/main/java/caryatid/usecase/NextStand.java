@@ -28,7 +28,7 @@ public final class NextStand {
   /**
    * Makes the sheet.
    *
-   * @throws BadInput if there is no such record, or no stand in it has a sheet that is whole
+   * @throws BadInput if there is no such record, or no stand in it has an undamaged sheet
    */
   public static NextStand of(Records records, String code) throws BadInput {
     FittingRecord record = records.store().read(RecordCode.of(code));

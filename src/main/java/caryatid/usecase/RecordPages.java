@@ -1,8 +1,6 @@
 package caryatid.usecase;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.entry.Entry;
-import caryatid.entry.KeptFile;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordView;
 import caryatid.format.ResultJson;
@@ -12,11 +10,9 @@ import caryatid.report.FittingReport;
 import caryatid.report.FittingStory;
 import caryatid.report.Paper;
 import caryatid.wording.Wording;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** The report of a whole fitting record, drawn from the results that are kept in it. */
@@ -37,24 +33,8 @@ final class RecordPages {
     }
     Set<Problem> damage = new LinkedHashSet<>(found);
     damage.addAll(view.damage());
-    Map<Integer, AlignmentState> states = states(record, damage);
-    FittingStory story = new FittingStory(view.withDamage(List.copyOf(damage)), states);
+    Map<Integer, AlignmentState> states = KeptResults.of(record, record.entries(), damage);
+    FittingStory story = new FittingStory(view.withResults(states).withDamage(List.copyOf(damage)), states);
     return FittingReport.pdf(story, Program.NAME, wording, paper);
-  }
-
-  private static Map<Integer, AlignmentState> states(FittingRecord record, Set<Problem> damage) {
-    Map<Integer, AlignmentState> states = new LinkedHashMap<>();
-    for (Entry entry : record.entries()) {
-      Optional<KeptFile> result = entry.file(KeptFile.Role.RESULT);
-      if (result.isPresent()) {
-        try {
-          List<AlignmentState> found = ResultJson.read(record.bytes(entry, result.get())).states();
-          states.put(entry.number(), found.get(found.size() - 1));
-        } catch (BadInput e) {
-          damage.addAll(e.problems());
-        }
-      }
-    }
-    return states;
   }
 }

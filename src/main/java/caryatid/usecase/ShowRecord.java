@@ -26,7 +26,7 @@ public final class ShowRecord {
     FittingRecord record = records.store().read(RecordCode.of(code));
     List<Problem> damage = new ArrayList<>(record.damage());
     latestStand(record).ifPresent(stand -> damage.addAll(KeptFiles.damage(record, stand)));
-    return RecordView.of(record).withDamage(damage);
+    return KeptResults.view(record).withDamage(damage);
   }
 
   private static Optional<Entry> latestStand(FittingRecord record) {

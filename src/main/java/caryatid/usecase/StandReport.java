@@ -103,7 +103,7 @@ public final class StandReport {
     };
   }
 
-  /** The whole result for programs: JSON in UTF-8. */
+  /** The result for programs: JSON in UTF-8. */
   public static byte[] json(Result result) {
     return ResultJson.write(result);
   }

@@ -6,6 +6,7 @@ import caryatid.entry.KeptFile;
 import caryatid.fitting.Contents;
 import caryatid.fitting.OffsetSeries;
 import caryatid.fitting.RecordView;
+import caryatid.fitting.StandWarnings;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -14,12 +15,17 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** A record as lines for a terminal. */
 public final class RecordText {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
+
+  /** What people wrote must not look like a line of its own, nor act on a terminal. */
+  private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+
   private static final String INDENT = "      ";
 
   /** Shown together, stand by stand, below the timeline. */
@@ -39,9 +45,10 @@ public final class RecordText {
     RecordText text = new RecordText(wording);
     text.say(
         "", "Record.head", view.code().text(), entries(view.newest(), wording), view.headDigest());
+    text.warnings(view.warnings());
     text.remarks(view.remarks().stream().filter(RecordText::isSafety).toList());
     view.timeline().forEach(text::line);
-    text.offsets(view.offsets());
+    text.offsets(view.offsets(), view.warnings().kneeMayBend());
     text.open(view.open());
     text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
     return List.copyOf(text.lines);
@@ -52,6 +59,22 @@ public final class RecordText {
     RecordText text = new RecordText(wording);
     text.remarks(remarks);
     return List.copyOf(text.lines);
+  }
+
+  /** What whoever takes in a packed record must know before anything else. */
+  public static List<String> readMe(RecordView view, Wording wording) {
+    RecordText text = new RecordText(wording);
+    text.say("", "ReadMe.head", view.code().text());
+    text.lines.add("");
+    text.warnings(view.warnings());
+    text.remarks(view.remarks());
+    text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
+    if (text.lines.size() == 2) {
+      text.lines.add(wording.word("ReadMe.none"));
+    }
+    text.lines.add("");
+    text.lines.add(wording.word("ResultText.caution"));
+    return text.lines.stream().map(line -> CONTROL.matcher(line).replaceAll(" ")).toList();
   }
 
   /** A count of entries in words. */
@@ -78,6 +101,11 @@ public final class RecordText {
 
   private static boolean isSafety(Remark remark) {
     return remark.topic().weight() == Weight.SAFETY;
+  }
+
+  private void warnings(StandWarnings warnings) {
+    WarningWords said = new WarningWords(wording);
+    warnings.all().forEach(w -> say("", "ResultText.remark", said.lead(w), said.say(w)));
   }
 
   private void remarks(List<Remark> remarks) {
@@ -114,7 +142,7 @@ public final class RecordText {
     say(INDENT, "Record.kept", file.name(), wording.word("Role." + file.is().name()));
   }
 
-  private void offsets(List<OffsetSeries> all) {
+  private void offsets(List<OffsetSeries> all, boolean kneeMayBend) {
     if (!all.isEmpty()) {
       lines.add("");
       say("", "Record.offsets");
@@ -127,6 +155,11 @@ public final class RecordText {
           wording.word(series.side()),
           series.landmark());
       series.measured().forEach(this::measured);
+    }
+    boolean tooClose =
+        all.stream().flatMap(s -> s.current().stream()).anyMatch(m -> m.verdict().tooClose());
+    if (tooClose && !kneeMayBend) {
+      lines.add("  " + wording.word("Findings.TOO_CLOSE"));
     }
   }
 

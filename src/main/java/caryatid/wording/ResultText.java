@@ -7,6 +7,7 @@ import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LineKind;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Withheld;
@@ -54,13 +55,9 @@ public final class ResultText {
     state.stands().forEach(this::stand);
     lines.add("");
     state.findings().forEach(this::finding);
-    boolean undecided =
-        state.findings().stream().anyMatch(f -> ResultWords.isUndecided(f.verdict()));
-    if (undecided && !ResultWords.isSafetyFirst(state)) {
-      lines.add(wording.word("ResultWords.MEASURE_AGAIN"));
-    }
     untargeted(state).forEach(this::offset);
     state.withheld().forEach(this::withheld);
+    tooClose(state);
     if (!said.isEmpty()) {
       lines.add("");
     }
@@ -126,6 +123,14 @@ public final class ResultText {
         offsets.target(finding.target()),
         offsets.result(finding));
     ResultWords.advice(finding).ifPresent(words -> say("ResultText.advice", words));
+  }
+
+  /** Where a knee may bend, the alignment is corrected first. */
+  private void tooClose(AlignmentState state) {
+    boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
+    if (tooClose && !KneeSafety.mayBend(state.remarks())) {
+      lines.add(wording.word("Findings.TOO_CLOSE"));
+    }
   }
 
   private void withheld(Withheld withheld) {

@@ -25,11 +25,6 @@ public final class ResultWords {
     this.wording = wording;
   }
 
-  /** Whether a result is neither met nor not met. */
-  public static boolean isUndecided(Verdict verdict) {
-    return verdict == Verdict.INSIDE_TOO_CLOSE || verdict == Verdict.OUTSIDE_TOO_CLOSE;
-  }
-
   /**
    * Whether a sentence about safety comes before every result: then no result asks for another
    * measurement first.
@@ -54,7 +49,7 @@ public final class ResultWords {
    */
   public String result(Verdict verdict, double offsetMm, double lowestMm, double highestMm) {
     String key = "ResultWords." + verdict.name();
-    return isUndecided(verdict)
+    return verdict.tooClose()
         ? wording.fill(key, Argument.text(whole(edgeMm(offsetMm, lowestMm, highestMm))))
         : wording.word(key);
   }

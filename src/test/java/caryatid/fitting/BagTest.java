@@ -30,6 +30,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class BagTest {
+  private static final List<String> READ_ME = List.of("Take care.", "Vorsicht: Träger.");
+
   @TempDir private Path folder;
   private Store store;
   private Store other;
@@ -43,14 +45,14 @@ class BagTest {
     store.add(CODE, Invented.stand(1, 50));
     store.add(CODE, Invented.stand(2, 50));
     zip = folder.resolve("K7.zip");
-    store.pack(CODE, zip);
+    store.pack(CODE, zip, READ_ME);
   }
 
   @Test
   void exportImportExportIsIdentical() throws BadInput, StoreFailure, IOException {
     assertThat(other.unpack(zip, "CD")).isEqualTo(CODE);
     Path again = folder.resolve("again.zip");
-    other.pack(CODE, again);
+    other.pack(CODE, again, READ_ME);
     assertThat(again).hasSameBinaryContentAs(zip);
     assertThat(other.read(CODE).headDigest()).isEqualTo(store.read(CODE).headDigest());
     assertThat(other.add(CODE, Invented.note("goes on")).number()).isEqualTo(4);
@@ -78,6 +80,17 @@ class BagTest {
     long octets = listed.stream().mapToLong(f -> files.get(f).length).sum();
     assertThat(text(files, "bag-info.txt"))
         .contains("Payload-Oxum: " + octets + "." + listed.size() + "\n");
+  }
+
+  @Test
+  void whatPeopleReadFirstIsUnderTheSumsOfTheTagManifest() throws Exception {
+    Map<String, byte[]> files = files();
+    assertThat(text(files, "read-me.txt")).isEqualTo("Take care.\nVorsicht: Träger.\n");
+    MessageDigest sha512 = MessageDigest.getInstance("SHA-512");
+    assertThat(text(files, "tagmanifest-sha512.txt"))
+        .contains(
+            HexFormat.of().formatHex(sha512.digest(files.get("read-me.txt")))
+                + "  read-me.txt\n");
   }
 
   @Test
@@ -192,7 +205,7 @@ class BagTest {
     Path recording = object.resolve("v2/content/0002-stand/recording-walk.csv");
     Files.writeString(recording, "something else");
     Path damaged = folder.resolve("damaged.zip");
-    Bag.pack(object, CODE, Invented.AT, damaged);
+    Bag.pack(object, CODE, Invented.AT, READ_ME, damaged);
     assertRefused(
         damaged,
         ": the record in it is damaged, at K7-right/v2/content/0002-stand/recording-walk.csv."

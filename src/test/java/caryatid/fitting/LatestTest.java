@@ -133,6 +133,31 @@ class LatestTest {
     assertThat(settings()).containsExactly("socket flexion 5 (2)", "heel height 0 (7)");
   }
 
+  @Test
+  void anItemUnderThreeSpellingsIsOneItemAndItsChangeIsOne() throws BadInput, StoreFailure {
+    stand("10:00", 2);
+    item("10:10", "Schaftflexion", 5);
+    stand("10:20", 3);
+    item("10:30", "socket flexion", 6);
+    item("10:40", "Socket  flexion", 7);
+    stand("10:50", 4);
+    assertThat(settings()).containsExactly("socket flexion 7 (6)");
+    assertThat(StandChange.of(store.read(CODE)))
+        .extracting(change -> change.settings().toString())
+        .hasSize(2)
+        .last()
+        .asString()
+        .contains("was=Optional[5], is=7")
+        .doesNotContain("is=6");
+  }
+
+  private void item(String time, String item, int degrees) throws BadInput, StoreFailure {
+    add(
+        EntryKind.BENCH_ALIGNMENT,
+        time,
+        answers("items", answers("item", item, "set", degrees, "unit", "deg")));
+  }
+
   private void own(String time, int mm) throws BadInput, StoreFailure {
     Answers said =
         answers("what", "ankle", "attempts", 3, "succeeded", 3, "heel-height-set-mm", mm);

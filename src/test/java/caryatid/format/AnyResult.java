@@ -107,8 +107,8 @@ final class AnyResult {
             type.getDeclaredConstructor(
                 Stream.of(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
         return constructor.newInstance(values.toArray());
-      } catch (InvocationTargetException e) {
-        continue;
+      } catch (InvocationTargetException refused) {
+        // Values that the record does not take: others are tried.
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(e);
       }

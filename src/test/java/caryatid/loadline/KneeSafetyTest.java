@@ -14,6 +14,7 @@ import caryatid.uncertainty.Source;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class KneeSafetyTest {
@@ -42,9 +43,51 @@ class KneeSafetyTest {
     assertThat(warnings.get(0).topic().weight()).isEqualTo(Weight.SAFETY);
     assertThat(Wording.in(Locale.ENGLISH).say(warnings.get(0)))
         .isEqualTo(
-            "The load line (right foot's line) runs 0.3\u00a0mm behind the right prosthetic knee's"
-                + " axis: the ground reaction bends the knee, and it may give way. Secure the wearer"
-                + " before anything else, and follow the maker's instructions for the knee.");
+            "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then"
+                + " stand again. The load line runs 0.3\u00a0mm behind the right prosthetic knee's"
+                + " axis.");
+  }
+
+  @Test
+  void aLineThatMayBeBehindTheKneeIsSaidInPlainWords() {
+    assertThat(Wording.in(Locale.ENGLISH).say(warnings(past(LineOf.RIGHT_FOOT, 0.3)).get(0)))
+        .isEqualTo(
+            "The knee may bend. Hands on the rails and a helper. Stand again; if still in doubt,"
+                + " follow the knee's instructions. The load line runs 0.3\u00a0mm in front of the"
+                + " right prosthetic knee's axis, give or take 3.9\u00a0mm.");
+  }
+
+  @Test
+  void everyLanguageSaysWhatToDoFirst() {
+    assertThat(
+            Stream.of("de", "fr", "es")
+                .map(language -> Wording.in(Locale.forLanguageTag(language)))
+                .flatMap(
+                    words ->
+                        Stream.of(-0.3, 0.3)
+                            .map(mm -> words.say(warnings(past(LineOf.RIGHT_FOOT, mm)).get(0)))))
+        .extracting(sentence -> sentence.replaceAll(" (Die Last|La ligne de|La línea de).*", ""))
+        .containsExactly(
+            "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
+                + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
+            "Das Knie kann einknicken. Hände an die Geländer und eine Hilfsperson dazu. Erneut stehen"
+                + " lassen; bleiben Zweifel, der Anleitung des Knies folgen.",
+            "Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide."
+                + " Corriger, puis refaire l'essai debout.",
+            "Le genou peut fléchir. Mains sur les barres avec un aide. Refaire l'essai debout ; si le"
+                + " doute persiste, suivre la notice du genou.",
+            "La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante."
+                + " Corregirlo y repetir después el ensayo de pie.",
+            "La rodilla puede doblarse. Manos en las barras y un ayudante. Repetir el ensayo de pie;"
+                + " si persiste la duda, seguir las instrucciones de la rodilla.");
+  }
+
+  @Test
+  void onlyALineBehindTheKneeOrPerhapsBehindItMayBendIt() {
+    assertThat(KneeSafety.mayBend(warnings(past(LineOf.RIGHT_FOOT, -9)))).isTrue();
+    assertThat(KneeSafety.mayBend(warnings(past(LineOf.RIGHT_FOOT, 3)))).isTrue();
+    assertThat(KneeSafety.mayBend(warnings(past(LineOf.RIGHT_FOOT, 9)))).isFalse();
+    assertThat(KneeSafety.mayBend(warnings(past(LineOf.WHOLE_BODY, 9)))).isFalse();
   }
 
   /** u = 2 mm: the 95 % interval reaches 1.96 u = 3.92 mm. */

@@ -23,7 +23,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -216,23 +215,32 @@ class LoadLineNumbersTest {
         .doesNotContain(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
   }
 
-  /**
-   * A force that leans back by 0.03 at 500 mm: 15 mm behind the vertical, which runs 12 mm ahead.
-   */
+  /** A force that leans back by 0.03 at 500 mm: 15 mm behind the vertical, 12 mm ahead. */
   @Test
-  void aMeasuredLineBehindTheKneeIsSaidByHowFar() throws BadInput {
-    MeanLoad foot = Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(0, -0.03));
+  void aMeasuredLineBehindTheKneeIsSaidByHowFar() {
+    List<String> said =
+        knee(12).stream().map(ENGLISH::say).map(s -> s.replace('\u00a0', ' ')).toList();
+    assertThat(said).hasSize(1);
+    assertThat(said.get(0)).contains(" 3.0 mm").contains(" 2.0 mm");
+  }
+
+  /** Behind by both lines, or on the axis by the vertical, which may be behind by 2.0 mm. */
+  @Test
+  void aMeasuredLineBehindTheKneeIsSaidUnlessTheVerticalIsBehindAsWell() {
+    assertThat(knee(-5)).extracting(Remark::topic).containsExactly(LoadLineRemark.LINE_BEHIND_KNEE);
+    assertThat(knee(0))
+        .extracting(Remark::topic)
+        .containsExactly(
+            LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE, LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
+  }
+
+  private static List<Remark> knee(double anteriorMm) {
+    MeanLoad foot = Legs.load(LineOf.RIGHT_FOOT, 90, anteriorMm, 400, 1, Legs.lean(0, -0.03));
     List<Landmark> landmarks =
         List.of(
             Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 80, 90, 80),
             Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 140, 0, 500));
     List<Offset> offsets = Offsets.of(Legs.standing(foot), landmarks, Legs.NONE);
-    List<String> said =
-        Stream.of(KneeSafety.of(offsets, landmarks, List.of(Side.RIGHT)))
-            .flatMap(List::stream)
-            .map(ENGLISH::say)
-            .toList();
-    assertThat(said).hasSize(1);
-    assertThat(said.get(0).replace('\u00a0', ' ')).contains("3.0 mm").contains("2.0 mm");
+    return KneeSafety.of(offsets, landmarks, List.of(Side.RIGHT));
   }
 }

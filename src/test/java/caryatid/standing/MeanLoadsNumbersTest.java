@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -149,9 +150,9 @@ class MeanLoadsNumbersTest {
             bad ->
                 assertThat(Wording.in(Locale.ENGLISH).say(bad.problems().get(0)))
                     .isEqualTo(
-                        "made.csv: the left foot's centre of pressure lies 17.5\u00a0mm to the right"
-                            + " of the right foot's. Check which plate the stance gives to which"
-                            + " foot, and the axes in the plate description."));
+                        "made.csv: the left foot's centre of pressure lies 17.5\u00a0mm to the"
+                            + " right of the right foot's. Check which plate the stance gives to"
+                            + " which foot, and the axes in the plate description."));
   }
 
   /** One foot alone may stand on either side of the plate's middle. */
@@ -202,17 +203,34 @@ class MeanLoadsNumbersTest {
   /** Ten seconds unloaded at the end, twenty loaded before. */
   @Test
   void whatIsLeftOutAtTheEndAloneDoesNotCount() throws BadInput {
+    Standing standing = loadedWhile(i -> i < 2000);
+    assertThat(standing.stretch().fromIndex()).isZero();
+    assertOfTheLoadedPart(standing);
+  }
+
+  /** Ten seconds unloaded at the start, twenty loaded after. */
+  @Test
+  void whatIsLeftOutAtTheStartAloneDoesNotCount() throws BadInput {
+    Standing standing = loadedWhile(i -> i >= 1000);
+    assertThat(standing.stretch().toIndex()).isEqualTo(N);
+    assertOfTheLoadedPart(standing);
+  }
+
+  private static Standing loadedWhile(IntPredicate loaded) throws BadInput {
     Recording recording =
         Made.at(100, N / 100)
             .plate(
                 "p",
-                i -> i < 2000 ? tremble(i) : 900,
+                i -> loaded.test(i) ? tremble(i) : 900,
                 MeanLoadsNumbersTest::tremble,
-                i -> i < 2000 ? 400 : 0)
+                i -> loaded.test(i) ? 400 : 0)
             .recording();
-    Standing standing = StandAnalysis.analyse(recording, Made.rightFoot());
-    assertThat(standing.stretch().fromIndex()).isZero();
-    assertThat(standing.loads().get(0).upN().orElseThrow().value()).isEqualTo(400);
-    assertThat(standing.loads().get(0).copRightMm().value()).isCloseTo(0, within(1e-9));
+    return StandAnalysis.analyse(recording, Made.rightFoot());
+  }
+
+  private static void assertOfTheLoadedPart(Standing standing) {
+    MeanLoad load = standing.loads().get(0);
+    assertThat(load.upN().orElseThrow().value()).isEqualTo(400);
+    assertThat(load.copRightMm().value()).isCloseTo(0, within(1e-9));
   }
 }

@@ -110,8 +110,8 @@ class StandRemarkNumbersTest {
         "The plates weigh 82.8 kg where the sheet says 71.5 kg: ",
         "Much sway (left foot's line, standard deviation 21.4 mm): ",
         "Hardly any sway (right foot's line, standard deviation 0.1 mm): ",
-        "The vertical force (left foot's line) varies by 23.7 % of its mean (standard deviation); in"
-            + " plain standing it is less than 20.0 %. ",
+        "The vertical force (left foot's line) varies by 23.7 % of its mean (standard deviation);"
+            + " in plain standing it is less than 20.0 %. ",
         "The vertical force (right foot's line) varies by 21.3 % of its mean (standard deviation);"
             + " in plain standing it is less than 20.0 %. ",
         "The vertical force (whole body's line) varies by 22.5 % of its mean (standard deviation);"

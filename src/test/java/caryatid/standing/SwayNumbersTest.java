@@ -73,6 +73,31 @@ class SwayNumbersTest {
         .containsExactly(still, within(1e-12));
   }
 
+  /** A low-pass leaves a straight way as it is: so long are its ends continued. */
+  @Test
+  void lowPassedSwayIsContinuedAtItsEnds() {
+    Trace way =
+        Trace.of(
+            LineOf.LEFT_FOOT,
+            Made.at(100, 2)
+                .plate("p", i -> 0.25 * i, i -> 0.5 * i, i -> 400)
+                .recording()
+                .plates()
+                .get(0));
+    Sway lowPassed = SwayMeasures.of(way, 100).get(1);
+    assertThat(lowPassed.rangeRightMm()).isCloseTo(0.25 * 199, within(0.01));
+    assertThat(lowPassed.rangeAnteriorMm()).isCloseTo(0.5 * 199, within(0.01));
+  }
+
+  /** What does not move has no frequency, and every sample of it counts. */
+  @Test
+  void whatDoesNotMoveHasNoFrequency() {
+    double[] still = new double[500];
+    Sway sway = SwayMeasures.measure(LineOf.LEFT_FOOT, OptionalDouble.empty(), still, still, 100);
+    assertThat(sway.meanFrequencyHz()).isZero();
+    assertThat(sway.effectiveRight()).isEqualTo(500);
+  }
+
   @Test
   void aSeriesShorterThanItsContinuationIsFilteredAllTheSame() {
     assertThat(Butterworth.twoPasses(10, 100).zeroPhase(new double[] {5, 5, 5}, 40))

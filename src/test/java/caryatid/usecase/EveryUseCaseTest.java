@@ -8,6 +8,7 @@ import caryatid.entry.EntryKind;
 import caryatid.fitting.RecordView;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
 import caryatid.report.Paper;
 import caryatid.usecase.ListRecords.Listed;
 import caryatid.wording.Wording;
@@ -52,7 +53,7 @@ class EveryUseCaseTest {
       throws BadInput {
     return new Draft(
         kind,
-        Assignments.read(Optional.empty(), List.of(values)),
+        Assignments.read(Optional.empty(), List.of(values), Place.of("test")),
         Offers.none(WORDING),
         List.of(),
         "AB",
@@ -158,7 +159,7 @@ class EveryUseCaseTest {
     assertThat(RecordReport.write(records, CODE, WORDING, Paper.A4, pdf, files)).isEmpty();
     assertThat(new String(files.made(pdf.path()), "ISO-8859-1")).startsWith("%PDF-");
     Path zip = folder.resolve("K7-right.zip");
-    PackRecord.run(records, CODE, zip, new LocalFiles());
+    PackRecord.run(records, CODE, zip, WORDING, new LocalFiles());
     Records colleague = Records.in(folder.resolve("colleague"), CLOCK);
     assertThat(UnpackRecord.run(colleague, zip, "CD", new LocalFiles())).isEqualTo(CODE);
     EraseRecord.run(

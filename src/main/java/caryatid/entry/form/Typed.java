@@ -3,7 +3,6 @@ package caryatid.entry.form;
 import caryatid.entry.Accepted;
 import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
-import caryatid.entry.BenchItem;
 import caryatid.entry.Components;
 import caryatid.entry.Content;
 import caryatid.entry.EntryKind;
@@ -17,7 +16,6 @@ import caryatid.entry.Opening;
 import caryatid.entry.OwnSetting;
 import caryatid.entry.Stood;
 import caryatid.entry.Walking;
-import caryatid.entry.WalkingDeviation;
 import caryatid.remark.Coded;
 import java.util.List;
 import java.util.Optional;
@@ -78,16 +76,16 @@ public final class Typed {
   }
 
   private static BenchAlignment benchAlignment(Answers a) {
-    return new BenchAlignment(rows(a, "items", Typed::item), a.words("note"));
+    return new BenchAlignment(rows(a, "items", TypedRows::item), a.words("note"));
   }
 
   private static Components components(Answers a) {
-    return new Components(rows(a, "components", Typed::component), a.words("note"));
+    return new Components(rows(a, "components", TypedRows::component), a.words("note"));
   }
 
   private static Length length(Answers a) {
     return new Length(
-        rows(a, "landmarks", Typed::height),
+        rows(a, "landmarks", TypedRows::height),
         a.number("intended-shortening-mm"),
         a.number("lift-mm"),
         choice(a, "lift-under", Choices.SIDE),
@@ -105,7 +103,7 @@ public final class Typed {
         a.number("body-mass-kg"),
         choice(a, "body-mass-from", Choices.MASS_FROM),
         a.number("load-share-percent"),
-        rows(a, "findings", Typed::found),
+        rows(a, "findings", TypedRows::found),
         a.words("conclusion"),
         a.words("comfort"),
         a.words("skin"),
@@ -115,7 +113,7 @@ public final class Typed {
 
   private static Walking walking(Answers a) {
     return new Walking(
-        rows(a, "observations", Typed::observation),
+        rows(a, "observations", TypedRows::observation),
         whole(a, "comfort"),
         a.words("skin"),
         a.words("heel-stiffness"),
@@ -124,7 +122,7 @@ public final class Typed {
   }
 
   private static Footwear footwear(Answers a) {
-    return new Footwear(rows(a, "shoes", Typed::shoe), a.words("note"));
+    return new Footwear(rows(a, "shoes", TypedRows::shoe), a.words("note"));
   }
 
   private static Accepted accepted(Answers a) {
@@ -150,79 +148,15 @@ public final class Typed {
     return new Erasure(a.words("why").orElseThrow(), number(a, "entries"));
   }
 
-  private static BenchAlignment.Item item(Answers a) {
-    return new BenchAlignment.Item(
-        name(a, "item", BenchItem.class).orElseThrow(),
-        a.number("recommended"),
-        a.number("set").orElseThrow(),
-        choice(a, "unit", Choices.UNIT).orElseThrow(),
-        a.words("source"),
-        a.words("note"));
-  }
-
-  private static Components.Component component(Answers a) {
-    return new Components.Component(
-        a.words("what").orElseThrow(),
-        a.words("name").orElseThrow(),
-        a.words("serial"),
-        a.number("body-mass-highest-kg"),
-        whole(a, "mobility-grade-lowest"),
-        whole(a, "mobility-grade-highest"),
-        a.number("heel-height-lowest-mm"),
-        a.number("heel-height-highest-mm"),
-        a.words("source"));
-  }
-
-  private static Length.Height height(Answers a) {
-    return new Length.Height(
-        a.words("landmark").orElseThrow(),
-        a.number("left-mm").orElseThrow(),
-        a.number("right-mm").orElseThrow());
-  }
-
-  private static Stood.Found found(Answers a) {
-    return new Stood.Found(
-        choice(a, "plane", Choices.PLANE).orElseThrow(),
-        choice(a, "side", Choices.SIDE).orElseThrow(),
-        a.words("landmark").orElseThrow(),
-        a.number("offset-mm").orElseThrow(),
-        a.number("expanded-mm").orElseThrow(),
-        a.number("recommended-mm").orElseThrow(),
-        a.number("below-mm").orElseThrow(),
-        a.number("above-mm").orElseThrow(),
-        choice(a, "result", Choices.RESULT).orElseThrow(),
-        a.words("source").orElseThrow(),
-        name(a, "valid-for", KneeLock.class));
-  }
-
-  private static Walking.Observation observation(Answers a) {
-    return new Walking.Observation(
-        name(a, "deviation", WalkingDeviation.class).orElseThrow(),
-        choice(a, "plane", Choices.GAIT_PLANE),
-        choice(a, "phase", Choices.PHASE),
-        choice(a, "severity", Choices.SEVERITY),
-        name(a, "points-to", WalkingDeviation.class),
-        name(a, "source", WalkingDeviation.Source.class));
-  }
-
-  private static Footwear.Shoe shoe(Answers a) {
-    return new Footwear.Shoe(
-        a.words("shoe").orElseThrow(),
-        a.number("heel-height-mm").orElseThrow(),
-        whole(a, "stand"),
-        a.yesNo("wearer-sets-ankle-alone"),
-        a.words("note"));
-  }
-
-  private static <E extends Enum<E>> Optional<E> choice(Answers a, String key, Choices<E> of) {
+  static <E extends Enum<E>> Optional<E> choice(Answers a, String key, Choices<E> of) {
     return a.words(key).map(code -> of.constant(code).orElseThrow());
   }
 
-  private static <C extends Coded> Optional<Named<C>> name(Answers a, String key, Class<C> type) {
+  static <C extends Coded> Optional<Named<C>> name(Answers a, String key, Class<C> type) {
     return a.name(key).map(name -> new Named<>(name.code().map(type::cast), name.text()));
   }
 
-  private static OptionalInt whole(Answers a, String key) {
+  static OptionalInt whole(Answers a, String key) {
     return a.number(key).stream().mapToInt(n -> n.intValueExact()).findFirst();
   }
 

@@ -8,35 +8,26 @@ import caryatid.entry.Content;
 import caryatid.entry.Erasure;
 import caryatid.entry.Footwear;
 import caryatid.entry.Length;
-import caryatid.entry.Named;
 import caryatid.entry.Note;
 import caryatid.entry.Opening;
 import caryatid.entry.OwnSetting;
 import caryatid.entry.Stood;
 import caryatid.entry.Walking;
-import caryatid.remark.Coded;
-import java.math.BigDecimal;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Function;
 
 /**
  * What an entry says as answers to its form, in the form's order; the way back from {@link Typed}.
  */
 public final class Untyped {
-  private final Map<String, Answers.Value> values = new LinkedHashMap<>();
-
   private Untyped() {}
 
   /** The answers that say what an entry says. */
   public static Answers answers(Content content) {
-    return new Answers(of(content).values);
+    return of(content).answers();
   }
 
-  private static Untyped of(Content content) {
+  private static Filling of(Content content) {
     if (content instanceof Opening c) {
       return of(c);
     }
@@ -73,8 +64,8 @@ public final class Untyped {
     return of((Erasure) content);
   }
 
-  private static Untyped of(Opening c) {
-    return new Untyped()
+  private static Filling of(Opening c) {
+    return new Filling()
         .words("wearer", Optional.of(c.wearer()))
         .choice("side", Choices.PROSTHETIC_SIDE, Optional.of(c.side()))
         .choice("level", Choices.LEVEL, Optional.of(c.level()))
@@ -83,8 +74,8 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Untyped of(Assessment c) {
-    return new Untyped()
+  private static Filling of(Assessment c) {
+    return new Filling()
         .words("contractures", c.contractures())
         .words("socket-fit", c.socketFit())
         .words("liner", c.liner())
@@ -96,19 +87,19 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Untyped of(BenchAlignment c) {
-    return new Untyped().rows("items", c.items(), Untyped::item).words("note", c.note());
+  private static Filling of(BenchAlignment c) {
+    return new Filling().rows("items", c.items(), UntypedRows::item).words("note", c.note());
   }
 
-  private static Untyped of(Components c) {
-    return new Untyped()
-        .rows("components", c.components(), Untyped::component)
+  private static Filling of(Components c) {
+    return new Filling()
+        .rows("components", c.components(), UntypedRows::component)
         .words("note", c.note());
   }
 
-  private static Untyped of(Length c) {
-    return new Untyped()
-        .rows("landmarks", c.landmarks(), Untyped::height)
+  private static Filling of(Length c) {
+    return new Filling()
+        .rows("landmarks", c.landmarks(), UntypedRows::height)
         .number("intended-shortening-mm", c.intendedShorteningMm())
         .number("lift-mm", c.liftMm())
         .choice("lift-under", Choices.SIDE, c.liftUnder())
@@ -116,8 +107,8 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Untyped of(Stood c) {
-    return new Untyped()
+  private static Filling of(Stood c) {
+    return new Filling()
         .words("changed", c.changed())
         .words("why", c.why())
         .words("footwear", c.footwear())
@@ -126,7 +117,7 @@ public final class Untyped {
         .number("body-mass-kg", c.bodyMassKg())
         .choice("body-mass-from", Choices.MASS_FROM, c.bodyMassFrom())
         .number("load-share-percent", c.loadSharePercent())
-        .rows("findings", c.findings(), Untyped::found)
+        .rows("findings", c.findings(), UntypedRows::found)
         .words("conclusion", c.conclusion())
         .words("comfort", c.comfort())
         .words("skin", c.skin())
@@ -134,9 +125,9 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Untyped of(Walking c) {
-    return new Untyped()
-        .rows("observations", c.observations(), Untyped::observation)
+  private static Filling of(Walking c) {
+    return new Filling()
+        .rows("observations", c.observations(), UntypedRows::observation)
         .whole("comfort", c.comfort())
         .words("skin", c.skin())
         .words("heel-stiffness", c.heelStiffness())
@@ -144,19 +135,19 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Untyped of(Footwear c) {
-    return new Untyped().rows("shoes", c.shoes(), Untyped::shoe).words("note", c.note());
+  private static Filling of(Footwear c) {
+    return new Filling().rows("shoes", c.shoes(), UntypedRows::shoe).words("note", c.note());
   }
 
-  private static Untyped of(Accepted c) {
-    return new Untyped()
+  private static Filling of(Accepted c) {
+    return new Filling()
         .words("what", Optional.of(c.what()))
         .words("why", Optional.of(c.why()))
         .whole("stand", c.stand());
   }
 
-  private static Untyped of(OwnSetting c) {
-    return new Untyped()
+  private static Filling of(OwnSetting c) {
+    return new Filling()
         .words("what", Optional.of(c.what()))
         .whole("attempts", OptionalInt.of(c.attempts()))
         .whole("succeeded", OptionalInt.of(c.succeeded()))
@@ -165,114 +156,13 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Untyped of(Note c) {
-    return new Untyped().words("text", Optional.of(c.text()));
+  private static Filling of(Note c) {
+    return new Filling().words("text", Optional.of(c.text()));
   }
 
-  private static Untyped of(Erasure c) {
-    return new Untyped()
+  private static Filling of(Erasure c) {
+    return new Filling()
         .words("why", Optional.of(c.why()))
         .whole("entries", OptionalInt.of(c.entries()));
-  }
-
-  private static Untyped item(BenchAlignment.Item c) {
-    return new Untyped()
-        .name("item", Optional.of(c.item()))
-        .number("recommended", c.recommended())
-        .number("set", Optional.of(c.set()))
-        .choice("unit", Choices.UNIT, Optional.of(c.unit()))
-        .words("source", c.source())
-        .words("note", c.note());
-  }
-
-  private static Untyped component(Components.Component c) {
-    return new Untyped()
-        .words("what", Optional.of(c.what()))
-        .words("name", Optional.of(c.name()))
-        .words("serial", c.serial())
-        .number("body-mass-highest-kg", c.bodyMassHighestKg())
-        .whole("mobility-grade-lowest", c.mobilityGradeLowest())
-        .whole("mobility-grade-highest", c.mobilityGradeHighest())
-        .number("heel-height-lowest-mm", c.heelHeightLowestMm())
-        .number("heel-height-highest-mm", c.heelHeightHighestMm())
-        .words("source", c.source());
-  }
-
-  private static Untyped height(Length.Height c) {
-    return new Untyped()
-        .words("landmark", Optional.of(c.landmark()))
-        .number("left-mm", Optional.of(c.leftMm()))
-        .number("right-mm", Optional.of(c.rightMm()));
-  }
-
-  private static Untyped found(Stood.Found c) {
-    return new Untyped()
-        .choice("plane", Choices.PLANE, Optional.of(c.plane()))
-        .choice("side", Choices.SIDE, Optional.of(c.side()))
-        .words("landmark", Optional.of(c.landmark()))
-        .number("offset-mm", Optional.of(c.offsetMm()))
-        .number("expanded-mm", Optional.of(c.expandedMm()))
-        .number("recommended-mm", Optional.of(c.recommendedMm()))
-        .number("below-mm", Optional.of(c.belowMm()))
-        .number("above-mm", Optional.of(c.aboveMm()))
-        .choice("result", Choices.RESULT, Optional.of(c.result()))
-        .words("source", Optional.of(c.source()))
-        .name("valid-for", c.validFor());
-  }
-
-  private static Untyped observation(Walking.Observation c) {
-    return new Untyped()
-        .name("deviation", Optional.of(c.deviation()))
-        .choice("plane", Choices.GAIT_PLANE, c.plane())
-        .choice("phase", Choices.PHASE, c.phase())
-        .choice("severity", Choices.SEVERITY, c.severity())
-        .name("points-to", c.pointsTo())
-        .name("source", c.source());
-  }
-
-  private static Untyped shoe(Footwear.Shoe c) {
-    return new Untyped()
-        .words("shoe", Optional.of(c.shoe()))
-        .number("heel-height-mm", Optional.of(c.heelHeightMm()))
-        .whole("stand", c.stand())
-        .yesNo("wearer-sets-ankle-alone", c.wearerSetsAnkleAlone())
-        .words("note", c.note());
-  }
-
-  private Untyped put(String key, Optional<? extends Answers.Value> value) {
-    value.ifPresent(v -> values.put(key, v));
-    return this;
-  }
-
-  private Untyped words(String key, Optional<String> text) {
-    return put(key, text.map(Answers.Value.Words::new));
-  }
-
-  private Untyped number(String key, Optional<BigDecimal> number) {
-    return put(key, number.map(Answers.Value.Amount::new));
-  }
-
-  private Untyped whole(String key, OptionalInt number) {
-    return number.isPresent()
-        ? number(key, Optional.of(BigDecimal.valueOf(number.getAsInt())))
-        : this;
-  }
-
-  private Untyped yesNo(String key, Optional<Boolean> yes) {
-    return put(key, yes.map(Answers.Value.YesNo::new));
-  }
-
-  private <E extends Enum<E>> Untyped choice(String key, Choices<E> of, Optional<E> constant) {
-    return words(key, constant.map(of::code));
-  }
-
-  private <C extends Coded> Untyped name(String key, Optional<Named<C>> name) {
-    return put(
-        key, name.map(n -> new Answers.Value.Name(n.code().map(Coded.class::cast), n.text())));
-  }
-
-  private <R> Untyped rows(String key, List<R> rows, Function<R, Untyped> row) {
-    List<Answers> all = rows.stream().map(r -> new Answers(row.apply(r).values)).toList();
-    return put(key, all.isEmpty() ? Optional.empty() : Optional.of(new Answers.Value.Rows(all)));
   }
 }

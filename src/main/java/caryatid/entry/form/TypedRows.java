@@ -1,0 +1,84 @@
+package caryatid.entry.form;
+
+import static caryatid.entry.form.Typed.choice;
+import static caryatid.entry.form.Typed.name;
+import static caryatid.entry.form.Typed.whole;
+
+import caryatid.entry.BenchAlignment;
+import caryatid.entry.BenchItem;
+import caryatid.entry.Components;
+import caryatid.entry.Footwear;
+import caryatid.entry.KneeLock;
+import caryatid.entry.Length;
+import caryatid.entry.Stood;
+import caryatid.entry.Walking;
+import caryatid.entry.WalkingDeviation;
+
+/** Rows of answers as what they say. */
+final class TypedRows {
+  private TypedRows() {}
+
+  static BenchAlignment.Item item(Answers a) {
+    return new BenchAlignment.Item(
+        name(a, "item", BenchItem.class).orElseThrow(),
+        a.number("recommended"),
+        a.number("set").orElseThrow(),
+        choice(a, "unit", Choices.UNIT).orElseThrow(),
+        a.words("source"),
+        a.words("note"));
+  }
+
+  static Components.Component component(Answers a) {
+    return new Components.Component(
+        a.words("what").orElseThrow(),
+        a.words("name").orElseThrow(),
+        a.words("serial"),
+        a.number("body-mass-highest-kg"),
+        whole(a, "mobility-grade-lowest"),
+        whole(a, "mobility-grade-highest"),
+        a.number("heel-height-lowest-mm"),
+        a.number("heel-height-highest-mm"),
+        a.words("source"));
+  }
+
+  static Length.Height height(Answers a) {
+    return new Length.Height(
+        a.words("landmark").orElseThrow(),
+        a.number("left-mm").orElseThrow(),
+        a.number("right-mm").orElseThrow());
+  }
+
+  static Stood.Found found(Answers a) {
+    return new Stood.Found(
+        choice(a, "plane", Choices.PLANE).orElseThrow(),
+        choice(a, "side", Choices.SIDE).orElseThrow(),
+        a.words("landmark").orElseThrow(),
+        a.number("offset-mm").orElseThrow(),
+        a.number("expanded-mm").orElseThrow(),
+        a.number("recommended-mm").orElseThrow(),
+        a.number("below-mm").orElseThrow(),
+        a.number("above-mm").orElseThrow(),
+        choice(a, "result", Choices.RESULT).orElseThrow(),
+        a.words("source").orElseThrow(),
+        name(a, "valid-for", KneeLock.class));
+  }
+
+  static Walking.Observation observation(Answers a) {
+    return new Walking.Observation(
+        name(a, "deviation", WalkingDeviation.class).orElseThrow(),
+        choice(a, "plane", Choices.GAIT_PLANE),
+        choice(a, "phase", Choices.PHASE),
+        choice(a, "severity", Choices.SEVERITY),
+        name(a, "points-to", WalkingDeviation.class),
+        name(a, "source", WalkingDeviation.Source.class));
+  }
+
+  static Footwear.Shoe shoe(Answers a) {
+    return new Footwear.Shoe(
+        a.words("shoe").orElseThrow(),
+        a.number("heel-height-mm").orElseThrow(),
+        whole(a, "stand"),
+        a.yesNo("wearer-sets-ankle-alone"),
+        a.words("note"));
+  }
+}

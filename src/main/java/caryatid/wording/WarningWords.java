@@ -1,0 +1,45 @@
+package caryatid.wording;
+
+import caryatid.entry.Accepted;
+import caryatid.entry.Entry;
+import caryatid.fitting.Contents;
+import caryatid.fitting.StandWarnings.Warning;
+import caryatid.remark.Argument;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What stands warn of, in words: the stand, the warning, and who accepted it and why. */
+public final class WarningWords {
+  private final Wording wording;
+
+  /** Words in a language. */
+  public WarningWords(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** The word that leads a warning. */
+  public String lead(Warning warning) {
+    return wording.word(warning.said().remark().topic().weight());
+  }
+
+  /** A warning without its lead. */
+  public String say(Warning warning) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(wording.say(warning.said()));
+    String stand =
+        warning.stand().number() + warning.footwear().map(shoe -> ", " + shoe.strip()).orElse("");
+    sentences.add(wording.fill("StandWarnings.STAND", Argument.text(stand)));
+    warning.accepted().forEach(entry -> sentences.add(accepted(entry)));
+    return String.join(" ", sentences);
+  }
+
+  private String accepted(Entry entry) {
+    Accepted accepted = Contents.of(entry, Accepted.class).orElseThrow();
+    return wording.fill(
+        "StandWarnings.ACCEPTED",
+        Argument.text(entry.by()),
+        Argument.count(entry.number()),
+        Argument.text(accepted.what()),
+        Argument.text(accepted.why()));
+  }
+}

@@ -1,0 +1,134 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Where a prosthetic knee may bend, what to do comes before any result, and is all that is said. */
+class SafetyFirstTest {
+  private static final Path SAMPLES = Path.of("sample-recordings/m4");
+
+  /** What is said where the line runs behind the knee's axis. */
+  private static final Map<String, String> BEHIND =
+      Map.of(
+          "en",
+          "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct"
+              + " it, then stand again.",
+          "de",
+          "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die"
+              + " Geländer und eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
+          "fr",
+          "Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un"
+              + " aide. Corriger, puis refaire l'essai debout.",
+          "es",
+          "La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante."
+              + " Corregirlo y repetir después el ensayo de pie.");
+
+  /** The same where it may. */
+  private static final Map<String, String> MAY_BE =
+      Map.of(
+          "en",
+          "The knee may bend. Hands on the rails and a helper. Stand again; if still in"
+              + " doubt, follow the knee's instructions.",
+          "de",
+          "Das Knie kann einknicken. Hände an die Geländer und eine Hilfsperson dazu."
+              + " Erneut stehen lassen; bleiben Zweifel, der Anleitung des Knies folgen.",
+          "fr",
+          "Le genou peut fléchir. Mains sur les barres avec un aide. Refaire l'essai"
+              + " debout ; si le doute persiste, suivre la notice du genou.",
+          "es",
+          "La rodilla puede doblarse. Manos en las barras y un ayudante. Repetir el ensayo de"
+              + " pie; si persiste la duda, seguir las instrucciones de la rodilla.");
+
+  /** What must come after it. */
+  private static final Map<String, String> RESULT =
+      Map.of(
+          "en", "too close to call", "de", "zu knapp", "fr", "trop juste", "es", "demasiado justo");
+
+  /** What must not be said. */
+  private static final Map<String, String> REPEAT =
+      Map.of(
+          "en", "repeat before changing",
+          "de", "vor jeder Änderung wiederholen",
+          "fr", "répéter avant de modifier",
+          "es", "repetir antes de cambiar");
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void aLineBehindTheKneeIsToldFirst(String language) throws IOException {
+    told(language, 316, BEHIND.get(language));
+  }
+
+  /** 6 mm in front of the axis, give or take 18. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void aLineThatMayBeBehindTheKneeIsToldFirst(String language) throws IOException {
+    told(language, 290, MAY_BE.get(language));
+  }
+
+  /** 24 mm in front, give or take 18, and the tolerance undecided. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void whereTheKneeIsSafeOneIsToldToRepeat(String language) throws IOException {
+    Run run = check(language, 272);
+    assertThat(run.out()).containsIgnoringCase(REPEAT.get(language));
+    assertThat(pdf()).containsIgnoringCase(REPEAT.get(language));
+  }
+
+  private void told(String language, int kneeForwardMm, String sentence) throws IOException {
+    Run run = check(language, kneeForwardMm);
+    assertThat(run.out().lines().findFirst().orElseThrow()).contains(sentence);
+    comesFirst(run.out(), language, sentence);
+    comesFirst(pdf(), language, sentence);
+    String html = Files.readString(folder.resolve("shoe-report.html"));
+    comesFirst(html.replaceAll("(?s)<style>.*?</style>|<[^>]*>", " "), language, sentence);
+  }
+
+  private static void comesFirst(String page, String language, String sentence) {
+    String text = page.replace("&#39;", "'").replaceAll("\\s+", " ");
+    assertThat(text).containsSubsequence(sentence, RESULT.get(language));
+    assertThat(text.indexOf(RESULT.get(language))).isGreaterThan(text.indexOf(sentence));
+    assertThat(text).doesNotContainIgnoringCase(REPEAT.get(language));
+  }
+
+  private Run check(String language, int kneeForwardMm) throws IOException {
+    String sheet = Files.readString(SAMPLES.resolve("shoe.yaml"));
+    Path changed = folder.resolve("sheet.yaml");
+    Files.writeString(
+        changed, sheet.replace("forward-mm: 316", "forward-mm: " + kneeForwardMm));
+    Run run =
+        Run.caryatid(
+            "check",
+            SAMPLES.resolve("shoe.txt").toString(),
+            "--trial",
+            changed.toString(),
+            "--plate",
+            SAMPLES.resolve("plates.yaml").toString(),
+            "--language",
+            language,
+            "--out",
+            folder.toString(),
+            "--forms",
+            "pdf,html");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    return run;
+  }
+
+  private String pdf() throws IOException {
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(folder.resolve("shoe-report.pdf")))) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+}

@@ -9,7 +9,7 @@ import caryatid.chart.Style.Pen;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What each symbol of a drawing means, in two columns at its foot. */
+/** What each symbol of a drawing means, in columns. */
 final class Key {
   private static final double ROW_MM = 3.9;
   private static final double SYMBOL_MM = 7;
@@ -17,10 +17,16 @@ final class Key {
   private final double leftMm;
   private final double widthMm;
   private final double topMm;
+  private final int columns;
   private final List<Mark> marks = new ArrayList<>();
   private int entries;
 
   Key(double leftMm, double topMm, double widthMm) {
+    this(leftMm, topMm, widthMm, 2);
+  }
+
+  Key(double leftMm, double topMm, double widthMm, int columns) {
+    this.columns = columns;
     this.leftMm = leftMm;
     this.topMm = topMm;
     this.widthMm = widthMm;
@@ -28,7 +34,11 @@ final class Key {
 
   /** Height of a key of so many entries, mm. */
   static double heightMm(int entries) {
-    int rows = (entries + 1) / 2;
+    return heightMm(entries, 2);
+  }
+
+  static double heightMm(int entries, int columns) {
+    int rows = (entries + columns - 1) / columns;
     return rows * ROW_MM;
   }
 
@@ -46,11 +56,30 @@ final class Key {
 
   void target(String words) {
     Spot middle = entry(words);
-    marks.addAll(Symbols.target(middle.moved(-2.5, 0), middle.moved(2.5, 0), middle.moved(0.4, 0)));
+    Box band = Shapes.box(middle.moved(-2.8, -1.2), middle.moved(2.8, 1.2));
+    marks.addAll(Shapes.hatch(band, 1.1, Pen.HATCH));
+    marks.add(Shapes.closed(Shapes.corners(band), Pen.TARGET));
+    marks.add(Symbols.upright(Pen.TARGET, middle, 1.6));
   }
 
   void landmark(String words) {
-    marks.addAll(Symbols.landmark(entry(words), 2));
+    Spot middle = entry(words);
+    marks.add(Stroke.of(Pen.AXIS, middle.moved(-3, 0), middle.moved(3, 0)));
+    marks.addAll(Symbols.ring(middle));
+  }
+
+  void before(String words) {
+    List<Spot> diamond = Symbols.diamond(entry(words));
+    marks.add(new Fill(diamond, Ink.WHITE));
+    marks.add(Shapes.closed(diamond, Pen.EARLIER));
+  }
+
+  void broken(String words) {
+    Spot middle = entry(words);
+    marks.add(Stroke.of(Pen.AXIS, middle.moved(-3, 0), middle.moved(-0.5, 0)));
+    marks.add(Stroke.of(Pen.AXIS, middle.moved(0.5, 0), middle.moved(3, 0)));
+    marks.add(Stroke.of(Pen.AXIS, middle.moved(-0.9, 1.2), middle.moved(0, -1.2)));
+    marks.add(Stroke.of(Pen.AXIS, middle.moved(0, 1.2), middle.moved(0.9, -1.2)));
   }
 
   void line(Pen pen, String words) {
@@ -58,22 +87,8 @@ final class Key {
     marks.add(Stroke.of(pen, middle.moved(-3, 0), middle.moved(3, 0)));
   }
 
-  void upright(Pen pen, String words) {
-    marks.add(Symbols.upright(pen, entry(words), 1.25));
-  }
-
   void mean(String words) {
     marks.addAll(Symbols.mean(entry(words)));
-  }
-
-  void curve(String words) {
-    Spot base = entry(words).moved(0, 1.3);
-    List<Spot> curve = new ArrayList<>();
-    for (int i = -10; i <= 10; i++) {
-      curve.add(base.moved(i * 0.28, -2.6 * StrictMath.exp(-i * i / 20.0)));
-    }
-    marks.add(new Fill(curve.subList(3, 18), Ink.PALE_BLUE));
-    marks.add(new Stroke(curve, Pen.TRACE));
   }
 
   void scaleBar(double lengthMm, String words) {
@@ -86,10 +101,10 @@ final class Key {
   }
 
   private Spot entry(String words) {
-    double column = leftMm + entries % 2 * widthMm / 2;
-    int row = entries / 2;
+    double column = leftMm + entries % columns * widthMm / columns;
+    int row = entries / columns;
     double middle = topMm + (row + 0.5) * ROW_MM;
-    double room = widthMm / 2 - SYMBOL_MM - 1;
+    double room = widthMm / columns - SYMBOL_MM - 1;
     Lettering lettering = Lettering.PLAIN;
     Spot base =
         new Spot(column + SYMBOL_MM, middle + lettering.lineMm() / 2 - lettering.descentMm());

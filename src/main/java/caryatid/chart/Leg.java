@@ -10,6 +10,8 @@ import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LineKind;
 import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
+import caryatid.loadline.Withheld;
 import caryatid.uncertainty.Estimate;
 import java.util.Comparator;
 import java.util.List;
@@ -36,6 +38,8 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDoubl
    * @param acrossMm where it lies across the view, mm
    * @param halfMm half-width of its own 95 % interval, mm
    * @param before its offset in the state before
+   * @param findings one for each target that could be compared, the first one first
+   * @param withheld targets without a finding
    */
   record Level(
       Landmark landmark,
@@ -43,7 +47,17 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDoubl
       double halfMm,
       Optional<Offset> offset,
       Optional<Offset> before,
-      Optional<Finding> finding) {
+      List<Finding> findings,
+      List<Target> withheld) {
+    Level {
+      findings = List.copyOf(findings);
+      withheld = List.copyOf(withheld);
+    }
+
+    /** The first of the findings. */
+    Optional<Finding> finding() {
+      return findings.stream().findFirst();
+    }
 
     double heightMm() {
       return landmark.heightMm();
@@ -80,15 +94,25 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDoubl
   private static Level level(
       Landmark landmark, AlignmentState state, Optional<AlignmentState> before, View view) {
     Coordinate at = landmark.in(view.plane()).orElseThrow();
-    Optional<Finding> finding =
-        state.findings().stream().filter(f -> isAt(f.offset(), landmark, view.plane())).findFirst();
+    List<Finding> findings =
+        state.findings().stream().filter(f -> isAt(f.offset(), landmark, view.plane())).toList();
+    List<Target> withheld =
+        state.withheld().stream()
+            .map(Withheld::target)
+            .filter(t -> t.plane() == view.plane() && t.side() == landmark.side())
+            .filter(t -> t.landmark().equals(landmark.name()))
+            .toList();
     return new Level(
         landmark,
         view.across(at.mm()),
         new Estimate(at.mm(), at.doubts()).expanded(COVERAGE),
-        finding.map(Finding::offset).or(() -> offset(landmark, state, view.plane())),
+        findings.stream()
+            .map(Finding::offset)
+            .findFirst()
+            .or(() -> offset(landmark, state, view.plane())),
         before.flatMap(earlier -> offset(landmark, earlier, view.plane())),
-        finding);
+        findings,
+        withheld);
   }
 
   private static Optional<Offset> offset(Landmark landmark, AlignmentState state, Plane plane) {

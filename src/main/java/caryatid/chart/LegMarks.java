@@ -52,28 +52,6 @@ final class LegMarks {
         Pen.LOAD_LINE, scale.spot(line.acrossMm(), 0), scale.spot(line.acrossMm(), topMm));
   }
 
-  List<Mark> stands(LoadLine line) {
-    List<Mark> marks = new ArrayList<>();
-    if (line.standsMm().size() > 1) {
-      for (double across : line.standsMm()) {
-        Spot foot = scale.spot(across, 0);
-        marks.add(Stroke.of(Pen.LANDMARK, foot, foot.moved(0, -2.5)));
-      }
-    }
-    return marks;
-  }
-
-  Mark before(double acrossMm) {
-    return Stroke.of(Pen.EARLIER_LINE, scale.spot(acrossMm, 0), scale.spot(acrossMm, topMm));
-  }
-
-  Mark measuredForce(LoadLine line, double leanPerUp) {
-    return Stroke.of(
-        Pen.MEASURED_FORCE,
-        scale.spot(line.acrossMm(), 0),
-        scale.spot(line.acrossMm() + leanPerUp * topMm, topMm));
-  }
-
   List<Mark> level(Level level) {
     List<Mark> marks = new ArrayList<>();
     level.finding().ifPresent(f -> marks.addAll(target(level, f.target())));

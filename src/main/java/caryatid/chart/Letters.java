@@ -3,7 +3,10 @@ package caryatid.chart;
 import caryatid.chart.Style.Lettering;
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -18,7 +21,9 @@ public final class Letters {
   /** Widths are taken at a large size, where no rounding to pixels is left. */
   private static final float LARGE = 1000;
 
-  private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+  static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+  private static final Graphics2D SCRATCH =
+      new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
   private static final Font REGULAR = load("Regular");
   private static final Font BOLD = load("Bold");
 
@@ -50,6 +55,11 @@ public final class Letters {
 
   static Font font(Lettering lettering) {
     return lettering.bold() ? BOLD : REGULAR;
+  }
+
+  /** Measures of a font that is large enough for whole units to be exact. */
+  static FontMetrics metrics(Font font) {
+    return SCRATCH.getFontMetrics(font);
   }
 
   /** Width of a line of text, mm. */
@@ -102,7 +112,7 @@ public final class Letters {
   }
 
   /** As much of a text as fits a width, with an ellipsis where something was cut. */
-  static String fit(String words, Lettering lettering, double roomMm) {
+  public static String fit(String words, Lettering lettering, double roomMm) {
     if (widthMm(words, lettering) <= roomMm) {
       return words;
     }

@@ -10,7 +10,9 @@ import caryatid.fitting.OffsetSeries.Measured;
 import caryatid.fitting.StandChange;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +31,7 @@ public final class OffsetsDrawing {
   private static final double LETTER_MM = 8.4;
 
   private final OffsetSeries series;
+  private final LandmarkWords names;
   private final List<StandChange> changes;
   private final Wording wording;
   private final double widthMm;
@@ -38,7 +41,12 @@ public final class OffsetsDrawing {
   private final double stepMm;
 
   private OffsetsDrawing(
-      OffsetSeries series, List<StandChange> changes, Wording wording, double widthMm) {
+      OffsetSeries series,
+      List<StandChange> changes,
+      LandmarkWords names,
+      Wording wording,
+      double widthMm) {
+    this.names = names;
     this.series = series;
     this.changes = changes;
     this.wording = wording;
@@ -56,11 +64,16 @@ public final class OffsetsDrawing {
    *
    * @param series the offset, at least one stand
    * @param changes of the whole record; those between stands of the series are marked
+   * @param names of the record's landmarks
    * @param widthMm width on paper, at least 100 mm
    */
   public static Drawing plan(
-      OffsetSeries series, List<StandChange> changes, Wording wording, double widthMm) {
-    return new OffsetsDrawing(series, changes, wording, widthMm).drawing();
+      OffsetSeries series,
+      List<StandChange> changes,
+      LandmarkWords names,
+      Wording wording,
+      double widthMm) {
+    return new OffsetsDrawing(series, changes, names, wording, widthMm).drawing();
   }
 
   private static double lowest(Measured m) {
@@ -97,7 +110,7 @@ public final class OffsetsDrawing {
         "OffsetsDrawing.TITLE",
         Argument.term(series.plane()),
         Argument.term(series.side()),
-        Argument.text(Printable.of(series.landmark())));
+        Argument.text(Printable.of(names.name(series.landmark()))));
   }
 
   private List<Mark> title() {
@@ -211,6 +224,8 @@ public final class OffsetsDrawing {
         Argument.of(m.expandedMm(), Unit.MM),
         Argument.text(wording.signed(m.lowestMm(), Unit.MM)),
         Argument.text(wording.signed(m.highestMm(), Unit.MM)),
-        Argument.term(m.verdict()));
+        Argument.text(
+            new ResultWords(wording)
+                .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())));
   }
 }

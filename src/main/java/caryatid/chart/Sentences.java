@@ -6,8 +6,11 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
 
 /** What the parts of a leg drawing say, for hovering, keyboard and screen reader. */
 final class Sentences {
@@ -17,16 +20,32 @@ final class Sentences {
     return wording.fill("Sentences.LINE." + line.of().name(), Argument.of(line.halfMm(), Unit.MM));
   }
 
-  static String level(Level level, Plane plane, Wording wording) {
-    String landmark =
-        wording.fill(
-            "Sentences.LANDMARK",
-            Argument.text(level.landmark().name()),
-            Argument.count(Math.round(level.heightMm())),
-            Argument.of(level.halfMm(), Unit.MM));
+  static String level(Level level, LandmarkWords names, Plane plane, Wording wording) {
+    String landmark = landmark(level, names, wording);
     String offset = level.offset().map(o -> " " + offset(o, plane, wording)).orElse("");
     String finding = level.finding().map(f -> " " + finding(f, wording)).orElse("");
     return landmark + offset + finding;
+  }
+
+  private static String landmark(Level level, LandmarkWords names, Wording wording) {
+    return wording.fill(
+        "Sentences.LANDMARK",
+        Argument.text(names.name(level.landmark().name())),
+        Argument.count(Math.round(level.heightMm())),
+        Argument.of(level.halfMm(), Unit.MM));
+  }
+
+  /** The same of a strip, with the trade's names and how far the line is from what. */
+  static String strip(Strip strip, LandmarkWords names, Plane plane, Wording wording) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(landmark(strip.level(), names, wording));
+    strip.offset().ifPresent(o -> sentences.add(offset(o, plane, wording)));
+    strip.finding().ifPresent(f -> sentences.add(finding(f, wording)));
+    if (strip.finding().isEmpty()) {
+      String why = strip.target().isPresent() ? "Findings.WITHHELD" : "StripWords.NO_TARGET";
+      sentences.add(wording.word(why) + ".");
+    }
+    return String.join(" ", sentences);
   }
 
   private static String offset(Offset offset, Plane plane, Wording wording) {
@@ -43,7 +62,7 @@ final class Sentences {
         Argument.text(wording.signed(finding.target().recommendedMm(), Unit.MM)),
         Argument.text(wording.signed(finding.target().lowestMm(), Unit.MM)),
         Argument.text(wording.signed(finding.target().highestMm(), Unit.MM)),
-        Argument.term(finding.verdict()));
+        Argument.text(new OffsetWords(wording).result(finding)));
   }
 
   static String scale(Scale scale, double barMm, Wording wording) {

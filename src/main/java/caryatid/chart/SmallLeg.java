@@ -10,6 +10,8 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.remark.Unit;
+import caryatid.wording.LandmarkWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -96,7 +98,8 @@ public final class SmallLeg {
             level ->
                 parts.add(
                     Part.saying(
-                        Sentences.level(level, Plane.SAGITTAL, wording), marks.level(level))));
+                        Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording),
+                        marks.level(level))));
     return new Drawing(
         titled.name(), WIDTH_MM, HEIGHT_MM, alternative(titled, leg, wording), parts);
   }
@@ -138,7 +141,7 @@ public final class SmallLeg {
         wording.signed(finding.offset().mm().value(), Unit.MM)
             + " ± "
             + wording.number(finding.offset().mm().expanded(Leg.COVERAGE), Unit.MM);
-    String verdict = wording.word("Labels.VERDICT." + finding.verdict().name());
+    String verdict = new ResultWords(wording).result(finding);
     return Stream.concat(
             Stream.of(number), Letters.wrap(verdict, Lettering.PLAIN, WIDTH_MM).stream())
         .toList();
@@ -147,7 +150,15 @@ public final class SmallLeg {
   private static String alternative(Titled titled, Leg leg, Wording wording) {
     List<String> sentences = new ArrayList<>(List.of(titled.title() + ", " + titled.under() + "."));
     leg.line().ifPresent(line -> sentences.add(Sentences.line(line, wording)));
-    leg.levels().forEach(level -> sentences.add(Sentences.level(level, Plane.SAGITTAL, wording)));
+    leg.levels()
+        .forEach(
+            level ->
+                sentences.add(
+                    Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording)));
     return String.join(" ", sentences);
+  }
+
+  private static LandmarkWords names(Titled titled, Wording wording) {
+    return new LandmarkWords(wording, titled.state().stands().get(0).trial().level());
   }
 }

@@ -45,7 +45,13 @@ public final class Style {
   /** Lines; each has its own width or dashes. */
   public enum Pen {
     LOAD_LINE(Ink.BLUE, 0.45),
-    EARLIER_LINE(Ink.BLUE, 0.4, 2.4, 0.8, 0.5, 0.8),
+    /** The load line through the strips. */
+    MAIN_LINE(Ink.BLUE, 0.7),
+    /** Another load line than the leg's. */
+    OTHER_LINE(Ink.BLUE, 0.4, 2.4, 0.8, 0.5, 0.8),
+    /** Where the load line ran before. */
+    EARLIER(Ink.BLACK, 0.3),
+    AXIS(Ink.BLACK, 0.2),
     INTERVAL_EDGE(Ink.BLUE, 0.12),
     MEASURED_FORCE(Ink.GREY, 0.3, 1.4, 1.0),
     TARGET(Ink.BROWN, 0.3),

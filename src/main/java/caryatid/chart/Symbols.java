@@ -10,6 +10,7 @@ import java.util.List;
 /** The symbols all drawings share. */
 final class Symbols {
   private static final double RING_MM = 0.9;
+  static final double DIAMOND_MM = 1.2;
   private static final double WHISKER_MM = 0.9;
   private static final double BAND_HALF_MM = 1.3;
   private static final double DIMENSION_BELOW_MM = 2.4;
@@ -23,10 +24,25 @@ final class Symbols {
     marks.add(Stroke.of(Pen.LANDMARK, at.moved(-halfMm, 0), at.moved(halfMm, 0)));
     marks.add(upright(Pen.LANDMARK, at.moved(-halfMm, 0), WHISKER_MM));
     marks.add(upright(Pen.LANDMARK, at.moved(halfMm, 0), WHISKER_MM));
-    marks.add(new Fill(Shapes.circle(at, RING_MM), Ink.WHITE));
-    marks.add(Shapes.closed(Shapes.circle(at, RING_MM), Pen.LANDMARK));
-    marks.add(new Fill(Shapes.circle(at, RING_MM / 3), Ink.BLACK));
+    marks.addAll(ring(at));
     return marks;
+  }
+
+  /** A ring with a dot in it. */
+  static List<Mark> ring(Spot at) {
+    return List.of(
+        new Fill(Shapes.circle(at, RING_MM), Ink.WHITE),
+        Shapes.closed(Shapes.circle(at, RING_MM), Pen.LANDMARK),
+        new Fill(Shapes.circle(at, RING_MM / 3), Ink.BLACK));
+  }
+
+  /** The corners of a diamond. */
+  static List<Spot> diamond(Spot at) {
+    return List.of(
+        at.moved(-DIAMOND_MM, 0),
+        at.moved(0, -DIAMOND_MM),
+        at.moved(DIAMOND_MM, 0),
+        at.moved(0, DIAMOND_MM));
   }
 
   /** A hatched band between brackets, with a bar at what is recommended. */

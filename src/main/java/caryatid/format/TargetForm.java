@@ -2,6 +2,7 @@ package caryatid.format;
 
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
+import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import java.io.IOException;
 
@@ -18,7 +19,23 @@ final class TargetForm {
         .number("above-mm", target.aboveMm())
         .text("source", target.source())
         .word("line", FindingWords.MEANT_FOR, target.line())
-        .text("condition", target.condition());
+        .text("condition", target.condition())
+        .object("look-at", target.lookAt(), TargetForm::writeLookAt);
+  }
+
+  private static void writeLookAt(LookAt lookAt, ObjectOut out) throws IOException {
+    out.text("too-far-anterior", lookAt.tooFarAnterior())
+        .text("too-far-posterior", lookAt.tooFarPosterior())
+        .text("too-far-medial", lookAt.tooFarMedial())
+        .text("too-far-lateral", lookAt.tooFarLateral());
+  }
+
+  private static LookAt readLookAt(ObjectIn in) {
+    return new LookAt(
+        in.textIfThere("too-far-anterior"),
+        in.textIfThere("too-far-posterior"),
+        in.textIfThere("too-far-medial"),
+        in.textIfThere("too-far-lateral"));
   }
 
   static Target read(ObjectIn in) {
@@ -31,7 +48,8 @@ final class TargetForm {
         in.number("above-mm"),
         in.text("source"),
         in.word("line", FindingWords.MEANT_FOR),
-        in.textIfThere("condition"));
+        in.textIfThere("condition"),
+        in.objectIfThere("look-at", TargetForm::readLookAt));
   }
 
   static void writeDoubts(Doubts doubts, ObjectOut out) throws IOException {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param source the document it comes from, as the clinician cites it
  * @param line whose load line it is meant for: a foot's own unless the sheet says whole body
  * @param condition what else it is valid for (footwear, knee mode), in the clinician's words
+ * @param lookAt what the document recommends to look at when the line is too far to one side
  */
 public record Target(
     Plane plane,
@@ -26,7 +27,8 @@ public record Target(
     double aboveMm,
     String source,
     MeantFor line,
-    Optional<String> condition) {
+    Optional<String> condition,
+    Optional<LookAt> lookAt) {
   /** Whose load line a target is meant for. */
   public enum MeantFor {
     FOOT,
@@ -46,6 +48,30 @@ public record Target(
     if (source.isBlank()) {
       throw new IllegalArgumentException("a target needs a source");
     }
+  }
+
+  /** A target whose document recommends nothing to look at. */
+  public Target(
+      Plane plane,
+      Side side,
+      String landmark,
+      double recommendedMm,
+      double belowMm,
+      double aboveMm,
+      String source,
+      MeantFor line,
+      Optional<String> condition) {
+    this(
+        plane,
+        side,
+        landmark,
+        recommendedMm,
+        belowMm,
+        aboveMm,
+        source,
+        line,
+        condition,
+        Optional.empty());
   }
 
   /** The smallest offset that is within, mm. */

@@ -41,9 +41,13 @@ sealed interface Block {
   record Point(String lead, String words) {}
 
   /** Short facts, label and value, in columns. */
-  record Facts(List<Fact> facts) implements Block {
+  record Facts(int columns, List<Fact> facts) implements Block {
     public Facts {
       facts = List.copyOf(facts);
+    }
+
+    Facts(List<Fact> facts) {
+      this(2, facts);
     }
   }
 
@@ -78,9 +82,9 @@ sealed interface Block {
    * @param mostMm largest height, mm
    */
   record Figures(Plan plan, double leastMm, double mostMm) implements Block {
-    /** The height in a room, within the limits, mm. */
-    double heightMm(double roomMm) {
-      return Math.max(leastMm, Math.min(mostMm, roomMm));
+    /** The height with a share, 0 to 1, of the way from the least to the largest, mm. */
+    double heightMm(double share) {
+      return leastMm + share * (mostMm - leastMm);
     }
   }
 

@@ -17,7 +17,7 @@ final class Budget {
   /** Less is written as zero everywhere, mm. */
   private static final double SHOWN_MM = 0.05;
 
-  private static final double LEAST_COLUMN_MM = 12;
+  private static final double LEAST_COLUMN_MM = 10.5;
 
   private final List<Cause> causes;
   private final Wording wording;

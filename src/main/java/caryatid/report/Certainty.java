@@ -12,10 +12,14 @@ import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** The tables of how sure each finding is, for page two. */
+/** The table of what makes each finding unsure, and what would help. */
 final class Certainty {
+  private static final double TABLE_MM = 186;
+  private static final double PLANE_MM = 12.5;
+  private static final double LEAST_MM = 26;
+  private static final double REMEDY_MM = 28;
+
   private final AlignmentState state;
   private final Wording wording;
   private final Findings findings;
@@ -26,33 +30,13 @@ final class Certainty {
     this.findings = new Findings(state, wording);
   }
 
-  Table table() {
-    List<Column> columns =
-        List.of(
-            findings.text("PLANE", 14),
-            findings.text("LANDMARK", 32),
-            findings.number("PROBABILITY", 25),
-            findings.number("STANDARD_UNCERTAINTY", 25),
-            findings.number("DEGREES_OF_FREEDOM", 22),
-            findings.number("DIFFERENCE", 28),
-            findings.text("REMEDY", 40));
-    return new Table(columns, state.findings().stream().map(this::row).toList());
-  }
-
-  private List<String> row(Finding finding) {
-    Estimate mm = finding.offset().mm();
-    Optional<StateOffset> of =
-        state.offsets().stream().filter(o -> o.offset().equals(finding.offset())).findFirst();
-    List<String> row = new ArrayList<>(findings.where(finding.target()));
-    row.add(wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT));
-    row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
-    row.add(
-        Double.isInfinite(mm.degreesOfFreedom())
-            ? "∞"
-            : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
-    row.add(of.map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM)).orElse("–"));
-    row.add(of.flatMap(StateOffset::advice).map(this::remedy).orElse("–"));
-    return row;
+  private String remedy(Finding finding) {
+    return state.offsets().stream()
+        .filter(o -> o.offset().equals(finding.offset()))
+        .findFirst()
+        .flatMap(StateOffset::advice)
+        .map(this::remedy)
+        .orElse("–");
   }
 
   private String remedy(Advice advice) {
@@ -65,13 +49,26 @@ final class Certainty {
   /** What makes up each finding's standard uncertainty, a column a cause. */
   Table budget() {
     Budget budget = new Budget(state.findings(), wording);
-    List<Column> columns =
-        new ArrayList<>(List.of(findings.text("PLANE", 13), findings.text("LANDMARK", 28)));
+    Column together = findings.number("STANDARD_UNCERTAINTY", 12);
+    double rest =
+        PLANE_MM
+            + budget.columns().stream().mapToDouble(Column::parts).sum()
+            + together.parts()
+            + REMEDY_MM;
+    double landmark = Math.min(findings.landmarkMm(), Math.max(LEAST_MM, TABLE_MM - rest));
+    List<Column> columns = new ArrayList<>();
+    columns.add(findings.text("PLANE", PLANE_MM));
+    columns.add(findings.text("LANDMARK", landmark));
     columns.addAll(budget.columns());
+    columns.add(together);
+    columns.add(findings.text("REMEDY", REMEDY_MM));
     List<List<String>> rows = new ArrayList<>();
     for (Finding finding : state.findings()) {
       List<String> row = new ArrayList<>(findings.where(finding.target()));
-      row.addAll(budget.cells(finding.offset().mm()));
+      Estimate mm = finding.offset().mm();
+      row.addAll(budget.cells(mm));
+      row.add(wording.plain(mm.standardUncertainty(), Unit.MM));
+      row.add(remedy(finding));
       rows.add(row);
     }
     return new Table(columns, rows);

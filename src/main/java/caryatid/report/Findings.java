@@ -1,8 +1,9 @@
 package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.chart.Letters;
+import caryatid.chart.Style.Lettering;
 import caryatid.loadline.Finding;
-import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
@@ -11,6 +12,7 @@ import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Table;
 import caryatid.uncertainty.Estimate;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -20,13 +22,16 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The table of findings for page one, and what it refers to. */
+/** The table of findings, and what it refers to. */
 final class Findings {
   /** Coverage of every interval the report states. */
   static final double COVERAGE = 0.95;
 
   /** Leads to the sentence below the table. */
-  private static final String TOO_NARROW = "\u00a0†";
+  private static final String TOO_NARROW = "†\u00a0";
+
+  private static final double LEAST_NAME_MM = 28;
+  private static final double MOST_NAME_MM = 46;
 
   private final AlignmentState state;
   private final Wording wording;
@@ -39,15 +44,16 @@ final class Findings {
   Table results() {
     List<Column> columns =
         List.of(
-            text("PLANE", 15),
-            text("LANDMARK", 32),
-            number("OFFSET", 17),
-            text("DIRECTION", 16),
-            number("UNCERTAINTY", 14),
-            number("TARGET", 14),
-            text("TOLERANCE", 24),
-            new Column(wording.word("Findings.RESULT"), 42, false, true),
-            text("SOURCE", 12));
+            text("PLANE", 12.5),
+            text("LANDMARK", landmarkMm()),
+            number("OFFSET", 16.5),
+            text("DIRECTION", 15.5),
+            number("UNCERTAINTY", 13),
+            text("TARGET", 31),
+            strong("PROBABILITY", 14),
+            number("DEGREES_OF_FREEDOM", 9),
+            number("DIFFERENCE", 15),
+            number("SOURCE", 10));
     List<List<String>> rows = new ArrayList<>();
     state.findings().forEach(finding -> rows.add(row(finding)));
     state.withheld().forEach(withheld -> rows.add(row(withheld)));
@@ -61,13 +67,23 @@ final class Findings {
     row.add(new OffsetWords(wording).direction(finding.target().plane(), mm.value()));
     row.add(wording.plain(mm.expanded(COVERAGE), Unit.MM));
     row.addAll(wanted(finding.target()));
-    row.add(verdict(finding) + (isTooNarrow(finding) ? TOO_NARROW : ""));
+    String met = wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT);
+    row.add((isTooNarrow(finding) ? TOO_NARROW : "") + met);
+    row.add(
+        Double.isInfinite(mm.degreesOfFreedom())
+            ? "∞"
+            : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
+    row.add(difference(finding));
     row.add(number(finding.target()));
     return row;
   }
 
-  private String verdict(Finding finding) {
-    return wording.word("Labels.VERDICT." + finding.verdict().name());
+  private String difference(Finding finding) {
+    return state.offsets().stream()
+        .filter(o -> o.offset().equals(finding.offset()))
+        .findFirst()
+        .map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM))
+        .orElse("–");
   }
 
   private static boolean isTooNarrow(Finding finding) {
@@ -78,22 +94,16 @@ final class Findings {
     List<String> row = new ArrayList<>(where(withheld.target()));
     row.addAll(List.of("–", "–", "–"));
     row.addAll(wanted(withheld.target()));
-    row.add(wording.word("Findings.WITHHELD"));
+    row.addAll(List.of("–", "–", "–"));
     row.add(number(withheld.target()));
     return row;
   }
 
-  /** What the table's short words and marks mean, as far as it has them. */
+  /** What the table's mark means, if it has one. */
   Optional<String> explanation() {
-    List<String> sentences = new ArrayList<>();
-    boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
-    if (tooClose && !KneeSafety.mayBend(state.remarks())) {
-      sentences.add(wording.word("Findings.TOO_CLOSE"));
-    }
-    if (state.findings().stream().anyMatch(Findings::isTooNarrow)) {
-      sentences.add(wording.word("Findings.TOO_NARROW"));
-    }
-    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+    return state.findings().stream().anyMatch(Findings::isTooNarrow)
+        ? Optional.of(wording.word("Findings.TOO_NARROW"))
+        : Optional.empty();
   }
 
   /** The documents that the targets come from, under the numbers that the table gives them. */
@@ -128,23 +138,53 @@ final class Findings {
   List<String> where(Target target) {
     boolean both = state.stands().get(0).trial().side().sides().size() > 1;
     String side = both ? ", " + wording.word(target.side()) : "";
-    return List.of(wording.word(target.plane()), target.landmark() + side);
+    return List.of(wording.word(target.plane()), name(target) + side);
+  }
+
+  /** Room for the longest name, as far as a table can spare it, mm. */
+  double landmarkMm() {
+    double widest =
+        state.findings().stream()
+            .mapToDouble(f -> Letters.widthMm(where(f.target()).get(1), Lettering.PLAIN))
+            .max()
+            .orElse(0);
+    return Math.max(LEAST_NAME_MM, Math.min(MOST_NAME_MM, widest + 3));
+  }
+
+  private String name(Target target) {
+    return new LandmarkWords(wording, state.stands().get(0).trial().level())
+        .name(target.landmark());
   }
 
   private List<String> wanted(Target target) {
     return List.of(
-        wording.signed(target.recommendedMm(), Unit.MM),
         wording.fill(
-            "Findings.FROM_TO",
+            "Findings.RECOMMENDED",
+            Argument.text(wording.signed(target.recommendedMm(), Unit.MM)),
             Argument.text(wording.signed(target.lowestMm(), Unit.MM)),
             Argument.text(wording.signed(target.highestMm(), Unit.MM))));
   }
 
-  Column text(String name, double parts) {
-    return new Column(wording.word("Findings." + name), parts, false);
+  Column text(String name, double leastMm) {
+    return new Column(heading(name), widthMm(name, leastMm), false);
   }
 
-  Column number(String name, double parts) {
-    return new Column(wording.word("Findings." + name), parts, true);
+  Column number(String name, double leastMm) {
+    return new Column(heading(name), widthMm(name, leastMm), true);
+  }
+
+  private Column strong(String name, double leastMm) {
+    return new Column(heading(name), widthMm(name, leastMm), true, true);
+  }
+
+  private String heading(String name) {
+    return wording.word("Findings." + name);
+  }
+
+  /** Room for the heading's longest word. */
+  private double widthMm(String name, double leastMm) {
+    return Stream.of(heading(name).split(" "))
+        .mapToDouble(word -> 2.3 + Letters.widthMm(word, Lettering.STRONG))
+        .reduce(leastMm, Math::max);
   }
 }

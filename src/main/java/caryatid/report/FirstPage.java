@@ -1,8 +1,8 @@
 package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.chart.Drawing;
-import caryatid.chart.LegDrawing;
+import caryatid.chart.ScaleBar;
+import caryatid.chart.StripDrawing;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
@@ -24,17 +24,8 @@ import java.util.stream.Stream;
 
 /** Page one: right at a glance, and what is to be signed. */
 final class FirstPage {
-  private static final double GAP_MM = 6;
-
-  /** Less leaves no room for the leg. */
-  private static final double LEAST_MM = 69;
-
-  /** What a drawing takes besides its labels, and a label of one line with its close-up. */
-  private static final double AROUND_LABELS_MM = 21.3;
-
-  private static final double LABEL_MM = 11.9;
-
-  private static final double MOST_MM = 114;
+  /** The width of the narrower paper between its margins: words need no more room on the other. */
+  private static final double WIDTH_MM = 186;
 
   private final AlignmentState state;
   private final Wording wording;
@@ -51,31 +42,48 @@ final class FirstPage {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title()));
+    blocks.add(new Prose(TrialFacts.summary(state.stands(), wording), false));
     Remarks remarks = new Remarks(state, wording);
     remarks
         .of(Weight.SAFETY)
         .forEach(p -> blocks.add(new Prose(p.lead() + ": " + p.words(), true)));
-    blocks.add(new Facts(TrialFacts.of(state.stands(), wording)));
-    blocks.add(heading("FINDINGS"));
-    Findings findings = new Findings(state, wording);
-    blocks.add(findings.results());
-    findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
-    findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
-    for (Side side : state.stands().get(0).trial().side().sides()) {
-      blocks.add(
-          new Figures((width, height) -> drawings(side, width, height), leastMm(side), MOST_MM));
+    Lead lead = new Lead(state, wording);
+    lead.next().ifPresent(words -> blocks.add(new Heading(words)));
+    if (!lead.planes().isEmpty()) {
+      blocks.add(new Prose(String.join(" ", lead.planes()), false));
     }
+    blocks.addAll(figures());
     blocks.addAll(remarks(remarks));
+    blocks.add(heading("STOOD"));
+    blocks.add(new Facts(3, TrialFacts.of(state.stands(), wording)));
     blocks.addAll(toFillIn(state.stands().get(0).trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
     return blocks;
   }
 
-  /** Enough for a close-up of each finding, however many landmarks there are. */
-  private double leastMm(Side side) {
-    long landmarks =
-        state.stands().get(0).landmarks().stream().filter(l -> l.side() == side).count();
-    return Math.max(LEAST_MM, AROUND_LABELS_MM + landmarks * LABEL_MM);
+  /** The strips of each leg and plane that has landmarks, and the bar to check their scale by. */
+  private List<Block> figures() {
+    List<Block> blocks = new ArrayList<>();
+    for (Side side : state.stands().get(0).trial().side().sides()) {
+      Stream.of(Plane.values())
+          .filter(plane -> StripDrawing.isDrawn(state, plane, side))
+          .forEach(plane -> blocks.add(strips(plane, side)));
+    }
+    if (!blocks.isEmpty()) {
+      double height = ScaleBar.plan(state, Optional.empty(), wording, WIDTH_MM).heightMm();
+      blocks.add(
+          new Figures(
+              (width, h) -> List.of(ScaleBar.plan(state, Optional.empty(), wording, width)), height, height));
+    }
+    return blocks;
+  }
+
+  private Figures strips(Plane plane, Side side) {
+    return new Figures(
+        (width, height) ->
+            List.of(StripDrawing.plan(state, Optional.empty(), plane, side, wording, width, height)),
+        StripDrawing.leastMm(state, plane, side, wording, WIDTH_MM),
+        StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM));
   }
 
   private List<Block> remarks(Remarks remarks) {
@@ -98,15 +106,6 @@ final class FirstPage {
 
   private Heading heading(String of) {
     return new Heading(wording.word("FirstPage." + of));
-  }
-
-  private List<Drawing> drawings(Side side, double widthMm, double heightMm) {
-    double width = (widthMm - GAP_MM) / 2;
-    return Stream.of(Plane.values())
-        .map(
-            plane ->
-                LegDrawing.plan(state, Optional.empty(), plane, side, wording, width, heightMm))
-        .toList();
   }
 
   private List<Block> toFillIn(Notes notes) {

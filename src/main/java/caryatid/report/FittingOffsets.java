@@ -46,7 +46,10 @@ final class FittingOffsets {
 
   private Figures drawing(OffsetSeries series) {
     return new Figures(
-        (width, height) -> List.of(OffsetsDrawing.plan(series, view.changes(), wording, width)),
+        (width, height) ->
+            List.of(
+                OffsetsDrawing.plan(
+                    series, view.changes(), RecordLandmarks.of(view, wording), wording, width)),
         OffsetsDrawing.HEIGHT_MM,
         OffsetsDrawing.HEIGHT_MM);
   }

@@ -8,6 +8,7 @@ import caryatid.chart.Style.Lettering;
 import caryatid.report.Block.Blank;
 import caryatid.report.Block.Blanks;
 import caryatid.report.Block.Fact;
+import caryatid.report.Block.Facts;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,43 +30,78 @@ final class FormPieces {
     this.widthMm = widthMm;
   }
 
-  /** Facts in two columns, the left one first. */
-  Piece facts(List<Fact> facts) {
-    double column = (widthMm - GUTTER_MM) / 2;
-    List<Double> heights = facts.stream().map(f -> height(f, column)).toList();
-    double all = heights.stream().mapToDouble(Double::doubleValue).sum();
-    int split = 0;
-    double leftHeight = 0;
-    while (split < facts.size() && leftHeight + heights.get(split) / 2 < all / 2) {
-      leftHeight += heights.get(split++);
-    }
-    int first = split;
+  /** Facts in columns of about one height, the left one first. */
+  Piece facts(Facts facts) {
+    double column = (widthMm - (facts.columns() - 1) * GUTTER_MM) / facts.columns();
+    double label = labelMm(facts, column);
+    List<List<Fact>> columns = columns(facts, column, label);
+    double height = columns.stream().mapToDouble(of -> height(of, column, label)).max().orElse(0);
     return Piece.of(
-        Math.max(leftHeight, all - leftHeight) + 0.5,
+        height + 0.5,
         (pen, top) -> {
-          write(pen, facts.subList(0, first), leftMm, column, top);
-          write(pen, facts.subList(first, facts.size()), leftMm + column + GUTTER_MM, column, top);
+          double left = leftMm;
+          for (List<Fact> of : columns) {
+            write(pen, of, left, column, label, top);
+            left += column + GUTTER_MM;
+          }
         });
   }
 
-  private static List<String> value(Fact fact, double columnMm) {
-    return Letters.wrap(fact.value(), Lettering.PLAIN, columnMm - LABEL_MM);
+  /** Room for the widest label, as far as a column can spare it. */
+  private static double labelMm(Facts facts, double columnMm) {
+    double widest =
+        facts.facts().stream()
+            .mapToDouble(fact -> Letters.widthMm(fact.label(), Lettering.PLAIN))
+            .max()
+            .orElse(0);
+    return facts.columns() < 3 ? LABEL_MM : Math.min(widest + 2, 0.55 * columnMm);
   }
 
-  private static double height(Fact fact, double columnMm) {
-    return value(fact, columnMm).size() * Lettering.PLAIN.lineMm() + 0.3;
+  private static List<List<Fact>> columns(Facts facts, double columnMm, double labelMm) {
+    double left = height(facts.facts(), columnMm, labelMm);
+    List<List<Fact>> columns = new ArrayList<>();
+    int from = 0;
+    for (int rest = facts.columns(); rest > 0; rest--) {
+      double share = left / rest;
+      double taken = 0;
+      int until = from;
+      while (until < facts.facts().size()
+          && (rest == 1
+              || taken + height(facts.facts().get(until), columnMm, labelMm) / 2 < share)) {
+        taken += height(facts.facts().get(until++), columnMm, labelMm);
+      }
+      columns.add(facts.facts().subList(from, until));
+      from = until;
+      left -= taken;
+    }
+    return columns;
   }
 
-  private static void write(PdfPen pen, List<Fact> facts, double left, double column, double top)
+  private static double height(List<Fact> facts, double columnMm, double labelMm) {
+    return facts.stream().mapToDouble(fact -> height(fact, columnMm, labelMm)).sum();
+  }
+
+  private static List<String> value(Fact fact, double columnMm, double labelMm) {
+    return Letters.wrap(fact.value(), Lettering.PLAIN, columnMm - labelMm);
+  }
+
+  private static double height(Fact fact, double columnMm, double labelMm) {
+    return value(fact, columnMm, labelMm).size() * Lettering.PLAIN.lineMm() + 0.3;
+  }
+
+  private static void write(
+      PdfPen pen, List<Fact> facts, double left, double column, double label, double top)
       throws IOException {
     double down = top;
     for (Fact fact : facts) {
       pen.tags().open("P");
       Spot base = new Spot(left, down + Lettering.PLAIN.ascentMm());
-      pen.write(base, fact.label(), Lettering.PLAIN, Ink.GREY);
-      TextPieces.write(pen, value(fact, column), Lettering.PLAIN, left + LABEL_MM, down, Ink.BLACK);
+      String words = Letters.fit(fact.label(), Lettering.PLAIN, label - 1);
+      pen.write(base, words, Lettering.PLAIN, Ink.GREY);
+      List<String> value = value(fact, column, label);
+      TextPieces.write(pen, value, Lettering.PLAIN, left + label, down, Ink.BLACK);
       pen.tags().close();
-      down += height(fact, column);
+      down += height(fact, column, label);
     }
   }
 

@@ -23,8 +23,8 @@ final class Html {
 
   private final StringBuilder out = new StringBuilder();
 
-  /** What the page at hand, printed, leaves each row of drawings, mm. */
-  private double roomMm;
+  /** How much of what they would like the page at hand, printed, leaves its drawings. */
+  private double share;
 
   private Html() {}
 
@@ -33,7 +33,7 @@ final class Html {
     html.head(content.title(), language);
     for (List<Block> page : content.pages()) {
       html.out.append("<section class=\"page\">\n");
-      html.roomMm = new Pieces(Paper.A4).figureMm(page) - SLACK_MM;
+      html.share = new Pieces(Paper.A4).share(page, SLACK_MM);
       page.forEach(html::block);
       html.out.append("</section>\n");
     }
@@ -94,7 +94,7 @@ final class Html {
   }
 
   private void facts(Block.Facts facts) {
-    out.append("<dl>\n");
+    out.append("<dl class=\"columns-%d\">\n".formatted(facts.columns()));
     for (Block.Fact fact : facts.facts()) {
       out.append("<div>");
       out.append("<dt>%s</dt>".formatted(Markup.escape(fact.label())));
@@ -131,7 +131,7 @@ final class Html {
 
   private void figures(Figures figures) {
     out.append("<div class=\"figures\">\n");
-    for (Drawing drawing : figures.plan().at(WIDTH_MM, figures.heightMm(roomMm))) {
+    for (Drawing drawing : figures.plan().at(WIDTH_MM, figures.heightMm(share))) {
       out.append("<figure>\n").append(Svg.inside(drawing)).append("</figure>\n");
     }
     out.append("</div>\n");

@@ -9,6 +9,7 @@ import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Table;
 import caryatid.uncertainty.Estimate;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -67,16 +68,16 @@ final class MomentTable {
   private List<Column> columns() {
     List<Column> columns = new ArrayList<>();
     if (stands.size() > 1) {
-      columns.add(column("StandTable.STAND", 11, false));
+      columns.add(column("StandTable.STAND", 13, false));
     }
-    columns.add(column("Findings.LANDMARK", 34, false));
+    columns.add(column("Findings.LANDMARK", 38, false));
     columns.add(column("Findings.PLANE", 15, false));
     columns.add(column("MomentTable.VERTICAL", 32, true));
     if (massKnown) {
       columns.add(column("MomentTable.PER_KG", 24, true));
     }
     if (measured) {
-      columns.add(column("MomentTable.MEASURED", 32, true));
+      columns.add(column("MomentTable.MEASURED", 36, true));
     }
     columns.add(column("MomentTable.EFFECT", massKnown ? 52 : 70, false));
     return columns;
@@ -92,7 +93,8 @@ final class MomentTable {
       row.add(Integer.toString(stand + 1));
     }
     boolean both = stands.get(stand).trial().side().sides().size() > 1;
-    row.add(about.landmark() + (both ? ", " + wording.word(about.side()) : ""));
+    LandmarkWords names = new LandmarkWords(wording, stands.get(stand).trial().level());
+    row.add(names.name(about.landmark()) + (both ? ", " + wording.word(about.side()) : ""));
     row.add(wording.word(about.plane()));
     List<Moment> moments =
         stands.get(stand).moments().stream().filter(m -> About.of(m).equals(about)).toList();

@@ -9,6 +9,7 @@ import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
 import caryatid.wording.OffsetWords;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,16 +34,15 @@ final class OffsetsNow {
   List<Block> blocks() {
     List<Column> columns =
         List.of(
-            column("Findings.PLANE", 16, false),
-            column("Findings.LANDMARK", 33, false),
-            column("Findings.OFFSET", 21, true),
-            column("Findings.DIRECTION", 18, false),
-            column("Findings.UNCERTAINTY", 18, true),
-            column("Findings.TARGET", 15, true),
-            column("Findings.TOLERANCE", 27, false),
-            column("Findings.RESULT", 41, false),
-            column("Findings.SOURCE", 16, true),
-            column("FittingReport.STAND", 31, false));
+            column("Findings.PLANE", 15, false),
+            column("Findings.LANDMARK", 36, false),
+            column("Findings.OFFSET", 17, true),
+            column("Findings.DIRECTION", 16, false),
+            column("Findings.UNCERTAINTY", 14, true),
+            column("Findings.TARGET", 37, false),
+            column("Findings.RESULT", 44, false),
+            column("Findings.SOURCE", 15, true),
+            column("FittingReport.STAND", 27, false));
     return view.offsets().isEmpty()
         ? List.of()
         : blocks(
@@ -100,16 +100,19 @@ final class OffsetsNow {
   private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
     return List.of(
         wording.word(series.plane()),
-        series.landmark() + ", " + wording.word(series.side()),
+        RecordLandmarks.of(view, wording).name(series.landmark())
+            + ", "
+            + wording.word(series.side()),
         wording.signed(now.offsetMm(), Unit.MM),
         new OffsetWords(wording).direction(series.plane(), now.offsetMm()),
         wording.plain(now.expandedMm(), Unit.MM),
-        wording.signed(now.recommendedMm(), Unit.MM),
         wording.fill(
-            "Findings.FROM_TO",
+            "Findings.RECOMMENDED",
+            Argument.text(wording.signed(now.recommendedMm(), Unit.MM)),
             Argument.text(wording.signed(now.lowestMm(), Unit.MM)),
             Argument.text(wording.signed(now.highestMm(), Unit.MM))),
-        wording.word("Labels.VERDICT." + now.verdict().name()),
+        new ResultWords(wording)
+            .result(now.verdict(), now.offsetMm(), now.lowestMm(), now.highestMm()),
         Integer.toString(sources().indexOf(now.source()) + 1),
         now.stand());
   }

@@ -3,7 +3,7 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.chart.Drawing;
-import caryatid.chart.LegDrawing;
+import caryatid.chart.StripDrawing;
 import caryatid.format.WrittenWords;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -15,8 +15,7 @@ import java.util.Optional;
 
 /** The drawings of the legs as files of their own, for pasting. */
 public final class Pictures {
-  private static final double WIDTH_MM = 88;
-  private static final double HEIGHT_MM = 112;
+  private static final double WIDTH_MM = 186;
   private static final double DOTS_PER_INCH = 200;
 
   private Pictures() {}
@@ -41,9 +40,12 @@ public final class Pictures {
     Map<String, Drawing> drawings = new LinkedHashMap<>();
     for (Side side : state.stands().get(0).trial().side().sides()) {
       for (Plane plane : Plane.values()) {
-        drawings.put(
-            WrittenWords.side(side) + "-" + WrittenWords.plane(plane),
-            LegDrawing.plan(state, Optional.empty(), plane, side, wording, WIDTH_MM, HEIGHT_MM));
+        if (StripDrawing.isDrawn(state, plane, side)) {
+          double height = StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM);
+          drawings.put(
+              WrittenWords.side(side) + "-" + WrittenWords.plane(plane),
+              StripDrawing.plan(state, Optional.empty(), plane, side, wording, WIDTH_MM, height));
+        }
       }
     }
     return drawings;

@@ -18,10 +18,10 @@ final class Pieces {
 
   /** Drawings get the height the other blocks leave, within limits. */
   List<Piece> of(List<Block> blocks) {
-    double left = figureMm(blocks);
+    double share = share(blocks, 0);
     List<Piece> pieces = new ArrayList<>();
     for (int i = blocks.size() - 1; i >= 0; i--) {
-      List<Piece> of = new ArrayList<>(pieces(blocks.get(i), left));
+      List<Piece> of = new ArrayList<>(pieces(blocks.get(i), share));
       if (blocks.get(i) instanceof Block.Heading) {
         of.set(0, of.get(0).needing(of.get(0).heightMm() + startMm(pieces)));
       }
@@ -39,22 +39,31 @@ final class Pieces {
         .orElse(0.0);
   }
 
-  /** What the other blocks of a page leave each row of drawings, mm; may be too little. */
-  double figureMm(List<Block> blocks) {
+  /**
+   * How much of what a page's drawings would like beyond their least height there is room for, 0 to
+   * 1.
+   *
+   * @param lessMm room to be left free for each row of drawings, mm
+   */
+  double share(List<Block> blocks, double lessMm) {
     double others =
         blocks.stream()
             .filter(block -> !(block instanceof Figures))
             .flatMap(block -> fixed(block).stream())
             .mapToDouble(Piece::heightMm)
             .sum();
-    long rows = Math.max(1, blocks.stream().filter(Figures.class::isInstance).count());
-    double room = PdfLayout.roomMm(paper) - ROUNDING_MM;
-    return (room - others) / rows - FormPieces.AROUND_FIGURE_MM;
+    List<Figures> rows =
+        blocks.stream().filter(Figures.class::isInstance).map(Figures.class::cast).toList();
+    double least = rows.stream().mapToDouble(Figures::leastMm).sum();
+    double more = rows.stream().mapToDouble(f -> f.mostMm() - f.leastMm()).sum();
+    double room = PdfLayout.roomMm(paper) - ROUNDING_MM - others - least;
+    double free = room - rows.size() * (FormPieces.AROUND_FIGURE_MM + lessMm);
+    return more > 0 ? Math.max(0, Math.min(1, free / more)) : 0;
   }
 
-  private List<Piece> pieces(Block block, double leftMm) {
+  private List<Piece> pieces(Block block, double share) {
     if (block instanceof Figures figures) {
-      double height = figures.heightMm(leftMm);
+      double height = figures.heightMm(share);
       FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
       return List.of(form.figures(figures.plan().at(widthMm, height), height));
     }
@@ -73,7 +82,7 @@ final class Pieces {
     } else if (block instanceof Block.Points points) {
       return text.points(points);
     } else if (block instanceof Block.Facts facts) {
-      return List.of(form.facts(facts.facts()));
+      return List.of(form.facts(facts));
     } else if (block instanceof Block.Table table) {
       return new TablePieces(table, PdfLayout.MARGIN_MM, widthMm).pieces();
     }

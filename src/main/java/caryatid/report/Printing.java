@@ -24,9 +24,9 @@ final class Printing {
     if (block instanceof Table table) {
       return new Table(table.columns(), table.rows().stream().map(Printing::cells).toList());
     } else if (block instanceof Points points) {
-      return new Points(points.points().stream().map(Printing::point).toList());
+      return new Points(points.columns(), points.points().stream().map(Printing::point).toList());
     } else if (block instanceof Facts facts) {
-      return new Facts(facts.facts().stream().map(Printing::fact).toList());
+      return new Facts(facts.columns(), facts.facts().stream().map(Printing::fact).toList());
     } else if (block instanceof Blanks blanks) {
       return new Blanks(blanks.columns(), blanks.blanks().stream().map(Printing::blank).toList());
     } else if (block instanceof Prose prose) {

@@ -8,6 +8,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 import caryatid.report.Block.Point;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +57,9 @@ final class Remarks {
   private String reason(Withheld withheld) {
     return wording.fill(
         "Remarks.WITHHELD",
-        Argument.text(withheld.target().landmark()),
+        Argument.text(
+            new LandmarkWords(wording, state.stands().get(0).trial().level())
+                .name(withheld.target().landmark())),
         Argument.term(withheld.target().plane()),
         Argument.text(wording.say(withheld.reason())));
   }

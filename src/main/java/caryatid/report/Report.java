@@ -19,7 +19,7 @@ public final class Report {
    * The number of the page's layout: raised with every change after which the same result gives
    * other words or another arrangement.
    */
-  public static final int LAYOUT = 1;
+  public static final int LAYOUT = 2;
 
   private Report() {}
 

@@ -41,12 +41,15 @@ final class SecondPage {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(wording.word("FirstPage.FINDINGS")));
+    Findings findings = new Findings(state, wording);
+    blocks.add(findings.results());
+    findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
+    findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));
     Certainty certainty = new Certainty(state, wording);
-    blocks.add(certainty.table());
-    blocks.add(new Prose(wording.word("Findings.BUDGET"), false));
     blocks.add(certainty.budget());
     blocks.add(heading("STANDS"));
     StandTable stands = new StandTable(state.stands(), wording);

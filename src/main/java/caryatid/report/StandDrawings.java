@@ -19,7 +19,7 @@ import java.util.List;
  */
 final class StandDrawings {
   private static final double GAP_MM = 6;
-  private static final double LEAST_MM = 40;
+  private static final double LEAST_MM = 33;
   private static final double MOST_MM = 74;
 
   private final List<Stand> stands;

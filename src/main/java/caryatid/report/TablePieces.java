@@ -16,7 +16,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeO
 /** A table as pieces of a page, a row each. */
 final class TablePieces {
   private static final double GUTTER_MM = 2;
-  private static final double PADDING_MM = 0.4;
+  private static final double PADDING_MM = 0.3;
 
   private final Table table;
   private final double leftMm;

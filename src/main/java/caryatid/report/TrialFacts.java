@@ -28,21 +28,31 @@ final class TrialFacts {
     this.wording = wording;
   }
 
+  /** Everything but what the summary says. */
   static List<Fact> of(List<Stand> stands, Wording wording) {
     TrialFacts facts = new TrialFacts(wording);
     TrialSheet trial = stands.get(0).trial();
-    facts.who(trial);
+    facts.number("BODY_MASS", trial.bodyMassKg(), Unit.KG);
     facts.stance(trial);
-    facts.standing(stands);
     facts.prosthesis(trial);
     return facts.facts;
   }
 
-  private void who(TrialSheet trial) {
-    add("WEARER", trial.wearer());
-    add("AT", TIME.format(trial.at()));
-    add("SIDE", wording.word(trial.side()) + ", " + wording.word(trial.level()));
-    number("BODY_MASS", trial.bodyMassKg(), Unit.KG);
+  /** Who stood, when, in what and how loaded, in one line. */
+  static String summary(List<Stand> stands, Wording wording) {
+    TrialFacts facts = new TrialFacts(wording);
+    TrialSheet trial = stands.get(0).trial();
+    List<String> parts = new ArrayList<>();
+    parts.add(wording.word(trial.side()) + ", " + wording.word(trial.level()));
+    parts.add(facts.footwear(trial));
+    parts.add(TIME.format(trial.at()));
+    if (stands.size() > 1) {
+      parts.add(wording.fill("TrialFacts.COUNT", Argument.count(stands.size())));
+    }
+    for (Side side : trial.side().sides()) {
+      facts.share(stands, side).ifPresent(parts::add);
+    }
+    return String.join(" · ", parts);
   }
 
   private void stance(TrialSheet trial) {
@@ -69,26 +79,26 @@ final class TrialFacts {
                 add("WALKED", wording.fill("TrialFacts.MINUTES", Argument.count(Math.round(min)))));
   }
 
-  private void standing(List<Stand> stands) {
-    if (stands.size() > 1) {
-      add("STANDS", Integer.toString(stands.size()));
-    }
-    for (Side side : stands.get(0).trial().side().sides()) {
-      share(stands, side)
-          .ifPresent(
-              of ->
-                  add(
-                      "SHARE",
-                      wording.fill(
-                          "TrialFacts.SHARE_OF",
-                          Argument.term(side),
-                          Argument.of(100 * of.value(), Unit.PERCENT),
-                          Argument.of(100 * of.expanded(Findings.COVERAGE), Unit.PERCENT))));
-    }
+  private Optional<String> share(List<Stand> stands, Side side) {
+    return meanShare(stands, side)
+        .map(
+            of ->
+                wording.fill(
+                    "TrialFacts.SHARE_OF",
+                    Argument.term(side),
+                    Argument.of(100 * of.value(), Unit.PERCENT),
+                    Argument.of(100 * of.expanded(Findings.COVERAGE), Unit.PERCENT)));
+  }
+
+  private String footwear(TrialSheet trial) {
+    return wording.fill(
+        "TrialFacts.HEEL",
+        Argument.text(trial.footwear().description()),
+        Argument.of(trial.footwear().heelHeightMm(), Unit.MM));
   }
 
   /** The mean share of a side over the stands that know it. */
-  private static Optional<Estimate> share(List<Stand> stands, Side side) {
+  private static Optional<Estimate> meanShare(List<Stand> stands, Side side) {
     List<Estimate> known =
         stands.stream()
             .map(stand -> stand.standing().share())
@@ -101,12 +111,6 @@ final class TrialFacts {
   }
 
   private void prosthesis(TrialSheet trial) {
-    add(
-        "FOOTWEAR",
-        wording.fill(
-            "TrialFacts.HEEL",
-            Argument.text(trial.footwear().description()),
-            Argument.of(trial.footwear().heelHeightMm(), Unit.MM)));
     trial
         .knee()
         .ifPresent(

@@ -109,6 +109,7 @@ final class LandmarkSection {
         kinds.put(Forms.wordFor(kind), kind);
       }
     }
+    kinds.put("lateral patellar border", LandmarkKind.OUTER_PATELLAR_BORDER);
     return kinds;
   }
 }

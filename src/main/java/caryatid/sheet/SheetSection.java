@@ -45,6 +45,7 @@ final class SheetSection {
     OptionalDouble walked = number(root, "minutes-walked", Forms.number(0, 100_000));
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
+    WearerSection.axis(root, measured.landmarks());
     Optional<Doubts> doubts = root.optionalSection("doubts").flatMap(SheetSection::doubts);
     Optional<DecisionRule> rule = root.optionalSection("decision-rule").flatMap(SheetSection::rule);
     Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);

@@ -2,8 +2,10 @@ package caryatid.sheet;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
+import caryatid.remark.Argument;
 import java.util.Optional;
 
 /** One target of a trial sheet. */
@@ -23,6 +25,7 @@ final class TargetSection {
     Optional<String> source = section.optional("source", Forms.TEXT);
     Optional<MeantFor> meantFor = section.optional("meant-for", Forms.word(MeantFor.class));
     Optional<String> condition = section.optional("valid-for", Forms.TEXT);
+    Optional<LookAt> lookAt = lookAt(section, plane);
     if (!section.has("source")) {
       section.refuse(section.place(), Entry.TARGET_WITHOUT_SOURCE);
     }
@@ -41,7 +44,28 @@ final class TargetSection {
                     above.orElseThrow(),
                     source.orElseThrow(),
                     meantFor.orElse(MeantFor.FOOT),
-                    condition),
+                    condition,
+                    lookAt),
                 section.place()));
+  }
+
+  /** What the document says of a line too far to one side; the sides are those of the plane. */
+  private static Optional<LookAt> lookAt(Section section, Optional<Plane> plane) {
+    LookAt lookAt =
+        new LookAt(
+            side(section, plane, Plane.SAGITTAL, "too-far-anterior"),
+            side(section, plane, Plane.SAGITTAL, "too-far-posterior"),
+            side(section, plane, Plane.FRONTAL, "too-far-medial"),
+            side(section, plane, Plane.FRONTAL, "too-far-lateral"));
+    return lookAt.equals(LookAt.NOTHING) ? Optional.empty() : Optional.of(lookAt);
+  }
+
+  private static Optional<String> side(
+      Section section, Optional<Plane> plane, Plane of, String key) {
+    Optional<String> words = section.optional(key, Forms.TEXT);
+    if (section.has(key) && plane.filter(p -> p != of).isPresent()) {
+      section.refuse(section.place(key), Entry.SIDE_OF_OTHER_PLANE, Argument.text(key));
+    }
+    return words;
   }
 }

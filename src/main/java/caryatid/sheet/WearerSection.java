@@ -1,5 +1,6 @@
 package caryatid.sheet;
 
+import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,25 @@ final class WearerSection {
   private static Optional<KneeSetting> knee(Section section) {
     Optional<Boolean> locked = section.required("locked", Forms.YES_NO);
     Optional<String> mode = section.optional("mode", Forms.TEXT);
+    isPolycentric(section);
     return section.build(() -> new KneeSetting(locked.orElseThrow(), mode));
+  }
+
+  private static boolean isPolycentric(Section knee) {
+    return knee.optional("polycentric", Forms.YES_NO).orElse(false);
+  }
+
+  /** Of a knee of several axes, the one that its document names has to be said. */
+  static void axis(Section root, List<LandmarkEntry> landmarks) {
+    boolean polycentric =
+        root.optionalSection("knee").filter(WearerSection::isPolycentric).isPresent();
+    boolean unnamed =
+        landmarks.stream()
+            .filter(l -> l.kind() == LandmarkKind.KNEE_CENTRE)
+            .anyMatch(l -> l.definition().isEmpty());
+    if (polycentric && unnamed) {
+      root.refuse(root.place("landmarks"), Entry.AXIS_NOT_NAMED);
+    }
   }
 
   static Optional<Footwear> footwear(Section section) {

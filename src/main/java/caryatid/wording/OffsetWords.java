@@ -31,13 +31,14 @@ public final class OffsetWords {
   public String direction(Plane plane, double mm) {
     String number = wording.number(Math.abs(mm), Unit.MM);
     boolean zero = number.equals(wording.number(0, Unit.MM));
-    return zero ? "" : wording.word(direction(plane, mm > 0));
+    return zero ? "" : wording.word("OffsetWords." + direction(plane, mm > 0));
   }
 
   /** A signed distance in words and whole millimetres, for drawings: {@code 12 mm anterior}. */
   public String rounded(Plane plane, double mm) {
     long rounded = Math.round(Math.abs(mm));
-    String direction = rounded == 0 ? "" : " " + wording.word(direction(plane, mm > 0));
+    String direction =
+        rounded == 0 ? "" : " " + wording.word("OffsetWords." + direction(plane, mm > 0));
     return rounded + "\u00a0" + Unit.MM.symbol() + direction;
   }
 
@@ -55,18 +56,18 @@ public final class OffsetWords {
         Argument.text(wording.signed(target.highestMm(), Unit.MM)));
   }
 
-  /** A finding's result in words. */
+  /** A finding's result in words, with how far the load line runs from edge and recommendation. */
   public String result(Finding finding) {
-    String verdict = wording.word(finding.verdict());
+    ResultWords words = new ResultWords(wording);
+    String result = words.result(finding) + ", " + words.distances(finding);
     boolean open = finding.verdict() != Verdict.OUTSIDE && !finding.decidable();
-    return open ? verdict + "; " + wording.word("OffsetWords.undecidable") : verdict;
+    return open ? result + "; " + wording.word("OffsetWords.undecidable") : result;
   }
 
-  private static String direction(Plane plane, boolean positive) {
-    String word =
-        plane == Plane.SAGITTAL
-            ? positive ? "anterior" : "posterior"
-            : positive ? "lateral" : "medial";
-    return "OffsetWords." + word;
+  /** The name of a direction: anterior or lateral where an offset is positive. */
+  static String direction(Plane plane, boolean positive) {
+    return plane == Plane.SAGITTAL
+        ? positive ? "anterior" : "posterior"
+        : positive ? "lateral" : "medial";
   }
 }

@@ -173,7 +173,7 @@ public final class RecordText {
         wording.signed(m.recommendedMm(), Unit.MM),
         wording.signed(m.lowestMm(), Unit.MM),
         wording.signed(m.highestMm(), Unit.MM),
-        wording.word(m.verdict()));
+        new ResultWords(wording).result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm()));
   }
 
   private void say(String indent, String key, Object... arguments) {

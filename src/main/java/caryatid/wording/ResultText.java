@@ -30,10 +30,12 @@ public final class ResultText {
   private final Wording wording;
   private final OffsetWords offsets;
   private final List<String> lines = new ArrayList<>();
+  private LandmarkWords landmarks;
 
   private ResultText(Wording wording) {
     this.wording = wording;
     this.offsets = new OffsetWords(wording);
+    this.landmarks = new LandmarkWords(wording, false);
   }
 
   /** The result's lines. */
@@ -46,6 +48,7 @@ public final class ResultText {
   }
 
   private void state(AlignmentState state) {
+    landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
     List<Said> said = Said.of(state);
     said.stream().filter(ResultText::isWarning).forEach(this::remark);
     head(state.stands().get(0).trial());
@@ -112,13 +115,14 @@ public final class ResultText {
     say(
         "ResultText.finding",
         wording.word(finding.offset().plane()),
-        finding.offset().landmark(),
+        landmarks.name(finding.offset().landmark()),
         wording.word(finding.offset().of()),
         offsets.offset(finding.offset()),
         wording.signed(finding.offset().mm().value(), Unit.MM),
         offsets.uncertainty(finding.offset()),
         offsets.target(finding.target()),
         offsets.result(finding));
+    ResultWords.advice(finding).ifPresent(words -> say("ResultText.advice", words));
   }
 
   /** Where a knee may bend, the alignment is corrected first. */
@@ -133,7 +137,7 @@ public final class ResultText {
     say(
         "ResultText.withheld",
         wording.word(withheld.target().plane()),
-        withheld.target().landmark(),
+        landmarks.name(withheld.target().landmark()),
         wording.say(withheld.reason()));
   }
 
@@ -141,7 +145,7 @@ public final class ResultText {
     say(
         "ResultText.offset",
         wording.word(offset.plane()),
-        offset.landmark(),
+        landmarks.name(offset.landmark()),
         wording.word(offset.of()),
         offsets.offset(offset),
         wording.signed(offset.mm().value(), Unit.MM),

@@ -154,7 +154,7 @@ class FrozenFilesTest {
         .contains("prosthetic knee: locked, standing")
         .contains("recommended 5 deg; set 3 deg")
         .contains("attempts: 3\n      succeeded: 2\n")
-        .contains("length, corrected by entry " + entries)
+        .contains("length and pelvis, corrected by entry " + entries)
         .contains("kept: other-kept.txt (other)");
     assertThat(shown.lines().filter(line -> line.contains("; phase ")))
         .as("18 usual deviations and one more")

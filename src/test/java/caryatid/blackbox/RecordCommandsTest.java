@@ -70,7 +70,7 @@ class RecordCommandsTest {
             clinic
                 .record("add", "K7-right", "length", "--by", "AB", "--from", file.toString())
                 .out())
-        .isEqualTo("Added entry 2 to record K7-right: length\n");
+        .isEqualTo("Added entry 2 to record K7-right: length and pelvis\n");
   }
 
   @Test
@@ -113,9 +113,9 @@ class RecordCommandsTest {
             "From entry 4 to entry 6\nbench alignment, socket flexion, set: 5 deg -> 7 deg\n");
     clinic.record("add", "K7-right", stand("6", "within"));
     assertThat(clinic.record("compare", "K7-right", "5", "7").out())
-        .contains("stand, sagittal, right, knee centre, offset: −15.1 mm -> 6.0 mm\n");
+        .contains("static alignment, sagittal, right, knee centre, offset: −15.1 mm -> 6.0 mm\n");
     assertThat(clinic.record("compare", "K7-right", "3", "2").out())
-        .contains("stand, findings: sagittal, right, knee centre -> nothing\n")
+        .contains("static alignment, findings: sagittal, right, knee centre -> nothing\n")
         .doesNotContain("expanded");
   }
 

@@ -97,16 +97,16 @@ class RecordSafetyTest {
       delimiter = '|',
       value = {
         "en|The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then"
-            + " stand again.|Accepted by EF (entry 3)|repeat before changing",
+            + " stand again.|Accepted by EF (entry 3)|measure again before changing",
         "de|Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
             + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.|So belassen von"
-            + " EF (Eintrag 3)|vor jeder Änderung wiederholen",
+            + " EF (Eintrag 3)|erst erneut messen, dann ändern",
         "fr|Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide."
-            + " Corriger, puis refaire l'essai debout.|Accepté par EF (entrée 3)|répéter avant de"
+            + " Corriger, puis refaire l'essai debout.|Accepté par EF (entrée 3)|remesurer avant de"
             + " modifier",
         "es|La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante."
-            + " Corregirlo y repetir después el ensayo de pie.|Aceptado por EF (entrada 3)|repetir"
-            + " antes de cambiar"
+            + " Corregirlo y repetir después el ensayo de pie.|Aceptado por EF (entrada 3)|medir de"
+            + " nuevo antes de modificar"
       })
   void theWarningLeadsAndStaysWhenItIsAccepted(
       String language, String warning, String accepted, String repeat) throws IOException {
@@ -126,7 +126,7 @@ class RecordSafetyTest {
   void aLaterStandInTheSameShoeThatIsSafeEndsTheWarning() throws IOException {
     start();
     stand("16:30", "272");
-    assertThat(record("show").out()).doesNotContain("The knee may bend").contains("repeat before");
+    assertThat(record("show").out()).doesNotContain("The knee may bend").contains("measure again");
     assertThat(report("en")).doesNotContain("The knee may bend");
     assertThat(readMe("en"))
         .isEqualTo(

@@ -54,15 +54,15 @@ class SafetyFirstTest {
   /** What must come after it. */
   private static final Map<String, String> RESULT =
       Map.of(
-          "en", "too close to call", "de", "zu knapp", "fr", "trop juste", "es", "demasiado justo");
+          "en", "undecided", "de", "unentschieden", "fr", "indécis", "es", "sin decidir");
 
   /** What must not be said. */
   private static final Map<String, String> REPEAT =
       Map.of(
-          "en", "repeat before changing",
-          "de", "vor jeder Änderung wiederholen",
-          "fr", "répéter avant de modifier",
-          "es", "repetir antes de cambiar");
+          "en", "measure again before changing",
+          "de", "erst erneut messen, dann ändern",
+          "fr", "remesurer avant de modifier",
+          "es", "medir de nuevo antes de modificar");
 
   @TempDir private Path folder;
 

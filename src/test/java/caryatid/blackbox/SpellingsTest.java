@@ -50,7 +50,7 @@ class SpellingsTest {
     assertThat(plain(clinic.record("compare", "K7-right", "2", "4")))
         .isEqualTo("Nothing differs between entries 2 and 4.\n");
     assertThat(plain(clinic.record("compare", "K7-right", "2", "5")))
-        .isEqualTo("From entry 2 to entry 5\nwalking, comfort: nothing -> 7\n");
+        .isEqualTo("From entry 2 to entry 5\ndynamic alignment, comfort: nothing -> 7\n");
     assertThat(plain(clinic.record("show", "K7-right", "--language", "de")))
         .contains("Knie bleibt gestreckt; Ebene sagittal; Phase früher Stand; weist meist auf");
   }
@@ -64,7 +64,7 @@ class SpellingsTest {
         .isEqualTo("Nothing differs between entries 2 and 3.\n");
     assertThat(plain(clinic.record("compare", "K7-right", "3", "4")))
         .isEqualTo(
-            "From entry 3 to entry 4\n" + "stand, prosthetic knee: locked -> not locked, Stehen\n");
+            "From entry 3 to entry 4\n" + "static alignment, prosthetic knee: locked -> not locked, Stehen\n");
   }
 
   @ParameterizedTest

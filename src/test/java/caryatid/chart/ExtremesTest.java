@@ -91,7 +91,7 @@ class ExtremesTest {
       Wording wording = Wording.in(Locale.forLanguageTag(language));
       for (Plane plane : Plane.values()) {
         Drawing drawing =
-            LegDrawing.plan(demo.state(0), Optional.empty(), plane, demo.side(), wording, 90, 80);
+            Strips.plan(demo.state(0), Optional.empty(), plane, demo.side(), wording, 0);
         Sound.assertSound(drawing, which + ", " + plane + ", " + language);
       }
     }
@@ -104,8 +104,7 @@ class ExtremesTest {
     Demo demo = Demo.transtibial(Side.LEFT);
     for (Plane plane : Plane.values()) {
       Drawing drawing =
-          LegDrawing.plan(
-              demo.state(0), Optional.of(demo.state(5)), plane, Side.LEFT, wording, 90, 100);
+          Strips.plan(demo.state(0), Optional.of(demo.state(5)), plane, Side.LEFT, wording, 1);
       assertThat(drawing.texts()).extracting(Mark.Text::words).noneMatch(w -> w.endsWith("…"));
     }
     List<Stand> stands = demo.state(0).stands();
@@ -116,29 +115,6 @@ class ExtremesTest {
       Sound.assertSound(drawing, language);
       assertThat(drawing.texts()).extracting(Mark.Text::words).noneMatch(w -> w.endsWith("…"));
     }
-  }
-
-  /** At the least height that a report gives a drawing of so many landmarks. */
-  @ParameterizedTest
-  @MethodSource("languages")
-  void eachFindingHasItsCloseUpWhereRoomIsShort(String language) {
-    Wording wording = Wording.in(Locale.forLanguageTag(language));
-    assertCloseUps(Demo.transfemoral(Side.LEFT), wording, 69, 4);
-    assertCloseUps(eight(), wording, 117, 8);
-  }
-
-  private static void assertCloseUps(Demo demo, Wording wording, double heightMm, int findings) {
-    Drawing drawing =
-        LegDrawing.plan(
-            demo.state(0), Optional.empty(), Plane.SAGITTAL, Side.LEFT, wording, 90, heightMm);
-    assertThat(drawing.parts().stream().filter(ExtremesTest::showsHowProbable)).hasSize(findings);
-  }
-
-  /** A curve above its base, in a part that says something. */
-  private static boolean showsHowProbable(Drawing.Part part) {
-    return part.says().isPresent()
-        && part.marks().stream()
-            .anyMatch(m -> m instanceof Mark.Stroke s && s.pen() == Style.Pen.TRACE);
   }
 
   static Stream<String> languages() {

@@ -13,6 +13,7 @@ import caryatid.fitting.StandChange;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -42,7 +43,11 @@ class OffsetsNumbersTest {
             measured(8, 40, 41.9, 5.7, 12.5, 17, 21, Verdict.OUTSIDE));
     OffsetSeries series = new OffsetSeries(Plane.SAGITTAL, Side.RIGHT, "knee centre", measured);
     return OffsetsDrawing.plan(
-        series, List.of(change("a", 5, 20), change("b", 8, 40)), Wording.in(Locale.ENGLISH), 186);
+        series,
+        List.of(change("a", 5, 20), change("b", 8, 40)),
+        new LandmarkWords(Wording.in(Locale.ENGLISH), false),
+        Wording.in(Locale.ENGLISH),
+        186);
   }
 
   private static Measured measured(

@@ -9,6 +9,7 @@ import caryatid.fitting.StandChange;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -33,7 +34,9 @@ class RecordDrawingsTest {
     for (double size : new double[] {0.01, 1, 30, 900}) {
       OffsetSeries series = series(stands, size, random);
       for (double width : new double[] {100, 186, 192}) {
-        Drawing drawing = OffsetsDrawing.plan(series, changes(stands), wording, width);
+        Drawing drawing =
+            OffsetsDrawing.plan(
+                series, changes(stands), new LandmarkWords(wording, false), wording, width);
         Sound.assertSound(drawing, stands + " stands, " + size + " mm, " + width + " mm wide");
       }
     }
@@ -47,10 +50,12 @@ class RecordDrawingsTest {
             Side.RIGHT,
             "knee centre",
             List.of(measured(6, -10.2, Verdict.OUTSIDE)));
-    assertThat(OffsetsDrawing.plan(series, List.of(), ENGLISH, 186).alternative())
+    assertThat(
+            OffsetsDrawing.plan(series, List.of(), new LandmarkWords(ENGLISH, false), ENGLISH, 186)
+                .alternative())
         .isEqualTo(
             "sagittal, right, knee centre: load line from the landmark, mm. Entry 6: 10.2\u00a0mm"
-                + " posterior ± 8.0\u00a0mm, tolerance +5.0 to +35.0 mm, outside.");
+                + " posterior ± 8.0\u00a0mm, tolerance +5.0 to +35.0 mm, × tolerance not met.");
   }
 
   @ParameterizedTest

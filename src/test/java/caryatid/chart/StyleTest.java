@@ -83,7 +83,7 @@ class StyleTest {
 
   @Test
   void linesThatMeanDifferentThingsDifferInMoreThanColour() {
-    List<Pen> lines = List.of(Pen.LOAD_LINE, Pen.EARLIER_LINE, Pen.MEASURED_FORCE, Pen.TICK);
+    List<Pen> lines = List.of(Pen.LOAD_LINE, Pen.OTHER_LINE, Pen.MEASURED_FORCE, Pen.TICK);
     for (Pen one : lines) {
       for (Pen other : lines) {
         if (one != other) {

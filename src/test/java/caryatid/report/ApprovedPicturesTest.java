@@ -2,10 +2,11 @@ package caryatid.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.chart.Drawing;
-import caryatid.chart.LegDrawing;
 import caryatid.chart.PathDrawing;
+import caryatid.chart.StripDrawing;
 import caryatid.chart.TimeDrawing;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
@@ -56,24 +57,25 @@ class ApprovedPicturesTest {
               90,
               60);
       case "before-and-after" ->
-          leg(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
-      case "three-stands" ->
-          LegDrawing.plan(
-              demo.state(-6, 0, 6), Optional.empty(), Plane.SAGITTAL, Side.RIGHT, english, 90, 100);
-      case "four-landmarks" -> leg(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
-      default -> leg(demo, Optional.empty(), Plane.valueOf(name.toUpperCase(Locale.ROOT)));
+          strips(demo, Optional.of(Demo.transtibial(Side.RIGHT).line(80, 38)), Plane.SAGITTAL);
+      case "broken" -> strips(demo.line(80, 260), Optional.empty(), Plane.SAGITTAL);
+      case "four-landmarks" ->
+          strips(Demo.transfemoral(Side.LEFT), Optional.empty(), Plane.SAGITTAL);
+      default -> strips(demo, Optional.empty(), Plane.valueOf(name.toUpperCase(Locale.ROOT)));
     };
   }
 
-  private static Drawing leg(Demo demo, Optional<Demo> before, Plane plane) {
-    return LegDrawing.plan(
-        demo.state(0),
+  private static Drawing strips(Demo demo, Optional<Demo> before, Plane plane) {
+    AlignmentState state = demo.state(0);
+    Wording english = Wording.in(Locale.ENGLISH);
+    return StripDrawing.plan(
+        state,
         before.map(earlier -> earlier.state(0)),
         plane,
         demo.side(),
-        Wording.in(Locale.ENGLISH),
-        90,
-        100);
+        english,
+        186,
+        StripDrawing.mostMm(state, plane, demo.side(), english, 186));
   }
 
   @ParameterizedTest
@@ -83,7 +85,7 @@ class ApprovedPicturesTest {
         "frontal",
         "four-landmarks",
         "before-and-after",
-        "three-stands",
+        "broken",
         "path",
         "paths-of-three",
         "time"

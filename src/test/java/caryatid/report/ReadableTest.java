@@ -73,7 +73,8 @@ class ReadableTest {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper byPlace = new PDFTextStripper();
       byPlace.setSortByPosition(true);
-      byPlace.setEndPage(1);
+      byPlace.setStartPage(2);
+      byPlace.setEndPage(2);
       for (String text : List.of(ReadOut.of(document), byPlace.getText(document))) {
         assertThat(numbers(table(text, wording))).isEqualTo(expected);
       }
@@ -100,6 +101,14 @@ class ReadableTest {
       numbers.add(signed(finding.target().recommendedMm()));
       numbers.add(signed(finding.target().lowestMm()));
       numbers.add(signed(finding.target().highestMm()));
+      numbers.add(plain(100 * finding.probabilityWithin()));
+      if (Double.isFinite(finding.offset().mm().degreesOfFreedom())) {
+        numbers.add(plain(finding.offset().mm().degreesOfFreedom()));
+      }
+      state.offsets().stream()
+          .filter(o -> o.offset().equals(finding.offset()))
+          .findFirst()
+          .ifPresent(o -> numbers.add(plain(o.smallestDifferenceMm())));
     }
     return numbers.stream().map(number -> number.replace(".", mark)).toList();
   }

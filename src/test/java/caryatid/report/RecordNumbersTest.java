@@ -119,14 +119,14 @@ class RecordNumbersTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Target, mm | Tolerance, mm"
+        "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm"
             + " | Result | Source | Entry, footwear"
-            + " | sagittal | ankle axis, right | +47.3 | anterior | 12.5 | +44.0 | +37.0 to +55.0"
-            + " | inside, too close to call | 1 | 3, walking shoe",
-        "sagittal | knee centre, right | −12.6 | posterior | 12.7 | −4.0 | −9.0 to +5.0"
-            + " | outside | 3 | 3, walking shoe",
-        "frontal | knee centre, right | +5.8 | lateral | 11.6 | +2.0 | −1.0 to +10.0"
-            + " | within | 4 | 3, walking shoe",
+            + " | sagittal | ankle axis, right | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0)"
+            + " | ○ undecided: 8 mm to spare | 1 | 3, walking shoe",
+        "sagittal | knee centre, right | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0)"
+            + " | × tolerance not met | 3 | 3, walking shoe",
+        "frontal | knee centre, right | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0)"
+            + " | ● tolerance met | 4 | 3, walking shoe",
         "Item | Set | Recommended | Differs by | Source | Entry"
             + " | socket flexion | 6.75 deg | 4.5 deg | +2.25 deg | socket leaflet | 4"
             + " | toe-out | 2.75 deg | 3 deg | −0.25 deg | toe leaflet | 4",
@@ -136,7 +136,7 @@ class RecordNumbersTest {
         "2 | 08:20 AB | bench alignment | socket flexion; recommended 4.5 deg; set 5.25 deg;"
             + " source socket leaflet toe-out; recommended 3 deg; set 2.75 deg; source toe leaflet",
         "AB | 2026-03-04 08:10 +01:00 | 2026-03-04 09:10 +01:00"
-            + " | opening (1), bench alignment (2, 4), stand (3, 5)"
+            + " | opening (1), bench alignment (2, 4), static alignment (3, 5)"
       })
   void everyColumnShowsItsOwn(String row) throws Exception {
     List<String> cells = Stream.of(row.split("\\|")).map(String::strip).toList();
@@ -150,14 +150,16 @@ class RecordNumbersTest {
         "sagittal, right, ankle axis: load line from the landmark, mm. Entry 3: 47.3 mm anterior ±"
             + " 12.5 mm, tolerance +37.0 to +55.0 mm, ",
         "sagittal, right, knee centre: load line from the landmark, mm. Entry 3: 12.6 mm posterior"
-            + " ± 12.7 mm, tolerance −9.0 to +5.0 mm, outside.",
+            + " ± 12.7 mm, tolerance −9.0 to +5.0 mm, × tolerance not met.",
         "frontal, right, knee centre: load line from the landmark, mm. Entry 3: 5.8 mm lateral ±"
-            + " 11.6 mm, tolerance −1.0 to +10.0 mm, within.",
+            + " 11.6 mm, tolerance −1.0 to +10.0 mm, ● tolerance met.",
         "its 95 % interval reaches 9.7 mm to each side.",
-        "hip, 905 mm up, known to within 8.8 mm (95 %). The load line runs 23 mm posterior of it"
-            + " (−23.4 ± 5.3 mm, 95 %). ",
-        "knee centre, 493 mm up, known to within 6.9 mm (95 %). The load line runs 13 mm posterior"
-            + " of it (−12.6 ± 12.7 mm, 95 %). Target −4.0 mm, tolerance −9.0 to +5.0 mm: outside.",
+        "greater trochanter, 905 mm up, known to within 8.8 mm (95 %). The load line runs 23 mm"
+            + " posterior of it (−23.4 ± 5.3 mm, 95 %). ",
+        "prosthetic knee axis, 493 mm up, known to within 6.9 mm (95 %). The load line runs 13 mm"
+            + " posterior of it (−12.6 ± 12.7 mm, 95 %). Target −4.0 mm, tolerance −9.0 to +5.0 mm:"
+            + " × tolerance not met, load line 4 mm too far posterior, 9 mm from the"
+            + " recommendation.",
         "ankle axis, 81 mm up, known to within 4.9 mm (95 %). The load line runs 47 mm anterior of"
             + " it (+47.3 ± 12.5 mm, 95 %). Target +44.0 mm, tolerance +37.0 to +55.0 mm: "
       })

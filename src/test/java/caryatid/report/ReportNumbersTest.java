@@ -42,33 +42,24 @@ class ReportNumbersTest {
             "findings",
             0,
             """
-            Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Target, mm | Tolerance, mm | Result | Source
-            sagittal | ankle axis | +47.3 | anterior | 12.5 | +44.0 | +37.0 to +55.0 | inside, too close to call\u00a0† | 1
-            sagittal | knee centre | −12.6 | posterior | 12.7 | −4.0 | −9.0 to +5.0 | outside | 2
-            frontal | knee centre | +5.8 | lateral | 11.6 | +2.0 | −1.0 to +10.0 | within | 3
-            frontal | hip | – | – | – | −15.0 | −27.0 to −2.0 | no result, see remarks | 4
+            Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm | Tolerance met with, % | Degrees of freedom | Change counts from, mm | Source
+            sagittal | ankle axis | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0) | †\u00a087.3 | 4.0 | 8.4 | 1
+            sagittal | prosthetic knee axis | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0) | 3.1 | 7.0 | 9.3 | 2
+            frontal | prosthetic knee axis | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0) | 96.4 | ∞ | 10.7 | 3
+            frontal | greater trochanter | – | – | – | −15.0 (−27.0 to −2.0) | – | – | – | 4
             """),
         Arguments.of(
-            "how sure each finding is",
+            "what makes each finding unsure",
             1,
             """
-            Plane | Landmark | Within with probability, % | Standard uncertainty, mm | Degrees of freedom | A change counts from, mm | What would help most
-            sagittal | ankle axis | 87.3 | 4.5 | 4.0 | 8.4 | repeat: to ± 6.6\u00a0mm
-            sagittal | knee centre | 3.1 | 5.4 | 7.0 | 9.3 | mark better: to ± 7.7\u00a0mm
-            frontal | knee centre | 96.4 | 5.9 | ∞ | 10.7 | –
-            """),
-        Arguments.of(
-            "where its uncertainty comes from",
-            2,
-            """
-            Plane | Landmark | sway | plate | marking | measuring line | movement | turn | level | stand to stand
-            sagittal | ankle axis | 1.1 | 0.4 | 2.3 | 0.7 | 1.6 | 0.2 | 0.9 | 3.1
-            sagittal | knee centre | 1.3 | 0.5 | 2.7 | 0.8 | 1.9 | 0.3 | 1.2 | 3.7
-            frontal | knee centre | 1.4 | 0.6 | 2.9 | 1.0 | 2.1 | 0.1 | 1.5 | 4.1
+            Plane | Landmark | sway | plate | marking | measuring line | movement | turn | level | stand to stand | together | What would help most
+            sagittal | ankle axis | 1.1 | 0.4 | 2.3 | 0.7 | 1.6 | 0.2 | 0.9 | 3.1 | 4.5 | repeat: to ± 6.6\u00a0mm
+            sagittal | prosthetic knee axis | 1.3 | 0.5 | 2.7 | 0.8 | 1.9 | 0.3 | 1.2 | 3.7 | 5.4 | mark better: to ± 7.7\u00a0mm
+            frontal | prosthetic knee axis | 1.4 | 0.6 | 2.9 | 1.0 | 2.1 | 0.1 | 1.5 | 4.1 | 5.9 | –
             """),
         Arguments.of(
             "what the plate recorded; sway is the low-passed one",
-            3,
+            2,
             """
             Stand | Load of | CoP to the right, mm | CoP anterior, mm | Force, N | SD across, mm | SD fore and aft, mm | Mean speed, mm/s | 95 % ellipse, mm²
             1 | left foot's line | −91.3 ± 1.0 | +33.1 ± 4.1 | 481 | 2.1 | 5.3 | 9.4 | 193
@@ -80,18 +71,18 @@ class ReportNumbersTest {
             """),
         Arguments.of(
             "the first stand's moments",
-            4,
+            3,
             """
             Stand | Landmark | Plane | By the vertical, N m | The same, N m/kg | By the force's line, N m | What it does
-            1 | knee centre | sagittal | −4.4 ± 1.8 | −0.053 | −3.2 ± 1.4 | bends the knee / too small to tell its sense
+            1 | prosthetic knee axis | sagittal | −4.4 ± 1.8 | −0.053 | −3.2 ± 1.4 | bends the knee / too small to tell its sense
             1 | ankle axis | sagittal | +15.6 ± 2.5 | – | – | tips the shank forward over the foot
             """),
         Arguments.of(
             "the second stand's moments",
-            5,
+            4,
             """
             Stand | Landmark | Plane | By the vertical, N m | The same, N m/kg | By the force's line, N m | What it does
-            2 | knee centre | sagittal | −5.4 ± 2.2 | −0.063 | −4.2 ± 1.8 | bends the knee / too small to tell its sense
+            2 | prosthetic knee axis | sagittal | −5.4 ± 2.2 | −0.063 | −4.2 ± 1.8 | bends the knee / too small to tell its sense
             2 | ankle axis | sagittal | +16.6 ± 2.9 | – | – | tips the shank forward over the foot
             """));
   }
@@ -116,15 +107,15 @@ class ReportNumbersTest {
   void everyFactOfTheStandShowsItsOwnNumber() {
     assertThat(PageTables.facts(html()))
         .contains(
-            "Stood at: 2026-03-04 10:15 +01:00",
             "Body mass: 83.6\u00a0kg",
             "Other foot: on block, height −2.2 mm",
             "Stance width: 172.3\u00a0mm",
             "Toe-out: 6.4°",
-            "Walked since change: 9 min",
-            "Stands: 2",
-            "Load share: right 42.4\u00a0% ± 1.7\u00a0%",
-            "Footwear: walking shoe, heel height 14.5\u00a0mm");
+            "Walked since change: 9 min");
+    assertThat(html())
+        .contains(
+            "right, transfemoral · walking shoe, heel height 14.5\u00a0mm · 2026-03-04 10:15 +01:00"
+                + " · 2 stands · load on the right 42.4\u00a0% ± 1.7\u00a0%");
   }
 
   @Test

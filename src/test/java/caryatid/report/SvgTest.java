@@ -3,7 +3,7 @@ package caryatid.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.chart.Drawing;
-import caryatid.chart.LegDrawing;
+import caryatid.chart.StripDrawing;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -20,13 +20,13 @@ import org.w3c.dom.Document;
 class SvgTest {
   private static Drawing drawing(String landmark) {
     Demo demo = Demo.empty(Side.RIGHT).landmark(landmark, LandmarkKind.KNEE_CENTRE, 42, 85, 492, 4);
-    return LegDrawing.plan(
+    return StripDrawing.plan(
         demo.state(0),
         Optional.empty(),
         Plane.SAGITTAL,
         Side.RIGHT,
         Wording.in(Locale.ENGLISH),
-        88,
+        186,
         92);
   }
 
@@ -39,8 +39,8 @@ class SvgTest {
   @Test
   void textIsTextAndTheSizeThatOfThePaper() throws Exception {
     Document parsed = parse(Svg.file(drawing("knee centre")));
-    assertThat(parsed.getDocumentElement().getAttribute("width")).isEqualTo("88mm");
-    assertThat(parsed.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 88 92");
+    assertThat(parsed.getDocumentElement().getAttribute("width")).isEqualTo("186mm");
+    assertThat(parsed.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 186 92");
     assertThat(parsed.getDocumentElement().getTextContent()).contains("18\u00a0mm anterior");
     assertThat(parsed.getElementsByTagName("text").getLength())
         .isEqualTo(drawing("knee centre").texts().size());

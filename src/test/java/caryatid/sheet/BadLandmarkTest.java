@@ -35,7 +35,8 @@ class BadLandmarkTest {
         .containsExactly(
             "sheet.yaml line 11, column 11: 'collar' is none of the landmarks the program knows:"
                 + " knee centre, ankle axis, foot reference point, hip, socket reference point,"
-                + " outer patellar border. Use one of these names, or add `kind: other`.");
+                + " outer patellar border, lateral patellar border. Use one of these names, or add"
+                + " `kind: other`.");
     assertThat(replacing(KNEE, KNEE + "    kind: other\n"))
         .containsExactly(
             "sheet.yaml line 12, column 11: 'knee centre' is a landmark the program knows, so it"
@@ -83,8 +84,8 @@ class BadLandmarkTest {
     assertThat(replacing(FORWARD, FORWARD + "    landmark: hip\n"))
         .containsExactly(
             "sheet.yaml line 13, column 15: `landmark` says what was measured from, but no distance"
-                + " from it is given. Add `forward-of-landmark-mm` or `rightward-of-landmark-mm`, or"
-                + " delete `landmark`.");
+                + " from it is given. Add `forward-of-landmark-mm` or `rightward-of-landmark-mm`,"
+                + " or delete `landmark`.");
   }
 
   @Test
@@ -92,8 +93,8 @@ class BadLandmarkTest {
     assertThat(replacing(FORWARD, "    forward-of-landmark-mm: 3\n    landmark: hip\n"))
         .containsExactly(
             "sheet.yaml line 11, column 5: the landmark 'knee centre' is measured from 'hip', which"
-                + " is not in the sheet on that side. Correct the name after `landmark`, or add that"
-                + " landmark.");
+                + " is not in the sheet on that side. Correct the name after `landmark`, or add"
+                + " that landmark.");
     assertThat(replacing(FORWARD, "    forward-of-landmark-mm: 3\n    landmark: knee center\n"))
         .containsExactly(
             "sheet.yaml line 11, column 5: the landmark 'knee centre' is measured from 'knee"

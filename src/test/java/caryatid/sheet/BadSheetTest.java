@@ -50,8 +50,9 @@ class BadSheetTest {
                 + " 'up'. Write one of these words.",
             "sheet.yaml line 22, column 1: unknown key `color`. Keys that can stand here:"
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
-                + " other-foot, hands, knee, footwear, stance-width-mm, toe-out-deg, minutes-walked,"
-                + " components, landmarks, targets, confirmed, doubts, decision-rule, notes.");
+                + " other-foot, hands, knee, footwear, stance-width-mm, toe-out-deg,"
+                + " minutes-walked, components, landmarks, targets, confirmed, doubts,"
+                + " decision-rule, notes.");
   }
 
   @ParameterizedTest
@@ -116,6 +117,29 @@ class BadSheetTest {
   }
 
   @Test
+  void whatToLookAtBelongsToTheTargetsPlane() {
+    assertThat(problemsOfSheet(SHEET + "    too-far-lateral: the foot's place\n"))
+        .containsExactly(
+            "sheet.yaml line 22, column 22: `too-far-lateral` does not belong to the plane of this"
+                + " target. Sagittal targets have `too-far-anterior` and `too-far-posterior`,"
+                + " frontal ones `too-far-medial` and `too-far-lateral`.");
+  }
+
+  @Test
+  void aPolycentricKneesAxisHasToBeNamed() {
+    String sheet = SHEET.replace("transtibial", "transfemoral");
+    String knee = "knee: {locked: no, polycentric: yes}\n";
+    assertThat(problemsOfSheet(sheet + knee))
+        .containsExactly(
+            "sheet.yaml line 11, column 3: the knee has several axes and the sheet does not say"
+                + " which one was marked. Add `is: ` at the knee centre with the axis that the"
+                + " cited document names.");
+    String named = sheet.replace("    marking-mm: 3\n", "    marking-mm: 3\n    is: upper axis\n");
+    assertThat(problemsOfSheet(named + knee)).isEmpty();
+    assertThat(problemsOfSheet(sheet + "knee: {locked: no, polycentric: no}\n")).isEmpty();
+  }
+
+  @Test
   void theKneeIsRequiredWhereThereIsOneAndRefusedElsewhere() {
     assertThat(replacing("transtibial", "knee disarticulation"))
         .containsExactly("sheet.yaml: `knee` is missing. Add the line `knee: ...` here.");
@@ -137,8 +161,8 @@ class BadSheetTest {
             + SHEET.substring(target);
     assertThat(problemsOfSheet(twice))
         .containsExactly(
-            "sheet.yaml line 15, column 5: the landmark 'knee centre' stands twice on the same side."
-                + " Delete one, or give it a name of its own with `kind: other`.",
+            "sheet.yaml line 15, column 5: the landmark 'knee centre' stands twice on the same"
+                + " side. Delete one, or give it a name of its own with `kind: other`.",
             "sheet.yaml line 26, column 5: a target for 'knee centre' in the same plane and on the"
                 + " same side stands above. Delete one of the two.");
   }
@@ -159,8 +183,8 @@ class BadSheetTest {
   void aTargetNeedsATolerance() {
     assertThat(replacing("below-mm: 10\n    above-mm: 10", "below-mm: 0\n    above-mm: 0"))
         .containsExactly(
-            "sheet.yaml line 20, column 15: `below-mm` and `above-mm` are both 0; no measurement can"
-                + " be within that. Write the tolerance the source gives.");
+            "sheet.yaml line 20, column 15: `below-mm` and `above-mm` are both 0; no measurement"
+                + " can meet that. Write the tolerance the source gives.");
     assertThat(replacing("below-mm: 10", "below-mm: -1"))
         .containsExactly(
             "sheet.yaml line 19, column 15: `below-mm`: expected a number from 0 to 1000, found -1."
@@ -171,16 +195,16 @@ class BadSheetTest {
   void aTargetIsForALandmarkThatWasMeasuredInItsPlane() {
     assertThat(replacing("    landmark: knee centre", "    landmark: hip"))
         .containsExactly(
-            "sheet.yaml line 16, column 5: the target is for the landmark 'hip', right, which is not"
-                + " in the sheet. Add it under `landmarks`, or correct the name.");
+            "sheet.yaml line 16, column 5: the target is for the landmark 'hip', right, which is"
+                + " not in the sheet. Add it under `landmarks`, or correct the name.");
     assertThat(replacing("    landmark: knee centre", "    landmark: knee-centre"))
         .containsExactly(
             "sheet.yaml line 16, column 5: the target is for the landmark 'knee-centre', right,"
                 + " which is not in the sheet; did you mean 'knee centre'?");
     assertThat(replacing("plane: sagittal", "plane: frontal"))
         .containsExactly(
-            "sheet.yaml line 16, column 5: the target is frontal, but the landmark 'knee centre' was"
-                + " not measured in that plane. Add `forward-mm` (sagittal) or `rightward-mm`"
+            "sheet.yaml line 16, column 5: the target is frontal, but the landmark 'knee centre'"
+                + " was not measured in that plane. Add `forward-mm` (sagittal) or `rightward-mm`"
                 + " (frontal) to the landmark.");
   }
 }

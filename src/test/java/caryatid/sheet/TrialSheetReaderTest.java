@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.BadInput;
@@ -55,6 +56,29 @@ class TrialSheetReaderTest {
                 "Instructions, section 5",
                 MeantFor.FOOT,
                 Optional.empty()));
+  }
+
+  @Test
+  void aTargetSaysWhatItsDocumentRecommendsToLookAt() throws BadInput {
+    TrialSheet sheet =
+        Sheets.sheet(
+            Sheets.SHEET
+                + "    too-far-anterior: the socket's flexion\n    too-far-posterior: heel\n");
+    assertThat(sheet.targets().get(0).lookAt())
+        .contains(
+            new LookAt(
+                Optional.of("the socket's flexion"),
+                Optional.of("heel"),
+                Optional.empty(),
+                Optional.empty()));
+  }
+
+  @Test
+  void theLateralPatellarBorderHasTwoNamesInASheet() throws BadInput {
+    for (String name : new String[] {"lateral patellar border", "outer patellar border"}) {
+      TrialSheet sheet = Sheets.sheet(Sheets.SHEET.replace("knee centre", name));
+      assertThat(sheet.landmarks().get(0).kind()).isEqualTo(LandmarkKind.OUTER_PATELLAR_BORDER);
+    }
   }
 
   @Test

@@ -82,7 +82,7 @@ class RecordPagesTest {
             "2026-03-04",
             "Entry 3, 08:40 demo shoe",
             "Entry 5, 09:10 superseded by entry 7",
-            "5 09:10 AB stand; superseded by entry 7",
+            "5 09:10 AB static alignment; superseded by entry 7",
             "Supersedes entry 5: written down wrong",
             "Who did what",
             "AB 2026-03-04 08:10 +01:00",

@@ -38,11 +38,11 @@ class ResultTextNumbersTest {
     "2, right side, 41.2 2.2",
     "3, stand-2.csv, 2 2.75 29.40",
     "4, right side, 43.6 2.5",
-    "6, 'sagittal, ankle axis', 47.3 +47.3 12.5 44.0 +37.0 +55.0",
-    "7, 'sagittal, knee centre', 12.6 −12.6 12.7 4.0 −9.0 +5.0",
-    "8, 'frontal, knee centre', 5.8 +5.8 11.6 2.0 −1.0 +10.0",
-    "9, 'sagittal, hip', 23.4 −23.4 5.3",
-    "10, 'frontal, hip', ''"
+    "6, 'sagittal, ankle axis', 47.3 +47.3 12.5 44.0 +37.0 +55.0 8 3",
+    "7, 'sagittal, prosthetic knee axis', 12.6 −12.6 12.7 4.0 −9.0 +5.0 4 9",
+    "8, 'frontal, prosthetic knee axis', 5.8 +5.8 11.6 2.0 −1.0 +10.0 4 4",
+    "9, 'sagittal, greater trochanter', 23.4 −23.4 5.3",
+    "10, 'frontal, greater trochanter', ''"
   })
   void everyNumberStandsInItsOwnPlace(int line, String about, String numbers) {
     assertThat(lines().get(line)).contains(about);

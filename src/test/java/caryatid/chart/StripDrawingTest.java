@@ -22,25 +22,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class LegDrawingTest {
+class StripDrawingTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
 
   static Drawing plan(Demo demo, Plane plane, Side side) {
-    return LegDrawing.plan(demo.state(0), Optional.empty(), plane, side, ENGLISH, 88, 92);
-  }
-
-  @Test
-  void saysTheOffsetInWholeMillimetresAndAWord() {
-    Drawing drawing = plan(Demo.transtibial(Side.RIGHT).line(80, 60), Plane.SAGITTAL, Side.RIGHT);
-    assertThat(drawing.texts())
-        .extracting(Mark.Text::words)
-        .contains(
-            "knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15 (+5 to +25)");
-    assertThat(drawing.alternative())
-        .startsWith(
-            "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")
-        .contains("knee centre, 492 mm up, known to within")
-        .contains("The load line runs 18\u00a0mm anterior of it (+18.0 ±");
+    return Strips.plan(demo.state(0), Optional.empty(), plane, side, ENGLISH, 1);
   }
 
   @ParameterizedTest
@@ -83,12 +69,12 @@ class LegDrawingTest {
     Random random = new Random(20260304);
     for (int i = 0; i < 60; i++) {
       Demo demo = random(random);
-      double height = 69 + random.nextInt(60);
+      double share = random.nextDouble();
       Optional<AlignmentState> before =
           random.nextBoolean() ? Optional.of(demo.state(random.nextInt(40))) : Optional.empty();
       AlignmentState state = random.nextBoolean() ? demo.state(0) : demo.state(-6, 0, 6);
       for (Plane plane : Plane.values()) {
-        Drawing drawing = LegDrawing.plan(state, before, plane, demo.side(), wording, 88, height);
+        Drawing drawing = Strips.plan(state, before, plane, demo.side(), wording, share);
         Sound.assertSound(drawing, language + ", geometry " + i);
       }
     }

@@ -1,0 +1,101 @@
+package caryatid.chart;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.chart.Drawing.Part;
+import caryatid.chart.Mark.Stroke;
+import caryatid.chart.Mark.Text;
+import caryatid.chart.StripDrawing.Symbol;
+import caryatid.chart.Style.Lettering;
+import caryatid.chart.Style.Pen;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Plans the bar that checks a print's scale, and the key of the strips above it. */
+public final class ScaleBar {
+  private static final double BAR_MM = 100;
+  private static final double ROW_MM = 7.2;
+  private static final int COLUMNS = 3;
+  private static final double GAP_MM = 4;
+
+  private final Set<Symbol> symbols;
+  private final Wording wording;
+  private final double widthMm;
+
+  private ScaleBar(Set<Symbol> symbols, Wording wording, double widthMm) {
+    this.symbols = symbols;
+    this.wording = wording;
+    this.widthMm = widthMm;
+  }
+
+  /**
+   * Plans the drawing for all strips of a state.
+   *
+   * @param before the state before, whose offsets the strips mark
+   * @param widthMm width on paper, at least 150 mm
+   */
+  public static Drawing plan(
+      AlignmentState state, Optional<AlignmentState> before, Wording wording, double widthMm) {
+    Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
+    for (Side side : state.stands().get(0).trial().side().sides()) {
+      for (Plane plane : Plane.values()) {
+        if (StripDrawing.isDrawn(state, plane, side)) {
+          View view = new View(plane, side);
+          symbols.addAll(StripDrawing.symbols(state, before, view, widthMm));
+        }
+      }
+    }
+    return new ScaleBar(symbols, wording, widthMm).drawing();
+  }
+
+  private Drawing drawing() {
+    double height = ROW_MM + Key.heightMm(1 + symbols.size(), COLUMNS);
+    String says = wording.word("ScaleBar.SAYS");
+    return new Drawing(
+        "scale", widthMm, height, says, List.of(Part.saying(says, bar()), Part.background(key())));
+  }
+
+  private List<Mark> bar() {
+    double middle = ROW_MM / 2;
+    Spot left = new Spot(0.2, middle);
+    Spot right = left.moved(BAR_MM, 0);
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Stroke.of(Pen.LANDMARK, left, right));
+    for (int i = 0; i <= BAR_MM / 10; i++) {
+      double half = i % 5 == 0 ? 1.6 : 0.7;
+      marks.add(Symbols.upright(Pen.LANDMARK, left.moved(10 * i, 0), half));
+    }
+    double room = widthMm - BAR_MM - GAP_MM;
+    List<String> lines = Letters.wrap(wording.word("ScaleBar.BAR"), Lettering.PLAIN, room);
+    double top = middle - Math.min(2, lines.size()) * Lettering.PLAIN.lineMm() / 2;
+    for (String line : lines.subList(0, Math.min(2, lines.size()))) {
+      Spot base = new Spot(BAR_MM + GAP_MM, top + Lettering.PLAIN.ascentMm());
+      marks.add(new Text(base, Letters.fit(line, Lettering.PLAIN, room), Lettering.PLAIN));
+      top += Lettering.PLAIN.lineMm();
+    }
+    return marks;
+  }
+
+  private List<Mark> key() {
+    Key key = new Key(0, ROW_MM, widthMm, COLUMNS);
+    if (symbols.contains(Symbol.LINE)) {
+      key.loadLine(wording.word("Key.LINE.LEFT_FOOT"));
+    }
+    if (symbols.contains(Symbol.TARGET)) {
+      key.target(wording.word("Key.TARGET"));
+    }
+    key.landmark(wording.word("Key.ZERO"));
+    if (symbols.contains(Symbol.BEFORE)) {
+      key.before(wording.word("Key.BEFORE"));
+    }
+    if (symbols.contains(Symbol.BREAK)) {
+      key.broken(wording.word("Key.BREAK"));
+    }
+    return key.marks();
+  }
+}

@@ -1,0 +1,170 @@
+package caryatid.chart;
+
+import caryatid.chart.Style.Lettering;
+import caryatid.geometry.Plane;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.standing.LineOf;
+import caryatid.wording.LandmarkWords;
+import caryatid.wording.OffsetWords;
+import caryatid.wording.ResultWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The words above a strip: what and how high, the result, and how far from what. */
+final class StripWords {
+  private static final double GAP_MM = 4;
+  private static final String SEPARATOR = " · ";
+
+  private final Leg leg;
+  private final LandmarkWords landmarks;
+  private final Wording wording;
+  private final double roomMm;
+
+  StripWords(Leg leg, LandmarkWords landmarks, Wording wording, double roomMm) {
+    this.leg = leg;
+    this.landmarks = landmarks;
+    this.wording = wording;
+    this.roomMm = roomMm;
+  }
+
+  /**
+   * A line of words: a name in strong letters, what follows it, and what is flush right.
+   *
+   * @param name may be empty
+   * @param after may be empty
+   * @param result may be empty
+   * @param strong whether the result is set in strong letters
+   */
+  record Line(String name, String after, String result, boolean strong) {
+    Lettering lettering() {
+      return strong ? Lettering.STRONG : Lettering.PLAIN;
+    }
+  }
+
+  /** Everything in as many lines as it takes. */
+  List<Line> lines(Strip strip) {
+    List<Line> lines = new ArrayList<>(heading(strip, result(strip)));
+    more(strip).forEach(words -> lines.add(new Line("", words, "", false)));
+    return lines;
+  }
+
+  /** The name and the result with its distances, in one line where they fit. */
+  List<Line> brief(Strip strip) {
+    String result = result(strip);
+    ResultWords words = new ResultWords(wording);
+    String whole =
+        strip.finding().map(f -> words.result(f) + SEPARATOR + words.distances(f)).orElse(result);
+    String name = landmarks.name(strip.level().landmark().name());
+    double both =
+        Letters.widthMm(name, Lettering.STRONG) + GAP_MM + Letters.widthMm(whole, Lettering.STRONG);
+    return heading(strip, both <= roomMm ? whole : result);
+  }
+
+  private List<Line> heading(Strip strip, String result) {
+    String name = landmarks.name(strip.level().landmark().name());
+    boolean strong = strip.target().isPresent();
+    List<Line> lines = new ArrayList<>();
+    double left = Letters.widthMm(name, Lettering.STRONG);
+    Line first = new Line(name, height(strip), result, strong);
+    double both = left + GAP_MM + Letters.widthMm(result, first.lettering());
+    double free = roomMm - both - Letters.widthMm(first.after(), Lettering.PLAIN);
+    if (both <= roomMm) {
+      String of = free >= 0 ? definition(strip, free) : "";
+      String after = free >= 0 ? first.after() + of : "";
+      lines.add(new Line(name, after, result, strong));
+    } else {
+      String cut = Letters.fit(name, Lettering.STRONG, roomMm);
+      lines.add(new Line(cut, "", "", false));
+      lines.add(new Line("", "", Letters.fit(result, first.lettering(), roomMm), strong));
+    }
+    return lines;
+  }
+
+  private String height(Strip strip) {
+    long up = Math.round(strip.level().heightMm());
+    return ", " + wording.fill("StripWords.UP", Argument.count(up));
+  }
+
+  /** Which axis or edge it is, in the clinician's words, as far as there is room. */
+  private String definition(Strip strip, double freeMm) {
+    return strip
+        .level()
+        .landmark()
+        .definition()
+        .map(words -> SEPARATOR + Printable.of(words))
+        .map(words -> Letters.fit(words, Lettering.PLAIN, freeMm))
+        .filter(words -> words.length() > SEPARATOR.length() + 1)
+        .orElse("");
+  }
+
+  private String result(Strip strip) {
+    List<String> parts = new ArrayList<>();
+    strip.finding().ifPresent(f -> parts.add(new ResultWords(wording).result(f)));
+    strip
+        .offset()
+        .ifPresent(o -> parts.add(new OffsetWords(wording).rounded(o.plane(), o.mm().value())));
+    if (strip.target().isEmpty()) {
+      parts.add(wording.word("StripWords.NO_TARGET"));
+    } else if (strip.finding().isEmpty()) {
+      parts.add(wording.word("Findings.WITHHELD"));
+    }
+    return String.join(SEPARATOR, parts);
+  }
+
+  private List<String> more(Strip strip) {
+    List<String> parts = new ArrayList<>();
+    strip.finding().ifPresent(f -> parts.add(new ResultWords(wording).distances(f)));
+    strip.target().ifPresent(target -> parts.add(recommended(target)));
+    strip
+        .finding()
+        .filter(f -> f.verdict() != Verdict.OUTSIDE && !f.decidable())
+        .ifPresent(f -> parts.add(wording.word("OffsetWords.undecidable")));
+    if (isOther(strip)) {
+      parts.add(wording.word(LineOf.WHOLE_BODY));
+    }
+    strip.finding().flatMap(this::advice).ifPresent(parts::add);
+    return parts.isEmpty()
+        ? List.of()
+        : Letters.wrap(String.join(SEPARATOR, parts), Lettering.PLAIN, roomMm);
+  }
+
+  /** Whether a strip is about another load line than the leg's. */
+  boolean isOther(Strip strip) {
+    Optional<LineOf> of = leg.line().map(LoadLine::of);
+    return strip.offset().filter(o -> of.filter(o.of()::equals).isEmpty()).isPresent();
+  }
+
+  private String recommended(Target target) {
+    return wording.fill(
+        "StripWords.RECOMMENDED",
+        Argument.text(signed(target.recommendedMm())),
+        Argument.text(signed(target.lowestMm())),
+        Argument.text(signed(target.highestMm())));
+  }
+
+  private String signed(double mm) {
+    return wording.signed(mm, mm == Math.rint(mm) ? Unit.COUNT : Unit.MM);
+  }
+
+  /** What the document recommends to look at, where the line is off in that direction. */
+  private Optional<String> advice(Finding finding) {
+    return ResultWords.advice(finding)
+        .map(words -> wording.fill("StripWords.ADVICE", Argument.text(Printable.of(words))));
+  }
+
+  /** The words at the left and right ends of a strip. */
+  String end(boolean right) {
+    boolean positive = right == (leg.view().sign() > 0);
+    String way =
+        leg.view().plane() == Plane.SAGITTAL
+            ? positive ? "FRONT" : "BACK"
+            : positive ? "LATERAL" : "MEDIAL";
+    return wording.word("StripWords." + way);
+  }
+}

@@ -1,0 +1,35 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Plane;
+import java.util.Optional;
+
+/**
+ * What a target's document recommends to look at when the load line is too far to one side, in the
+ * clinician's words. The program has no advice of its own here.
+ *
+ * @param tooFarAnterior for a line too far anterior
+ * @param tooFarPosterior for a line too far posterior
+ * @param tooFarMedial for a line too far medial
+ * @param tooFarLateral for a line too far lateral
+ */
+public record LookAt(
+    Optional<String> tooFarAnterior,
+    Optional<String> tooFarPosterior,
+    Optional<String> tooFarMedial,
+    Optional<String> tooFarLateral) {
+  /** Nothing. */
+  public static final LookAt NOTHING =
+      new LookAt(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  /**
+   * What to look at in a direction.
+   *
+   * @param positive whether the line is too far anterior or lateral
+   */
+  public Optional<String> at(Plane plane, boolean positive) {
+    if (plane == Plane.SAGITTAL) {
+      return positive ? tooFarAnterior : tooFarPosterior;
+    }
+    return positive ? tooFarLateral : tooFarMedial;
+  }
+}

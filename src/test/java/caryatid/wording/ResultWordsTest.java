@@ -1,0 +1,144 @@
+package caryatid.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
+import caryatid.loadline.LineKind;
+import caryatid.loadline.LookAt;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
+import caryatid.standing.LineOf;
+import caryatid.uncertainty.Estimate;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ResultWordsTest {
+  private static Finding finding(Plane plane, double mm, Verdict verdict) {
+    Offset offset =
+        new Offset(
+            plane,
+            Side.LEFT,
+            "knee centre",
+            LineOf.LEFT_FOOT,
+            LineKind.VERTICAL,
+            Estimate.exact(mm));
+    Target target =
+        new Target(
+            plane,
+            Side.LEFT,
+            "knee centre",
+            15,
+            10,
+            15,
+            "a document",
+            Target.MeantFor.FOOT,
+            Optional.empty(),
+            Optional.of(
+                new LookAt(
+                    Optional.of("the socket's flexion"),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of("the foot's place"))));
+    return new Finding(offset, target, 0.5, true, verdict);
+  }
+
+  private static String result(String language, double mm, Verdict verdict) {
+    return new ResultWords(Wording.in(Locale.forLanguageTag(language)))
+        .result(finding(Plane.SAGITTAL, mm, verdict))
+        .replace('\u00a0', ' ');
+  }
+
+  private static String distances(String language, Plane plane, double mm, Verdict verdict) {
+    return new ResultWords(Wording.in(Locale.forLanguageTag(language)))
+        .distances(finding(plane, mm, verdict))
+        .replace('\u00a0', ' ');
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          en | ● tolerance met | × tolerance not met | ○ undecided: 3 mm to spare | ○ undecided: 3 mm over
+          de | ● Toleranz eingehalten | × Toleranz nicht eingehalten | ○ unentschieden: 3 mm Reserve | ○ unentschieden: 3 mm zu viel
+          fr | ● tolérance respectée | × tolérance non respectée | ○ indécis : marge 3 mm | ○ indécis : dépassement 3 mm
+          es | ● tolerancia cumplida | × tolerancia no cumplida | ○ sin decidir: margen 3 mm | ○ sin decidir: exceso 3 mm
+          """)
+  void eachResultHasItsMarkAndItsWords(
+      String language, String met, String notMet, String spare, String over) {
+    assertThat(result(language, 15, Verdict.WITHIN)).isEqualTo(met);
+    assertThat(result(language, -20, Verdict.OUTSIDE)).isEqualTo(notMet);
+    assertThat(result(language, 8, Verdict.INSIDE_TOO_CLOSE)).isEqualTo(spare);
+    assertThat(result(language, 33, Verdict.OUTSIDE_TOO_CLOSE)).isEqualTo(over);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          en | load line 8 mm too far posterior, 18 mm from the recommendation | load line 8 mm too far lateral, 23 mm from the recommendation
+          de | Lastlinie 8 mm zu weit hinten (posterior), 18 mm von der Empfehlung entfernt | Lastlinie 8 mm zu weit lateral, 23 mm von der Empfehlung entfernt
+          fr | ligne de charge 8 mm trop en arrière, à 18 mm de la recommandation | ligne de charge 8 mm trop latérale, à 23 mm de la recommandation
+          es | línea de carga 8 mm demasiado atrás, a 18 mm de la recomendación | línea de carga 8 mm demasiado lateral, a 23 mm de la recomendación
+          """)
+  void theLoadLineIsTheSubjectOfDirectionAndDistance(
+      String language, String posterior, String lateral) {
+    assertThat(distances(language, Plane.SAGITTAL, -3, Verdict.OUTSIDE)).isEqualTo(posterior);
+    assertThat(distances(language, Plane.FRONTAL, 38, Verdict.OUTSIDE)).isEqualTo(lateral);
+  }
+
+  @Test
+  void aLineThatMeetsTheToleranceSaysWhatItHasToSpare() {
+    assertThat(distances("en", Plane.SAGITTAL, 12, Verdict.WITHIN))
+        .isEqualTo("load line 3 mm posterior of the recommendation, 7 mm to spare");
+    assertThat(distances("en", Plane.FRONTAL, 15.4, Verdict.WITHIN))
+        .isEqualTo("load line at the recommendation, 10 mm to spare");
+    assertThat(distances("en", Plane.FRONTAL, 6, Verdict.INSIDE_TOO_CLOSE))
+        .isEqualTo("load line 9 mm medial of the recommendation");
+  }
+
+  @Test
+  void lessThanHalfAMillimetreIsNeverWrittenAsNone() {
+    assertThat(result("en", 5.4, Verdict.INSIDE_TOO_CLOSE))
+        .isEqualTo("○ undecided: under 1 mm to spare");
+    assertThat(result("en", 5.6, Verdict.INSIDE_TOO_CLOSE)).isEqualTo("○ undecided: 1 mm to spare");
+  }
+
+  @Test
+  void whatTheDocumentSaysToLookAtIsToldOfItsOwnSideOnly() {
+    assertThat(ResultWords.advice(finding(Plane.SAGITTAL, 31, Verdict.OUTSIDE)))
+        .contains("the socket's flexion");
+    assertThat(ResultWords.advice(finding(Plane.SAGITTAL, 30, Verdict.INSIDE_TOO_CLOSE))).isEmpty();
+    assertThat(ResultWords.advice(finding(Plane.SAGITTAL, 4, Verdict.OUTSIDE))).isEmpty();
+    assertThat(ResultWords.advice(finding(Plane.FRONTAL, 31, Verdict.OUTSIDE)))
+        .contains("the foot's place");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "en, knee centre, prosthetic knee axis, lateral patellar border, greater trochanter",
+    "de, Kniedrehpunkt, Bezugsachse des Knies, lateraler Patellarand, Trochanter major",
+    "fr, centre articulaire du genou, axe du genou prothétique, bord latéral de la patella,"
+        + " grand trochanter",
+    "es, centro articular de la rodilla, eje de la rodilla protésica, borde lateral de la rótula,"
+        + " trocánter mayor"
+  })
+  void landmarksHaveTheTradesNames(
+      String language, String own, String prosthetic, String patella, String hip) {
+    Wording wording = Wording.in(Locale.forLanguageTag(language));
+    assertThat(new LandmarkWords(wording, false).name("knee centre")).isEqualTo(own);
+    LandmarkWords names = new LandmarkWords(wording, true);
+    assertThat(names.name("knee centre")).isEqualTo(prosthetic);
+    assertThat(names.name("outer patellar border")).isEqualTo(patella);
+    assertThat(names.name("lateral patellar border")).isEqualTo(patella);
+    assertThat(names.name("hip")).isEqualTo(hip);
+    assertThat(names.name("pylon clamp")).isEqualTo("pylon clamp");
+  }
+}

@@ -60,23 +60,31 @@ class ArchitectureTest {
     new Row(
         "fitting",
         "format entry alignment sheet recording standing loadline geometry uncertainty remark",
+        ""),
+    new Row(
+        "store",
+        "fitting format entry alignment sheet recording standing loadline geometry uncertainty remark",
         "io.ocfl.. com.fasterxml.jackson.."),
     new Row(
-        "wording",
+        "views",
         "fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
         ""),
     new Row(
+        "wording",
+        "views fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
+        ""),
+    new Row(
         "chart",
-        "wording fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
+        "wording views fitting entry alignment sheet recording standing loadline geometry uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "report",
-        "chart wording fitting format entry alignment sheet recording standing loadline geometry uncertainty remark",
+        "chart wording views fitting format entry alignment sheet recording standing loadline geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(
         "usecase",
-        "format fitting entry report chart wording alignment sheet recording standing loadline geometry"
+        "store views fitting format entry report chart wording alignment sheet recording standing loadline geometry"
             + " uncertainty remark",
         ""),
     new Row("cli", "usecase wording entry remark", "picocli..")
@@ -91,8 +99,8 @@ class ArchitectureTest {
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",
     "caryatid.fitting.Addition$Attached",
-    "caryatid.fitting.Comparison",
-    "caryatid.fitting.RecordView",
+    "caryatid.views.Comparison",
+    "caryatid.views.RecordView",
     "caryatid.report.Paper",
     "caryatid.report.ResultDifference"
   };

@@ -39,6 +39,8 @@ final class Purity {
     "caryatid.loadline..",
     "caryatid.alignment..",
     "caryatid.entry..",
+    "caryatid.fitting..",
+    "caryatid.views..",
     "caryatid.advice.."
   };
 

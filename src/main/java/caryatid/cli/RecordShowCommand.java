@@ -1,9 +1,9 @@
 package caryatid.cli;
 
-import caryatid.fitting.RecordView;
 import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
 import caryatid.usecase.ShowRecord;
+import caryatid.views.RecordView;
 import caryatid.wording.RecordText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;

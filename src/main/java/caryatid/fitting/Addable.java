@@ -18,7 +18,7 @@ public final class Addable {
       throw new BadInput(record.notShown());
     }
     if (record.isErased()) {
-      throw new BadInput(Problem.at(Place.of(record.code().text()), Keeping.WAS_ERASED));
+      throw new BadInput(Problem.at(Place.of(record.code().text()), RecordProblem.WAS_ERASED));
     }
   }
 }

@@ -47,7 +47,14 @@ public record Addition(
    * @param is what it is
    * @param bytes its bytes and the name it had
    */
-  public record Attached(KeptFile.Role is, NamedBytes bytes) {}
+  public record Attached(KeptFile.Role is, NamedBytes bytes) {
+
+    /** Its name without the folders it lay in, which have no place in a record. */
+    public String name() {
+      String path = bytes.name();
+      return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+    }
+  }
 
   public Addition {
     files = List.copyOf(files);

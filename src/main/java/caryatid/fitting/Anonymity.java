@@ -69,7 +69,7 @@ final class Anonymity {
     collect("", addition.answers(), texts);
     addition.corrects().ifPresent(c -> texts.put("because", c.why()));
     for (Addition.Attached file : addition.files()) {
-      String name = Adding.lastName(file.bytes().name());
+      String name = file.name();
       texts.put(name, name);
     }
     List<Problem> problems = new ArrayList<>();
@@ -100,14 +100,14 @@ final class Anonymity {
 
   private static Optional<Problem> question(Place place, String field, String text, int year) {
     return name(text)
-        .map(found -> problem(place, Keeping.TEXT_LIKE_NAME, field, found))
+        .map(found -> problem(place, RecordProblem.TEXT_LIKE_NAME, field, found))
         .or(
             () ->
                 birth(text, year)
-                    .map(found -> problem(place, Keeping.TEXT_LIKE_BIRTH, field, found)));
+                    .map(found -> problem(place, RecordProblem.TEXT_LIKE_BIRTH, field, found)));
   }
 
-  private static Problem problem(Place place, Keeping what, String field, String found) {
+  private static Problem problem(Place place, RecordProblem what, String field, String found) {
     return Problem.at(place, what, Argument.text(field), Argument.text(found));
   }
 

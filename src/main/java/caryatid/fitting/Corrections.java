@@ -9,13 +9,14 @@ import caryatid.remark.Problem;
 import java.util.Optional;
 
 /** What an entry may take the place of: an entry of its own kind that nothing took the place of. */
-final class Corrections {
+public final class Corrections {
   private Corrections() {}
 
-  static void check(FittingRecord record, Addition addition) throws BadInput {
+  public static void check(FittingRecord record, Addition addition) throws BadInput {
     if (addition.corrects().isEmpty()) {
       if (addition.kind() == EntryKind.OPENING) {
-        throw new BadInput(Problem.at(Place.of(record.code().text()), Keeping.STARTED_BEFORE));
+        throw new BadInput(
+            Problem.at(Place.of(record.code().text()), RecordProblem.STARTED_BEFORE));
       }
       return;
     }
@@ -26,7 +27,7 @@ final class Corrections {
       throw new BadInput(
           Problem.at(
               place,
-              Keeping.CORRECTED_BEFORE,
+              RecordProblem.CORRECTED_BEFORE,
               Argument.count(wrong.number()),
               Argument.count(before.get().number())));
     }
@@ -34,7 +35,7 @@ final class Corrections {
       throw new BadInput(
           Problem.at(
               place,
-              Keeping.OTHER_KIND,
+              RecordProblem.OTHER_KIND,
               Argument.count(wrong.number()),
               Argument.text(wrong.kind().key())));
     }

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The stands that an entry names by their numbers, as acceptances and lists of shoes do. */
-final class NamedStands {
+public final class NamedStands {
   private NamedStands() {}
 
   /**
@@ -22,14 +22,15 @@ final class NamedStands {
    *
    * @throws BadInput with each number that is not
    */
-  static void check(FittingRecord record, Addition addition) throws BadInput {
+  public static void check(FittingRecord record, Addition addition) throws BadInput {
     List<Problem> problems = new ArrayList<>();
     Place place = Place.of(record.code().text());
     named(addition.content())
         .filter(number -> !isStand(record, number))
         .forEach(
             number ->
-                problems.add(Problem.at(place, Keeping.NO_SUCH_STAND, Argument.count(number))));
+                problems.add(
+                    Problem.at(place, RecordProblem.NO_SUCH_STAND, Argument.count(number))));
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }

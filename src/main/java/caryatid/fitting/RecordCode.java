@@ -56,7 +56,7 @@ public record RecordCode(String text) {
   public static RecordCode of(String typed) throws BadInput {
     if (!isCode(typed)) {
       boolean device = DEVICES.contains(typed.toLowerCase(Locale.ROOT));
-      Keeping what = device ? Keeping.DEVICE_NAME : Keeping.NOT_A_CODE;
+      RecordProblem what = device ? RecordProblem.DEVICE_NAME : RecordProblem.NOT_A_CODE;
       throw new BadInput(Problem.at(Place.of(typed), what));
     }
     return new RecordCode(typed);
@@ -70,8 +70,10 @@ public record RecordCode(String text) {
   public static void requireAnonymous(String code) throws BadInput {
     Optional<Likeness> likeness = likeness(code);
     if (likeness.isPresent()) {
-      Keeping what =
-          likeness.get() == Likeness.NAME ? Keeping.CODE_LIKE_NAME : Keeping.CODE_LIKE_DATE;
+      RecordProblem what =
+          likeness.get() == Likeness.NAME
+              ? RecordProblem.CODE_LIKE_NAME
+              : RecordProblem.CODE_LIKE_DATE;
       throw new BadInput(Problem.at(Place.of(code), what));
     }
   }

@@ -72,7 +72,7 @@ public final class Stands {
       throw new BadInput(
           Problem.at(
               Place.of(record.code().text()),
-              Keeping.OTHER_PROSTHESIS,
+              RecordProblem.OTHER_PROSTHESIS,
               Argument.text(stood),
               Argument.text(kept)));
     }

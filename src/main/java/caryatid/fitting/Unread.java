@@ -1,6 +1,5 @@
 package caryatid.fitting;
 
-import caryatid.format.EntryRead;
 import caryatid.remark.Problem;
 import java.util.List;
 
@@ -15,17 +14,5 @@ import java.util.List;
 public record Unread(int number, boolean newer, List<Problem> problems) {
   public Unread {
     problems = List.copyOf(problems);
-  }
-
-  static Unread of(String path, EntryRead.Newer newer) {
-    return new Unread(number(path), true, List.of(newer.problem()));
-  }
-
-  static Unread of(String path, EntryRead.Unreadable unreadable) {
-    return new Unread(number(path), false, unreadable.problems());
-  }
-
-  private static int number(String path) {
-    return Integer.parseInt(path.substring(0, path.indexOf('-')));
   }
 }

@@ -1,7 +1,6 @@
 /**
- * The fitting record on disk: one OCFL 1.1 object per prosthesis (Oxford Common File Layout), every
- * addition a new immutable version with its entry as one small JSON file and its files verbatim.
- * Entry point: {@link caryatid.fitting.Store}. May use {@code entry}, {@code format} and what they
- * use; the store's library and Jackson.
+ * A fitting record as a value: its entries, which of them hold and since when, what is damaged or
+ * cannot be read, and what may be added. Entry point: {@link caryatid.fitting.FittingRecord}. Pure;
+ * may use {@code format} and what it uses. The bytes lie in {@code store}.
  */
 package caryatid.fitting;

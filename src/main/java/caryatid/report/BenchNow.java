@@ -2,11 +2,11 @@ package caryatid.report;
 
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
-import caryatid.fitting.SettingNow;
 import caryatid.remark.Argument;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
+import caryatid.views.SettingNow;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;

@@ -1,11 +1,11 @@
 package caryatid.report;
 
 import caryatid.entry.Entry;
-import caryatid.fitting.RecordView;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
+import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

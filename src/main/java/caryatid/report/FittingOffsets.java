@@ -1,15 +1,15 @@
 package caryatid.report;
 
 import caryatid.chart.OffsetsDrawing;
-import caryatid.fitting.OffsetSeries;
-import caryatid.fitting.RecordView;
-import caryatid.fitting.StandChange;
 import caryatid.remark.Argument;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
+import caryatid.views.OffsetSeries;
+import caryatid.views.RecordView;
+import caryatid.views.StandChange;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;

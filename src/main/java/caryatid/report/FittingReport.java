@@ -1,7 +1,7 @@
 package caryatid.report;
 
-import caryatid.fitting.RecordView;
 import caryatid.remark.Argument;
+import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -1,7 +1,7 @@
 package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.fitting.RecordView;
+import caryatid.views.RecordView;
 import java.util.Map;
 
 /**

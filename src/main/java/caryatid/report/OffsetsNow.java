@@ -1,13 +1,13 @@
 package caryatid.report;
 
-import caryatid.fitting.OffsetSeries;
-import caryatid.fitting.RecordView;
-import caryatid.fitting.StandChange;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
+import caryatid.views.OffsetSeries;
+import caryatid.views.RecordView;
+import caryatid.views.StandChange;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;

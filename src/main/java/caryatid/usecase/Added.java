@@ -1,11 +1,11 @@
 package caryatid.usecase;
 
 import caryatid.entry.Entry;
-import caryatid.fitting.AdditionRemarks;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.RecordView;
 import caryatid.remark.Remark;
 import caryatid.remark.Weight;
+import caryatid.views.AdditionRemarks;
+import caryatid.views.RecordView;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -1,12 +1,12 @@
 package caryatid.usecase;
 
-import caryatid.fitting.Comparison;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.LostEntry;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
+import caryatid.views.Comparison;
+import caryatid.views.LostEntry;
 import java.util.List;
 
 /** Compares two states of a record. */

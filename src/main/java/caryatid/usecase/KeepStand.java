@@ -4,7 +4,6 @@ import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.fitting.Addable;
 import caryatid.fitting.Addition;
-import caryatid.fitting.Doubles;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
@@ -12,6 +11,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Paper;
 import caryatid.sheet.TrialSheet;
+import caryatid.store.DuplicateStandCheck;
 import caryatid.usecase.Check.Checked;
 import caryatid.wording.Wording;
 import java.util.Optional;
@@ -65,7 +65,7 @@ public final class KeepStand {
       stand.anonymous();
     }
     Stands.requireOwn(record, sheet(checked.result()));
-    Doubles.requireNew(record, stand);
+    DuplicateStandCheck.require(record, stand);
     return checked;
   }
 

@@ -3,9 +3,6 @@ package caryatid.usecase;
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
-import caryatid.fitting.FittingRecord;
-import caryatid.fitting.RecordView;
-import caryatid.fitting.StandWarnings;
 import caryatid.format.Archived;
 import caryatid.format.ResultFile;
 import caryatid.format.ResultJson;
@@ -13,6 +10,9 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
+import caryatid.store.StoredRecord;
+import caryatid.views.RecordView;
+import caryatid.views.StandWarnings;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -31,7 +31,7 @@ final class KeptResults {
    * @param unread where results that are as they were added, but cannot be read, are told
    */
   static Map<Integer, AlignmentState> of(
-      FittingRecord record,
+      StoredRecord record,
       List<Entry> entries,
       Collection<Problem> damage,
       Collection<Remark> unread) {
@@ -47,7 +47,7 @@ final class KeptResults {
     return states;
   }
 
-  private static Optional<ResultFile> file(FittingRecord record, Entry entry) throws BadInput {
+  private static Optional<ResultFile> file(StoredRecord record, Entry entry) throws BadInput {
     Optional<KeptFile> kept = entry.file(KeptFile.Role.RESULT);
     return kept.isEmpty()
         ? Optional.empty()
@@ -74,9 +74,9 @@ final class KeptResults {
    * A record's view with what its latest stands warn of. Of a result that cannot be read, the
    * stand's entry tells as much as it can.
    */
-  static RecordView view(FittingRecord record) {
-    List<Entry> latest = StandWarnings.latest(record.valid());
-    return RecordView.of(record)
+  static RecordView view(StoredRecord record) {
+    List<Entry> latest = StandWarnings.latest(record.record().valid());
+    return RecordView.of(record.record())
         .withResults(of(record, latest, new ArrayList<>(), new ArrayList<>()));
   }
 }

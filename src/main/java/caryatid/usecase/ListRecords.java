@@ -2,9 +2,9 @@ package caryatid.usecase;
 
 import caryatid.entry.Entry;
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.store.Store;
 import java.util.List;
 import java.util.Optional;
 

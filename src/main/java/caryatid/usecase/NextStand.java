@@ -3,13 +3,14 @@ package caryatid.usecase;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.LostEntry;
-import caryatid.fitting.NextSheet;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;
+import caryatid.store.StoredRecord;
+import caryatid.views.LostEntry;
+import caryatid.views.NextSheet;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -31,8 +32,9 @@ public final class NextStand {
    * @throws BadInput if there is no such record, or no stand in it has an undamaged sheet
    */
   public static NextStand of(Records records, String code) throws BadInput {
-    FittingRecord record = records.store().read(RecordCode.of(code));
-    return new NextStand(NextSheet.of(record), LostEntry.of(record));
+    StoredRecord stored = records.store().open(RecordCode.of(code));
+    FittingRecord record = stored.record();
+    return new NextStand(NextSheet.of(record, stored::bytes), LostEntry.of(record));
   }
 
   /** Which entries cannot be read, so that the latest stand may be another. */

@@ -1,9 +1,9 @@
 package caryatid.usecase;
 
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.RecordView;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.views.RecordView;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
@@ -24,7 +24,7 @@ public final class PackRecord {
       throws BadInput, StoreFailure {
     files.requireFree(new Output(zip, false));
     RecordCode record = RecordCode.of(code);
-    RecordView view = KeptResults.view(records.store().read(record));
+    RecordView view = KeptResults.view(records.store().open(record));
     records.store().pack(record, zip, RecordText.readMe(view, wording));
   }
 }

@@ -1,11 +1,11 @@
 package caryatid.usecase;
 
-import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Paper;
+import caryatid.store.StoredRecord;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,10 +28,10 @@ public final class RecordReport {
     files.requireFree(output);
     RecordCode record = RecordCode.of(code);
     List<Problem> damage = records.store().damage(record);
-    FittingRecord read = records.store().read(record);
+    StoredRecord read = records.store().open(record);
     files.write(output, RecordPages.pdf(read, damage, wording, paper));
     List<Problem> found = new ArrayList<>(damage);
-    read.unread().forEach(unread -> found.addAll(unread.problems()));
+    read.record().unread().forEach(unread -> found.addAll(unread.problems()));
     return found;
   }
 }

@@ -1,11 +1,11 @@
 package caryatid.usecase;
 
-import caryatid.fitting.NetworkDrive;
-import caryatid.fitting.StorageRoot;
-import caryatid.fitting.Store;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.store.NetworkDrive;
+import caryatid.store.StorageRoot;
+import caryatid.store.Store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;

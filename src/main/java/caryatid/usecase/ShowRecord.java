@@ -3,11 +3,11 @@ package caryatid.usecase;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.KeptFiles;
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.RecordView;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.store.StoredRecord;
+import caryatid.views.RecordView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,9 +23,9 @@ public final class ShowRecord {
    * @throws BadInput if there is no such record, or nothing of it can be read
    */
   public static RecordView run(Records records, String code) throws BadInput {
-    FittingRecord record = records.store().read(RecordCode.of(code));
-    List<Problem> damage = new ArrayList<>(record.damage());
-    latestStand(record).ifPresent(stand -> damage.addAll(KeptFiles.damage(record, stand)));
+    StoredRecord record = records.store().open(RecordCode.of(code));
+    List<Problem> damage = new ArrayList<>(record.record().damage());
+    latestStand(record.record()).ifPresent(stand -> damage.addAll(record.damage(stand)));
     return KeptResults.view(record).withDamage(damage);
   }
 

@@ -1,8 +1,8 @@
 package caryatid.wording;
 
 import caryatid.entry.form.Answers;
-import caryatid.fitting.Comparison;
 import caryatid.remark.Argument;
+import caryatid.views.Comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -3,8 +3,8 @@ package caryatid.wording;
 import caryatid.entry.Accepted;
 import caryatid.entry.Entry;
 import caryatid.fitting.Contents;
-import caryatid.fitting.StandWarnings.Warning;
 import caryatid.remark.Argument;
+import caryatid.views.StandWarnings.Warning;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,12 +3,12 @@ package caryatid.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Demo;
-import caryatid.fitting.OffsetSeries;
-import caryatid.fitting.OffsetSeries.Measured;
-import caryatid.fitting.StandChange;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
+import caryatid.views.OffsetSeries.Measured;
+import caryatid.views.OffsetSeries;
+import caryatid.views.StandChange;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;

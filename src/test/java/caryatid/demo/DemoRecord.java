@@ -10,13 +10,14 @@ import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
-import caryatid.fitting.Store;
 import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
+import caryatid.store.Store;
+import caryatid.store.StoredRecord;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -47,6 +48,11 @@ public final class DemoRecord {
   /** The record as it stands. */
   public FittingRecord read() throws BadInput, StoreFailure {
     return store.read(CODE);
+  }
+
+  /** The record and the files that it keeps. */
+  public StoredRecord open() throws BadInput, StoreFailure {
+    return store.open(CODE);
   }
 
   /** What verifying its files finds. */

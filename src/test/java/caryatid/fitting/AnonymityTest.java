@@ -1,10 +1,11 @@
 package caryatid.fitting;
 
-import static caryatid.fitting.Invented.answers;
-import static caryatid.fitting.Invented.attached;
+import static caryatid.demo.Invented.answers;
+import static caryatid.demo.Invented.attached;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import caryatid.demo.Invented;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;

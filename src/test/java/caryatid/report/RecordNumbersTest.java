@@ -7,7 +7,7 @@ import caryatid.demo.DemoRecord;
 import caryatid.demo.Numbered;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
-import caryatid.fitting.RecordView;
+import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
 import java.nio.file.Path;

@@ -7,12 +7,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.fitting.RecordView;
 import caryatid.recording.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.report.Paper;
 import caryatid.usecase.ListRecords.Listed;
+import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -6,14 +6,14 @@ import caryatid.blackbox.Frozen;
 import caryatid.demo.DemoRecord;
 import caryatid.entry.form.FormFault;
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.RecordView;
-import caryatid.fitting.Store;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.report.FittingReport;
 import caryatid.report.FittingStory;
 import caryatid.report.Paper;
+import caryatid.store.Store;
+import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -75,7 +75,7 @@ class RecordNotReadTest {
     Path records = Frozen.store("mixed", folder);
     Store store = new Store(records, Duration.ofSeconds(10));
     byte[] pdf =
-        RecordPages.pdf(store.read(new RecordCode("mixed-1")), List.of(), ENGLISH, Paper.A4);
+        RecordPages.pdf(store.open(new RecordCode("mixed-1")), List.of(), ENGLISH, Paper.A4);
     String text = text(pdf);
     String settings = text.substring(text.indexOf("Settings now"), text.indexOf("What is open"));
     assertThat(settings).containsOnlyOnce("socket flexion 7 deg").containsOnlyOnce("flexion");

@@ -39,7 +39,7 @@ class RecordPagesTest {
   @TempDir private Path folder;
 
   private byte[] pdf(DemoRecord record, Wording wording, Paper paper) throws Exception {
-    return RecordPages.pdf(record.read(), record.damage(), wording, paper);
+    return RecordPages.pdf(record.open(), record.damage(), wording, paper);
   }
 
   private byte[] pdf(DemoRecord record) throws Exception {

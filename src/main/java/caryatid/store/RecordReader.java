@@ -1,0 +1,138 @@
+package caryatid.store;
+
+import caryatid.entry.Entry;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.Unread;
+import caryatid.format.EntryJson;
+import caryatid.format.EntryRead;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads a record's entries, each held against the sum under which it was added. */
+final class RecordReader {
+  private final ObjectFiles files;
+  private final List<Problem> damage = new ArrayList<>();
+  private final List<Unread> unread = new ArrayList<>();
+
+  private RecordReader(ObjectFiles files) {
+    this.files = files;
+  }
+
+  /**
+   * Reads a record.
+   *
+   * @return empty if no inventory of it is whole
+   */
+  static Optional<StoredRecord> read(ObjectFiles files) {
+    RecordReader reader = new RecordReader(files);
+    return reader.inventory().map(head -> reader.record(head));
+  }
+
+  /** Reads a record whose inventory is read and held against its sum already. */
+  static StoredRecord read(ObjectFiles files, ObjectFiles.Vouched head) {
+    return new RecordReader(files).record(head);
+  }
+
+  private StoredRecord record(ObjectFiles.Vouched head) {
+    List<Entry> entries = entries(head);
+    int added = damage.isEmpty() ? 0 : newestFirst().stream().findFirst().orElse(0);
+    Inventory inventory = head.inventory();
+    FittingRecord record =
+        new FittingRecord(
+            files.code(),
+            head.sum(),
+            inventory.head(),
+            Math.max(added, inventory.head()),
+            inventory.files(),
+            entries,
+            damage,
+            unread);
+    return new StoredRecord(record, files, inventory.contents());
+  }
+
+  /** The record's inventory; where it is hurt, the newest version's own that is whole. */
+  private Optional<ObjectFiles.Vouched> inventory() {
+    try {
+      return Optional.of(files.inventory(""));
+    } catch (IOException e) {
+      hurt(ObjectFiles.INVENTORY, Damage.INVENTORY, Argument.text(ObjectFiles.SUM));
+    }
+    return newestFirst().stream().flatMap(v -> version(v).stream()).findFirst();
+  }
+
+  private List<Integer> newestFirst() {
+    try {
+      return files.versions().stream().sorted(Comparator.reverseOrder()).toList();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private Optional<ObjectFiles.Vouched> version(int number) {
+    try {
+      return Optional.of(files.inventory("v" + number + "/"));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private List<Entry> entries(ObjectFiles.Vouched head) {
+    List<Entry> entries = new ArrayList<>();
+    for (Map.Entry<String, String> file : head.inventory().files().entrySet()) {
+      if (file.getKey().matches("\\d{4,7}-[^/]+/" + Entry.FILE)) {
+        String path = head.inventory().contents().getOrDefault(file.getValue(), file.getKey());
+        entry(file.getKey(), path, file.getValue()).ifPresent(entries::add);
+      }
+    }
+    entries.sort(Comparator.comparingInt(Entry::number));
+    return entries;
+  }
+
+  private Optional<Entry> entry(String logical, String path, String digest) {
+    try {
+      byte[] bytes = files.bytes(path);
+      if (!Digests.of(Digests.SHA_512, bytes).equals(digest)) {
+        return hurt(path, Damage.CHANGED);
+      }
+      return entry(EntryJson.read(bytes, named(path)), logical, path);
+    } catch (IOException e) {
+      return hurt(path, Damage.UNREADABLE, Argument.text(Reason.of(e)));
+    }
+  }
+
+  /** The bytes are those that were added; what they say may still not be known. */
+  private Optional<Entry> entry(EntryRead read, String logical, String path) {
+    if (read instanceof EntryRead.Newer newer) {
+      unread.add(new Unread(number(logical), true, List.of(newer.problem())));
+      return Optional.empty();
+    }
+    if (read instanceof EntryRead.Unreadable unreadable) {
+      unread.add(new Unread(number(logical), false, unreadable.problems()));
+      return Optional.empty();
+    }
+    Entry entry = ((EntryRead.Done) read).entry();
+    return logical.equals(entry.folder() + "/" + Entry.FILE)
+        ? Optional.of(entry)
+        : hurt(path, Damage.ENTRY);
+  }
+
+  private static int number(String path) {
+    return Integer.parseInt(path.substring(0, path.indexOf('-')));
+  }
+
+  private Optional<Entry> hurt(String path, Damage what, Argument... arguments) {
+    damage.add(Problem.at(Place.of(named(path)), what, arguments));
+    return Optional.empty();
+  }
+
+  private String named(String path) {
+    return files.code().text() + "/" + path;
+  }
+}

@@ -1,0 +1,59 @@
+package caryatid.store;
+
+import io.ocfl.api.OcflRepository;
+import io.ocfl.api.exception.OcflJavaException;
+import io.ocfl.core.OcflRepositoryBuilder;
+import io.ocfl.core.extension.storage.layout.config.FlatLayoutConfig;
+import io.ocfl.core.storage.OcflStorageBuilder;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Opens the library's repository on a store's folder, and makes the folder. */
+final class Repositories {
+  private static final String README = "README.txt";
+
+  private Repositories() {}
+
+  /**
+   * The repository.
+   *
+   * @param work an empty folder of its own for versions in the making
+   * @throws IOException if a folder cannot be read or written
+   */
+  static OcflRepository open(Path root, Path work, Path replacing) throws IOException {
+    Files.createDirectories(work);
+    try {
+      return build(root, work, replacing);
+    } catch (OcflJavaException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
+  private static OcflRepository build(Path root, Path work, Path replacing) {
+    return new OcflRepositoryBuilder()
+        .defaultLayoutConfig(new FlatLayoutConfig())
+        .storage(OcflStorageBuilder.builder().storage(new DurableStorage(root, replacing)).build())
+        // For as long as the record's lock is held, during which no other process adds to it.
+        .inventoryCache(new HeldInventory())
+        .workDir(work)
+        .build();
+  }
+
+  /**
+   * Makes the storage root beside its place and moves it there whole; does nothing if it is there.
+   */
+  static void make(StoreFolder folder) throws IOException {
+    if (Files.exists(folder.records())) {
+      return;
+    }
+    Path making = folder.work().resolve("new-records");
+    Durable.delete(making);
+    open(making, folder.adding(), folder.replacing()).close();
+    try (InputStream readme = Repositories.class.getResourceAsStream(README)) {
+      Durable.create(making.resolve(README), readme.readAllBytes());
+    }
+    Durable.moveFolder(making, folder.records());
+  }
+}

@@ -1,0 +1,226 @@
+package caryatid.store;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.fitting.Addition;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordCode;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * A clinic's fitting records: an OCFL 1.1 storage root with one object per prosthesis. Every
+ * addition is a new version; nothing is changed, and nothing removed but by {@link #erase}.
+ */
+public final class Store {
+  private final StoreFolder folder;
+  private final Custody custody;
+
+  /**
+   * The store in a folder; it is made when the first record is started.
+   *
+   * @param folder where it is or will be
+   * @param patience how long to wait while somebody else writes to the same record
+   */
+  public Store(Path folder, Duration patience) {
+    this.folder = new StoreFolder(folder);
+    this.custody = new Custody(this.folder, patience);
+  }
+
+  /**
+   * The codes of all records, in alphabetical order; none where there is no store yet.
+   *
+   * @throws StoreFailure if the folder cannot be read
+   */
+  public List<String> codes() throws StoreFailure {
+    try {
+      return custody.codes();
+    } catch (IOException e) {
+      throw Custody.failure(folder.records(), StoreProblem.CANNOT_READ, e);
+    }
+  }
+
+  /**
+   * What is left of a record that was erased: when, by whom and why; empty for one that was not.
+   *
+   * @throws BadInput if nothing of it can be read
+   */
+  public Optional<Entry> stone(RecordCode code) throws BadInput {
+    return Erasing.isStone(folder.record(code))
+        ? read(code).entries().stream().filter(e -> e.kind() == EntryKind.ERASURE).findFirst()
+        : Optional.empty();
+  }
+
+  /**
+   * Starts a record.
+   *
+   * @param opening its first entry
+   * @throws BadInput if there is a record of that code already, in whatever case its letters are
+   * @throws StoreFailure if somebody else is writing, or it cannot be written; nothing is left of
+   *     it then
+   */
+  public Entry start(RecordCode code, Addition opening) throws BadInput, StoreFailure {
+    return custody.overAll(
+        opening.by(),
+        () -> {
+          Repositories.make(folder);
+          return custody.over(
+              code,
+              opening.by(),
+              () -> {
+                custody.requireFree(code);
+                return new Writing(custody, code).start(opening);
+              });
+        });
+  }
+
+  /**
+   * Adds an entry to a record.
+   *
+   * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry
+   *     is not there
+   * @throws StoreFailure if somebody else is writing, or it cannot be written; the record is then
+   *     as it was, unless the failure says otherwise
+   */
+  public Entry add(RecordCode code, Addition addition) throws BadInput, StoreFailure {
+    custody.requireStarted(code);
+    return custody.over(code, addition.by(), () -> new Writing(custody, code).add(addition));
+  }
+
+  /**
+   * Reads a record: what is whole of it, and what is not.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public FittingRecord read(RecordCode code) throws BadInput {
+    return open(code).record();
+  }
+
+  /**
+   * Reads a record, and gives the files that its entries keep.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public StoredRecord open(RecordCode code) throws BadInput {
+    custody.requireStarted(code);
+    Optional<StoredRecord> read = RecordReader.read(custody.files(code));
+    if (read.isPresent() && custody.isSettled(read.get().record())) {
+      return read.get();
+    }
+    custody.settleIfPossible(code);
+    return new Writing(custody, code).readAnyhow();
+  }
+
+  /**
+   * Erases a record for good and leaves an entry that says when, by whom and why.
+   *
+   * @throws BadInput if there is no such record, or it was erased before
+   * @throws StoreFailure if somebody else is writing, or it cannot be erased
+   */
+  public void erase(RecordCode code, OffsetDateTime at, String by, String why)
+      throws BadInput, StoreFailure {
+    custody.requireStarted(code);
+    custody.over(
+        code,
+        by,
+        () -> {
+          int size =
+              RecordReader.read(custody.files(code))
+                  .map(stored -> stored.record().size())
+                  .orElse(0);
+          custody.erasing(code).erase(Erasing.stone(at, by, why, size));
+          return size;
+        });
+  }
+
+  /**
+   * Checks every byte of a record: sums and structure by the library's validator, entries by their
+   * forms.
+   *
+   * @return what is wrong, file by file; empty for a record in good order
+   * @throws BadInput if there is no such record
+   * @throws StoreFailure if somebody is writing to it
+   */
+  public List<Problem> verify(RecordCode code) throws BadInput, StoreFailure {
+    return checked(code, () -> Verifying.verify(folder.record(code), custody.files(code)));
+  }
+
+  /**
+   * Checks every byte of a record against its sum and every entry against its form; sooner done
+   * than {@link #verify}, which looks at the structure by the library's validator as well.
+   *
+   * @return what is wrong, file by file; empty for a record in good order
+   * @throws BadInput if there is no such record
+   * @throws StoreFailure if somebody is writing to it
+   */
+  public List<Problem> damage(RecordCode code) throws BadInput, StoreFailure {
+    return checked(code, () -> Verifying.bytes(custody.files(code)));
+  }
+
+  private List<Problem> checked(RecordCode code, Supplier<List<Problem>> check)
+      throws BadInput, StoreFailure {
+    custody.requireStarted(code);
+    RecordLock.Work<List<Problem>> work =
+        () -> {
+          custody.requireStarted(code);
+          return check.get();
+        };
+    try {
+      return custody.over(code, "verify", work);
+    } catch (StoreFailure e) {
+      if (e.problems().get(0).topic() != StoreProblem.CANNOT_WRITE) {
+        throw e;
+      }
+      // A store that cannot be written to can be verified without a lock.
+      return check.get();
+    }
+  }
+
+  /**
+   * Packs a record as a zip (BagIt, RFC 8493).
+   *
+   * @param zip the file; it must not be there yet
+   * @param readMe lines for people, put beside the record
+   * @throws BadInput if there is no such record, or it is damaged
+   * @throws StoreFailure if somebody is writing to it, or the file cannot be written
+   */
+  public void pack(RecordCode code, Path zip, List<String> readMe) throws BadInput, StoreFailure {
+    List<Problem> found = verify(code);
+    if (!found.isEmpty()) {
+      throw new BadInput(found);
+    }
+    List<Entry> entries = read(code).entries();
+    try {
+      Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), readMe, zip);
+    } catch (IOException e) {
+      throw Custody.failure(zip, StoreProblem.CANNOT_WRITE, e);
+    }
+  }
+
+  /**
+   * Takes in a record that was packed.
+   *
+   * @param by who does it, for others to see meanwhile
+   * @return its code
+   * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken;
+   *     nothing is written then
+   * @throws StoreFailure if somebody else is writing, the zip cannot be read or the record cannot
+   *     be written
+   */
+  public RecordCode unpack(Path zip, String by) throws BadInput, StoreFailure {
+    if (!Files.exists(folder.folder())) {
+      Importing.tryOut(zip);
+    }
+    return custody.overAll(
+        by, () -> new Importing(folder, zip).run(custody::requireFree, Repositories::make));
+  }
+}

@@ -1,0 +1,28 @@
+package caryatid.store;
+
+import caryatid.remark.Topic;
+
+/** Why the store could not do something with its records. */
+enum StoreProblem implements Topic {
+  NO_SUCH_RECORD("Keeping.NO_SUCH_RECORD"),
+  RECORD_EXISTS("Keeping.RECORD_EXISTS"),
+  IN_USE("Keeping.IN_USE"),
+  CANNOT_WRITE("Keeping.CANNOT_WRITE"),
+  /** It is there and whole, but the disk complained. */
+  WRITTEN_BUT("Keeping.WRITTEN_BUT"),
+  CANNOT_READ("Keeping.CANNOT_READ"),
+  DAMAGED("Keeping.DAMAGED"),
+  /** Arguments: the entry that holds the same stand. */
+  EXACT_DOUBLE("Keeping.EXACT_DOUBLE");
+
+  private final String code;
+
+  StoreProblem(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

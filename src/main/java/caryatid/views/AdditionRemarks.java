@@ -1,0 +1,78 @@
+package caryatid.views;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.fitting.FittingRecord;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Finds what is to be said of an entry that was just added. */
+public final class AdditionRemarks {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
+
+  private AdditionRemarks() {}
+
+  /**
+   * What is to be said.
+   *
+   * @param record with the entry in it
+   * @param added the entry
+   */
+  public static List<Remark> of(FittingRecord record, Entry added) {
+    List<Remark> remarks = new ArrayList<>();
+    takesTime(record, added).ifPresent(remarks::add);
+    older(record, added).ifPresent(remarks::add);
+    remarks.addAll(Doubles.of(record, added));
+    return List.copyOf(remarks);
+  }
+
+  /** The latest of its own kind is named first: both compete for what is shown as now. */
+  private static Optional<Remark> older(FittingRecord record, Entry added) {
+    return later(record, added, e -> e.kind() == added.kind())
+        .or(
+            () ->
+                added.corrects().isPresent()
+                    ? Optional.empty()
+                    : later(record, added, e -> e.kind() != EntryKind.OPENING))
+        .map(
+            last ->
+                Remark.of(
+                    AdditionRemark.OLDER,
+                    Argument.count(added.number()),
+                    time(record.timeOf(added)),
+                    Argument.count(last.number()),
+                    time(record.timeOf(last))));
+  }
+
+  private static Optional<Entry> later(FittingRecord record, Entry added, Predicate<Entry> of) {
+    return record.valid().stream()
+        .filter(e -> e.number() <= added.number() && of.test(e))
+        .reduce((earlier, later) -> later)
+        .filter(last -> last.number() != added.number());
+  }
+
+  private static Optional<Remark> takesTime(FittingRecord record, Entry added) {
+    return added
+        .corrects()
+        .filter(c -> c.asOf().isEmpty() && added.kind() != EntryKind.OPENING)
+        .map(
+            c ->
+                Remark.of(
+                    AdditionRemark.TAKES_TIME,
+                    Argument.count(added.number()),
+                    time(record.timeOf(added)),
+                    Argument.count(c.number())));
+  }
+
+  private static Argument time(OffsetDateTime time) {
+    return Argument.text(WHEN.format(time));
+  }
+}

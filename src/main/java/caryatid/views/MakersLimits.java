@@ -1,0 +1,146 @@
+package caryatid.views;
+
+import caryatid.entry.Components;
+import caryatid.entry.Components.Component;
+import caryatid.entry.Entry;
+import caryatid.entry.MassFrom;
+import caryatid.entry.Named;
+import caryatid.entry.Opening;
+import caryatid.entry.Stood;
+import caryatid.fitting.Contents;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Holds the wearer and the shoes against the limits that the components' makers state. */
+final class MakersLimits {
+  private final List<Entry> entries;
+  private final List<Remark> remarks = new ArrayList<>();
+
+  private MakersLimits(List<Entry> entries) {
+    this.entries = entries;
+  }
+
+  /**
+   * What is outside a limit.
+   *
+   * @param entries the entries that are valid, in order of time; of each part that components are
+   *     said of, the newest entry that names it counts, and the newest body mass, the one that was
+   *     written and the one that the plates measured, and every shoe
+   */
+  static List<Remark> check(List<Entry> entries) {
+    MakersLimits limits = new MakersLimits(entries);
+    limits.components().forEach(limits::check);
+    return List.copyOf(limits.remarks);
+  }
+
+  /**
+   * Whoever exchanges one part names that one alone; the others and their limits are still there.
+   */
+  private List<Component> components() {
+    Map<String, List<Component>> parts = new LinkedHashMap<>();
+    Contents.all(entries, Components.class)
+        .map(
+            named ->
+                named.components().stream()
+                    .collect(
+                        Collectors.groupingBy(
+                            c -> Named.fold(c.what()), LinkedHashMap::new, Collectors.toList())))
+        .forEach(parts::putAll);
+    return parts.values().stream().flatMap(List::stream).toList();
+  }
+
+  private void check(Component component) {
+    Argument what = Argument.text(component.what() + " " + component.name());
+    mass(component, what, LimitRemark.BODY_MASS_ABOVE, written());
+    mass(component, what, LimitRemark.MEASURED_MASS_ABOVE, measured());
+    grade()
+        .filter(grade -> isOutside(grade, component))
+        .ifPresent(
+            grade ->
+                remarks.add(
+                    Remark.of(LimitRemark.MOBILITY_GRADE_OUTSIDE, what, Argument.count(grade))));
+    heels()
+        .filter(heel -> isOutside(heel, component))
+        .distinct()
+        .forEach(
+            heel ->
+                remarks.add(
+                    Remark.of(
+                        LimitRemark.HEEL_HEIGHT_OUTSIDE,
+                        what,
+                        Argument.of(heel.doubleValue(), Unit.MM))));
+  }
+
+  private void mass(
+      Component component, Argument what, LimitRemark remark, Stream<BigDecimal> masses) {
+    Optional<BigDecimal> heaviest = component.bodyMassHighestKg();
+    masses
+        .reduce((earlier, later) -> later)
+        .filter(mass -> heaviest.filter(h -> mass.compareTo(h) > 0).isPresent())
+        .ifPresent(
+            mass -> remarks.add(Remark.of(remark, what, kg(mass), kg(heaviest.orElseThrow()))));
+  }
+
+  private Stream<BigDecimal> written() {
+    return entries.stream()
+        .flatMap(
+            entry ->
+                entry.content() instanceof Opening opening
+                    ? opening.bodyMassKg().stream()
+                    : Contents.of(entry, Stood.class)
+                        .filter(stood -> !isMeasured(stood))
+                        .flatMap(Stood::bodyMassKg)
+                        .stream());
+  }
+
+  private Stream<BigDecimal> measured() {
+    return Contents.all(entries, Stood.class)
+        .filter(MakersLimits::isMeasured)
+        .flatMap(stood -> stood.bodyMassKg().stream());
+  }
+
+  private static boolean isMeasured(Stood stood) {
+    return stood.bodyMassFrom().filter(MassFrom.PLATE::equals).isPresent();
+  }
+
+  private static boolean isOutside(int grade, Component component) {
+    OptionalInt lowest = component.mobilityGradeLowest();
+    OptionalInt highest = component.mobilityGradeHighest();
+    return lowest.isPresent() && grade < lowest.getAsInt()
+        || highest.isPresent() && grade > highest.getAsInt();
+  }
+
+  private static boolean isOutside(BigDecimal heelMm, Component component) {
+    return component.heelHeightLowestMm().filter(l -> heelMm.compareTo(l) < 0).isPresent()
+        || component.heelHeightHighestMm().filter(h -> heelMm.compareTo(h) > 0).isPresent();
+  }
+
+  private Stream<BigDecimal> heels() {
+    Stream<BigDecimal> shoes = Shoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
+    Optional<BigDecimal> stand =
+        Contents.all(entries, Stood.class)
+            .reduce((earlier, later) -> later)
+            .flatMap(Stood::heelHeightMm);
+    return Stream.concat(stand.stream(), shoes);
+  }
+
+  private Optional<Integer> grade() {
+    return Contents.all(entries, Opening.class)
+        .flatMap(opening -> opening.mobilityGrade().stream().boxed())
+        .reduce((earlier, later) -> later);
+  }
+
+  private static Argument kg(BigDecimal mass) {
+    return Argument.of(mass.doubleValue(), Unit.KG);
+  }
+}

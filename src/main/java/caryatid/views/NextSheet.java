@@ -1,0 +1,92 @@
+package caryatid.views;
+
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordProblem;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The trial sheet for the next stand, made from the newest one of a record: targets and landmarks
+ * are carried over from it, each landmark still wants its word, and what changes from stand to
+ * stand is left to be filled in.
+ *
+ * @param text the new sheet
+ * @param earlier the sheets it is based on, by the names they must have beside it
+ */
+public record NextSheet(String text, Map<String, byte[]> earlier) {
+  /** Keys that are carried over by {@code based-on}, or must be said anew each time. */
+  private static final Set<String> LEFT_OUT =
+      Set.of(
+          "trial-sheet",
+          "based-on",
+          "confirmed",
+          "at",
+          "landmarks",
+          "targets",
+          "notes",
+          "minutes-walked");
+
+  public NextSheet {
+    earlier = Map.copyOf(earlier);
+  }
+
+  /** The files that entries keep. */
+  public interface KeptBytes {
+    /**
+     * The bytes of a kept file, as they were added.
+     *
+     * @throws BadInput if they cannot be read, or are no longer what was added
+     */
+    byte[] of(Entry entry, KeptFile file) throws BadInput;
+  }
+
+  /**
+   * Makes the sheet.
+   *
+   * @param files the files that the record's entries keep
+   * @throws BadInput if no stand in the record has a sheet, or it is no longer what was added
+   */
+  public static NextSheet of(FittingRecord record, KeptBytes files) throws BadInput {
+    Entry stand =
+        record.valid().stream()
+            .filter(e -> e.file(KeptFile.Role.SHEET).isPresent())
+            .reduce((before, after) -> after)
+            .orElseThrow(
+                () ->
+                    new BadInput(
+                        Problem.at(Place.of(record.code().text()), RecordProblem.NO_STAND)));
+    Map<String, byte[]> earlier = new LinkedHashMap<>();
+    for (KeptFile file : stand.files()) {
+      if (file.is() == KeptFile.Role.SHEET || file.is() == KeptFile.Role.EARLIER_SHEET) {
+        earlier.put(file.original(), files.of(stand, file));
+      }
+    }
+    String last = stand.file(KeptFile.Role.SHEET).orElseThrow().original();
+    return new NextSheet(text(last, earlier.get(last)), earlier);
+  }
+
+  private static String text(String name, byte[] sheet) {
+    List<String> lines =
+        new ArrayList<>(List.of("trial-sheet: 1", "based-on: " + name, "confirmed: []", "at:"));
+    Optional<String> block = Optional.empty();
+    for (String line : new String(sheet, StandardCharsets.UTF_8).lines().toList()) {
+      if (line.matches("[a-z-]+\\s*:.*")) {
+        block = Optional.of(line.substring(0, line.indexOf(':')).strip());
+      }
+      if (block.filter(key -> !LEFT_OUT.contains(key)).isPresent() && !line.isBlank()) {
+        lines.add(line);
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+}

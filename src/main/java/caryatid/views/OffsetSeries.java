@@ -1,0 +1,106 @@
+package caryatid.views;
+
+import caryatid.entry.Entry;
+import caryatid.entry.KneeLock;
+import caryatid.entry.Named;
+import caryatid.entry.Stood;
+import caryatid.fitting.Contents;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.Verdict;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How one offset went from stand to stand.
+ *
+ * @param plane in which plane
+ * @param side the leg
+ * @param landmark the landmark's name
+ * @param measured at least one, in order of time
+ */
+public record OffsetSeries(Plane plane, Side side, String landmark, List<Measured> measured) {
+
+  /**
+   * What one stand found.
+   *
+   * @param entry number of the stand's entry
+   * @param at when the wearer stood so
+   * @param offsetMm the offset, mm, signed as offsets are
+   * @param expandedMm half-width of its 95 % interval, mm
+   * @param lowestMm the smallest offset that was within, mm
+   * @param recommendedMm what was recommended, mm
+   * @param highestMm the largest offset that was within, mm
+   * @param verdict the result
+   * @param source the document the recommendation comes from
+   * @param validFor what else the recommendation is valid for: footwear or mode of the knee
+   * @param footwear in what the wearer stood, in the clinician's words
+   */
+  public record Measured(
+      int entry,
+      OffsetDateTime at,
+      double offsetMm,
+      double expandedMm,
+      double lowestMm,
+      double recommendedMm,
+      double highestMm,
+      Verdict verdict,
+      String source,
+      Optional<Named<KneeLock>> validFor,
+      Optional<String> footwear) {
+
+    /** The entry and the footwear, as lists name a stand: {@code 17, walking shoe}. */
+    public String stand() {
+      return entry + footwear.map(shoe -> ", " + shoe.strip()).orElse("");
+    }
+  }
+
+  public OffsetSeries {
+    measured = List.copyOf(measured);
+  }
+
+  /** The latest of them in each footwear, in order of time: a result holds for one footwear. */
+  public List<Measured> current() {
+    Map<String, Measured> latest = new LinkedHashMap<>();
+    for (Measured m : measured) {
+      String shoe = m.footwear().map(Named::fold).orElse("");
+      latest.remove(shoe);
+      latest.put(shoe, m);
+    }
+    return List.copyOf(latest.values());
+  }
+
+  /** The same series, and what came later. */
+  OffsetSeries with(OffsetSeries later) {
+    List<Measured> both = new ArrayList<>(measured);
+    both.addAll(later.measured);
+    return new OffsetSeries(plane, side, landmark, both);
+  }
+
+  /** By what series are told apart. */
+  record Key(Plane plane, Side side, String landmark) {
+    static Key of(Stood.Found found) {
+      return new Key(found.plane(), found.side(), Named.fold(found.landmark()));
+    }
+  }
+
+  static Measured measured(Entry entry, OffsetDateTime at, Stood.Found found) {
+    double recommended = found.recommendedMm().doubleValue();
+    return new Measured(
+        entry.number(),
+        at,
+        found.offsetMm().doubleValue(),
+        found.expandedMm().doubleValue(),
+        recommended - found.belowMm().doubleValue(),
+        recommended,
+        recommended + found.aboveMm().doubleValue(),
+        found.result(),
+        found.source(),
+        found.validFor(),
+        Contents.of(entry, Stood.class).flatMap(Stood::footwear));
+  }
+}

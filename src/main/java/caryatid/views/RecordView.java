@@ -1,0 +1,174 @@
+package caryatid.views;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.entry.Entry;
+import caryatid.entry.Stood;
+import caryatid.fitting.Contents;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordCode;
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A record as it is shown and reported: the timeline, how each offset went from stand to stand, and
+ * what is outside a maker's limit.
+ *
+ * @param code the record's code
+ * @param headDigest SHA-512 that vouches for the whole record, hexadecimal
+ * @param newest number of the newest entry that the digest vouches for
+ * @param timeline all entries that are whole, in order of their times
+ * @param valid those of them that no other takes the place of, in the order in which what they say
+ *     was so
+ * @param offsets one series for each plane, side and landmark, in the order they first occur
+ * @param changes what was changed from stand to stand
+ * @param open what is left open
+ * @param remarks which entries cannot be read, and what is outside a limit that a maker states
+ * @param warnings what the latest stand in each footwear warns of
+ * @param damage what is not whole
+ * @param unread why entries that are whole cannot be read
+ */
+public record RecordView(
+    RecordCode code,
+    String headDigest,
+    int newest,
+    List<Line> timeline,
+    List<Entry> valid,
+    List<OffsetSeries> offsets,
+    List<StandChange> changes,
+    List<Remark> open,
+    List<Remark> remarks,
+    StandWarnings warnings,
+    List<Problem> damage,
+    List<Problem> unread) {
+
+  /**
+   * A line of the timeline.
+   *
+   * @param entry the entry
+   * @param correctedBy number of the entry that takes its place
+   */
+  public record Line(Entry entry, Optional<Integer> correctedBy) {}
+
+  public RecordView {
+    timeline = List.copyOf(timeline);
+    valid = List.copyOf(valid);
+    offsets = List.copyOf(offsets);
+    changes = List.copyOf(changes);
+    open = List.copyOf(open);
+    remarks = List.copyOf(remarks);
+    damage = List.copyOf(damage);
+    unread = List.copyOf(unread);
+  }
+
+  /** The view of a record. */
+  public static RecordView of(FittingRecord record) {
+    List<Line> timeline =
+        record.entries().stream()
+            .sorted(
+                Comparator.comparing((Entry e) -> e.at().toInstant())
+                    .thenComparingInt(Entry::number))
+            .map(e -> new Line(e, record.correctionOf(e).map(Entry::number)))
+            .toList();
+    List<Entry> valid = record.valid();
+    List<OffsetSeries> offsets = series(record);
+    return new RecordView(
+        record.code(),
+        record.headDigest(),
+        record.size(),
+        timeline,
+        valid,
+        offsets,
+        StandChange.of(record),
+        Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
+        Stream.of(LostEntry.of(record), MakersLimits.check(valid)).flatMap(List::stream).toList(),
+        StandWarnings.of(valid, Map.of()),
+        record.damage(),
+        record.unread().stream().flatMap(u -> u.problems().stream()).toList());
+  }
+
+  /** What is not whole, and what cannot be read. */
+  public List<Problem> notShown() {
+    return Stream.concat(damage.stream(), unread.stream()).toList();
+  }
+
+  /** The same view with other damage. */
+  public RecordView withDamage(List<Problem> found) {
+    return new RecordView(
+        code,
+        headDigest,
+        newest,
+        timeline,
+        valid,
+        offsets,
+        changes,
+        open,
+        remarks,
+        warnings,
+        found,
+        unread);
+  }
+
+  /**
+   * The same view with the warnings of the stands' results; without them, their entries tell as
+   * much as they can.
+   *
+   * @param states what was found in stands, by the number of their entry
+   */
+  public RecordView withResults(Map<Integer, AlignmentState> states) {
+    return new RecordView(
+        code,
+        headDigest,
+        newest,
+        timeline,
+        valid,
+        offsets,
+        changes,
+        open,
+        remarks,
+        StandWarnings.of(valid, states),
+        damage,
+        unread);
+  }
+
+  /** The same view with more remarks. */
+  public RecordView withRemarks(List<Remark> more) {
+    return new RecordView(
+        code,
+        headDigest,
+        newest,
+        timeline,
+        valid,
+        offsets,
+        changes,
+        open,
+        Stream.concat(remarks.stream(), more.stream()).toList(),
+        warnings,
+        damage,
+        unread);
+  }
+
+  private static List<OffsetSeries> series(FittingRecord record) {
+    Map<OffsetSeries.Key, OffsetSeries> all = new LinkedHashMap<>();
+    for (Entry entry : record.valid()) {
+      Contents.of(entry, Stood.class).stream()
+          .flatMap(stood -> stood.findings().stream())
+          .forEach(
+              found -> {
+                OffsetSeries one =
+                    new OffsetSeries(
+                        found.plane(),
+                        found.side(),
+                        found.landmark(),
+                        List.of(OffsetSeries.measured(entry, record.timeOf(entry), found)));
+                all.merge(OffsetSeries.Key.of(found), one, OffsetSeries::with);
+              });
+    }
+    return List.copyOf(all.values());
+  }
+}

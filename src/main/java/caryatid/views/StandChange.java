@@ -1,0 +1,153 @@
+package caryatid.views;
+
+import caryatid.entry.BenchAlignment;
+import caryatid.entry.BenchItem;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.Named;
+import caryatid.entry.SettingUnit;
+import caryatid.entry.Stood;
+import caryatid.fitting.Contents;
+import caryatid.fitting.FittingRecord;
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What was changed between a stand and the one before it, as far as the record says.
+ *
+ * @param name short name of the change, a, b, c and so on
+ * @param before number of the earlier stand's entry
+ * @param stand number of the later stand's entry
+ * @param at when the later stand was
+ * @param settings items of the bench alignment that were set anew
+ * @param shoe the footwear, where it is another
+ * @param said what the later stand says was changed
+ * @param why what the later stand says is the reason
+ */
+public record StandChange(
+    String name,
+    int before,
+    int stand,
+    OffsetDateTime at,
+    List<Setting> settings,
+    Optional<Shoe> shoe,
+    Optional<String> said,
+    Optional<String> why) {
+
+  /**
+   * An item that was set anew.
+   *
+   * @param item which
+   * @param was what it was set to before; empty where that is not in the record
+   * @param is what it is set to
+   * @param unit of both
+   */
+  public record Setting(
+      Named<BenchItem> item, Optional<BigDecimal> was, BigDecimal is, SettingUnit unit) {}
+
+  /** Footwear of the earlier and of the later stand. */
+  public record Shoe(String was, String is) {}
+
+  public StandChange {
+    settings = List.copyOf(settings);
+  }
+
+  /**
+   * The changes of a record.
+   *
+   * @param record whose
+   */
+  static List<StandChange> of(FittingRecord record) {
+    List<StandChange> changes = new ArrayList<>();
+    Map<Named.Key, BenchAlignment.Item> before = Map.of();
+    Map<Named.Key, BenchAlignment.Item> set = new LinkedHashMap<>();
+    Optional<Entry> earlier = Optional.empty();
+    for (Entry entry : record.valid()) {
+      if (entry.content() instanceof BenchAlignment bench) {
+        bench.items().forEach(row -> set.put(row.item().key(), row));
+      } else if (entry.kind() == EntryKind.STAND) {
+        if (earlier.isPresent()) {
+          Pair stood = new Pair(earlier.get(), entry, record.timeOf(entry));
+          between(name(changes.size()), stood, before, set).ifPresent(changes::add);
+        }
+        earlier = Optional.of(entry);
+        before = Map.copyOf(set);
+      }
+    }
+    return List.copyOf(changes);
+  }
+
+  /** A stand, the one before it, and when it was. */
+  private record Pair(Entry one, Entry other, OffsetDateTime at) {}
+
+  /** Whether the later stand comes after another one: by its time, then by its entry. */
+  public boolean isAfter(OffsetDateTime time, int entry) {
+    int order = at.toInstant().compareTo(time.toInstant());
+    return order > 0 || order == 0 && stand > entry;
+  }
+
+  /** The bench alignment that was changed last after an entry, where there is one. */
+  public static Optional<Entry> since(List<Entry> valid, int entry) {
+    return valid.stream()
+        .dropWhile(e -> e.number() != entry)
+        .filter(e -> e.kind() == EntryKind.BENCH_ALIGNMENT)
+        .reduce((earlier, later) -> later);
+  }
+
+  private static Optional<StandChange> between(
+      String name,
+      Pair stood,
+      Map<Named.Key, BenchAlignment.Item> was,
+      Map<Named.Key, BenchAlignment.Item> is) {
+    Entry other = stood.other();
+    Optional<Stood> later = Contents.of(other, Stood.class);
+    List<Setting> settings =
+        is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
+    StandChange change =
+        new StandChange(
+            name,
+            stood.one().number(),
+            other.number(),
+            stood.at(),
+            settings,
+            shoe(stood.one(), other),
+            later.flatMap(Stood::changed),
+            later.flatMap(Stood::why));
+    boolean nothing =
+        settings.isEmpty()
+            && change.shoe.isEmpty()
+            && change.said.isEmpty()
+            && change.why.isEmpty();
+    return nothing ? Optional.empty() : Optional.of(change);
+  }
+
+  private static Optional<Setting> setting(
+      BenchAlignment.Item row, Map<Named.Key, BenchAlignment.Item> was) {
+    Optional<BigDecimal> before =
+        Optional.ofNullable(was.get(row.item().key()))
+            .filter(b -> b.unit() == row.unit())
+            .map(BenchAlignment.Item::set);
+    return before.filter(b -> b.compareTo(row.set()) == 0).isPresent()
+        ? Optional.empty()
+        : Optional.of(new Setting(row.item(), before, row.set(), row.unit()));
+  }
+
+  private static Optional<Shoe> shoe(Entry one, Entry other) {
+    Optional<String> was = Contents.of(one, Stood.class).flatMap(Stood::footwear);
+    Optional<String> is = Contents.of(other, Stood.class).flatMap(Stood::footwear);
+    return was.isPresent() && is.isPresent() && !was.map(Named::fold).equals(is.map(Named::fold))
+        ? Optional.of(new Shoe(was.get(), is.get()))
+        : Optional.empty();
+  }
+
+  /** a to z, then aa, ab and so on. */
+  private static String name(int index) {
+    String last = String.valueOf((char) ('a' + index % 26));
+    return index < 26 ? last : name(index / 26 - 1) + last;
+  }
+}

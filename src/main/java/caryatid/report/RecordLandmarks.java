@@ -1,7 +1,7 @@
 package caryatid.report;
 
 import caryatid.entry.Opening;
-import caryatid.fitting.RecordView;
+import caryatid.views.RecordView;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 

@@ -51,7 +51,11 @@ final class Certainty {
             ? "∞"
             : wording.plain(mm.degreesOfFreedom(), Unit.HZ));
     row.add(of.map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM)).orElse("–"));
-    row.add(of.flatMap(StateOffset::advice).map(this::remedy).orElse("–"));
+    row.add(
+        of.flatMap(StateOffset::advice)
+            .filter(a -> findings.advise())
+            .map(this::remedy)
+            .orElse("–"));
     return row;
   }
 

@@ -87,13 +87,18 @@ final class Findings {
   Optional<String> explanation() {
     List<String> sentences = new ArrayList<>();
     boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
-    if (tooClose && !KneeSafety.mayBend(state.remarks())) {
+    if (tooClose && advise()) {
       sentences.add(wording.word("Findings.TOO_CLOSE"));
     }
     if (state.findings().stream().anyMatch(Findings::isTooNarrow)) {
-      sentences.add(wording.word("Findings.TOO_NARROW"));
+      sentences.add(wording.word(advise() ? "Findings.TOO_NARROW" : "Findings.UNDECIDABLE"));
     }
     return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+  }
+
+  /** Where a prosthetic knee may bend, it comes first, and nobody is advised to measure again. */
+  boolean advise() {
+    return !KneeSafety.mayBend(state.remarks());
   }
 
   /** The documents that the targets come from, under the numbers that the table gives them. */

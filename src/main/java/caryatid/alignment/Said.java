@@ -1,5 +1,6 @@
 package caryatid.alignment;
 
+import caryatid.loadline.KneeSafety;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import java.util.ArrayList;
@@ -18,10 +19,18 @@ import java.util.stream.Collectors;
  */
 public record Said(Remark remark, int stands) {
 
-  /** All remarks on a state and its stands, the weightiest first. */
+  private static final int BEFORE_REMEDY = 5;
+
+  /**
+   * All remarks on a state and its stands, the weightiest first. Where a prosthetic knee may bend,
+   * none of them advises to measure again.
+   */
   public static List<Said> of(AlignmentState state) {
     List<Said> said = new ArrayList<>();
-    state.remarks().forEach(remark -> said.add(new Said(remark, 0)));
+    boolean advise = !KneeSafety.mayBend(state.remarks());
+    state.remarks().stream()
+        .map(remark -> advise ? remark : withoutRemedy(remark))
+        .forEach(remark -> said.add(new Said(remark, 0)));
     Set<Topic> topics = new LinkedHashSet<>();
     for (Stand stand : state.stands()) {
       Set<Topic> fresh = topics(stand);
@@ -33,6 +42,13 @@ public record Said(Remark remark, int stands) {
       topics.addAll(fresh);
     }
     return said.stream().sorted(Comparator.comparing(s -> s.remark.topic().weight())).toList();
+  }
+
+  private static Remark withoutRemedy(Remark remark) {
+    return remark.topic() == StateRemark.TOLERANCE_TOO_NARROW
+        ? new Remark(
+            StateRemark.TOLERANCE_UNDECIDABLE, remark.arguments().subList(0, BEFORE_REMEDY))
+        : remark;
   }
 
   private static int stands(AlignmentState state, Topic topic) {

@@ -9,7 +9,12 @@ public enum StateRemark implements Topic {
   SIMPLE_RULE("StateRemark.SIMPLE_RULE", Weight.IMPORTANT),
   OTHER_CONFIDENCE("StateRemark.OTHER_CONFIDENCE", Weight.IMPORTANT),
   STANDS_DISAGREE("StateRemark.STANDS_DISAGREE", Weight.IMPORTANT),
+  /**
+   * With what would help most. Arguments: plane, landmark, side, half-widths, remedy, width then.
+   */
   TOLERANCE_TOO_NARROW("StateRemark.TOLERANCE_TOO_NARROW", Weight.IMPORTANT),
+  /** The same without it. Arguments: plane, landmark, side, half-widths. */
+  TOLERANCE_UNDECIDABLE("StateRemark.TOLERANCE_UNDECIDABLE", Weight.IMPORTANT),
   ONE_STAND("StateRemark.ONE_STAND", Weight.NOTE),
   LANDMARKS_SHARED("StateRemark.LANDMARKS_SHARED", Weight.NOTE),
   SMALLEST_DIFFERENCE("StateRemark.SMALLEST_DIFFERENCE", Weight.NOTE);

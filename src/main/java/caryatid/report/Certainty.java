@@ -35,6 +35,7 @@ final class Certainty {
         .filter(o -> o.offset().equals(finding.offset()))
         .findFirst()
         .flatMap(StateOffset::advice)
+        .filter(advice -> findings.advise())
         .map(this::remedy)
         .orElse("–");
   }

@@ -4,6 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.chart.Letters;
 import caryatid.chart.Style.Lettering;
 import caryatid.loadline.Finding;
+import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
@@ -102,8 +103,13 @@ final class Findings {
   /** What the table's mark means, if it has one. */
   Optional<String> explanation() {
     return state.findings().stream().anyMatch(Findings::isTooNarrow)
-        ? Optional.of(wording.word("Findings.TOO_NARROW"))
+        ? Optional.of(wording.word(advise() ? "Findings.TOO_NARROW" : "Findings.UNDECIDABLE"))
         : Optional.empty();
+  }
+
+  /** Where a prosthetic knee may bend, it comes first, and nobody is advised to measure again. */
+  boolean advise() {
+    return !KneeSafety.mayBend(state.remarks());
   }
 
   /** The documents that the targets come from, under the numbers that the table gives them. */

@@ -18,7 +18,10 @@ import java.util.Set;
 final class Remarks {
   /** What the report's tables say of each finding, and need not be said again. */
   private static final Set<Topic> IN_TABLES =
-      Set.of(StateRemark.TOLERANCE_TOO_NARROW, StateRemark.SMALLEST_DIFFERENCE);
+      Set.of(
+          StateRemark.TOLERANCE_TOO_NARROW,
+          StateRemark.TOLERANCE_UNDECIDABLE,
+          StateRemark.SMALLEST_DIFFERENCE);
 
   private static final int MOST_BESIDE_NOTES = 4;
 

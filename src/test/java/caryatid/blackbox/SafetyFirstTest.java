@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -64,6 +65,18 @@ class SafetyFirstTest {
           "fr", "remesurer avant de modifier",
           "es", "medir de nuevo antes de modificar");
 
+  /** Nor this: the remark, the table of page two, the line below the table of page one. */
+  private static final Map<String, List<String>> ADVICE =
+      Map.of(
+          "en",
+          List.of("would help most:", "repeat: to", "what helps most"),
+          "de",
+          List.of("meisten hülfe:", "wiederholen: auf", "was am meisten hilft"),
+          "fr",
+          List.of("aiderait le plus :", "répéter : à", "ce qui aide le plus"),
+          "es",
+          List.of("más ayudaría:", "repetir: a", "qué ayuda más"));
+
   @TempDir private Path folder;
 
   @ParameterizedTest
@@ -86,6 +99,7 @@ class SafetyFirstTest {
     Run run = check(language, 272);
     assertThat(run.out()).containsIgnoringCase(REPEAT.get(language));
     assertThat(pdf()).containsIgnoringCase(REPEAT.get(language));
+    assertThat(plain(run.out() + pdf())).contains(ADVICE.get(language));
   }
 
   private void told(String language, int kneeForwardMm, String sentence) throws IOException {
@@ -98,10 +112,15 @@ class SafetyFirstTest {
   }
 
   private static void comesFirst(String page, String language, String sentence) {
-    String text = page.replace("&#39;", "'").replaceAll("\\s+", " ");
+    String text = plain(page);
     assertThat(text).containsSubsequence(sentence, RESULT.get(language));
     assertThat(text.indexOf(RESULT.get(language))).isGreaterThan(text.indexOf(sentence));
     assertThat(text).doesNotContainIgnoringCase(REPEAT.get(language));
+    assertThat(text).doesNotContain(ADVICE.get(language));
+  }
+
+  private static String plain(String page) {
+    return page.replace("&#39;", "'").replaceAll("[\\s\u00a0\u202f]+", " ");
   }
 
   private Run check(String language, int kneeForwardMm) throws IOException {

@@ -58,7 +58,7 @@ final class Xmp {
       <rdf:Description rdf:about="" xmlns:caryatid="urn:caryatid:page:">
          <caryatid:layout>%1$d</caryatid:layout>
         </rdf:Description>
-        """;
+      """;
 
   private static final String LAYOUT_SCHEMA =
       """

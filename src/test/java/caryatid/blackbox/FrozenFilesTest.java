@@ -163,6 +163,26 @@ class FrozenFilesTest {
     assertThat(shown.contains("prosthetic knee: not locked, standing")).isEqualTo(stands == 2);
   }
 
+  /** That the knee was locked stands in the kept result alone, not in the stand's entry. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "en | Take care: The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then stand again. The load line runs 19.8 mm behind | Remark: The prosthetic knee was locked: ",
+        "de | Vorsicht: Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen. | Hinweis: Das Prothesenknie war gesperrt: ",
+        "fr | Attention : Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide. Corriger, puis refaire l'essai debout. | Remarque : Le genou prothétique était verrouillé : ",
+        "es | Precaución: La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante. Corregirlo y repetir después el ensayo de pie. | Observación: La rodilla protésica estaba bloqueada: ",
+      })
+  void whatAKeptResultWarnsOfComesFirst(String language, String bends, String locked)
+      throws IOException {
+    Clinic clinic = new Clinic(Frozen.store(language, folder));
+    Run run = clinic.record("show", "M4-" + language, "--language", language);
+    assertThat(run.code()).as(run.err()).isZero();
+    List<String> lines = run.out().lines().map(l -> l.replaceAll("[\u00a0\u202f]", " ")).toList();
+    assertThat(lines.get(1)).startsWith(bends);
+    assertThat(lines.get(2)).startsWith(locked);
+  }
+
   /** The sum of the inventory's bytes, counted here. */
   private static String digest(Clinic clinic, String code) throws IOException {
     return Frozen.sum(

@@ -69,13 +69,13 @@ class SafetyFirstTest {
   private static final Map<String, List<String>> ADVICE =
       Map.of(
           "en",
-          List.of("would help most:", "repeat: to", "what helps most"),
+          List.of("would help most:", "repeat: to", "below it says what would help most"),
           "de",
-          List.of("meisten hülfe:", "wiederholen: auf", "was am meisten hilft"),
+          List.of("meisten hülfe:", "wiederholen: auf", "was am meisten helfen würde"),
           "fr",
-          List.of("aiderait le plus :", "répéter : à", "ce qui aide le plus"),
+          List.of("aiderait le plus :", "répéter : à", "ce qui aiderait le plus"),
           "es",
-          List.of("más ayudaría:", "repetir: a", "qué ayuda más"));
+          List.of("más ayudaría:", "repetir: a", "qué ayudaría más"));
 
   @TempDir private Path folder;
 

@@ -5,7 +5,7 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Forms;
 import caryatid.fitting.Addition;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
@@ -21,8 +21,8 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
+import picocli.CommandLine.Spec;
 
 /** What an entry says and who says it: from a file, as arguments, or asked for at a terminal. */
 final class RecordEntryOptions {

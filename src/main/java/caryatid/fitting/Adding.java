@@ -3,7 +3,7 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
 import caryatid.format.EntryJson;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -6,7 +6,7 @@ import caryatid.fitting.FittingRecord;
 import caryatid.fitting.LostEntry;
 import caryatid.fitting.NextSheet;
 import caryatid.fitting.RecordCode;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;

@@ -1,11 +1,11 @@
 package caryatid.usecase;
 
 import caryatid.entry.KeptFile.Role;
-import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
+import caryatid.fitting.Addition;
 import caryatid.fitting.Stands;
 import caryatid.format.ResultJson;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import java.util.ArrayList;
 import java.util.List;

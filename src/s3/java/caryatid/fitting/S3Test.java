@@ -1,13 +1,12 @@
 package caryatid.fitting;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import io.ocfl.api.OcflRepository;

@@ -13,7 +13,7 @@ import caryatid.fitting.Stands;
 import caryatid.fitting.Store;
 import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;

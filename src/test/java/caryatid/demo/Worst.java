@@ -3,13 +3,13 @@ package caryatid.demo;
 import caryatid.alignment.StateRemark;
 import caryatid.geometry.Side;
 import caryatid.loadline.LoadLineRemark;
-import caryatid.recording.RecordingRemark;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
-import caryatid.standing.Placement;
 import caryatid.standing.Placement.Measure;
+import caryatid.standing.Placement;
 import caryatid.standing.StandRemark;
 
 /** The fullest report of one stand: as many remarks as may meet in one, long names, much to say. */

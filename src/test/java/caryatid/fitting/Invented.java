@@ -4,7 +4,7 @@ import caryatid.demo.Filled;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
 import java.math.BigDecimal;

@@ -3,11 +3,11 @@ package caryatid.sheet;
 import static caryatid.sheet.Sheets.withLines;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.Sensors;
-import caryatid.recording.Sensors.EightChannels;
-import caryatid.recording.Sensors.LoadCell;
-import caryatid.recording.Sensors.LoadCells;
-import caryatid.recording.Sensors.RawChannel;
+import caryatid.recording.model.Sensors.EightChannels;
+import caryatid.recording.model.Sensors.LoadCell;
+import caryatid.recording.model.Sensors.LoadCells;
+import caryatid.recording.model.Sensors.RawChannel;
+import caryatid.recording.model.Sensors;
 import caryatid.remark.BadInput;
 import java.util.List;
 import java.util.Map;

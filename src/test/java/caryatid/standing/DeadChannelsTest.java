@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import caryatid.geometry.Side;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.util.List;

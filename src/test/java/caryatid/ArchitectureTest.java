@@ -45,9 +45,7 @@ class ArchitectureTest {
         "org.apache.commons.csv.. ch.randelshofer.."),
     new Row("recording.time", "recording.model recording.table remark", ""),
     new Row(
-        "recording.track",
-        "recording.model recording.table recording.time geometry remark",
-        ""),
+        "recording.track", "recording.model recording.table recording.time geometry remark", ""),
     new Row(
         "recording.importer",
         "recording.model recording.table recording.time recording.track geometry remark",
@@ -65,32 +63,39 @@ class ArchitectureTest {
         "alignment",
         "sheet recording.model standing loadline geometry uncertainty remark",
         "org.apache.commons.math3.."),
-    new Row("entry", "alignment sheet recording.model standing loadline geometry uncertainty remark", ""),
+    new Row(
+        "entry",
+        "alignment sheet recording.model standing loadline geometry uncertainty remark",
+        ""),
     new Row(
         "format",
         "entry alignment sheet recording.model standing loadline geometry uncertainty remark",
         "com.fasterxml.jackson.."),
     new Row(
         "fitting",
-        "format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "format entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         "io.ocfl.. com.fasterxml.jackson.."),
     new Row(
         "wording",
-        "fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         ""),
     new Row(
         "chart",
-        "wording fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "wording fitting entry alignment sheet recording.model standing loadline geometry"
+            + " uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "report",
-        "chart wording fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "chart wording fitting format entry alignment sheet recording.model standing loadline"
+            + " geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(
         "usecase",
-        "format fitting entry report chart wording alignment sheet recording.model recording.importer standing loadline geometry"
-            + " uncertainty remark",
+        "format fitting entry report chart wording alignment sheet recording.model"
+            + " recording.importer standing loadline geometry uncertainty remark",
         ""),
     new Row("cli", "usecase wording entry remark", "picocli..")
   };

@@ -21,8 +21,8 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec.Target;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 
 /** What an entry says and who says it: from a file, as arguments, or asked for at a terminal. */
 final class RecordEntryOptions {

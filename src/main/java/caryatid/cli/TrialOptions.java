@@ -12,8 +12,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec.Target;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 
 /** The files of a standing trial, as they are given on the command line. */
 final class TrialOptions {

@@ -1,8 +1,8 @@
 package caryatid.usecase;
 
 import caryatid.entry.KeptFile.Role;
-import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.Addition;
+import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.Stands;
 import caryatid.format.ResultJson;
 import caryatid.recording.model.NamedBytes;

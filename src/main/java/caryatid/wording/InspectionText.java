@@ -1,9 +1,9 @@
 package caryatid.wording;
 
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.Loaded;
 import caryatid.recording.model.Inspection.PlateView;
-import caryatid.recording.model.Inspection;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Understood;
 import caryatid.remark.Argument;

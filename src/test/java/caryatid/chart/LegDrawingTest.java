@@ -38,7 +38,8 @@ class LegDrawingTest {
             "knee centre", "18\u00a0mm anterior", "60\u00a0mm anterior", "target +15 (+5 to +25)");
     assertThat(drawing.alternative())
         .startsWith(
-            "Right leg, sagittal plane, seen from the right. The right foot's load line is vertical;")
+            "Right leg, sagittal plane, seen from the right. The right foot's load line is"
+                + " vertical;")
         .contains("knee centre, 492 mm up, known to within")
         .contains("The load line runs 18\u00a0mm anterior of it (+18.0 ±");
   }

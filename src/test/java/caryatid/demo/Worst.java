@@ -8,8 +8,8 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
-import caryatid.standing.Placement.Measure;
 import caryatid.standing.Placement;
+import caryatid.standing.Placement.Measure;
 import caryatid.standing.StandRemark;
 
 /** The fullest report of one stand: as many remarks as may meet in one, long names, much to say. */

@@ -66,17 +66,29 @@ class ResultJsonTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "`\"version\" : 1,` | `\"version\" : 9,` | expected a result of version 1, found version 9. Use the program that wrote it, or check the recording again.",
-        "`\"version\" : 1,` | `\"version\" : 1, \"version\" : 1,` | expected JSON text, found a break in it (Duplicate field 'version'). Take the file as the program wrote it.",
-        "`\"version\" : 1,` | `\"version\" : 1, \"colour\" : 1,` | expected only known keys in result, found 'colour'. Take the file as the program wrote it.",
-        "`\"version\" : 1,` | `` | expected the key 'version' in result, found none. Take the file as the program wrote it.",
-        "`\"program\" : \"caryatid demo\"` | `\"program\" : 3` | expected a text at result.program, found 3. Take the file as the program wrote it.",
-        "`\"rate-hz\" : 100` | `\"rate-hz\" : 1e999` | expected a number at result.states[0].stands[0].standing.rate-hz, found 1e999. Take the file as the program wrote it.",
-        "`\"rate-hz\" : 100` | `\"rate-hz\" : \"100\"` | expected a number at result.states[0].stands[0].standing.rate-hz, found \"100\". Take the file as the program wrote it.",
-        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at result.states[0].stands[0].trial.hands, found \"up\". Take the file as the program wrote it.",
-        "`\"bytes\" : 123456` | `\"bytes\" : -1` | expected a value in its range at result.states[0].stands[0].recording, found length -1, digest "
-            + "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"
-            + ". Take the file as the program wrote it.",
+        "`\"version\" : 1,` | `\"version\" : 9,` | expected a result of version 1, found version 9."
+            + " Use the program that wrote it, or check the recording again.",
+        "`\"version\" : 1,` | `\"version\" : 1, \"version\" : 1,` | expected JSON text, found a"
+            + " break in it (Duplicate field 'version'). Take the file as the program wrote it.",
+        "`\"version\" : 1,` | `\"version\" : 1, \"colour\" : 1,` | expected only known keys in"
+            + " result, found 'colour'. Take the file as the program wrote it.",
+        "`\"version\" : 1,` | `` | expected the key 'version' in result, found none. Take the file"
+            + " as the program wrote it.",
+        "`\"program\" : \"caryatid demo\"` | `\"program\" : 3` | expected a text at result.program,"
+            + " found 3. Take the file as the program wrote it.",
+        "`\"rate-hz\" : 100` | `\"rate-hz\" : 1e999` | expected a number at"
+            + " result.states[0].stands[0].standing.rate-hz, found 1e999. Take the file as the"
+            + " program wrote it.",
+        "`\"rate-hz\" : 100` | `\"rate-hz\" : \"100\"` | expected a number at"
+            + " result.states[0].stands[0].standing.rate-hz, found \"100\". Take the file as the"
+            + " program wrote it.",
+        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at"
+            + " result.states[0].stands[0].trial.hands, found \"up\". Take the file as the program"
+            + " wrote it.",
+        "`\"bytes\" : 123456` | `\"bytes\" : -1` | expected a value in its range at"
+            + " result.states[0].stands[0].recording, found length -1, digest "
+            + "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa."
+            + " Take the file as the program wrote it.",
       })
   void whatIsNotAsWrittenIsRefusedInWords(String written, String changed, String message) {
     String broken = text().replaceFirst(java.util.regex.Pattern.quote(written), changed);

@@ -10,15 +10,15 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
-import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.recording.model.MeasuringLine;
+import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.recording.model.MomentUnit;
-import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateDescription.ForceIs;
+import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateLayout.ExportOrigin;
 import caryatid.recording.model.PlateLayout.Extent;
 import caryatid.recording.model.PlateLayout.TrueOrigin;
-import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.remark.BadInput;
@@ -141,10 +141,10 @@ class DescriptionReaderTest {
   void measuringLinesAreReadInBothSenses() throws BadInput {
     assertThat(
             read("""
-                measuring-lines:
-                  - {name: rear edge, forward-from-mm: -300, registration-mm: 1}
-                  - {name: midline, rightward-from-mm: 2, registration-mm: 0.5}
-                """)
+            measuring-lines:
+              - {name: rear edge, forward-from-mm: -300, registration-mm: 1}
+              - {name: midline, rightward-from-mm: 2, registration-mm: 0.5}
+            """)
                 .lines())
         .containsExactly(
             new MeasuringLine("rear edge", Sense.FORWARD, -300, 1),

@@ -13,7 +13,8 @@ import java.util.OptionalInt;
  * @param plates the plates whose centre of pressure can be told
  * @param problems what the description asks for and the table does not hold
  */
-public record Plan(OptionalInt time, OptionalInt index, List<PlatePlan> plates, List<Problem> problems) {
+public record Plan(
+    OptionalInt time, OptionalInt index, List<PlatePlan> plates, List<Problem> problems) {
   public Plan {
     plates = List.copyOf(plates);
     problems = List.copyOf(problems);

@@ -13,7 +13,8 @@ import java.util.TreeMap;
  * @param lines where its rows stand
  * @param clock whether the times are written as times of the day
  */
-public record Table(Head head, Plan plan, Map<Integer, Column> columns, RowLines lines, boolean clock) {
+public record Table(
+    Head head, Plan plan, Map<Integer, Column> columns, RowLines lines, boolean clock) {
   public Table {
     columns = Collections.unmodifiableMap(new TreeMap<>(columns));
   }

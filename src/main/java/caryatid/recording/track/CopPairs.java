@@ -2,8 +2,8 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
-import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.table.PlatePlan;

@@ -2,8 +2,8 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.Aspect;
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Understood.Basis;
 import caryatid.recording.model.Understood;
+import caryatid.recording.model.Understood.Basis;
 import caryatid.recording.table.Dialect;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Head;

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param vertical the export's vertical axis, as described or as it seems
  * @param findings what was found on the way, and what is asked
  */
-public record Mapped(Map<PlatePlan, Optional<PlateUnits>> plates, Axis vertical, Findings findings) {
+public record Mapped(
+    Map<PlatePlan, Optional<PlateUnits>> plates, Axis vertical, Findings findings) {
   public Mapped {
     plates = Collections.unmodifiableMap(new LinkedHashMap<>(plates));
   }

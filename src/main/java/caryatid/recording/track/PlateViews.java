@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
-import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.Inspection.Loaded;
 import caryatid.recording.model.Inspection.PlateView;

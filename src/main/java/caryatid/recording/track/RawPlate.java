@@ -1,7 +1,7 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.PlatePlan;

@@ -2,8 +2,8 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
 import caryatid.recording.model.Aspect;
-import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Reading;
 import caryatid.recording.model.RecordingRemark;

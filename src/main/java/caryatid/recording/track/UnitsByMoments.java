@@ -2,8 +2,8 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Aspect;
-import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;

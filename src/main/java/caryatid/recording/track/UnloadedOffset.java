@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
-import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;

@@ -57,8 +57,8 @@ class BadColumnsTest {
         "stand.csv line 1: expected a centre of pressure, or forces and moments, found the columns:"
             + " Time, knee angle, hip angle. If they are there under other names, add to the plate"
             + " description under plates, with your names: columns: {cop-x: CoPx, cop-y: CoPy,"
-            + " force-z: Fz}; if these are load cells, where each of them stands: cells: [{column: C1,"
-            + " right-mm: -180, anterior-mm: -280}]");
+            + " force-z: Fz}; if these are load cells, where each of them stands: cells: [{column:"
+            + " C1, right-mm: -180, anterior-mm: -280}]");
   }
 
   /** As where names stand in several lines, which quotes hold together. */
@@ -93,9 +93,9 @@ class BadColumnsTest {
                     .column(Channel.COP_Y, "CoPx")
                     .column(Channel.FORCE_Z, "Time"))
             .get(),
-        "stand.csv line 1, column Time: the plate description gives column 'Time' two meanings. Give"
-            + " each its own column in it.",
-        "stand.csv line 1, column CoPx: the plate description gives column 'CoPx' two meanings. Give"
-            + " each its own column in it.");
+        "stand.csv line 1, column Time: the plate description gives column 'Time' two meanings."
+            + " Give each its own column in it.",
+        "stand.csv line 1, column CoPx: the plate description gives column 'CoPx' two meanings."
+            + " Give each its own column in it.");
   }
 }

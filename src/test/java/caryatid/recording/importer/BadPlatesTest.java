@@ -7,8 +7,8 @@ import caryatid.geometry.Direction;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.Sensors;
 import java.util.List;
 import java.util.Locale;
@@ -33,10 +33,10 @@ class BadPlatesTest {
     refused(
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,0,0,800,16000,-240000", 3),
         new Described().plate(plate().trueOrigin(0, 0, -40).edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure from forces and moments lies beside the plate, on"
-            + " average 300.0 mm to the right and 20.0 mm forward; the plate reaches from −200.0 mm to"
-            + " 200.0 mm and from −300.0 mm to 300.0 mm. Check the unit of the moments (units:"
-            + " moment), true-origin-mm, the axes and the edges in the plate description.");
+        "stand.csv: plate 1: the centre of pressure from forces and moments lies beside the plate,"
+            + " on average 300.0 mm to the right and 20.0 mm forward; the plate reaches from −200.0"
+            + " mm to 200.0 mm and from −300.0 mm to 300.0 mm. Check the unit of the moments"
+            + " (units: moment), true-origin-mm, the axes and the edges in the plate description.");
   }
 
   @Test
@@ -51,8 +51,8 @@ class BadPlatesTest {
                     .column(Channel.COP_X, "X")
                     .column(Channel.COP_Y, "Y"))
             .get(),
-        "stand.csv: plate 1: the force on the plate is the weight of 700.0 kg, more than any person's."
-            + " Check the unit of force (units: force) in the plate description.");
+        "stand.csv: plate 1: the force on the plate is the weight of 700.0 kg, more than any"
+            + " person's. Check the unit of force (units: force) in the plate description.");
   }
 
   /** Metres: a standard deviation of 17 mm, which 99 of 100 people do not reach. */
@@ -62,9 +62,9 @@ class BadPlatesTest {
         swaying(0.024),
         USUAL,
         "stand.csv: plate 1: the centre of pressure moves by less than a twentieth of a millimetre"
-            + " (standard deviation), less than any person's. Check its unit (units: cop) in the plate"
-            + " description, or, where it is computed from forces and moments, theirs; if they are"
-            + " right, nobody stood there.");
+            + " (standard deviation), less than any person's. Check its unit (units: cop) in the"
+            + " plate description, or, where it is computed from forces and moments, theirs; if"
+            + " they are right, nobody stood there.");
     assertThat(Exports.refusals(swaying(0.08), USUAL)).isEmpty();
   }
 
@@ -87,10 +87,10 @@ class BadPlatesTest {
     refused(
         Exports.rows("Time,A,B", "0.0#,400,400", 3),
         new Described().plate(plate().sensors(cells).edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure from the sensors lies beside the plate, on average"
-            + " 255.0 mm to the right and 0.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm"
-            + " and from −300.0 mm to 300.0 mm. Check the sensors' columns and places and the edges in"
-            + " the plate description.");
+        "stand.csv: plate 1: the centre of pressure from the sensors lies beside the plate, on"
+            + " average 255.0 mm to the right and 0.0 mm forward; the plate reaches from −200.0 mm"
+            + " to 200.0 mm and from −300.0 mm to 300.0 mm. Check the sensors' columns and places"
+            + " and the edges in the plate description.");
   }
 
   /** 20.5 mm apart all the time, and so in one direction and its opposite that the mean is 0. */
@@ -98,11 +98,11 @@ class BadPlatesTest {
   void anExportedCentreThatContradictsTheMoments() {
     Described.Plate moments = plate().trueOrigin(0, 0, -40);
     String sentence =
-        "stand.csv: plate 1: the exported centre of pressure and the one from forces and moments are"
-            + " 20.5 mm apart (root mean square); on average the computed one lies %s to the right and"
-            + " 0.0 mm forward. One of them is wrong: check the units of moment and centre of"
-            + " pressure, true-origin-mm and the axes in the plate description. If the export's"
-            + " moments are not about that origin, leave their columns out of it.";
+        "stand.csv: plate 1: the exported centre of pressure and the one from forces and moments"
+            + " are 20.5 mm apart (root mean square); on average the computed one lies %s to the"
+            + " right and 0.0 mm forward. One of them is wrong: check the units of moment and"
+            + " centre of pressure, true-origin-mm and the axes in the plate description. If the"
+            + " export's moments are not about that origin, leave their columns out of it.";
     String names = "Time,Fx,Fy,Fz,Mx,My,CoPx,CoPy\n";
     refused(
         Exports.text(names + "0.00,0,0,800,16000,0,20.5,20\n0.01,0,0,800,16000,0,20.5,20\n"),
@@ -133,10 +133,10 @@ class BadPlatesTest {
     refused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,250,20", 3),
         new Described().plate(plate().edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure lies beside the plate, on average 250.0 mm to the"
-            + " right and 20.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm and from"
-            + " −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in the"
-            + " plate description.");
+        "stand.csv: plate 1: the centre of pressure lies beside the plate, on average 250.0 mm to"
+            + " the right and 20.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm and"
+            + " from −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in"
+            + " the plate description.");
   }
 
   @Test
@@ -167,8 +167,8 @@ class BadPlatesTest {
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,1,2,800,3,4", 3),
         new Described().plate(plate().trueOrigin(0, 0, 40)).get(),
         "stand.csv: the plate description puts the moments' zero point of plate 1 above the plate's"
-            + " top surface. It is seen from the surface: negative where the export's axis points up."
-            + " Correct the sign in true-origin-mm.");
+            + " top surface. It is seen from the surface: negative where the export's axis points"
+            + " up. Correct the sign in true-origin-mm.");
   }
 
   @Test
@@ -192,8 +192,8 @@ class BadPlatesTest {
             "0.0#,400,1,2,400,3,4",
             3),
         new Described().get(),
-        "stand.csv: with several plates, where each one's zero lies must be known (plate 1, plate 2)."
-            + " Add to the plate description under each plate: export-origin-mm: {right: 0, anterior:"
-            + " 0}; all 0 if the export counts all plates from one common zero.");
+        "stand.csv: with several plates, where each one's zero lies must be known (plate 1, plate"
+            + " 2). Add to the plate description under each plate: export-origin-mm: {right: 0,"
+            + " anterior: 0}; all 0 if the export counts all plates from one common zero.");
   }
 }

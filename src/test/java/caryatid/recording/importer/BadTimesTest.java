@@ -34,8 +34,8 @@ class BadTimesTest {
     refused(
         Exports.rows("Fz,CoPx,CoPy", "800,1,2", 3),
         USUAL,
-        "stand.csv: the sampling rate of the 3 rows is stated nowhere. Add to the plate description:"
-            + " time: {rate-hz: 1000}");
+        "stand.csv: the sampling rate of the 3 rows is stated nowhere. Add to the plate"
+            + " description: time: {rate-hz: 1000}");
   }
 
   @Test
@@ -53,9 +53,9 @@ class BadTimesTest {
     refused(
         Exports.rows("time_ms,Fz,CoPx,CoPy", "#000,800,1,2", 5),
         USUAL,
-        "stand.csv line 1, column time_ms: the unit is given as ms, which would make 1.0 Hz, no rate"
-            + " of a force plate; in us it would be 1000.0 Hz. Add to the plate description: time:"
-            + " {column: time, unit: us}");
+        "stand.csv line 1, column time_ms: the unit is given as ms, which would make 1.0 Hz, no"
+            + " rate of a force plate; in us it would be 1000.0 Hz. Add to the plate description:"
+            + " time: {column: time, unit: us}");
   }
 
   @Test
@@ -63,10 +63,10 @@ class BadTimesTest {
     refused(
         Exports.rows("Time,Fz,CoPx,CoPy", "#,800,1,2", 5),
         new Described().time("Time", TimeUnit.S).plate(plate()).get(),
-        "stand.csv line 1, column Time: the plate description gives the unit of the times as s, which"
-            + " would make 1.0 Hz, no rate of a force plate; in ms it would be 1000.0 Hz. Correct in"
-            + " it: time: {column: Time, unit: ms}; if 1.0 Hz is right, write that as rate-hz"
-            + " instead.");
+        "stand.csv line 1, column Time: the plate description gives the unit of the times as s,"
+            + " which would make 1.0 Hz, no rate of a force plate; in ms it would be 1000.0 Hz."
+            + " Correct in it: time: {column: Time, unit: ms}; if 1.0 Hz is right, write that as"
+            + " rate-hz instead.");
   }
 
   /** 10 Hz is the slowest rate of a plate. */
@@ -83,6 +83,7 @@ class BadTimesTest {
             "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,2", "-0.01,800,1,2", "0.00,800,1,2"),
         new Described().time("Time", TimeUnit.S).plate(plate()).get(),
         "stand.csv line 4, column Time: expected a later time than the row above (0.01 s), found"
-            + " −0.01 s. Several recordings may have been joined; cut them apart, or export again.");
+            + " −0.01 s. Several recordings may have been joined; cut them apart, or export"
+            + " again.");
   }
 }

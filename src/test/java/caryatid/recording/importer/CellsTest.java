@@ -99,8 +99,8 @@ class CellsTest {
                 + "...'. Empty the cell or export again.");
     assertThat(Exports.refusals(Exports.of(UNITS, "800,1,2", "800,1,2\u00074"), UNTIMED))
         .containsExactly(
-            "stand.csv line 3, column CoPy (mm): expected a number, found '2\uFFFD4'. Empty the cell"
-                + " or export again.");
+            "stand.csv line 3, column CoPy (mm): expected a number, found '2\uFFFD4'. Empty the"
+                + " cell or export again.");
   }
 
   /** A decimal comma in one cell would else move all behind it into the wrong columns. */
@@ -171,8 +171,8 @@ class CellsTest {
         Exports.text("Fz (N);CoPx (mm);CoPy (mm)\n" + "999.5;1;2\n".repeat(200) + "1,000;1;2\n");
     assertThat(Exports.refusals(export, UNTIMED))
         .containsExactly(
-            "stand.csv line 202, column Fz (N): expected decimals behind a point as in the other rows,"
-                + " found '1,000'. Correct the cell or export again.");
+            "stand.csv line 202, column Fz (N): expected decimals behind a point as in the other"
+                + " rows, found '1,000'. Correct the cell or export again.");
   }
 
   private static NamedBytes clock(String... times) {
@@ -216,9 +216,10 @@ class CellsTest {
     java.util.Arrays.setAll(times, i -> "13:15:%02d PM".formatted(i));
     assertThat(Exports.refusals(clock(times), TIMED))
         .containsExactly(
-            "stand.csv line 2, column Time: expected times as numbers or as in 10:15:01.250 or 9:15:01"
-                + " AM, found '13:15:00 PM', and no other in the rows below. Export the times in"
-                + " seconds, or say the rate in the plate description: time: {rate-hz: 1000}");
+            "stand.csv line 2, column Time: expected times as numbers or as in 10:15:01.250 or"
+                + " 9:15:01 AM, found '13:15:00 PM', and no other in the rows below. Export the"
+                + " times in seconds, or say the rate in the plate description: time: {rate-hz:"
+                + " 1000}");
     assertThat(Exports.read(clock(times), UNTIMED).timeS().size()).isEqualTo(60);
   }
 

@@ -63,8 +63,8 @@ class ContradictionsTest {
             refusals("Time (s),Fz (N),CoPx (mm),CoPy (mm)\ns,kg,mm,mm\n" + "0,800,1,2\n".repeat(3)))
         .contains(
             "stand.csv line 2, column Fz (N): expected a unit of force, found 'N and kg'. Export in"
-                + " another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch for"
-                + " the centre of pressure.");
+                + " another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch"
+                + " for the centre of pressure.");
   }
 
   @Test
@@ -72,7 +72,8 @@ class ContradictionsTest {
     assertThat(refusals(timed("Time (min)")))
         .contains(
             "stand.csv line 1, column Time (min): expected a unit of time, found 'min'. Say what it"
-                + " is in the plate description, as s, ms or us; or export the times in one of these.");
+                + " is in the plate description, as s, ms or us; or export the times in one of"
+                + " these.");
   }
 
   @Test

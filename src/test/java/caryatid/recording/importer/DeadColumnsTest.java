@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.Recording;
-import caryatid.recording.model.Sensors.RawChannel;
 import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Sensors.RawChannel;
 import caryatid.remark.BadInput;
 import java.util.Arrays;
 import java.util.List;
@@ -61,9 +61,9 @@ class DeadColumnsTest {
   private static String refusal(String column) {
     return "stand.csv: plate 1: expected column '"
         + column
-        + "' to vary as somebody sways, found one and the same number in all 600 samples under load."
-        + " The centre of pressure depends on it, so the channel seems to be dead. Check the plate"
-        + " and its cable, and that the column was exported, and record again.";
+        + "' to vary as somebody sways, found one and the same number in all 600 samples under"
+        + " load. The centre of pressure depends on it, so the channel seems to be dead. Check the"
+        + " plate and its cable, and that the column was exported, and record again.";
   }
 
   @Test

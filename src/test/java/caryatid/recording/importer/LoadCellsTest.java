@@ -83,8 +83,8 @@ class LoadCellsTest {
   @Test
   void aWeightThatIsNotTheSumOfItsCellsIsRemarked() throws BadInput {
     String remark =
-        "plate 1: the load cells add up to 800 N, the column of the weight says 820 N. The cells are"
-            + " used.";
+        "plate 1: the load cells add up to 800 N, the column of the weight says 820 N. The cells"
+            + " are used.";
     Described.Plate described = plate().force(ForceUnit.N).column(Channel.FORCE_Z, "Weight");
     assertThat(remarks(Exports.rows("A,B,Weight", "400,400,820", 50), described))
         .containsExactly(remark);

@@ -69,7 +69,8 @@ class TimesTest {
     assertThat(recording.rateHz()).isCloseTo(2000, within(EXACT));
     assertThat(Exports.remarks(recording))
         .contains(
-            "The rows' times or numbers are coarser than the sampling; the rows were spread evenly.");
+            "The rows' times or numbers are coarser than the sampling; the rows were spread"
+                + " evenly.");
   }
 
   /** Whole seconds from 0 to 20; the recording lasts 19.99 s and not 20. */
@@ -118,7 +119,8 @@ class TimesTest {
     assertThat(recording.timeS().size()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "Rows with the time or number of the row above but other values: 1; the first of each counts.");
+            "Rows with the time or number of the row above but other values: 1; the first of each"
+                + " counts.");
   }
 
   @Test
@@ -145,8 +147,8 @@ class TimesTest {
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "Times or numbers further than half a step out of their place: 1; the rows were taken as evenly"
-                + " spaced.");
+            "Times or numbers further than half a step out of their place: 1; the rows were taken"
+                + " as evenly spaced.");
   }
 
   @Test
@@ -155,9 +157,9 @@ class TimesTest {
             Exports.refusals(
                 export(90, "%.2f", i -> (i >= 40 ? i + 10 : i) / 100.0), new Described().get()))
         .containsExactly(
-            "stand.csv line 42, column Time (s): expected the row that follows the one above; in the"
-                + " whole table 10 samples are missing beside 90, and the longest gap ends here."
-                + " Export again.");
+            "stand.csv line 42, column Time (s): expected the row that follows the one above; in"
+                + " the whole table 10 samples are missing beside 90, and the longest gap ends"
+                + " here. Export again.");
     assertThat(
             Exports.refusals(
                 export(90, "%.2f", i -> (i >= 40 ? i + 9 : i) / 100.0), new Described().get()))
@@ -208,8 +210,8 @@ class TimesTest {
         Exports.text("Rate,200\nTime (s),Fz (N),CoPx (mm),CoPy (mm)\n0.00,800,1,2\n0.01,800,1,2\n");
     assertThat(Exports.refusals(export, new Described().get()))
         .containsExactly(
-            "stand.csv, column Time (s): the times make 100.0 Hz, but 200.0 Hz is stated. Correct the"
-                + " one that is wrong.");
+            "stand.csv, column Time (s): the times make 100.0 Hz, but 200.0 Hz is stated. Correct"
+                + " the one that is wrong.");
   }
 
   @Test

@@ -100,9 +100,9 @@ class ValuesTest {
                 export(COP_AND_FORCE, 100, i -> "800," + (i < 6 ? "0,-10001" : sway(i))),
                 new Described().rate(100).get()))
         .containsExactly(
-            "stand.csv: plate 1: in 6 of 100 samples under load the centre of pressure lies more than"
-                + " 10 m from the export's zero, where no plate is. Check its unit (units: cop), or,"
-                + " where it is computed from forces and moments, theirs.");
+            "stand.csv: plate 1: in 6 of 100 samples under load the centre of pressure lies more"
+                + " than 10 m from the export's zero, where no plate is. Check its unit (units:"
+                + " cop), or, where it is computed from forces and moments, theirs.");
   }
 
   @Test
@@ -110,10 +110,10 @@ class ValuesTest {
     assertThat(
             Exports.refusals(export(COP, 100, i -> "90000,80000"), new Described().rate(100).get()))
         .containsExactly(
-            "stand.csv: expected somebody on the plate, but by its centre of pressure alone it looks"
-                + " empty throughout: all zero, standing still, jumping about, or more than 10 m from"
-                + " the export's zero. Check its unit (units: cop), or export the recording of a"
-                + " stand.");
+            "stand.csv: expected somebody on the plate, but by its centre of pressure alone it"
+                + " looks empty throughout: all zero, standing still, jumping about, or more than"
+                + " 10 m from the export's zero. Check its unit (units: cop), or export the"
+                + " recording of a stand.");
   }
 
   /** A force that is missing is not the force of an empty plate, and no offset of one either. */
@@ -177,13 +177,14 @@ class ValuesTest {
     NamedBytes wrong = export(names, 50, i -> "0,0,800,16000,-8000,10,23");
     assertThat(Exports.remarks(Exports.read(right, new Described().rate(100).plate(plate).get())))
         .contains(
-            "plate 1: the exported centre of pressure and the one from forces and moments agree; they"
-                + " are 0.0 mm apart (root mean square).");
+            "plate 1: the exported centre of pressure and the one from forces and moments agree;"
+                + " they are 0.0 mm apart (root mean square).");
     assertThat(Exports.remarks(Exports.read(wrong, new Described().rate(100).plate(plate).get())))
         .contains(
-            "plate 1: the exported centre of pressure and the one from forces and moments are 3.0 mm"
-                + " apart (root mean square); on average the computed one lies 0.0 mm to the right and"
-                + " −3.0 mm forward. The exported one is used; check the true origin and the units.");
+            "plate 1: the exported centre of pressure and the one from forces and moments are 3.0"
+                + " mm apart (root mean square); on average the computed one lies 0.0 mm to the"
+                + " right and −3.0 mm forward. The exported one is used; check the true origin and"
+                + " the units.");
   }
 
   @Test

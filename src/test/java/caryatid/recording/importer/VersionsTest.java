@@ -42,9 +42,9 @@ class VersionsTest {
                 NO_PLATES))
         .containsExactly(
             "stand.csv line 1: plate 1 is there in several versions: CoPx raw (mm) / CoPx filtered"
-                + " (mm), CoPy raw (mm) / CoPy filtered (mm). Say in the plate description under the"
-                + " plate which is meant: columns: {force-z: Fz (N), cop-x: CoPx raw (mm), cop-y:"
-                + " CoPy raw (mm)}");
+                + " (mm), CoPy raw (mm) / CoPy filtered (mm). Say in the plate description under"
+                + " the plate which is meant: columns: {force-z: Fz (N), cop-x: CoPx raw (mm),"
+                + " cop-y: CoPy raw (mm)}");
   }
 
   @Test

@@ -3,7 +3,7 @@ package caryatid.alignment;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.Moment;
 import caryatid.loadline.Offset;
-import caryatid.recording.Provenance;
+import caryatid.recording.model.Provenance;
 import caryatid.remark.Remark;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.Standing;

@@ -1,7 +1,7 @@
 package caryatid.chart;
 
 import caryatid.chart.Style.Pen;
-import caryatid.recording.Samples;
+import caryatid.recording.model.Samples;
 
 /**
  * Values over time, as they are drawn.

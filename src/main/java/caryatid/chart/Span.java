@@ -1,6 +1,6 @@
 package caryatid.chart;
 
-import caryatid.recording.Usable;
+import caryatid.recording.model.Usable;
 import caryatid.standing.QuietStretch;
 import java.util.List;
 

@@ -7,7 +7,7 @@ import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
 import caryatid.geometry.Side;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.standing.MeanLoad;

@@ -7,7 +7,7 @@ import caryatid.chart.Mark.Text;
 import caryatid.chart.Style.Lettering;
 import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.standing.LeftOut;
 import caryatid.wording.Wording;
 import java.util.ArrayList;

@@ -2,8 +2,8 @@ package caryatid.chart;
 
 import caryatid.alignment.Stand;
 import caryatid.geometry.Side;
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Recording;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
 import caryatid.sheet.ProstheticSide;
 import caryatid.standing.LineOf;
 import caryatid.standing.Stance;

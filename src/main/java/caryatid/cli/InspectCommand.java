@@ -1,7 +1,7 @@
 package caryatid.cli;
 
-import caryatid.recording.Inspection;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.Inspection;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;

@@ -5,7 +5,7 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Forms;
 import caryatid.fitting.Addition;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;

@@ -1,6 +1,6 @@
 package caryatid.cli;
 
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stretch;
 import caryatid.usecase.Inputs;

@@ -9,7 +9,7 @@ import caryatid.entry.form.FormFault;
 import caryatid.entry.form.Forms;
 import caryatid.entry.form.Typed;
 import caryatid.entry.form.Untyped;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -17,7 +17,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
-import caryatid.recording.ForceUnit;
+import caryatid.recording.model.ForceUnit;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -1,6 +1,6 @@
 package caryatid.format;
 
-import caryatid.recording.Provenance;
+import caryatid.recording.model.Provenance;
 import java.io.IOException;
 
 /** From which file something was read. */

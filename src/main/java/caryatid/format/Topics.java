@@ -2,7 +2,7 @@ package caryatid.format;
 
 import caryatid.alignment.StateRemark;
 import caryatid.loadline.LoadLineRemark;
-import caryatid.recording.RecordingRemark;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Topic;
 import caryatid.standing.StandRemark;
 import java.util.stream.Stream;

@@ -1,7 +1,7 @@
 package caryatid.loadline;
 
 import caryatid.geometry.Plane;
-import caryatid.recording.ForceUnit;
+import caryatid.recording.model.ForceUnit;
 import caryatid.remark.Remark;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;

@@ -2,7 +2,7 @@ package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

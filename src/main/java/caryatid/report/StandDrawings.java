@@ -5,7 +5,7 @@ import caryatid.chart.Drawing;
 import caryatid.chart.PathDrawing;
 import caryatid.chart.TimeDrawing;
 import caryatid.geometry.Side;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.report.Block.Figures;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.Stance;

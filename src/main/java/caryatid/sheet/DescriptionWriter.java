@@ -2,12 +2,12 @@ package caryatid.sheet;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
-import caryatid.recording.Channel;
-import caryatid.recording.MeasuringLine;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.PlateDescription;
-import caryatid.recording.PlateLayout;
-import caryatid.recording.Reading;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.MeasuringLine;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
 import caryatid.remark.Problem;
 import java.util.ArrayList;
 import java.util.EnumSet;

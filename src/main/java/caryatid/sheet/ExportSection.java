@@ -1,8 +1,8 @@
 package caryatid.sheet;
 
-import caryatid.recording.ExportForm;
-import caryatid.recording.TimeBase;
-import caryatid.recording.TimeUnit;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.TimeBase;
+import caryatid.recording.model.TimeUnit;
 import caryatid.remark.Argument;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;

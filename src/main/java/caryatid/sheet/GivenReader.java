@@ -1,6 +1,6 @@
 package caryatid.sheet;
 
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,8 +1,8 @@
 package caryatid.sheet;
 
-import caryatid.recording.ExportForm;
-import caryatid.recording.Reading;
-import caryatid.recording.TimeBase;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.TimeBase;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;

@@ -1,7 +1,7 @@
 package caryatid.sheet;
 
-import caryatid.recording.MeasuringLine;
-import caryatid.recording.MeasuringLine.Sense;
+import caryatid.recording.model.MeasuringLine;
+import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.remark.Argument;
 import java.util.Optional;
 

@@ -1,14 +1,14 @@
 package caryatid.sheet;
 
-import caryatid.recording.Channel;
-import caryatid.recording.ForceUnit;
-import caryatid.recording.LengthUnit;
-import caryatid.recording.MomentUnit;
-import caryatid.recording.PlateLayout;
-import caryatid.recording.PlateLayout.ExportOrigin;
-import caryatid.recording.PlateLayout.Extent;
-import caryatid.recording.PlateLayout.TrueOrigin;
-import caryatid.recording.Sensors;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MomentUnit;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateLayout.ExportOrigin;
+import caryatid.recording.model.PlateLayout.Extent;
+import caryatid.recording.model.PlateLayout.TrueOrigin;
+import caryatid.recording.model.Sensors;
 import caryatid.remark.Argument;
 import java.util.EnumMap;
 import java.util.HashSet;

@@ -1,13 +1,13 @@
 package caryatid.sheet;
 
-import caryatid.recording.ForceUnit;
-import caryatid.recording.MomentUnit;
-import caryatid.recording.PlateLayout;
-import caryatid.recording.Reading;
-import caryatid.recording.Sensors;
-import caryatid.recording.Sensors.EightChannels;
-import caryatid.recording.Sensors.LoadCell;
-import caryatid.recording.Sensors.LoadCells;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.MomentUnit;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Sensors.EightChannels;
+import caryatid.recording.model.Sensors.LoadCell;
+import caryatid.recording.model.Sensors.LoadCells;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

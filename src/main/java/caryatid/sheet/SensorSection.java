@@ -1,10 +1,10 @@
 package caryatid.sheet;
 
-import caryatid.recording.Sensors;
-import caryatid.recording.Sensors.EightChannels;
-import caryatid.recording.Sensors.LoadCell;
-import caryatid.recording.Sensors.LoadCells;
-import caryatid.recording.Sensors.RawChannel;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Sensors.EightChannels;
+import caryatid.recording.model.Sensors.LoadCell;
+import caryatid.recording.model.Sensors.LoadCells;
+import caryatid.recording.model.Sensors.RawChannel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package caryatid.sheet;
 
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import java.util.HashSet;

@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

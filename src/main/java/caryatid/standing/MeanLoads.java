@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.recording.PlateAccuracy;
+import caryatid.recording.model.PlateAccuracy;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;

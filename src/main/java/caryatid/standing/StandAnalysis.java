@@ -1,8 +1,8 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.Recording;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

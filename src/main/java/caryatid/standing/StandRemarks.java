@@ -1,7 +1,7 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
-import caryatid.recording.ForceUnit;
+import caryatid.recording.model.ForceUnit;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;

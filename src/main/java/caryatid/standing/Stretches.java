@@ -1,7 +1,7 @@
 package caryatid.standing;
 
-import caryatid.recording.Recording;
-import caryatid.recording.Samples;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Samples;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

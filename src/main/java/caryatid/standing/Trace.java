@@ -1,8 +1,8 @@
 package caryatid.standing;
 
-import caryatid.recording.Horizontal;
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Samples;
+import caryatid.recording.model.Horizontal;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Samples;
 import java.util.Arrays;
 
 /**

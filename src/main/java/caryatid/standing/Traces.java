@@ -1,9 +1,9 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Recording;
-import caryatid.recording.Usable;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Usable;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.recording.Usable;
+import caryatid.recording.model.Usable;
 import java.util.BitSet;
 
 /** Which blocks of a recording hold only samples that can be used. */

@@ -5,7 +5,7 @@ import caryatid.entry.KeptFile;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.format.EntryJson;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

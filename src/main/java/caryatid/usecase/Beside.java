@@ -1,6 +1,6 @@
 package caryatid.usecase;
 
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

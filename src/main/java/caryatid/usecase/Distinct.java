@@ -1,8 +1,8 @@
 package caryatid.usecase;
 
-import caryatid.recording.NamedBytes;
-import caryatid.recording.Provenance;
-import caryatid.recording.Recording;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

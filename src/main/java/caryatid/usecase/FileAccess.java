@@ -1,6 +1,6 @@
 package caryatid.usecase;
 
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import java.nio.file.Path;

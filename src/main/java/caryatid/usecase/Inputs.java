@@ -1,6 +1,6 @@
 package caryatid.usecase;
 
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.standing.Stretch;
 import java.util.List;
 import java.util.Optional;

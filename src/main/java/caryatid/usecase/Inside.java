@@ -2,8 +2,8 @@ package caryatid.usecase;
 
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
-import caryatid.recording.NamedBytes;
-import caryatid.recording.Provenance;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
 import caryatid.report.Attachments;
 import caryatid.report.Attachments.Attached;

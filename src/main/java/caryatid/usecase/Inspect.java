@@ -2,10 +2,10 @@ package caryatid.usecase;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import caryatid.recording.Importer;
-import caryatid.recording.Inspection;
-import caryatid.recording.NamedBytes;
-import caryatid.recording.PlateDescription;
+import caryatid.recording.importer.Importer;
+import caryatid.recording.model.Inspection;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
 import caryatid.sheet.DescriptionReader;
 import caryatid.sheet.DescriptionWriter;

@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;

@@ -5,7 +5,7 @@ import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.Stands;
 import caryatid.format.ResultJson;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import java.util.ArrayList;
 import java.util.List;

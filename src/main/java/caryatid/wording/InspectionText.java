@@ -1,11 +1,11 @@
 package caryatid.wording;
 
-import caryatid.recording.ForceUnit;
-import caryatid.recording.Inspection;
-import caryatid.recording.Inspection.Loaded;
-import caryatid.recording.Inspection.PlateView;
-import caryatid.recording.RecordingRemark;
-import caryatid.recording.Understood;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.Inspection;
+import caryatid.recording.model.Inspection.Loaded;
+import caryatid.recording.model.Inspection.PlateView;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Understood;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;

@@ -1,13 +1,12 @@
 package caryatid.fitting;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import io.ocfl.api.OcflRepository;
@@ -119,10 +118,7 @@ class S3Test {
   void whatHasChangedThereIsNotShownAsWhole() throws BadInput, StoreFailure {
     new Adding(repository, CODE).add(1, addition(EntryKind.NOTE, "first", List.of()));
     String key = "clinic/K7-right/v1/content/0001-note/entry.json";
-    s3.putObject(
-            put -> put.bucket(BUCKET).key(key),
-            AsyncRequestBody.fromString("{}"))
-        .join();
+    s3.putObject(put -> put.bucket(BUCKET).key(key), AsyncRequestBody.fromString("{}")).join();
     FittingRecord record = read();
     assertThat(record.entries()).isEmpty();
     assertThat(record.damage()).extracting("topic").containsExactly(Damage.CHANGED);

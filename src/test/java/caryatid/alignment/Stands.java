@@ -9,7 +9,7 @@ import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.PastLandmarks;
 import caryatid.loadline.Target;
-import caryatid.recording.Provenance;
+import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;

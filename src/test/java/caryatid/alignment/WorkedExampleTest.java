@@ -13,7 +13,7 @@ import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Legs;
 import caryatid.loadline.Target;
-import caryatid.recording.PlateAccuracy;
+import caryatid.recording.model.PlateAccuracy;
 import caryatid.remark.BadInput;
 import caryatid.standing.Made;
 import caryatid.standing.Stance;

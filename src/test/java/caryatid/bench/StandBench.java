@@ -1,12 +1,12 @@
 package caryatid.bench;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Provenance;
-import caryatid.recording.Recording;
-import caryatid.recording.Samples;
-import caryatid.recording.Usable;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Samples;
+import caryatid.recording.model.Usable;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stance;
 import caryatid.standing.StandAnalysis;

@@ -1,7 +1,7 @@
 package caryatid.calibration;
 
 import caryatid.loadline.Doubts;
-import caryatid.recording.PlateAccuracy;
+import caryatid.recording.model.PlateAccuracy;
 
 /**
  * How a simulated clinic measures.

@@ -8,7 +8,7 @@ import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.PastLandmarks;
 import caryatid.loadline.Target;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.samples.FootTrace;

@@ -1,8 +1,8 @@
 package caryatid.calibration;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.Recording;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;

@@ -2,12 +2,12 @@ package caryatid.calibration;
 
 import static caryatid.calibration.Table.number;
 
-import caryatid.recording.Importer;
-import caryatid.recording.NamedBytes;
-import caryatid.recording.PlateDescription;
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Recording;
-import caryatid.recording.Samples;
+import caryatid.recording.importer.Importer;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Samples;
 import caryatid.remark.BadInput;
 import caryatid.samples.Measures;
 import caryatid.sheet.DescriptionReader;

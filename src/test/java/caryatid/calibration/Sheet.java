@@ -7,7 +7,7 @@ import caryatid.loadline.DecisionRule;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Target;
 import caryatid.loadline.UseLimits;
-import caryatid.recording.MeasuringLine;
+import caryatid.recording.model.MeasuringLine;
 import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Footwear;

@@ -1,9 +1,9 @@
 package caryatid.calibration;
 
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Recording;
-import caryatid.recording.Samples;
-import caryatid.recording.Usable;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Samples;
+import caryatid.recording.model.Usable;
 import caryatid.samples.Noise;
 import java.util.List;
 import java.util.Optional;

@@ -7,7 +7,7 @@ import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;

@@ -15,7 +15,7 @@ import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.loadline.Withheld;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Notes;

@@ -12,7 +12,7 @@ import caryatid.fitting.RecordCode;
 import caryatid.fitting.Stands;
 import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;

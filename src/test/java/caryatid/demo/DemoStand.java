@@ -12,7 +12,7 @@ import caryatid.loadline.LineKind;
 import caryatid.loadline.Moment;
 import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Offset;
-import caryatid.recording.Provenance;
+import caryatid.recording.model.Provenance;
 import caryatid.remark.Remark;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;

@@ -5,7 +5,7 @@ import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Place;
 import caryatid.sheet.Given;
 import caryatid.store.Store;

@@ -10,7 +10,7 @@ import caryatid.loadline.LineKind;
 import caryatid.loadline.Moment;
 import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
-import caryatid.recording.Provenance;
+import caryatid.recording.model.Provenance;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;

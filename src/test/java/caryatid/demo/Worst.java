@@ -3,7 +3,7 @@ package caryatid.demo;
 import caryatid.alignment.StateRemark;
 import caryatid.geometry.Side;
 import caryatid.loadline.LoadLineRemark;
-import caryatid.recording.RecordingRemark;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
 import caryatid.geometry.Side;
-import caryatid.recording.RecordingRemark;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;

@@ -11,7 +11,7 @@ import caryatid.chart.TimeDrawing;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.wording.Wording;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -10,7 +10,7 @@ import caryatid.format.ResultJson;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.report.Attachments.Attached;
 import caryatid.report.Attachments.Role;
 import caryatid.wording.Wording;

@@ -3,7 +3,7 @@ package caryatid.sheet;
 import static caryatid.sheet.Sheets.withLines;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.PlateDescription;
+import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
 import java.util.List;
 import org.junit.jupiter.api.Test;

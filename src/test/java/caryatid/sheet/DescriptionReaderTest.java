@@ -6,21 +6,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
-import caryatid.recording.Channel;
-import caryatid.recording.ExportForm;
-import caryatid.recording.ForceUnit;
-import caryatid.recording.LengthUnit;
-import caryatid.recording.MeasuringLine;
-import caryatid.recording.MeasuringLine.Sense;
-import caryatid.recording.MomentUnit;
-import caryatid.recording.PlateDescription;
-import caryatid.recording.PlateDescription.ForceIs;
-import caryatid.recording.PlateLayout;
-import caryatid.recording.PlateLayout.ExportOrigin;
-import caryatid.recording.PlateLayout.Extent;
-import caryatid.recording.PlateLayout.TrueOrigin;
-import caryatid.recording.TimeBase;
-import caryatid.recording.TimeUnit;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MeasuringLine;
+import caryatid.recording.model.MeasuringLine.Sense;
+import caryatid.recording.model.MomentUnit;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateDescription.ForceIs;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateLayout.ExportOrigin;
+import caryatid.recording.model.PlateLayout.Extent;
+import caryatid.recording.model.PlateLayout.TrueOrigin;
+import caryatid.recording.model.TimeBase;
+import caryatid.recording.model.TimeUnit;
 import caryatid.remark.BadInput;
 import java.util.List;
 import java.util.Map;
@@ -141,10 +141,10 @@ class DescriptionReaderTest {
   void measuringLinesAreReadInBothSenses() throws BadInput {
     assertThat(
             read("""
-                measuring-lines:
-                  - {name: rear edge, forward-from-mm: -300, registration-mm: 1}
-                  - {name: midline, rightward-from-mm: 2, registration-mm: 0.5}
-                """)
+            measuring-lines:
+              - {name: rear edge, forward-from-mm: -300, registration-mm: 1}
+              - {name: midline, rightward-from-mm: 2, registration-mm: 0.5}
+            """)
                 .lines())
         .containsExactly(
             new MeasuringLine("rear edge", Sense.FORWARD, -300, 1),

@@ -2,10 +2,10 @@ package caryatid.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.Importer;
-import caryatid.recording.Inspection;
-import caryatid.recording.NamedBytes;
-import caryatid.recording.PlateDescription;
+import caryatid.recording.importer.Importer;
+import caryatid.recording.model.Inspection;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;

@@ -2,7 +2,7 @@ package caryatid.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.MeasuringLine;
+import caryatid.recording.model.MeasuringLine;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import java.io.IOException;

@@ -7,8 +7,8 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
-import caryatid.recording.MeasuringLine;
-import caryatid.recording.MeasuringLine.Sense;
+import caryatid.recording.model.MeasuringLine;
+import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.sheet.LandmarkEntry.Measured;
@@ -115,22 +115,22 @@ class LandmarksTest {
   void aLineThatIsNotThereIsRefused() {
     assertThat(problems(entry("ankle", Side.LEFT, fromLine(1, "heel line"), Optional.empty())))
         .containsExactly(
-            "sheet.yaml: the landmark 'ankle' is measured from the line 'heel line', which the plate"
-                + " description does not have. Correct the name, or add the line under"
+            "sheet.yaml: the landmark 'ankle' is measured from the line 'heel line', which the"
+                + " plate description does not have. Correct the name, or add the line under"
                 + " `measuring-lines` in the plate description.");
     assertThat(problems(entry("ankle", Side.LEFT, fromLine(1, "rear-edge"), Optional.empty())))
         .containsExactly(
-            "sheet.yaml: the landmark 'ankle' is measured from the line 'rear-edge', which the plate"
-                + " description does not have; did you mean 'rear edge'?");
+            "sheet.yaml: the landmark 'ankle' is measured from the line 'rear-edge', which the"
+                + " plate description does not have; did you mean 'rear edge'?");
   }
 
   @Test
   void aLineOfTheOtherDirectionIsRefused() {
     assertThat(problems(entry("ankle", Side.LEFT, fromLine(1, "midline"), Optional.empty())))
         .containsExactly(
-            "sheet.yaml: the landmark 'ankle' is measured from the line 'midline' in a direction the"
-                + " plate description does not give for it. Use a line with `forward-from-mm` for"
-                + " `forward-from`, one with `rightward-from-mm` for `rightward-from`.");
+            "sheet.yaml: the landmark 'ankle' is measured from the line 'midline' in a direction"
+                + " the plate description does not give for it. Use a line with `forward-from-mm`"
+                + " for `forward-from`, one with `rightward-from-mm` for `rightward-from`.");
   }
 
   @Test
@@ -157,7 +157,7 @@ class LandmarksTest {
         .containsExactly(
             "sheet.yaml: the landmark 'knee' is measured from 'ankle', which is not in the sheet on"
                 + " that side. Correct the name after `landmark`, or add that landmark.",
-            "sheet.yaml: the landmark 'hip' is measured from 'ankle', which was not measured in that"
-                + " plane (frontal). Measure that one too, or measure 'hip' from a line.");
+            "sheet.yaml: the landmark 'hip' is measured from 'ankle', which was not measured in"
+                + " that plane (frontal). Measure that one too, or measure 'hip' from a line.");
   }
 }

@@ -3,11 +3,11 @@ package caryatid.sheet;
 import static caryatid.sheet.Sheets.withLines;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.Sensors;
-import caryatid.recording.Sensors.EightChannels;
-import caryatid.recording.Sensors.LoadCell;
-import caryatid.recording.Sensors.LoadCells;
-import caryatid.recording.Sensors.RawChannel;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Sensors.EightChannels;
+import caryatid.recording.model.Sensors.LoadCell;
+import caryatid.recording.model.Sensors.LoadCells;
+import caryatid.recording.model.Sensors.RawChannel;
 import caryatid.remark.BadInput;
 import java.util.List;
 import java.util.Map;
@@ -20,20 +20,20 @@ class SensorSectionTest {
   private static final String CELLS =
       PLATE
           + """
-                    cells:
-                      - {column: C1, right-mm: -180, anterior-mm: 0}
-                      - {column: C2, right-mm: 180, anterior-mm: 20}
-                """;
+              cells:
+                - {column: C1, right-mm: -180, anterior-mm: 0}
+                - {column: C2, right-mm: 180, anterior-mm: 20}
+          """;
   private static final String CHANNELS =
       """
-                    eight-channels:
-                      columns: {fx12: a, fx34: b, fy14: c, fy23: d, fz1: e, fz2: f, fz3: g, fz4: h}
-                      a-mm: 120
-                      b-mm: 200
-                      az0-mm: -48
-                      horizontal-n-per-unit: -25.5
-                      vertical-n-per-unit: 50
-                """;
+          eight-channels:
+            columns: {fx12: a, fx34: b, fy14: c, fy23: d, fz1: e, fz2: f, fz3: g, fz4: h}
+            a-mm: 120
+            b-mm: 200
+            az0-mm: -48
+            horizontal-n-per-unit: -25.5
+            vertical-n-per-unit: 50
+      """;
 
   private static Optional<Sensors> sensors(String lines) throws BadInput {
     return Sheets.description(Sheets.DESCRIPTION + lines).plates().get(0).sensors();

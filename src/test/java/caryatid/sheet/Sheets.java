@@ -2,8 +2,8 @@ package caryatid.sheet;
 
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import caryatid.recording.NamedBytes;
-import caryatid.recording.PlateDescription;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import caryatid.geometry.Side;
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.util.List;
@@ -45,18 +45,18 @@ class DeadChannelsTest {
   void aDirectionThatStandsStillIsRefused() {
     assertThat(refusals(plate(20, i -> 12, trembling(2, 2000))))
         .containsExactly(
-            "made.csv: expected the centre of pressure on plate 1 to move sideways by at least"
-                + " 0.10 mm (standard deviation in 20.00 s), found 0.00 mm: no person stands so still,"
+            "made.csv: expected the centre of pressure on plate 1 to move sideways by at least 0.10"
+                + " mm (standard deviation in 20.00 s), found 0.00 mm: no person stands so still,"
                 + " so a channel seems to be dead. Check the plate, its cable and the export's"
                 + " columns for the centre of pressure or for the moment it comes from, and record"
                 + " again.");
     assertThat(refusals(plate(20, trembling(2, 2000), i -> 12)))
         .containsExactly(
             "made.csv: expected the centre of pressure on plate 1 to move fore and aft by at least"
-                + " 0.10 mm (standard deviation in 20.00 s), found 0.00 mm: no person stands so still,"
-                + " so a channel seems to be dead. Check the plate, its cable and the export's"
-                + " columns for the centre of pressure or for the moment it comes from, and record"
-                + " again.");
+                + " 0.10 mm (standard deviation in 20.00 s), found 0.00 mm: no person stands so"
+                + " still, so a channel seems to be dead. Check the plate, its cable and the"
+                + " export's columns for the centre of pressure or for the moment it comes from,"
+                + " and record again.");
   }
 
   @Test
@@ -98,10 +98,10 @@ class DeadChannelsTest {
   void aHorizontalForceThatNobodyMakesIsRefused() {
     assertThat(refusals(pushed(356, 596)))
         .containsExactly(
-            "made.csv: expected a mean horizontal force on plate 1 of at most 20.0 % of the vertical"
-                + " force, found 596 N beside 356 N (167.4 %): nobody stands so. Check which columns"
-                + " are force-x, force-y and force-z, their units and the axes in the plate"
-                + " description, and set the empty plate to zero before recording.");
+            "made.csv: expected a mean horizontal force on plate 1 of at most 20.0 % of the"
+                + " vertical force, found 596 N beside 356 N (167.4 %): nobody stands so. Check"
+                + " which columns are force-x, force-y and force-z, their units and the axes in the"
+                + " plate description, and set the empty plate to zero before recording.");
   }
 
   @Test

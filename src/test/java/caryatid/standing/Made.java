@@ -1,13 +1,13 @@
 package caryatid.standing;
 
 import caryatid.geometry.Side;
-import caryatid.recording.Horizontal;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.PlateTrack;
-import caryatid.recording.Provenance;
-import caryatid.recording.Recording;
-import caryatid.recording.Samples;
-import caryatid.recording.Usable;
+import caryatid.recording.model.Horizontal;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Samples;
+import caryatid.recording.model.Usable;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;

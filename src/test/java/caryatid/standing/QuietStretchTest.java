@@ -3,7 +3,7 @@ package caryatid.standing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import caryatid.recording.Recording;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.standing.LeftOut.Reason;
 import java.util.List;
@@ -110,7 +110,7 @@ class QuietStretchTest {
             new Stance.ProstheticFootOnPlate(Optional.empty()),
             List.of(caryatid.geometry.Side.LEFT),
             OptionalDouble.empty(),
-            caryatid.recording.PlateAccuracy.ASSUMED,
+            caryatid.recording.model.PlateAccuracy.ASSUMED,
             Optional.of(new Stretch(3, 12)));
     QuietStretch stretch = StandAnalysis.analyse(recording, byHand).stretch();
     assertThat(stretch.fromIndex()).isEqualTo(300);
@@ -131,7 +131,7 @@ class QuietStretchTest {
               new Stance.ProstheticFootOnPlate(Optional.empty()),
               List.of(caryatid.geometry.Side.LEFT),
               OptionalDouble.empty(),
-              caryatid.recording.PlateAccuracy.ASSUMED,
+              caryatid.recording.model.PlateAccuracy.ASSUMED,
               Optional.of(new Stretch(3, 12)));
       QuietStretch stretch = StandAnalysis.analyse(recording, byHand).stretch();
       assertThat(stretch.fromIndex()).as("at %s Hz", rateHz).isEqualTo(300);

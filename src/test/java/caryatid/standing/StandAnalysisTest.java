@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.Recording;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.util.List;
@@ -115,8 +115,8 @@ class StandAnalysisTest {
         foot(i -> 0.0999 * 80 * 9.80665),
         massKnown,
         "made.csv: expected at least 10.0\u00a0% of the load on the right side, found 10.0\u00a0%."
-            + " The line of a leg that bears nothing says nothing about its alignment; let the wearer"
-            + " load the prosthesis, and check the body mass in the sheet.");
+            + " The line of a leg that bears nothing says nothing about its alignment; let the"
+            + " wearer load the prosthesis, and check the body mass in the sheet.");
   }
 
   @Test
@@ -125,8 +125,8 @@ class StandAnalysisTest {
         foot(i -> 0),
         Made.rightFoot(),
         "made.csv: expected a loaded plate, found no sample with load and a value in every column."
-            + " Check that the wearer stood on this plate, and the sign and unit of the vertical force"
-            + " in the plate description.");
+            + " Check that the wearer stood on this plate, and the sign and unit of the vertical"
+            + " force in the plate description.");
   }
 
   /** Slow squats vary the whole body's force by 13 %, with the same mean. */
@@ -143,10 +143,10 @@ class StandAnalysisTest {
     refused(
         squats,
         Made.conditions(TOGETHER, Side.LEFT),
-        "made.csv: expected quiet standing, with a vertical force (whole body's line) that varies by"
-            + " at most 3.0\u00a0% of its mean (standard deviation), found 13.0\u00a0%; in plain standing it is about"
-            + " 0.3\u00a0% or less. This is walking, squatting, sitting down, jumping"
-            + " or stepping on and off; record a quiet stand.");
+        "made.csv: expected quiet standing, with a vertical force (whole body's line) that varies"
+            + " by at most 3.0\u00a0% of its mean (standard deviation), found 13.0\u00a0%; in plain"
+            + " standing it is about 0.3\u00a0% or less. This is walking, squatting, sitting down,"
+            + " jumping or stepping on and off; record a quiet stand.");
   }
 
   /** Half sines: root of pi^2 / 8 - 1, which is 48.3 %. */
@@ -155,10 +155,10 @@ class StandAnalysisTest {
     refused(
         foot(i -> i % 120 < 65 ? 500 * Math.sin(Math.PI * (i % 120 + 0.5) / 65) : 0),
         Made.rightFoot(),
-        "made.csv: expected quiet standing, with a vertical force (right foot's line) that varies by"
-            + " at most 30.0\u00a0% of its mean (standard deviation), found 48.3\u00a0%; in plain standing it is about"
-            + " 13.0\u00a0% or less. This is walking, squatting, sitting down, jumping"
-            + " or stepping on and off; record a quiet stand.");
+        "made.csv: expected quiet standing, with a vertical force (right foot's line) that varies"
+            + " by at most 30.0\u00a0% of its mean (standard deviation), found 48.3\u00a0%; in"
+            + " plain standing it is about 13.0\u00a0% or less. This is walking, squatting, sitting"
+            + " down, jumping or stepping on and off; record a quiet stand.");
   }
 
   @Test
@@ -167,8 +167,8 @@ class StandAnalysisTest {
         foot(i -> i < 590 ? 400 : 0),
         Made.rightFoot(),
         "made.csv: expected at least 5.00\u00a0s of quiet standing, found 4.49\u00a0s; most of the"
-            + " rest was left out because: unloaded. Record the stand again, or set the part to use by"
-            + " hand with --from and --to.");
+            + " rest was left out because: unloaded. Record the stand again, or set the part to use"
+            + " by hand with --from and --to.");
   }
 
   @Test
@@ -180,8 +180,8 @@ class StandAnalysisTest {
         Made.at(100, 30).copAlone("p", new double[3000], wide).recording(),
         Made.conditions(TOGETHER, Side.LEFT),
         "made.csv: expected quiet standing, with a centre of pressure (whole body's line) whose"
-            + " standard deviation is at most 35.0\u00a0mm, found 35.1\u00a0mm. Record a quiet stand,"
-            + " or check the unit of the centre of pressure in the plate description.");
+            + " standard deviation is at most 35.0\u00a0mm, found 35.1\u00a0mm. Record a quiet"
+            + " stand, or check the unit of the centre of pressure in the plate description.");
   }
 
   @Test

@@ -3,8 +3,8 @@ package caryatid.standing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.Recording;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.Recording;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.List;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Side;
-import caryatid.recording.PlateAccuracy;
-import caryatid.recording.Recording;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.standing.LeftOut.Reason;
 import caryatid.wording.Wording;

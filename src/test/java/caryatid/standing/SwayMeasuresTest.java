@@ -83,7 +83,7 @@ class SwayMeasuresTest {
     assertThat(SwayMeasures.of(quick, 21)).hasSize(2);
   }
 
-  private static caryatid.recording.PlateTrack plate(double rateHz) {
+  private static caryatid.recording.model.PlateTrack plate(double rateHz) {
     return Made.at(rateHz, 10)
         .plate("p", i -> i % 2, i -> i % 3, i -> 1)
         .recording()

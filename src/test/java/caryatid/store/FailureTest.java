@@ -9,7 +9,7 @@ import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.remark.Topic;

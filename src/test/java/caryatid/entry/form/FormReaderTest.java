@@ -3,7 +3,7 @@ package caryatid.entry.form;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.entry.EntryKind;
-import caryatid.recording.NamedBytes;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.sheet.GivenReader;
 import caryatid.wording.Wording;

@@ -1,0 +1,259 @@
+package caryatid.recording.importer;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.Inspection;
+import caryatid.recording.model.Inspection.PlateView;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.TimeBase;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.ExportText;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Preamble;
+import caryatid.recording.table.Table;
+import caryatid.recording.time.PreambleFacts;
+import caryatid.recording.time.TimeBaseFinder;
+import caryatid.recording.time.Timed;
+import caryatid.recording.time.Timeline;
+import caryatid.recording.track.AxesText;
+import caryatid.recording.track.Draft;
+import caryatid.recording.track.HeadFacts;
+import caryatid.recording.track.Load;
+import caryatid.recording.track.LoadedPlates;
+import caryatid.recording.track.Mapped;
+import caryatid.recording.track.Planner;
+import caryatid.recording.track.PlateUnits;
+import caryatid.recording.track.PlateViews;
+import caryatid.recording.track.Plates;
+import caryatid.recording.track.Questions;
+import caryatid.recording.track.RawOddities;
+import caryatid.recording.track.TableChoice;
+import caryatid.recording.track.Tracks;
+import caryatid.recording.track.UnitsByMoments;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.function.Supplier;
+
+/**
+ * Reads one export in stages: its bytes into tables, what the columns mean, the times, the plates'
+ * tracks. Each stage is a value; its findings are those of the stages before it and its own.
+ */
+final class ExportReader {
+  private final NamedBytes export;
+  private final String file;
+  private final Optional<PlateDescription> description;
+  private final Optional<Axes> axes;
+  private final ExportForm form;
+
+  ExportReader(NamedBytes export, Optional<PlateDescription> description) {
+    this.export = export;
+    this.file = export.name();
+    this.description = description;
+    this.axes = description.flatMap(PlateDescription::axes);
+    this.form = description.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
+  }
+
+  /**
+   * The recording.
+   *
+   * @param provenance the bytes, known once they have been read
+   */
+  Recording read(Supplier<Provenance> provenance) throws BadInput {
+    Parsed parsed = parsed();
+    if (parsed.table().isEmpty()) {
+      throw new BadInput(parsed.findings().problems());
+    }
+    Table table = parsed.table().get();
+    Mapped mapped = mapped(table, parsed.findings());
+    Timed timed = timed(table, parsed.findings(), mapped.findings());
+    if (!timed.findings().clean()) {
+      throw new BadInput(timed.findings().problems());
+    }
+    Timeline timeline = timed.timeline().orElseThrow();
+    Plates plates = plates(table, mapped, timeline, timed.findings());
+    if (!plates.findings().clean()) {
+      throw new BadInput(plates.findings().problems());
+    }
+    return new Recording(
+        provenance.get(),
+        timeline.timeS(),
+        timeline.rateHz(),
+        plates.tracks(),
+        plates.findings().remarks());
+  }
+
+  Inspection inspect() {
+    Parsed parsed = parsed();
+    if (parsed.table().isEmpty()) {
+      return inspection(
+          parsed, Mapped.none(parsed.findings()), Timed.unsought(parsed.findings()), List.of());
+    }
+    Table table = parsed.table().get();
+    Mapped mapped = mapped(table, parsed.findings());
+    Timed timed = timed(table, parsed.findings(), mapped.findings());
+    // While the decimal mark is in question, a force may be read 1000 times too small.
+    boolean readable = !timed.findings().has(Reading.THOUSANDS);
+    List<PlateView> views = readable ? views(table, mapped) : List.of();
+    return inspection(parsed, mapped, withRemarks(table, mapped, timed), views);
+  }
+
+  /** The times with what the plates' tracks show, as far as it can be told. */
+  private Timed withRemarks(Table table, Mapped mapped, Timed timed) {
+    Findings findings = timed.findings();
+    if (timed.timeline().isPresent() && findings.clean()) {
+      return timed.with(plates(table, mapped, timed.timeline().get(), findings).findings());
+    }
+    return findings.problems().stream().allMatch(ExportReader::asks)
+        ? timed.with(findings.and(oddities(table, mapped)))
+        : timed;
+  }
+
+  private Inspection inspection(Parsed parsed, Mapped mapped, Timed timed, List<PlateView> views) {
+    Findings findings = timed.findings();
+    return new Inspection(
+        findings.understood(),
+        findings.problems().stream().filter(ExportReader::asks).toList(),
+        findings.problems().stream().filter(p -> !asks(p)).toList(),
+        findings.remarks(),
+        views,
+        timed.rateHz(),
+        new Draft(description).of(parsed.table(), mapped.loaded(), timed.unit()));
+  }
+
+  private static boolean asks(Problem problem) {
+    return problem.topic() instanceof Reading reading && reading.asks();
+  }
+
+  private Parsed parsed() {
+    Planner planner = new Planner(file, description);
+    Outcome<List<Table>> read = new ExportText(export, form, planner::plan).read();
+    List<Table> tables = read.value();
+    Outcome<Optional<Table>> choice = new TableChoice(form.recording(), file).choose(tables);
+    Findings findings = read.findings().and(choice.findings());
+    Optional<Table> shown = choice.value().or(() -> tables.stream().findFirst());
+    if (shown.isPresent()) {
+      findings = findings.and(new HeadFacts(shown.get(), form).of(file));
+    }
+    if (choice.value().isPresent() && tables.size() > 1) {
+      findings =
+          findings.withFact(
+              Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
+    }
+    return new Parsed(choice.value(), findings);
+  }
+
+  /** Settles units and axes, or asks for them. */
+  private Mapped mapped(Table table, Findings earlier) {
+    LoadedPlates finder = new LoadedPlates(table, description, file);
+    Outcome<Map<PlatePlan, Optional<PlateUnits>>> plates = finder.find(earlier);
+    Map<PlatePlan, PlateUnits> loaded = Mapped.loaded(plates.value());
+    Axis vertical = finder.vertical(loaded);
+    Findings findings = plates.findings().and(axesFacts(loaded, vertical));
+    UnitsByMoments byMoments = new UnitsByMoments(table, vertical, file);
+    for (Map.Entry<PlatePlan, PlateUnits> each : loaded.entrySet()) {
+      findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
+    }
+    if (!findings.has(Reading.COMMA_TWICE)) {
+      findings = findings.and(new Questions(table, axes, vertical, loaded, file).ask());
+    }
+    return new Mapped(plates.value(), vertical, findings);
+  }
+
+  private Findings axesFacts(Map<PlatePlan, PlateUnits> loaded, Axis vertical) {
+    Findings nothing = Findings.none(file);
+    if (axes.isPresent()) {
+      return nothing.withFact(Aspect.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
+    }
+    boolean forces = loaded.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
+    return forces
+        ? nothing.withFact(
+            Aspect.VERTICAL, Basis.CONCLUDED, Argument.text(String.valueOf(vertical.letter())))
+        : nothing;
+  }
+
+  /**
+   * The times; none are sought in a damaged table.
+   *
+   * @param table the table
+   * @param parsed what was found in the table as it is
+   * @param earlier that, and what was found of its meaning
+   */
+  private Timed timed(Table table, Findings parsed, Findings earlier) {
+    if (!parsed.clean()) {
+      return Timed.unsought(earlier);
+    }
+    TimeBase base = description.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
+    Preamble preamble = new Preamble(table.head());
+    Findings stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
+    Timed found = new TimeBaseFinder(table, base, preamble, file).find(sameRow(table));
+    return found.with(stated.and(found.findings()));
+  }
+
+  private static BiPredicate<Integer, Integer> sameRow(Table table) {
+    List<Column> columns =
+        table.plan().plates().stream()
+            .flatMap(PlatePlan::wanted)
+            .distinct()
+            .map(table::column)
+            .toList();
+    return (a, b) -> columns.stream().allMatch(c -> c.at(a) == c.at(b));
+  }
+
+  /** What can be told of the plates while questions are open. */
+  private Findings oddities(Table table, Mapped mapped) {
+    RawOddities oddities = new RawOddities(table, mapped.vertical(), file);
+    Findings findings = Findings.none(file);
+    for (Map.Entry<PlatePlan, PlateUnits> each : mapped.loaded().entrySet()) {
+      findings = findings.and(oddities.remarks(each.getKey(), each.getValue()));
+    }
+    return findings;
+  }
+
+  private static List<PlateView> views(Table table, Mapped mapped) {
+    List<PlateView> views = new ArrayList<>();
+    mapped
+        .loaded()
+        .forEach(
+            (plan, known) ->
+                PlateViews.of(table, plan, mapped.vertical(), known.force()).ifPresent(views::add));
+    return views;
+  }
+
+  private Plates plates(Table table, Mapped mapped, Timeline timeline, Findings earlier) {
+    Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, file);
+    Findings findings = earlier;
+    List<PlateTrack> all = new ArrayList<>();
+    for (Map.Entry<PlatePlan, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
+      Outcome<PlateTrack> track = tracks.track(each.getKey(), each.getValue());
+      findings = findings.and(track.findings());
+      all.add(track.value());
+    }
+    boolean usable = all.stream().anyMatch(t -> t.usable().count() > 0);
+    if (!usable && !findings.has(Reading.FAR_OFF)) {
+      boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
+      findings =
+          findings.withProblem(
+              forces ? Reading.UNLOADED : Reading.EMPTY_THROUGHOUT,
+              Argument.of(Load.LEAST_N, Unit.N));
+    }
+    return new Plates(all, findings);
+  }
+}

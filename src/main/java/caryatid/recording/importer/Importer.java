@@ -1,0 +1,38 @@
+package caryatid.recording.importer;
+
+import caryatid.recording.model.Digested;
+import caryatid.recording.model.Inspection;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.Recording;
+import caryatid.remark.BadInput;
+import java.util.Optional;
+
+/** Reads a force plate's text export. */
+public final class Importer {
+  private Importer() {}
+
+  /**
+   * Reads an export.
+   *
+   * @param export the file's bytes; read as a stream, more than once if need be
+   * @param description what the export means, where the file does not say it itself
+   * @throws BadInput if the file cannot be read, is damaged, or leaves a question open; every
+   *     problem found is listed
+   */
+  public static Recording read(NamedBytes export, Optional<PlateDescription> description)
+      throws BadInput {
+    Digested digested = new Digested(export);
+    return new ExportReader(digested, description).read(digested::provenance);
+  }
+
+  /**
+   * Tells what is understood of an export, whether it can be used or not.
+   *
+   * @param export the file's bytes
+   * @param description what the export means, as far as that is known already
+   */
+  public static Inspection inspect(NamedBytes export, Optional<PlateDescription> description) {
+    return new ExportReader(export, description).inspect();
+  }
+}

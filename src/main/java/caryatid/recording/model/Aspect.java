@@ -1,0 +1,53 @@
+package caryatid.recording.model;
+
+import caryatid.remark.Topic;
+
+/** What is understood of an export. */
+public enum Aspect implements Topic {
+  ENCODING("Aspect.ENCODING"),
+  PACKED("Aspect.PACKED"),
+  DELIMITER("Aspect.DELIMITER"),
+  DECIMAL_MARK("Aspect.DECIMAL_MARK"),
+  PREAMBLE("Aspect.PREAMBLE"),
+  DEVICES("Aspect.DEVICES"),
+  HEADER("Aspect.HEADER"),
+  NO_HEADER("Aspect.NO_HEADER"),
+  UNITS_ROW("Aspect.UNITS_ROW"),
+  ROWS("Aspect.ROWS"),
+  OTHER_TABLES("Aspect.OTHER_TABLES"),
+  COLUMNS("Aspect.COLUMNS"),
+  CELLS("Aspect.CELLS"),
+  UNUSED("Aspect.UNUSED"),
+  DERIVED("Aspect.DERIVED"),
+  /** Times or numbers beside those that are used. */
+  NOT_NEEDED("Aspect.NOT_NEEDED"),
+  /** Columns that hold all plates together. */
+  SUM("Aspect.SUM"),
+  SUM_OF_COP("Aspect.SUM_OF_COP"),
+  UNIT("Aspect.UNIT"),
+  /** Units that belong to each other, where one is open. */
+  UNITS_TOGETHER("Aspect.UNITS_TOGETHER"),
+  TIMES("Aspect.TIMES"),
+  NUMBERS("Aspect.NUMBERS"),
+  /** A column named as one of numbers, which does not count. */
+  NO_NUMBERS("Aspect.NO_NUMBERS"),
+  TIMES_OF_DAY("Aspect.TIMES_OF_DAY"),
+  RATE("Aspect.RATE"),
+  DURATION("Aspect.DURATION"),
+  ROWS_AGREE("Aspect.ROWS_AGREE"),
+  PLATE_SIZE("Aspect.PLATE_SIZE"),
+  AXES("Aspect.AXES"),
+  VERTICAL("Aspect.VERTICAL"),
+  FORCE_SENSE("Aspect.FORCE_SENSE");
+
+  private final String code;
+
+  Aspect(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

@@ -1,0 +1,32 @@
+package caryatid.recording.model;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Optional;
+
+/** An input whose bytes are counted and digested on their way, so that it is read only once. */
+public final class Digested implements NamedBytes {
+  private final NamedBytes input;
+  private Optional<Fingerprint> opened = Optional.empty();
+
+  public Digested(NamedBytes input) {
+    this.input = input;
+  }
+
+  @Override
+  public String name() {
+    return input.name();
+  }
+
+  @Override
+  public InputStream open() throws IOException {
+    Fingerprint fingerprint = new Fingerprint(input.open());
+    opened = Optional.of(fingerprint);
+    return fingerprint;
+  }
+
+  /** What was read since the input was opened. */
+  public Provenance provenance() {
+    return opened.orElseThrow().provenance(name());
+  }
+}

@@ -1,0 +1,63 @@
+package caryatid.recording.model;
+
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+
+/** What the reader of a result should know about a recording. */
+public enum RecordingRemark implements Topic {
+  COARSE_TIMES("RecordingRemark.COARSE_TIMES"),
+  PRINTED_TWICE("RecordingRemark.PRINTED_TWICE"),
+  SAME_TIME("RecordingRemark.SAME_TIME", Weight.IMPORTANT),
+  GAPS("RecordingRemark.GAPS", Weight.IMPORTANT),
+  /** Times off the even ones, with no row missing. */
+  OUT_OF_PLACE("RecordingRemark.OUT_OF_PLACE"),
+  /** The description's rate counts, although the file's times show another one. */
+  RATE_OVER_TIMES("RecordingRemark.RATE_OVER_TIMES"),
+  TIME_UNIT("RecordingRemark.TIME_UNIT"),
+  FORCE_SENSE("RecordingRemark.FORCE_SENSE", Weight.IMPORTANT),
+  MOMENT_UNIT("RecordingRemark.MOMENT_UNIT"),
+  COP_AGREES("RecordingRemark.COP_AGREES"),
+  COP_DISAGREES("RecordingRemark.COP_DISAGREES", Weight.IMPORTANT),
+  NOT_CROSS_CHECKED("RecordingRemark.NOT_CROSS_CHECKED"),
+  UNLOADED("RecordingRemark.UNLOADED"),
+  UNLOADED_PATTERN("RecordingRemark.UNLOADED_PATTERN"),
+  /** Under load, but where no plate is. */
+  FAR_OFF("RecordingRemark.FAR_OFF", Weight.IMPORTANT),
+  /** The file ends without a line end, and its last number is shorter than the others. */
+  LAST_CUT("RecordingRemark.LAST_CUT", Weight.IMPORTANT),
+  MISSING("RecordingRemark.MISSING", Weight.IMPORTANT),
+  EMPTY_PLATE("RecordingRemark.EMPTY_PLATE"),
+  SPIKES("RecordingRemark.SPIKES", Weight.IMPORTANT),
+  SATURATED("RecordingRemark.SATURATED", Weight.IMPORTANT),
+  REPEATED("RecordingRemark.REPEATED"),
+  /** A horizontal force; arguments: plate, column, samples under load. */
+  DEAD_COLUMN("RecordingRemark.DEAD_COLUMN"),
+  OFFSET("RecordingRemark.OFFSET", Weight.IMPORTANT),
+  OFFSET_REMOVED("RecordingRemark.OFFSET_REMOVED", Weight.IMPORTANT),
+  NEVER_UNLOADED("RecordingRemark.NEVER_UNLOADED", Weight.IMPORTANT),
+  CELLS_DISAGREE("RecordingRemark.CELLS_DISAGREE", Weight.IMPORTANT),
+  OFF_PLATE("RecordingRemark.OFF_PLATE", Weight.IMPORTANT),
+  ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT);
+
+  private final String code;
+  private final Weight weight;
+
+  RecordingRemark(String code) {
+    this(code, Weight.NOTE);
+  }
+
+  RecordingRemark(String code, Weight weight) {
+    this.code = code;
+    this.weight = weight;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+
+  @Override
+  public Weight weight() {
+    return weight;
+  }
+}

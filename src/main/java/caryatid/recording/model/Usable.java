@@ -1,0 +1,55 @@
+package caryatid.recording.model;
+
+import java.util.BitSet;
+
+/**
+ * Which samples of a plate can be used: loaded, with a value in every channel. The other samples
+ * hold zeros in the series and mean nothing.
+ */
+public final class Usable {
+  private final BitSet bits;
+  private final int size;
+
+  /** A copy of the bits, for a number of samples. */
+  public Usable(BitSet bits, int size) {
+    this.bits = bits.get(0, size);
+    this.size = size;
+  }
+
+  /** All samples usable. */
+  public static Usable all(int size) {
+    BitSet bits = new BitSet(size);
+    bits.set(0, size);
+    return new Usable(bits, size);
+  }
+
+  /** All samples but some. */
+  public static Usable without(BitSet left, int size) {
+    BitSet bits = new BitSet(size);
+    bits.set(0, size);
+    bits.andNot(left);
+    return new Usable(bits, size);
+  }
+
+  /** Whether a sample can be used. */
+  public boolean at(int index) {
+    return bits.get(index);
+  }
+
+  /** How many can be used. */
+  public int count() {
+    return bits.cardinality();
+  }
+
+  /** How many samples there are. */
+  public int size() {
+    return size;
+  }
+
+  /** Samples that both can use. */
+  public Usable and(Usable other) {
+    BitSet both = (BitSet) bits.clone();
+    both.and(other.bits);
+    return new Usable(both, size);
+  }
+}

@@ -1,0 +1,164 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Reads a row through the CSV library, and says what is wrong with one that cannot be read. */
+final class CarefulRow {
+  /** What a line turned out to be. */
+  enum Kind {
+    /** A row, or the damaged rest of one, with its problems. */
+    ROW,
+    BLANK,
+    /** Something else: the table ends above it. */
+    OTHER
+  }
+
+  private final GrowingTable table;
+  private final Dialect dialect;
+  private final CutNumber cut;
+  private final String file;
+  private final boolean markOpen;
+  private final Findings nothing;
+  private final ClockTime clockTime = new ClockTime();
+  private final WrongTimes times = new WrongTimes();
+
+  /**
+   * @param table takes the rows' numbers
+   * @param cut knows a number that the file's end cuts off
+   * @param earlier what was found in the file above
+   */
+  CarefulRow(GrowingTable table, CutNumber cut, Findings earlier) {
+    this.cut = cut;
+    this.table = table;
+    this.dialect = table.head().dialect();
+    this.file = earlier.file();
+    this.markOpen = earlier.has(Reading.THOUSANDS);
+    this.nothing = Findings.none(file);
+  }
+
+  /** Reads a line into the table's columns. */
+  Outcome<Kind> read(String line, int number, boolean ended) {
+    if (line.isBlank()) {
+      return new Outcome<>(Kind.BLANK, nothing);
+    }
+    List<String> cells = dialect.delimiter().split(line);
+    boolean starts = startsLikeARow(cells);
+    if (fits(cells) && (starts || Rows.isRow(cells))) {
+      return row(!ended && cut.seems(cells) ? keepCut(cells, number) : keep(cells, number));
+    }
+    if (!ended && starts && cells.size() < table.head().named()) {
+      return row(misshapen(Reading.CUT_SHORT, cells, number));
+    }
+    if (Rows.isRow(cells)) {
+      boolean apart = table.plan().time().isPresent() || table.plan().index().isPresent();
+      return row(misshapen(apart ? Reading.RAGGED : Reading.RAGGED_UNTIMED, cells, number));
+    }
+    return new Outcome<>(Kind.OTHER, nothing);
+  }
+
+  private static Outcome<Kind> row(Findings findings) {
+    return new Outcome<>(Kind.ROW, findings);
+  }
+
+  private Findings misshapen(Reading problem, List<String> cells, int line) {
+    return nothing.withProblem(
+        Place.of(file, line), problem, count(table.head().named()), count(cells.size()));
+  }
+
+  /** A number that seems cut is left out, and said; a time is not guessed. */
+  private Findings keepCut(List<String> cells, int line) {
+    int last = cells.size() - 1;
+    Findings findings = nothing;
+    if (tellsRowsApart(last)) {
+      times.wrong(place(line, last), cells.get(last));
+    } else if (table.columns().containsKey(last)) {
+      findings =
+          findings.withRemark(
+              RecordingRemark.LAST_CUT, Argument.text(cells.get(last)), count(line));
+    }
+    return findings.and(keep(cells.subList(0, last), line));
+  }
+
+  private static Argument count(int count) {
+    return Argument.count(count);
+  }
+
+  private Place place(int line, int column) {
+    return Place.of(file, line, table.head().columnName(column));
+  }
+
+  private static boolean startsLikeARow(List<String> cells) {
+    Cell first = Cell.of(cells.get(0));
+    return first == Cell.NUMBER || first == Cell.CLOCK;
+  }
+
+  /** As many cells as columns, give or take empty ones at the end. */
+  private boolean fits(List<String> cells) {
+    int columns = table.head().columns().size();
+    return cells.size() >= Math.max(table.head().named(), 2)
+        && cells.stream().skip(columns).allMatch(String::isEmpty);
+  }
+
+  private Findings keep(List<String> cells, int line) {
+    Findings findings = nothing;
+    table.lines().add(line);
+    for (Map.Entry<Integer, GrowingColumn> each : table.columns().entrySet()) {
+      int index = each.getKey();
+      String cell = index < cells.size() ? cells.get(index) : "";
+      OptionalDouble number = number(cell, index);
+      if (number.isPresent()) {
+        each.getValue().add(number.getAsDouble());
+        continue;
+      }
+      each.getValue().addHole();
+      if (Cell.of(cell) != Cell.HOLE) {
+        findings = findings.and(notANumber(cell, line, index));
+      }
+    }
+    return findings;
+  }
+
+  private Findings notANumber(String cell, int line, int column) {
+    Place place = place(line, column);
+    if (tellsRowsApart(column)) {
+      times.wrong(place, cell);
+      return nothing;
+    }
+    DecimalMark mark = dialect.mark();
+    boolean other = Cell.of(cell) == Cell.NUMBER && cell.indexOf(mark.other().character()) >= 0;
+    if (other) {
+      return markOpen
+          ? nothing
+          : nothing.withProblem(place, Reading.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
+    }
+    return nothing.withProblem(place, Reading.NO_NUMBER, Excerpt.of(cell));
+  }
+
+  private boolean tellsRowsApart(int column) {
+    return isTime(column) || table.plan().index().equals(OptionalInt.of(column));
+  }
+
+  private boolean isTime(int column) {
+    return table.plan().time().equals(OptionalInt.of(column));
+  }
+
+  private OptionalDouble number(String cell, int column) {
+    if (isTime(column) && Cell.of(cell) == Cell.CLOCK) {
+      table.clockSeen();
+      return clockTime.seconds(cell);
+    }
+    return Cell.number(cell, dialect);
+  }
+
+  /** What is wrong with the times or numbers of the rows, once all are read. */
+  Findings finish() {
+    return markOpen ? nothing : times.complain(table, file);
+  }
+}

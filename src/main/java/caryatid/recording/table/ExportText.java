@@ -1,0 +1,88 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.remark.Argument;
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.zip.ZipException;
+
+/** Reads an export's bytes into tables. */
+public final class ExportText {
+  private final NamedBytes export;
+  private final ExportForm form;
+  private final Function<Head, Plan> planner;
+
+  /**
+   * @param planner what a table's columns are taken for
+   */
+  public ExportText(NamedBytes export, ExportForm form, Function<Head, Plan> planner) {
+    this.export = export;
+    this.form = form;
+    this.planner = planner;
+  }
+
+  public Outcome<List<Table>> read() {
+    Outcome<Optional<Charset>> stated = charset();
+    Outcome<List<Table>> parsed = new Outcome<>(List.of(), stated.findings());
+    try (Intake intake = Intake.open(export, stated.value())) {
+      parsed = read(intake, stated.findings());
+      if (parsed.findings().clean()) {
+        intake.finish();
+      }
+      return parsed;
+    } catch (IOException e) {
+      return new Outcome<>(List.of(), parsed.findings().and(failed(e, export.name())));
+    }
+  }
+
+  /** The described encoding; none, with a problem, where nobody knows it. */
+  private Outcome<Optional<Charset>> charset() {
+    Findings nothing = Findings.none(export.name());
+    try {
+      return new Outcome<>(form.encoding().map(Charset::forName), nothing);
+    } catch (IllegalArgumentException e) {
+      Argument name = Argument.text(form.encoding().orElse(""));
+      return new Outcome<>(Optional.empty(), nothing.withProblem(Reading.UNKNOWN_ENCODING, name));
+    }
+  }
+
+  private Outcome<List<Table>> read(Intake intake, Findings earlier) {
+    Findings opened = opened(intake, earlier);
+    if (intake.binary()) {
+      return new Outcome<>(List.of(), opened.withProblem(Reading.BINARY));
+    }
+    Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
+    return new TableReader(lines, form, planner, opened).read();
+  }
+
+  private Findings opened(Intake intake, Findings earlier) {
+    Findings findings =
+        intake.packed() ? earlier.withFact(Aspect.PACKED, Basis.CONCLUDED) : earlier;
+    return findings.withFact(
+        Aspect.ENCODING,
+        form.encoding().isPresent() && earlier.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        Argument.text(intake.found().charset().name()),
+        Argument.term(intake.found().sign()));
+  }
+
+  /** Why a file could not be read to its end. */
+  static Findings failed(IOException failure, String file) {
+    Findings nothing = Findings.none(file);
+    if (failure instanceof Lines.TooLong) {
+      return nothing.withProblem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
+    }
+    if (failure instanceof EOFException || failure instanceof ZipException) {
+      return nothing.withProblem(Reading.PACKED_DAMAGED);
+    }
+    return nothing.withProblem(
+        Reading.UNREADABLE, Argument.text(String.valueOf(failure.getMessage())));
+  }
+}

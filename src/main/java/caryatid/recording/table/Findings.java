@@ -1,0 +1,99 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.Understood;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a step of reading found. A value: whoever finds more makes new findings of these.
+ *
+ * @param file the file's name as the user gave it
+ * @param problems what is wrong or open, up to {@link BadInput#CAP}
+ * @param remarks what the reader of a result should know
+ * @param understood what was understood and from where
+ */
+public record Findings(
+    String file, List<Problem> problems, List<Remark> remarks, List<Understood> understood) {
+  public Findings {
+    problems = List.copyOf(problems);
+    remarks = List.copyOf(remarks);
+    understood = List.copyOf(understood);
+  }
+
+  /** Nothing found in a file yet. */
+  public static Findings none(String file) {
+    return new Findings(file, List.of(), List.of(), List.of());
+  }
+
+  /** These and a problem; one beyond the cap is left out. */
+  public Findings withProblem(Place place, Topic topic, Argument... arguments) {
+    return full()
+        ? this
+        : new Findings(
+            file, plus(problems, Problem.at(place, topic, arguments)), remarks, understood);
+  }
+
+  /** These and a problem of the whole file. */
+  public Findings withProblem(Topic topic, Argument... arguments) {
+    return withProblem(Place.of(file), topic, arguments);
+  }
+
+  /** These and problems, up to the cap. */
+  public Findings withProblems(List<Problem> more) {
+    return and(new Findings(file, more, List.of(), List.of()));
+  }
+
+  /** These and a remark. */
+  public Findings withRemark(Topic topic, Argument... arguments) {
+    return new Findings(file, problems, plus(remarks, Remark.of(topic, arguments)), understood);
+  }
+
+  /** These and something understood. */
+  public Findings withFact(Aspect aspect, Understood.Basis basis, Argument... arguments) {
+    Understood fact = new Understood(aspect, List.of(arguments), basis);
+    return new Findings(file, problems, remarks, plus(understood, fact));
+  }
+
+  /** These and what a later step found; its problems beyond the cap are left out. */
+  public Findings and(Findings later) {
+    if (later.problems.isEmpty() && later.remarks.isEmpty() && later.understood.isEmpty()) {
+      return this;
+    }
+    List<Problem> all = joined(problems, later.problems);
+    return new Findings(
+        file,
+        all.subList(0, Math.min(BadInput.CAP, all.size())),
+        joined(remarks, later.remarks),
+        joined(understood, later.understood));
+  }
+
+  /** Whether a further problem would be left out. */
+  boolean full() {
+    return problems.size() >= BadInput.CAP;
+  }
+
+  /** Whether there is no problem. */
+  public boolean clean() {
+    return problems.isEmpty();
+  }
+
+  /** Whether there is a problem of a kind. */
+  public boolean has(Topic topic) {
+    return problems.stream().anyMatch(p -> p.topic() == topic);
+  }
+
+  private static <T> List<T> plus(List<T> list, T one) {
+    return joined(list, List.of(one));
+  }
+
+  private static <T> List<T> joined(List<T> list, List<T> more) {
+    return Stream.concat(list.stream(), more.stream()).toList();
+  }
+}

@@ -1,0 +1,52 @@
+package caryatid.recording.table;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A table while its rows are read. */
+final class GrowingTable {
+  private final Head head;
+  private final Plan plan;
+  private final Map<Integer, GrowingColumn> columns = new TreeMap<>();
+  private final RowLines.Growing lines = new RowLines.Growing();
+  private boolean clock;
+
+  GrowingTable(Head head, Plan plan) {
+    this.head = head;
+    this.plan = plan;
+    plan.wanted().stream().forEach(i -> columns.put(i, new GrowingColumn()));
+  }
+
+  Head head() {
+    return head;
+  }
+
+  Plan plan() {
+    return plan;
+  }
+
+  /** The columns to be read, by their place in a row, from 0. */
+  Map<Integer, GrowingColumn> columns() {
+    return columns;
+  }
+
+  RowLines.Growing lines() {
+    return lines;
+  }
+
+  int rows() {
+    return lines.rows();
+  }
+
+  /** A time is written as a time of the day. */
+  void clockSeen() {
+    clock = true;
+  }
+
+  /** The table, once all its rows are read; one column after the other moves over. */
+  Table grown() {
+    Map<Integer, Column> all = new TreeMap<>();
+    columns.forEach((index, column) -> all.put(index, column.grown()));
+    return new Table(head, plan, all, lines.grown(), clock);
+  }
+}

@@ -1,0 +1,58 @@
+package caryatid.recording.table;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/**
+ * What stands above a table, and how its rows are written. Line numbers are physical, from 1.
+ *
+ * @param preamble the lines above, from the end of what went before
+ * @param preambleLine number of the first of them
+ * @param headerLine the line of the names; empty for a table without
+ * @param deviceLine a line of devices above the names
+ * @param unitsLine a line of units below them
+ * @param columns the names in order, one a cell of a row; empty names for unnamed columns
+ * @param firstDataLine the first row's line
+ * @param dialect how the rows are written
+ * @param sample a number as it is written there
+ */
+public record Head(
+    List<String> preamble,
+    int preambleLine,
+    OptionalInt headerLine,
+    OptionalInt deviceLine,
+    OptionalInt unitsLine,
+    List<ColumnName> columns,
+    int firstDataLine,
+    Dialect dialect,
+    String sample) {
+  public Head {
+    preamble = List.copyOf(preamble);
+    columns = List.copyOf(columns);
+  }
+
+  /** How many columns the names and the rows agree on; the rest are unnamed and at the end. */
+  int named() {
+    int named = columns.size();
+    while (named > 0 && columns.get(named - 1).full().isEmpty()) {
+      named--;
+    }
+    return named;
+  }
+
+  /** The first names a problem lists. */
+  public String names() {
+    return columns.stream()
+        .map(ColumnName::full)
+        .filter(n -> !n.isEmpty())
+        .limit(40)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What a problem calls a column: its name, or its number where it has none. */
+  String columnName(int index) {
+    String name = columns.get(index).full();
+    return name.isEmpty() ? String.valueOf(index + 1) : name;
+  }
+}

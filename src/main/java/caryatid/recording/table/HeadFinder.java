@@ -1,0 +1,163 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.ExportForm;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Finds a table among lines: how its rows are written, where they start, what its columns are
+ * called.
+ */
+final class HeadFinder {
+  /** How many lines are looked at: the longest preamble, and rows enough to see their kind. */
+  static final int LOOK_AHEAD = 120;
+
+  private record Found(Delimiter delimiter, Rows rows, Optional<Header> header) {
+    long recognized() {
+      return header.map(Header::recognized).orElse(0L);
+    }
+
+    /** Fewer cells that are no number speak for a delimiter more than anything else does. */
+    double textShare() {
+      return (double) rows.texts() / (rows.cells() * rows.rows().size());
+    }
+  }
+
+  private static final Comparator<Found> BETTER =
+      Comparator.comparing((Found f) -> f.recognized() > 0)
+          .thenComparing(Comparator.comparingDouble(Found::textShare).reversed())
+          .thenComparing(f -> f.rows().rows().size())
+          .thenComparing(f -> f.rows().cells());
+
+  private final ExportForm form;
+
+  private final String file;
+
+  HeadFinder(ExportForm form, String file) {
+    this.form = form;
+    this.file = file;
+  }
+
+  /**
+   * The table among lines.
+   *
+   * @param lines the lines
+   * @param firstNumber physical number of the first of them
+   * @param whole whether these lines are the text's first, so that stated line numbers apply
+   */
+  Optional<Outcome<Head>> find(List<String> lines, int firstNumber, boolean whole) {
+    Optional<Found> best = Optional.empty();
+    for (Delimiter delimiter : delimiters()) {
+      Optional<Found> found = find(lines, delimiter, whole);
+      if (found.isPresent() && (best.isEmpty() || BETTER.compare(found.get(), best.get()) > 0)) {
+        best = found;
+      }
+    }
+    return best.map(found -> checked(found, head(lines, firstNumber, found)));
+  }
+
+  private Outcome<Head> checked(Found found, Head head) {
+    return new Outcome<>(
+        head, new MarkCheck(form, file).check(found.rows(), found.delimiter(), head));
+  }
+
+  /** Index of a line of known names without any row below, if there is one. */
+  OptionalInt namesAlone(List<String> lines) {
+    for (int i = 0; i < lines.size(); i++) {
+      for (Delimiter delimiter : delimiters()) {
+        int cells = delimiter.split(lines.get(i)).size();
+        Optional<Header> header = Header.at(lines, i, cells, delimiter, OptionalInt.empty());
+        if (header.isPresent() && header.get().recognized() >= 2) {
+          return OptionalInt.of(i);
+        }
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private List<Delimiter> delimiters() {
+    return form.delimiter()
+        .flatMap(Delimiter::of)
+        .map(List::of)
+        .orElse(List.of(Delimiter.values()));
+  }
+
+  private Optional<Found> find(List<String> lines, Delimiter delimiter, boolean whole) {
+    List<Found> all = new ArrayList<>();
+    int from = whole ? form.firstDataLine().orElse(1) - 1 : 0;
+    for (Rows rows :
+        Rows.among(lines.subList(Math.min(from, lines.size()), lines.size()), delimiter)) {
+      Rows placed = new Rows(rows.start() + from, rows.end() + from, rows.rows());
+      all.add(new Found(delimiter, placed, header(lines, placed, delimiter, whole)));
+    }
+    return all.stream()
+        .filter(f -> f.recognized() > 0)
+        .findFirst()
+        .or(() -> all.stream().max(Comparator.comparing(f -> f.rows().rows().size())));
+  }
+
+  private Optional<Header> header(
+      List<String> lines, Rows rows, Delimiter delimiter, boolean whole) {
+    if (!form.columns().isEmpty()) {
+      return Optional.of(stated(rows.cells()));
+    }
+    if (whole && form.headerLine().isPresent()) {
+      int line = form.headerLine().getAsInt() - 1;
+      return line < rows.start()
+          ? Header.at(lines, line, rows.cells(), delimiter, OptionalInt.empty())
+          : Optional.empty();
+    }
+    return Header.above(lines, rows.start(), rows.cells(), delimiter);
+  }
+
+  private Header stated(int cells) {
+    List<ColumnName> columns = new ArrayList<>();
+    form.columns().forEach(name -> columns.add(ColumnName.of("", name)));
+    while (columns.size() < cells) {
+      columns.add(ColumnName.of("", ""));
+    }
+    return new Header(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), columns);
+  }
+
+  private Head head(List<String> lines, int firstNumber, Found found) {
+    Rows rows = found.rows();
+    Optional<Header> header = found.header();
+    int top =
+        header.map(h -> h.device().orElse(h.line().orElse(rows.start()))).orElse(rows.start());
+    DecimalMark mark = form.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark);
+    return new Head(
+        lines.subList(0, top),
+        firstNumber,
+        number(header.map(Header::line), firstNumber),
+        number(header.map(Header::device), firstNumber),
+        number(header.map(Header::units), firstNumber),
+        used(header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())), rows),
+        rows.start() + firstNumber,
+        new Dialect(found.delimiter(), mark, rows.thousands(mark, form.decimalMark().isPresent())),
+        rows.sample(mark));
+  }
+
+  /**
+   * The columns without those at the end that are unnamed and empty: they come from delimiters
+   * behind the last cell. A row that has something there later has too many cells.
+   */
+  private static List<ColumnName> used(List<ColumnName> columns, Rows rows) {
+    int count = columns.size();
+    while (count > 0 && columns.get(count - 1).full().isEmpty() && rows.empty(count - 1)) {
+      count--;
+    }
+    return columns.subList(0, count);
+  }
+
+  private static OptionalInt number(Optional<OptionalInt> index, int firstNumber) {
+    OptionalInt known = index.orElse(OptionalInt.empty());
+    return known.isPresent() ? OptionalInt.of(known.getAsInt() + firstNumber) : OptionalInt.empty();
+  }
+
+  private static List<ColumnName> unnamed(int cells) {
+    return java.util.Collections.nCopies(cells, ColumnName.of("", ""));
+  }
+}

@@ -1,0 +1,116 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.NamedBytes;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+
+/**
+ * An export opened for reading: unpacked where it is gz-compressed, without byte order mark, in an
+ * encoding whose digits and delimiters are single bytes.
+ */
+final class Intake implements AutoCloseable {
+  /** How many bytes are looked at before the encoding is decided. */
+  private static final int START = 1 << 16;
+
+  private final InputStream raw;
+  private final InputStream text;
+  private final Charset charset;
+  private final Encoding found;
+  private final boolean packed;
+  private final byte[] start;
+
+  private Intake(InputStream raw, InputStream unpacked, boolean packed, Optional<Charset> stated)
+      throws IOException {
+    this.raw = raw;
+    this.packed = packed;
+    BufferedInputStream in = new BufferedInputStream(unpacked, START);
+    this.start = peek(in, START);
+    Encoding encoding =
+        stated.map(s -> Encoding.stated(s, start)).orElseGet(() -> Encoding.of(start));
+    in.skipNBytes(encoding.markBytes());
+    this.found = encoding;
+    this.text = encoding.singleByteDigits() ? in : new Transcoded(in, encoding.charset());
+    this.charset = encoding.singleByteDigits() ? encoding.charset() : StandardCharsets.UTF_8;
+  }
+
+  static Intake open(NamedBytes export, Optional<Charset> stated) throws IOException {
+    BufferedInputStream raw = new BufferedInputStream(export.open(), START);
+    try {
+      byte[] magic = peek(raw, 2);
+      boolean packed = magic.length == 2 && magic[0] == 0x1f && magic[1] == (byte) 0x8b;
+      InputStream unpacked = packed ? new GZIPInputStream(raw, START) : raw;
+      return new Intake(raw, unpacked, packed, stated);
+    } catch (IOException | RuntimeException e) {
+      raw.close();
+      throw e;
+    }
+  }
+
+  private static byte[] peek(BufferedInputStream in, int count) throws IOException {
+    in.mark(count);
+    byte[] seen = in.readNBytes(count);
+    in.reset();
+    return seen;
+  }
+
+  /** The text from its first character. */
+  InputStream text() {
+    return text;
+  }
+
+  /** The encoding of {@link #text()}. */
+  Charset charset() {
+    return charset;
+  }
+
+  /** The encoding of the file. */
+  Encoding found() {
+    return found;
+  }
+
+  /** Whether the file is gz-compressed. */
+  boolean packed() {
+    return packed;
+  }
+
+  /** Whether the file holds bytes no text has: zeros although it is no UTF-16. */
+  boolean binary() {
+    if (!charset.equals(found.charset())) {
+      return false;
+    }
+    for (byte b : start) {
+      if (b == 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What ends a line: a carriage return where the text's start has no line feed at all. */
+  byte lineEnd() {
+    boolean returns = false;
+    for (byte b : start) {
+      if (b == '\n') {
+        return '\n';
+      }
+      returns |= b == '\r';
+    }
+    return (byte) (returns ? '\r' : '\n');
+  }
+
+  /** Reads what is left behind the text, so that all the file's bytes have passed. */
+  void finish() throws IOException {
+    raw.transferTo(OutputStream.nullOutputStream());
+  }
+
+  @Override
+  public void close() throws IOException {
+    text.close();
+  }
+}

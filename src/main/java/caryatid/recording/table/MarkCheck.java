@@ -1,0 +1,54 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.Reading;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.util.List;
+
+/** Refuses rows whose commas can be read in two ways. */
+final class MarkCheck {
+  private final ExportForm form;
+  private final String file;
+
+  MarkCheck(ExportForm form, String file) {
+    this.form = form;
+    this.file = file;
+  }
+
+  Findings check(Rows rows, Delimiter delimiter, Head head) {
+    Findings findings = Findings.none(file);
+    int cells = rows.cells();
+    int named = head.named();
+    boolean halved = named >= 2 && named < cells && cells <= 2 * named;
+    if (delimiter == Delimiter.COMMA && halved && filled(rows, named) && wholeNumbers(rows)) {
+      findings =
+          findings.withProblem(
+              Place.of(file, head.firstDataLine()),
+              Reading.COMMA_TWICE,
+              Argument.count(named),
+              Argument.count(cells));
+    }
+    if (form.decimalMark().isEmpty() && rows.thousandsPossible()) {
+      findings =
+          findings.withProblem(
+              Place.of(file, head.firstDataLine()),
+              Reading.THOUSANDS,
+              Argument.text(
+                  rows.rows().stream()
+                      .flatMap(List::stream)
+                      .filter(c -> c.indexOf(',') >= 0)
+                      .findFirst()
+                      .orElse("")));
+    }
+    return findings;
+  }
+
+  private static boolean filled(Rows rows, int from) {
+    return rows.rows().stream().anyMatch(r -> r.stream().skip(from).anyMatch(c -> !c.isEmpty()));
+  }
+
+  private static boolean wholeNumbers(Rows rows) {
+    return rows.rows().stream().flatMap(List::stream).noneMatch(c -> c.indexOf('.') >= 0);
+  }
+}

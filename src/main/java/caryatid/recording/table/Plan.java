@@ -1,0 +1,33 @@
+package caryatid.recording.table;
+
+import caryatid.remark.Problem;
+import java.util.BitSet;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What a table's columns are taken for.
+ *
+ * @param time the column of times, by its place in a row
+ * @param index the column that counts the samples, where there is none of times
+ * @param plates the plates whose centre of pressure can be told
+ * @param problems what the description asks for and the table does not hold
+ */
+public record Plan(
+    OptionalInt time, OptionalInt index, List<PlatePlan> plates, List<Problem> problems) {
+  public Plan {
+    plates = List.copyOf(plates);
+    problems = List.copyOf(problems);
+  }
+
+  /** The columns to be read; none where the table holds no plate. */
+  public BitSet wanted() {
+    BitSet wanted = new BitSet();
+    plates.stream().flatMap(PlatePlan::wanted).forEach(wanted::set);
+    if (!plates.isEmpty()) {
+      time.ifPresent(wanted::set);
+      index.ifPresent(wanted::set);
+    }
+    return wanted;
+  }
+}

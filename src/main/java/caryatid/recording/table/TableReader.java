@@ -1,0 +1,133 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.Reading;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/** Reads all tables of a text, one below the other, each with its own head. */
+final class TableReader {
+  private final Lines lines;
+  private final HeadFinder finder;
+  private final Function<Head, Plan> planner;
+  private final List<GrowingTable> tables = new ArrayList<>();
+  private Findings findings;
+
+  /**
+   * @param planner what a table's columns are taken for
+   * @param earlier what was found before the first line
+   */
+  TableReader(Lines lines, ExportForm form, Function<Head, Plan> planner, Findings earlier) {
+    this.lines = lines;
+    this.finder = new HeadFinder(form, earlier.file());
+    this.planner = planner;
+    this.findings = earlier;
+  }
+
+  /** The tables in order; with as many problems as are shown, they are not read to their end. */
+  Outcome<List<Table>> read() {
+    try {
+      readTables();
+    } catch (IOException e) {
+      return new Outcome<>(List.of(), findings.and(ExportText.failed(e, findings.file())));
+    }
+    if (lines.number() == 0) {
+      findings = findings.withProblem(Reading.EMPTY);
+    } else if (tables.isEmpty() && findings.clean()) {
+      findings = findings.withProblem(Reading.NO_TABLE, Argument.count(lines.number()));
+    }
+    return new Outcome<>(tables.stream().map(GrowingTable::grown).toList(), findings);
+  }
+
+  private void readTables() throws IOException {
+    while (!findings.full()) {
+      List<String> ahead = lines.ahead(HeadFinder.LOOK_AHEAD);
+      if (ahead.isEmpty()) {
+        return;
+      }
+      Optional<Outcome<Head>> found = finder.find(ahead, lines.number() + 1, lines.number() == 0);
+      if (found.isEmpty()) {
+        checkNamesAlone(ahead);
+        skip(ahead.size());
+      } else {
+        findings = findings.and(found.get().findings());
+        readTable(found.get().value(), ahead);
+      }
+    }
+  }
+
+  private void readTable(Head head, List<String> ahead) throws IOException {
+    boolean goesOn = goesOn(head);
+    if (goesOn) {
+      findings =
+          findings.withProblem(
+              Place.of(findings.file(), lines.number() + 1),
+              Reading.NOT_A_ROW,
+              Excerpt.of(ahead.get(0)));
+    }
+    skip(head.firstDataLine() - lines.number() - 1);
+    if (!goesOn) {
+      tables.add(new GrowingTable(head, planner.apply(head)));
+    }
+    rows(tables.get(tables.size() - 1), ahead);
+  }
+
+  private void checkNamesAlone(List<String> ahead) {
+    OptionalInt names = tables.isEmpty() ? finder.namesAlone(ahead) : OptionalInt.empty();
+    if (names.isPresent()) {
+      Place place = Place.of(findings.file(), lines.number() + 1 + names.getAsInt());
+      findings = findings.withProblem(place, Reading.HEADER_ONLY);
+    }
+  }
+
+  /** Whether rows without names are the rest of the table above, broken by some line. */
+  private boolean goesOn(Head head) {
+    return !tables.isEmpty()
+        && head.headerLine().isEmpty()
+        && head.columns().size() == tables.get(tables.size() - 1).head().columns().size();
+  }
+
+  private void rows(GrowingTable table, List<String> ahead) throws IOException {
+    CutNumber cut = new CutNumber(ahead.subList(0, ahead.size() - 1), table.head().dialect());
+    CarefulRow careful = new CarefulRow(table, cut, findings);
+    rows(table, new FastRow(table, lines.end()), careful);
+    findings = findings.and(careful.finish());
+  }
+
+  private void rows(GrowingTable table, FastRow fast, CarefulRow careful) throws IOException {
+    plainRows(fast, table.lines());
+    while (!findings.full() && lines.next()) {
+      Outcome<CarefulRow.Kind> row = careful.read(lines.text(), lines.number(), lines.ended());
+      if (row.value() == CarefulRow.Kind.OTHER) {
+        lines.back();
+        return;
+      }
+      findings = findings.and(row.findings());
+      plainRows(fast, table.lines());
+    }
+  }
+
+  /** The rows from here on that are plain and wholly in the buffer. */
+  private void plainRows(FastRow fast, RowLines.Growing rows) {
+    while (lines.buffered()) {
+      int past = fast.read(lines.buffer(), lines.unread(), lines.limit());
+      if (past < 0) {
+        return;
+      }
+      lines.pass(past);
+      rows.add(lines.number());
+    }
+  }
+
+  private void skip(int count) throws IOException {
+    for (int i = 0; i < count; i++) {
+      lines.next();
+    }
+  }
+}

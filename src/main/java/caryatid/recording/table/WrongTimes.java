@@ -1,0 +1,43 @@
+package caryatid.recording.table;
+
+import caryatid.recording.model.Reading;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cells of a column of times or samples' numbers that are neither: a few of them are said one by
+ * one, a column of nothing else once.
+ */
+final class WrongTimes {
+  private record Wrong(Place place, String cell) {}
+
+  private final List<Wrong> first = new ArrayList<>();
+  private int count;
+
+  void wrong(Place place, String cell) {
+    count++;
+    if (first.size() < BadInput.CAP) {
+      first.add(new Wrong(place, cell));
+    }
+  }
+
+  /** What is wrong with them; a column that merely is named as one of numbers is not needed. */
+  Findings complain(GrowingTable table, String file) {
+    boolean all = count > 0 && count == table.rows();
+    boolean timed = table.plan().time().isPresent();
+    Findings findings = Findings.none(file);
+    if (all && timed) {
+      Wrong one = first.get(0);
+      return findings.withProblem(one.place(), Reading.TIMES_UNREADABLE, Excerpt.of(one.cell()));
+    }
+    if (!all) {
+      Reading problem = timed ? Reading.WRONG_TIME : Reading.WRONG_INDEX;
+      for (Wrong wrong : first) {
+        findings = findings.withProblem(wrong.place(), problem, Excerpt.of(wrong.cell()));
+      }
+    }
+    return findings;
+  }
+}

@@ -1,0 +1,220 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
+
+/**
+ * From the times or numbers of a table's rows to even times. Stated rule: times that only look
+ * uneven because they are rounded are even; a row printed twice counts once; of several rows at one
+ * time the first counts; where rows are missing, samples without a value are put in; a time that
+ * runs back is refused.
+ */
+final class Clock {
+  /**
+   * Where more rows than this share their time with another, times are coarser than the sampling.
+   */
+  private static final double COARSE_SHARE = 0.05;
+
+  /**
+   * More missing samples than this share are no recording of one stand (common practice, no
+   * source).
+   */
+  private static final double MOST_MISSING = 0.1;
+
+  /** What the rows are told apart by. */
+  enum Kind {
+    TIMES(Reading.NO_TIME, Reading.TIME_BACK, Unit.S),
+    NUMBERS(Reading.NO_INDEX, Reading.INDEX_BACK, Unit.COUNT);
+
+    private final Reading missing;
+    private final Reading back;
+    private final Unit unit;
+
+    Kind(Reading missing, Reading back, Unit unit) {
+      this.missing = missing;
+      this.back = back;
+      this.unit = unit;
+    }
+  }
+
+  private final Table table;
+  private final int column;
+  private final Column times;
+  private final Kind kind;
+  private final double unitS;
+  private final Findings nothing;
+
+  /**
+   * @param column of the times or numbers
+   * @param unitS seconds in one of their unit
+   */
+  Clock(Table table, int column, Kind kind, double unitS, String file) {
+    this.kind = kind;
+    this.table = table;
+    this.column = column;
+    this.times = table.column(column);
+    this.unitS = unitS;
+    this.nothing = Findings.none(file);
+  }
+
+  /**
+   * The even times; empty, with a problem, where there are none.
+   *
+   * @param sameRow whether two rows hold the same numbers
+   */
+  Outcome<Optional<Timeline>> timeline(BiPredicate<Integer, Integer> sameRow) {
+    Findings back = runsBack();
+    if (!back.clean()) {
+      return none(back);
+    }
+    Outcome<int[]> once = oncePerTime(sameRow);
+    int[] rows = once.value();
+    if (rows.length < 2) {
+      return none(once.findings().withProblem(Reading.TOO_FEW_ROWS, Argument.count(rows.length)));
+    }
+    Gaps gaps = new Gaps(times, rows);
+    if (gaps.missing() > MOST_MISSING * rows.length) {
+      return none(
+          once.findings()
+              .withProblem(
+                  place(gaps.afterLongest()),
+                  Reading.GAPS,
+                  Argument.count(gaps.missing()),
+                  Argument.count(rows.length)));
+    }
+    return new Outcome<>(Optional.of(timeline(rows, gaps)), once.findings().and(remarks(gaps)));
+  }
+
+  private static Outcome<Optional<Timeline>> none(Findings findings) {
+    return new Outcome<>(Optional.empty(), findings);
+  }
+
+  private Timeline timeline(int[] rows, Gaps gaps) {
+    boolean everyRow = rows.length == times.size();
+    if (gaps.count() > 0) {
+      SampleRows filled = gaps.filled();
+      return new Timeline(rateHz(rows, filled.size() - 1), filled);
+    }
+    return everyRow
+        ? new Timeline(rateOfEveryRow(rows), SampleRows.every(rows.length))
+        : new Timeline(rateHz(rows, rows.length - 1), SampleRows.of(rows, new BitSet()));
+  }
+
+  /**
+   * All steps over the whole time. Of coarse times the first and the last stand for samples that
+   * lie anywhere within them; there it is the steps between the first and the last change.
+   */
+  private double rateOfEveryRow(int[] rows) {
+    int from = changeAfter(0);
+    int to = changeBefore(rows.length - 1);
+    return from < to
+        ? (to - from) / ((times.at(to) - times.at(from)) * unitS)
+        : rateHz(rows, rows.length - 1);
+  }
+
+  private double rateHz(int[] rows, int steps) {
+    return steps / ((times.at(rows[rows.length - 1]) - times.at(rows[0])) * unitS);
+  }
+
+  /** The first row of the next time; the row itself where it shares its time with no other. */
+  private int changeAfter(int row) {
+    int change = row + 1;
+    while (change < times.size() && times.at(change) == times.at(row)) {
+      change++;
+    }
+    return change == row + 1 ? row : change;
+  }
+
+  /** The first row of a last time. */
+  private int changeBefore(int row) {
+    int change = row;
+    while (change > 0 && times.at(change - 1) == times.at(row)) {
+      change--;
+    }
+    return change;
+  }
+
+  private Findings remarks(Gaps gaps) {
+    Findings findings = nothing;
+    if (gaps.count() > 0) {
+      findings =
+          findings.withRemark(
+              RecordingRemark.GAPS, Argument.count(gaps.count()), Argument.count(gaps.missing()));
+    }
+    return gaps.outOfPlace() > 0
+        ? findings.withRemark(RecordingRemark.OUT_OF_PLACE, Argument.count(gaps.outOfPlace()))
+        : findings;
+  }
+
+  /** Each row whose time is missing or runs back is a problem. */
+  private Findings runsBack() {
+    Findings findings = nothing;
+    boolean whole = !times.hasHoles();
+    for (int i = 0; i < times.size(); i++) {
+      if (!whole && times.isHole(i)) {
+        findings = findings.withProblem(place(i), kind.missing);
+      } else if (i > 0 && times.at(i) < times.at(i - 1) && (whole || !times.isHole(i - 1))) {
+        findings =
+            findings.withProblem(place(i), kind.back, said(times.at(i - 1)), said(times.at(i)));
+      }
+    }
+    return findings;
+  }
+
+  private Argument said(double time) {
+    return Argument.of(time * unitS, kind.unit);
+  }
+
+  private Place place(int row) {
+    return Place.of(nothing.file(), table.lines().line(row), table.columnName(column));
+  }
+
+  /**
+   * Leaves out rows at a time that is already there, unless times are coarser than the sampling.
+   */
+  private Outcome<int[]> oncePerTime(BiPredicate<Integer, Integer> sameRow) {
+    int same = 0;
+    int other = 0;
+    for (int i = 1; i < times.size(); i++) {
+      if (times.at(i) == times.at(i - 1)) {
+        same += sameRow.test(i - 1, i) ? 1 : 0;
+        other += sameRow.test(i - 1, i) ? 0 : 1;
+      }
+    }
+    if (other > COARSE_SHARE * times.size()) {
+      return new Outcome<>(
+          IntStream.range(0, times.size()).toArray(),
+          nothing.withRemark(RecordingRemark.COARSE_TIMES));
+    }
+    Findings findings = nothing;
+    if (same > 0) {
+      findings = findings.withRemark(RecordingRemark.PRINTED_TWICE, Argument.count(same));
+    }
+    if (other > 0) {
+      findings = findings.withRemark(RecordingRemark.SAME_TIME, Argument.count(other));
+    }
+    return new Outcome<>(firstOfEachTime(times.size() - same - other), findings);
+  }
+
+  private int[] firstOfEachTime(int count) {
+    int[] rows = new int[count];
+    int next = 0;
+    for (int i = 0; i < times.size(); i++) {
+      if (i == 0 || times.at(i) != times.at(i - 1)) {
+        rows[next++] = i;
+      }
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,56 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Preamble;
+import caryatid.recording.table.Preamble.Stated;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.Optional;
+
+/** What the lines above a table state, and whether the table agrees. */
+public final class PreambleFacts {
+  private final Preamble preamble;
+  private final String file;
+
+  public PreambleFacts(Preamble preamble, String file) {
+    this.preamble = preamble;
+    this.file = file;
+  }
+
+  /**
+   * What they state.
+   *
+   * @param rows how many rows the table has
+   */
+  public Findings of(int rows) {
+    Findings findings = Findings.none(file);
+    Optional<Stated> count = preamble.rows();
+    if (count.isPresent()) {
+      findings = compared(Math.round(count.get().value()), rows, findings);
+    }
+    Optional<String> size = preamble.plateSize();
+    if (size.isPresent()) {
+      findings = findings.withFact(Aspect.PLATE_SIZE, Basis.STATED, Argument.text(size.get()));
+    }
+    Optional<Stated> rate = preamble.rateHz();
+    if (rate.isPresent()) {
+      findings =
+          findings.withFact(
+              Aspect.RATE,
+              Basis.STATED,
+              Argument.of(rate.get().value(), Unit.HZ),
+              Argument.count(rate.get().line()));
+    }
+    return findings;
+  }
+
+  private static Findings compared(long stated, int rows, Findings earlier) {
+    return stated == rows
+        ? earlier.withFact(Aspect.ROWS_AGREE, Basis.STATED, Argument.count(stated))
+        : earlier.withRemark(
+            RecordingRemark.ROWS_STATED, Argument.count(stated), Argument.count(rows));
+  }
+}

@@ -1,0 +1,103 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Role;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiPredicate;
+
+/**
+ * The rows of a table whose rate is stated. Where a column counts the samples, its steps are
+ * checked by the rules for times, so that a row that is lost, doubled or out of order is not read
+ * as an even one.
+ */
+final class RowNumbers {
+  private final Table table;
+  private final Findings nothing;
+
+  RowNumbers(Table table, String file) {
+    this.table = table;
+    this.nothing = Findings.none(file);
+  }
+
+  /**
+   * What the numbers tell.
+   *
+   * @param rows the row of each sample; empty, with a problem, where the numbers contradict each
+   *     other
+   * @param step by how much the numbers usually rise from row to row; 0 where there are none
+   * @param findings what was found on the way
+   */
+  record Counted(Optional<SampleRows> rows, double step, Findings findings) {}
+
+  Counted counted(BiPredicate<Integer, Integer> sameRow) {
+    if (table.rows() < 2) {
+      return new Counted(
+          Optional.empty(),
+          0,
+          nothing.withProblem(Reading.TOO_FEW_ROWS, Argument.count(table.rows())));
+    }
+    OptionalInt column = column();
+    return column.isPresent()
+        ? counted(column.getAsInt(), sameRow)
+        : new Counted(Optional.of(SampleRows.every(table.rows())), 0, nothing);
+  }
+
+  /** The column of numbers; one of times only where it can be seen to count samples. */
+  private OptionalInt column() {
+    return table.plan().index().isPresent() ? table.plan().index() : table.plan().time();
+  }
+
+  private Counted counted(int column, BiPredicate<Integer, Integer> sameRow) {
+    Column numbers = table.column(column);
+    double usual = UsualStep.of(numbers);
+    boolean named = Role.of(table.head().columns().get(column)).kind() == Role.Kind.INDEX;
+    boolean counts =
+        wholeNumbers(numbers) && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
+    Findings findings =
+        counts || named
+            ? nothing.withFact(
+                counts ? Aspect.NUMBERS : Aspect.NO_NUMBERS,
+                Basis.CONCLUDED,
+                Argument.text(table.columnName(column)))
+            : nothing;
+    if (!counts) {
+      return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, findings);
+    }
+    Outcome<Optional<Timeline>> even =
+        new Clock(table, column, Clock.Kind.NUMBERS, 1, nothing.file()).timeline(sameRow);
+    return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
+  }
+
+  private static boolean wholeNumbers(Column numbers) {
+    for (int row = 0; row < numbers.size(); row++) {
+      if (numbers.at(row) != Math.rint(numbers.at(row))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Where the numbers rise by more than one a row, a rate stated in the file may be that of all
+   * samples or of the rows.
+   */
+  Findings askWhetherRowsHave(double rateHz, double step) {
+    return step > 1
+        ? nothing.withProblem(
+            Reading.RATE_OF_ROWS,
+            Argument.text(table.columnName(column().orElseThrow())),
+            Argument.count(Math.round(step)),
+            Argument.of(rateHz, Unit.HZ),
+            Argument.of(rateHz / step, Unit.HZ))
+        : nothing;
+  }
+}

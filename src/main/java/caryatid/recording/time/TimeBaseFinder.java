@@ -1,0 +1,165 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.TimeBase;
+import caryatid.recording.model.TimeUnit;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Preamble;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Unit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.BiPredicate;
+
+/** Finds a recording's times: from a column and its unit, or from a rate. */
+public final class TimeBaseFinder {
+  /** Rates at which force plates are sampled, Hz (common practice, no source). */
+  public static final double SLOWEST_HZ = 10;
+
+  public static final double FASTEST_HZ = 10_000;
+
+  /** A stated rate further than this from the one of the times contradicts them. */
+  private static final double SAME_RATE = 0.01;
+
+  private final Table table;
+  private final TimeBase described;
+  private final Preamble preamble;
+  private final Findings nothing;
+
+  public TimeBaseFinder(Table table, TimeBase described, Preamble preamble, String file) {
+    this.table = table;
+    this.described = described;
+    this.preamble = preamble;
+    this.nothing = Findings.none(file);
+  }
+
+  /**
+   * The times; empty, with a problem, where they cannot be known.
+   *
+   * @param sameRow whether two rows hold the same numbers
+   */
+  public Timed find(BiPredicate<Integer, Integer> sameRow) {
+    OptionalInt column = table.plan().time();
+    boolean timed = column.isPresent() && described.rateHz().isEmpty();
+    Timed found = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
+    return found
+        .timeline()
+        .map(t -> new Timed(found.timeline(), found.unit(), withRate(t, timed, found.findings())))
+        .orElse(found);
+  }
+
+  private Findings withRate(Timeline timeline, boolean timed, Findings earlier) {
+    Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
+    return earlier.withFact(
+        Aspect.DURATION,
+        timed ? Basis.CONCLUDED : stated,
+        Argument.of(timeline.rateHz(), Unit.HZ),
+        Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
+  }
+
+  private Timed fromRate(BiPredicate<Integer, Integer> sameRow) {
+    RowNumbers numbers = new RowNumbers(table, nothing.file());
+    RowNumbers.Counted counted = numbers.counted(sameRow);
+    Findings findings = comparedWithTimes().and(counted.findings());
+    OptionalDouble rate = statedRate();
+    if (rate.isEmpty()) {
+      String unclear = preamble.unclearRates();
+      return withoutUnit(
+          Optional.empty(),
+          findings.withProblem(
+              unclear.isEmpty() ? Reading.NO_RATE : Reading.RATE_UNCLEAR,
+              Argument.count(table.rows()),
+              Argument.text(unclear)));
+    }
+    if (described.rateHz().isEmpty()) {
+      findings = findings.and(numbers.askWhetherRowsHave(rate.getAsDouble(), counted.step()));
+    }
+    return withoutUnit(
+        counted.rows().map(rows -> new Timeline(rate.getAsDouble(), rows)), findings);
+  }
+
+  private static Timed withoutUnit(Optional<Timeline> timeline, Findings findings) {
+    return new Timed(timeline, Optional.empty(), findings);
+  }
+
+  private OptionalDouble statedRate() {
+    if (described.rateHz().isPresent()) {
+      return described.rateHz();
+    }
+    return preamble.rateHz().map(s -> OptionalDouble.of(s.value())).orElse(OptionalDouble.empty());
+  }
+
+  private Timed fromColumn(int column, BiPredicate<Integer, Integer> sameRow) {
+    Outcome<Optional<TimeUnit>> unit =
+        new TimeUnitFinder(table, described.unit(), nothing.file()).find(column);
+    if (unit.value().isEmpty()) {
+      return withoutUnit(Optional.empty(), unit.findings());
+    }
+    double unitS = unit.value().get().seconds();
+    Outcome<Optional<Timeline>> timeline =
+        new Clock(table, column, Clock.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
+    Findings findings =
+        withUnit(column, unit.value().get(), unit.findings()).and(timeline.findings());
+    return new Timed(
+        timeline.value(),
+        unit.value(),
+        timeline.value().map(t -> findings.and(compared(t.rateHz(), column))).orElse(findings));
+  }
+
+  /** A described rate counts, but not in silence where the file's own times show another one. */
+  private Findings comparedWithTimes() {
+    OptionalInt column =
+        described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
+    return column.isPresent() ? compared(column.getAsInt()) : nothing;
+  }
+
+  private Findings compared(int column) {
+    Column times = table.column(column);
+    Optional<TimeUnit> unit = table.head().columns().get(column).unit().flatMap(TimeUnit::named);
+    if (unit.isEmpty() || table.rows() < 2 || times.hasHoles()) {
+      return nothing;
+    }
+    int steps = times.size() - 1;
+    double rateHz = described.rateHz().orElseThrow();
+    double shownHz = steps / ((times.at(steps) - times.at(0)) * unit.get().seconds());
+    return Double.isFinite(shownHz) && Math.abs(shownHz / rateHz - 1) > SAME_RATE
+        ? nothing.withRemark(
+            RecordingRemark.RATE_OVER_TIMES,
+            Argument.of(rateHz, Unit.HZ),
+            Argument.text(table.columnName(column)),
+            Argument.of(shownHz, Unit.HZ))
+        : nothing;
+  }
+
+  private Findings withUnit(int column, TimeUnit unit, Findings earlier) {
+    ColumnName name = table.head().columns().get(column);
+    boolean stated = name.unit().flatMap(TimeUnit::named).filter(u -> u == unit).isPresent();
+    Basis basis = stated ? Basis.STATED : Basis.CONCLUDED;
+    return earlier.withFact(
+        table.clock() ? Aspect.TIMES_OF_DAY : Aspect.TIMES,
+        described.unit().isPresent() ? Basis.DESCRIBED : basis,
+        Argument.text(table.columnName(column)),
+        Argument.term(unit));
+  }
+
+  private Findings compared(double rateHz, int column) {
+    OptionalDouble stated = statedRate();
+    if (stated.isEmpty() || !(Math.abs(stated.getAsDouble() / rateHz - 1) > SAME_RATE)) {
+      return nothing;
+    }
+    return nothing.withProblem(
+        new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
+        Reading.RATES_DIFFER,
+        Argument.of(rateHz, Unit.HZ),
+        Argument.of(stated.getAsDouble(), Unit.HZ));
+  }
+}

@@ -1,0 +1,98 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.TimeUnit;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Unit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the unit of a column of times: as stated, else the only one that makes a plate's rate. */
+final class TimeUnitFinder {
+  /** A step of rounded times may be off by so much. */
+  private static final double ROUNDED = 0.01;
+
+  private final Table table;
+  private final Optional<TimeUnit> described;
+  private final Findings nothing;
+
+  TimeUnitFinder(Table table, Optional<TimeUnit> described, String file) {
+    this.table = table;
+    this.described = described;
+    this.nothing = Findings.none(file);
+  }
+
+  /** The unit; empty, with a problem, where it cannot be known. */
+  Outcome<Optional<TimeUnit>> find(int column) {
+    if (table.clock()) {
+      return known(TimeUnit.S, nothing);
+    }
+    ColumnName name = table.head().columns().get(column);
+    Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
+    if (name.unit().isPresent() && inHeader.isEmpty() && described.isEmpty()) {
+      return unknown(name, Reading.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
+    }
+    double step = UsualStep.of(table.column(column));
+    Optional<TimeUnit> stated = described.or(() -> inHeader);
+    return stated.isPresent() ? checked(name, stated.get(), step) : concluded(name, step);
+  }
+
+  private static Outcome<Optional<TimeUnit>> known(TimeUnit unit, Findings findings) {
+    return new Outcome<>(Optional.of(unit), findings);
+  }
+
+  private Outcome<Optional<TimeUnit>> unknown(
+      ColumnName name, Reading problem, Argument... arguments) {
+    Place place = new Place(nothing.file(), table.head().headerLine(), Optional.of(name.full()));
+    return new Outcome<>(Optional.empty(), nothing.withProblem(place, problem, arguments));
+  }
+
+  private Outcome<Optional<TimeUnit>> checked(ColumnName name, TimeUnit stated, double step) {
+    List<TimeUnit> possible = possible(step);
+    if (possible.isEmpty() || possible.contains(stated)) {
+      return known(stated, nothing);
+    }
+    return unknown(
+        name,
+        described.isPresent() ? Reading.TIME_UNIT_DESCRIBED : Reading.TIME_UNIT_WRONG,
+        Argument.term(stated),
+        rate(step, stated),
+        Argument.text(name.name()),
+        Argument.term(possible.get(0)),
+        rate(step, possible.get(0)));
+  }
+
+  private Outcome<Optional<TimeUnit>> concluded(ColumnName name, double step) {
+    List<TimeUnit> possible = possible(step);
+    // A column in steps of one may as well count samples.
+    if (possible.size() == 1 && (possible.get(0) == TimeUnit.S || step != 1)) {
+      TimeUnit unit = possible.get(0);
+      return known(
+          unit,
+          nothing.withRemark(RecordingRemark.TIME_UNIT, Argument.term(unit), rate(step, unit)));
+    }
+    return unknown(name, Reading.TIME_UNIT, Argument.text(name.name()));
+  }
+
+  private static List<TimeUnit> possible(double step) {
+    return Arrays.stream(TimeUnit.values())
+        .filter(unit -> hz(step, unit) >= TimeBaseFinder.SLOWEST_HZ * (1 - ROUNDED))
+        .filter(unit -> hz(step, unit) <= TimeBaseFinder.FASTEST_HZ * (1 + ROUNDED))
+        .toList();
+  }
+
+  private static Argument rate(double step, TimeUnit unit) {
+    return Argument.of(hz(step, unit), Unit.HZ);
+  }
+
+  private static double hz(double step, TimeUnit unit) {
+    return step > 0 ? 1 / (step * unit.seconds()) : 0;
+  }
+}

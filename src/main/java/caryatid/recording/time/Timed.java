@@ -1,0 +1,29 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.TimeUnit;
+import caryatid.recording.table.Findings;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The third stage: the recording's times.
+ *
+ * @param timeline the times; empty, with a problem, where they cannot be known
+ * @param unit the unit of the column of times, where there is one and it is known
+ * @param findings what was found on the way
+ */
+public record Timed(Optional<Timeline> timeline, Optional<TimeUnit> unit, Findings findings) {
+  /** No times are sought. */
+  public static Timed unsought(Findings findings) {
+    return new Timed(Optional.empty(), Optional.empty(), findings);
+  }
+
+  /** The same times with other findings. */
+  public Timed with(Findings others) {
+    return new Timed(timeline, unit, others);
+  }
+
+  public OptionalDouble rateHz() {
+    return timeline.map(t -> OptionalDouble.of(t.rateHz())).orElse(OptionalDouble.empty());
+  }
+}

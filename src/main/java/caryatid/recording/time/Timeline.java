@@ -1,0 +1,36 @@
+package caryatid.recording.time;
+
+import caryatid.recording.model.Samples;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.Series;
+import java.util.Arrays;
+import java.util.BitSet;
+
+/**
+ * The even times of a recording.
+ *
+ * @param rateHz sampling rate, Hz, above 0
+ * @param rows which row of the table holds each sample
+ */
+public record Timeline(double rateHz, SampleRows rows) {
+  public int size() {
+    return rows.size();
+  }
+
+  /** Time of each sample from the first, s. */
+  public Samples timeS() {
+    double[] times = new double[size()];
+    Arrays.setAll(times, i -> i / rateHz);
+    return Samples.adopt(times);
+  }
+
+  /** A column's numbers, one a sample; 0 where the file lacks it. */
+  public Series series(Column column) {
+    return rows.series(column);
+  }
+
+  /** The samples that have no number in a column. */
+  public BitSet holes(Column column) {
+    return rows.holes(column);
+  }
+}

@@ -1,0 +1,105 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.recording.model.MomentUnit;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.track.CopPairs.Along;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Judges an exported centre of pressure by the one from forces and moments. */
+final class CrossCheck {
+  /** Ratio of variances that only another unit explains: 4 times as far (no source). */
+  private static final double ANOTHER_UNIT = 16;
+
+  /** Movement that is more than noise: standard deviation, mm (no source). */
+  private static final double STIRS_MM = 1;
+
+  private final PlatePlan plan;
+  private final PlateUnits units;
+  private final Axes axes;
+  private final CopPairs pairs;
+  private final Argument plate;
+  private final Findings nothing;
+
+  CrossCheck(PlatePlan plan, PlateUnits units, Axes axes, CopPairs pairs, String file) {
+    this.plan = plan;
+    this.units = units;
+    this.axes = axes;
+    this.pairs = pairs;
+    this.plate = Argument.text(plan.name());
+    this.nothing = Findings.none(file);
+  }
+
+  /** Compares where that is possible; remarks on it, or refuses what cannot both be true. */
+  Findings run() {
+    if (!pairs.exist()) {
+      return nothing;
+    }
+    List<MomentUnit> tried = units.moment().map(List::of).orElse(List.of(MomentUnit.values()));
+    Map<MomentUnit, Agreement> agreements = new EnumMap<>(MomentUnit.class);
+    tried.forEach(unit -> agreements.put(unit, agreement(unit)));
+    List<MomentUnit> close = tried.stream().filter(u -> agreements.get(u).close()).toList();
+    boolean known = tried.size() == 1;
+    if (close.size() == 1) {
+      return agree(close.get(0), agreements.get(close.get(0)));
+    }
+    if (known && plan.layout().trueOrigin().isPresent()) {
+      return disagree(agreements.get(tried.get(0)));
+    }
+    return known && units.cop().isPresent() ? compareMovements(tried.get(0)) : notChecked();
+  }
+
+  private Agreement agreement(MomentUnit unit) {
+    Along right = pairs.along(axes.right(), unit);
+    Along anterior = pairs.along(axes.anterior(), unit);
+    return new Agreement(
+        right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
+  }
+
+  private Findings notChecked() {
+    return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
+  }
+
+  private Findings agree(MomentUnit unit, Agreement agreement) {
+    Findings findings =
+        units.moment().isEmpty()
+            ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
+            : nothing;
+    return findings.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
+  }
+
+  private Findings disagree(Agreement apart) {
+    Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
+    return apart.contradictory()
+        ? nothing.withProblem(Reading.COP_CONTRADICTS, said)
+        : nothing.withRemark(RecordingRemark.COP_DISAGREES, said);
+  }
+
+  /**
+   * Without the true origin the two may lie anywhere beside each other, but they move alike; a
+   * wrong unit makes one move ten times as far or more.
+   */
+  private Findings compareMovements(MomentUnit unit) {
+    Along right = pairs.along(axes.right(), unit);
+    Along anterior = pairs.along(axes.anterior(), unit);
+    double exported = right.exportedMm2() + anterior.exportedMm2();
+    double computed = right.computedMm2() + anterior.computedMm2();
+    double more = Math.max(exported, computed);
+    if (more > 2 * STIRS_MM * STIRS_MM && more > ANOTHER_UNIT * Math.min(exported, computed)) {
+      return nothing.withProblem(
+          Reading.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
+    }
+    return notChecked();
+  }
+
+  private static Argument mm(double value) {
+    return Argument.of(value, Unit.MM);
+  }
+}

@@ -1,0 +1,72 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.table.Findings;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+
+/** Holds the centre of pressure against the plate's edges; a mistaken unit shows here. */
+final class EdgeCheck {
+  /** More than this share beside the plate is no accident (common practice, no source). */
+  private static final double MOST_OUTSIDE = 0.05;
+
+  private final PlateLayout.Extent edges;
+  private final Reading problem;
+  private final Findings nothing;
+
+  /**
+   * @param problem what to say where the centre of pressure lies beside the plate; the remedy
+   *     depends on where it comes from
+   */
+  EdgeCheck(PlateLayout.Extent edges, Reading problem, String file) {
+    this.edges = edges;
+    this.problem = problem;
+    this.nothing = Findings.none(file);
+  }
+
+  Findings check(PlateTrack track) {
+    int used = 0;
+    int outside = 0;
+    double right = 0;
+    double anterior = 0;
+    for (int i = 0; i < track.usable().size(); i++) {
+      if (track.usable().at(i)) {
+        double x = track.copRightMm().at(i);
+        double y = track.copAnteriorMm().at(i);
+        used++;
+        right += x;
+        anterior += y;
+        outside += within(x, y) ? 0 : 1;
+      }
+    }
+    if (outside > MOST_OUTSIDE * used) {
+      return nothing.withProblem(
+          problem,
+          Argument.text(track.plate()),
+          mm(right / used),
+          mm(anterior / used),
+          mm(edges.leftMm()),
+          mm(edges.rightMm()),
+          mm(edges.rearMm()),
+          mm(edges.frontMm()));
+    }
+    return outside > 0
+        ? nothing.withRemark(
+            RecordingRemark.OFF_PLATE, Argument.text(track.plate()), Argument.count(outside))
+        : nothing;
+  }
+
+  private boolean within(double right, double anterior) {
+    return right >= edges.leftMm()
+        && right <= edges.rightMm()
+        && anterior >= edges.rearMm()
+        && anterior <= edges.frontMm();
+  }
+
+  private static Argument mm(double value) {
+    return Argument.of(value, Unit.MM);
+  }
+}

@@ -1,0 +1,54 @@
+package caryatid.recording.track;
+
+import static caryatid.recording.model.Sensors.RawChannel.FX12;
+import static caryatid.recording.model.Sensors.RawChannel.FX34;
+import static caryatid.recording.model.Sensors.RawChannel.FY14;
+import static caryatid.recording.model.Sensors.RawChannel.FY23;
+import static caryatid.recording.model.Sensors.RawChannel.FZ1;
+import static caryatid.recording.model.Sensors.RawChannel.FZ2;
+import static caryatid.recording.model.Sensors.RawChannel.FZ3;
+import static caryatid.recording.model.Sensors.RawChannel.FZ4;
+
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.table.Series;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * Forces and moments of a plate on four three-axis sensors: Fx = fx12 + fx34, Fy = fy14 + fy23, Fz
+ * = the sum of the four, Mx = b (fz1 + fz2 - fz3 - fz4), My = a (-fz1 + fz2 + fz3 - fz4), about the
+ * sensors' centre.
+ */
+final class EightChannelForces {
+  private EightChannelForces() {}
+
+  static Map<Channel, Series> of(
+      Map<Sensors.RawChannel, Series> raw, Sensors.EightChannels plate, int size) {
+    double across = plate.horizontalNPerUnit();
+    double down = plate.verticalNPerUnit();
+    Series one = raw.get(FZ1);
+    Series two = raw.get(FZ2);
+    Series three = raw.get(FZ3);
+    Series four = raw.get(FZ4);
+    Map<Channel, Series> forces = new EnumMap<>(Channel.class);
+    forces.put(Channel.FORCE_X, sum(raw.get(FX12), raw.get(FX34), across));
+    forces.put(Channel.FORCE_Y, sum(raw.get(FY14), raw.get(FY23), across));
+    forces.put(
+        Channel.FORCE_Z,
+        Series.of(size, i -> down * (one.at(i) + two.at(i) + three.at(i) + four.at(i))));
+    forces.put(
+        Channel.MOMENT_X,
+        Series.of(
+            size, i -> plate.bMm() * down * (one.at(i) + two.at(i) - three.at(i) - four.at(i))));
+    forces.put(
+        Channel.MOMENT_Y,
+        Series.of(
+            size, i -> plate.aMm() * down * (-one.at(i) + two.at(i) + three.at(i) - four.at(i))));
+    return forces;
+  }
+
+  private static Series sum(Series a, Series b, double scale) {
+    return Series.of(a.size(), i -> scale * (a.at(i) + b.at(i)));
+  }
+}

@@ -1,0 +1,123 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.Understood;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.Dialect;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Head;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Role;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** What was understood of a table's layout. */
+public final class HeadFacts {
+  private final Table table;
+  private final Head head;
+  private final ExportForm form;
+  private final List<Understood> facts = new ArrayList<>();
+
+  public HeadFacts(Table table, ExportForm form) {
+    this.table = table;
+    this.head = table.head();
+    this.form = form;
+  }
+
+  /** The facts, in the order in which the table is laid out. */
+  public Findings of(String file) {
+    Dialect dialect = head.dialect();
+    fact(
+        Aspect.DELIMITER,
+        basis(form.delimiter()),
+        Argument.term(dialect.delimiter()),
+        Argument.count(head.columns().size()));
+    fact(
+        Aspect.DECIMAL_MARK,
+        basis(form.decimalMark()),
+        Argument.term(dialect.mark()),
+        Argument.text(head.sample()));
+    if (!head.preamble().isEmpty()) {
+      fact(Aspect.PREAMBLE, Basis.CONCLUDED, Argument.count(head.preamble().size()));
+    }
+    line(Aspect.DEVICES, head.deviceLine());
+    line(Aspect.HEADER, head.headerLine());
+    if (head.headerLine().isEmpty()) {
+      fact(Aspect.NO_HEADER, form.columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED);
+    }
+    line(Aspect.UNITS_ROW, head.unitsLine());
+    fact(
+        Aspect.ROWS,
+        form.firstDataLine().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        Argument.count(table.rows()),
+        Argument.count(head.firstDataLine()));
+    table.plan().plates().forEach(this::columns);
+    unused();
+    return new Findings(file, List.of(), List.of(), facts);
+  }
+
+  private void fact(Aspect aspect, Basis basis, Argument... arguments) {
+    facts.add(new Understood(aspect, List.of(arguments), basis));
+  }
+
+  private static Basis basis(Optional<?> described) {
+    return described.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED;
+  }
+
+  private void line(Aspect aspect, OptionalInt line) {
+    line.ifPresent(number -> fact(aspect, Basis.CONCLUDED, Argument.count(number)));
+  }
+
+  private void columns(PlatePlan plan) {
+    Basis basis = plan.layout().columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED;
+    if (!plan.columns().isEmpty()) {
+      String columns =
+          plan.columns().entrySet().stream()
+              .map(c -> AxesText.key(c.getKey()) + ": " + table.columnName(c.getValue()))
+              .collect(Collectors.joining(", "));
+      fact(Aspect.COLUMNS, basis, Argument.text(plan.name()), Argument.text(columns));
+    }
+    if (!plan.sensors().isEmpty()) {
+      String cells =
+          plan.sensors().entrySet().stream()
+              .sorted(Map.Entry.comparingByValue())
+              .map(Map.Entry::getKey)
+              .collect(Collectors.joining(", "));
+      fact(Aspect.CELLS, Basis.DESCRIBED, Argument.text(plan.name()), Argument.text(cells));
+    }
+  }
+
+  private void unused() {
+    BitSet used = table.plan().wanted();
+    if (table.plan().plates().isEmpty()) {
+      return;
+    }
+    List<Integer> unused =
+        IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
+    unused(Aspect.NOT_NEEDED, unused, Set.of(Role.Kind.TIME, Role.Kind.INDEX));
+    unused(Aspect.DERIVED, unused, Set.of(Role.Kind.DERIVED));
+    unused(Aspect.UNUSED, unused, Set.of(Role.Kind.OTHER, Role.Kind.CHANNEL));
+  }
+
+  private void unused(Aspect aspect, List<Integer> columns, Set<Role.Kind> kinds) {
+    String names =
+        columns.stream()
+            .filter(i -> kinds.contains(Role.of(head.columns().get(i)).kind()))
+            .limit(40)
+            .map(table::columnName)
+            .collect(Collectors.joining(", "));
+    if (!names.isEmpty()) {
+      fact(aspect, Basis.CONCLUDED, Argument.text(names));
+    }
+  }
+}

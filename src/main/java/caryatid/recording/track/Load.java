@@ -1,0 +1,84 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.table.Series;
+import java.util.BitSet;
+import java.util.Optional;
+
+/** When a plate carries somebody, by its vertical force. */
+public final class Load {
+  /**
+   * A plate that carries less has no meaningful centre of pressure (common practice, no source).
+   */
+  public static final double LEAST_N = 20;
+
+  private final Optional<Series> vertical;
+  private final double sign;
+  private final BitSet unloaded;
+
+  private Load(Optional<Series> vertical, double sign, BitSet unloaded) {
+    this.vertical = vertical;
+    this.sign = sign;
+    this.unloaded = unloaded;
+  }
+
+  static Load of(RawPlate raw, Axes axes) {
+    Optional<Series> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    BitSet unloaded = new BitSet(raw.size());
+    if (vertical.isEmpty()) {
+      return new Load(vertical, 1, unloaded);
+    }
+    Series force = vertical.get();
+    double sign = moreBelow(force) == (axes.up().sign() > 0) ? -1 : 1;
+    double upward = axes.up().sign() * sign;
+    for (int i = 0; i < force.size(); i++) {
+      if (force.at(i) * upward < LEAST_N) {
+        unloaded.set(i);
+      }
+    }
+    // Where no force was recorded, nobody knows whether the plate was loaded.
+    unloaded.andNot(raw.holes(Channel.of(Quantity.FORCE, axes.up().axis())));
+    return new Load(vertical, sign, unloaded);
+  }
+
+  /** Whether more samples are loaded below zero than above; a single huge number tells nothing. */
+  private static boolean moreBelow(Series force) {
+    int above = 0;
+    int below = 0;
+    for (int i = 0; i < force.size(); i++) {
+      above += force.at(i) >= LEAST_N ? 1 : 0;
+      below += force.at(i) <= -LEAST_N ? 1 : 0;
+    }
+    return below > above;
+  }
+
+  /** +1 where the exported force is the one on the person, -1 where it is the one on the plate. */
+  double sign() {
+    return sign;
+  }
+
+  /** On whom the exported force acts: loaded, the force on the person points up. */
+  Optional<PlateDescription.ForceIs> sense() {
+    return vertical.map(
+        v ->
+            sign > 0
+                ? PlateDescription.ForceIs.ON_THE_PERSON
+                : PlateDescription.ForceIs.ON_THE_PLATE);
+  }
+
+  boolean loaded(int sample) {
+    return !unloaded.get(sample);
+  }
+
+  BitSet unloaded() {
+    return unloaded;
+  }
+
+  /** Whether there is a vertical force to tell by. */
+  boolean known() {
+    return vertical.isPresent();
+  }
+}

@@ -1,0 +1,103 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Tells a table's plates apart: those that carry somebody, those that carry nothing at all, and
+ * sets of columns that hold all plates together and are no plate.
+ */
+public final class LoadedPlates {
+  private final Table table;
+  private final Optional<PlateDescription> description;
+  private final String file;
+
+  public LoadedPlates(Table table, Optional<PlateDescription> description, String file) {
+    this.table = table;
+    this.description = description;
+    this.file = file;
+  }
+
+  /**
+   * All plates, in their order, with what is known of their units; empty for an empty plate.
+   *
+   * @param earlier what was found before
+   */
+  public Outcome<Map<PlatePlan, Optional<PlateUnits>>> find(Findings earlier) {
+    Findings findings = earlier;
+    Map<PlatePlan, Optional<PlateUnits>> plates = new LinkedHashMap<>();
+    Map<PlatePlan, PlateUnits> loaded = new LinkedHashMap<>();
+    UnitFinder finder = new UnitFinder(table.head(), file);
+    for (PlatePlan plan : table.plan().plates()) {
+      if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
+        findings = findings.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
+        plates.put(plan, Optional.empty());
+      } else {
+        Outcome<PlateUnits> units = finder.units(plan);
+        findings = findings.and(units.findings());
+        loaded.put(plan, units.value());
+        plates.put(plan, Optional.of(units.value()));
+      }
+    }
+    if (loaded.isEmpty() && findings.clean()) {
+      findings = findings.withProblem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
+    }
+    SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
+    for (PlatePlan plan : loaded.keySet()) {
+      Outcome<Boolean> sum = isSum(plan, together);
+      findings = findings.and(sum.findings());
+      if (sum.value()) {
+        plates.remove(plan);
+      }
+    }
+    return new Outcome<>(plates, findings);
+  }
+
+  /** The export's vertical axis, as described or as it seems. */
+  public Axis vertical(Map<PlatePlan, PlateUnits> loaded) {
+    Optional<Axes> axes = description.flatMap(PlateDescription::axes);
+    return axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, loaded.keySet()));
+  }
+
+  /** Whether a plate is left out as the sum of others; one that only is named so is asked about. */
+  private Outcome<Boolean> isSum(PlatePlan plan, SumOfPlates together) {
+    List<PlatePlan> parts = together.parts(plan);
+    boolean holds = together.holds(plan, parts);
+    boolean described = !described().isEmpty();
+    Argument[] said = {
+      Argument.text(plan.name()),
+      Argument.text(parts.stream().map(PlatePlan::name).collect(Collectors.joining(", ")))
+    };
+    Findings nothing = Findings.none(file);
+    if (holds && described) {
+      return new Outcome<>(false, nothing.withProblem(Reading.SUM_DESCRIBED, said));
+    }
+    if (holds) {
+      Aspect aspect = together.hasForce(plan) ? Aspect.SUM : Aspect.SUM_OF_COP;
+      return new Outcome<>(true, nothing.withFact(aspect, Basis.CONCLUDED, said));
+    }
+    boolean open = SumOfPlates.named(plan) && !described && !parts.isEmpty();
+    return new Outcome<>(false, open ? nothing.withProblem(Reading.SUM_OR_PLATE, said) : nothing);
+  }
+
+  private List<PlateLayout> described() {
+    return description.map(PlateDescription::plates).orElse(List.of());
+  }
+}

@@ -1,0 +1,126 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Reading;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Head;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Role;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** The plates that columns' names tell apart, and the versions in which one is there. */
+final class NamedPlates {
+  /** A plate's columns by version, in the file's order. */
+  private static final class Versions {
+    private final Map<String, Map<Channel, Integer>> columns = new LinkedHashMap<>();
+
+    /** Takes a column; false if the version has one of that channel already. */
+    boolean take(Role role, int index) {
+      Map<Channel, Integer> channels =
+          columns.computeIfAbsent(role.version(), v -> new EnumMap<>(Channel.class));
+      return channels.putIfAbsent(role.channel().orElseThrow(), index) == null;
+    }
+
+    /** One column a channel, the first version's where there are several. */
+    Map<Channel, Integer> first() {
+      Map<Channel, Integer> first = new TreeMap<>();
+      columns.values().forEach(version -> version.forEach(first::putIfAbsent));
+      return first;
+    }
+
+    /** The channels of which there are several versions. */
+    Set<Channel> open() {
+      Set<Channel> open = new TreeSet<>(first().keySet());
+      open.removeIf(channel -> of(channel).size() < 2);
+      return open;
+    }
+
+    List<Integer> of(Channel channel) {
+      return columns.values().stream()
+          .flatMap(v -> Optional.ofNullable(v.get(channel)).stream())
+          .toList();
+    }
+  }
+
+  private final Head head;
+
+  NamedPlates(Head head) {
+    this.head = head;
+  }
+
+  /**
+   * The plates.
+   *
+   * @param asking whether to ask what the names leave open, as no description says it
+   */
+  Outcome<List<PlatePlan>> plates(boolean asking, String file) {
+    Findings findings = Findings.none(file);
+    Map<String, Versions> plates = new LinkedHashMap<>();
+    for (int i = 0; i < head.columns().size(); i++) {
+      Role role = Role.of(head.columns().get(i));
+      if (role.channel().isPresent()
+          && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
+          && asking) {
+        findings =
+            findings.withProblem(
+                place(file), Reading.TWICE, Argument.text(name(i)), Argument.text(head.names()));
+      }
+    }
+    List<PlatePlan> plans =
+        plates.entrySet().stream().map(p -> plan(p.getKey(), p.getValue())).toList();
+    for (PlatePlan plan : plans) {
+      if (asking && plan.tellsCop() && !plan.open().isEmpty()) {
+        findings = findings.and(ask(plan, plates, file));
+      }
+    }
+    return new Outcome<>(plans, findings);
+  }
+
+  private static PlatePlan plan(String telling, Versions versions) {
+    return new PlatePlan(
+        PlatePlan.bare(Role.plateName(telling)), versions.first(), Map.of(), versions.open());
+  }
+
+  private Findings ask(PlatePlan plan, Map<String, Versions> plates, String file) {
+    Versions versions =
+        plates.entrySet().stream()
+            .filter(p -> Role.plateName(p.getKey()).equals(plan.name()))
+            .map(Map.Entry::getValue)
+            .findFirst()
+            .orElseThrow();
+    String several =
+        plan.open().stream()
+            .map(c -> versions.of(c).stream().map(this::name).collect(Collectors.joining(" / ")))
+            .collect(Collectors.joining(", "));
+    String first =
+        plan.columns().entrySet().stream()
+            .map(c -> AxesText.key(c.getKey()) + ": " + name(c.getValue()))
+            .collect(Collectors.joining(", "));
+    return Findings.none(file)
+        .withProblem(
+            place(file),
+            Reading.WHICH_VERSION,
+            Argument.text(plan.name()),
+            Argument.text(several),
+            Argument.text(first));
+  }
+
+  private Place place(String file) {
+    return new Place(file, head.headerLine(), Optional.empty());
+  }
+
+  private String name(int index) {
+    return head.columns().get(index).full();
+  }
+}

@@ -1,0 +1,85 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Samples;
+import caryatid.recording.table.Findings;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+
+/**
+ * Holds a plate's load against what a person can show; a unit that is wrong by 10 or 1000 and hits
+ * no edge shows here.
+ */
+final class PersonCheck {
+  /** The weight of 300 kg, N: heavier is no person on one plate (common practice, no source). */
+  private static final double HEAVIEST_N = 300 * ForceUnit.STANDARD_GRAVITY;
+
+  /**
+   * A centre of pressure that moves by less is nobody's, mm: the first percentile of 1,930 stands
+   * of 60 s is 1.1 mm sideways and 2.0 mm fore and aft (standard deviations; data of Santos and
+   * Duarte 2016, PeerJ 4:e2648, computed), and metres taken for millimetres stay below 0.05 mm.
+   */
+  private static final double STILLEST_MM = 0.05;
+
+  /** A shorter recording need not show how its person sways, s (common practice, no source). */
+  private static final double SHORTEST_S = 5;
+
+  /** So many samples spread over a recording tell its mean and movement well enough. */
+  private static final int ENOUGH = 10_000;
+
+  private final PlateTrack track;
+  private final double rateHz;
+  private final String file;
+  private final int step;
+
+  PersonCheck(PlateTrack track, double rateHz, String file) {
+    this.track = track;
+    this.rateHz = rateHz;
+    this.file = file;
+    this.step = Math.max(1, track.usable().size() / ENOUGH);
+  }
+
+  Findings check() {
+    Findings findings = Findings.none(file);
+    Argument plate = Argument.text(track.plate());
+    double force = track.upN().map(this::mean).orElse(0.0);
+    if (force > HEAVIEST_N) {
+      findings =
+          findings.withProblem(
+              Reading.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
+    }
+    double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
+    // One that does not move at all is an empty plate's, and known as such.
+    if (track.usable().count() >= SHORTEST_S * rateHz && sway > 0 && sway < STILLEST_MM) {
+      findings = findings.withProblem(Reading.TOO_STILL, plate);
+    }
+    return findings;
+  }
+
+  private double mean(Samples series) {
+    double sum = 0;
+    int count = 0;
+    for (int i = 0; i < series.size(); i += step) {
+      if (track.usable().at(i)) {
+        sum += series.at(i);
+        count++;
+      }
+    }
+    return sum / Math.max(1, count);
+  }
+
+  private double deviation(Samples series) {
+    double mean = mean(series);
+    double squares = 0;
+    int count = 0;
+    for (int i = 0; i < series.size(); i += step) {
+      if (track.usable().at(i)) {
+        squares += Math.pow(series.at(i) - mean, 2);
+        count++;
+      }
+    }
+    return Math.sqrt(squares / Math.max(1, count));
+  }
+}

@@ -1,0 +1,232 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Head;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Plan;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Role;
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Decides what a table's columns are taken for: by the description, else by their names. */
+public final class Planner {
+  private final String file;
+  private final Optional<PlateDescription> description;
+
+  public Planner(String file, Optional<PlateDescription> description) {
+    this.file = file;
+    this.description = description;
+  }
+
+  public Plan plan(Head head) {
+    Outcome<List<PlatePlan>> plates = plates(head);
+    Outcome<OptionalInt> time = time(head, plates.findings());
+    Findings findings = time.findings().and(twoMeanings(time.value(), plates.value(), head));
+    List<PlatePlan> telling = plates.value().stream().filter(PlatePlan::tellsCop).toList();
+    OptionalInt index = index(time.value(), telling, head);
+    return new Plan(time.value(), index, telling, findings.problems());
+  }
+
+  private Outcome<List<PlatePlan>> plates(Head head) {
+    Outcome<List<PlatePlan>> named = new NamedPlates(head).plates(columnsUndescribed(), file);
+    Findings findings = named.findings();
+    List<PlatePlan> plates = new ArrayList<>();
+    for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
+      Outcome<Optional<PlatePlan>> plate = described(layout, named.value(), head, findings);
+      findings = plate.findings();
+      plate.value().ifPresent(plates::add);
+    }
+    boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
+    boolean byName = plain && !findings.has(Reading.TWICE);
+    return new Outcome<>(byName ? named.value() : plates, findings);
+  }
+
+  private Outcome<OptionalInt> time(Head head, Findings earlier) {
+    Optional<String> called = description.flatMap(d -> d.time().column());
+    if (called.isPresent()) {
+      return find(called.get(), head, earlier);
+    }
+    OptionalInt named = rateDescribed() ? OptionalInt.empty() : ofKind(head, Role.Kind.TIME);
+    return new Outcome<>(named, earlier);
+  }
+
+  /**
+   * Without times, or with a rate in their place, a column that counts samples tells of lost ones.
+   */
+  private OptionalInt index(OptionalInt time, List<PlatePlan> plates, Head head) {
+    OptionalInt numbers = ofKind(head, Role.Kind.INDEX);
+    OptionalInt index =
+        numbers.isEmpty() && rateDescribed() ? ofKind(head, Role.Kind.TIME) : numbers;
+    boolean taken =
+        time.isPresent()
+            || plates.stream()
+                .flatMap(PlatePlan::wanted)
+                .anyMatch(i -> index.equals(OptionalInt.of(i)));
+    return taken ? OptionalInt.empty() : index;
+  }
+
+  private boolean rateDescribed() {
+    return description.map(d -> d.time().rateHz().isPresent()).orElse(false);
+  }
+
+  /** The columns that have two meanings, each a problem. */
+  private Findings twoMeanings(OptionalInt time, List<PlatePlan> plates, Head head) {
+    Set<Integer> used = new HashSet<>();
+    List<Problem> problems =
+        IntStream.concat(time.stream(), plates.stream().flatMap(PlatePlan::wanted).mapToInt(i -> i))
+            .filter(i -> !used.add(i))
+            .distinct()
+            .mapToObj(i -> head.columns().get(i).full())
+            .map(name -> Problem.at(place(name, head), Reading.TWO_MEANINGS, Argument.text(name)))
+            .toList();
+    return Findings.none(file).withProblems(problems);
+  }
+
+  private Place place(String column, Head head) {
+    return new Place(file, head.headerLine(), Optional.of(column));
+  }
+
+  private static OptionalInt ofKind(Head head, Role.Kind kind) {
+    return IntStream.range(0, head.columns().size())
+        .filter(i -> Role.of(head.columns().get(i)).kind() == kind)
+        .findFirst();
+  }
+
+  private boolean columnsUndescribed() {
+    return description.stream()
+        .flatMap(d -> d.plates().stream())
+        .allMatch(p -> p.columns().isEmpty() && p.sensors().isEmpty());
+  }
+
+  private Outcome<Optional<PlatePlan>> described(
+      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
+    if (layout.columns().isEmpty() && layout.sensors().isEmpty()) {
+      return byName(layout, named, head, earlier);
+    }
+    Outcome<Map<Channel, Integer>> channels = found(new TreeMap<>(layout.columns()), head, earlier);
+    Map<String, String> names = new LinkedHashMap<>();
+    layout
+        .sensors()
+        .map(Planner::columnNames)
+        .orElse(List.of())
+        .forEach(name -> names.put(name, name));
+    Outcome<Map<String, Integer>> sensors = found(names, head, channels.findings());
+    Map<Channel, Integer> columns = new TreeMap<>(channels.value());
+    wholeWeight(layout, head, sensors.value().values())
+        .ifPresent(i -> columns.put(Channel.FORCE_Z, i));
+    return new Outcome<>(
+        Optional.of(new PlatePlan(layout, columns, sensors.value(), Set.of())), sensors.findings());
+  }
+
+  /** The columns of some names; those that cannot be found are left out, with a problem. */
+  private <K> Outcome<Map<K, Integer>> found(Map<K, String> names, Head head, Findings earlier) {
+    Findings findings = earlier;
+    Map<K, Integer> columns = new LinkedHashMap<>();
+    for (Map.Entry<K, String> each : names.entrySet()) {
+      Outcome<OptionalInt> column = find(each.getValue(), head, findings);
+      findings = column.findings();
+      column.value().ifPresent(i -> columns.put(each.getKey(), i));
+    }
+    return new Outcome<>(columns, findings);
+  }
+
+  /** The one column that says what a lone platform of load cells carries in all. */
+  private OptionalInt wholeWeight(PlateLayout layout, Head head, Collection<Integer> cells) {
+    boolean alone = description.map(d -> d.plates().size() == 1).orElse(false);
+    boolean sought =
+        alone
+            && layout.columns().isEmpty()
+            && layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+    Axis vertical =
+        description.flatMap(PlateDescription::axes).map(a -> a.up().axis()).orElse(Axis.Z);
+    int[] found =
+        IntStream.range(0, sought ? head.columns().size() : 0)
+            .filter(i -> !cells.contains(i))
+            .filter(i -> Together.cells(head.columns().get(i), vertical))
+            .filter(i -> readable(head.columns().get(i)))
+            .toArray();
+    return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();
+  }
+
+  private static boolean readable(ColumnName column) {
+    return column.unit().isEmpty() || column.unit().flatMap(ForceUnit::named).isPresent();
+  }
+
+  /** A plate described without columns is the one of its name, or the only one. */
+  private static Outcome<Optional<PlatePlan>> byName(
+      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
+    Optional<PlatePlan> found =
+        named.size() == 1
+            ? Optional.of(named.get(0))
+            : named.stream().filter(p -> p.name().equals(layout.name())).findFirst();
+    return new Outcome<>(
+        found.map(p -> new PlatePlan(layout, p.columns(), Map.of(), p.open())),
+        found.isPresent() ? earlier : noSuchPlate(layout, named, head, earlier));
+  }
+
+  private static Findings noSuchPlate(
+      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
+    String known = named.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
+    return earlier.withProblem(
+        known.isEmpty() ? Reading.NO_PLATE_NAMES : Reading.NO_SUCH_PLATE,
+        Argument.text(layout.name()),
+        Argument.text(known.isEmpty() ? head.names() : known));
+  }
+
+  private static Collection<String> columnNames(Sensors sensors) {
+    if (sensors instanceof Sensors.LoadCells cells) {
+      return cells.cells().stream().map(Sensors.LoadCell::column).toList();
+    }
+    return ((Sensors.EightChannels) sensors).columns().values();
+  }
+
+  /** The one column of a name; a problem where there is none, or more than one. */
+  private Outcome<OptionalInt> find(String name, Head head, Findings earlier) {
+    int[] found =
+        IntStream.range(0, head.columns().size())
+            .filter(i -> head.columns().get(i).isCalled(name))
+            .toArray();
+    if (found.length == 1) {
+      return new Outcome<>(OptionalInt.of(found[0]), earlier);
+    }
+    if (head.names().isEmpty()) {
+      return new Outcome<>(OptionalInt.empty(), noNames(head, earlier));
+    }
+    return new Outcome<>(
+        OptionalInt.empty(),
+        earlier.withProblem(
+            place(name, head),
+            found.length == 0 ? Reading.NO_COLUMN : Reading.TWICE,
+            Argument.text(name),
+            Argument.text(head.names())));
+  }
+
+  /** Said once, and not of each name that is sought. */
+  private static Findings noNames(Head head, Findings earlier) {
+    return earlier.has(Reading.NO_NAMES)
+        ? earlier
+        : earlier.withProblem(Reading.NO_NAMES, Argument.count(head.columns().size()));
+  }
+}

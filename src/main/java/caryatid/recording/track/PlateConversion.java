@@ -1,0 +1,220 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
+import caryatid.geometry.Direction;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.Horizontal;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Samples;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Usable;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Series;
+import caryatid.recording.table.Table;
+import caryatid.recording.time.Timeline;
+import java.util.BitSet;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Turns one plate's columns into a track in the person's frame. */
+final class PlateConversion {
+  private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
+
+  private final PlatePlan plan;
+  private final PlateUnits units;
+  private final Axes axes;
+  private final RawPlate raw;
+  private final Load load;
+  private final double rateHz;
+  private final DeadColumns dead;
+  private final Findings unloaded;
+
+  PlateConversion(
+      Table table,
+      PlatePlan plan,
+      PlateUnits units,
+      Axes axes,
+      Timeline timeline,
+      boolean removeOffset,
+      String file) {
+    this.plan = plan;
+    this.units = units;
+    this.axes = axes;
+    this.rateHz = timeline.rateHz();
+    this.dead = new DeadColumns(table, plan, rateHz, file);
+    Optional<Sensors.EightChannels> eight =
+        plan.layout().sensors().map(Sensors.EightChannels.class::cast);
+    RawPlate exported =
+        eight
+            .map(sensors -> RawPlate.of(table, plan, sensors, timeline))
+            .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
+    Findings sensors =
+        eight.map(e -> dead.refused(e, exported, timeline)).orElse(Findings.none(file));
+    Load seen = Load.of(exported, axes);
+    Outcome<Optional<RawPlate>> shifted =
+        new UnloadedOffset(exported, axes, seen, plan.name(), file).handle(removeOffset, rateHz);
+    this.unloaded = sensors.and(shifted.findings());
+    this.raw = shifted.value().orElse(exported);
+    this.load = shifted.value().map(plate -> Load.of(plate, axes)).orElse(seen);
+  }
+
+  /** The channels that count; the moment about the vertical and the height of the CoP do not. */
+  private Set<Channel> needed() {
+    Set<Channel> needed = EnumSet.allOf(Channel.class);
+    needed.remove(Channel.of(Quantity.MOMENT, axes.up().axis()));
+    needed.remove(Channel.of(Quantity.COP, axes.up().axis()));
+    return needed;
+  }
+
+  /** What the raw channels and the unloaded plate show. */
+  Findings unloaded() {
+    return unloaded;
+  }
+
+  /** On whom the exported force acts, as its sign shows; empty without a vertical force. */
+  Optional<PlateDescription.ForceIs> sense() {
+    return load.sense();
+  }
+
+  Outcome<PlateTrack> track() {
+    return raw.has(Channel.of(Quantity.COP, axes.right().axis())) ? exported() : computed();
+  }
+
+  /** The track by the exported centre of pressure. */
+  private Outcome<PlateTrack> exported() {
+    CopPairs pairs = new CopPairs(plan, units, axes, raw, load);
+    Findings checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
+    Series right = oriented(Quantity.COP, axes.right(), 1);
+    Series anterior = oriented(Quantity.COP, axes.anterior(), 1);
+    Outcome<BitSet> unusable = unusable(right, anterior);
+    Findings findings =
+        checked
+            .and(unusable.findings())
+            .and(dead.refused(cop(axes.right()), right, unusable.value()))
+            .and(dead.refused(cop(axes.anterior()), anterior, unusable.value()));
+    return track(right, anterior, new Outcome<>(unusable.value(), findings));
+  }
+
+  private static Channel cop(Direction along) {
+    return Channel.of(Quantity.COP, along.axis());
+  }
+
+  /** The track by forces and moments. */
+  private Outcome<PlateTrack> computed() {
+    TrueOriginCop cop = new TrueOriginCop(axes, origin());
+    Series right = computed(cop, axes.right());
+    Series anterior = computed(cop, axes.anterior());
+    Outcome<BitSet> unusable = unusable(right, anterior);
+    return track(
+        right,
+        anterior,
+        new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.findings())));
+  }
+
+  private Findings deadChannels(TrueOriginCop cop) {
+    BitSet unusable = (BitSet) load.unloaded().clone();
+    unusable.or(raw.holes());
+    Findings findings = Findings.none(unloaded.file());
+    for (Direction along : List.of(axes.right(), axes.anterior())) {
+      findings = findings.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
+      if (cop.needsHorizontalForce()) {
+        findings = findings.and(dead(Quantity.FORCE, along.axis(), unusable));
+      }
+    }
+    return findings.and(dead(Quantity.FORCE, axes.up().axis(), unusable));
+  }
+
+  private Findings dead(Quantity quantity, Axis axis, BitSet unusable) {
+    Channel channel = Channel.of(quantity, axis);
+    return raw.at(channel)
+        .map(values -> dead.refused(channel, values, unusable))
+        .orElse(Findings.none(unloaded.file()));
+  }
+
+  private Outcome<BitSet> unusable(Series right, Series anterior) {
+    return new UnusableSamples(raw, load, plan.layout(), unloaded.file())
+        .find(right, anterior, rateHz);
+  }
+
+  private Outcome<PlateTrack> track(Series right, Series anterior, Outcome<BitSet> unusable) {
+    PlateLayout.ExportOrigin origin =
+        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+    BitSet left = unusable.value();
+    Outcome<Optional<Horizontal>> horizontal = horizontal(left);
+    return new Outcome<>(
+        new PlateTrack(
+            plan.name(),
+            right.plus(origin.rightMm()).without(left),
+            anterior.plus(origin.anteriorMm()).without(left),
+            load.known() ? Optional.of(force(axes.up(), left)) : Optional.empty(),
+            horizontal.value(),
+            Usable.without(left, raw.size())),
+        unusable.findings().and(horizontal.findings()));
+  }
+
+  /** The horizontal force; left out with a remark where one of its columns is dead. */
+  private Outcome<Optional<Horizontal>> horizontal(BitSet unusable) {
+    Findings nothing = Findings.none(unloaded.file());
+    if (!load.known()) {
+      return new Outcome<>(Optional.empty(), nothing);
+    }
+    Channel right = Channel.of(Quantity.FORCE, axes.right().axis());
+    Channel anterior = Channel.of(Quantity.FORCE, axes.anterior().axis());
+    if (!raw.has(right) || !raw.has(anterior)) {
+      return new Outcome<>(Optional.empty(), nothing);
+    }
+    Findings dead =
+        Stream.of(right, anterior)
+            .map(c -> this.dead.withheld(c, raw.at(c).orElseThrow(), unusable))
+            .filter(findings -> !findings.remarks().isEmpty())
+            .findFirst()
+            .orElse(nothing);
+    return new Outcome<>(
+        dead.remarks().isEmpty()
+            ? Optional.of(
+                new Horizontal(force(axes.right(), unusable), force(axes.anterior(), unusable)))
+            : Optional.empty(),
+        dead);
+  }
+
+  private PlateLayout.TrueOrigin origin() {
+    if (plan.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
+      return new PlateLayout.TrueOrigin(0, 0, -eight.az0Mm());
+    }
+    return plan.layout().trueOrigin().orElse(IN_THE_SURFACE);
+  }
+
+  private Series oriented(Quantity quantity, Direction direction, double sense) {
+    return raw.at(Channel.of(quantity, direction.axis()))
+        .orElseThrow()
+        .times(direction.sign() * sense);
+  }
+
+  /** The force on the person along a direction. */
+  private Samples force(Direction direction, BitSet unusable) {
+    return oriented(Quantity.FORCE, direction, load.sign()).without(unusable);
+  }
+
+  /** The centre of pressure along a direction; 0 in unloaded samples. */
+  private Series computed(TrueOriginCop cop, Direction along) {
+    TrueOriginCop.Line line = cop.along(along);
+    Series moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    Series vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    Optional<Series> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
+    double[] centre = new double[moment.size()];
+    for (int i = 0; i < centre.length; i++) {
+      double alongN = force.isPresent() ? force.get().at(i) : 0;
+      centre[i] = load.loaded(i) ? line.at(moment.at(i), alongN, vertical.at(i)) : 0;
+    }
+    return new Series(centre);
+  }
+}

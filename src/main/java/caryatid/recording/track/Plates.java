@@ -1,0 +1,17 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.table.Findings;
+import java.util.List;
+
+/**
+ * The last stage: what each plate recorded.
+ *
+ * @param tracks one a plate, in the plates' order
+ * @param findings what was found on the way
+ */
+public record Plates(List<PlateTrack> tracks, Findings findings) {
+  public Plates {
+    tracks = List.copyOf(tracks);
+  }
+}

@@ -1,0 +1,165 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
+import caryatid.geometry.Direction;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Table;
+import caryatid.remark.Argument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Asks for what neither the file nor the description states, each thing once for all plates. */
+public final class Questions {
+  private final Table table;
+  private final Findings nothing;
+  private final Optional<Axes> axes;
+  private final Axis vertical;
+  private final Map<PlatePlan, PlateUnits> plates;
+
+  /**
+   * @param vertical the export's axis that seems vertical
+   * @param plates the plates that carry somebody, with the units known of them
+   */
+  public Questions(
+      Table table,
+      Optional<Axes> axes,
+      Axis vertical,
+      Map<PlatePlan, PlateUnits> plates,
+      String file) {
+    this.table = table;
+    this.axes = axes;
+    this.vertical = vertical;
+    this.plates = plates;
+    this.nothing = Findings.none(file);
+  }
+
+  public Findings ask() {
+    UnitEvidence evidence = new UnitEvidence(table, vertical);
+    Findings origins =
+        plates.size() > 1
+            ? ask(Reading.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
+            : nothing;
+    return ask(Reading.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop)
+        .and(
+            ask(
+                Reading.FORCE_UNIT,
+                p -> needsForceUnit(p) && unstated(p, Quantity.FORCE),
+                evidence::ofForce))
+        .and(ask(Reading.MOMENT_UNIT, p -> fromMoments(p) && unstated(p, Quantity.MOMENT)))
+        .and(ask(Reading.TRUE_ORIGIN, p -> fromMoments(p) && p.layout().trueOrigin().isEmpty()))
+        .and(origins)
+        .and(axes.map(this::checkedAxes).orElseGet(this::askAxes));
+  }
+
+  private boolean unstated(PlatePlan plan, Quantity quantity) {
+    return plates.get(plan).unstated(quantity);
+  }
+
+  static boolean exported(PlatePlan plan) {
+    return plan.count(Quantity.COP) >= 2;
+  }
+
+  private static boolean fromMoments(PlatePlan plan) {
+    return !exported(plan) && plan.sensors().isEmpty();
+  }
+
+  private static boolean needsForceUnit(PlatePlan plan) {
+    return plan.count(Quantity.FORCE) > 0
+        || plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells;
+  }
+
+  /** One question for all plates it concerns, by the columns they have. */
+  private Findings ask(Reading question, Predicate<PlatePlan> concerns) {
+    return ask(question, concerns, concerned -> List.of());
+  }
+
+  /** The same with what helps to answer it. */
+  private Findings ask(
+      Reading question,
+      Predicate<PlatePlan> concerns,
+      Function<List<PlatePlan>, List<Argument>> evidence) {
+    List<PlatePlan> concerned = plates.keySet().stream().filter(concerns).toList();
+    if (concerned.isEmpty()) {
+      return nothing;
+    }
+    String names = concerned.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
+    List<Argument> arguments = new ArrayList<>(List.of(Argument.text(names)));
+    arguments.addAll(evidence.apply(concerned));
+    return nothing.withProblem(question, arguments.toArray(new Argument[0]));
+  }
+
+  private Findings askAxes() {
+    return nothing.withProblem(
+        Reading.AXES,
+        Argument.text(
+            vertical == Axis.Y
+                ? "axes: {right: +z, anterior: +x, up: +y}"
+                : "axes: {right: +x, anterior: +y, up: +z}"));
+  }
+
+  private Findings checkedAxes(Axes known) {
+    boolean handed =
+        plates.keySet().stream()
+            .anyMatch(p -> fromMoments(p) || !p.sensors().isEmpty() || p.count(Quantity.FORCE) > 1);
+    Findings findings =
+        handed && !known.rightHanded()
+            ? nothing.withProblem(Reading.LEFT_HANDED, Argument.text(AxesText.of(known)))
+            : nothing;
+    for (PlatePlan plan : plates.keySet()) {
+      findings = findings.and(checked(plan, known));
+    }
+    return findings;
+  }
+
+  private Findings checked(PlatePlan plan, Axes known) {
+    if (!plan.sensors().isEmpty()) {
+      return nothing;
+    }
+    Findings centre =
+        exported(plan)
+            ? requireHorizontal(plan, Quantity.COP, known, Reading.COP_COLUMNS)
+            : requireHorizontal(plan, Quantity.MOMENT, known, Reading.MOMENT_COLUMNS);
+    Findings force =
+        plan.count(Quantity.FORCE) > 0
+            ? require(plan, Quantity.FORCE, known.up(), Reading.VERTICAL_FORCE)
+            : nothing;
+    return centre
+        .and(force)
+        .and(plan.layout().trueOrigin().map(o -> checked(plan, o, known)).orElse(nothing));
+  }
+
+  private Findings checked(PlatePlan plan, PlateLayout.TrueOrigin origin, Axes known) {
+    double along = origin.mm(known.up().axis()) * known.up().sign();
+    Findings above =
+        along > 0 ? nothing.withProblem(Reading.ORIGIN_ABOVE, Argument.text(plan.name())) : nothing;
+    return along != 0 && fromMoments(plan)
+        ? above.and(requireHorizontal(plan, Quantity.FORCE, known, Reading.HORIZONTAL_FORCE))
+        : above;
+  }
+
+  private Findings requireHorizontal(
+      PlatePlan plan, Quantity quantity, Axes known, Reading problem) {
+    return require(plan, quantity, known.right(), problem)
+        .and(require(plan, quantity, known.anterior(), problem));
+  }
+
+  private Findings require(PlatePlan plan, Quantity quantity, Direction along, Reading problem) {
+    Channel channel = Channel.of(quantity, along.axis());
+    return plan.has(channel)
+        ? nothing
+        : nothing.withProblem(
+            problem, Argument.text(plan.name()), Argument.text(AxesText.key(channel)));
+  }
+}

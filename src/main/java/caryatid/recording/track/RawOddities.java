@@ -1,0 +1,123 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Samples;
+import caryatid.recording.model.Usable;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Table;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Remarks on single samples that stick out and on repeated rows of a plate whose units or axes are
+ * still open.
+ */
+public final class RawOddities {
+  /**
+   * A centre of pressure in an unknown unit sticks out by so many of its standard deviations, as
+   * estimated from its quartiles (common practice, no source).
+   */
+  private static final double SPIKE_DEVIATIONS = 8;
+
+  /** Between the quartiles of a normal distribution lie so many standard deviations. */
+  private static final double QUARTILES = 1.349;
+
+  /** What needs neither units nor axes. */
+  private static final Set<RecordingRemark> TOLD =
+      EnumSet.of(RecordingRemark.SPIKES, RecordingRemark.REPEATED);
+
+  private final Table table;
+  private final Axis vertical;
+  private final String file;
+
+  /**
+   * @param vertical the export's axis that seems vertical
+   */
+  public RawOddities(Table table, Axis vertical, String file) {
+    this.table = table;
+    this.vertical = vertical;
+    this.file = file;
+  }
+
+  public Findings remarks(PlatePlan plan, PlateUnits units) {
+    Optional<Samples> up = up(plan);
+    Samples one = cop(plan, VerticalAxis.horizontal(vertical).get(0));
+    Samples other = cop(plan, VerticalAxis.horizontal(vertical).get(1));
+    double spike =
+        units
+            .cop()
+            .map(unit -> TrackOddities.SPIKE_MM / unit.mm())
+            .orElseGet(() -> SPIKE_DEVIATIONS * Math.max(deviation(one), deviation(other)));
+    PlateTrack track =
+        new PlateTrack(plan.name(), one, other, up, Optional.empty(), usable(plan, up));
+    List<Remark> told =
+        new TrackOddities(track, spike, file)
+            .remarks().remarks().stream().filter(remark -> told(remark.topic())).toList();
+    return new Findings(file, List.of(), told, List.of());
+  }
+
+  private static boolean told(Topic topic) {
+    return topic instanceof RecordingRemark remark && TOLD.contains(remark);
+  }
+
+  /** The size of the vertical force, in the export's unit. */
+  private Optional<Samples> up(PlatePlan plan) {
+    List<Column> columns = PlateViews.forces(table, plan, vertical);
+    double[] up = new double[table.rows()];
+    for (Column column : columns) {
+      Arrays.setAll(up, i -> up[i] + column.at(i));
+    }
+    double sign = Arrays.stream(up).sum() < 0 ? -1 : 1;
+    Arrays.setAll(up, i -> sign * up[i]);
+    return columns.isEmpty() ? Optional.empty() : Optional.of(Samples.adopt(up));
+  }
+
+  private Samples cop(PlatePlan plan, Axis axis) {
+    return plan.column(Channel.of(Quantity.COP, axis))
+        .map(index -> table.column(index).series().without(new BitSet()))
+        .orElseGet(() -> Samples.adopt(new double[table.rows()]));
+  }
+
+  private static double deviation(Samples series) {
+    double[] sorted = new double[series.size()];
+    Arrays.setAll(sorted, series::at);
+    Arrays.sort(sorted);
+    int quarter = sorted.length / 4;
+    return (sorted[sorted.length - 1 - quarter] - sorted[quarter]) / QUARTILES;
+  }
+
+  private Usable usable(PlatePlan plan, Optional<Samples> up) {
+    BitSet left = new BitSet(table.rows());
+    plan.wanted().forEach(i -> table.column(i).addHolesTo(left));
+    up.ifPresent(
+        force -> {
+          double largest = largest(force);
+          for (int i = 0; i < force.size(); i++) {
+            if (force.at(i) < PlateViews.LOADED_SHARE * largest) {
+              left.set(i);
+            }
+          }
+        });
+    return Usable.without(left, table.rows());
+  }
+
+  private static double largest(Samples force) {
+    double largest = 0;
+    for (int i = 0; i < force.size(); i++) {
+      largest = Math.max(largest, force.at(i));
+    }
+    return largest;
+  }
+}

@@ -1,0 +1,157 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Table;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * Recognises a set of columns that holds all plates together, by its values: its vertical force is
+ * the sum of the others', or, where it has none, its centre of pressure is their load-weighted
+ * mean.
+ */
+final class SumOfPlates {
+  /**
+   * Rounding and filters leave no more between a sum and its parts (common practice, no source).
+   */
+  private static final double WITHIN = 0.01;
+
+  /** The same for a centre of pressure, as a share of its farthest from zero (no source). */
+  private static final double COP_WITHIN = 0.01;
+
+  /** Fewer rows that agree are an accident (common practice, no source). */
+  private static final double AGREEING = 0.99;
+
+  private final Table table;
+  private final Map<PlatePlan, PlateUnits> units;
+  private final Axis vertical;
+
+  /**
+   * @param vertical the export's axis that seems vertical
+   */
+  SumOfPlates(Table table, Map<PlatePlan, PlateUnits> units, Axis vertical) {
+    this.table = table;
+    this.units = units;
+    this.vertical = vertical;
+  }
+
+  /** The plates that a set of columns may hold together. */
+  List<PlatePlan> parts(PlatePlan plan) {
+    return units.keySet().stream()
+        .filter(other -> !other.name().equals(plan.name()) && !named(other))
+        .toList();
+  }
+
+  /** Whether a plate's name says that it is none of its own. */
+  static boolean named(PlatePlan plan) {
+    return Together.plates(plan.name());
+  }
+
+  /** Whether the values of a plate are those of some others together. */
+  boolean holds(PlatePlan plan, List<PlatePlan> parts) {
+    boolean enough = parts.size() >= (named(plan) ? 1 : 2);
+    boolean told = enough && parts.stream().allMatch(this::hasForce);
+    return told && (hasForce(plan) ? forceIsSum(plan, parts) : copIsMean(plan, parts));
+  }
+
+  boolean hasForce(PlatePlan plan) {
+    return !PlateViews.forces(table, plan, vertical).isEmpty();
+  }
+
+  private boolean forceIsSum(PlatePlan plan, List<PlatePlan> parts) {
+    IntToDoubleFunction whole = force(plan);
+    IntToDoubleFunction sum = sum(parts.stream().map(this::force).toList());
+    double size = 0;
+    for (int row = 0; row < table.rows(); row++) {
+      size += Math.abs(whole.applyAsDouble(row)) / table.rows();
+    }
+    double most = WITHIN * size;
+    return most > 0
+        && agrees(
+            holes(plan, parts),
+            row -> Math.abs(whole.applyAsDouble(row) - sum.applyAsDouble(row)) <= most);
+  }
+
+  private boolean copIsMean(PlatePlan plan, List<PlatePlan> parts) {
+    List<Channel> channels =
+        plan.columns().keySet().stream()
+            .filter(c -> c.quantity() == Quantity.COP && c.axis() != vertical)
+            .filter(c -> parts.stream().allMatch(p -> p.has(c)))
+            .toList();
+    BitSet holes = holes(plan, parts);
+    return channels.size() == 2
+        && channels.stream().allMatch(c -> agrees(holes, isMean(plan, parts, c)));
+  }
+
+  private IntPredicate isMean(PlatePlan plan, List<PlatePlan> parts, Channel channel) {
+    IntToDoubleFunction whole = value(plan, channel);
+    List<IntToDoubleFunction> forces = parts.stream().map(this::force).toList();
+    List<IntToDoubleFunction> centres = parts.stream().map(p -> value(p, channel)).toList();
+    return row -> {
+      double moment = 0;
+      double sum = 0;
+      double largest = 0;
+      for (int i = 0; i < parts.size(); i++) {
+        double centre = centres.get(i).applyAsDouble(row);
+        moment += forces.get(i).applyAsDouble(row) * centre;
+        sum += forces.get(i).applyAsDouble(row);
+        largest = Math.max(largest, Math.abs(centre));
+      }
+      return sum == 0 || Math.abs(whole.applyAsDouble(row) - moment / sum) <= COP_WITHIN * largest;
+    };
+  }
+
+  /** Whether a condition holds in nearly all rows without holes. */
+  private boolean agrees(BitSet holes, IntPredicate condition) {
+    int compared = table.rows() - holes.cardinality();
+    double mayDiffer = (1 - AGREEING) * compared;
+    for (int i = holes.nextClearBit(0); i < table.rows(); i = holes.nextClearBit(i + 1)) {
+      mayDiffer -= condition.test(i) ? 0 : 1;
+      if (mayDiffer < 0) {
+        return false;
+      }
+    }
+    return compared > 0;
+  }
+
+  /** A plate's vertical force by row. */
+  private IntToDoubleFunction force(PlatePlan plan) {
+    double scale = units.get(plan).scale(Quantity.FORCE);
+    IntToDoubleFunction sum =
+        sum(
+            PlateViews.forces(table, plan, vertical).stream()
+                .<IntToDoubleFunction>map(column -> column::at)
+                .toList());
+    return row -> scale * sum.applyAsDouble(row);
+  }
+
+  private static IntToDoubleFunction sum(List<IntToDoubleFunction> parts) {
+    return row -> {
+      double sum = 0;
+      for (IntToDoubleFunction part : parts) {
+        sum += part.applyAsDouble(row);
+      }
+      return sum;
+    };
+  }
+
+  private IntToDoubleFunction value(PlatePlan plan, Channel channel) {
+    Column column = table.column(plan.column(channel).orElseThrow());
+    double scale = units.get(plan).scale(channel.quantity());
+    return row -> scale * column.at(row);
+  }
+
+  private BitSet holes(PlatePlan plan, List<PlatePlan> parts) {
+    BitSet holes = new BitSet();
+    plan.wanted().forEach(i -> table.column(i).addHolesTo(holes));
+    parts.stream().flatMap(PlatePlan::wanted).forEach(i -> table.column(i).addHolesTo(holes));
+    return holes;
+  }
+}

@@ -1,0 +1,43 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Channel;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.Role;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Names of what is no plate or cell of its own, but all of them together. */
+final class Together {
+  /** Words for all plates or all cells together. */
+  private static final Set<String> ALL =
+      Set.of("total", "sum", "net", "combined", "whole", "gesamt", "summe", "totale", "suma");
+
+  /** Words for what a platform of load cells carries in all. */
+  private static final Set<String> WEIGHT =
+      Set.of("weight", "bodyweight", "load", "gewicht", "last", "poids", "charge", "peso", "carga");
+
+  private Together() {}
+
+  /** Whether a plate's name says that it holds all plates together. */
+  static boolean plates(String plate) {
+    return ColumnName.of("", plate).words().stream().anyMatch(ALL::contains);
+  }
+
+  /**
+   * Whether a column's name says that it holds the whole weight beside load cells: {@code Weight},
+   * {@code total force}, or a lone vertical force.
+   *
+   * @param vertical the export's vertical axis
+   */
+  static boolean cells(ColumnName column, Axis vertical) {
+    List<String> words = column.words();
+    Optional<Channel> channel =
+        Role.of(column).channel().filter(c -> Role.of(column).plate().isEmpty());
+    return channel.equals(Optional.of(Channel.of(Channel.Quantity.FORCE, vertical)))
+        || (words.stream().anyMatch(w -> ALL.contains(w) || WEIGHT.contains(w))
+            && words.stream()
+                .allMatch(w -> ALL.contains(w) || WEIGHT.contains(w) || Role.FILLERS.contains(w)));
+  }
+}

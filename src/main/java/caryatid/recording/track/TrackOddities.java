@@ -1,0 +1,146 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Samples;
+import caryatid.recording.table.Findings;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+
+/** Remarks on single samples that stick out, on a force at its end of range, on repeated rows. */
+final class TrackOddities {
+  /**
+   * A centre of pressure that leaves both its neighbours by so much is a spike, mm; steps in 1,930
+   * stands at 100 Hz are below 6 mm in 99 of 100 (data of Santos and Duarte 2016, PeerJ 4:e2648,
+   * computed).
+   */
+  static final double SPIKE_MM = 20;
+
+  /** The same for a vertical force, as a fraction of its mean (common practice, no source). */
+  private static final double SPIKE_FRACTION = 0.2;
+
+  /**
+   * So many samples at exactly the largest force are its end of range (common practice, no source).
+   */
+  private static final int SATURATED = 20;
+
+  /** A smaller share of repeated rows is chance (common practice, no source). */
+  private static final double REPEATED = 0.05;
+
+  private final PlateTrack track;
+  private final double copSpike;
+  private final Findings nothing;
+
+  TrackOddities(PlateTrack track, String file) {
+    this(track, SPIKE_MM, file);
+  }
+
+  /**
+   * @param copSpike by how much a centre of pressure leaves its neighbours in a spike, in the
+   *     track's own unit
+   */
+  TrackOddities(PlateTrack track, double copSpike, String file) {
+    this.track = track;
+    this.copSpike = copSpike;
+    this.nothing = Findings.none(file);
+  }
+
+  Findings remarks() {
+    int used = track.usable().count();
+    if (used < 3) {
+      return nothing;
+    }
+    return spikes(used).and(track.upN().map(this::saturation).orElse(nothing)).and(repeats(used));
+  }
+
+  private Findings spikes(int used) {
+    double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
+    BitSet spikes = new BitSet();
+    spikes(track.copRightMm(), copSpike, spikes);
+    spikes(track.copAnteriorMm(), copSpike, spikes);
+    track.upN().ifPresent(up -> spikes(up, SPIKE_FRACTION * mean, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.rightN(), SPIKE_FRACTION * mean, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean, spikes));
+    return spikes.isEmpty()
+        ? nothing
+        : nothing.withRemark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
+  }
+
+  private Findings repeats(int used) {
+    int repeated = repeated();
+    return repeated > REPEATED * used
+        ? nothing.withRemark(
+            RecordingRemark.REPEATED, plate(), Argument.of(100.0 * repeated / used, Unit.PERCENT))
+        : nothing;
+  }
+
+  private Argument plate() {
+    return Argument.text(track.plate());
+  }
+
+  private static double sum(Samples series) {
+    double sum = 0;
+    for (int i = 0; i < series.size(); i++) {
+      sum += series.at(i);
+    }
+    return sum;
+  }
+
+  /** Marks the samples of a series that stick out. */
+  private void spikes(Samples series, double limit, BitSet spikes) {
+    double before = series.at(0);
+    double here = series.at(1);
+    double[] values = series.shared();
+    for (int i = 2; i < values.length; i++) {
+      double after = values[i];
+      double step = here - before;
+      if (Math.abs(step) > limit && sticksOut(step, after - here, limit) && usable(i - 1)) {
+        spikes.set(i - 1);
+      }
+      before = here;
+      here = after;
+    }
+  }
+
+  /** Whether a step back follows a step, both beyond the limit. */
+  private static boolean sticksOut(double step, double next, double limit) {
+    return step > 0 ? -next > limit : next > limit;
+  }
+
+  private boolean usable(int i) {
+    return track.usable().at(i - 1) && track.usable().at(i) && track.usable().at(i + 1);
+  }
+
+  private Findings saturation(Samples up) {
+    double largest = 0;
+    int times = 0;
+    int different = 0;
+    for (int i = 0; i < up.size(); i++) {
+      if (up.at(i) > largest) {
+        largest = up.at(i);
+        times = 0;
+      }
+      times += up.at(i) == largest ? 1 : 0;
+      different += i > 0 && up.at(i) != up.at(i - 1) ? 1 : 0;
+    }
+    return times >= SATURATED && different > times
+        ? nothing.withRemark(
+            RecordingRemark.SATURATED, plate(), Argument.count(times), Argument.of(largest, Unit.N))
+        : nothing;
+  }
+
+  private int repeated() {
+    Samples right = track.copRightMm();
+    Samples anterior = track.copAnteriorMm();
+    Samples up = track.upN().orElse(right);
+    int repeated = 0;
+    for (int i = 1; i < right.size(); i++) {
+      boolean same = right.at(i) == right.at(i - 1) && anterior.at(i) == anterior.at(i - 1);
+      if (same && up.at(i) == up.at(i - 1) && track.usable().at(i) && track.usable().at(i - 1)) {
+        repeated++;
+      }
+    }
+    return repeated;
+  }
+}

@@ -1,0 +1,123 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateDescription.ForceIs;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Samples;
+import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.Usable;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Table;
+import caryatid.recording.time.Timeline;
+import caryatid.remark.Argument;
+import java.util.BitSet;
+import java.util.Optional;
+
+/** Makes the plates' tracks, once everything is known. */
+public final class Tracks {
+  private final Table table;
+  private final Axes axes;
+  private final Timeline timeline;
+  private final Optional<PlateDescription> description;
+  private final String file;
+
+  public Tracks(
+      Table table,
+      Axes axes,
+      Timeline timeline,
+      Optional<PlateDescription> description,
+      String file) {
+    this.table = table;
+    this.axes = axes;
+    this.timeline = timeline;
+    this.description = description;
+    this.file = file;
+  }
+
+  /**
+   * A plate's track.
+   *
+   * @param units empty for a plate that carried nothing
+   */
+  public Outcome<PlateTrack> track(PlatePlan plan, Optional<PlateUnits> units) {
+    return units
+        .map(known -> track(plan, known))
+        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), Findings.none(file)));
+  }
+
+  private Outcome<PlateTrack> track(PlatePlan plan, PlateUnits units) {
+    Outcome<PlateTrack> converted =
+        plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells cells
+            ? LoadCellConversion.track(
+                table, plan, cells, units.force().orElseThrow(), timeline, file)
+            : converted(plan, units);
+    PlateTrack track = converted.value();
+    Findings edges =
+        plan.layout()
+            .size()
+            .map(size -> new EdgeCheck(size, offPlate(plan), file).check(track))
+            .orElse(Findings.none(file));
+    return new Outcome<>(
+        track,
+        converted
+            .findings()
+            .and(new TrackOddities(track, file).remarks())
+            .and(edges)
+            .and(new PersonCheck(track, timeline.rateHz(), file).check()));
+  }
+
+  private static Reading offPlate(PlatePlan plan) {
+    if (plan.sensors().isEmpty()) {
+      return Questions.exported(plan) ? Reading.OFF_PLATE : Reading.OFF_PLATE_BY_MOMENTS;
+    }
+    return Reading.OFF_PLATE_BY_SENSORS;
+  }
+
+  private Outcome<PlateTrack> converted(PlatePlan plan, PlateUnits units) {
+    boolean removeOffset = description.map(PlateDescription::removeUnloadedOffset).orElse(false);
+    PlateConversion conversion =
+        new PlateConversion(table, plan, units, axes, timeline, removeOffset, file);
+    Findings sense =
+        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(Findings.none(file));
+    Outcome<PlateTrack> track = conversion.track();
+    return new Outcome<>(track.value(), conversion.unloaded().and(sense).and(track.findings()));
+  }
+
+  private Findings checkedSense(PlatePlan plan, ForceIs seen) {
+    Optional<ForceIs> stated = description.flatMap(PlateDescription::forceIs);
+    Argument plate = Argument.text(plan.name());
+    Findings nothing = Findings.none(file);
+    if (stated.isPresent() && stated.get() != seen) {
+      return nothing.withProblem(
+          Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
+    }
+    Findings remarked =
+        stated.isPresent()
+            ? nothing
+            : nothing.withRemark(RecordingRemark.FORCE_SENSE, plate, Argument.term(seen));
+    return remarked.withFact(
+        Aspect.FORCE_SENSE,
+        stated.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        plate,
+        Argument.term(seen));
+  }
+
+  /** A plate that carried nothing. */
+  private static PlateTrack empty(PlatePlan plan, int size) {
+    Samples zeros = Samples.adopt(new double[size]);
+    return new PlateTrack(
+        plan.name(),
+        zeros,
+        zeros,
+        Optional.of(zeros),
+        Optional.empty(),
+        new Usable(new BitSet(), size));
+  }
+}

@@ -1,0 +1,146 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.Aspect;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MomentUnit;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.RawUnit;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Head;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Preamble;
+import caryatid.remark.Argument;
+import caryatid.remark.Coded;
+import caryatid.remark.Place;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Finds the units of a plate's quantities: in the header or a row of units, above the table, in the
+ * description; where two of them state one, they must agree.
+ */
+final class UnitFinder {
+  private final Head head;
+  private final Preamble preamble;
+  private final Findings nothing;
+
+  UnitFinder(Head head, String file) {
+    this.head = head;
+    this.preamble = new Preamble(head);
+    this.nothing = Findings.none(file);
+  }
+
+  Outcome<PlateUnits> units(PlatePlan plan) {
+    PlateLayout layout = plan.layout();
+    Decided<ForceUnit> force = unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit());
+    Decided<MomentUnit> moment =
+        unit(plan, Quantity.MOMENT, MomentUnit::named, layout.momentUnit());
+    Decided<LengthUnit> cop = unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit());
+    Set<Quantity> refused =
+        Stream.of(force, moment, cop)
+            .filter(Decided::refused)
+            .map(Decided::quantity)
+            .collect(Collectors.toSet());
+    return new Outcome<>(
+        new PlateUnits(force.unit(), moment.unit(), cop.unit(), refused),
+        force.findings().and(moment.findings()).and(cop.findings()));
+  }
+
+  /** A unit as the file states it, and where. */
+  private record Statement(Place place, String unit) {}
+
+  /** The unit of a quantity; refused where the file states one that cannot be used. */
+  private record Decided<U>(
+      Quantity quantity, Optional<U> unit, boolean refused, Findings findings) {}
+
+  private <U extends Enum<U> & Coded> Decided<U> unit(
+      PlatePlan plan,
+      Quantity quantity,
+      Function<String, Optional<U>> named,
+      Optional<U> described) {
+    Findings findings = nothing;
+    Optional<U> unit = Optional.empty();
+    boolean refused = false;
+    for (Statement each : statements(plan, quantity)) {
+      Optional<U> stated = named.apply(each.unit());
+      if (stated.isEmpty()) {
+        refused = true;
+        findings = findings.and(unusable(each, quantity));
+      } else {
+        findings = findings.and(compared(each, stated.get(), unit.or(() -> described)));
+        unit = stated;
+      }
+    }
+    Basis basis = unit.isPresent() ? Basis.STATED : Basis.DESCRIBED;
+    Optional<U> known = unit.or(() -> described);
+    if (known.isPresent()) {
+      findings =
+          findings.withFact(
+              Aspect.UNIT,
+              basis,
+              Argument.text(plan.name()),
+              Argument.term(quantity),
+              Argument.term(known.get()));
+    }
+    return new Decided<>(quantity, known, refused, findings);
+  }
+
+  private Findings unusable(Statement stated, Quantity quantity) {
+    return nothing.withProblem(
+        stated.place(),
+        RawUnit.named(stated.unit()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
+        Argument.text(stated.unit()),
+        Argument.term(quantity));
+  }
+
+  private <U extends Enum<U> & Coded> Findings compared(
+      Statement statement, U stated, Optional<U> known) {
+    return known.isPresent() && known.get() != stated
+        ? nothing.withProblem(
+            statement.place(),
+            Reading.UNITS_DIFFER,
+            Argument.term(stated),
+            Argument.term(known.get()))
+        : nothing;
+  }
+
+  /** Every unit the file states for a quantity of a plate, and where. */
+  private Collection<Statement> statements(PlatePlan plan, Quantity quantity) {
+    Map<String, Statement> statements = new LinkedHashMap<>();
+    plan.holding(quantity)
+        .map(head.columns()::get)
+        .forEach(
+            column ->
+                column
+                    .unit()
+                    .map(unit -> new Statement(place(column), unit))
+                    .ifPresent(statement -> statements.put(column.full(), statement)));
+    boolean there = plan.count(quantity) > 0 || !plan.sensors().isEmpty();
+    if (there && statements.isEmpty()) {
+      preamble
+          .unit(quantity)
+          .map(stated -> new Statement(Place.of(nothing.file(), stated.line()), stated.text()))
+          .ifPresent(statement -> statements.put("", statement));
+    }
+    return statements.values();
+  }
+
+  private Place place(ColumnName column) {
+    return new Place(
+        nothing.file(),
+        head.unitsLine().isPresent() ? head.unitsLine() : head.headerLine(),
+        Optional.of(column.full()));
+  }
+}

@@ -1,0 +1,92 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Series;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * What a plate shows while nobody stands on it: its offset. The longest unloaded stretch of half a
+ * second or more counts; each channel's mean in it is subtracted when the description asks for
+ * that, and a vertical offset is remarked otherwise.
+ */
+final class UnloadedOffset {
+  /** A shorter stretch is a step on or off (common practice, no source). */
+  private static final double SHORTEST_S = 0.5;
+
+  /** A smaller offset matters to nobody, N (common practice, no source). */
+  private static final double NOTEWORTHY_N = 2;
+
+  private final RawPlate raw;
+  private final Axes axes;
+  private final Load load;
+  private final String plate;
+  private final Findings nothing;
+
+  UnloadedOffset(RawPlate raw, Axes axes, Load load, String plate, String file) {
+    this.raw = raw;
+    this.axes = axes;
+    this.load = load;
+    this.plate = plate;
+    this.nothing = Findings.none(file);
+  }
+
+  /**
+   * Subtracts or remarks.
+   *
+   * @return the plate without its offset, of which the load has to be seen again; empty where
+   *     nothing was subtracted
+   */
+  Outcome<Optional<RawPlate>> handle(boolean remove, double rateHz) {
+    Optional<Series> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    if (vertical.isEmpty()) {
+      return new Outcome<>(Optional.empty(), nothing);
+    }
+    OptionalInt start = longest((int) Math.ceil(SHORTEST_S * rateHz));
+    if (start.isEmpty()) {
+      return new Outcome<>(
+          Optional.empty(),
+          remove
+              ? nothing.withRemark(RecordingRemark.NEVER_UNLOADED, Argument.text(plate))
+              : nothing);
+    }
+    int from = start.getAsInt();
+    int to = load.unloaded().nextClearBit(from);
+    double offset = vertical.get().mean(from, to);
+    return remove
+        ? new Outcome<>(
+            Optional.of(raw.withoutOffset(from, to)),
+            remarked(RecordingRemark.OFFSET_REMOVED, offset))
+        : new Outcome<>(
+            Optional.empty(),
+            Math.abs(offset) > NOTEWORTHY_N ? remarked(RecordingRemark.OFFSET, offset) : nothing);
+  }
+
+  private Findings remarked(RecordingRemark remark, double offsetN) {
+    return nothing.withRemark(remark, Argument.text(plate), Argument.of(offsetN, Unit.N));
+  }
+
+  /** Where the longest unloaded stretch starts, if there is one of a length. */
+  private OptionalInt longest(int shortest) {
+    BitSet unloaded = load.unloaded();
+    OptionalInt best = OptionalInt.empty();
+    int length = shortest - 1;
+    for (int from = unloaded.nextSetBit(0); from >= 0; ) {
+      int to = unloaded.nextClearBit(from);
+      if (to - from > length) {
+        best = OptionalInt.of(from);
+        length = to - from;
+      }
+      from = unloaded.nextSetBit(to);
+    }
+    return best;
+  }
+}

@@ -1,0 +1,93 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.Series;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+
+/**
+ * Which samples of a plate cannot be used, and why: no number, no load, or a centre of pressure
+ * where no plate is.
+ */
+final class UnusableSamples {
+  /** A larger share far from any plate is no accident (common practice, no source). */
+  private static final double MOST_FAR = 0.05;
+
+  private final RawPlate raw;
+  private final Load load;
+  private final String plate;
+  private final boolean edgesKnown;
+  private final Findings nothing;
+
+  UnusableSamples(RawPlate raw, Load load, PlateLayout layout, String file) {
+    this.edgesKnown = layout.size().isPresent();
+    this.raw = raw;
+    this.load = load;
+    this.plate = layout.name();
+    this.nothing = Findings.none(file);
+  }
+
+  /** The samples; each kind is remarked with its count. */
+  Outcome<BitSet> find(Series right, Series anterior, double rateHz) {
+    BitSet missing = (BitSet) raw.holes().clone();
+    missing.andNot(load.unloaded());
+    BitSet unusable = (BitSet) load.unloaded().clone();
+    unusable.or(raw.holes());
+    Findings findings = remarked(RecordingRemark.MISSING, missing);
+    if (!load.known()) {
+      BitSet empty = UnloadedPattern.of(right, anterior, rateHz);
+      empty.andNot(missing);
+      unusable.or(empty);
+      return new Outcome<>(
+          unusable, findings.and(remarked(RecordingRemark.UNLOADED_PATTERN, empty)));
+    }
+    findings = findings.and(remarked(RecordingRemark.UNLOADED, load.unloaded()));
+    Outcome<BitSet> far = far(right, anterior, unusable);
+    unusable.or(far.value());
+    return new Outcome<>(unusable, findings.and(far.findings()));
+  }
+
+  private Findings remarked(RecordingRemark remark, BitSet samples) {
+    return remarked(remark, samples, plate, nothing.file());
+  }
+
+  /** Says how many samples of a plate were left out; nothing where there are none. */
+  static Findings remarked(RecordingRemark remark, BitSet samples, String plate, String file) {
+    Findings nothing = Findings.none(file);
+    return samples.isEmpty()
+        ? nothing
+        : nothing.withRemark(
+            remark,
+            Argument.text(plate),
+            Argument.count(samples.cardinality()),
+            Argument.of(Load.LEAST_N, Unit.N));
+  }
+
+  private Outcome<BitSet> far(Series right, Series anterior, BitSet unusable) {
+    BitSet far = new BitSet();
+    for (int i = 0; i < right.size(); i++) {
+      if (UnloadedPattern.far(right.at(i), anterior.at(i)) && !unusable.get(i)) {
+        far.set(i);
+      }
+    }
+    int used = right.size() - unusable.cardinality();
+    if (far.cardinality() <= MOST_FAR * used) {
+      return new Outcome<>(far, remarked(RecordingRemark.FAR_OFF, far));
+    }
+    // Where the edges are known, they tell more of so many.
+    return new Outcome<>(
+        new BitSet(),
+        edgesKnown
+            ? nothing
+            : nothing.withProblem(
+                Reading.FAR_OFF,
+                Argument.text(plate),
+                Argument.count(far.cardinality()),
+                Argument.count(used)));
+  }
+}

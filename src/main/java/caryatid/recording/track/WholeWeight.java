@@ -1,0 +1,78 @@
+package caryatid.recording.track;
+
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.table.Findings;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Series;
+import caryatid.recording.table.Table;
+import caryatid.recording.time.Timeline;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+import java.util.Map;
+import java.util.Optional;
+
+/** Compares the column of the whole weight, where the export has one, with the load cells' sum. */
+final class WholeWeight {
+  /** Cells and weight that differ by more do not belong together (common practice, no source). */
+  private static final double WITHIN = 0.02;
+
+  private final Table table;
+  private final Optional<Integer> column;
+  private final String plate;
+  private final ForceUnit ofCells;
+
+  WholeWeight(Table table, PlatePlan plan, ForceUnit ofCells) {
+    this.table = table;
+    this.plate = plan.name();
+    this.ofCells = ofCells;
+    this.column =
+        plan.columns().entrySet().stream()
+            .filter(c -> c.getKey().quantity() == Quantity.FORCE)
+            .map(Map.Entry::getValue)
+            .findFirst();
+  }
+
+  /**
+   * Remarks where the means differ.
+   *
+   * @param up the cells' sums, N, one a sample
+   * @param unusable samples in which some cell has no number
+   */
+  Findings compare(double[] up, BitSet unusable, Timeline timeline, String file) {
+    Findings nothing = Findings.none(file);
+    if (column.isEmpty()) {
+      return nothing;
+    }
+    BitSet left = timeline.holes(table.column(column.get()));
+    left.or(unusable);
+    Series whole = timeline.series(table.column(column.get()));
+    double cells = 0;
+    double weight = 0;
+    for (int i = left.nextClearBit(0); i < up.length; i = left.nextClearBit(i + 1)) {
+      cells += up[i];
+      weight += whole.at(i) * unit().newton();
+    }
+    int used = up.length - left.cardinality();
+    return Math.abs(cells - weight) > WITHIN * cells
+        ? nothing.withRemark(
+            RecordingRemark.CELLS_DISAGREE,
+            Argument.text(plate),
+            Argument.of(cells / used, Unit.N),
+            Argument.of(weight / used, Unit.N))
+        : nothing;
+  }
+
+  /** Its own where the header states one, else the cells'. */
+  private ForceUnit unit() {
+    return table
+        .head()
+        .columns()
+        .get(column.orElseThrow())
+        .unit()
+        .flatMap(ForceUnit::named)
+        .orElse(ofCells);
+  }
+}

@@ -1,0 +1,101 @@
+package caryatid.recording.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import org.junit.jupiter.api.Test;
+
+/** What a person reads where a column is missing or may be another; each sentence whole. */
+class BadColumnsTest {
+  private static Described.Plate plate() {
+    return new Described.Plate("plate 1").units();
+  }
+
+  private static void refused(
+      NamedBytes export, PlateDescription description, String... sentences) {
+    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
+  }
+
+  @Test
+  void aMissingColumn() {
+    refused(
+        Exports.rows("Time,Fz,X,Y", "0.0#,800,1,2", 3),
+        new Described()
+            .plate(
+                plate()
+                    .column(Channel.COP_X, "CoPx")
+                    .column(Channel.COP_Y, "Y")
+                    .column(Channel.FORCE_Z, "Fz"))
+            .get(),
+        "stand.csv line 1, column CoPx: the plate description names column 'CoPx', which the file"
+            + " does not have. It has: Time, Fz, X, Y. Correct the name in the description.");
+  }
+
+  @Test
+  void aColumnThatIsThereTwice() {
+    refused(
+        Exports.rows("Time,Fz,CoPx,CoPy,Fz,CoPx,CoPy", "0.0#,800,1,2,700,3,4", 3),
+        new Described().get(),
+        "stand.csv line 1: several columns are called 'Fz', so that it cannot be told which is"
+            + " meant. Give all columns names of their own in the plate description: export:"
+            + " {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}",
+        "stand.csv line 1: several columns are called 'CoPx', so that it cannot be told which is"
+            + " meant. Give all columns names of their own in the plate description: export:"
+            + " {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}",
+        "stand.csv line 1: several columns are called 'CoPy', so that it cannot be told which is"
+            + " meant. Give all columns names of their own in the plate description: export:"
+            + " {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}");
+  }
+
+  @Test
+  void noForcePlateInTheFile() {
+    refused(
+        Exports.rows("Time,knee angle,hip angle", "0.0#,12,3", 3),
+        new Described().get(),
+        "stand.csv line 1: expected a centre of pressure, or forces and moments, found the columns:"
+            + " Time, knee angle, hip angle. If they are there under other names, add to the plate"
+            + " description under plates, with your names: columns: {cop-x: CoPx, cop-y: CoPy,"
+            + " force-z: Fz}; if these are load cells, where each of them stands: cells: [{column:"
+            + " C1, right-mm: -180, anterior-mm: -280}]");
+  }
+
+  /** As where names stand in several lines, which quotes hold together. */
+  @Test
+  void describedNamesInAFileWithoutAnyAreSaidOnce() {
+    refused(
+        Exports.of("\"Time", "(s)\",\"Fz", "(N)\"", "0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
+        new Described()
+            .plate(plate().column(Channel.FORCE_Z, "Fz").column(Channel.COP_X, "X"))
+            .get(),
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name a column:"
+            + " export: {columns: [Time, Fz, CoPx, CoPy]}");
+  }
+
+  @Test
+  void columnsWithoutNames() {
+    refused(
+        Exports.of("0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
+        new Described().get(),
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name a column:"
+            + " export: {columns: [Time, Fz, CoPx, CoPy]}");
+  }
+
+  @Test
+  void aColumnWithTwoMeanings() {
+    refused(
+        Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,1,2", 3),
+        new Described()
+            .plate(
+                plate()
+                    .column(Channel.COP_X, "CoPx")
+                    .column(Channel.COP_Y, "CoPx")
+                    .column(Channel.FORCE_Z, "Time"))
+            .get(),
+        "stand.csv line 1, column Time: the plate description gives column 'Time' two meanings."
+            + " Give each its own column in it.",
+        "stand.csv line 1, column CoPx: the plate description gives column 'CoPx' two meanings."
+            + " Give each its own column in it.");
+  }
+}

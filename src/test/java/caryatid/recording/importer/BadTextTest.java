@@ -1,0 +1,196 @@
+package caryatid.recording.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.remark.BadInput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a person reads of a file whose text or rows are damaged; each sentence whole. */
+class BadTextTest {
+  private static final PlateDescription USUAL = Described.usual();
+
+  private static Described.Plate plate() {
+    return new Described.Plate("plate 1").units();
+  }
+
+  private static void refused(
+      NamedBytes export, PlateDescription description, String... sentences) {
+    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
+  }
+
+  @Test
+  void anEmptyFile() {
+    refused(
+        Exports.text(""),
+        USUAL,
+        "stand.csv: expected a force plate's text export, found an empty file. Export again.");
+  }
+
+  @Test
+  void namesWithoutRows() {
+    refused(
+        Exports.of("Subject: K7", "Time,Fz,CoPx,CoPy"),
+        USUAL,
+        "stand.csv line 2: expected rows of numbers below the names, found none. Export again with"
+            + " the sample values included, as plain numbers without units.");
+  }
+
+  @Test
+  void proseIsNoTable() {
+    refused(
+        Exports.of("Dear colleague", "the stand went well."),
+        USUAL,
+        "stand.csv: expected a table of numbers with two columns or more, found none in 2 lines."
+            + " Export again with the sample values included.");
+  }
+
+  @Test
+  void bytesThatAreNoText() {
+    refused(
+        NamedBytes.of("stand.xls", new byte[] {(byte) 0xd0, (byte) 0xcf, 0, 0, 0, 1, 2, 3}),
+        USUAL,
+        "stand.xls: expected text, found bytes that no text has. Export as text (CSV, tab or"
+            + " semicolon separated) instead of the program's own format.");
+  }
+
+  @Test
+  void textInACell() {
+    refused(
+        Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,abc,1,2", "0.02,800,1,2"),
+        USUAL,
+        "stand.csv line 3, column Fz: expected a number, found 'abc'. Empty the cell or export"
+            + " again.");
+  }
+
+  @Test
+  void aRaggedRow() {
+    refused(
+        Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1", "0.02,800,1,2"),
+        USUAL,
+        "stand.csv line 3: expected 4 cells, found 3. Delete the row or export again.");
+  }
+
+  @Test
+  void aFileThatEndsWithinARow() {
+    refused(
+        Exports.text("Time,Fz,CoPx,CoPy\n0.00,800,1,2\n0.01,800,1,2\n0.02,80"),
+        USUAL,
+        "stand.csv line 4: the file ends within a row: expected 4 cells, found 2. It may still be"
+            + " being written; wait and export again, or delete the row.");
+  }
+
+  @Test
+  void aLineThatIsNoRow() {
+    refused(
+        Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "pause", "0.01,800,1,2", "0.02,800,1,2"),
+        USUAL,
+        "stand.csv line 3: expected a row of numbers as above and below, found 'pause'. Delete the"
+            + " line if it is no sample, or export again.");
+  }
+
+  /** A quote that opens and never closes may have taken a number's first digit with it. */
+  @Test
+  void aQuoteThatIsNotClosed() {
+    refused(
+        Exports.of(
+            "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,\"2", "0.02,800,1,2", "0.03,800,1,2"),
+        USUAL,
+        "stand.csv line 3: expected a row of numbers as above and below, found '0.01,800,1,\"2'."
+            + " Delete the line if it is no sample, or export again.");
+  }
+
+  @Test
+  void anotherDecimalMark() {
+    refused(
+        Exports.of("Time;Fz;CoPx;CoPy", "0.00;800.5;1;2", "0.01;800,5;1;2", "0.02;800.5;1;2"),
+        new Described()
+            .form(
+                new ExportForm(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of('.'),
+                    java.util.OptionalInt.empty(),
+                    java.util.OptionalInt.empty(),
+                    List.of(),
+                    java.util.OptionalInt.empty()))
+            .plate(plate())
+            .get(),
+        "stand.csv line 3, column Fz: expected decimals behind a point as in the other rows, found"
+            + " '800,5'. Correct the cell or export again.");
+  }
+
+  @Test
+  void commaAsDelimiterAndAsDecimalMark() {
+    refused(
+        Exports.of(
+            "Time,Fz,CoPx,CoPy", "0,00,800,5,1,0,2,0", "0,01,800,6,1,0,2,0", "0,02,800,6,1,0,2,0"),
+        USUAL,
+        "stand.csv line 2: expected as many names as cells in a row, found 4 names above 8 cells:"
+            + " the comma seems to be both delimiter and decimal mark. Export again with a decimal"
+            + " point, or with semicolon or tab between the cells.");
+  }
+
+  @Test
+  void commasThatMayPartThousands() {
+    refused(
+        Exports.of(
+            "Frame;Fz;CoPx;CoPy",
+            "1;1,800;1,250;2,125",
+            "2;1,801;1,251;2,126",
+            "3;1,802;1,252;2,127"),
+        new Described().rate(100).plate(plate()).get(),
+        "stand.csv line 2: expected numbers whose decimal mark is plain, found commas such as in"
+            + " '1,800' that may part decimals or thousands. Add to the plate description: export:"
+            + " {decimal-mark: comma}, or point if they part thousands.");
+  }
+
+  @Test
+  void severalRecordingsInOneFile() {
+    String one = "Time,Fz,CoPx,CoPy\n0.00,800,1,2\n0.01,800,1,2\n0.02,800,1,2\n";
+    refused(
+        Exports.text(one + one),
+        USUAL,
+        "stand.csv: holds 2 recordings, in lines 2-4, 6-8. Say which is meant; add to the plate"
+            + " description: export: {recording: 1}");
+  }
+
+  @Test
+  void allProblemsAreListedUpToTheCap() {
+    NamedBytes export = Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,x,1,2", 60);
+    List<String> refusals = Exports.refusals(export, USUAL);
+    assertThat(refusals).hasSize(BadInput.CAP);
+    assertThat(refusals.get(0)).startsWith("stand.csv line 2, column Fz: ");
+    assertThat(refusals.get(49)).startsWith("stand.csv line 51, column Fz: ");
+  }
+
+  @Test
+  void aFolderInPlaceOfAFile(@TempDir Path folder) {
+    NamedBytes export =
+        new NamedBytes() {
+          @Override
+          public String name() {
+            return "stands";
+          }
+
+          @Override
+          public InputStream open() throws IOException {
+            return Files.newInputStream(folder);
+          }
+        };
+    refused(
+        export,
+        USUAL,
+        "stands: cannot be read (Is a directory). Check that it is there, is a file and may be"
+            + " opened.");
+  }
+}

@@ -1,0 +1,114 @@
+package caryatid.recording.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What a person reads of units that are missing, unknown or contradict; each sentence whole. */
+class BadUnitsTest {
+  private static final PlateDescription USUAL = Described.usual();
+
+  private static void refused(
+      NamedBytes export, PlateDescription description, String... sentences) {
+    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
+  }
+
+  @Test
+  void unitsAndAxesThatAreStatedNowhere() {
+    assertThat(
+            Exports.refusals(
+                Exports.rows("Time,Fx,Fy,Fz,Mx,My,Mz", "0.0#,1,2,800,3,4,5", 3), Optional.empty()))
+        .containsExactly(
+            "stand.csv: the unit of force is stated nowhere (plate 1): in N it is the weight of"
+                + " 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate:"
+                + " units: {force: N}, or kg.",
+            "stand.csv: the unit of moment is stated nowhere (plate 1). Add to the plate"
+                + " description under the plate: units: {moment: N m}, or N mm.",
+            "stand.csv: where the moments' zero point lies is stated nowhere (plate 1). Add to the"
+                + " plate description under the plate, from the plate's papers, seen from the"
+                + " centre of its top surface in the export's axes: true-origin-mm: {x: 0, y: 0, z:"
+                + " -40}",
+            "stand.csv: which of the export's axes point to the person's right, forward and up is"
+                + " stated nowhere. Add to the plate description, with your plate's directions:"
+                + " axes: {right: +x, anterior: +y, up: +z}");
+  }
+
+  @Test
+  void theCentresUnitIsStatedNowhere() {
+    refused(
+        Exports.rows("Time,CoPx,CoPy", "0.0#,1,2", 3),
+        new Described().get(),
+        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). From the"
+            + " export's zero it lies\n"
+            + "up to 2.0 mm if it is in mm,\n"
+            + "up to 20.0 mm if in cm,\n"
+            + "up to 2000.0 mm if in m,\n"
+            + "up to 50.8 mm if in inch.\n"
+            + "Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.");
+  }
+
+  @Test
+  void anUnknownUnit() {
+    refused(
+        Exports.rows("Time (s),Fz (stone),CoPx (mm),CoPy (mm)", "0.0#,80,1,2", 3),
+        new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
+        "stand.csv line 1, column Fz (stone): expected a unit of force, found 'stone'. Export in"
+            + " another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or inch for"
+            + " the centre of pressure.");
+  }
+
+  @Test
+  void voltsWithoutCalibration() {
+    refused(
+        Exports.rows("Time (s),Fz (V),CoPx (mm),CoPy (mm)", "0.0#,8,1,2", 3),
+        new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
+        "stand.csv line 1, column Fz (V): expected a unit of force, found 'V': raw sensor values"
+            + " say nothing without the plate's calibration. Export forces in N, or describe the"
+            + " sensors under the plate: eight-channels, with horizontal-n-per-unit and"
+            + " vertical-n-per-unit.");
+  }
+
+  @Test
+  void countsWithoutCalibration() {
+    refused(
+        Exports.rows("Time (s),Fz (counts),CoPx (mm),CoPy (mm)", "0.0#,2048,1,2", 3),
+        new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
+        "stand.csv line 1, column Fz (counts): expected a unit of force, found 'counts': raw sensor"
+            + " values say nothing without the plate's calibration. Export forces in N, or describe"
+            + " the sensors under the plate: eight-channels, with horizontal-n-per-unit and"
+            + " vertical-n-per-unit.");
+  }
+
+  @Test
+  void unitsThatContradict() {
+    refused(
+        Exports.rows("Time (s),Fz (N),CoPx (cm),CoPy (cm)", "0.0#,800,1,2", 3),
+        USUAL,
+        "stand.csv line 1, column CoPx (cm): the unit is given here as cm, and elsewhere as mm."
+            + " Correct the plate description's units, or the export.");
+  }
+
+  @Test
+  void anUnknownUnitInARowOfUnits() {
+    refused(
+        Exports.rows("Time,Fz,CoPx,CoPy\ns,N,furlong,furlong", "0.0#,800,1,2", 3),
+        new Described()
+            .plate(
+                new Described.Plate("plate 1")
+                    .column(Channel.COP_X, "CoPx")
+                    .column(Channel.COP_Y, "CoPy")
+                    .column(Channel.FORCE_Z, "Fz"))
+            .get(),
+        "stand.csv line 2, column CoPx: expected a unit of the centre of pressure, found 'furlong'."
+            + " Export in another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or"
+            + " inch for the centre of pressure.",
+        "stand.csv line 2, column CoPy: expected a unit of the centre of pressure, found 'furlong'."
+            + " Export in another unit: N or kg for forces, N m or N mm for moments, m, cm, mm or"
+            + " inch for the centre of pressure.");
+  }
+}

@@ -1,0 +1,68 @@
+package caryatid.recording.importer;
+
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.Recording;
+import caryatid.remark.BadInput;
+import caryatid.wording.Wording;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Exports for tests, and what the importer makes of them. */
+final class Exports {
+  static final Wording WORDING = Wording.in(Locale.ROOT);
+
+  private Exports() {}
+
+  static NamedBytes of(String... lines) {
+    return text(String.join("\n", lines) + "\n");
+  }
+
+  static NamedBytes text(String text) {
+    return text(text, StandardCharsets.UTF_8);
+  }
+
+  static NamedBytes text(String text, Charset charset) {
+    return NamedBytes.of("stand.csv", text.getBytes(charset));
+  }
+
+  /** A header and rows of its own pattern, the row's number for {@code #}. */
+  static NamedBytes rows(String header, String pattern, int count) {
+    StringBuilder text = new StringBuilder(header).append('\n');
+    IntStream.range(0, count)
+        .forEach(i -> text.append(pattern.replace("#", Integer.toString(i))).append('\n'));
+    return text(text.toString());
+  }
+
+  static Recording read(NamedBytes export, PlateDescription description) throws BadInput {
+    return Importer.read(export, Optional.of(description));
+  }
+
+  /** Every refusal as a person reads it; none where the file is read. */
+  static List<String> refusals(NamedBytes export, Optional<PlateDescription> description) {
+    try {
+      Importer.read(export, description);
+      return List.of();
+    } catch (BadInput e) {
+      return e.problems().stream().map(p -> plain(WORDING.say(p))).toList();
+    }
+  }
+
+  static List<String> refusals(NamedBytes export, PlateDescription description) {
+    return refusals(export, Optional.of(description));
+  }
+
+  /** The remarks as a person reads them. */
+  static List<String> remarks(Recording recording) {
+    return recording.remarks().stream().map(r -> plain(WORDING.say(r))).toList();
+  }
+
+  /** Numbers and units are kept together by no-break spaces, which nobody sees. */
+  private static String plain(String sentence) {
+    return sentence.replace('\u00a0', ' ');
+  }
+}

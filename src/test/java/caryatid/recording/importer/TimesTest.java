@@ -1,0 +1,227 @@
+package caryatid.recording.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
+import caryatid.recording.model.Usable;
+import caryatid.remark.BadInput;
+import java.util.Locale;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+/** How times become even: rounded, doubled, missing, running back. Validation by construction. */
+class TimesTest {
+  private static final double EXACT = 1e-9;
+
+  private static NamedBytes export(int rows, String format, IntToDoubleFunction time) {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < rows; i++) {
+      text.append(String.format(Locale.ROOT, format, time.applyAsDouble(i)))
+          .append(",")
+          .append(800 + i % 7)
+          .append(i % 2 == 0 ? ",1,2\n" : ",2,3\n");
+    }
+    return Exports.text(text.toString());
+  }
+
+  private static Recording read(NamedBytes export) throws BadInput {
+    return Exports.read(export, new Described().get());
+  }
+
+  @Test
+  void theRateIsAllStepsOverTheWholeTime() throws BadInput {
+    Recording recording = read(export(101, "%.3f", i -> 5 + i / 50.0));
+    assertThat(recording.rateHz()).isCloseTo(50, within(EXACT));
+    assertThat(recording.timeS().at(0)).isZero();
+    assertThat(recording.timeS().at(100)).isCloseTo(2, within(EXACT));
+  }
+
+  @Test
+  void aDescribedRateCountsOverTheTimesButNotInSilence() throws BadInput {
+    NamedBytes export = export(101, "%.3f", i -> i / 50.0);
+    Recording other = Exports.read(export, new Described().rate(100).get());
+    assertThat(other.rateHz()).isEqualTo(100);
+    assertThat(Exports.remarks(other))
+        .contains(
+            "The rate of the plate description counts, 100.0 Hz; the times in column Time (s) show"
+                + " 50.0 Hz.");
+    Recording same = Exports.read(export, new Described().rate(50.2).get());
+    assertThat(Exports.remarks(same)).noneMatch(r -> r.contains("counts"));
+  }
+
+  /** 800 Hz in whole milliseconds: steps of 1 and 2 ms that are no gaps. */
+  @Test
+  void roundedTimesAreEven() throws BadInput {
+    Recording recording = read(export(801, "%.3f", i -> Math.floor(i * 1.25) / 1000));
+    assertThat(recording.timeS().size()).isEqualTo(801);
+    assertThat(recording.rateHz()).isCloseTo(800, within(EXACT));
+    assertThat(Exports.remarks(recording)).noneMatch(r -> r.contains("gaps"));
+  }
+
+  /** 2000 Hz in whole milliseconds: every time twice, with values of its own. */
+  @Test
+  void timesCoarserThanTheSamplingAreSpread() throws BadInput {
+    Recording recording = read(export(2001, "%.3f", i -> Math.floor(i / 2.0) / 1000));
+    assertThat(recording.timeS().size()).isEqualTo(2001);
+    assertThat(recording.rateHz()).isCloseTo(2000, within(EXACT));
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "The rows' times or numbers are coarser than the sampling; the rows were spread"
+                + " evenly.");
+  }
+
+  /** Whole seconds from 0 to 20; the recording lasts 19.99 s and not 20. */
+  @Test
+  void theRateOfCoarseTimesIsTakenBetweenTheirChanges() throws BadInput {
+    Recording recording = read(export(2000, "%.0f", i -> Math.floor((i + 30) / 100.0)));
+    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+  }
+
+  /** As many rows as samples; between the two, each row is still its own sample's. */
+  @Test
+  void aRowPrintedTwiceAndOneLostDoNotMakeUpForEachOther() throws BadInput {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < 100; i++) {
+      String row = String.format(Locale.ROOT, "%.2f,800,%d,0\n", i / 100.0, i);
+      text.append(i == 20 ? row + row : i == 60 ? "" : row);
+    }
+    Recording recording = read(Exports.text(text.toString()));
+    PlateTrack plate = recording.plates().get(0);
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    for (int i = 0; i < 100; i++) {
+      assertThat(plate.usable().at(i)).as("sample %s", i).isEqualTo(i != 60);
+      assertThat(plate.copRightMm().at(i)).as("sample %s", i).isEqualTo(i == 60 ? 0 : i);
+    }
+  }
+
+  @Test
+  void aRowPrintedTwiceCountsOnce() throws BadInput {
+    Recording recording =
+        read(
+            Exports.of(
+                "Time (s),Fz (N),CoPx (mm),CoPy (mm)",
+                "0.00,800,1,2",
+                "0.01,801,1,2",
+                "0.01,801,1,2",
+                "0.02,802,1,2"));
+    assertThat(recording.timeS().size()).isEqualTo(3);
+    assertThat(recording.plates().get(0).upN().orElseThrow().at(2)).isEqualTo(802);
+    assertThat(Exports.remarks(recording)).contains("Rows printed twice: 1; each counts once.");
+  }
+
+  /** One in fifty rows shares its time with the row above but holds another value. */
+  @Test
+  void ofSeveralRowsAtOneTimeTheFirstCounts() throws BadInput {
+    Recording recording = read(export(101, "%.2f", i -> (i > 50 ? i - 1 : i) / 100.0));
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "Rows with the time or number of the row above but other values: 1; the first of each"
+                + " counts.");
+  }
+
+  @Test
+  void atAGapSamplesWithoutValueArePutIn() throws BadInput {
+    Recording recording = read(export(95, "%.2f", i -> (i >= 40 ? i + 5 : i) / 100.0));
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+    Usable usable = recording.plates().get(0).usable();
+    assertThat(usable.at(39)).isTrue();
+    assertThat(usable.at(40)).isFalse();
+    assertThat(usable.at(44)).isFalse();
+    assertThat(usable.at(45)).isTrue();
+    assertThat(usable.count()).isEqualTo(95);
+    assertThat(Exports.remarks(recording))
+        .contains("Gaps in the rows' times or numbers: 1. Samples missing there and left out: 5.");
+  }
+
+  /** Sample 40 late by 0.9 of a step: the next step makes up for it, and no row is missing. */
+  @Test
+  void aTimeOutOfItsPlaceIsNoGap() throws BadInput {
+    Recording recording = read(export(100, "%.3f", i -> (i == 40 ? 40.9 : i) / 100.0));
+    assertThat(recording.timeS().size()).isEqualTo(100);
+    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+    assertThat(recording.plates().get(0).usable().count()).isEqualTo(100);
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "Times or numbers further than half a step out of their place: 1; the rows were taken"
+                + " as evenly spaced.");
+  }
+
+  @Test
+  void moreThanATenthMissingIsRefused() {
+    assertThat(
+            Exports.refusals(
+                export(90, "%.2f", i -> (i >= 40 ? i + 10 : i) / 100.0), new Described().get()))
+        .containsExactly(
+            "stand.csv line 42, column Time (s): expected the row that follows the one above; in"
+                + " the whole table 10 samples are missing beside 90, and the longest gap ends"
+                + " here. Export again.");
+    assertThat(
+            Exports.refusals(
+                export(90, "%.2f", i -> (i >= 40 ? i + 9 : i) / 100.0), new Described().get()))
+        .isEmpty();
+  }
+
+  /** One wrong number at the end says nothing of the unit; it is said itself. */
+  @Test
+  void aWrongLastTimeDoesNotMisleadTheUnit() {
+    String names = "Time,Fz (N),CoPx (mm),CoPy (mm)\n";
+    StringBuilder rows = new StringBuilder(names);
+    for (int i = 0; i < 60; i++) {
+      rows.append(i < 59 ? i * 0.01 : 999_999).append(",800,1,2\n");
+    }
+    assertThat(Exports.refusals(Exports.text(rows.toString()), new Described().get()))
+        .singleElement()
+        .asString()
+        .startsWith("stand.csv line 61, column Time: expected the row that follows the one above;");
+  }
+
+  /** 1000 Hz in whole hundredths: most steps are zero, and the unit is still told. */
+  @Test
+  void coarseTimesTellTheirUnit() throws BadInput {
+    StringBuilder rows = new StringBuilder("Time,Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < 1001; i++) {
+      rows.append(Math.floor(i / 10.0) / 100).append(",").append(800 + i % 7).append(",1,2\n");
+    }
+    Recording recording = read(Exports.text(rows.toString()));
+    assertThat(recording.rateHz()).isCloseTo(1000, within(EXACT));
+  }
+
+  @Test
+  void midnightDoesNotRunBack() throws BadInput {
+    Recording recording =
+        read(
+            Exports.of(
+                "Time,Fz (N),CoPx (mm),CoPy (mm)",
+                "23:59:59.98,800,1,2",
+                "23:59:59.99,801,1,2",
+                "0:00:00.00,801,1,2",
+                "0:00:00.01,802,1,2"));
+    assertThat(recording.rateHz()).isCloseTo(100, within(1e-6));
+  }
+
+  @Test
+  void aStatedRateThatContradictsTheTimesIsRefused() {
+    NamedBytes export =
+        Exports.text("Rate,200\nTime (s),Fz (N),CoPx (mm),CoPy (mm)\n0.00,800,1,2\n0.01,800,1,2\n");
+    assertThat(Exports.refusals(export, new Described().get()))
+        .containsExactly(
+            "stand.csv, column Time (s): the times make 100.0 Hz, but 200.0 Hz is stated. Correct"
+                + " the one that is wrong.");
+  }
+
+  @Test
+  void aTimeThatIsMissingIsRefused() {
+    NamedBytes export =
+        Exports.of(
+            "Time (s),Fz (N),CoPx (mm),CoPy (mm)", "0.00,800,1,2", ",800,1,2", "0.02,800,1,2");
+    assertThat(Exports.refusals(export, new Described().get()))
+        .containsExactly(
+            "stand.csv line 3, column Time (s): expected a time, found none. Delete the row"
+                + " or export again.");
+  }
+}

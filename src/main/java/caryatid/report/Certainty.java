@@ -43,7 +43,7 @@ final class Certainty {
   private String remedy(Advice advice) {
     return wording.fill(
         "Findings.REMEDY_TO",
-        Argument.text(wording.word("Findings.REMEDY." + advice.remedy().name())),
+        Argument.text(wording.word("Findings.REMEDY." + advice.remedy().lastPart())),
         Argument.of(advice.halfWidthThenMm(), Unit.MM));
   }
 

@@ -128,14 +128,14 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int failed(List<Problem> problems, Wording wording) {
-    problems.forEach(p -> spec.commandLine().getErr().println(Shown.line(wording.say(p))));
+    problems.forEach(p -> spec.commandLine().getErr().println(TerminalText.line(wording.say(p))));
     return 1;
   }
 
   private static Problem different(String name, ResultDifference difference) {
     return Problem.at(
         Place.of(name),
-        Cli.NOT_REPRODUCED,
+        CliProblem.NOT_REPRODUCED,
         Argument.text(difference.path()),
         Argument.text(difference.before()),
         Argument.text(difference.now()));

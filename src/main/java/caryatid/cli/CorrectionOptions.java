@@ -24,7 +24,7 @@ final class CorrectionOptions {
   @Option(
       names = "--as-of",
       paramLabel = "TIME",
-      converter = Moment.class,
+      converter = TimeConverter.class,
       description =
           "When what the correction says was so; the time of the entry it corrects if left out.")
   private OffsetDateTime asOf;

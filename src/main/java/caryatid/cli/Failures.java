@@ -20,7 +20,7 @@ final class Failures implements IExecutionExceptionHandler {
     }
     Wording wording = Wording.in(Locale.ENGLISH);
     problems(failure)
-        .forEach(problem -> command.getErr().println(Shown.line(wording.say(problem))));
+        .forEach(problem -> command.getErr().println(TerminalText.line(wording.say(problem))));
     return 1;
   }
 

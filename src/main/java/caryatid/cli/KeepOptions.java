@@ -57,7 +57,8 @@ final class KeepOptions {
             Argument.count(added.entry().number()),
             Argument.text(code),
             Argument.term(added.entry().kind())));
-    RecordText.remarks(added.remarks(), wording).forEach(line -> lines.add(Shown.line(line)));
+    RecordText.remarks(added.remarks(), wording)
+        .forEach(line -> lines.add(TerminalText.line(line)));
     return lines;
   }
 }

@@ -7,8 +7,8 @@ import caryatid.remark.StoreFailure;
 import caryatid.usecase.Added;
 import caryatid.usecase.Draft;
 import caryatid.usecase.ExtendRecord;
-import caryatid.usecase.Offers;
 import caryatid.usecase.Records;
+import caryatid.usecase.SuggestedRows;
 import caryatid.wording.RecordText;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,14 +22,14 @@ import picocli.CommandLine.Parameters;
     name = "add",
     mixinStandardHelpOptions = true,
     description = "Adds an entry to a record; nothing that was added before is changed.")
-final class RecordAddCommand extends RecordPart {
+final class RecordAddCommand extends RecordSubcommand {
   @Parameters(index = "0", paramLabel = "CODE", description = CODE)
   private String code;
 
   @Parameters(
       index = "1",
       paramLabel = "KIND",
-      converter = AddedKind.class,
+      converter = EntryKindConverter.class,
       description =
           "before-any-screw, bench-alignment, components, length, stand, walking, footwear,"
               + " accepted, own-setting or note; opening, to correct the first entry.")
@@ -48,7 +48,7 @@ final class RecordAddCommand extends RecordPart {
   @Override
   int run(Records records) throws BadInput, StoreFailure {
     Optional<Entry.Correction> corrects = correction.correction(wording());
-    Offers offers = Offers.in(records, code, kind, wording());
+    SuggestedRows offers = SuggestedRows.in(records, code, kind, wording());
     Draft draft = entry.draft(kind, values, corrects, offers, wording());
     Added added = ExtendRecord.run(records, code, draft);
     say("Record.added", added.entry().number(), code, wording().word(added.entry().kind()));

@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Shows what differs between two states of a record, each as it was after an entry.")
-final class RecordCompareCommand extends RecordPart {
+final class RecordCompareCommand extends RecordSubcommand {
   @Parameters(index = "0", paramLabel = "CODE", description = CODE)
   private String code;
 

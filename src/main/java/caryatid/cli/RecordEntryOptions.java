@@ -11,7 +11,7 @@ import caryatid.remark.Place;
 import caryatid.sheet.Given;
 import caryatid.usecase.Assignments;
 import caryatid.usecase.Draft;
-import caryatid.usecase.Offers;
+import caryatid.usecase.SuggestedRows;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -26,13 +26,13 @@ import picocli.CommandLine.Spec.Target;
 
 /** What an entry says and who says it: from a file, as arguments, or asked for at a terminal. */
 final class RecordEntryOptions {
-  @Option(names = "--by", paramLabel = "INITIALS", description = RecordPart.BY)
+  @Option(names = "--by", paramLabel = "INITIALS", description = RecordSubcommand.BY)
   private String by;
 
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      converter = Moment.class,
+      converter = TimeConverter.class,
       description =
           "When, with the offset from UTC, such as 2026-03-04T10:15+01:00; now if left out.")
   private OffsetDateTime at;
@@ -71,12 +71,12 @@ final class RecordEntryOptions {
       EntryKind kind,
       List<String> values,
       Optional<Entry.Correction> corrects,
-      Offers offers,
+      SuggestedRows offers,
       Wording wording)
       throws BadInput {
     List<Addition.Attached> files = files(wording);
     Given.Group given = given(values);
-    Optional<Questions> terminal = Questions.atTerminal(wording, System.console());
+    Optional<TerminalPrompt> terminal = TerminalPrompt.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
       given = terminal.get().complete(Forms.of(kind), given, !told, offers);
@@ -110,7 +110,8 @@ final class RecordEntryOptions {
                           spec.commandLine(),
                           wording.fill(
                               "cli.keep",
-                              RecordPart.texts(String.join(", ", KeptFile.Role.keys()), pair))));
+                              RecordSubcommand.texts(
+                                  String.join(", ", KeptFile.Role.keys()), pair))));
       files.add(
           new Addition.Attached(
               role, CaryatidCommand.FILES.read(Path.of(pair.substring(equals + 1)))));

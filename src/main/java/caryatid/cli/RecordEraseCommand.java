@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Erases a whole record for good, on request; only when, by whom and why is left. Copies and"
             + " backups elsewhere are not touched.")
-final class RecordEraseCommand extends RecordPart {
+final class RecordEraseCommand extends RecordSubcommand {
   @Parameters(paramLabel = "CODE", description = CODE)
   private String code;
 
@@ -38,7 +38,7 @@ final class RecordEraseCommand extends RecordPart {
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      converter = Moment.class,
+      converter = TimeConverter.class,
       description = "When, with the offset from UTC; now if left out.")
   private OffsetDateTime at;
 

@@ -6,8 +6,8 @@ import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.Forms;
 import caryatid.sheet.AmputationLevel;
-import caryatid.usecase.Offers;
 import caryatid.usecase.Records;
+import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +21,11 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Prints a YAML file to fill in for an entry; delete the lines you have no answer for.")
-final class RecordFormCommand extends RecordPart {
-  @Parameters(paramLabel = "KIND", converter = AddedKind.class, description = "The kind of entry.")
+final class RecordFormCommand extends RecordSubcommand {
+  @Parameters(
+      paramLabel = "KIND",
+      converter = EntryKindConverter.class,
+      description = "The kind of entry.")
   private EntryKind kind;
 
   @Option(
@@ -34,7 +37,8 @@ final class RecordFormCommand extends RecordPart {
 
   @Override
   int run(Records records) {
-    Offers offers = level == null ? Offers.none(wording()) : Offers.of(kind, level, wording());
+    SuggestedRows offers =
+        level == null ? SuggestedRows.none(wording()) : SuggestedRows.of(kind, level, wording());
     print(Forms.of(kind), "", "", offers.words());
     return 0;
   }

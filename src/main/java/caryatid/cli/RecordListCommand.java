@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
     name = "list",
     mixinStandardHelpOptions = true,
     description = "Lists the codes of all records, and of erased ones when and why.")
-final class RecordListCommand extends RecordPart {
+final class RecordListCommand extends RecordSubcommand {
   @Override
   int run(Records records) throws StoreFailure {
     List<ListRecords.Listed> all = ListRecords.run(records);

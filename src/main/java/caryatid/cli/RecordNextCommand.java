@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Writes the trial sheet for the next stand; targets and landmarks carry over from the last"
             + " one.")
-final class RecordNextCommand extends RecordPart {
+final class RecordNextCommand extends RecordSubcommand {
   @Parameters(index = "0", paramLabel = "CODE", description = CODE)
   private String code;
 

@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Packs a record as a zip (BagIt) that another store takes in with `record unpack`.")
-final class RecordPackCommand extends RecordPart {
+final class RecordPackCommand extends RecordSubcommand {
   @Parameters(index = "0", paramLabel = "CODE", description = CODE)
   private String code;
 

@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Writes the report of a whole record as one PDF: where it stands, offsets, timeline, who.")
-final class RecordReportCommand extends RecordPart {
+final class RecordReportCommand extends RecordSubcommand {
   @Parameters(paramLabel = "CODE", description = CODE)
   private String code;
 

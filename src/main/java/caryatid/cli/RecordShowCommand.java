@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
     name = "show",
     mixinStandardHelpOptions = true,
     description = "Shows a record: its timeline, the offsets from stand to stand, makers' limits.")
-final class RecordShowCommand extends RecordPart {
+final class RecordShowCommand extends RecordSubcommand {
   @Parameters(paramLabel = "CODE", description = CODE)
   private String code;
 

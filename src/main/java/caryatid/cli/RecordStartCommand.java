@@ -4,9 +4,9 @@ import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Draft;
-import caryatid.usecase.Offers;
 import caryatid.usecase.Records;
 import caryatid.usecase.StartRecord;
+import caryatid.usecase.SuggestedRows;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Starts the record of a prosthesis, such as: start K7-right --by AB wearer=K7 side=right"
             + " level=transtibial")
-final class RecordStartCommand extends RecordPart {
+final class RecordStartCommand extends RecordSubcommand {
   @Parameters(index = "0", paramLabel = "CODE", description = CODE)
   private String code;
 
@@ -37,7 +37,8 @@ final class RecordStartCommand extends RecordPart {
   int run(Records records) throws BadInput, StoreFailure {
     StartRecord.require(code, entry.isSure());
     Draft opening =
-        entry.draft(EntryKind.OPENING, values, Optional.empty(), Offers.none(wording()), wording());
+        entry.draft(
+            EntryKind.OPENING, values, Optional.empty(), SuggestedRows.none(wording()), wording());
     StartRecord.run(records, code, opening);
     say("Record.started", code, records.folder());
     return 0;

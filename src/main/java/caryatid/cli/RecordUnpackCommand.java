@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
     name = "unpack",
     mixinStandardHelpOptions = true,
     description = "Takes in a record that was packed: checked and whole, or not at all.")
-final class RecordUnpackCommand extends RecordPart {
+final class RecordUnpackCommand extends RecordSubcommand {
   @Parameters(paramLabel = "ZIP", description = "The packed record.")
   private Path zip;
 

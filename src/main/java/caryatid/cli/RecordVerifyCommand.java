@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
     name = "verify",
     mixinStandardHelpOptions = true,
     description = "Checks every byte of records against their sums, and names what is hurt.")
-final class RecordVerifyCommand extends RecordPart {
+final class RecordVerifyCommand extends RecordSubcommand {
   @Parameters(
       paramLabel = "CODE",
       arity = "0..*",
@@ -52,7 +52,7 @@ final class RecordVerifyCommand extends RecordPart {
 
   private String inGoodOrder(String code, VerifyRecord.Verified verified) {
     if (verified instanceof VerifyRecord.Erased erased) {
-      return Shown.line(RecordText.erased(code, erased.erasure(), wording()));
+      return TerminalText.line(RecordText.erased(code, erased.erasure(), wording()));
     }
     int entries =
         verified instanceof VerifyRecord.NotRead unread

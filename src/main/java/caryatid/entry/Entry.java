@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One entry of a fitting record.
@@ -68,6 +69,16 @@ public record Entry(
   /** What it is about. */
   public EntryKind kind() {
     return content.kind();
+  }
+
+  /** Its content, if it is of a kind: that of a stand for {@code Stood.class}. */
+  public <C extends Content> Optional<C> content(Class<C> kind) {
+    return Optional.of(content).filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** The contents of those entries that are of a kind, in the order of the entries. */
+  public static <C extends Content> Stream<C> contents(List<Entry> entries, Class<C> kind) {
+    return entries.stream().flatMap(entry -> entry.content(kind).stream());
   }
 
   /** The name of the entry's folder, for example {@code 0007-stand}. */

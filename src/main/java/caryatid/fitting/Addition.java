@@ -104,12 +104,12 @@ public record Addition(
   }
 
   /**
-   * The same addition, if nothing in it looks as if it said who the wearer is.
+   * The same addition, if nothing in it might identify the wearer.
    *
    * @throws BadInput with each field that does
    */
   public Addition anonymous() throws BadInput {
-    Anonymity.require(this);
+    IdentityCheck.require(this);
     return this;
   }
 

@@ -44,7 +44,7 @@ public record FittingRecord(
     Map<String, String> digests,
     List<Entry> entries,
     List<Problem> damage,
-    List<Unread> unread) {
+    List<UnreadEntry> unread) {
 
   public FittingRecord {
     digests = Collections.unmodifiableMap(new TreeMap<>(digests));
@@ -72,7 +72,7 @@ public record FittingRecord(
   /**
    * The entry of a number.
    *
-   * @throws BadInput if there is none, or it is not whole
+   * @throws BadInput if there is none, or it is damaged
    */
   public Entry entry(int number) throws BadInput {
     Optional<Entry> entry = entries.stream().filter(e -> e.number() == number).findFirst();
@@ -90,12 +90,12 @@ public record FittingRecord(
         .findFirst();
   }
 
-  /** What the opening says; empty where it is hurt or the record erased. */
+  /** The opening; empty if it is damaged or the record was erased. */
   public Optional<Opening> opening() {
-    return valid().stream().flatMap(e -> Contents.of(e, Opening.class).stream()).findFirst();
+    return valid().stream().flatMap(e -> e.content(Opening.class).stream()).findFirst();
   }
 
-  /** The level of amputation that the opening says; empty where it is hurt or erased. */
+  /** The level of amputation in the opening; empty if that is damaged or the record was erased. */
   public Optional<AmputationLevel> level() {
     return opening().map(Opening::level);
   }

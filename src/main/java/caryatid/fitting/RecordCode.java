@@ -63,7 +63,7 @@ public record RecordCode(String text) {
   }
 
   /**
-   * Questions a code that looks as if it said who the wearer is.
+   * Questions a code that might identify the wearer.
    *
    * @throws BadInput if it looks like a name or a date
    */

@@ -6,7 +6,7 @@ import caryatid.remark.Argument;
 import caryatid.report.Block.Column;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
-import caryatid.views.SettingNow;
+import caryatid.views.CurrentSetting;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
@@ -16,14 +16,14 @@ import java.util.Optional;
 
 /** To what each item of the alignment is set now, against what was recommended for it. */
 final class BenchNow {
-  private final List<SettingNow> settings;
+  private final List<CurrentSetting> settings;
   private final Wording wording;
 
   /**
    * @param valid the entries that no other takes the place of, in order of time
    */
   BenchNow(List<Entry> valid, Wording wording) {
-    this.settings = SettingNow.of(valid);
+    this.settings = CurrentSetting.of(valid);
     this.wording = wording;
   }
 
@@ -54,7 +54,7 @@ final class BenchNow {
     return new Column(wording.word("FittingReport." + name), parts, numbers);
   }
 
-  private List<String> row(SettingNow setting) {
+  private List<String> row(CurrentSetting setting) {
     BenchAlignment.Item row = setting.row();
     return List.of(
         item(setting),
@@ -73,7 +73,7 @@ final class BenchNow {
     return recommended.isEmpty() || by.signum() == 0 ? "" : sign + amount(by, row);
   }
 
-  private String item(SettingNow setting) {
+  private String item(CurrentSetting setting) {
     return new EntryWords(wording).name("item", setting.item());
   }
 
@@ -82,7 +82,7 @@ final class BenchNow {
   }
 
   /** What the wearer set may have changed an angle that the bench alignment set before. */
-  private Optional<Prose> since(SettingNow setting) {
+  private Optional<Prose> since(CurrentSetting setting) {
     return setting
         .byWearer()
         .map(

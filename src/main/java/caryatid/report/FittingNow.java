@@ -5,7 +5,6 @@ import caryatid.entry.Content;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Untyped;
-import caryatid.fitting.Contents;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Weight;
@@ -150,7 +149,7 @@ final class FittingNow {
   /** The entry that was added first; a record may hold what was before it. */
   private Entry first() {
     return view.timeline().stream()
-        .map(RecordView.Line::entry)
+        .map(RecordView.TimelineRow::entry)
         .min(Comparator.comparingInt(Entry::number))
         .orElseThrow();
   }
@@ -163,7 +162,7 @@ final class FittingNow {
     return valid.stream()
         .flatMap(
             e ->
-                Contents.of(e, Accepted.class).stream()
+                e.content(Accepted.class).stream()
                     .map(accepted -> new Point("", accepted(accepted, e))))
         .toList();
   }

@@ -80,7 +80,7 @@ final class FittingOffsets {
 
   private String settings(StandChange change) {
     List<String> parts = new ArrayList<>();
-    for (StandChange.Setting setting : change.settings()) {
+    for (StandChange.SettingChange setting : change.settings()) {
       String was = setting.was().map(this::number).orElse("?");
       String item = new EntryWords(wording).name("item", setting.item());
       parts.add(item + ": " + was + " → " + number(setting.is()) + " " + setting.unit().code());

@@ -7,7 +7,6 @@ import caryatid.chart.SmallLeg;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.Stood;
-import caryatid.fitting.Contents;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.report.Block.Column;
@@ -15,7 +14,7 @@ import caryatid.report.Block.Figures;
 import caryatid.report.Block.Heading;
 import caryatid.report.Block.Prose;
 import caryatid.report.Block.Table;
-import caryatid.views.RecordView.Line;
+import caryatid.views.RecordView.TimelineRow;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -48,15 +47,15 @@ final class FittingTimeline {
     return blocks;
   }
 
-  private Map<String, List<Line>> days() {
-    Map<String, List<Line>> days = new LinkedHashMap<>();
-    for (Line line : story.view().timeline()) {
+  private Map<String, List<TimelineRow>> days() {
+    Map<String, List<TimelineRow>> days = new LinkedHashMap<>();
+    for (TimelineRow line : story.view().timeline()) {
       days.computeIfAbsent(When.day(line.entry()), d -> new ArrayList<>()).add(line);
     }
     return days;
   }
 
-  private void day(List<Block> blocks, String day, List<Line> lines) {
+  private void day(List<Block> blocks, String day, List<TimelineRow> lines) {
     blocks.add(new Heading(day));
     for (Side side : Side.values()) {
       rows(lines, side).forEach(row -> blocks.add(figures(row)));
@@ -70,7 +69,7 @@ final class FittingTimeline {
     return new Column(wording.word("FittingReport." + name), parts, false);
   }
 
-  private List<Drawing> rows(List<Line> lines, Side side) {
+  private List<Drawing> rows(List<TimelineRow> lines, Side side) {
     List<SmallLeg.Titled> states =
         lines.stream()
             .filter(line -> story.states().containsKey(line.entry().number()))
@@ -91,7 +90,7 @@ final class FittingTimeline {
     return story.states().get(entry.number()).stands().get(0).trial().side().sides();
   }
 
-  private SmallLeg.Titled titled(Line line, Side side) {
+  private SmallLeg.Titled titled(TimelineRow line, Side side) {
     Entry entry = line.entry();
     String number =
         wording.fill(
@@ -99,8 +98,7 @@ final class FittingTimeline {
             Argument.count(entry.number()),
             Argument.text(When.time(entry)));
     String under =
-        superseded(line)
-            .orElse(Contents.of(entry, Stood.class).flatMap(Stood::footwear).orElse(""));
+        superseded(line).orElse(entry.content(Stood.class).flatMap(Stood::footwear).orElse(""));
     return new SmallLeg.Titled(
         side.name().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
         sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,
@@ -112,7 +110,7 @@ final class FittingTimeline {
     return new Figures((width, height) -> List.of(row), SmallLeg.HEIGHT_MM, SmallLeg.HEIGHT_MM);
   }
 
-  private Stream<List<String>> rows(Line line) {
+  private Stream<List<String>> rows(TimelineRow line) {
     Entry entry = line.entry();
     List<List<String>> rows = new ArrayList<>();
     for (String part : EntryCells.of(says(line))) {
@@ -127,17 +125,17 @@ final class FittingTimeline {
     return rows.stream();
   }
 
-  private String kind(Line line) {
+  private String kind(TimelineRow line) {
     String kind = wording.word(line.entry().kind());
     return superseded(line).map(by -> kind + "; " + by).orElse(kind);
   }
 
-  private Optional<String> superseded(Line line) {
+  private Optional<String> superseded(TimelineRow line) {
     return line.correctedBy()
         .map(by -> wording.fill("FittingReport.SUPERSEDED", Argument.count(by)));
   }
 
-  private List<String> says(Line line) {
+  private List<String> says(TimelineRow line) {
     Entry entry = line.entry();
     List<String> says = new ArrayList<>();
     entry

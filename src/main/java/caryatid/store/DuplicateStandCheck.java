@@ -79,7 +79,7 @@ public final class DuplicateStandCheck {
           String digest = Digests.of(Digests.SHA_512, bytes);
           digests.computeIfAbsent(file.is(), r -> new ArrayList<>()).add(digest);
         } catch (IOException e) {
-          Argument reason = Argument.text(Reason.of(e));
+          Argument reason = Argument.text(FailureReason.of(e));
           throw new StoreFailure(
               Problem.at(Place.of(record.code().text()), StoreProblem.CANNOT_WRITE, reason));
         }

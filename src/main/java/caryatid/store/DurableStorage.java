@@ -11,7 +11,7 @@ import java.nio.file.Path;
 /**
  * The library's storage in a folder, made to survive a kill and a power cut: the library's own
  * copies an inventory over the old one piece by piece and leaves it to the system when anything
- * reaches the disk; this one replaces files whole and waits for the disk at every step.
+ * reaches the disk; this one replaces a file in one step and waits for the disk each time.
  */
 final class DurableStorage extends FileSystemStorage {
   private final Path root;
@@ -36,8 +36,8 @@ final class DurableStorage extends FileSystemStorage {
     Path path = root.resolve(file);
     step(
         () -> {
-          Durable.create(path, content);
-          Durable.syncFolder(path.getParent());
+          DurableFiles.create(path, content);
+          DurableFiles.syncFolder(path.getParent());
         });
   }
 
@@ -48,14 +48,14 @@ final class DurableStorage extends FileSystemStorage {
         () -> {
           Files.createDirectories(path);
           if (Files.exists(path.getParent())) {
-            Durable.syncFolder(path.getParent());
+            DurableFiles.syncFolder(path.getParent());
           }
         });
   }
 
   @Override
   public void copyFileInto(Path from, String to, String mediaType) {
-    step(() -> Durable.replace(root.resolve(to), Files.readAllBytes(from), replacing));
+    step(() -> DurableFiles.replace(root.resolve(to), Files.readAllBytes(from), replacing));
   }
 
   @Override
@@ -71,7 +71,7 @@ final class DurableStorage extends FileSystemStorage {
           if (Files.exists(target)) {
             throw new FileAlreadyExistsException(to);
           }
-          Durable.moveFolder(from, target);
+          DurableFiles.moveFolder(from, target);
         });
   }
 

@@ -57,7 +57,7 @@ record ObjectFiles(Storage storage, RecordCode code) {
    * The inventory in a folder of the record.
    *
    * @param folder the folder's path with a slash at its end; empty for the record's own
-   * @throws IOException if it cannot be read, or the sum beside it is not its own
+   * @throws IOException if it cannot be read, or its sum file holds another sum
    */
   Vouched inventory(String folder) throws IOException {
     byte[] json = bytes(folder + INVENTORY);

@@ -2,7 +2,7 @@ package caryatid.store;
 
 import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.Unread;
+import caryatid.fitting.UnreadEntry;
 import caryatid.format.EntryJson;
 import caryatid.format.EntryRead;
 import caryatid.remark.Argument;
@@ -15,11 +15,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads a record's entries, each held against the sum under which it was added. */
+/** Reads a record's entries and compares each with the sum under which it was added. */
 final class RecordReader {
   private final ObjectFiles files;
   private final List<Problem> damage = new ArrayList<>();
-  private final List<Unread> unread = new ArrayList<>();
+  private final List<UnreadEntry> unread = new ArrayList<>();
 
   private RecordReader(ObjectFiles files) {
     this.files = files;
@@ -28,14 +28,14 @@ final class RecordReader {
   /**
    * Reads a record.
    *
-   * @return empty if no inventory of it is whole
+   * @return empty if all its inventories are damaged
    */
   static Optional<StoredRecord> read(ObjectFiles files) {
     RecordReader reader = new RecordReader(files);
     return reader.inventory().map(head -> reader.record(head));
   }
 
-  /** Reads a record whose inventory is read and held against its sum already. */
+  /** Reads a record whose inventory is read and was compared with its sum. */
   static StoredRecord read(ObjectFiles files, ObjectFiles.Vouched head) {
     return new RecordReader(files).record(head);
   }
@@ -57,12 +57,14 @@ final class RecordReader {
     return new StoredRecord(record, files, inventory.contents());
   }
 
-  /** The record's inventory; where it is hurt, the newest version's own that is whole. */
+  /**
+   * The record's inventory, or if it is damaged that of the newest version with an undamaged one.
+   */
   private Optional<ObjectFiles.Vouched> inventory() {
     try {
       return Optional.of(files.inventory(""));
     } catch (IOException e) {
-      hurt(ObjectFiles.INVENTORY, Damage.INVENTORY, Argument.text(ObjectFiles.SUM));
+      damaged(ObjectFiles.INVENTORY, Damage.INVENTORY, Argument.text(ObjectFiles.SUM));
     }
     return newestFirst().stream().flatMap(v -> version(v).stream()).findFirst();
   }
@@ -99,35 +101,35 @@ final class RecordReader {
     try {
       byte[] bytes = files.bytes(path);
       if (!Digests.of(Digests.SHA_512, bytes).equals(digest)) {
-        return hurt(path, Damage.CHANGED);
+        return damaged(path, Damage.CHANGED);
       }
       return entry(EntryJson.read(bytes, named(path)), logical, path);
     } catch (IOException e) {
-      return hurt(path, Damage.UNREADABLE, Argument.text(Reason.of(e)));
+      return damaged(path, Damage.UNREADABLE, Argument.text(FailureReason.of(e)));
     }
   }
 
   /** The bytes are those that were added; what they say may still not be known. */
   private Optional<Entry> entry(EntryRead read, String logical, String path) {
     if (read instanceof EntryRead.Newer newer) {
-      unread.add(new Unread(number(logical), true, List.of(newer.problem())));
+      unread.add(new UnreadEntry(number(logical), true, List.of(newer.problem())));
       return Optional.empty();
     }
     if (read instanceof EntryRead.Unreadable unreadable) {
-      unread.add(new Unread(number(logical), false, unreadable.problems()));
+      unread.add(new UnreadEntry(number(logical), false, unreadable.problems()));
       return Optional.empty();
     }
     Entry entry = ((EntryRead.Done) read).entry();
     return logical.equals(entry.folder() + "/" + Entry.FILE)
         ? Optional.of(entry)
-        : hurt(path, Damage.ENTRY);
+        : damaged(path, Damage.ENTRY);
   }
 
   private static int number(String path) {
     return Integer.parseInt(path.substring(0, path.indexOf('-')));
   }
 
-  private Optional<Entry> hurt(String path, Damage what, Argument... arguments) {
+  private Optional<Entry> damaged(String path, Damage what, Argument... arguments) {
     damage.add(Problem.at(Place.of(named(path)), what, arguments));
     return Optional.empty();
   }

@@ -36,24 +36,25 @@ final class Repositories {
         .defaultLayoutConfig(new FlatLayoutConfig())
         .storage(OcflStorageBuilder.builder().storage(new DurableStorage(root, replacing)).build())
         // For as long as the record's lock is held, during which no other process adds to it.
-        .inventoryCache(new HeldInventory())
+        .inventoryCache(new InventoryCache())
         .workDir(work)
         .build();
   }
 
   /**
-   * Makes the storage root beside its place and moves it there whole; does nothing if it is there.
+   * Makes the storage root in the work folder and moves it into place; does nothing if there is
+   * one.
    */
   static void make(StoreFolder folder) throws IOException {
     if (Files.exists(folder.records())) {
       return;
     }
     Path making = folder.work().resolve("new-records");
-    Durable.delete(making);
+    DurableFiles.delete(making);
     open(making, folder.adding(), folder.replacing()).close();
     try (InputStream readme = Repositories.class.getResourceAsStream(README)) {
-      Durable.create(making.resolve(README), readme.readAllBytes());
+      DurableFiles.create(making.resolve(README), readme.readAllBytes());
     }
-    Durable.moveFolder(making, folder.records());
+    DurableFiles.moveFolder(making, folder.records());
   }
 }

@@ -23,7 +23,7 @@ import java.util.function.Supplier;
  */
 public final class Store {
   private final StoreFolder folder;
-  private final Custody custody;
+  private final StoreLocking locking;
 
   /**
    * The store in a folder; it is made when the first record is started.
@@ -33,7 +33,7 @@ public final class Store {
    */
   public Store(Path folder, Duration patience) {
     this.folder = new StoreFolder(folder);
-    this.custody = new Custody(this.folder, patience);
+    this.locking = new StoreLocking(this.folder, patience);
   }
 
   /**
@@ -43,19 +43,19 @@ public final class Store {
    */
   public List<String> codes() throws StoreFailure {
     try {
-      return custody.codes();
+      return locking.codes();
     } catch (IOException e) {
-      throw Custody.failure(folder.records(), StoreProblem.CANNOT_READ, e);
+      throw StoreLocking.failure(folder.records(), StoreProblem.CANNOT_READ, e);
     }
   }
 
   /**
-   * What is left of a record that was erased: when, by whom and why; empty for one that was not.
+   * The one entry that is left of an erased record; empty for a record that was not erased.
    *
    * @throws BadInput if nothing of it can be read
    */
-  public Optional<Entry> stone(RecordCode code) throws BadInput {
-    return Erasing.isStone(folder.record(code))
+  public Optional<Entry> erasure(RecordCode code) throws BadInput {
+    return RecordErasure.isErased(folder.record(code))
         ? read(code).entries().stream().filter(e -> e.kind() == EntryKind.ERASURE).findFirst()
         : Optional.empty();
   }
@@ -69,16 +69,16 @@ public final class Store {
    *     it then
    */
   public Entry start(RecordCode code, Addition opening) throws BadInput, StoreFailure {
-    return custody.overAll(
+    return locking.overAll(
         opening.by(),
         () -> {
           Repositories.make(folder);
-          return custody.over(
+          return locking.over(
               code,
               opening.by(),
               () -> {
-                custody.requireFree(code);
-                return new Writing(custody, code).start(opening);
+                locking.requireFree(code);
+                return new EntryWriter(locking, code).start(opening);
               });
         });
   }
@@ -92,12 +92,12 @@ public final class Store {
    *     as it was, unless the failure says otherwise
    */
   public Entry add(RecordCode code, Addition addition) throws BadInput, StoreFailure {
-    custody.requireStarted(code);
-    return custody.over(code, addition.by(), () -> new Writing(custody, code).add(addition));
+    locking.requireStarted(code);
+    return locking.over(code, addition.by(), () -> new EntryWriter(locking, code).add(addition));
   }
 
   /**
-   * Reads a record: what is whole of it, and what is not.
+   * Reads a record: its undamaged entries, and what is damaged.
    *
    * @throws BadInput if there is no such record, or nothing of it can be read
    */
@@ -111,13 +111,13 @@ public final class Store {
    * @throws BadInput if there is no such record, or nothing of it can be read
    */
   public StoredRecord open(RecordCode code) throws BadInput {
-    custody.requireStarted(code);
-    Optional<StoredRecord> read = RecordReader.read(custody.files(code));
-    if (read.isPresent() && custody.isSettled(read.get().record())) {
+    locking.requireStarted(code);
+    Optional<StoredRecord> read = RecordReader.read(locking.files(code));
+    if (read.isPresent() && locking.isRecovered(read.get().record())) {
       return read.get();
     }
-    custody.settleIfPossible(code);
-    return new Writing(custody, code).readAnyhow();
+    locking.recoverIfPossible(code);
+    return new EntryWriter(locking, code).readAnyhow();
   }
 
   /**
@@ -128,16 +128,16 @@ public final class Store {
    */
   public void erase(RecordCode code, OffsetDateTime at, String by, String why)
       throws BadInput, StoreFailure {
-    custody.requireStarted(code);
-    custody.over(
+    locking.requireStarted(code);
+    locking.over(
         code,
         by,
         () -> {
           int size =
-              RecordReader.read(custody.files(code))
+              RecordReader.read(locking.files(code))
                   .map(stored -> stored.record().size())
                   .orElse(0);
-          custody.erasing(code).erase(Erasing.stone(at, by, why, size));
+          locking.erasure(code).erase(RecordErasure.entry(at, by, why, size));
           return size;
         });
   }
@@ -151,31 +151,31 @@ public final class Store {
    * @throws StoreFailure if somebody is writing to it
    */
   public List<Problem> verify(RecordCode code) throws BadInput, StoreFailure {
-    return checked(code, () -> Verifying.verify(folder.record(code), custody.files(code)));
+    return checked(code, () -> RecordVerifier.verify(folder.record(code), locking.files(code)));
   }
 
   /**
-   * Checks every byte of a record against its sum and every entry against its form; sooner done
-   * than {@link #verify}, which looks at the structure by the library's validator as well.
+   * Checks every byte of a record against its sum and every entry against its form. Faster than
+   * {@link #verify}, which also runs the library's validator of the structure.
    *
    * @return what is wrong, file by file; empty for a record in good order
    * @throws BadInput if there is no such record
    * @throws StoreFailure if somebody is writing to it
    */
   public List<Problem> damage(RecordCode code) throws BadInput, StoreFailure {
-    return checked(code, () -> Verifying.bytes(custody.files(code)));
+    return checked(code, () -> RecordVerifier.bytes(locking.files(code)));
   }
 
   private List<Problem> checked(RecordCode code, Supplier<List<Problem>> check)
       throws BadInput, StoreFailure {
-    custody.requireStarted(code);
+    locking.requireStarted(code);
     RecordLock.Work<List<Problem>> work =
         () -> {
-          custody.requireStarted(code);
+          locking.requireStarted(code);
           return check.get();
         };
     try {
-      return custody.over(code, "verify", work);
+      return locking.over(code, "verify", work);
     } catch (StoreFailure e) {
       if (e.problems().get(0).topic() != StoreProblem.CANNOT_WRITE) {
         throw e;
@@ -189,7 +189,7 @@ public final class Store {
    * Packs a record as a zip (BagIt, RFC 8493).
    *
    * @param zip the file; it must not be there yet
-   * @param readMe lines for people, put beside the record
+   * @param readMe lines for people, added to the zip
    * @throws BadInput if there is no such record, or it is damaged
    * @throws StoreFailure if somebody is writing to it, or the file cannot be written
    */
@@ -200,9 +200,10 @@ public final class Store {
     }
     List<Entry> entries = read(code).entries();
     try {
-      Bag.pack(folder.record(code), code, entries.get(entries.size() - 1).at(), readMe, zip);
+      BagItPackage.pack(
+          folder.record(code), code, entries.get(entries.size() - 1).at(), readMe, zip);
     } catch (IOException e) {
-      throw Custody.failure(zip, StoreProblem.CANNOT_WRITE, e);
+      throw StoreLocking.failure(zip, StoreProblem.CANNOT_WRITE, e);
     }
   }
 
@@ -218,9 +219,9 @@ public final class Store {
    */
   public RecordCode unpack(Path zip, String by) throws BadInput, StoreFailure {
     if (!Files.exists(folder.folder())) {
-      Importing.tryOut(zip);
+      RecordImport.tryOut(zip);
     }
-    return custody.overAll(
-        by, () -> new Importing(folder, zip).run(custody::requireFree, Repositories::make));
+    return locking.overAll(
+        by, () -> new RecordImport(folder, zip).run(locking::requireFree, Repositories::make));
   }
 }

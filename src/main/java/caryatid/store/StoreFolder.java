@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Where a clinic's records lie: the OCFL storage root in {@code records}, and beside it, on the
+ * Where a clinic's records lie: the OCFL storage root in {@code records}, and next to it, on the
  * same file system so that a rename is enough, what is in the making.
  *
  * @param folder the folder that holds both
@@ -72,7 +72,7 @@ record StoreFolder(Path folder) {
         .resolve(code.text().toLowerCase(java.util.Locale.ROOT) + ".lock");
   }
 
-  /** The lock of the store as a whole, held while it is made and while a code is taken. */
+  /** The lock of the store, held while it is made and while a code is taken. */
   Path lock() {
     return work().resolve("store.lock");
   }

@@ -8,7 +8,7 @@ enum StoreProblem implements Topic {
   RECORD_EXISTS("Keeping.RECORD_EXISTS"),
   IN_USE("Keeping.IN_USE"),
   CANNOT_WRITE("Keeping.CANNOT_WRITE"),
-  /** It is there and whole, but the disk complained. */
+  /** The addition is complete, but the disk reported an error. */
   WRITTEN_BUT("Keeping.WRITTEN_BUT"),
   CANNOT_READ("Keeping.CANNOT_READ"),
   DAMAGED("Keeping.DAMAGED"),

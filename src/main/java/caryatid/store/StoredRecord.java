@@ -52,7 +52,7 @@ public final class StoredRecord {
       }
       return bytes;
     } catch (IOException e) {
-      throw new BadInput(Problem.at(place, Damage.UNREADABLE, Argument.text(Reason.of(e))));
+      throw new BadInput(Problem.at(place, Damage.UNREADABLE, Argument.text(FailureReason.of(e))));
     }
   }
 

@@ -31,8 +31,8 @@ public final class Check {
    * @throws BadInput if an input cannot be used
    */
   public static Checked run(Inputs inputs) throws BadInput {
-    Beside beside = new Beside(inputs.beside());
-    Setting setting = Setting.read(inputs, beside);
+    EarlierSheetFinder beside = new EarlierSheetFinder(inputs.beside());
+    TrialContext setting = TrialContext.read(inputs, beside);
     List<Recording> recordings = new ArrayList<>();
     List<Stand> stands = new ArrayList<>();
     for (NamedBytes file : inputs.recordings()) {
@@ -40,7 +40,7 @@ public final class Check {
       recordings.add(recording);
       stands.add(stand(setting, recording, file.name()));
     }
-    Distinct.check(inputs, recordings, beside.used());
+    DuplicateInputCheck.check(inputs, recordings, beside.used());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts());
     return new Checked(
         new Result(Result.METHOD, Program.NAME, state), List.copyOf(recordings), beside.used());
@@ -49,7 +49,8 @@ public final class Check {
   /**
    * A recording knows its file without the folders before it; a problem names it as it was given.
    */
-  private static Stand stand(Setting setting, Recording recording, String given) throws BadInput {
+  private static Stand stand(TrialContext setting, Recording recording, String given)
+      throws BadInput {
     try {
       return setting.stand(recording);
     } catch (BadInput e) {

@@ -6,7 +6,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.views.Comparison;
-import caryatid.views.LostEntry;
+import caryatid.views.LostEntryRemark;
 import java.util.List;
 
 /** Compares two states of a record. */
@@ -37,6 +37,6 @@ public final class CompareStates {
   public static Compared run(Records records, String code, int from, int to) throws BadInput {
     FittingRecord record = records.store().read(RecordCode.of(code));
     Comparison comparison = Comparison.of(record, from, to);
-    return new Compared(comparison, LostEntry.of(record), record.notShown());
+    return new Compared(comparison, LostEntryRemark.of(record), record.notShown());
   }
 }

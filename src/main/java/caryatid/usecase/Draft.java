@@ -31,7 +31,7 @@ import java.util.Optional;
 public record Draft(
     EntryKind kind,
     Given.Group given,
-    Offers offers,
+    SuggestedRows offers,
     List<Addition.Attached> files,
     String by,
     Optional<OffsetDateTime> at,

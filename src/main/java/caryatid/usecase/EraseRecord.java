@@ -33,7 +33,7 @@ public final class EraseRecord {
   public static void run(Records records, String code, Reason reason)
       throws BadInput, StoreFailure {
     OffsetDateTime now = records.now();
-    Addition stone =
+    Addition erasure =
         new Addition(
                 reason.at().orElse(now),
                 reason.by(),
@@ -42,8 +42,8 @@ public final class EraseRecord {
                 List.of())
             .checked(now);
     if (!reason.sure()) {
-      stone.anonymous();
+      erasure.anonymous();
     }
-    records.store().erase(RecordCode.of(code), stone.at(), stone.by(), reason.why());
+    records.store().erase(RecordCode.of(code), erasure.at(), erasure.by(), reason.why());
   }
 }

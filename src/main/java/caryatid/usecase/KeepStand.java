@@ -2,11 +2,11 @@ package caryatid.usecase;
 
 import caryatid.alignment.Result;
 import caryatid.entry.Entry;
-import caryatid.fitting.Addable;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.Stands;
+import caryatid.fitting.StandEntry;
+import caryatid.fitting.WritableCheck;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Paper;
@@ -44,7 +44,7 @@ public final class KeepStand {
   public static KeepStand in(Records records, String code, Optional<String> by, boolean sure)
       throws BadInput {
     RecordCode record = RecordCode.of(code);
-    Addable.require(records.store().read(record));
+    WritableCheck.require(records.store().read(record));
     return new KeepStand(records, record, by, sure);
   }
 
@@ -59,12 +59,12 @@ public final class KeepStand {
     Checked checked = Check.run(inputs);
     FittingRecord record = records.store().read(code);
     Addition stand =
-        RecordedStand.of(inputs, checked, new byte[0], initials(checked.result()))
+        StandEntryBuilder.of(inputs, checked, new byte[0], initials(checked.result()))
             .checked(records.now());
     if (!sure) {
       stand.anonymous();
     }
-    Stands.requireOwn(record, sheet(checked.result()));
+    StandEntry.requireOwn(record, sheet(checked.result()));
     DuplicateStandCheck.require(record, stand);
     return checked;
   }
@@ -77,8 +77,8 @@ public final class KeepStand {
    */
   public Added keep(Inputs inputs, Checked checked, Wording wording, Paper paper)
       throws BadInput, StoreFailure {
-    byte[] pdf = ReportPage.pdf(inputs, checked, wording, paper);
-    Addition stand = RecordedStand.of(inputs, checked, pdf, initials(checked.result()));
+    byte[] pdf = CheckPdf.pdf(inputs, checked, wording, paper);
+    Addition stand = StandEntryBuilder.of(inputs, checked, pdf, initials(checked.result()));
     Entry added = records.store().add(code, stand);
     return Added.to(records.store().read(code), added);
   }

@@ -33,7 +33,7 @@ public final class ListRecords {
   /** What is damaged is for {@link VerifyRecord} to say; the code is listed all the same. */
   private static Listed listed(Store store, String code) {
     try {
-      return new Listed(code, store.stone(RecordCode.of(code)));
+      return new Listed(code, store.erasure(RecordCode.of(code)));
     } catch (BadInput damaged) {
       return new Listed(code, Optional.empty());
     }

@@ -9,7 +9,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;
 import caryatid.store.StoredRecord;
-import caryatid.views.LostEntry;
+import caryatid.views.LostEntryRemark;
 import caryatid.views.NextSheet;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -34,7 +34,7 @@ public final class NextStand {
   public static NextStand of(Records records, String code) throws BadInput {
     StoredRecord stored = records.store().open(RecordCode.of(code));
     FittingRecord record = stored.record();
-    return new NextStand(NextSheet.of(record, stored::bytes), LostEntry.of(record));
+    return new NextStand(NextSheet.of(record, stored::bytes), LostEntryRemark.of(record));
   }
 
   /** Which entries cannot be read, so that the latest stand may be another. */

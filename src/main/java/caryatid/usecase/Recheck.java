@@ -29,7 +29,7 @@ public final class Recheck {
 
   /** The same, by a program whose method has another number. */
   static Rechecked run(String name, byte[] pdf, int method) throws BadInput {
-    Inside inside = new Inside(ReportReader.read(name, pdf));
+    ReportInputs inside = new ReportInputs(ReportReader.read(name, pdf));
     ResultFile file = ResultJson.open(inside.result());
     if (file instanceof ResultFile.Newer newer) {
       return new Rechecked.Newer(newer.problem().in(name));
@@ -40,7 +40,7 @@ public final class Recheck {
     return recheck(name, inside, ((ResultFile.Read) file).result(), method);
   }
 
-  private static Rechecked recheck(String name, Inside inside, Result kept, int method)
+  private static Rechecked recheck(String name, ReportInputs inside, Result kept, int method)
       throws BadInput {
     if (kept.method() > method) {
       return new Rechecked.Newer(Problem.at(Place.of(name), Archived.NEWER_VERSION));
@@ -48,7 +48,7 @@ public final class Recheck {
     return kept.method() < method ? older(inside, kept) : same(inside, kept);
   }
 
-  private static Rechecked same(Inside inside, Result kept) throws BadInput {
+  private static Rechecked same(ReportInputs inside, Result kept) throws BadInput {
     Result result = Check.run(inside.inputs(kept)).result();
     List<ResultDifference> differences = differences(kept, result);
     return differences.isEmpty()
@@ -62,14 +62,14 @@ public final class Recheck {
     return ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
   }
 
-  private static Rechecked older(Inside inside, Result kept) throws BadInput {
+  private static Rechecked older(ReportInputs inside, Result kept) throws BadInput {
     List<ResultDifference> strangers = inside.strangers(kept);
     return strangers.isEmpty()
         ? new Rechecked.Older(kept, today(inside, kept))
         : new Rechecked.Altered(strangers);
   }
 
-  private static Rechecked.Today today(Inside inside, Result kept) {
+  private static Rechecked.Today today(ReportInputs inside, Result kept) {
     try {
       Result result = Check.run(inside.inputs(kept)).result();
       List<ResultDifference> differences = differences(kept, result);

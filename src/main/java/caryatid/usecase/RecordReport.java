@@ -29,7 +29,7 @@ public final class RecordReport {
     RecordCode record = RecordCode.of(code);
     List<Problem> damage = records.store().damage(record);
     StoredRecord read = records.store().open(record);
-    files.write(output, RecordPages.pdf(read, damage, wording, paper));
+    files.write(output, RecordPdf.pdf(read, damage, wording, paper));
     List<Problem> found = new ArrayList<>(damage);
     read.record().unread().forEach(unread -> found.addAll(unread.problems()));
     return found;

@@ -94,7 +94,7 @@ public final class StandReport {
   private static Map<String, byte[]> made(
       Form form, Inputs inputs, Checked checked, Wording wording, Paper paper) throws BadInput {
     return switch (form) {
-      case PDF -> Map.of("", ReportPage.pdf(inputs, checked, wording, paper));
+      case PDF -> Map.of("", CheckPdf.pdf(inputs, checked, wording, paper));
       case HTML -> Map.of("", Report.html(checked.result(), checked.recordings(), wording));
       case CSV -> Map.of("", Csv.of(checked.result()));
       case JSON -> Map.of("", json(checked.result()));

@@ -67,7 +67,7 @@ public final class VerifyRecord {
     if (!found.isEmpty()) {
       return new Damaged(found);
     }
-    Optional<Entry> erasure = store.stone(record);
+    Optional<Entry> erasure = store.erasure(record);
     if (erasure.isPresent()) {
       return new Erased(erasure.get());
     }

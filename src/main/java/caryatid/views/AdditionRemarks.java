@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Finds what is to be said of an entry that was just added. */
+/** What a user should know about an entry that was just added. */
 public final class AdditionRemarks {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
@@ -21,7 +21,7 @@ public final class AdditionRemarks {
   private AdditionRemarks() {}
 
   /**
-   * What is to be said.
+   * The remarks on the entry.
    *
    * @param record with the entry in it
    * @param added the entry
@@ -30,7 +30,7 @@ public final class AdditionRemarks {
     List<Remark> remarks = new ArrayList<>();
     takesTime(record, added).ifPresent(remarks::add);
     older(record, added).ifPresent(remarks::add);
-    remarks.addAll(Doubles.of(record, added));
+    remarks.addAll(DuplicateRecordings.of(record, added));
     return List.copyOf(remarks);
   }
 

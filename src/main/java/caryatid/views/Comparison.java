@@ -35,8 +35,8 @@ public record Comparison(int from, int to, List<Difference> differences) {
    *     alone
    * @param field the field's key, or that of the rows
    * @param unit that its row names for numbers; empty where it names none
-   * @param before what it was; empty where it was not said
-   * @param after what it became; empty where it was not said
+   * @param before what it was; empty if it was not recorded
+   * @param after what it became; empty if it was not recorded
    */
   public record Difference(
       EntryKind kind,
@@ -97,7 +97,8 @@ public record Comparison(int from, int to, List<Difference> differences) {
   }
 
   private static Answers bench(List<Entry> valid) {
-    List<BenchAlignment.Item> items = SettingNow.of(valid).stream().map(SettingNow::row).toList();
+    List<BenchAlignment.Item> items =
+        CurrentSetting.of(valid).stream().map(CurrentSetting::row).toList();
     return Untyped.answers(new BenchAlignment(items, Optional.empty()));
   }
 

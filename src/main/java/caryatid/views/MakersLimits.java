@@ -7,7 +7,6 @@ import caryatid.entry.MassFrom;
 import caryatid.entry.Named;
 import caryatid.entry.Opening;
 import caryatid.entry.Stood;
-import caryatid.fitting.Contents;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -21,7 +20,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Holds the wearer and the shoes against the limits that the components' makers state. */
+/** Compares the wearer and the shoes with the limits that the makers of the components state. */
 final class MakersLimits {
   private final List<Entry> entries;
   private final List<Remark> remarks = new ArrayList<>();
@@ -43,12 +42,10 @@ final class MakersLimits {
     return List.copyOf(limits.remarks);
   }
 
-  /**
-   * Whoever exchanges one part names that one alone; the others and their limits are still there.
-   */
+  /** An entry may name only the replaced part; the limits of the others still apply. */
   private List<Component> components() {
     Map<String, List<Component>> parts = new LinkedHashMap<>();
-    Contents.all(entries, Components.class)
+    Entry.contents(entries, Components.class)
         .map(
             named ->
                 named.components().stream()
@@ -97,14 +94,15 @@ final class MakersLimits {
             entry ->
                 entry.content() instanceof Opening opening
                     ? opening.bodyMassKg().stream()
-                    : Contents.of(entry, Stood.class)
+                    : entry
+                        .content(Stood.class)
                         .filter(stood -> !isMeasured(stood))
                         .flatMap(Stood::bodyMassKg)
                         .stream());
   }
 
   private Stream<BigDecimal> measured() {
-    return Contents.all(entries, Stood.class)
+    return Entry.contents(entries, Stood.class)
         .filter(MakersLimits::isMeasured)
         .flatMap(stood -> stood.bodyMassKg().stream());
   }
@@ -126,16 +124,17 @@ final class MakersLimits {
   }
 
   private Stream<BigDecimal> heels() {
-    Stream<BigDecimal> shoes = Shoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
+    Stream<BigDecimal> shoes =
+        LatestShoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
     Optional<BigDecimal> stand =
-        Contents.all(entries, Stood.class)
+        Entry.contents(entries, Stood.class)
             .reduce((earlier, later) -> later)
             .flatMap(Stood::heelHeightMm);
     return Stream.concat(stand.stream(), shoes);
   }
 
   private Optional<Integer> grade() {
-    return Contents.all(entries, Opening.class)
+    return Entry.contents(entries, Opening.class)
         .flatMap(opening -> opening.mobilityGrade().stream().boxed())
         .reduce((earlier, later) -> later);
   }

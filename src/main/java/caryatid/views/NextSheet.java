@@ -17,14 +17,14 @@ import java.util.Set;
 
 /**
  * The trial sheet for the next stand, made from the newest one of a record: targets and landmarks
- * are carried over from it, each landmark still wants its word, and what changes from stand to
- * stand is left to be filled in.
+ * are carried over from it, each landmark must be confirmed or measured again, and what changes
+ * from stand to stand is left to be filled in.
  *
  * @param text the new sheet
- * @param earlier the sheets it is based on, by the names they must have beside it
+ * @param earlier the sheets it is based on, by the file names they must have in the same folder
  */
 public record NextSheet(String text, Map<String, byte[]> earlier) {
-  /** Keys that are carried over by {@code based-on}, or must be said anew each time. */
+  /** Keys that are carried over by {@code based-on}, or must be filled in each time. */
   private static final Set<String> LEFT_OUT =
       Set.of(
           "trial-sheet",

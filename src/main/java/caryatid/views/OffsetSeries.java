@@ -4,7 +4,6 @@ import caryatid.entry.Entry;
 import caryatid.entry.KneeLock;
 import caryatid.entry.Named;
 import caryatid.entry.Stood;
-import caryatid.fitting.Contents;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
@@ -16,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * How one offset went from stand to stand.
+ * One offset from stand to stand.
  *
  * @param plane in which plane
  * @param side the leg
@@ -81,7 +80,7 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
     return new OffsetSeries(plane, side, landmark, both);
   }
 
-  /** By what series are told apart. */
+  /** What identifies a series. */
   record Key(Plane plane, Side side, String landmark) {
     static Key of(Stood.Found found) {
       return new Key(found.plane(), found.side(), Named.fold(found.landmark()));
@@ -101,6 +100,6 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
         found.result(),
         found.source(),
         found.validFor(),
-        Contents.of(entry, Stood.class).flatMap(Stood::footwear));
+        entry.content(Stood.class).flatMap(Stood::footwear));
   }
 }

@@ -3,7 +3,6 @@ package caryatid.views;
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
 import caryatid.entry.Stood;
-import caryatid.fitting.Contents;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.Problem;
@@ -20,9 +19,9 @@ import java.util.stream.Stream;
  * what is outside a maker's limit.
  *
  * @param code the record's code
- * @param headDigest SHA-512 that vouches for the whole record, hexadecimal
+ * @param headDigest SHA-512 that changes if any byte of any entry changes, hexadecimal
  * @param newest number of the newest entry that the digest vouches for
- * @param timeline all entries that are whole, in order of their times
+ * @param timeline all undamaged entries, in order of their times
  * @param valid those of them that no other takes the place of, in the order in which what they say
  *     was so
  * @param offsets one series for each plane, side and landmark, in the order they first occur
@@ -30,14 +29,14 @@ import java.util.stream.Stream;
  * @param open what is left open
  * @param remarks which entries cannot be read, and what is outside a limit that a maker states
  * @param warnings what the latest stand in each footwear warns of
- * @param damage what is not whole
- * @param unread why entries that are whole cannot be read
+ * @param damage what is damaged
+ * @param unread why undamaged entries cannot be read
  */
 public record RecordView(
     RecordCode code,
     String headDigest,
     int newest,
-    List<Line> timeline,
+    List<TimelineRow> timeline,
     List<Entry> valid,
     List<OffsetSeries> offsets,
     List<StandChange> changes,
@@ -53,7 +52,7 @@ public record RecordView(
    * @param entry the entry
    * @param correctedBy number of the entry that takes its place
    */
-  public record Line(Entry entry, Optional<Integer> correctedBy) {}
+  public record TimelineRow(Entry entry, Optional<Integer> correctedBy) {}
 
   public RecordView {
     timeline = List.copyOf(timeline);
@@ -68,12 +67,12 @@ public record RecordView(
 
   /** The view of a record. */
   public static RecordView of(FittingRecord record) {
-    List<Line> timeline =
+    List<TimelineRow> timeline =
         record.entries().stream()
             .sorted(
                 Comparator.comparing((Entry e) -> e.at().toInstant())
                     .thenComparingInt(Entry::number))
-            .map(e -> new Line(e, record.correctionOf(e).map(Entry::number)))
+            .map(e -> new TimelineRow(e, record.correctionOf(e).map(Entry::number)))
             .toList();
     List<Entry> valid = record.valid();
     List<OffsetSeries> offsets = series(record);
@@ -85,14 +84,18 @@ public record RecordView(
         valid,
         offsets,
         StandChange.of(record),
-        Stream.of(OpenItems.of(valid, offsets), Doubles.of(record)).flatMap(List::stream).toList(),
-        Stream.of(LostEntry.of(record), MakersLimits.check(valid)).flatMap(List::stream).toList(),
+        Stream.of(OpenIssues.of(valid, offsets), DuplicateRecordings.of(record))
+            .flatMap(List::stream)
+            .toList(),
+        Stream.of(LostEntryRemark.of(record), MakersLimits.check(valid))
+            .flatMap(List::stream)
+            .toList(),
         StandWarnings.of(valid, Map.of()),
         record.damage(),
         record.unread().stream().flatMap(u -> u.problems().stream()).toList());
   }
 
-  /** What is not whole, and what cannot be read. */
+  /** What is damaged, and what cannot be read. */
   public List<Problem> notShown() {
     return Stream.concat(damage.stream(), unread.stream()).toList();
   }
@@ -156,7 +159,7 @@ public record RecordView(
   private static List<OffsetSeries> series(FittingRecord record) {
     Map<OffsetSeries.Key, OffsetSeries> all = new LinkedHashMap<>();
     for (Entry entry : record.valid()) {
-      Contents.of(entry, Stood.class).stream()
+      entry.content(Stood.class).stream()
           .flatMap(stood -> stood.findings().stream())
           .forEach(
               found -> {

@@ -7,7 +7,6 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.Named;
 import caryatid.entry.SettingUnit;
 import caryatid.entry.Stood;
-import caryatid.fitting.Contents;
 import caryatid.fitting.FittingRecord;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
@@ -24,34 +23,34 @@ import java.util.Optional;
  * @param before number of the earlier stand's entry
  * @param stand number of the later stand's entry
  * @param at when the later stand was
- * @param settings items of the bench alignment that were set anew
+ * @param settings items of the bench alignment that were changed
  * @param shoe the footwear, where it is another
- * @param said what the later stand says was changed
- * @param why what the later stand says is the reason
+ * @param said what was changed, in the words of the later stand
+ * @param why the reason, in the words of the later stand
  */
 public record StandChange(
     String name,
     int before,
     int stand,
     OffsetDateTime at,
-    List<Setting> settings,
-    Optional<Shoe> shoe,
+    List<SettingChange> settings,
+    Optional<ShoeChange> shoe,
     Optional<String> said,
     Optional<String> why) {
 
   /**
-   * An item that was set anew.
+   * An item that was changed.
    *
    * @param item which
    * @param was what it was set to before; empty where that is not in the record
    * @param is what it is set to
    * @param unit of both
    */
-  public record Setting(
+  public record SettingChange(
       Named<BenchItem> item, Optional<BigDecimal> was, BigDecimal is, SettingUnit unit) {}
 
   /** Footwear of the earlier and of the later stand. */
-  public record Shoe(String was, String is) {}
+  public record ShoeChange(String was, String is) {}
 
   public StandChange {
     settings = List.copyOf(settings);
@@ -105,8 +104,8 @@ public record StandChange(
       Map<Named.Key, BenchAlignment.Item> was,
       Map<Named.Key, BenchAlignment.Item> is) {
     Entry other = stood.other();
-    Optional<Stood> later = Contents.of(other, Stood.class);
-    List<Setting> settings =
+    Optional<Stood> later = other.content(Stood.class);
+    List<SettingChange> settings =
         is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
     StandChange change =
         new StandChange(
@@ -126,7 +125,7 @@ public record StandChange(
     return nothing ? Optional.empty() : Optional.of(change);
   }
 
-  private static Optional<Setting> setting(
+  private static Optional<SettingChange> setting(
       BenchAlignment.Item row, Map<Named.Key, BenchAlignment.Item> was) {
     Optional<BigDecimal> before =
         Optional.ofNullable(was.get(row.item().key()))
@@ -134,14 +133,14 @@ public record StandChange(
             .map(BenchAlignment.Item::set);
     return before.filter(b -> b.compareTo(row.set()) == 0).isPresent()
         ? Optional.empty()
-        : Optional.of(new Setting(row.item(), before, row.set(), row.unit()));
+        : Optional.of(new SettingChange(row.item(), before, row.set(), row.unit()));
   }
 
-  private static Optional<Shoe> shoe(Entry one, Entry other) {
-    Optional<String> was = Contents.of(one, Stood.class).flatMap(Stood::footwear);
-    Optional<String> is = Contents.of(other, Stood.class).flatMap(Stood::footwear);
+  private static Optional<ShoeChange> shoe(Entry one, Entry other) {
+    Optional<String> was = one.content(Stood.class).flatMap(Stood::footwear);
+    Optional<String> is = other.content(Stood.class).flatMap(Stood::footwear);
     return was.isPresent() && is.isPresent() && !was.map(Named::fold).equals(is.map(Named::fold))
-        ? Optional.of(new Shoe(was.get(), is.get()))
+        ? Optional.of(new ShoeChange(was.get(), is.get()))
         : Optional.empty();
   }
 

@@ -8,7 +8,6 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.Named;
 import caryatid.entry.Opening;
 import caryatid.entry.Stood;
-import caryatid.fitting.Contents;
 import caryatid.geometry.Plane;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LoadLineRemark;
@@ -53,7 +52,7 @@ public record StandWarnings(List<Warning> all) {
 
     /** In what the wearer stood. */
     public Optional<String> footwear() {
-      return Contents.of(stand, Stood.class).flatMap(Stood::footwear);
+      return stand.content(Stood.class).flatMap(Stood::footwear);
     }
   }
 
@@ -83,7 +82,7 @@ public record StandWarnings(List<Warning> all) {
     Map<String, Entry> latest = new LinkedHashMap<>();
     for (Entry entry : valid) {
       if (entry.kind() == EntryKind.STAND) {
-        Optional<String> footwear = Contents.of(entry, Stood.class).flatMap(Stood::footwear);
+        Optional<String> footwear = entry.content(Stood.class).flatMap(Stood::footwear);
         String shoe = footwear.map(Named::fold).orElse("");
         latest.remove(shoe);
         latest.put(shoe, entry);
@@ -111,7 +110,7 @@ public record StandWarnings(List<Warning> all) {
     if (!hasKnee(valid)) {
       return Stream.empty();
     }
-    return Contents.of(stand, Stood.class).stream()
+    return stand.content(Stood.class).stream()
         .flatMap(stood -> stood.findings().stream())
         .filter(found -> found.plane() == Plane.SAGITTAL)
         .filter(found -> Named.fold(found.landmark()).equals(KNEE))
@@ -124,7 +123,7 @@ public record StandWarnings(List<Warning> all) {
 
   /** Where the opening cannot be read, there may be one. */
   private static boolean hasKnee(List<Entry> valid) {
-    return Contents.all(valid, Opening.class)
+    return Entry.contents(valid, Opening.class)
         .reduce((earlier, later) -> later)
         .map(opening -> opening.level().prostheticKnee())
         .orElse(true);
@@ -135,7 +134,8 @@ public record StandWarnings(List<Warning> all) {
     return valid.stream()
         .filter(
             entry ->
-                Contents.of(entry, Accepted.class)
+                entry
+                    .content(Accepted.class)
                     .filter(accepted -> accepted.stand().equals(number))
                     .isPresent())
         .toList();

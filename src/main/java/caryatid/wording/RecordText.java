@@ -3,7 +3,6 @@ package caryatid.wording;
 import caryatid.entry.Entry;
 import caryatid.entry.Erasure;
 import caryatid.entry.KeptFile;
-import caryatid.fitting.Contents;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -96,7 +95,7 @@ public final class RecordText {
             code,
             WHEN.format(erasure.at()),
             erasure.by(),
-            Contents.of(erasure, Erasure.class).map(Erasure::why).orElse("")));
+            erasure.content(Erasure.class).map(Erasure::why).orElse("")));
   }
 
   private static boolean isSafety(Remark remark) {
@@ -122,7 +121,7 @@ public final class RecordText {
     open.forEach(remark -> lines.add("  " + wording.say(remark)));
   }
 
-  private void line(RecordView.Line line) {
+  private void line(RecordView.TimelineRow line) {
     Entry entry = line.entry();
     String corrected =
         line.correctedBy().map(n -> wording.fill("Record.corrected", texts(n))).orElse("");

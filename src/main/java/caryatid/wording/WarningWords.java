@@ -2,7 +2,6 @@ package caryatid.wording;
 
 import caryatid.entry.Accepted;
 import caryatid.entry.Entry;
-import caryatid.fitting.Contents;
 import caryatid.remark.Argument;
 import caryatid.views.StandWarnings.Warning;
 import java.util.ArrayList;
@@ -34,7 +33,7 @@ public final class WarningWords {
   }
 
   private String accepted(Entry entry) {
-    Accepted accepted = Contents.of(entry, Accepted.class).orElseThrow();
+    Accepted accepted = entry.content(Accepted.class).orElseThrow();
     return wording.fill(
         "StandWarnings.ACCEPTED",
         Argument.text(entry.by()),

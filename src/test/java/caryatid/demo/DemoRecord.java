@@ -9,7 +9,7 @@ import caryatid.entry.form.Answers;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.Stands;
+import caryatid.fitting.StandEntry;
 import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.recording.model.NamedBytes;
@@ -95,7 +95,7 @@ public final class DemoRecord {
     Addition.Attached result =
         new Addition.Attached(
             KeptFile.Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(found)));
-    Addition made = Stands.addition(state, "AB", List.of(result));
+    Addition made = StandEntry.addition(state, "AB", List.of(result));
     store.add(CODE, new Addition(at, "AB", Optional.empty(), made.content(), made.files()));
     return this;
   }

@@ -8,12 +8,12 @@ import caryatid.demo.Invented;
 import caryatid.entry.Entry;
 import caryatid.entry.Note;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.Unread;
+import caryatid.fitting.UnreadEntry;
 import caryatid.format.EntryJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.views.LostEntry;
+import caryatid.views.LostEntryRemark;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -46,7 +46,7 @@ class NewerEntryTest {
     FittingRecord record = store.read(CODE);
     assertThat(record.damage()).isEmpty();
     assertThat(record.entries()).hasSize(1);
-    assertThat(record.unread()).extracting(Unread::number, Unread::newer).hasSize(1);
+    assertThat(record.unread()).extracting(UnreadEntry::number, UnreadEntry::newer).hasSize(1);
     assertThat(record.unread().get(0).newer()).isTrue();
     assertThat(words(record.notShown())).containsExactly(NEWER);
     assertThat(store.verify(CODE)).isEmpty();
@@ -84,8 +84,8 @@ class NewerEntryTest {
         new Entry(2, Invented.AT, "AB", Optional.empty(), new Note("from the future"), List.of());
     String json = new String(EntryJson.write(note), StandardCharsets.UTF_8);
     String changed = json.replaceFirst("\"fitting-entry\" : \\d,", begins + "{\"deep\" : 1}],");
-    try (Workplace work = new Workplace(new StoreFolder(folder), CODE)) {
-      work.adding().add(note, changed.getBytes(StandardCharsets.UTF_8), List.of());
+    try (StagingArea work = new StagingArea(new StoreFolder(folder), CODE)) {
+      work.writer().add(note, changed.getBytes(StandardCharsets.UTF_8), List.of());
     }
   }
 
@@ -94,6 +94,6 @@ class NewerEntryTest {
   }
 
   private static List<String> remarks(FittingRecord record) {
-    return LostEntry.of(record).stream().map(Wording.in(Locale.ENGLISH)::say).toList();
+    return LostEntryRemark.of(record).stream().map(Wording.in(Locale.ENGLISH)::say).toList();
   }
 }

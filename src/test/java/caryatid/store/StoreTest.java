@@ -128,7 +128,7 @@ class StoreTest {
   }
 
   @Test
-  void erasingLeavesAStoneThatSaysWhenByWhomAndWhy() throws BadInput, StoreFailure, IOException {
+  void erasingLeavesAnEntryThatSaysWhenByWhomAndWhy() throws BadInput, StoreFailure, IOException {
     store.start(CODE, opening());
     store.add(CODE, stand(1, 10));
     store.erase(CODE, Invented.AT, "CD", "on the wearer's request");

@@ -56,7 +56,7 @@ class EveryUseCaseTest {
     return new Draft(
         kind,
         Assignments.read(Optional.empty(), List.of(values), Place.of("test")),
-        Offers.none(WORDING),
+        SuggestedRows.none(WORDING),
         List.of(),
         "AB",
         Optional.empty(),

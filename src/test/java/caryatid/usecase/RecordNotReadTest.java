@@ -74,8 +74,7 @@ class RecordNotReadTest {
   void anItemThatOlderEntriesSpellInThreeWaysHasOneRow() throws Exception {
     Path records = Frozen.store("mixed", folder);
     Store store = new Store(records, Duration.ofSeconds(10));
-    byte[] pdf =
-        RecordPages.pdf(store.open(new RecordCode("mixed-1")), List.of(), ENGLISH, Paper.A4);
+    byte[] pdf = RecordPdf.pdf(store.open(new RecordCode("mixed-1")), List.of(), ENGLISH, Paper.A4);
     String text = text(pdf);
     String settings = text.substring(text.indexOf("Settings now"), text.indexOf("What is open"));
     assertThat(settings).containsOnlyOnce("socket flexion 7 deg").containsOnlyOnce("flexion");

@@ -20,7 +20,7 @@ class RecordWithoutStandsTest {
   void itsReportDoesNotExplainDrawingsThatAreNotThere() throws Exception {
     DemoRecord record = new DemoRecord(folder);
     byte[] pdf =
-        RecordPages.pdf(record.open(), record.damage(), Wording.in(Locale.ENGLISH), Paper.A4);
+        RecordPdf.pdf(record.open(), record.damage(), Wording.in(Locale.ENGLISH), Paper.A4);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
@@ -34,7 +34,7 @@ class RecordWithoutStandsTest {
     DemoRecord record = new DemoRecord(folder);
     for (String language : new String[] {"en", "de", "fr", "es"}) {
       Wording wording = Wording.in(Locale.forLanguageTag(language));
-      byte[] pdf = RecordPages.pdf(record.open(), record.damage(), wording, Paper.A4);
+      byte[] pdf = RecordPdf.pdf(record.open(), record.damage(), wording, Paper.A4);
       assertThat(PrintedWords.of(pdf))
           .extracting(PrintedWords.Word::text)
           .contains(wording.word("FittingReport.NUMBER"));

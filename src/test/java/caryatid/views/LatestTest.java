@@ -168,7 +168,7 @@ class LatestTest {
   }
 
   private List<String> settings() throws BadInput, StoreFailure {
-    return SettingNow.of(store.read(CODE).valid()).stream()
+    return CurrentSetting.of(store.read(CODE).valid()).stream()
         .map(
             s ->
                 new EntryWords(Wording.in(Locale.ENGLISH)).name("item", s.item())

@@ -38,7 +38,7 @@ class OwnSettingTest {
 
   private static List<Argument> open(Store store) throws BadInput, StoreFailure {
     return RecordView.of(store.read(CODE)).open().stream()
-        .filter(remark -> remark.topic() == Open.OWN_SETTING)
+        .filter(remark -> remark.topic() == OpenIssue.OWN_SETTING)
         .map(remark -> remark.arguments().get(3))
         .toList();
   }

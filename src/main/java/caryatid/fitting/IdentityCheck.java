@@ -1,0 +1,140 @@
+package caryatid.fitting;
+
+import caryatid.entry.form.Answers;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Questions words that might identify the wearer: a title with a name, a word for a birth with a
+ * number, a full date so long ago that it may be somebody's birth. Rules of thumb that ask, not
+ * ones that know; of dates they let those of the fitting and of recent years pass.
+ */
+final class IdentityCheck {
+  /** Dates of operations and of earlier fittings are mostly more recent. */
+  private static final int YEARS_AGO = 18;
+
+  private static final Pattern NAME =
+      Pattern.compile(
+          "(?<!\\p{L})(?:(?:Mrs?|Ms|Miss|Herrn?|Hr|Frau|Mme|Mlle|Monsieur|Madame|Se\u00f1ora?|Sra?)"
+              + "\\.?\\s+(?:Dr\\.?\\s+)?|(?i:name)\\s*(?:is|ist|:|=)\\s*)\\p{Lu}[\\p{L}'-]*(?!\\d)");
+
+  private static final Pattern BIRTH =
+      Pattern.compile(
+          "(?<!\\p{L})(?:(?:born|geboren\\p{L}{0,2}|geb\\.?|n\u00e9e?|nacid[oa])"
+              + "(?:\\s+(?:on|in|am|im|le|en|el))?:?\\s*\\d+"
+              + "|(?:birthday|geburtstag|anniversaire|cumplea\u00f1os)\\D{0,12}\\d+"
+              + "|(?:d\\.?o\\.?b|date of birth|birth ?date|year of birth|geburtsdatum|jahrgang"
+              + "|date de naissance|fecha de nacimiento)(?!\\p{L}))",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+  private static final String MONTH =
+      "(?:jan|f[e\u00e9]v?b?|mar|m\u00e4r|apr|avr|abr|ma[iy]|jui?[nl]|ao\u00fb|aug|ago|sep|o[ck]t|nov"
+          + "|d[e\u00e9][cz]|dic|ene)\\p{L}*\\.?,?";
+
+  /** Each with the year as its only group. */
+  private static final List<Pattern> DATES =
+      List.of(
+          Pattern.compile(
+              "(?<!\\d)(\\d{4})[-./](?:0?[1-9]|1[0-2])[-./](?:0?[1-9]|[12]\\d|3[01])(?!\\d)"),
+          Pattern.compile(
+              "(?<!\\d)(?:0?[1-9]|[12]\\d|3[01])[-./](?:0?[1-9]|[12]\\d|3[01])[-./](\\d{4})(?!\\d)"),
+          Pattern.compile(
+              "(?<![\\d.])(?:0[1-9]|[12]\\d|3[01])[./](?:0[1-9]|[12]\\d|3[01])[./](\\d{2})(?![\\d.]\\d)"),
+          Pattern.compile(
+              "(?<!\\d)\\d{1,2}\\.?\\s+(?:de\\s+)?" + MONTH + "\\s+(?:de\\s+)?(\\d{4})(?!\\d)",
+              Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
+          Pattern.compile(
+              "(?<!\\p{L})" + MONTH + "\\s+\\d{1,2},?\\s+(\\d{4})(?!\\d)",
+              Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+
+  private IdentityCheck() {}
+
+  /**
+   * Questions all texts and file names of an addition.
+   *
+   * @throws BadInput with each field that looks like a name or a date of birth
+   */
+  static void require(Addition addition) throws BadInput {
+    Map<String, String> texts = new LinkedHashMap<>();
+    collect("", addition.answers(), texts);
+    addition.corrects().ifPresent(c -> texts.put("because", c.why()));
+    for (Addition.Attached file : addition.files()) {
+      String name = file.name();
+      texts.put(name, name);
+    }
+    List<Problem> problems = new ArrayList<>();
+    Place place = Place.of(addition.kind().key());
+    int year = addition.at().getYear();
+    texts.forEach((field, text) -> question(place, field, text, year).ifPresent(problems::add));
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+  }
+
+  private static void collect(String lead, Answers answers, Map<String, String> texts) {
+    answers
+        .values()
+        .forEach(
+            (key, value) -> {
+              if (value instanceof Answers.Value.Words words) {
+                texts.put(lead + key, words.text());
+              } else if (value instanceof Answers.Value.Name name) {
+                texts.put(lead + key, name.text());
+              } else if (value instanceof Answers.Value.Rows rows) {
+                for (int i = 0; i < rows.rows().size(); i++) {
+                  collect(key + "[" + (i + 1) + "].", rows.rows().get(i), texts);
+                }
+              }
+            });
+  }
+
+  private static Optional<Problem> question(Place place, String field, String text, int year) {
+    return name(text)
+        .map(found -> problem(place, RecordProblem.TEXT_LIKE_NAME, field, found))
+        .or(
+            () ->
+                birth(text, year)
+                    .map(found -> problem(place, RecordProblem.TEXT_LIKE_BIRTH, field, found)));
+  }
+
+  private static Problem problem(Place place, RecordProblem what, String field, String found) {
+    return Problem.at(place, what, Argument.text(field), Argument.text(found));
+  }
+
+  /** The words that look like a name. */
+  static Optional<String> name(String text) {
+    return NAME.matcher(text).results().map(MatchResult::group).findFirst();
+  }
+
+  /**
+   * The words that look like a birth.
+   *
+   * @param year of the entry
+   */
+  static Optional<String> birth(String text, int year) {
+    return Stream.concat(
+            BIRTH.matcher(text).results(),
+            DATES.stream()
+                .flatMap(date -> date.matcher(text).results())
+                .filter(date -> isLongAgo(date.group(1), year)))
+        .map(MatchResult::group)
+        .findFirst();
+  }
+
+  /** Two digits are of this century where that has been, else of the one before. */
+  private static boolean isLongAgo(String digits, int now) {
+    int year = Integer.parseInt(digits);
+    int whole = digits.length() == 4 ? year : year + (year > now % 100 ? 1900 : 2000);
+    return whole >= 1900 && whole <= now - YEARS_AGO;
+  }
+}

@@ -1,0 +1,106 @@
+package caryatid.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.UUID;
+
+/** Writes that have reached the disk when they return, and that leave all or nothing. */
+final class DurableFiles {
+  private DurableFiles() {}
+
+  /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
+  static void replace(Path file, byte[] bytes, Path replacing) throws IOException {
+    Files.createDirectories(replacing);
+    Path part = replacing.resolve(UUID.randomUUID().toString());
+    try {
+      create(part, bytes);
+      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+    syncFolder(file.getParent());
+  }
+
+  /** Writes a file that is not there yet. */
+  static void create(Path file, byte[] bytes) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+      ByteBuffer rest = ByteBuffer.wrap(bytes);
+      while (rest.hasRemaining()) {
+        channel.write(rest);
+      }
+      channel.force(true);
+    }
+  }
+
+  /** Moves a folder, with all that is in it on the disk before it appears in its new place. */
+  static void moveFolder(Path from, Path to) throws IOException {
+    syncTree(from);
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    syncFolder(to.getParent());
+    syncFolder(from.getParent());
+  }
+
+  static void syncTree(Path folder) throws IOException {
+    Files.walkFileTree(
+        folder,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+              throws IOException {
+            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+              channel.force(true);
+            }
+            return FileVisitResult.CONTINUE;
+          }
+
+          @Override
+          public FileVisitResult postVisitDirectory(Path done, IOException failure)
+              throws IOException {
+            syncFolder(done);
+            return super.postVisitDirectory(done, failure);
+          }
+        });
+  }
+
+  /** Puts a folder's names on the disk, on systems where a folder can be opened for that. */
+  static void syncFolder(Path folder) throws IOException {
+    if (!System.getProperty("os.name").startsWith("Windows")) {
+      try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+        channel.force(true);
+      }
+    }
+  }
+
+  /** Deletes a folder and all that is in it; links are deleted, not followed. */
+  static void delete(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    Files.walkFileTree(
+        folder,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+              throws IOException {
+            Files.delete(file);
+            return FileVisitResult.CONTINUE;
+          }
+
+          @Override
+          public FileVisitResult postVisitDirectory(Path done, IOException failure)
+              throws IOException {
+            Files.delete(done);
+            return super.postVisitDirectory(done, failure);
+          }
+        });
+  }
+}

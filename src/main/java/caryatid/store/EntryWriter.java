@@ -1,0 +1,79 @@
+package caryatid.store;
+
+import caryatid.entry.Entry;
+import caryatid.fitting.Addition;
+import caryatid.fitting.CorrectionCheck;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.NamedStandsCheck;
+import caryatid.fitting.RecordCode;
+import caryatid.fitting.WritableCheck;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.Optional;
+
+/** Adds entries to a record whose lock is held. */
+final class EntryWriter {
+  private final StoreLocking locking;
+  private final RecordCode code;
+
+  EntryWriter(StoreLocking locking, RecordCode code) {
+    this.locking = locking;
+    this.code = code;
+  }
+
+  Entry add(Addition addition) throws BadInput, StoreFailure, IOException {
+    try (StagingArea work = new StagingArea(locking.folder(), code)) {
+      Optional<FittingRecord> read = work.read(locking.files(code));
+      FittingRecord record = read.isPresent() ? read.get() : readAnyhow().record();
+      WritableCheck.require(record);
+      CorrectionCheck.check(record, addition);
+      NamedStandsCheck.check(record, addition);
+      DuplicateStandCheck.require(record, addition);
+      return write(work, record.size() + 1, addition);
+    }
+  }
+
+  Entry start(Addition opening) throws BadInput, StoreFailure, IOException {
+    try (StagingArea work = new StagingArea(locking.folder(), code)) {
+      return write(work, 1, opening);
+    }
+  }
+
+  private Entry write(StagingArea work, int number, Addition addition)
+      throws BadInput, StoreFailure {
+    try {
+      return work.writer().add(number, addition);
+    } catch (StoreFailure e) {
+      throw afterwards(number, e);
+    }
+  }
+
+  /**
+   * What to say of an addition that failed: nothing of it is left, or all of it is there after all.
+   */
+  private StoreFailure afterwards(int number, StoreFailure failure) {
+    try {
+      CrashRecovery.recover(locking.folder().record(code), locking.folder().replacing());
+    } catch (IOException leftForTheNextOne) {
+      // The same disk fails again; whoever opens the record next settles it.
+    }
+    // A version in its place is an addition, listed or not: the next one who opens it lists it.
+    boolean there = Files.isDirectory(locking.folder().record(code).resolve("v" + number));
+    Argument[] reason = failure.problems().get(0).arguments().toArray(new Argument[0]);
+    return there
+        ? new StoreFailure(Problem.at(Place.of(code.text()), StoreProblem.WRITTEN_BUT, reason))
+        : failure;
+  }
+
+  /** The record, however much of it is damaged. */
+  StoredRecord readAnyhow() throws BadInput {
+    locking.requireStarted(code);
+    return RecordReader.read(locking.files(code))
+        .orElseThrow(() -> new BadInput(Problem.at(Place.of(code.text()), StoreProblem.DAMAGED)));
+  }
+}

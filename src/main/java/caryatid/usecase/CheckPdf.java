@@ -1,0 +1,50 @@
+package caryatid.usecase;
+
+import caryatid.format.ResultJson;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Provenance;
+import caryatid.remark.BadInput;
+import caryatid.report.Attachments;
+import caryatid.report.Attachments.Attached;
+import caryatid.report.Attachments.Role;
+import caryatid.report.Paper;
+import caryatid.report.Report;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The page for the fitting record, with everything it was found in kept inside. */
+final class CheckPdf {
+  private CheckPdf() {}
+
+  /**
+   * The report of a check as a PDF.
+   *
+   * @throws BadInput if an input can no longer be read
+   */
+  static byte[] pdf(Inputs inputs, Check.Checked checked, Wording wording, Paper paper)
+      throws BadInput {
+    return Report.pdf(
+        checked.result(), checked.recordings(), attachments(inputs, checked), wording, paper);
+  }
+
+  private static Attachments attachments(Inputs inputs, Check.Checked checked) throws BadInput {
+    List<Attached> files = new ArrayList<>();
+    for (NamedBytes recording : inputs.recordings()) {
+      files.add(attached(Role.RECORDING, recording));
+    }
+    files.add(attached(Role.TRIAL_SHEET, inputs.sheet()));
+    if (inputs.description().isPresent()) {
+      files.add(attached(Role.PLATE_DESCRIPTION, inputs.description().get()));
+    }
+    for (NamedBytes sheet : checked.earlierSheets()) {
+      files.add(attached(Role.OTHER_SHEET, sheet));
+    }
+    files.add(new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));
+    return new Attachments(files);
+  }
+
+  private static Attached attached(Role role, NamedBytes file) throws BadInput {
+    return new Attached(role, Provenance.fileName(file.name()), file.readAll());
+  }
+}

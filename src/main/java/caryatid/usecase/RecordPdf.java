@@ -1,0 +1,44 @@
+package caryatid.usecase;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import caryatid.report.FittingReport;
+import caryatid.report.FittingStory;
+import caryatid.report.Paper;
+import caryatid.store.StoredRecord;
+import caryatid.views.RecordView;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The report of a whole fitting record, drawn from the results that are kept in it. */
+final class RecordPdf {
+  private RecordPdf() {}
+
+  /**
+   * The report as a PDF. A result that is hurt is told with the record's other damage.
+   *
+   * @param found what verifying the record's files found; nothing is signed where it found anything
+   * @throws BadInput if no entry of the record is whole
+   */
+  static byte[] pdf(StoredRecord record, List<Problem> found, Wording wording, Paper paper)
+      throws BadInput {
+    RecordView view = RecordView.of(record.record());
+    if (view.timeline().isEmpty()) {
+      throw new BadInput(record.record().notShown());
+    }
+    Set<Problem> damage = new LinkedHashSet<>(found);
+    damage.addAll(view.damage());
+    List<Remark> unread = new ArrayList<>();
+    Map<Integer, AlignmentState> states =
+        KeptResults.of(record, record.record().entries(), damage, unread);
+    RecordView told = view.withResults(states).withDamage(List.copyOf(damage)).withRemarks(unread);
+    FittingStory story = new FittingStory(told, states);
+    return FittingReport.pdf(story, Program.NAME, wording, paper);
+  }
+}

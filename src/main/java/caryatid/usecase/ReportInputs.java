@@ -1,0 +1,110 @@
+package caryatid.usecase;
+
+import caryatid.alignment.Result;
+import caryatid.alignment.Stand;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Provenance;
+import caryatid.remark.BadInput;
+import caryatid.report.Attachments;
+import caryatid.report.Attachments.Attached;
+import caryatid.report.Attachments.Role;
+import caryatid.report.ResultDifference;
+import caryatid.standing.QuietStretch;
+import caryatid.standing.Stretch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The files inside a report, as inputs of a check. */
+final class ReportInputs {
+  private final Attachments files;
+
+  ReportInputs(Attachments files) {
+    this.files = files;
+  }
+
+  /** The result's bytes. */
+  byte[] result() {
+    return only(Role.RESULT).bytes();
+  }
+
+  /** What a result was found in, with the stretch that was set by hand. */
+  Inputs inputs(Result kept) {
+    return new Inputs(
+        all(Role.RECORDING).toList(),
+        bytes(only(Role.TRIAL_SHEET)),
+        all(Role.PLATE_DESCRIPTION).findFirst(),
+        beside(),
+        byHand(kept));
+  }
+
+  private Function<String, Optional<NamedBytes>> beside() {
+    return sheet -> all(Role.OTHER_SHEET).filter(f -> f.name().equals(sheet)).findFirst();
+  }
+
+  private static Optional<Stretch> byHand(Result kept) {
+    List<QuietStretch> set =
+        kept.state().stands().stream()
+            .map(stand -> stand.standing().stretch())
+            .filter(QuietStretch::byHand)
+            .toList();
+    if (set.isEmpty()) {
+      return Optional.empty();
+    }
+    double fromS = set.stream().mapToDouble(QuietStretch::fromS).min().orElseThrow();
+    double toS = set.stream().mapToDouble(QuietStretch::toS).max().orElseThrow();
+    return Optional.of(new Stretch(fromS, toS));
+  }
+
+  /**
+   * Files that are not those a result was found in, by their checksums. Sheets beside the trial
+   * sheet are not told by a result.
+   *
+   * @throws BadInput if a file cannot be read
+   */
+  List<ResultDifference> strangers(Result kept) throws BadInput {
+    List<Stand> stands = kept.state().stands();
+    List<ResultDifference> found = new ArrayList<>();
+    compare("recording", stands.stream().map(Stand::recording).toList(), Role.RECORDING, found);
+    compare("sheet", List.of(stands.get(0).sheet()), Role.TRIAL_SHEET, found);
+    compare(
+        "description",
+        stands.get(0).description().stream().toList(),
+        Role.PLATE_DESCRIPTION,
+        found);
+    return found;
+  }
+
+  private void compare(String what, List<Provenance> told, Role role, List<ResultDifference> found)
+      throws BadInput {
+    List<Provenance> there = new ArrayList<>();
+    for (NamedBytes file : all(role).toList()) {
+      there.add(Provenance.of(file));
+    }
+    for (int i = 0; i < Math.max(told.size(), there.size()); i++) {
+      String before = sum(told, i);
+      String now = sum(there, i);
+      if (!before.equals(now)) {
+        found.add(new ResultDifference(what + "[" + i + "].sha512", before, now));
+      }
+    }
+  }
+
+  private static String sum(List<Provenance> files, int i) {
+    return i < files.size() ? files.get(i).sha512() : ResultDifference.NOTHING;
+  }
+
+  private Attached only(Role role) {
+    return files.files().stream().filter(f -> f.role() == role).findFirst().orElseThrow();
+  }
+
+  private Stream<NamedBytes> all(Role role) {
+    return files.files().stream().filter(file -> file.role() == role).map(ReportInputs::bytes);
+  }
+
+  private static NamedBytes bytes(Attached file) {
+    return NamedBytes.of(file.name(), file.bytes());
+  }
+}

@@ -1,0 +1,141 @@
+package caryatid.usecase;
+
+import caryatid.alignment.Stand;
+import caryatid.loadline.Circumstances;
+import caryatid.loadline.Doubts;
+import caryatid.loadline.Landmark;
+import caryatid.loadline.LoadLineCheck;
+import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.UseLimits;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Recording;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Remark;
+import caryatid.sheet.DescriptionReader;
+import caryatid.sheet.Hands;
+import caryatid.sheet.KneeSetting;
+import caryatid.sheet.Landmarks;
+import caryatid.sheet.OtherFoot;
+import caryatid.sheet.TrialSheet;
+import caryatid.sheet.TrialSheetReader;
+import caryatid.standing.StandAnalysis;
+import caryatid.standing.Standing;
+import caryatid.standing.Stretch;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What holds for every stand of one state: the sheet, the plate and what follows from both.
+ *
+ * @param sheet the sheet's bytes
+ * @param description the description's bytes
+ * @param trial what the sheet says
+ * @param plate what the description says
+ * @param landmarks in the person's frame
+ * @param byHand the stretch the user set
+ */
+record TrialContext(
+    Provenance sheet,
+    Optional<Provenance> description,
+    TrialSheet trial,
+    Optional<PlateDescription> plate,
+    List<Landmark> landmarks,
+    Optional<Stretch> byHand) {
+
+  static TrialContext read(Inputs inputs, EarlierSheetFinder beside) throws BadInput {
+    TrialSheet trial = TrialSheetReader.read(inputs.sheet(), beside);
+    if (inputs.description().isEmpty()) {
+      needNoLines(trial, inputs.sheet());
+    }
+    Optional<PlateDescription> plate = Optional.empty();
+    Optional<Provenance> description = Optional.empty();
+    if (inputs.description().isPresent()) {
+      NamedBytes file = inputs.description().get();
+      plate = Optional.of(DescriptionReader.read(file));
+      description = Optional.of(Provenance.of(file));
+    }
+    List<Landmark> landmarks =
+        Landmarks.place(
+            trial.landmarks(),
+            plate.map(PlateDescription::lines).orElse(List.of()),
+            Place.of(inputs.sheet().name()));
+    return new TrialContext(
+        Provenance.of(inputs.sheet()), description, trial, plate, landmarks, inputs.byHand());
+  }
+
+  private static void needNoLines(TrialSheet trial, NamedBytes sheet) throws BadInput {
+    String lines =
+        trial.landmarks().stream()
+            .flatMap(entry -> Stream.of(entry.forward(), entry.rightward()))
+            .flatMap(Optional::stream)
+            .filter(measured -> !measured.fromLandmark())
+            .flatMap(measured -> measured.from().stream())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!lines.isEmpty()) {
+      Argument names = Argument.text(lines);
+      throw new BadInput(
+          Problem.at(Place.of(sheet.name()), CheckProblem.LINES_WITHOUT_DESCRIPTION, names));
+    }
+  }
+
+  Stand stand(Recording recording) throws BadInput {
+    Standing standing = StandAnalysis.analyse(recording, conditions());
+    PastLandmarks past = LoadLineCheck.past(standing, landmarks, circumstances());
+    List<Remark> remarks =
+        Stream.of(recording.remarks(), standing.remarks(), past.remarks())
+            .flatMap(List::stream)
+            .toList();
+    return new Stand(
+        recording.provenance(),
+        sheet,
+        description,
+        trial,
+        landmarks,
+        standing,
+        past.offsets(),
+        past.moments(),
+        remarks);
+  }
+
+  Doubts doubts() {
+    return trial.doubts().withLevel(accuracy().levelRad());
+  }
+
+  private PlateAccuracy accuracy() {
+    return plate.flatMap(PlateDescription::accuracy).orElse(PlateAccuracy.ASSUMED);
+  }
+
+  private StandAnalysis.Conditions conditions() {
+    return new StandAnalysis.Conditions(
+        trial.stance(), trial.side().sides(), trial.bodyMassKg(), accuracy(), byHand);
+  }
+
+  private Circumstances circumstances() {
+    Optional<OtherFoot> other = trial.otherFoot();
+    return new Circumstances(
+        Place.of(sheet.name()),
+        trial.stance(),
+        trial.side().sides(),
+        trial.level().prostheticKnee(),
+        trial.knee().map(KneeSetting::locked).orElse(false),
+        trial.hands() == Hands.TOUCHING,
+        trial.hands() == Hands.HOLDING,
+        other.map(foot -> foot.on() == OtherFoot.Ground.FLOOR).orElse(false),
+        other
+            .map(foot -> OptionalDouble.of(foot.heightDifferenceMm()))
+            .orElse(OptionalDouble.empty()),
+        trial.bodyMassKg(),
+        doubts(),
+        UseLimits.USUAL);
+  }
+}

@@ -1,0 +1,29 @@
+package caryatid.views;
+
+import caryatid.entry.Entry;
+import caryatid.entry.Footwear;
+import caryatid.entry.Named;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the record last says about a shoe.
+ *
+ * @param entry the number of the entry that says it
+ * @param said what it says
+ */
+record LatestShoe(int entry, Footwear.Shoe said) {
+
+  /** Every shoe of a record once; an entry that adds one leaves the others as they are. */
+  static List<LatestShoe> all(List<Entry> valid) {
+    Map<String, LatestShoe> latest = new LinkedHashMap<>();
+    for (Entry entry : valid) {
+      entry.content(Footwear.class).stream()
+          .flatMap(footwear -> footwear.shoes().stream())
+          .forEach(
+              shoe -> latest.put(Named.fold(shoe.shoe()), new LatestShoe(entry.number(), shoe)));
+    }
+    return List.copyOf(latest.values());
+  }
+}

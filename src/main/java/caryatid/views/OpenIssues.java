@@ -1,0 +1,163 @@
+package caryatid.views;
+
+import caryatid.entry.Accepted;
+import caryatid.entry.BenchAlignment;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.Named;
+import caryatid.entry.OwnSetting;
+import caryatid.entry.SettingUnit;
+import caryatid.entry.Stood;
+import caryatid.loadline.Verdict;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Finds what a record leaves open, from its entries alone. */
+final class OpenIssues {
+  private final List<Entry> valid;
+  private final List<Remark> open = new ArrayList<>();
+
+  private OpenIssues(List<Entry> valid) {
+    this.valid = valid;
+  }
+
+  /**
+   * What is open.
+   *
+   * @param valid the entries that no other takes the place of, in order of time
+   * @param offsets how each offset went
+   */
+  static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
+    OpenIssues items = new OpenIssues(valid);
+    items.bench();
+    offsets.forEach(series -> series.current().forEach(now -> items.offset(series, now)));
+    offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
+    items.latest(EntryKind.STAND).ifPresent(items::nextStep);
+    items.ownSettings();
+    LatestShoe.all(valid).forEach(items::shoe);
+    return List.copyOf(items.open);
+  }
+
+  private Optional<Entry> latest(EntryKind kind) {
+    return valid.stream().filter(e -> e.kind() == kind).reduce((earlier, later) -> later);
+  }
+
+  private void bench() {
+    Optional<Entry> bench = latest(EntryKind.BENCH_ALIGNMENT);
+    Optional<Entry> stand = latest(EntryKind.STAND);
+    if (bench.isPresent()
+        && stand.isPresent()
+        && valid.indexOf(bench.get()) > valid.indexOf(stand.get())) {
+      add(
+          OpenIssue.CHANGED_SINCE,
+          Argument.count(bench.get().number()),
+          Argument.count(stand.get().number()));
+    }
+    bench
+        .filter(b -> !saysTorque(b))
+        .ifPresent(b -> add(OpenIssue.NO_FASTENERS, Argument.count(b.number())));
+  }
+
+  private static boolean saysTorque(Entry bench) {
+    return bench.content(BenchAlignment.class).stream()
+        .flatMap(b -> b.items().stream())
+        .anyMatch(item -> item.unit() == SettingUnit.NEWTON_METRE);
+  }
+
+  /** Whoever accepted something of the stand has decided; an acceptance of no stand closes none. */
+  private void offset(OffsetSeries series, OffsetSeries.Measured now) {
+    boolean accepted =
+        valid.stream()
+            .filter(e -> e.number() > now.entry())
+            .flatMap(e -> e.content(Accepted.class).stream())
+            .anyMatch(a -> a.stand().equals(OptionalInt.of(now.entry())));
+    if (now.verdict() == Verdict.WITHIN || accepted) {
+      return;
+    }
+    List<Argument> arguments =
+        new ArrayList<>(
+            List.of(
+                Argument.term(series.plane()),
+                Argument.term(series.side()),
+                Argument.text(series.landmark()),
+                Argument.text(now.stand()),
+                Argument.term(now.verdict())));
+    Optional<Entry> since = StandChange.since(valid, now.entry());
+    since.ifPresent(bench -> arguments.add(Argument.count(bench.number())));
+    OpenIssue what = since.isPresent() ? OpenIssue.NOT_WITHIN_THEN : OpenIssue.NOT_WITHIN;
+    open.add(new Remark(what, arguments));
+  }
+
+  /** What reads otherwise is for a person to judge. */
+  private void validFor(OffsetSeries series, OffsetSeries.Measured now) {
+    Optional<Stood> stood =
+        valid.stream()
+            .filter(e -> e.number() == now.entry())
+            .flatMap(e -> e.content(Stood.class).stream())
+            .findFirst();
+    now.validFor()
+        .filter(wanted -> stood.filter(s -> TargetValidity.isSaid(wanted, s)).isEmpty())
+        .ifPresent(
+            wanted -> {
+              List<Argument> arguments =
+                  new ArrayList<>(
+                      List.of(
+                          Argument.term(series.plane()),
+                          Argument.term(series.side()),
+                          Argument.text(series.landmark())));
+              arguments.addAll(TargetValidity.parts(wanted));
+              arguments.add(Argument.count(now.entry()));
+              arguments.addAll(TargetValidity.how(stood));
+              open.add(new Remark(OpenIssue.VALID_FOR, arguments));
+            });
+  }
+
+  private void nextStep(Entry stand) {
+    stand
+        .content(Stood.class)
+        .flatMap(Stood::nextStep)
+        .ifPresent(
+            next -> add(OpenIssue.NEXT_STEP, Argument.count(stand.number()), Argument.text(next)));
+  }
+
+  /** The latest of each thing that was set: success with one shoe says nothing of another. */
+  private void ownSettings() {
+    Map<String, Entry> latest = new LinkedHashMap<>();
+    for (Entry entry : valid) {
+      entry.content(OwnSetting.class).ifPresent(own -> latest.put(Named.fold(own.what()), entry));
+    }
+    latest
+        .values()
+        .forEach(e -> e.content(OwnSetting.class).ifPresent(o -> ownSetting(e.number(), o)));
+  }
+
+  private void ownSetting(int entry, OwnSetting own) {
+    if (own.succeeded() < own.attempts()) {
+      add(
+          OpenIssue.OWN_SETTING,
+          Argument.count(entry),
+          Argument.count(own.succeeded()),
+          Argument.count(own.attempts()),
+          Argument.text(own.what()));
+    }
+  }
+
+  private void shoe(LatestShoe shoe) {
+    if (shoe.said().stand().isEmpty()) {
+      add(
+          OpenIssue.SHOE_NOT_STOOD_IN,
+          Argument.count(shoe.entry()),
+          Argument.text(shoe.said().shoe()));
+    }
+  }
+
+  private void add(OpenIssue what, Argument... arguments) {
+    open.add(Remark.of(what, arguments));
+  }
+}

@@ -66,8 +66,8 @@ final class OffsetAxis extends NumberAxis {
     boolean numbered = mm % NUMBER_MM == 0;
     return new NumberTick(
         numbered ? TickType.MAJOR : TickType.MINOR,
-        mm,
-        numbered ? words.apply(mm) : "",
+        (double) mm,
+        numbered ? words.apply((double) mm) : "",
         TextAnchor.TOP_CENTER,
         TextAnchor.TOP_CENTER,
         0);

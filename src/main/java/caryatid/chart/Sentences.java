@@ -17,7 +17,8 @@ final class Sentences {
   private Sentences() {}
 
   static String line(LoadLine line, Wording wording) {
-    return wording.fill("Sentences.LINE." + line.of().lastPart(), Argument.of(line.halfMm(), Unit.MM));
+    return wording.fill(
+        "Sentences.LINE." + line.of().lastPart(), Argument.of(line.halfMm(), Unit.MM));
   }
 
   static String level(Level level, LandmarkWords names, Plane plane, Wording wording) {

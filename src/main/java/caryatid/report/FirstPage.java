@@ -73,7 +73,9 @@ final class FirstPage {
       double height = ScaleBar.plan(state, Optional.empty(), wording, WIDTH_MM).heightMm();
       blocks.add(
           new Figures(
-              (width, h) -> List.of(ScaleBar.plan(state, Optional.empty(), wording, width)), height, height));
+              (width, h) -> List.of(ScaleBar.plan(state, Optional.empty(), wording, width)),
+              height,
+              height));
     }
     return blocks;
   }
@@ -81,7 +83,8 @@ final class FirstPage {
   private Figures strips(Plane plane, Side side) {
     return new Figures(
         (width, height) ->
-            List.of(StripDrawing.plan(state, Optional.empty(), plane, side, wording, width, height)),
+            List.of(
+                StripDrawing.plan(state, Optional.empty(), plane, side, wording, width, height)),
         StripDrawing.leastMm(state, plane, side, wording, WIDTH_MM),
         StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM));
   }

@@ -54,8 +54,7 @@ class SafetyFirstTest {
 
   /** What must come after it. */
   private static final Map<String, String> RESULT =
-      Map.of(
-          "en", "undecided", "de", "unentschieden", "fr", "indécis", "es", "sin decidir");
+      Map.of("en", "undecided", "de", "unentschieden", "fr", "indécis", "es", "sin decidir");
 
   /** What must not be said. */
   private static final Map<String, String> REPEAT =

@@ -64,7 +64,8 @@ class SpellingsTest {
         .isEqualTo("Nothing differs between entries 2 and 3.\n");
     assertThat(plain(clinic.record("compare", "K7-right", "3", "4")))
         .isEqualTo(
-            "From entry 3 to entry 4\n" + "static alignment, prosthetic knee: locked -> not locked, Stehen\n");
+            "From entry 3 to entry 4\n"
+                + "static alignment, prosthetic knee: locked -> not locked, Stehen\n");
   }
 
   @ParameterizedTest

@@ -69,14 +69,14 @@ final class CheckCommand implements Callable<Integer> {
     Optional<KeepStand> kept = keep.keep(spec, wording);
     if (json) {
       Check.Checked checked = checked(inputs, kept);
-      out.println(new String(StandReport.json(checked.result()), UTF_8));
+      out.println(TerminalText.json(new String(StandReport.json(checked.result()), UTF_8)));
       keep(inputs, checked, kept, wording, spec.commandLine().getErr());
       return 0;
     }
     StandReport.Order order = report.order(trial.first());
     StandReport.requireFree(order, CaryatidCommand.FILES);
     Check.Checked checked = checked(inputs, kept);
-    ResultText.lines(checked.result(), wording).forEach(out::println);
+    ResultText.lines(checked.result(), wording).forEach(line -> out.println(TerminalText.single(line)));
     StandReport.write(
         order,
         inputs,

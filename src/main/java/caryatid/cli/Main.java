@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
 import picocli.CommandLine;
+import picocli.CommandLine.Help;
 
 /** Starts the program. */
 public final class Main {
@@ -36,13 +37,18 @@ public final class Main {
    * Runs one command at a time of its own.
    *
    * @param clock what time it is
+   * @param given where results go, with what could act on a terminal replaced
+   * @param complaints where problems go, likewise
    */
-  public static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
+  public static int run(Clock clock, PrintWriter given, PrintWriter complaints, String... args) {
+    PrintWriter out = Harmless.to(given);
+    PrintWriter err = Harmless.to(complaints);
     CommandLine program =
         CaryatidCommand.readyFor(clock, args)
             .setOut(out)
             .setErr(err)
             .setExecutionExceptionHandler(new Failures())
+            .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
             .setCaseInsensitiveEnumValuesAllowed(true);
     int code = 1;
     try {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Starts a record. */
@@ -31,6 +32,12 @@ final class RecordStartCommand extends RecordSubcommand {
       description = "What it says: wearer, side, level, body-mass-kg, mobility-grade, note.")
   private List<String> values = new ArrayList<>();
 
+  @Option(
+      names = "--shared",
+      description =
+          "Make a new folder of records for the folder's group as well; for you alone if left out.")
+  private boolean shared;
+
   @Mixin private RecordEntryOptions entry;
 
   @Override
@@ -39,7 +46,7 @@ final class RecordStartCommand extends RecordSubcommand {
     Draft opening =
         entry.draft(
             EntryKind.OPENING, values, Optional.empty(), SuggestedRows.none(wording()), wording());
-    StartRecord.run(records, code, opening);
+    StartRecord.run(records, code, opening, shared);
     say("Record.started", code, records.folder());
     return 0;
   }

@@ -4,6 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
 import caryatid.wording.Wording;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,7 +21,7 @@ final class RecordsFolder {
   private Path folder;
 
   /**
-   * The records, with a word of warning where its folder is on a network drive.
+   * The records, with a word of warning where its folder is on a network drive, or open to all.
    *
    * @throws BadInput if the folder is the storage root instead of the one it lies in
    */
@@ -38,6 +39,10 @@ final class RecordsFolder {
                             "Record.network",
                             Argument.text(folder.toString()),
                             Argument.text(type))));
+    if (records.isOpen()) {
+      PrintWriter err = command.commandLine().getErr();
+      err.println(wording.fill("Record.open", Argument.text(folder.toString())));
+    }
     return records;
   }
 }

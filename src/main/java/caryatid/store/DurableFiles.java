@@ -10,6 +10,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Set;
 import java.util.UUID;
 
 /** Writes that have reached the disk when they return, and that leave all or nothing. */
@@ -18,10 +19,11 @@ final class DurableFiles {
 
   /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
   static void replace(Path file, byte[] bytes, Path replacing) throws IOException {
-    Files.createDirectories(replacing);
-    Path part = replacing.resolve(UUID.randomUUID().toString());
+    Access.makeLike(replacing);
+    Path part = replacing.resolve(mark(file.getParent()) + UUID.randomUUID());
     try {
       create(part, bytes);
+      Access.likeFolder(part, file.getParent());
       Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
@@ -29,10 +31,19 @@ final class DurableFiles {
     syncFolder(file.getParent());
   }
 
+  /** How the names of files in the making begin that are to lie in a folder. */
+  static String mark(Path folder) {
+    return folder.getFileName() + "~";
+  }
+
   /** Writes a file that is not there yet. */
   static void create(Path file, byte[] bytes) throws IOException {
     try (FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+        FileChannel.open(
+            file,
+            Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
+            Access.file(file))) {
+      Access.likeFolder(file, file.getParent());
       ByteBuffer rest = ByteBuffer.wrap(bytes);
       while (rest.hasRemaining()) {
         channel.write(rest);
@@ -43,6 +54,7 @@ final class DurableFiles {
 
   /** Moves a folder, with all that is in it on the disk before it appears in its new place. */
   static void moveFolder(Path from, Path to) throws IOException {
+    Access.treeLike(from, to.getParent());
     syncTree(from);
     Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     syncFolder(to.getParent());

@@ -41,7 +41,7 @@ final class RecordImport {
    */
   static void tryOut(Path zip) throws BadInput, StoreFailure {
     try {
-      Path folder = Files.createTempDirectory("caryatid-");
+      Path folder = Files.createTempDirectory(Leftovers.TRIED_OUT + ProcessHandle.current().pid() + "-");
       try {
         new RecordImport(new StoreFolder(folder), zip).unpacked();
       } finally {
@@ -73,7 +73,7 @@ final class RecordImport {
   /** The record's folder, unpacked and checked. */
   private Path unpacked() throws BadInput, IOException {
     DurableFiles.delete(store.importing());
-    Files.createDirectories(store.importing());
+    Access.makeLike(store.importing());
     ZipExtractor.unpack(zip, store.importing());
     Path bag = only(store.importing());
     RecordCode code = new BagItCheck(bag, zip.toString()).check();

@@ -11,6 +11,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -18,6 +19,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.Set;
 
 /**
  * The right to write, held by one at a time across processes. The system gives it back when the
@@ -62,14 +64,16 @@ final class RecordLock {
 
   private static RecordLock take(Path file, String who, Duration patience)
       throws StoreFailure, IOException {
-    Files.createDirectories(file.getParent());
+    Access.makeLike(file.getParent());
     long end = System.nanoTime() + patience.toNanos();
     while (true) {
       FileChannel channel =
           FileChannel.open(
-              file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+              file,
+              Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE),
+              Access.file(file));
       if (isLocked(channel)) {
-        return new RecordLock(channel).signed(who);
+        return new RecordLock(channel).signed(file, who);
       }
       channel.close();
       if (System.nanoTime() > end) {
@@ -92,7 +96,7 @@ final class RecordLock {
     }
   }
 
-  private RecordLock signed(String who) throws IOException {
+  private RecordLock signed(Path file, String who) throws IOException {
     String text =
         who
             + ", "
@@ -102,12 +106,22 @@ final class RecordLock {
             + "\n";
     try {
       channel.truncate(0);
+      letGroup(file);
       channel.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8)), 0);
     } catch (IOException e) {
       channel.close();
       throw e;
     }
     return this;
+  }
+
+  /** For a group that may write to the store; only its owner can see to it. */
+  private static void letGroup(Path file) throws IOException {
+    try {
+      Access.likeFolder(file, file.getParent());
+    } catch (FileSystemException anothers) {
+      // It was made by another of the group, who saw to it.
+    }
   }
 
   private static void pause() throws IOException {

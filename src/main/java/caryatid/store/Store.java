@@ -6,6 +6,7 @@ import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import java.io.IOException;
@@ -58,6 +59,25 @@ public final class Store {
     return RecordErasure.isErased(folder.record(code))
         ? read(code).entries().stream().filter(e -> e.kind() == EntryKind.ERASURE).findFirst()
         : Optional.empty();
+  }
+
+  /**
+   * Makes the store's folder, which must not be there yet, for a group: what is made in it is for
+   * that group as well.
+   *
+   * @throws BadInput if it is there already; its group's rights stay as they are
+   * @throws StoreFailure if it cannot be made
+   */
+  public void share() throws BadInput, StoreFailure {
+    Path place = folder.folder();
+    if (Files.exists(place)) {
+      throw new BadInput(Problem.at(Place.of(place.toString()), StoreProblem.SHARED_LATE));
+    }
+    try {
+      Access.makeShared(place);
+    } catch (IOException e) {
+      throw StoreLocking.failure(place, StoreProblem.CANNOT_WRITE, e);
+    }
   }
 
   /**
@@ -129,15 +149,23 @@ public final class Store {
   public void erase(RecordCode code, OffsetDateTime at, String by, String why)
       throws BadInput, StoreFailure {
     locking.requireStarted(code);
-    locking.over(
+    locking.overAll(by, () -> eraseAlone(code, at, by, why));
+  }
+
+  private int eraseAlone(RecordCode code, OffsetDateTime at, String by, String why)
+      throws BadInput, StoreFailure {
+    return locking.over(
         code,
         by,
         () -> {
+          Leftovers leftovers = new Leftovers(folder, code);
+          leftovers.requireNoLink();
           int size =
               RecordReader.read(locking.files(code))
                   .map(stored -> stored.record().size())
                   .orElse(0);
           locking.erasure(code).erase(RecordErasure.entry(at, by, why, size));
+          leftovers.sweep();
           return size;
         });
   }

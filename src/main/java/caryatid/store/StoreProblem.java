@@ -4,6 +4,10 @@ import caryatid.remark.Topic;
 
 /** Why the store could not do something with its records. */
 enum StoreProblem implements Topic {
+  /** A folder of records that is to be shared, but is there already. */
+  SHARED_LATE("Keeping.SHARED_LATE"),
+  /** Arguments: the link, in a record that is to be erased. */
+  LINKED("Keeping.LINKED"),
   NO_SUCH_RECORD("Keeping.NO_SUCH_RECORD"),
   RECORD_EXISTS("Keeping.RECORD_EXISTS"),
   IN_USE("Keeping.IN_USE"),

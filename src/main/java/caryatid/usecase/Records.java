@@ -3,6 +3,7 @@ package caryatid.usecase;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.store.Access;
 import caryatid.store.NetworkDrive;
 import caryatid.store.StorageRoot;
 import caryatid.store.Store;
@@ -51,6 +52,11 @@ public final class Records {
    */
   public Optional<String> networkDrive() {
     return NetworkDrive.of(folder);
+  }
+
+  /** Whether others on this computer than owner and group can read them. */
+  public boolean isOpen() {
+    return Access.isOpen(folder);
   }
 
   Store store() {

@@ -33,10 +33,24 @@ public final class StartRecord {
    */
   public static void run(Records records, String code, Draft opening)
       throws BadInput, StoreFailure {
+    run(records, code, opening, false);
+  }
+
+  /**
+   * Starts a record, in a new folder of records that a group shares if asked for.
+   *
+   * @param shared whether the folder is made for a group; it must not be there then
+   * @throws BadInput as above, or if the folder is there
+   */
+  public static void run(Records records, String code, Draft opening, boolean shared)
+      throws BadInput, StoreFailure {
     require(code, opening.sure());
     Addition addition = opening.addition(records.now());
     if (!opening.sure()) {
       RecordCode.requireAnonymous(((Opening) addition.content()).wearer());
+    }
+    if (shared) {
+      records.store().share();
     }
     records.store().start(RecordCode.of(code), addition);
   }

@@ -1,0 +1,36 @@
+package caryatid.cli;
+
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+
+/**
+ * What goes to a terminal, with all that could act on it, or turn the direction of what follows,
+ * replaced; whatever file or argument it came from.
+ */
+final class Harmless extends FilterWriter {
+  private Harmless(Writer to) {
+    super(to);
+  }
+
+  static PrintWriter to(Writer terminal) {
+    return new PrintWriter(new Harmless(terminal), true);
+  }
+
+  @Override
+  public void write(int character) throws IOException {
+    super.write(TerminalText.isActing((char) character) ? TerminalText.REPLACED : character);
+  }
+
+  @Override
+  public void write(char[] characters, int from, int length) throws IOException {
+    write(new String(characters, from, length), 0, length);
+  }
+
+  @Override
+  public void write(String text, int from, int length) throws IOException {
+    String shown = TerminalText.harmless(text.substring(from, from + length));
+    super.write(shown, 0, shown.length());
+  }
+}

@@ -53,18 +53,18 @@ final class InspectCommand implements Callable<Integer> {
       CaryatidCommand.FILES.requireFree(file.get());
     }
     Wording wording = Wording.in(Locale.ENGLISH);
-    Inspection inspection = inspection();
+    NamedBytes export = CaryatidCommand.FILES.read(recording);
+    Inspection inspection = inspection(export);
     PrintWriter out = spec.commandLine().getOut();
     InspectionText.lines(inspection, description != null, wording).forEach(out::println);
     if (file.isPresent()) {
-      CaryatidCommand.FILES.write(file.get(), Inspect.draft(inspection, wording));
+      CaryatidCommand.FILES.write(file.get(), Inspect.draft(export, inspection, wording));
       out.println(wording.fill("InspectionText.written", Argument.text(draft.toString())));
     }
     return inspection.problems().isEmpty() ? 0 : 1;
   }
 
-  private Inspection inspection() throws BadInput {
-    NamedBytes export = CaryatidCommand.FILES.read(recording);
+  private Inspection inspection(NamedBytes export) throws BadInput {
     return Inspect.run(
         export,
         description == null

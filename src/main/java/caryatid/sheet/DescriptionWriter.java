@@ -8,6 +8,7 @@ import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Reading;
+import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -25,9 +26,14 @@ import java.util.function.Function;
 public final class DescriptionWriter {
   private static final String UNKNOWN = "unknown";
 
+  /** Questions because of which nothing of a plate could be read. */
+  private static final Set<Reading> UNREAD =
+      EnumSet.of(Reading.NO_PLATE, Reading.NO_NAMES, Reading.NAMES_COUNT);
+
   private final StringBuilder text = new StringBuilder();
   private final Map<Reading, String> open = new LinkedHashMap<>();
   private final Set<Reading> written = EnumSet.noneOf(Reading.class);
+  private final Set<Reading> asked = EnumSet.noneOf(Reading.class);
 
   private DescriptionWriter() {}
 
@@ -36,34 +42,67 @@ public final class DescriptionWriter {
    *
    * @param draft what is known
    * @param questions what is open
+   * @param notes lines of comment that lead it
    * @param wording the sentence of a question
    */
   public static String write(
-      PlateDescription draft, List<Problem> questions, Function<Problem, String> wording) {
+      PlateDescription draft,
+      List<Problem> questions,
+      List<String> notes,
+      Function<Problem, String> wording) {
     DescriptionWriter writer = new DescriptionWriter();
+    notes.forEach(note -> writer.line("# " + plain(note)));
     for (Problem question : questions) {
       if (question.topic() instanceof Reading reading) {
-        // No-break spaces are for terminals and pages; in a file to be edited they surprise.
-        writer.open.put(reading, wording.apply(question).replace('\u00a0', ' '));
+        writer.open.put(reading, plain(wording.apply(question)));
       }
     }
+    writer.asked.addAll(writer.open.keySet());
+    if (writer.open.keySet().stream().anyMatch(UNREAD::contains)) {
+      writer.askAll(draft, questions.get(0).place(), wording);
+    }
     return writer.write(draft);
+  }
+
+  /** No-break spaces are for terminals and pages; in a file to be edited they surprise. */
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+
+  /** Where no plate was found, everything about it is open. */
+  private void askAll(PlateDescription draft, Place place, Function<Problem, String> wording) {
+    asked.addAll(EnumSet.of(Reading.COP_UNIT, Reading.FORCE_UNIT));
+    if (draft.axes().isEmpty()) {
+      open.put(Reading.AXES, plain(wording.apply(Problem.at(Place.of(place.file()), Reading.AXES))));
+      asked.add(Reading.AXES);
+    }
+    if (draft.time().column().isPresent() && draft.time().unit().isEmpty()) {
+      asked.add(Reading.TIME_UNIT);
+    } else if (draft.time().column().isEmpty() && draft.time().rateHz().isEmpty()) {
+      asked.add(Reading.NO_RATE);
+    }
   }
 
   private String write(PlateDescription draft) {
     line("plate-description: 1");
     line("name: " + YamlWords.text(draft.name()));
     comments(
-        EnumSet.of(Reading.WHICH_RECORDING, Reading.THOUSANDS, Reading.TWICE, Reading.NO_NAMES));
-    flow("export", LayoutWriting.export(draft.form()));
+        EnumSet.of(
+            Reading.WHICH_RECORDING,
+            Reading.THOUSANDS,
+            Reading.TWICE,
+            Reading.NO_NAMES,
+            Reading.NAMES_COUNT));
+    flow("export", LayoutWriting.export(draft.form(), asked));
     comments(
         EnumSet.of(
             Reading.NO_RATE,
             Reading.RATE_UNCLEAR,
             Reading.RATE_OF_ROWS,
+            Reading.WHOLE_SECONDS,
             Reading.TIME_UNIT,
             Reading.TIME_UNIT_WRONG));
-    flow("time", LayoutWriting.time(draft.time(), open.keySet()));
+    flow("time", LayoutWriting.time(draft.time(), asked));
     comments(EnumSet.of(Reading.AXES));
     flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
     draft.forceIs().ifPresent(force -> line("force-is: " + Forms.wordFor(force)));
@@ -107,7 +146,7 @@ public final class DescriptionWriter {
 
   private Map<String, String> openAxes() {
     Map<String, String> values = new LinkedHashMap<>();
-    if (open.containsKey(Reading.AXES)) {
+    if (asked.contains(Reading.AXES)) {
       List.of("right", "anterior", "up").forEach(key -> values.put(key, UNKNOWN));
     }
     return values;
@@ -115,10 +154,13 @@ public final class DescriptionWriter {
 
   private void plates(PlateDescription draft) {
     List<PlateLayout> plates = new ArrayList<>(draft.plates());
-    comments(EnumSet.of(Reading.SUM_OR_PLATE));
+    comments(EnumSet.of(Reading.SUM_OR_PLATE, Reading.NO_PLATE, Reading.NO_PLATE_NAMES));
     if (!plates.isEmpty()) {
       line("plates:");
       plates.forEach(this::plate);
+      if (asked.contains(Reading.SUM_OR_PLATE)) {
+        line("  - name: " + UNKNOWN);
+      }
     }
   }
 
@@ -129,12 +171,12 @@ public final class DescriptionWriter {
     platesQuestions(Reading.WHICH_VERSION);
     inPlate("columns", columns);
     platesQuestions(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT);
-    inPlate("units", PlateWriting.units(plate, open.keySet()));
+    inPlate("units", PlateWriting.units(plate, asked));
     inPlate("edges-mm", PlateWriting.edges(plate));
     platesQuestions(Reading.TRUE_ORIGIN);
-    inPlate("true-origin-mm", PlateWriting.trueOrigin(plate, open.keySet()));
+    inPlate("true-origin-mm", PlateWriting.trueOrigin(plate, asked));
     platesQuestions(Reading.EXPORT_ORIGIN);
-    inPlate("export-origin-mm", PlateWriting.exportOrigin(plate, open.keySet()));
+    inPlate("export-origin-mm", PlateWriting.exportOrigin(plate, asked));
     plate.sensors().ifPresent(sensors -> PlateWriting.sensors(sensors).forEach(this::line));
   }
 

@@ -13,7 +13,7 @@ final class LayoutWriting {
 
   private LayoutWriting() {}
 
-  static Map<String, String> export(ExportForm form) {
+  static Map<String, String> export(ExportForm form, Set<Reading> open) {
     Map<String, String> values = new LinkedHashMap<>();
     form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
     form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
@@ -26,6 +26,12 @@ final class LayoutWriting {
           "[" + String.join(", ", form.columns().stream().map(YamlWords::text).toList()) + "]");
     }
     form.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
+    if (open.contains(Reading.WHICH_RECORDING)) {
+      values.put("recording", UNKNOWN);
+    }
+    if (open.contains(Reading.THOUSANDS)) {
+      values.put("decimal-mark", UNKNOWN);
+    }
     return values;
   }
 
@@ -36,7 +42,8 @@ final class LayoutWriting {
     time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
     if (open.contains(Reading.NO_RATE)
         || open.contains(Reading.RATE_UNCLEAR)
-        || open.contains(Reading.RATE_OF_ROWS)) {
+        || open.contains(Reading.RATE_OF_ROWS)
+        || open.contains(Reading.WHOLE_SECONDS)) {
       values.put("rate-hz", UNKNOWN);
     }
     if (open.contains(Reading.TIME_UNIT) || open.contains(Reading.TIME_UNIT_WRONG)) {

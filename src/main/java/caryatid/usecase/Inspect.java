@@ -3,13 +3,16 @@ package caryatid.usecase;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.recording.importer.Importer;
+import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
 import caryatid.sheet.DescriptionReader;
 import caryatid.sheet.DescriptionWriter;
+import caryatid.wording.ColumnText;
 import caryatid.wording.Wording;
+import java.util.List;
 import java.util.Optional;
 
 /** What is understood of an export, and what has to be known before it can be used. */
@@ -31,9 +34,22 @@ public final class Inspect {
     return Importer.inspect(export, plate);
   }
 
-  /** A first plate description (YAML) of what is known, with the open questions marked. */
-  public static byte[] draft(Inspection inspection, Wording wording) {
-    return DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::sayWithin)
+  /**
+   * A first plate description (YAML) of what is known, with the open questions marked, and above it
+   * the export's columns.
+   */
+  public static byte[] draft(NamedBytes export, Inspection inspection, Wording wording) {
+    List<String> notes =
+        ColumnText.lines(Importer.columns(export, surveyed(inspection)), wording);
+    return DescriptionWriter.write(
+            inspection.draft(), inspection.questions(), notes, wording::sayWithin)
         .getBytes(UTF_8);
+  }
+
+  /** As it was read: names that are still to be written are none. */
+  private static ExportForm surveyed(Inspection inspection) {
+    ExportForm form = inspection.draft().form();
+    boolean open = form.columns().contains("unknown");
+    return open ? ExportForm.UNSTATED : form;
   }
 }

@@ -113,7 +113,7 @@ class BadRecordingTest {
     folder.recording(withoutColumn(0)).description("time: {column: Time, unit: s}\n", "");
     refused(
         "stand.csv: the sampling rate of the 2000 rows is stated nowhere. Add to the"
-            + " plate description: time: {rate-hz: 1000}");
+            + " plate description, with the rate in Hz for unknown: time: {rate-hz: unknown}");
   }
 
   @Test

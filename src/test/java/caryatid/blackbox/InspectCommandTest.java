@@ -49,18 +49,23 @@ class InspectCommandTest extends Inspecting {
                 + " faster than the plate was sampled.",
             "",
             "What has to be known before the file can be used",
-            "- the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it"
-                + " lies",
-            "  up to 0.0 mm if it is in mm,",
-            "  up to 0.2 mm if in cm,",
-            "  up to 20.0 mm if in m,",
-            "  up to 0.5 mm if in inch.",
-            "  Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.",
-            "- the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of"
-                + " 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.",
-            "- which of the export's axes point to the person's right, forward and up is stated"
-                + " nowhere. Add to the plate description, with your plate's directions: axes: {right:"
-                + " +x, anterior: +y, up: +z}",
+            "- the unit of the centre of pressure is stated nowhere (plate 1). Its middle"
+                + " lies this far from the export's zero:",
+            "  0.0 mm if it is in mm,",
+            "  0.2 mm if in cm,",
+            "  20.0 mm if in m,",
+            "  0.5 mm if in inch.",
+            "  Add to the plate description under the plate: units: {cop: unknown}, with mm,"
+                + " cm, m or inch for unknown.",
+            "- the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6"
+                + " kg, in kg of 800.0 kg. Add to the plate description under the plate: units:"
+                + " {force: unknown}, with N or kg for unknown.",
+            "- which of the export's axes point to the person's right, forward and up is"
+                + " stated nowhere. Add to the plate description: axes: {right: unknown, anterior:"
+                + " unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find"
+                + " out, step on the empty plate and lean forward, then to the right: the numbers"
+                + " of the centre of pressure show which axis that is, and whether it rises or"
+                + " falls.",
             "",
             "The file cannot be used yet. To write a description that can be completed, add: --write"
                 + " plate.yaml");

@@ -17,21 +17,27 @@ class InspectWriteTest extends Inspecting {
     assertThat(plain(Files.readString(folder.resolve("draft.yaml"))))
         .isEqualTo(
             """
+            # Replace each unknown; the question above it says how. As long as one is left, the description is refused. Delete what your plate does not export.
+            # The 4 columns of the file, each with its first values and what it probably is:
+            # 1  Time (s)  [0.0 0.1 0.2]  by its name the time
+            # 2  Fz  [0 0 0]  by its name force-z; about 800 and nearly constant: probably vertical force, N
+            # 3  CoPx  [0 0 0]  by its name cop-x
+            # 4  CoPy  [0 0 0]  by its name cop-y
             plate-description: 1
             name: plate
             time: {column: Time (s), unit: s}
-            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
+            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description: axes: {right: unknown, anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on the empty plate and lean forward, then to the right: the numbers of the centre of pressure show which axis that is, and whether it rises or falls.
             axes: {right: unknown, anterior: unknown, up: unknown}
             plates:
               - name: plate 1
                 columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
-                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
-                # the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it lies
-                # up to 0.0 mm if it is in mm,
-                # up to 0.2 mm if in cm,
-                # up to 20.0 mm if in m,
-                # up to 0.5 mm if in inch.
-                # Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: unknown}, with N or kg for unknown.
+                # the unit of the centre of pressure is stated nowhere (plate 1). Its middle lies this far from the export's zero:
+                # 0.0 mm if it is in mm,
+                # 0.2 mm if in cm,
+                # 20.0 mm if in m,
+                # 0.5 mm if in inch.
+                # Add to the plate description under the plate: units: {cop: unknown}, with mm, cm, m or inch for unknown.
                 units: {force: unknown, cop: unknown}
             """);
   }
@@ -42,7 +48,7 @@ class InspectWriteTest extends Inspecting {
     Run.caryatid("inspect", file("stand.csv"), "--write", file("draft.yaml"));
     Run open = Run.caryatid("inspect", file("stand.csv"), "--plate", file("draft.yaml"));
     assertThat(open.code()).isEqualTo(1);
-    assertThat(plain(open.err())).startsWith("draft.yaml line 5, column ");
+    assertThat(plain(open.err())).startsWith("draft.yaml line 11, column ");
     String draft =
         Files.readString(folder.resolve("draft.yaml"))
             .replace(

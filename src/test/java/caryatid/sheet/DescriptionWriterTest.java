@@ -60,7 +60,7 @@ class DescriptionWriterTest {
   @Test
   void aDescriptionIsWrittenAsItIsRead() throws BadInput {
     PlateDescription full = read(FULL);
-    String written = DescriptionWriter.write(full, List.of(), problem -> "");
+    String written = DescriptionWriter.write(full, List.of(), List.of(), problem -> "");
     assertThat(written).isEqualTo(FULL);
     assertThat(read(written)).isEqualTo(full);
   }
@@ -73,25 +73,25 @@ class DescriptionWriterTest {
             Optional.empty());
     Wording wording = Wording.in(Locale.ROOT);
     String written =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), wording::sayWithin);
+        DescriptionWriter.write(inspection.draft(), inspection.questions(), List.of(), wording::sayWithin);
     assertThat(written)
         .isEqualTo(
             """
             plate-description: 1
             name: plate
             time: {column: Time (s), unit: s}
-            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description, with your plate's directions: axes: {right: +x, anterior: +y, up: +z}
+            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description: axes: {right: unknown, anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on the empty plate and lean forward, then to the right: the numbers of the centre of pressure show which axis that is, and whether it rises or falls.
             axes: {right: unknown, anterior: unknown, up: unknown}
             plates:
               - name: plate 1
                 columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
-                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: N}, or kg.
-                # the unit of the centre of pressure is stated nowhere (plate 1). From the export's zero it lies
-                # up to 2.0 mm if it is in mm,
-                # up to 20.0 mm if in cm,
-                # up to 2000.0 mm if in m,
-                # up to 50.8 mm if in inch.
-                # Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.
+                # the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate: units: {force: unknown}, with N or kg for unknown.
+                # the unit of the centre of pressure is stated nowhere (plate 1). Its middle lies this far from the export's zero:
+                # 2.0 mm if it is in mm,
+                # 20.0 mm if in cm,
+                # 2000.0 mm if in m,
+                # 50.8 mm if in inch.
+                # Add to the plate description under the plate: units: {cop: unknown}, with mm, cm, m or inch for unknown.
                 units: {force: unknown, cop: unknown}
             """);
   }
@@ -101,7 +101,7 @@ class DescriptionWriterTest {
     NamedBytes export = bytes("stand.csv", "Time (s),Fz,CoPx,CoPy\n0.00,800,1,2\n0.01,800,1,2\n");
     Inspection inspection = Importer.inspect(export, Optional.empty());
     String answered =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), problem -> "?")
+        DescriptionWriter.write(inspection.draft(), inspection.questions(), List.of(), problem -> "?")
             .replace("right: unknown", "right: +x")
             .replace("anterior: unknown", "anterior: +y")
             .replace("up: unknown", "up: +z")
@@ -117,7 +117,7 @@ class DescriptionWriterTest {
     Inspection inspection =
         Importer.inspect(bytes("stand.csv", "Fz,CoPx,CoPy\n800,1,2\n800,1,2\n"), Optional.empty());
     String written =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), problem -> "open");
+        DescriptionWriter.write(inspection.draft(), inspection.questions(), List.of(), problem -> "open");
     assertThat(written).contains("time: {rate-hz: unknown}");
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> read(written))
         .isInstanceOf(BadInput.class)

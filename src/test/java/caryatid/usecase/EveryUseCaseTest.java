@@ -106,8 +106,9 @@ class EveryUseCaseTest {
   @Test
   void anExportIsInspectedAndAFirstDescriptionWritten() throws Exception {
     NamedBytes export = files.read(Path.of("sample-recordings/k7/barefoot-1.csv"));
-    String draft = new String(Inspect.draft(Inspect.run(export, Optional.empty()), WORDING), UTF_8);
-    assertThat(draft).startsWith("plate-description: 1\n");
+    String draft =
+        new String(Inspect.draft(export, Inspect.run(export, Optional.empty()), WORDING), UTF_8);
+    assertThat(draft).contains("\nplate-description: 1\n", "# 4  Fz  [356,13 355,78 355,44]  by its name");
     NamedBytes plate = files.read(Path.of("sample-recordings/k7/plate.yaml"));
     assertThat(Inspect.run(export, Optional.of(plate)).problems()).isEmpty();
   }

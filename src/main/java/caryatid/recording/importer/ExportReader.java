@@ -49,8 +49,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * Reads one export in stages: its bytes into tables, what the columns mean, the times, the plates'
@@ -135,7 +137,15 @@ final class ExportReader {
         findings.remarks(),
         views,
         timed.rateHz(),
-        new Draft(description).of(parsed.table(), mapped.loaded(), timed.unit()));
+        new Draft(description, asked(findings))
+            .of(parsed.table(), parsed.shown().map(Table::head), mapped.loaded(), timed.unit()));
+  }
+
+  private static Set<Reading> asked(Findings findings) {
+    return findings.problems().stream()
+        .filter(ExportReader::asks)
+        .map(problem -> (Reading) problem.topic())
+        .collect(Collectors.toSet());
   }
 
   private static boolean asks(Problem problem) {
@@ -146,7 +156,7 @@ final class ExportReader {
     Planner planner = new Planner(file, description);
     Outcome<List<Table>> read = new ExportText(export, form, planner::plan).read();
     List<Table> tables = read.value();
-    Outcome<Optional<Table>> choice = new TableChoice(form.recording(), file).choose(tables);
+    Outcome<Optional<Table>> choice = choice(tables, read.findings());
     Findings findings = read.findings().and(choice.findings());
     Optional<Table> shown = choice.value().or(() -> tables.stream().findFirst());
     if (shown.isPresent()) {
@@ -157,7 +167,15 @@ final class ExportReader {
           findings.withFact(
               Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
-    return new Parsed(choice.value(), findings);
+    return new Parsed(choice.value(), shown, findings);
+  }
+
+  /** The table that holds the plate; none where names and columns do not belong together. */
+  private Outcome<Optional<Table>> choice(List<Table> tables, Findings read) {
+    boolean shifted = read.has(Reading.NAMES_COUNT) || read.has(Reading.NAMES_COUNT_DESCRIBED);
+    return shifted
+        ? new Outcome<>(Optional.empty(), Findings.none(file))
+        : new TableChoice(form.recording(), file).choose(tables);
   }
 
   /** Settles units and axes, or asks for them. */

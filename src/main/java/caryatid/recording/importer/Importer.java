@@ -1,11 +1,14 @@
 package caryatid.recording.importer;
 
+import caryatid.recording.model.ColumnView;
 import caryatid.recording.model.Digested;
+import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads a force plate's text export. */
@@ -34,5 +37,14 @@ public final class Importer {
    */
   public static Inspection inspect(NamedBytes export, Optional<PlateDescription> description) {
     return new ExportReader(export, description).inspect();
+  }
+
+  /**
+   * Lists an export's columns, whatever they are used for; none where it is no table.
+   *
+   * @param form how the text is laid out, as far as that is known already
+   */
+  public static List<ColumnView> columns(NamedBytes export, ExportForm form) {
+    return ColumnSurvey.of(export, form);
   }
 }

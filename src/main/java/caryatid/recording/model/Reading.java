@@ -10,6 +10,8 @@ public enum Reading implements Topic {
   EMPTY("Reading.EMPTY"),
   /** Bytes that are no text. */
   BINARY("Reading.BINARY"),
+  SPREADSHEET("Reading.SPREADSHEET"),
+  MOTION_FILE("Reading.MOTION_FILE"),
   /** The description names an encoding this platform does not have. */
   UNKNOWN_ENCODING("Reading.UNKNOWN_ENCODING"),
   LINE_TOO_LONG("Reading.LINE_TOO_LONG"),
@@ -43,6 +45,10 @@ public enum Reading implements Topic {
   NO_PLATE("Reading.NO_PLATE"),
   /** A table without names. */
   NO_NAMES("Reading.NO_NAMES"),
+  /** More or fewer names than cells in a row. */
+  NAMES_COUNT("Reading.NAMES_COUNT"),
+  /** The same of the names that the description gives. */
+  NAMES_COUNT_DESCRIBED("Reading.NAMES_COUNT_DESCRIBED"),
   /** Named as the sum of the plates, which it is not. */
   SUM_OR_PLATE("Reading.SUM_OR_PLATE"),
   /** Described as a plate, but the sum of others. */
@@ -98,7 +104,11 @@ public enum Reading implements Topic {
   TIME_BACK("Reading.TIME_BACK"),
   INDEX_BACK("Reading.INDEX_BACK"),
   GAPS("Reading.GAPS"),
-  RATES_DIFFER("Reading.RATES_DIFFER");
+  RATES_DIFFER("Reading.RATES_DIFFER"),
+  /** The description's rate is not the one that the file shows. */
+  RATE_DESCRIBED("Reading.RATE_DESCRIBED"),
+  /** Times in whole seconds. */
+  WHOLE_SECONDS("Reading.WHOLE_SECONDS");
 
   private final String code;
 
@@ -121,6 +131,7 @@ public enum Reading implements Topic {
           NO_PLATE_NAMES,
           NO_PLATE,
           NO_NAMES,
+          NAMES_COUNT,
           SUM_OR_PLATE,
           FORCE_UNIT,
           MOMENT_UNIT,
@@ -131,6 +142,7 @@ public enum Reading implements Topic {
           NO_RATE,
           RATE_UNCLEAR,
           RATE_OF_ROWS,
+          WHOLE_SECONDS,
           TIME_UNIT,
           TIME_UNIT_WRONG ->
           true;

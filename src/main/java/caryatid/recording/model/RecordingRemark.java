@@ -27,6 +27,8 @@ public enum RecordingRemark implements Topic {
   LAST_CUT("RecordingRemark.LAST_CUT", Weight.IMPORTANT),
   MISSING("RecordingRemark.MISSING", Weight.IMPORTANT),
   EMPTY_PLATE("RecordingRemark.EMPTY_PLATE"),
+  /** Lines that the description's line numbers pass over. */
+  PASSED_OVER("RecordingRemark.PASSED_OVER", Weight.IMPORTANT),
   SPIKES("RecordingRemark.SPIKES", Weight.IMPORTANT),
   SATURATED("RecordingRemark.SATURATED", Weight.IMPORTANT),
   REPEATED("RecordingRemark.REPEATED"),

@@ -55,10 +55,11 @@ public final class ExportText {
   }
 
   private Outcome<List<Table>> read(Intake intake, Findings earlier) {
-    Findings opened = opened(intake, earlier);
-    if (intake.binary()) {
-      return new Outcome<>(List.of(), opened.withProblem(Reading.BINARY));
+    Optional<Reading> foreign = intake.foreign();
+    if (foreign.isPresent() || intake.binary()) {
+      return new Outcome<>(List.of(), earlier.withProblem(foreign.orElse(Reading.BINARY)));
     }
+    Findings opened = opened(intake, earlier);
     Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
     return new TableReader(lines, form, planner, opened).read();
   }

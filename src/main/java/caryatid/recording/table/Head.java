@@ -1,5 +1,6 @@
 package caryatid.recording.table;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ import java.util.stream.Collectors;
  * @param firstDataLine the first row's line
  * @param dialect how the rows are written
  * @param sample a number as it is written there
+ * @param firstRows the cells of the first rows
  */
 public record Head(
     List<String> preamble,
@@ -26,8 +28,10 @@ public record Head(
     List<ColumnName> columns,
     int firstDataLine,
     Dialect dialect,
-    String sample) {
+    String sample,
+    List<List<String>> firstRows) {
   public Head {
+    firstRows = firstRows.stream().map(List::copyOf).toList();
     preamble = List.copyOf(preamble);
     columns = List.copyOf(columns);
   }
@@ -39,6 +43,29 @@ public record Head(
       named--;
     }
     return named;
+  }
+
+  /** The same without names, for a row's number of cells. */
+  Head unnamed(int cells) {
+    return new Head(
+        preamble,
+        preambleLine,
+        headerLine,
+        deviceLine,
+        unitsLine,
+        Collections.nCopies(cells, ColumnName.of("", "")),
+        firstDataLine,
+        dialect,
+        sample,
+        firstRows);
+  }
+
+  /** Whether a column's first cells are numbers. */
+  public boolean numeric(int index) {
+    List<Cell> cells =
+        firstRows.stream().filter(r -> index < r.size()).map(r -> Cell.of(r.get(index))).toList();
+    return cells.contains(Cell.NUMBER)
+        && cells.stream().allMatch(c -> c == Cell.NUMBER || c == Cell.HOLE);
   }
 
   /** The first names a problem lists. */

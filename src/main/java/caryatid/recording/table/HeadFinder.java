@@ -1,6 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +15,9 @@ import java.util.OptionalInt;
 final class HeadFinder {
   /** How many lines are looked at: the longest preamble, and rows enough to see their kind. */
   static final int LOOK_AHEAD = 120;
+
+  /** So many rows show what a column is like. */
+  private static final int SHOWN = 3;
 
   private record Found(Delimiter delimiter, Rows rows, Optional<Header> header) {
     long recognized() {
@@ -56,12 +60,26 @@ final class HeadFinder {
         best = found;
       }
     }
-    return best.map(found -> checked(found, head(lines, firstNumber, found)));
+    return best.map(found -> checked(found, head(lines, firstNumber, found), lines, whole));
   }
 
-  private Outcome<Head> checked(Found found, Head head) {
+  private Outcome<Head> checked(Found found, Head head, List<String> lines, boolean whole) {
+    Findings marks = new MarkCheck(form, file).check(found.rows(), found.delimiter(), head);
+    Outcome<Head> counted =
+        marks.has(Reading.COMMA_TWICE)
+            ? new Outcome<>(head, Findings.none(file))
+            : new NameCount(form, file).check(head, found.rows(), whole);
+    PassedOver passed = new PassedOver(lines, found.delimiter());
     return new Outcome<>(
-        head, new MarkCheck(form, file).check(found.rows(), found.delimiter(), head));
+        counted.value(),
+        marks
+            .and(counted.findings())
+            .and(passed.remark(found.rows(), found.header(), whole && stated(), file)));
+  }
+
+  /** Whether a description says where the names or the rows begin. */
+  private boolean stated() {
+    return form.headerLine().isPresent() || form.firstDataLine().isPresent();
   }
 
   /** Index of a line of known names without any row below, if there is one. */
@@ -102,12 +120,15 @@ final class HeadFinder {
   private Optional<Header> header(
       List<String> lines, Rows rows, Delimiter delimiter, boolean whole) {
     if (!form.columns().isEmpty()) {
-      return Optional.of(stated(rows.cells()));
+      int above = form.headerLine().orElse(Math.max(0, rows.start() - 1)) - 1;
+      OptionalInt units =
+          whole ? Header.unitsBetween(lines, above, rows.start(), delimiter) : OptionalInt.empty();
+      return Optional.of(stated(rows.cells()).withUnits(lines, units, delimiter));
     }
     if (whole && form.headerLine().isPresent()) {
       int line = form.headerLine().getAsInt() - 1;
       return line < rows.start()
-          ? Header.at(lines, line, rows.cells(), delimiter, OptionalInt.empty())
+          ? Header.stated(lines, line, rows.start(), rows.cells(), delimiter)
           : Optional.empty();
     }
     return Header.above(lines, rows.start(), rows.cells(), delimiter);
@@ -137,7 +158,8 @@ final class HeadFinder {
         used(header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())), rows),
         rows.start() + firstNumber,
         new Dialect(found.delimiter(), mark, rows.thousands(mark, form.decimalMark().isPresent())),
-        rows.sample(mark));
+        rows.sample(mark),
+        rows.rows().stream().limit(SHOWN).toList());
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * The names above a table's rows, found by walking up from its first row: a row of units, the
@@ -61,9 +62,43 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
             columns));
   }
 
+  /**
+   * The header in a line that a description states; a row of units may lie between it and the first
+   * row.
+   */
+  static Optional<Header> stated(
+      List<String> lines, int line, int firstRow, int cells, Delimiter delimiter) {
+    return at(lines, line, cells, delimiter, unitsBetween(lines, line, firstRow, delimiter));
+  }
+
+  /** The row of units between two lines: text, of which something is a known unit. */
+  static OptionalInt unitsBetween(
+      List<String> lines, int above, int firstRow, Delimiter delimiter) {
+    return IntStream.range(above + 1, firstRow)
+        .filter(
+            i -> {
+              List<String> cells = filledCells(lines.get(i), delimiter);
+              return mostlyText(cells) && cells.stream().anyMatch(UnitNames::known);
+            })
+        .findFirst();
+  }
+
+  /** The same columns, each with the unit that a row of units says. */
+  Header withUnits(List<String> lines, OptionalInt row, Delimiter delimiter) {
+    if (row.isEmpty()) {
+      return this;
+    }
+    List<String> cells = delimiter.split(lines.get(row.getAsInt()));
+    List<ColumnName> named = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      named.add(columns.get(i).withUnit(unit(cell(cells, i))));
+    }
+    return new Header(line, device, row, named);
+  }
+
   /** How many of the names are known to this package. */
   long recognized() {
-    return columns.stream().filter(c -> Role.of(c).kind() != Role.Kind.OTHER).count();
+    return Role.of(columns).stream().filter(r -> r.kind() != Role.Kind.OTHER).count();
   }
 
   /**
@@ -95,7 +130,8 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
   }
 
   private static boolean repeats(List<String> names) {
-    return names.stream().distinct().count() < names.size();
+    List<String> bare = names.stream().map(name -> ColumnName.of("", name).name()).toList();
+    return bare.stream().distinct().count() < bare.size();
   }
 
   /**
@@ -105,7 +141,7 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
   private static Optional<List<String>> unitsRow(
       List<String> lines, int line, Delimiter delimiter) {
     List<String> cells = delimiter.split(lines.get(line));
-    List<String> filled = cells.stream().filter(Header::filled).map(Header::bare).toList();
+    List<String> filled = filledCells(lines.get(line), delimiter);
     long known = filled.stream().filter(UnitNames::known).count();
     boolean some =
         known > 0
@@ -114,6 +150,10 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
             && lineAbove(lines, line).stream()
                 .anyMatch(above -> anyKnown(trimmed(delimiter.split(lines.get(above)))));
     return known > 0 && (some || known == filled.size()) ? Optional.of(cells) : Optional.empty();
+  }
+
+  private static List<String> filledCells(String line, Delimiter delimiter) {
+    return delimiter.split(line).stream().filter(Header::filled).map(Header::bare).toList();
   }
 
   /** The unit in a cell; empty where a dash or the like says that there is none. */

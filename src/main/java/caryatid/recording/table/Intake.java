@@ -1,6 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Reading;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
 
 /**
@@ -90,6 +92,21 @@ final class Intake implements AutoCloseable {
       }
     }
     return false;
+  }
+
+  /** Whether the file is another program's, known by its first bytes, or empty. */
+  Optional<Reading> foreign() {
+    if (starts(0x50, 0x4b, 0x03, 0x04) || starts(0xd0, 0xcf, 0x11, 0xe0)) {
+      return Optional.of(Reading.SPREADSHEET);
+    }
+    // A C3D file's first byte tells where its parameters are, and its second is 0x50.
+    boolean motion = start.length >= 512 && start[1] == 0x50 && start[0] > 0 && start[0] < 32;
+    return motion ? Optional.of(Reading.MOTION_FILE) : Optional.empty();
+  }
+
+  private boolean starts(int... magic) {
+    return start.length >= magic.length
+        && IntStream.range(0, magic.length).allMatch(i -> (start[i] & 0xff) == magic[i]);
   }
 
   /** What ends a line: a carriage return where the text's start has no line feed at all. */

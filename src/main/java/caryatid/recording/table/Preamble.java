@@ -41,13 +41,22 @@ public final class Preamble {
   /** Keys of the sampling rate. */
   private static final Predicate<String> RATE =
       Pattern.compile(
-              "(sampl\\w*|capture|acquisition|analog\\w*|data|scan)?(rate|freq\\w*)(\\[?\\(?hz.*)?|hz|fs|abtastrate")
+              "(sampl\\w*|capture|acquisition|analog\\w*|data|scan)?(frame)?(rate|freq\\w*)(\\[?\\(?hz.*)?"
+                  + "|hz|fs|abtastrate")
           .asMatchPredicate();
+
+  /** A rate of frames: a plate may have been sampled several times a frame. */
+  private static final Predicate<String> OF_FRAMES =
+      Pattern.compile(".*framerate.*").asMatchPredicate();
+
+  /** Stated and other rates that differ by more contradict each other. */
+  private static final double SAME_RATE = 0.01;
 
   /** Keys of the number of rows. */
   private static final Predicate<String> COUNT =
       Pattern.compile(
-              "(number|num|no|n)?(of)?(samples|frames|rows|datapoints|scans)|samplecount|framecount")
+              "(number|num|no|n)?(of)?(samples|frames|rows|datapoints|scans)([(\\[].*)?"
+                  + "|samplecount|framecount")
           .asMatchPredicate();
 
   private final List<Entry> entries = new ArrayList<>();
@@ -79,6 +88,20 @@ public final class Preamble {
             && rates.get(0).value() >= TimeBaseFinder.SLOWEST_HZ
             && rates.get(0).value() <= TimeBaseFinder.FASTEST_HZ;
     return clear ? Optional.of(rates.get(0)) : Optional.empty();
+  }
+
+  /**
+   * Whether another rate contradicts the stated one. A rate of frames is not contradicted by a
+   * multiple of it.
+   */
+  public boolean contradicts(double otherHz) {
+    return rateHz().filter(stated -> differs(stated.value(), otherHz)).isPresent();
+  }
+
+  private boolean differs(double statedHz, double otherHz) {
+    boolean frames = rates().stream().allMatch(entry -> OF_FRAMES.test(plain(entry.key())));
+    double times = frames ? Math.max(1, Math.round(otherHz / statedHz)) : 1;
+    return Math.abs(otherHz / (times * statedHz) - 1) > SAME_RATE;
   }
 
   /** The stated rates as they are written, where they are not clear; else empty. */

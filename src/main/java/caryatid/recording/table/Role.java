@@ -1,7 +1,9 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.UnitNames;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,15 +35,17 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
   static final Role OTHER = new Role(Kind.OTHER, Optional.empty(), "", "");
 
   private static final Set<String> TIME =
-      Set.of("time", "t", "timestamp", "seconds", "zeit", "temps", "tijd", "tiempo");
+      words("time t timestamp seconds zeit temps tijd tiempo tempo");
   private static final Set<String> INDEX =
-      Set.of("frame", "sample", "samples", "seq", "index", "nr", "no", "item", "#", "row");
+      words(
+          "frame sample samples seq index nr no item # row muestra campione amostra échantillon"
+              + " trame fotogramma");
 
   /** The quantities by their words; the first that fits counts. */
   private enum Quantity {
-    MOMENT("moment moments torque m mom"),
-    COP("cop pressure p c"),
-    FORCE("force forces grf f v");
+    MOMENT("moment moments torque m mom momento drehmoment couple coppia torsione torque"),
+    COP("cop pressure p c cp cdp druckmittelpunkt druckzentrum pression presion pressione pressao"),
+    FORCE("force forces grf f v kraft fuerza forza forca");
 
     private final String words;
 
@@ -52,31 +56,21 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
 
   /** Words that neither name a quantity nor tell plates apart. */
   public static final Set<String> FILLERS =
-      Set.of(
-          "ground",
-          "reaction",
-          "center",
-          "centre",
-          "of",
-          "pressure",
-          "force",
-          "forces",
-          "moment",
-          "moments",
-          "torque",
-          "cop",
-          "grf",
-          "plate",
-          "platform",
-          "forceplate",
-          "fp",
-          "channel",
-          "m",
-          "f",
-          "p",
-          "v",
-          "c",
-          "mom");
+      words(
+          "ground reaction center centre of pressure force forces moment moments torque cop grf"
+              + " plate platform forceplate fp channel m f p v c mom cp global kraft drehmoment"
+              + " druckmittelpunkt druckzentrum bodenreaktionskraft kraftmessplatte platte achse"
+              + " axe eje asse eixo axis couple pression cdp plateforme reaction sol du de la le"
+              + " fuerza momento centro presion plataforma reaccion suelo del forza pressione"
+              + " pedana piattaforma reazione di della coppia torsione forca pressao plataforma"
+              + " reacao solo da do vertical vertikal verticale vertikalkraft senkrecht en in");
+
+  /** Words for the vertical where a name says no axis: it is z, as it is beside x and y. */
+  private static final Set<String> VERTICAL =
+      words("vertical vertikal verticale vertikalkraft senkrecht");
+
+  /** A foot's letter before a quantity, as in RCOP_X. */
+  private static final Pattern FOOT = Pattern.compile("([lr])(cop|grf|force|moment)([xyz]?)");
 
   /** Words for what is computed of a channel and is none itself. */
   private static final Set<String> DERIVED =
@@ -98,26 +92,82 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
 
   /** A quantity's letters, the plate's digits, an axis and the plate's digits in one word. */
   private static final Pattern COMPACT =
-      Pattern.compile("(moment|torque|mom|m|cop|c|p|force|grf|f|v)(\\d*)([xyz])(\\d*)");
+      Pattern.compile("(moment|torque|mom|m|cop|cdp|cp|c|p|force|grf|f|v)(\\d*)([xyz])(\\d*)");
 
   /** An axis in a word of its own, perhaps with the plate's digits. */
   private static final Pattern AXIS = Pattern.compile("(\\d*)([xyz])(\\d*)");
 
+  private static final Pattern APPLIED = Pattern.compile("a(\\d*)([xyz])(\\d*)");
+
   private static Set<String> words(String parted) {
-    return Set.of(parted.split(" ", -1));
+    return Set.copyOf(List.of(folded(parted).split(" ", -1)));
+  }
+
+  /** Without accents, which exports often leave out. */
+  private static String folded(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+  }
+
+  private static List<String> wordsOf(ColumnName column) {
+    List<String> words = new ArrayList<>();
+    for (String word : column.words()) {
+      Matcher foot = FOOT.matcher(folded(word));
+      if (foot.matches()) {
+        words.add(foot.group(1));
+        words.add(foot.group(2) + foot.group(3));
+      } else {
+        words.add(folded(word));
+      }
+    }
+    return words;
   }
 
   public static Role of(ColumnName column) {
-    List<String> words = column.words();
+    List<String> words = wordsOf(column);
     if (words.stream().anyMatch(TIME::contains)) {
       return new Role(Kind.TIME, Optional.empty(), "", "");
     }
     if (words.stream().anyMatch(INDEX::contains)) {
       return new Role(Kind.INDEX, Optional.empty(), "", "");
     }
-    Role role = compact(words).or(() -> spelled(words)).orElse(OTHER);
+    Role role =
+        compact(words)
+            .or(() -> spelled(words))
+            .or(() -> vertical(words))
+            .or(() -> applied(column, words))
+            .orElse(OTHER);
     boolean derived = role.kind == Kind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
     return derived ? new Role(Kind.DERIVED, Optional.empty(), "", "") : role;
+  }
+
+  /**
+   * What columns beside each other are taken for. Names that are bare axes, x and y and no z, are a
+   * centre of pressure where no other name tells of one or of moments.
+   */
+  public static List<Role> of(List<ColumnName> columns) {
+    List<Role> roles = new ArrayList<>(columns.stream().map(Role::of).toList());
+    boolean known = roles.stream().anyMatch(Role::tellsCentre);
+    List<String> axes = columns.stream().map(Role::bareAxis).toList();
+    boolean pair =
+        axes.stream().filter("x"::equals).count() == 1
+            && axes.stream().filter("y"::equals).count() == 1
+            && !axes.contains("z");
+    for (int i = 0; pair && !known && i < roles.size(); i++) {
+      if (!axes.get(i).isEmpty()) {
+        roles.set(i, channel(Quantity.COP, axes.get(i), List.of()));
+      }
+    }
+    return List.copyOf(roles);
+  }
+
+  private boolean tellsCentre() {
+    return channel.map(Channel::quantity).filter(q -> q != Channel.Quantity.FORCE).isPresent();
+  }
+
+  /** The axis that is all a name says, as in {@code X - Global}; else empty. */
+  private static String bareAxis(ColumnName column) {
+    List<String> words = wordsOf(column).stream().filter(w -> !w.equals("global")).toList();
+    return words.size() == 1 && words.get(0).matches("[xyz]") ? words.get(0) : "";
   }
 
   private static Optional<Role> compact(List<String> words) {
@@ -144,6 +194,29 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
         List<String> rest = new ArrayList<>(words);
         rest.set(i, axis.group(1) + axis.group(3));
         return quantity(rest).map(q -> channel(q, axis.group(2), rest));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A vertical force whose name says no axis. */
+  private static Optional<Role> vertical(List<String> words) {
+    boolean named = words.stream().anyMatch(VERTICAL::contains);
+    boolean whole = words.contains("vertikalkraft");
+    return named && (whole || quantity(words).equals(Optional.of(Quantity.FORCE)))
+        ? Optional.of(channel(Quantity.FORCE, "z", words))
+        : Optional.empty();
+  }
+
+  /** The point at which the force is applied, as in {@code Ax (m)}: only where it is a length. */
+  private static Optional<Role> applied(ColumnName column, List<String> words) {
+    boolean length = column.unit().flatMap(LengthUnit::named).isPresent();
+    for (int i = words.size() - 1; length && i >= 0; i--) {
+      Matcher word = APPLIED.matcher(words.get(i));
+      if (word.matches()) {
+        List<String> rest = new ArrayList<>(words);
+        rest.set(i, word.group(1) + word.group(3));
+        return Optional.of(channel(Quantity.COP, word.group(2), rest));
       }
     }
     return Optional.empty();

@@ -2,7 +2,6 @@ package caryatid.recording.time;
 
 import caryatid.recording.model.Aspect;
 import caryatid.recording.model.Reading;
-import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.model.Understood.Basis;
@@ -11,10 +10,12 @@ import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.Preamble;
+import caryatid.recording.table.Role;
 import caryatid.recording.table.Table;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -29,6 +30,9 @@ public final class TimeBaseFinder {
 
   /** A stated rate further than this from the one of the times contradicts them. */
   private static final double SAME_RATE = 0.01;
+
+  /** Times whose smallest step is so much larger than the rows' mean one are coarser than these. */
+  private static final double COARSE = 1.5;
 
   private final Table table;
   private final TimeBase described;
@@ -69,7 +73,8 @@ public final class TimeBaseFinder {
   private Timed fromRate(BiPredicate<Integer, Integer> sameRow) {
     RowNumbers numbers = new RowNumbers(table, nothing.file());
     RowNumbers.Counted counted = numbers.counted(sameRow);
-    Findings findings = comparedWithTimes().and(counted.findings());
+    Findings findings =
+        comparedWithTimes().and(comparedWithLines(counted.step())).and(counted.findings());
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
       String unclear = preamble.unclearRates();
@@ -108,14 +113,54 @@ public final class TimeBaseFinder {
     Outcome<Optional<Timeline>> timeline =
         new Clock(table, column, Clock.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
     Findings findings =
-        withUnit(column, unit.value().get(), unit.findings()).and(timeline.findings());
+        withUnit(column, unit.value().get(), unit.findings())
+            .and(timeline.findings())
+            .and(timeline.value().map(t -> askOfWholeSeconds(column, unitS, t)).orElse(nothing));
     return new Timed(
         timeline.value(),
         unit.value(),
         timeline.value().map(t -> findings.and(compared(t.rateHz(), column))).orElse(findings));
   }
 
-  /** A described rate counts, but not in silence where the file's own times show another one. */
+  /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
+  private Findings askOfWholeSeconds(int column, double unitS, Timeline timeline) {
+    Column times = table.column(column);
+    boolean whole = smallestStep(times) * unitS >= 1 - SAME_RATE;
+    boolean shared = timeline.rateHz() > 1 + SAME_RATE;
+    return whole && shared
+        ? nothing.withProblem(
+            new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
+            Reading.WHOLE_SECONDS,
+            Argument.text(table.columnName(column)),
+            Argument.of(timeline.rateHz(), Unit.HZ))
+        : nothing;
+  }
+
+  /**
+   * A described rate that is not the one stated above the table is refused, unless rows were left
+   * out.
+   */
+  private Findings comparedWithLines(double step) {
+    double times = Math.max(1, step);
+    return described.rateHz().isPresent()
+            && preamble.contradicts(described.rateHz().getAsDouble())
+            && preamble.contradicts(described.rateHz().getAsDouble() * times)
+        ? preamble.rateHz().stream()
+            .map(stated -> contradicted(stated.value(), Place.of(nothing.file(), stated.line())))
+            .findFirst()
+            .orElse(nothing)
+        : nothing;
+  }
+
+  private Findings contradicted(double shownHz, Place place) {
+    return nothing.withProblem(
+        place,
+        Reading.RATE_DESCRIBED,
+        Argument.of(described.rateHz().orElseThrow(), Unit.HZ),
+        Argument.of(shownHz, Unit.HZ));
+  }
+
+  /** A described rate that is not the one of the file's own times is refused. */
   private Findings comparedWithTimes() {
     OptionalInt column =
         described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
@@ -123,21 +168,51 @@ public final class TimeBaseFinder {
   }
 
   private Findings compared(int column) {
+    ColumnName name = table.head().columns().get(column);
     Column times = table.column(column);
-    Optional<TimeUnit> unit = table.head().columns().get(column).unit().flatMap(TimeUnit::named);
-    if (unit.isEmpty() || table.rows() < 2 || times.hasHoles()) {
+    double step = UsualStep.of(times);
+    boolean counts = step == 1 || Role.of(name).kind() != Role.Kind.TIME;
+    boolean readable = times.size() >= 2 && !times.hasHoles();
+    List<TimeUnit> units =
+        name.unit()
+            .map(unit -> TimeUnit.named(unit).stream().toList())
+            .orElse(table.clock() ? List.of(TimeUnit.S) : List.of(TimeUnit.values()));
+    if (!readable || counts || units.isEmpty() || units.stream().anyMatch(u -> fits(times, u))) {
       return nothing;
     }
-    int steps = times.size() - 1;
-    double rateHz = described.rateHz().orElseThrow();
-    double shownHz = steps / ((times.at(steps) - times.at(0)) * unit.get().seconds());
-    return Double.isFinite(shownHz) && Math.abs(shownHz / rateHz - 1) > SAME_RATE
-        ? nothing.withRemark(
-            RecordingRemark.RATE_OVER_TIMES,
-            Argument.of(rateHz, Unit.HZ),
-            Argument.text(table.columnName(column)),
-            Argument.of(shownHz, Unit.HZ))
+    double shownHz = rateHz(times, units.get(0));
+    return Double.isFinite(shownHz) && shownHz > 0
+        ? contradicted(
+            shownHz,
+            new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))))
         : nothing;
+  }
+
+  private static double rateHz(Column times, TimeUnit unit) {
+    int steps = times.size() - 1;
+    return steps / ((times.at(steps) - times.at(0)) * unit.seconds());
+  }
+
+  /**
+   * Whether times agree with the described rate, as far as their own coarseness lets it be seen.
+   */
+  private boolean fits(Column times, TimeUnit unit) {
+    int steps = times.size() - 1;
+    double shownS = (times.at(steps) - times.at(0)) * unit.seconds();
+    double describedS = steps / described.rateHz().orElseThrow();
+    double smallestS = smallestStep(times) * unit.seconds();
+    double coarseS = smallestS > COARSE * shownS / steps ? smallestS : 0;
+    return Math.abs(shownS - describedS) <= SAME_RATE * describedS + coarseS;
+  }
+
+  /** The smallest step forward; 0 where there is none. */
+  private static double smallestStep(Column times) {
+    double smallest = Double.POSITIVE_INFINITY;
+    for (int i = 1; i < times.size(); i++) {
+      double step = times.at(i) - times.at(i - 1);
+      smallest = step > 0 ? Math.min(smallest, step) : smallest;
+    }
+    return Double.isInfinite(smallest) ? 0 : smallest;
   }
 
   private Findings withUnit(int column, TimeUnit unit, Findings earlier) {
@@ -153,7 +228,7 @@ public final class TimeBaseFinder {
 
   private Findings compared(double rateHz, int column) {
     OptionalDouble stated = statedRate();
-    if (stated.isEmpty() || !(Math.abs(stated.getAsDouble() / rateHz - 1) > SAME_RATE)) {
+    if (stated.isEmpty() || !preamble.contradicts(rateHz)) {
       return nothing;
     }
     return nothing.withProblem(

@@ -4,59 +4,129 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.Reading;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.Head;
 import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Role;
 import caryatid.recording.table.Table;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** A plate description of all that is known, to be completed by hand. */
 public final class Draft {
   /** No column's name, so that the description is refused as long as it stands there. */
   private static final String OPEN = "unknown";
 
-  private final Optional<PlateDescription> described;
+  /** Questions that names for all columns answer. */
+  private static final Set<Reading> NAMING =
+      EnumSet.of(Reading.TWICE, Reading.NO_NAMES, Reading.NAMES_COUNT);
 
-  public Draft(Optional<PlateDescription> described) {
+  private final Optional<PlateDescription> described;
+  private final Set<Reading> asked;
+
+  /**
+   * @param asked what is open
+   */
+  public Draft(Optional<PlateDescription> described, Set<Reading> asked) {
     this.described = described;
+    this.asked = Set.copyOf(asked);
   }
 
   /**
    * The description.
    *
+   * @param shown the head of the table that holds the plate, or else of the first
    * @param times the unit of the times, where it was found
    */
   public PlateDescription of(
-      Optional<Table> table, Map<PlatePlan, PlateUnits> units, Optional<TimeUnit> times) {
+      Optional<Table> table,
+      Optional<Head> shown,
+      Map<PlatePlan, PlateUnits> units,
+      Optional<TimeUnit> times) {
     List<PlateLayout> plates = new ArrayList<>();
     units.forEach((plan, known) -> plates.add(layout(table.orElseThrow(), plan, known)));
     List<PlateLayout> stated = described.map(PlateDescription::plates).orElse(List.of());
     return new PlateDescription(
         described.map(PlateDescription::name).orElse("plate"),
-        described.map(PlateDescription::form).orElse(ExportForm.UNSTATED),
-        time(table, times),
+        form(shown),
+        time(table.map(Table::head).or(() -> shown), times),
         described.flatMap(PlateDescription::axes),
         described.flatMap(PlateDescription::forceIs),
-        plates.isEmpty() ? stated : plates,
+        plates.isEmpty() && stated.isEmpty() && shown.isPresent()
+            ? List.of(open())
+            : plates.isEmpty() ? stated : plates,
         described.map(PlateDescription::lines).orElse(List.of()),
         described.flatMap(PlateDescription::accuracy),
         described.map(PlateDescription::removeUnloadedOffset).orElse(false));
   }
 
-  private TimeBase time(Optional<Table> table, Optional<TimeUnit> times) {
+  /** With a name to be written for each column, where the file's own cannot be used. */
+  private ExportForm form(Optional<Head> shown) {
+    ExportForm stated = described.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
+    boolean naming = asked.stream().anyMatch(NAMING::contains);
+    return naming && shown.isPresent() ? withColumns(stated, names(shown.get())) : stated;
+  }
+
+  private static List<String> names(Head head) {
+    List<String> names = head.columns().stream().map(ColumnName::full).toList();
+    return names.stream()
+        .map(n -> n.isEmpty() || Collections.frequency(names, n) > 1 ? OPEN : n)
+        .toList();
+  }
+
+  private static ExportForm withColumns(ExportForm form, List<String> columns) {
+    return new ExportForm(
+        form.encoding(),
+        form.delimiter(),
+        form.decimalMark(),
+        form.headerLine(),
+        form.firstDataLine(),
+        columns,
+        form.recording());
+  }
+
+  /** A plate of which every column is to be named. */
+  private static PlateLayout open() {
+    PlateLayout bare = PlatePlan.bare("plate 1");
+    return new PlateLayout(
+        bare.name(),
+        Map.of(Channel.COP_X, OPEN, Channel.COP_Y, OPEN, Channel.FORCE_Z, OPEN),
+        bare.copUnit(),
+        bare.forceUnit(),
+        bare.momentUnit(),
+        bare.size(),
+        bare.trueOrigin(),
+        bare.exportOrigin(),
+        bare.sensors());
+  }
+
+  private TimeBase time(Optional<Head> head, Optional<TimeUnit> times) {
     TimeBase stated = described.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     boolean something =
         stated.column().isPresent() || stated.unit().isPresent() || stated.rateHz().isPresent();
-    if (something || table.isEmpty() || table.get().plan().time().isEmpty()) {
+    // Whole seconds are no times to go by, and the rate is asked for instead.
+    if (something || asked.contains(Reading.WHOLE_SECONDS)) {
       return stated;
     }
-    ColumnName name = table.get().head().columns().get(table.get().plan().time().getAsInt());
+    return head.stream()
+        .flatMap(h -> h.columns().stream())
+        .filter(name -> Role.of(name).kind() == Role.Kind.TIME)
+        .findFirst()
+        .map(name -> times(name, times))
+        .orElse(stated);
+  }
+
+  private static TimeBase times(ColumnName name, Optional<TimeUnit> times) {
     return new TimeBase(
         Optional.of(name.full()),
         times.or(() -> name.unit().flatMap(TimeUnit::named)),

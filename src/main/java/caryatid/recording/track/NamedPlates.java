@@ -9,6 +9,7 @@ import caryatid.recording.table.PlatePlan;
 import caryatid.recording.table.Role;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,8 +68,9 @@ final class NamedPlates {
   Outcome<List<PlatePlan>> plates(boolean asking, String file) {
     Findings findings = Findings.none(file);
     Map<String, Versions> plates = new LinkedHashMap<>();
-    for (int i = 0; i < head.columns().size(); i++) {
-      Role role = Role.of(head.columns().get(i));
+    List<Role> roles = Role.of(head.columns());
+    for (int i = 0; i < roles.size(); i++) {
+      Role role = roles.get(i);
       if (role.channel().isPresent()
           && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
           && asking) {
@@ -77,28 +79,36 @@ final class NamedPlates {
                 place(file), Reading.TWICE, Argument.text(name(i)), Argument.text(head.names()));
       }
     }
-    List<PlatePlan> plans =
-        plates.entrySet().stream().map(p -> plan(p.getKey(), p.getValue())).toList();
-    for (PlatePlan plan : plans) {
+    List<PlatePlan> plans = new ArrayList<>();
+    for (Map.Entry<String, Versions> each : plates.entrySet()) {
+      PlatePlan plan = plan(name(each.getKey(), plates.keySet()), each.getValue());
+      plans.add(plan);
       if (asking && plan.tellsCop() && !plan.open().isEmpty()) {
-        findings = findings.and(ask(plan, plates, file));
+        findings = findings.and(ask(plan, each.getValue(), file));
       }
     }
     return new Outcome<>(plans, findings);
   }
 
-  private static PlatePlan plan(String telling, Versions versions) {
-    return new PlatePlan(
-        PlatePlan.bare(Role.plateName(telling)), versions.first(), Map.of(), versions.open());
+  /** A plate's name; one without a number gets the first that no other has. */
+  private static String name(String telling, Set<String> all) {
+    Set<String> taken =
+        all.stream()
+            .filter(t -> !t.isEmpty())
+            .map(Role::plateName)
+            .collect(Collectors.toCollection(TreeSet::new));
+    int number = 1;
+    while (telling.isEmpty() && taken.contains(Role.plateName(Integer.toString(number)))) {
+      number++;
+    }
+    return Role.plateName(telling.isEmpty() ? Integer.toString(number) : telling);
   }
 
-  private Findings ask(PlatePlan plan, Map<String, Versions> plates, String file) {
-    Versions versions =
-        plates.entrySet().stream()
-            .filter(p -> Role.plateName(p.getKey()).equals(plan.name()))
-            .map(Map.Entry::getValue)
-            .findFirst()
-            .orElseThrow();
+  private static PlatePlan plan(String name, Versions versions) {
+    return new PlatePlan(PlatePlan.bare(name), versions.first(), Map.of(), versions.open());
+  }
+
+  private Findings ask(PlatePlan plan, Versions versions, String file) {
     String several =
         plan.open().stream()
             .map(c -> versions.of(c).stream().map(this::name).collect(Collectors.joining(" / ")))

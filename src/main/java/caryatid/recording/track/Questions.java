@@ -101,12 +101,7 @@ public final class Questions {
   }
 
   private Findings askAxes() {
-    return nothing.withProblem(
-        Reading.AXES,
-        Argument.text(
-            vertical == Axis.Y
-                ? "axes: {right: +z, anterior: +x, up: +y}"
-                : "axes: {right: +x, anterior: +y, up: +z}"));
+    return nothing.withProblem(Reading.AXES);
   }
 
   private Findings checkedAxes(Axes known) {

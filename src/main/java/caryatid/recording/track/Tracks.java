@@ -6,7 +6,6 @@ import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Reading;
-import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.Understood.Basis;
@@ -98,11 +97,7 @@ public final class Tracks {
       return nothing.withProblem(
           Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
     }
-    Findings remarked =
-        stated.isPresent()
-            ? nothing
-            : nothing.withRemark(RecordingRemark.FORCE_SENSE, plate, Argument.term(seen));
-    return remarked.withFact(
+    return nothing.withFact(
         Aspect.FORCE_SENSE,
         stated.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
         plate,

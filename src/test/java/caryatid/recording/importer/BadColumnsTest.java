@@ -54,11 +54,12 @@ class BadColumnsTest {
     refused(
         Exports.rows("Time,knee angle,hip angle", "0.0#,12,3", 3),
         new Described().get(),
-        "stand.csv line 1: expected a centre of pressure, or forces and moments, found the columns:"
-            + " Time, knee angle, hip angle. If they are there under other names, add to the plate"
-            + " description under plates, with your names: columns: {cop-x: CoPx, cop-y: CoPy,"
-            + " force-z: Fz}; if these are load cells, where each of them stands: cells: [{column:"
-            + " C1, right-mm: -180, anterior-mm: -280}]");
+        "stand.csv line 1: expected a centre of pressure, or forces and moments, found"
+            + " the columns: Time, knee angle, hip angle. If they are there under other names,"
+            + " add to the plate description under plates, with your names for unknown:"
+            + " columns: {cop-x: unknown, cop-y: unknown, force-z: unknown}; if these are load"
+            + " cells, where each of them stands: cells: [{column: unknown, right-mm: unknown,"
+            + " anterior-mm: unknown}]");
   }
 
   /** As where names stand in several lines, which quotes hold together. */
@@ -69,8 +70,8 @@ class BadColumnsTest {
         new Described()
             .plate(plate().column(Channel.FORCE_Z, "Fz").column(Channel.COP_X, "X"))
             .get(),
-        "stand.csv: the 4 columns have no names. Add to the plate description, one name a column:"
-            + " export: {columns: [Time, Fz, CoPx, CoPy]}");
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name"
+            + " a column in place of each unknown: export: {columns: [unknown, unknown]}");
   }
 
   @Test
@@ -78,8 +79,8 @@ class BadColumnsTest {
     refused(
         Exports.of("0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
         new Described().get(),
-        "stand.csv: the 4 columns have no names. Add to the plate description, one name a column:"
-            + " export: {columns: [Time, Fz, CoPx, CoPy]}");
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name"
+            + " a column in place of each unknown: export: {columns: [unknown, unknown]}");
   }
 
   @Test

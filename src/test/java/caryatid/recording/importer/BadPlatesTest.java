@@ -176,12 +176,14 @@ class BadPlatesTest {
     refused(
         Exports.rows("Time,Fz,Mx,My", "0.0#,800,3,4", 3),
         new Described().plate(plate().trueOrigin(0, 0, -40)).get(),
-        "stand.csv: plate 1: with the moments' zero point below the surface, the horizontal forces"
-            + " are needed, too. Add to the plate description under the plate, with your name:"
-            + " columns: {force-x: Fx}, or export the forces.",
-        "stand.csv: plate 1: with the moments' zero point below the surface, the horizontal forces"
-            + " are needed, too. Add to the plate description under the plate, with your name:"
-            + " columns: {force-y: Fx}, or export the forces.");
+        "stand.csv: plate 1: with the moments' zero point below the surface, the"
+            + " horizontal forces are needed, too. Add to the plate description under the"
+            + " plate, with your name for unknown: columns: {force-x: unknown}, or export the"
+            + " forces.",
+        "stand.csv: plate 1: with the moments' zero point below the surface, the"
+            + " horizontal forces are needed, too. Add to the plate description under the"
+            + " plate, with your name for unknown: columns: {force-y: unknown}, or export the"
+            + " forces.");
   }
 
   @Test
@@ -192,8 +194,9 @@ class BadPlatesTest {
             "0.0#,400,1,2,400,3,4",
             3),
         new Described().get(),
-        "stand.csv: with several plates, where each one's zero lies must be known (plate 1, plate"
-            + " 2). Add to the plate description under each plate: export-origin-mm: {right: 0,"
-            + " anterior: 0}; all 0 if the export counts all plates from one common zero.");
+        "stand.csv: with several plates, where each one's zero lies must be known (plate"
+            + " 1, plate 2). Add to the plate description under each plate, with numbers for"
+            + " unknown: export-origin-mm: {right: unknown, anterior: unknown}; all 0 if the"
+            + " export counts all plates from one common zero.");
   }
 }

@@ -149,9 +149,34 @@ class BadTextTest {
             "2;1,801;1,251;2,126",
             "3;1,802;1,252;2,127"),
         new Described().rate(100).plate(plate()).get(),
-        "stand.csv line 2: expected numbers whose decimal mark is plain, found commas such as in"
-            + " '1,800' that may part decimals or thousands. Add to the plate description: export:"
-            + " {decimal-mark: comma}, or point if they part thousands.");
+        "stand.csv line 2: expected numbers whose decimal mark is plain, found commas"
+            + " such as in '1,800' that may part decimals or thousands. Add to the plate"
+            + " description: export: {decimal-mark: unknown}, with comma for unknown, or with"
+            + " point if they part thousands.");
+  }
+
+  /** Validation: the first bytes of a ZIP file (APPNOTE 4.3.7), which such sheets are. */
+  @Test
+  void aSpreadsheetIsCalledOne() {
+    refused(
+        NamedBytes.of("stand.xlsx", new byte[] {'P', 'K', 3, 4, 20, 6, 8, 0, 'a', 'b', 'c', 'd'}),
+        new Described().get(),
+        "stand.xlsx: expected text, found a spreadsheet or another packed file. Open it and save"
+            + " the sheet as text (CSV, tab or semicolon separated).");
+  }
+
+  /** Validation: byte 2 of a C3D file is 50 hex (The C3D File Format, user guide, header). */
+  @Test
+  void aMotionFileIsCalledOne() {
+    byte[] file = new byte[1024];
+    java.util.Arrays.fill(file, (byte) 'x');
+    file[0] = 2;
+    file[1] = 0x50;
+    refused(
+        NamedBytes.of("stand.c3d", file),
+        new Described().get(),
+        "stand.c3d: expected text, found a C3D file. Export the force plate's channels as text (CSV,"
+            + " tab or semicolon separated).");
   }
 
   @Test
@@ -160,8 +185,9 @@ class BadTextTest {
     refused(
         Exports.text(one + one),
         USUAL,
-        "stand.csv: holds 2 recordings, in lines 2-4, 6-8. Say which is meant; add to the plate"
-            + " description: export: {recording: 1}");
+        "stand.csv: holds 2 recordings, in lines 2-4, 6-8. Say which is meant; add to"
+            + " the plate description, with its number for unknown: export: {recording:"
+            + " unknown}");
   }
 
   @Test

@@ -35,7 +35,7 @@ class BadTimesTest {
         Exports.rows("Fz,CoPx,CoPy", "800,1,2", 3),
         USUAL,
         "stand.csv: the sampling rate of the 3 rows is stated nowhere. Add to the plate"
-            + " description: time: {rate-hz: 1000}");
+            + " description, with the rate in Hz for unknown: time: {rate-hz: unknown}");
   }
 
   @Test
@@ -43,9 +43,10 @@ class BadTimesTest {
     refused(
         Exports.rows("Time,Fz,CoPx,CoPy", "#,800,1,2", 5),
         USUAL,
-        "stand.csv line 1, column Time: the unit of the times in 'Time' is stated nowhere and more"
-            + " than one is possible. Add to the plate description: time: {column: Time, unit: ms},"
-            + " or s, us; if the column counts samples: time: {rate-hz: 1000}");
+        "stand.csv line 1, column Time: the unit of the times in 'Time' is stated"
+            + " nowhere and more than one is possible. Add to the plate description: time:"
+            + " {column: Time, unit: unknown}, with s, ms or us for unknown; if the column"
+            + " counts samples: time: {rate-hz: unknown}, with the rate in Hz.");
   }
 
   @Test

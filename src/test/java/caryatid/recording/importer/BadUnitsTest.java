@@ -24,18 +24,22 @@ class BadUnitsTest {
             Exports.refusals(
                 Exports.rows("Time,Fx,Fy,Fz,Mx,My,Mz", "0.0#,1,2,800,3,4,5", 3), Optional.empty()))
         .containsExactly(
-            "stand.csv: the unit of force is stated nowhere (plate 1): in N it is the weight of"
-                + " 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate:"
-                + " units: {force: N}, or kg.",
+            "stand.csv: the unit of force is stated nowhere (plate 1): in N it is the weight"
+                + " of 81.6 kg, in kg of 800.0 kg. Add to the plate description under the plate:"
+                + " units: {force: unknown}, with N or kg for unknown.",
             "stand.csv: the unit of moment is stated nowhere (plate 1). Add to the plate"
-                + " description under the plate: units: {moment: N m}, or N mm.",
-            "stand.csv: where the moments' zero point lies is stated nowhere (plate 1). Add to the"
-                + " plate description under the plate, from the plate's papers, seen from the"
-                + " centre of its top surface in the export's axes: true-origin-mm: {x: 0, y: 0, z:"
-                + " -40}",
-            "stand.csv: which of the export's axes point to the person's right, forward and up is"
-                + " stated nowhere. Add to the plate description, with your plate's directions:"
-                + " axes: {right: +x, anterior: +y, up: +z}");
+                + " description under the plate: units: {moment: unknown}, with N m or N mm for"
+                + " unknown.",
+            "stand.csv: where the moments' zero point lies is stated nowhere (plate 1). Add"
+                + " to the plate description under the plate, from the plate's papers, seen from"
+                + " the centre of its top surface in the export's axes, with numbers for unknown:"
+                + " true-origin-mm: {x: unknown, y: unknown, z: unknown}",
+            "stand.csv: which of the export's axes point to the person's right, forward and"
+                + " up is stated nowhere. Add to the plate description: axes: {right: unknown,"
+                + " anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each"
+                + " unknown. To find out, step on the empty plate and lean forward, then to the"
+                + " right: the numbers of the centre of pressure show which axis that is, and"
+                + " whether it rises or falls.");
   }
 
   @Test
@@ -43,13 +47,11 @@ class BadUnitsTest {
     refused(
         Exports.rows("Time,CoPx,CoPy", "0.0#,1,2", 3),
         new Described().get(),
-        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). From the"
-            + " export's zero it lies\n"
-            + "up to 2.0 mm if it is in mm,\n"
-            + "up to 20.0 mm if in cm,\n"
-            + "up to 2000.0 mm if in m,\n"
-            + "up to 50.8 mm if in inch.\n"
-            + "Add to the plate description under the plate: units: {cop: mm}, or cm, m, inch.");
+        "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). Its"
+            + " middle lies this far from the export's zero:\n2.0 mm if it is in mm,\n20.0 mm"
+            + " if in cm,\n2000.0 mm if in m,\n50.8 mm if in inch.\nAdd to the plate"
+            + " description under the plate: units: {cop: unknown}, with mm, cm, m or inch for"
+            + " unknown.");
   }
 
   @Test

@@ -216,10 +216,10 @@ class CellsTest {
     java.util.Arrays.setAll(times, i -> "13:15:%02d PM".formatted(i));
     assertThat(Exports.refusals(clock(times), TIMED))
         .containsExactly(
-            "stand.csv line 2, column Time: expected times as numbers or as in 10:15:01.250 or"
-                + " 9:15:01 AM, found '13:15:00 PM', and no other in the rows below. Export the"
-                + " times in seconds, or say the rate in the plate description: time: {rate-hz:"
-                + " 1000}");
+            "stand.csv line 2, column Time: expected times as numbers or as in 10:15:01.250"
+                + " or 9:15:01 AM, found '13:15:00 PM', and no other in the rows below. Export the"
+                + " times in seconds, or say the rate in the plate description, in Hz for unknown:"
+                + " time: {rate-hz: unknown}");
     assertThat(Exports.read(clock(times), UNTIMED).timeS().size()).isEqualTo(60);
   }
 

@@ -80,9 +80,9 @@ class ContradictionsTest {
   void aRateThatMayBeReadInTwoWaysIsAskedFor() {
     assertThat(refusals(rated("Sampling rate: 1,000")))
         .contains(
-            "stand.csv: the sampling rate of the 1000 rows is not clear from the lines above them,"
-                + " which say: Sampling rate 1,000. Add to the plate description: time: {rate-hz:"
-                + " 1000}");
+            "stand.csv: the sampling rate of the 1000 rows is not clear from the lines above"
+                + " them, which say: Sampling rate 1,000. Add to the plate description, with the"
+                + " rate in Hz for unknown: time: {rate-hz: unknown}");
   }
 
   @Test

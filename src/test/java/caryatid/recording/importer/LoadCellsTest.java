@@ -75,9 +75,9 @@ class LoadCellsTest {
   void aUnitThatIsStatedNowhereIsAskedFor() {
     assertThat(Exports.refusals(Exports.rows("A,B", "40,42", 50), described(plate())))
         .containsExactly(
-            "stand.csv: the unit of force is stated nowhere (plate 1): in N it is the weight of 8.4"
-                + " kg, in kg of 82.0 kg. Add to the plate description under the plate: units:"
-                + " {force: N}, or kg.");
+            "stand.csv: the unit of force is stated nowhere (plate 1): in N it is the weight"
+                + " of 8.4 kg, in kg of 82.0 kg. Add to the plate description under the plate:"
+                + " units: {force: unknown}, with N or kg for unknown.");
   }
 
   @Test

@@ -99,9 +99,10 @@ class SampleNumbersTest {
     NamedBytes export = export("Sampling rate: 1000\n", "Frame", 60, i -> 10 * i);
     assertThat(Exports.refusals(export, new Described().get()))
         .containsExactly(
-            "stand.csv: the samples' numbers in 'Frame' rise by 10 a row: whether the stated 1000.0"
-                + " Hz are the rate of the rows is not clear. Add to the plate description the rate"
-                + " of the rows: time: {rate-hz: 1000}; it is 100.0 Hz if rows were left out.");
+            "stand.csv: the samples' numbers in 'Frame' rise by 10 a row: whether the stated"
+                + " 1000.0 Hz are the rate of the rows is not clear. Add to the plate description"
+                + " the rate of the rows in Hz for unknown: time: {rate-hz: unknown}; it is 100.0"
+                + " Hz if rows were left out.");
     assertThat(Exports.read(export, DESCRIBED).timeS().size()).isEqualTo(60);
     NamedBytes plain = export("Sampling rate: 1000\n", "Frame", 60, i -> i);
     assertThat(Exports.refusals(plain, new Described().get())).isEmpty();

@@ -80,9 +80,9 @@ class SumOfPlatesTest {
   @Test
   void aTotalThatIsNoSumIsAskedAbout() {
     String question =
-        "stand.csv: by its name total is the sum of plate 1, plate 2, which its values do not show."
-            + " Name in the plate description those that are plates: plates: [{name: plate 1},"
-            + " {name: plate 2}]";
+        "stand.csv: by its name total is the sum of plate 1, plate 2, which its values"
+            + " do not show. Name in the plate description those that are plates: plates:"
+            + " [{name: unknown}], with a name for each unknown";
     assertThat(
             Exports.refusals(
                 export("Fz_Total (N),CoPx_Total (mm),CoPy_Total (mm)", WHOLE, 50), NO_PLATES))

@@ -31,6 +31,19 @@ class TimesTest {
     return Exports.read(export, new Described().get());
   }
 
+  private static String rows(String header, IntToDoubleFunction time) {
+    StringBuilder text = new StringBuilder(header + "\n");
+    for (int i = 0; i < 101; i++) {
+      text.append(time.applyAsDouble(i))
+          .append(",")
+          .append(800 + i % 7)
+          .append(",1,")
+          .append(i % 5);
+      text.append("\n");
+    }
+    return text.toString();
+  }
+
   @Test
   void theRateIsAllStepsOverTheWholeTime() throws BadInput {
     Recording recording = read(export(101, "%.3f", i -> 5 + i / 50.0));
@@ -40,16 +53,54 @@ class TimesTest {
   }
 
   @Test
-  void aDescribedRateCountsOverTheTimesButNotInSilence() throws BadInput {
+  void aDescribedRateThatTheTimesContradictIsRefused() throws BadInput {
     NamedBytes export = export(101, "%.3f", i -> i / 50.0);
-    Recording other = Exports.read(export, new Described().rate(100).get());
-    assertThat(other.rateHz()).isEqualTo(100);
-    assertThat(Exports.remarks(other))
-        .contains(
-            "The rate of the plate description counts, 100.0 Hz; the times in column Time (s) show"
-                + " 50.0 Hz.");
-    Recording same = Exports.read(export, new Described().rate(50.2).get());
-    assertThat(Exports.remarks(same)).noneMatch(r -> r.contains("counts"));
+    assertThat(Exports.refusals(export, new Described().rate(100).get()))
+        .containsExactly(
+            "stand.csv, column Time (s): the plate description gives the rate as 100.0 Hz, but the"
+                + " file shows 50.0 Hz here. Correct rate-hz in the description, or leave it out.");
+    assertThat(Exports.read(export, new Described().rate(50.4).get()).rateHz()).isEqualTo(50.4);
+    assertThat(Exports.refusals(export, new Described().rate(50.6).get())).hasSize(1);
+  }
+
+  /** Two Time columns of the same steps without a unit: 0.02 s make 50 Hz and nothing else. */
+  @Test
+  void timesWithoutAUnitContradictARateToo() throws BadInput {
+    NamedBytes export = Exports.text(rows("Time,Fz (N),CoPx (mm),CoPy (mm)", i -> i / 50.0));
+    assertThat(Exports.read(export, new Described().rate(50).get()).rateHz()).isEqualTo(50);
+    assertThat(Exports.refusals(export, new Described().rate(1000).get()))
+        .containsExactly(
+            "stand.csv, column Time: the plate description gives the rate as 1000.0 Hz, but the"
+                + " file shows 50.0 Hz here. Correct rate-hz in the description, or leave it out.");
+  }
+
+  /** The samples' numbers in a column called Time are no times. */
+  @Test
+  void aColumnThatCountsContradictsNoRate() throws BadInput {
+    NamedBytes export = Exports.text(rows("Time,Fz (N),CoPx (mm),CoPy (mm)", i -> i));
+    assertThat(Exports.read(export, new Described().rate(100).get()).rateHz()).isEqualTo(100);
+  }
+
+  @Test
+  void aDescribedRateThatTheLinesAboveContradictIsRefused() throws BadInput {
+    String rows = "Fz (N),CoPx (mm),CoPy (mm)\n" + "800,1,2\n801,1,3\n".repeat(20);
+    NamedBytes export = Exports.text("Sampling rate,200\n" + rows);
+    assertThat(Exports.refusals(export, new Described().rate(100).get()))
+        .containsExactly(
+            "stand.csv line 1: the plate description gives the rate as 100.0 Hz, but the file shows"
+                + " 200.0 Hz here. Correct rate-hz in the description, or leave it out.");
+    assertThat(Exports.read(export, new Described().rate(200).get()).rateHz()).isEqualTo(200);
+  }
+
+  /** A plate is often sampled several times a frame. */
+  @Test
+  void aMultipleOfARateOfFramesDoesNotContradictIt() throws BadInput {
+    String rows = "Fz (N),CoPx (mm),CoPy (mm)\n" + "800,1,2\n801,1,3\n".repeat(20);
+    NamedBytes export = Exports.text("Capture Frame Rate,100.00\n" + rows);
+    assertThat(Exports.read(export, new Described().get()).rateHz()).isEqualTo(100);
+    assertThat(Exports.read(export, new Described().rate(1000).get()).rateHz()).isEqualTo(1000);
+    assertThat(Exports.refusals(export, new Described().rate(1050).get())).hasSize(1);
+    assertThat(Exports.refusals(export, new Described().rate(50).get())).hasSize(1);
   }
 
   /** 800 Hz in whole milliseconds: steps of 1 and 2 ms that are no gaps. */
@@ -73,11 +124,25 @@ class TimesTest {
                 + " evenly.");
   }
 
-  /** Whole seconds from 0 to 20; the recording lasts 19.99 s and not 20. */
+  /** Hundredths from 0 to 20, each ten times; the recording lasts 19.999 s and not 20. */
   @Test
   void theRateOfCoarseTimesIsTakenBetweenTheirChanges() throws BadInput {
-    Recording recording = read(export(2000, "%.0f", i -> Math.floor((i + 30) / 100.0)));
-    assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
+    Recording recording = read(export(2000, "%.2f", i -> Math.floor((i + 3) / 10.0) / 100));
+    assertThat(recording.rateHz()).isCloseTo(1000, within(EXACT));
+  }
+
+  @Test
+  void aClockOfWholeSecondsAsksForTheRate() throws BadInput {
+    NamedBytes export = export(2000, "%.0f", i -> Math.floor((i + 30) / 100.0));
+    assertThat(Exports.refusals(export, new Described().get()))
+        .containsExactly(
+            "stand.csv, column Time (s): the times in 'Time (s)' are whole seconds, which tell the"
+                + " rate of the rows only roughly (about 100.0 Hz). Add to the plate description,"
+                + " with the rate in Hz for unknown: time: {rate-hz: unknown}");
+    Recording described = Exports.read(export, new Described().rate(98.5).get());
+    assertThat(described.rateHz()).isEqualTo(98.5);
+    assertThat(described.timeS().size()).isEqualTo(2000);
+    assertThat(Exports.refusals(export, new Described().rate(50).get())).hasSize(1);
   }
 
   /** As many rows as samples; between the two, each row is still its own sample's. */

@@ -85,7 +85,8 @@ class RowReadersTest {
             columns,
             2,
             dialect,
-            "");
+            "",
+            List.of());
     return new GrowingTable(head, new Planner("test", Optional.empty()).plan(head));
   }
 

@@ -1,0 +1,151 @@
+package caryatid.recording.importer;
+
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ColumnView;
+import caryatid.recording.model.ColumnView.ByName;
+import caryatid.recording.model.ColumnView.ByNumbers;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.table.Column;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.ExportText;
+import caryatid.recording.table.Head;
+import caryatid.recording.table.Plan;
+import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.Role;
+import caryatid.recording.table.Table;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** What each column of an export's table is like, whatever it is used for. */
+final class ColumnSurvey {
+  /** A person's weight on a plate, N: 20 to 250 kg (common practice, no source). */
+  private static final double LIGHTEST_N = 200;
+
+  private static final double HEAVIEST_N = 2500;
+
+  /** The same in kg, and one foot's share of it. */
+  private static final double LIGHTEST_KG = 20;
+
+  /** A standing person's force varies by less; one foot's share may vary by more. */
+  private static final double NEARLY_CONSTANT = 0.15;
+
+  private ColumnSurvey() {}
+
+  /** The columns of the table with the most of known names, else of the longest. */
+  static List<ColumnView> of(NamedBytes export, ExportForm form) {
+    return new ExportText(export, form, ColumnSurvey::everything)
+        .read().value().stream()
+            .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(Table::rows))
+            .map(ColumnSurvey::views)
+            .orElse(List.of());
+  }
+
+  private static long known(Table table) {
+    return Role.of(table.head().columns()).stream().filter(r -> r.channel().isPresent()).count();
+  }
+
+  /** A plan that reads all columns of numbers. */
+  private static Plan everything(Head head) {
+    Map<String, Integer> columns = new LinkedHashMap<>();
+    IntStream.range(0, head.columns().size())
+        .filter(head::numeric)
+        .forEach(i -> columns.put(Integer.toString(i), i));
+    PlatePlan all = new PlatePlan(PlatePlan.bare("all"), Map.of(), columns, Set.of());
+    return new Plan(OptionalInt.empty(), OptionalInt.empty(), List.of(all), List.of());
+  }
+
+  private static List<ColumnView> views(Table table) {
+    List<Role> roles = Role.of(table.head().columns());
+    List<ColumnView> views = new ArrayList<>();
+    for (int i = 0; i < roles.size(); i++) {
+      views.add(view(table, i, roles.get(i)));
+    }
+    return List.copyOf(views);
+  }
+
+  private static ColumnView view(Table table, int index, Role role) {
+    ColumnName name = table.head().columns().get(index);
+    int at = index;
+    List<String> first =
+        table.head().firstRows().stream()
+            .map(row -> at < row.size() ? row.get(at) : "")
+            .toList();
+    double[] numbers = numbers(table, index);
+    double[] loaded = loaded(numbers);
+    return new ColumnView(
+        index + 1,
+        name.full(),
+        first,
+        byName(role),
+        role.channel(),
+        numbers.length == 0 ? ByNumbers.TEXT : byNumbers(numbers, loaded),
+        part(loaded, 0.1),
+        part(loaded, 0.9));
+  }
+
+  private static ByName byName(Role role) {
+    return switch (role.kind()) {
+      case TIME -> ByName.TIME;
+      case INDEX -> ByName.NUMBER;
+      case CHANNEL -> ByName.CHANNEL;
+      case DERIVED -> ByName.DERIVED;
+      case OTHER -> ByName.NOTHING;
+    };
+  }
+
+  private static double[] numbers(Table table, int index) {
+    Column column = table.columns().get(index);
+    return column == null
+        ? new double[0]
+        : IntStream.range(0, column.size())
+            .filter(row -> !column.isHole(row))
+            .mapToDouble(column::at)
+            .toArray();
+  }
+
+  private static ByNumbers byNumbers(double[] numbers, double[] loaded) {
+    if (Arrays.stream(numbers).allMatch(n -> n == numbers[0])) {
+      return ByNumbers.CONSTANT;
+    }
+    if (rises(numbers)) {
+      return ByNumbers.RISING;
+    }
+    double middle = Math.abs(part(loaded, 0.5));
+    boolean steady = part(loaded, 0.9) - part(loaded, 0.1) <= NEARLY_CONSTANT * middle;
+    if (steady && middle >= LIGHTEST_N && middle <= HEAVIEST_N) {
+      return ByNumbers.WEIGHT_N;
+    }
+    return steady && middle >= LIGHTEST_KG && middle < LIGHTEST_N
+        ? ByNumbers.WEIGHT_KG
+        : ByNumbers.UNKNOWN;
+  }
+
+  private static boolean rises(double[] numbers) {
+    int last = numbers.length - 1;
+    double step = (numbers[last] - numbers[0]) / Math.max(1, last);
+    return step > 0
+        && last > 1
+        && IntStream.range(0, last)
+            .allMatch(i -> Math.abs(numbers[i + 1] - numbers[i] - step) <= 0.6 * step);
+  }
+
+  /** The numbers that are not near zero, as those of an empty plate are, in order of size. */
+  private static double[] loaded(double[] numbers) {
+    double[] sizes = Arrays.stream(numbers).map(Math::abs).sorted().toArray();
+    double large = part(sizes, 0.95);
+    return Arrays.stream(numbers).filter(n -> Math.abs(n) >= large / 2).sorted().toArray();
+  }
+
+  private static double part(double[] sorted, double share) {
+    return sorted.length == 0 ? 0 : sorted[(int) (share * (sorted.length - 1))];
+  }
+}

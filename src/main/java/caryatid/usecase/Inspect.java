@@ -31,7 +31,27 @@ public final class Inspect {
     if (description.isPresent()) {
       plate = Optional.of(DescriptionReader.read(description.get()));
     }
-    return Importer.inspect(export, plate);
+    Inspection seen = Importer.inspect(export, plate);
+    return seen.complete() ? tried(export, plate, seen) : asked(export, plate, seen);
+  }
+
+  /** Without a description, what the limits answer is not asked. */
+  private static Inspection asked(
+      NamedBytes export, Optional<PlateDescription> plate, Inspection seen) {
+    return plate.isEmpty() ? UnitTrial.answered(export, seen) : seen;
+  }
+
+  /** With what would keep a check from finding a stand. */
+  private static Inspection tried(
+      NamedBytes export, Optional<PlateDescription> plate, Inspection seen) throws BadInput {
+    return new Inspection(
+        seen.understood(),
+        seen.questions(),
+        StandTrial.problems(Importer.read(export, plate)),
+        seen.remarks(),
+        seen.plates(),
+        seen.rateHz(),
+        seen.draft());
   }
 
   /**

@@ -74,7 +74,7 @@ class InspectCommandTest extends Inspecting {
   @Test
   void underADescriptionNothingIsAsked() {
     Run run = Run.caryatid("inspect", file("stand.csv"), "--plate", file("plate.yaml"));
-    assertThat(run.code()).isZero();
+    assertThat(run.code()).isEqualTo(1);
     assertThat(lines(run))
         .contains(
             "plate 1: force in N (from the plate description)",
@@ -82,7 +82,7 @@ class InspectCommandTest extends Inspecting {
             "mean force while loaded: the weight of 81.6 kg",
             "vertical force over time, up to 800 N:",
             "- Note: plate 1: samples with less than 20 N on the plate, left out: 10.")
-        .endsWith("The file can be used with this description.")
+        .endsWith(TOO_SHORT, "", "The file cannot be used.")
         .noneMatch(line -> line.contains("nowhere"));
   }
 
@@ -92,10 +92,10 @@ class InspectCommandTest extends Inspecting {
       Files.copy(folder.resolve("stand.csv"), out);
     }
     Run run = Run.caryatid("inspect", file("s.gz"), "--plate", file("plate.yaml"));
-    assertThat(run.code()).isZero();
+    assertThat(run.code()).isEqualTo(1);
     assertThat(lines(run))
         .startsWith("gz-compressed (concluded: its first two bytes say so)")
-        .endsWith("The file can be used with this description.");
+        .endsWith(TOO_SHORT, "", "The file cannot be used.");
   }
 
   @Test

@@ -11,6 +11,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A folder with an export and its description, for tests of the inspect command. */
 abstract class Inspecting {
+  /** Two seconds of standing are none that could be used, whatever the description says. */
+  static final String TOO_SHORT = "- TODO";
+
   @TempDir Path folder;
 
   /** Three seconds at 10 Hz; a second of it unloaded. Nothing is stated but the unit of time. */

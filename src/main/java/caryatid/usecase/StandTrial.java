@@ -1,0 +1,105 @@
+package caryatid.usecase;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+import caryatid.geometry.Side;
+import caryatid.recording.importer.Importer;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.standing.Stance;
+import caryatid.standing.StandAnalysis;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Tries whether a stand can be found in a recording, before anything is known of the stance. */
+final class StandTrial {
+  private StandTrial() {}
+
+  /** Why no plate's recording holds a quiet stand, whichever foot stood there; empty if one does. */
+  static List<Problem> problems(Recording recording) {
+    List<Problem> first = List.of();
+    for (PlateTrack track : recording.plates()) {
+      Optional<String> plate = Optional.of(track.plate());
+      List<Problem> both = problems(recording, new Stance.BothFeetOnOnePlate(plate));
+      List<Problem> one = problems(recording, new Stance.ProstheticFootOnPlate(plate));
+      if (both.isEmpty() || one.isEmpty()) {
+        return List.of();
+      }
+      first = first.isEmpty() ? one : first;
+    }
+    return first;
+  }
+
+  private static List<Problem> problems(Recording recording, Stance stance) {
+    StandAnalysis.Conditions conditions =
+        new StandAnalysis.Conditions(
+            stance,
+            List.of(Side.LEFT),
+            OptionalDouble.empty(),
+            PlateAccuracy.ASSUMED,
+            Optional.empty());
+    try {
+      StandAnalysis.analyse(recording, conditions);
+      return List.of();
+    } catch (BadInput e) {
+      return e.problems();
+    }
+  }
+
+  /** Whether an export holds a quiet stand under a description, whose open directions are assumed. */
+  static boolean passes(NamedBytes export, PlateDescription description) {
+    for (Axes axes : description.axes().map(List::of).orElse(ASSUMED)) {
+      try {
+        Recording recording = Importer.read(export, Optional.of(assumed(description, axes)));
+        if (problems(recording).isEmpty()) {
+          return true;
+        }
+      } catch (BadInput e) {
+        // The next axes are tried; what is refused under all of them does not pass.
+        continue;
+      }
+    }
+    return false;
+  }
+
+  /** z up and y up: no limit depends on where right and anterior are. */
+  private static final List<Axes> ASSUMED =
+      List.of(
+          new Axes(Direction.PLUS_X, Direction.PLUS_Y, Direction.PLUS_Z),
+          new Axes(Direction.PLUS_Z, Direction.PLUS_X, Direction.PLUS_Y));
+
+  private static PlateDescription assumed(PlateDescription description, Axes axes) {
+    List<PlateLayout> plates = new ArrayList<>();
+    for (PlateLayout plate : description.plates()) {
+      plates.add(
+          new PlateLayout(
+              plate.name(),
+              plate.columns(),
+              plate.copUnit(),
+              plate.forceUnit(),
+              plate.momentUnit(),
+              plate.size(),
+              plate.trueOrigin().or(() -> Optional.of(new PlateLayout.TrueOrigin(0, 0, 0))),
+              plate.exportOrigin().or(() -> Optional.of(new PlateLayout.ExportOrigin(0, 0))),
+              plate.sensors()));
+    }
+    return new PlateDescription(
+        description.name(),
+        description.form(),
+        description.time(),
+        Optional.of(axes),
+        description.forceIs(),
+        plates,
+        description.lines(),
+        description.accuracy(),
+        description.removeUnloadedOffset());
+  }
+}

@@ -73,7 +73,8 @@ public final class DescriptionWriter {
   private void askAll(PlateDescription draft, Place place, Function<Problem, String> wording) {
     asked.addAll(EnumSet.of(Reading.COP_UNIT, Reading.FORCE_UNIT));
     if (draft.axes().isEmpty()) {
-      open.put(Reading.AXES, plain(wording.apply(Problem.at(Place.of(place.file()), Reading.AXES))));
+      open.put(
+          Reading.AXES, plain(wording.apply(Problem.at(Place.of(place.file()), Reading.AXES))));
       asked.add(Reading.AXES);
     }
     if (draft.time().column().isPresent() && draft.time().unit().isEmpty()) {

@@ -59,8 +59,7 @@ public final class Inspect {
    * the export's columns.
    */
   public static byte[] draft(NamedBytes export, Inspection inspection, Wording wording) {
-    List<String> notes =
-        ColumnText.lines(Importer.columns(export, surveyed(inspection)), wording);
+    List<String> notes = ColumnText.lines(Importer.columns(export, surveyed(inspection)), wording);
     return DescriptionWriter.write(
             inspection.draft(), inspection.questions(), notes, wording::sayWithin)
         .getBytes(UTF_8);

@@ -23,7 +23,9 @@ import java.util.OptionalDouble;
 final class StandTrial {
   private StandTrial() {}
 
-  /** Why no plate's recording holds a quiet stand, whichever foot stood there; empty if one does. */
+  /**
+   * Why no plate's recording holds a quiet stand, whichever foot stood there; empty if one does.
+   */
   static List<Problem> problems(Recording recording) {
     List<Problem> first = List.of();
     for (PlateTrack track : recording.plates()) {
@@ -54,7 +56,9 @@ final class StandTrial {
     }
   }
 
-  /** Whether an export holds a quiet stand under a description, whose open directions are assumed. */
+  /**
+   * Whether an export holds a quiet stand under a description, whose open directions are assumed.
+   */
   static boolean passes(NamedBytes export, PlateDescription description) {
     for (Axes axes : description.axes().map(List::of).orElse(ASSUMED)) {
       try {

@@ -67,8 +67,7 @@ final class UnitTrial {
   }
 
   private Inspection answered() {
-    List<Units> passing =
-        all().stream().filter(u -> StandTrial.passes(export, with(u))).toList();
+    List<Units> passing = all().stream().filter(u -> StandTrial.passes(export, with(u))).toList();
     Units only =
         new Units(
             only(passing.stream().flatMap(u -> u.force().stream()).distinct().toList()),

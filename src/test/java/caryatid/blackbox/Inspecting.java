@@ -12,7 +12,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** A folder with an export and its description, for tests of the inspect command. */
 abstract class Inspecting {
   /** Two seconds of standing are none that could be used, whatever the description says. */
-  static final String TOO_SHORT = "- TODO";
+  static final String TOO_SHORT =
+      "- expected at least 5.00 s of quiet standing, found 0.00 s; most of the rest was left out"
+          + " because: settling after stepping on or before stepping off. Record the stand again, or"
+          + " set the part to use by hand with --from and --to.";
 
   @TempDir Path folder;
 

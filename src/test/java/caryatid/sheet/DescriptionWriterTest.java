@@ -73,7 +73,8 @@ class DescriptionWriterTest {
             Optional.empty());
     Wording wording = Wording.in(Locale.ROOT);
     String written =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), List.of(), wording::sayWithin);
+        DescriptionWriter.write(
+            inspection.draft(), inspection.questions(), List.of(), wording::sayWithin);
     assertThat(written)
         .isEqualTo(
             """
@@ -101,7 +102,8 @@ class DescriptionWriterTest {
     NamedBytes export = bytes("stand.csv", "Time (s),Fz,CoPx,CoPy\n0.00,800,1,2\n0.01,800,1,2\n");
     Inspection inspection = Importer.inspect(export, Optional.empty());
     String answered =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), List.of(), problem -> "?")
+        DescriptionWriter.write(
+                inspection.draft(), inspection.questions(), List.of(), problem -> "?")
             .replace("right: unknown", "right: +x")
             .replace("anterior: unknown", "anterior: +y")
             .replace("up: unknown", "up: +z")
@@ -117,7 +119,8 @@ class DescriptionWriterTest {
     Inspection inspection =
         Importer.inspect(bytes("stand.csv", "Fz,CoPx,CoPy\n800,1,2\n800,1,2\n"), Optional.empty());
     String written =
-        DescriptionWriter.write(inspection.draft(), inspection.questions(), List.of(), problem -> "open");
+        DescriptionWriter.write(
+            inspection.draft(), inspection.questions(), List.of(), problem -> "open");
     assertThat(written).contains("time: {rate-hz: unknown}");
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> read(written))
         .isInstanceOf(BadInput.class)

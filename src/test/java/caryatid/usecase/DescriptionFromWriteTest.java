@@ -72,9 +72,7 @@ class DescriptionFromWriteTest {
 
   private static Row plain(double perMm, double perN) {
     return (i, s) ->
-        row(
-            "%.2f,%.4f,%.6f,%.6f",
-            s.timeS, s.upN * perN, s.rightMm * perMm, s.anteriorMm * perMm);
+        row("%.2f,%.4f,%.6f,%.6f", s.timeS, s.upN * perN, s.rightMm * perMm, s.anteriorMm * perMm);
   }
 
   private static Row semicolons(double perMm, double perN) {
@@ -153,8 +151,7 @@ class DescriptionFromWriteTest {
               "Tempo (s);Força vertical;Centro de pressão X;Centro de pressão Y",
               semicolons(1e-3, 1),
               facts("force", "N", "cop", "m")),
-          new Family(
-              "a row of units", "Time,Fz,CoPx,CoPy\ns,N,mm,mm", plain(1, 1), AXES),
+          new Family("a row of units", "Time,Fz,CoPx,CoPy\ns,N,mm,mm", plain(1, 1), AXES),
           new Family(
               "force in kg",
               "Time (s),Fz,CoPx,CoPy",
@@ -165,8 +162,16 @@ class DescriptionFromWriteTest {
               "Time (s),Fx,Fy,Fz,Mx,My,Mz",
               sixChannels(1),
               facts(
-                  "force", "N", "moment", "N m", "true-origin-mm.x", "0", "true-origin-mm.y", "0",
-                  "true-origin-mm.z", "0")),
+                  "force",
+                  "N",
+                  "moment",
+                  "N m",
+                  "true-origin-mm.x",
+                  "0",
+                  "true-origin-mm.y",
+                  "0",
+                  "true-origin-mm.z",
+                  "0")),
           new Family(
               "six channels with units",
               "Time (s),Fx (N),Fy (N),Fz (N),Mx (N.mm),My (N.mm),Mz (N.mm)",
@@ -191,29 +196,64 @@ class DescriptionFromWriteTest {
               "names nobody knows",
               "Time (s),ch1,ch2,ch3",
               plain(1, 1),
-              facts(
-                  "force", "N", "cop", "mm", "cop-x", "ch2", "cop-y", "ch3", "force-z", "ch1")),
+              facts("force", "N", "cop", "mm", "cop-x", "ch2", "cop-y", "ch3", "force-z", "ch1")),
           new Family(
               "no names",
               "Level plate",
               plain(1, 1),
               facts(
-                  "export.columns", "[a, b, c, d]", "time", "{column: a, unit: s}", "force", "N",
-                  "cop", "mm", "cop-x", "c", "cop-y", "d", "force-z", "b")),
+                  "export.columns",
+                  "[a, b, c, d]",
+                  "time",
+                  "{column: a, unit: s}",
+                  "force",
+                  "N",
+                  "cop",
+                  "mm",
+                  "cop-x",
+                  "c",
+                  "cop-y",
+                  "d",
+                  "force-z",
+                  "b")),
           new Family(
               "more names than cells",
               "Time,Trigger,Fz,CoPx,CoPy",
               plain(1, 1),
               facts(
-                  "export.columns", "[a, b, c, d]", "time", "{column: a, unit: s}", "force", "N",
-                  "cop", "mm", "cop-x", "c", "cop-y", "d", "force-z", "b")),
+                  "export.columns",
+                  "[a, b, c, d]",
+                  "time",
+                  "{column: a, unit: s}",
+                  "force",
+                  "N",
+                  "cop",
+                  "mm",
+                  "cop-x",
+                  "c",
+                  "cop-y",
+                  "d",
+                  "force-z",
+                  "b")),
           new Family(
               "one name twice",
               "Time,Fz,CoP x,CoP x",
               plain(1, 1),
               facts(
-                  "export.columns", "[Time, Fz, CoPx, CoPy]", "time", "{column: Time, unit: s}",
-                  "force", "N", "cop", "mm", "cop-x", "CoPx", "cop-y", "CoPy", "force-z", "Fz")));
+                  "export.columns",
+                  "[Time, Fz, CoPx, CoPy]",
+                  "time",
+                  "{column: Time, unit: s}",
+                  "force",
+                  "N",
+                  "cop",
+                  "mm",
+                  "cop-x",
+                  "CoPx",
+                  "cop-y",
+                  "CoPy",
+                  "force-z",
+                  "Fz")));
 
   private static Row withoutForce(double perMm) {
     return (i, s) -> row("%.2f,%.6f,%.6f", s.timeS, s.rightMm * perMm, s.anteriorMm * perMm);
@@ -241,8 +281,7 @@ class DescriptionFromWriteTest {
     Optional<NamedBytes> description = Optional.empty();
     for (int tries = 0; tries < MOST_TRIES; tries++) {
       String draft =
-          new String(
-              Inspect.draft(export, Inspect.run(export, description), WORDING), UTF_8);
+          new String(Inspect.draft(export, Inspect.run(export, description), WORDING), UTF_8);
       String open = open(draft, export);
       said.add(draft + open);
       description = Optional.of(NamedBytes.of("plate.yaml", filled(draft, family.facts)));
@@ -298,7 +337,9 @@ class DescriptionFromWriteTest {
 
   private static byte[] filled(String draft, Map<String, String> facts) {
     StringBuilder text = new StringBuilder();
-    draft.lines().map(line -> line.strip().startsWith("#") ? line : filledLine(line, facts))
+    draft
+        .lines()
+        .map(line -> line.strip().startsWith("#") ? line : filledLine(line, facts))
         .forEach(line -> text.append(line).append('\n'));
     return text.toString().getBytes(UTF_8);
   }

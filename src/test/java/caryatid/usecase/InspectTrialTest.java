@@ -58,8 +58,7 @@ class InspectTrialTest {
   /** Sway of half a unit is possible in cm and in inch. */
   @Test
   void whatTwoUnitsMakeAPersonIsAsked() throws Exception {
-    Inspection inspection =
-        Inspect.run(export("Time,Fz,CoPx,CoPy", 0.1, i -> 0), Optional.empty());
+    Inspection inspection = Inspect.run(export("Time,Fz,CoPx,CoPy", 0.1, i -> 0), Optional.empty());
     assertThat(questions(inspection)).containsExactly("Reading.COP_UNIT", "Reading.AXES");
   }
 
@@ -71,6 +70,8 @@ class InspectTrialTest {
     Inspection drifting =
         Inspect.run(export(header, 1, i -> i % 200 < 100 ? 0 : 120), Optional.of(DESCRIPTION));
     assertThat(drifting.complete()).isFalse();
-    assertThat(drifting.problems()).extracting(p -> p.topic().code()).containsOnly("StandProblem.WANDERING");
+    assertThat(drifting.problems())
+        .extracting(p -> p.topic().code())
+        .containsOnly("StandProblem.WANDERING");
   }
 }

@@ -1,6 +1,5 @@
 package caryatid.recording.importer;
 
-import caryatid.recording.model.Channel;
 import caryatid.recording.model.ColumnView;
 import caryatid.recording.model.ColumnView.ByName;
 import caryatid.recording.model.ColumnView.ByNumbers;
@@ -20,7 +19,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -76,9 +74,7 @@ final class ColumnSurvey {
     ColumnName name = table.head().columns().get(index);
     int at = index;
     List<String> first =
-        table.head().firstRows().stream()
-            .map(row -> at < row.size() ? row.get(at) : "")
-            .toList();
+        table.head().firstRows().stream().map(row -> at < row.size() ? row.get(at) : "").toList();
     double[] numbers = numbers(table, index);
     double[] loaded = loaded(numbers);
     return new ColumnView(

@@ -76,7 +76,8 @@ final class CheckCommand implements Callable<Integer> {
     StandReport.Order order = report.order(trial.first());
     StandReport.requireFree(order, CaryatidCommand.FILES);
     Check.Checked checked = checked(inputs, kept);
-    ResultText.lines(checked.result(), wording).forEach(line -> out.println(TerminalText.single(line)));
+    ResultText.lines(checked.result(), wording)
+        .forEach(line -> out.println(TerminalText.single(line)));
     StandReport.write(
         order,
         inputs,

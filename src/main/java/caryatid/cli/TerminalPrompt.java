@@ -36,7 +36,10 @@ final class TerminalPrompt {
   /** The questions at a terminal; none where there is no terminal, as in a script. */
   static Optional<TerminalPrompt> atTerminal(Wording wording, Console console) {
     return Optional.ofNullable(console)
-        .map(c -> new TerminalPrompt(new BufferedReader(c.reader()), Harmless.to(c.writer()), wording));
+        .map(
+            c ->
+                new TerminalPrompt(
+                    new BufferedReader(c.reader()), Harmless.to(c.writer()), wording));
   }
 
   /**

@@ -41,7 +41,8 @@ final class RecordImport {
    */
   static void tryOut(Path zip) throws BadInput, StoreFailure {
     try {
-      Path folder = Files.createTempDirectory(Leftovers.TRIED_OUT + ProcessHandle.current().pid() + "-");
+      Path folder =
+          Files.createTempDirectory(Leftovers.TRIED_OUT + ProcessHandle.current().pid() + "-");
       try {
         new RecordImport(new StoreFolder(folder), zip).unpacked();
       } finally {

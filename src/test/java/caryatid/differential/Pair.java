@@ -28,6 +28,9 @@ record Pair(Version old, Version now, Path folder) {
   /** Of a fault's trace, the fault counts and not the lines of code on its way. */
   private static final Pattern FRAME = Pattern.compile("(?m)^\\tat .*\\R");
 
+  /** Whether words on the terminal count; exit codes, complaints and files always do. */
+  private static final boolean WORDS = !Boolean.getBoolean("numbers.only");
+
   /** What differs in a case; nothing where both are the same to the last byte. */
   List<Difference> differences(Case one) throws IOException {
     Map<String, byte[]> before = parts(old, one);
@@ -59,11 +62,13 @@ record Pair(Version old, Version now, Path folder) {
       Version.Printed printed = version.run(one.commands().get(i));
       String command = one.commands().size() == 1 ? "" : " of command " + (i + 1);
       parts.put("exit code" + command, (printed.code() + "\n").getBytes(UTF_8));
-      parts.put("stdout" + command, printed.out().getBytes(UTF_8));
+      if (WORDS || printed.out().startsWith("{")) {
+        parts.put("stdout" + command, ResultForms.content(printed.out().getBytes(UTF_8)));
+      }
       parts.put("stderr" + command, FRAME.matcher(printed.err()).replaceAll("").getBytes(UTF_8));
     }
     for (Path file : files()) {
-      parts.put("file " + folder.relativize(file), Files.readAllBytes(file));
+      parts.put("file " + folder.relativize(file), ResultForms.content(Files.readAllBytes(file)));
     }
     return parts;
   }

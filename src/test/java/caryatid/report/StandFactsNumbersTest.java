@@ -91,8 +91,7 @@ class StandFactsNumbersTest {
         .containsExactly(
             List.of(
                 "Landmark", "Plane", "By the vertical, N m", "The same, N m/kg", "What it does"),
-            List.of(
-                "prosthetic knee axis", "sagittal", "−4.4 ± 1.8", "−0.053", "bends the knee"),
+            List.of("prosthetic knee axis", "sagittal", "−4.4 ± 1.8", "−0.053", "bends the knee"),
             List.of(
                 "ankle axis",
                 "sagittal",
@@ -116,10 +115,7 @@ class StandFactsNumbersTest {
         .containsExactly(
             List.of("Landmark", "Plane", "By the vertical, N m", "What it does"),
             List.of(
-                "ankle axis",
-                "sagittal",
-                "+15.6 ± 2.5",
-                "tips the shank forward over the foot"));
+                "ankle axis", "sagittal", "+15.6 ± 2.5", "tips the shank forward over the foot"));
   }
 
   /** Only the stands asked for, under their own numbers. */

@@ -183,6 +183,46 @@ class OffsetsNumbersTest {
     assertThat(zero).containsExactly(new double[] {0}, within(ROUNDING));
   }
 
+  /** What stands at the axis of one stand with its interval just as wide as its tolerance. */
+  private static List<String> figures(double mm, double half) {
+    return drawing(mm, half).parts().get(1).marks().stream()
+        .filter(Text.class::isInstance)
+        .map(mark -> ((Text) mark).words())
+        .toList();
+  }
+
+  private static Drawing drawing(double mm, double half) {
+    return OffsetsDrawing.plan(
+        new OffsetSeries(
+            Plane.SAGITTAL,
+            Side.RIGHT,
+            "knee centre",
+            List.of(measured(3, 0, mm, half, mm - half, mm, mm + half, Verdict.WITHIN))),
+        List.of(),
+        new LandmarkWords(Wording.in(Locale.ENGLISH), false),
+        Wording.in(Locale.ENGLISH),
+        186);
+  }
+
+  /** 33 mm of plot hold at most 5 steps of 6 mm: of 1, 2 or 5 times a power of ten. */
+  @Test
+  void figuresHaveOneDecimalWhereStepsAreSmallerThanAMillimetre() {
+    assertThat(figures(3, 1)).containsExactly("+2.0", "+2.5", "+3.0", "+3.5", "+4.0");
+    assertThat(figures(-3, 2)).containsExactly("−5", "−4", "−3", "−2", "−1");
+    assertThat(figures(0, 5)).containsExactly("−6", "−4", "−2", "0", "+2", "+4", "+6");
+    assertThat(figures(30, 25)).containsExactly("0", "+10", "+20", "+30", "+40", "+50", "+60");
+  }
+
+  /** Only where the axis runs to both sides of it: at its end it is the frame. */
+  @ParameterizedTest
+  @CsvSource({"0, 5, 1", "3, 5, 1", "30, 25, 0", "-30, 25, 0", "5, 5, 0", "-5, 5, 0", "40, 5, 0"})
+  void zeroIsDrawnAcrossWhereTheAxisRunsToBothSidesOfIt(double mm, double half, int lines) {
+    assertThat(
+            Ruled.strokes(Stream.of(drawing(mm, half).parts().get(1)), Pen.TICK).stream()
+                .filter(s -> Ruled.isLevel(s) && Ruled.box(s).widthMm() > 100))
+        .hasSize(lines);
+  }
+
   /**
    * Each change stands halfway between the stands it lies between, and each entry below its own.
    */

@@ -55,6 +55,7 @@ class ArchitectureTest {
         "recording.model geometry uncertainty remark",
         "org.apache.commons.statistics.. org.apache.commons.math3.."),
     new Row("loadline", "standing geometry uncertainty remark", ""),
+    new Row("sheet.yaml", "recording.model geometry remark", "org.snakeyaml.engine.."),
     new Row(
         "sheet",
         "recording.model standing loadline geometry uncertainty remark",
@@ -110,7 +111,7 @@ class ArchitectureTest {
     "caryatid.recording.model.NamedBytes",
     "caryatid.recording.model.Inspection",
     "caryatid.standing.Stretch",
-    "caryatid.sheet.Given",
+    "caryatid.sheet.yaml.Given",
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",
     "caryatid.fitting.Addition$Attached",
@@ -182,6 +183,13 @@ class ArchitectureTest {
   void packagesFormNoCycle() {
     slices().matching("caryatid.(*)..").should().beFreeOfCycles().check(PROGRAM);
     slices().matching("caryatid.recording.(*)..").should().beFreeOfCycles().check(PROGRAM);
+    noClasses()
+        .that()
+        .resideInAPackage("caryatid.sheet.yaml")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("caryatid.sheet")
+        .check(PROGRAM);
   }
 
   /** By type; {@link PurityTest} goes by what is called. */

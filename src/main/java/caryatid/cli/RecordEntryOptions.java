@@ -8,7 +8,7 @@ import caryatid.fitting.Addition;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import caryatid.usecase.Assignments;
 import caryatid.usecase.Draft;
 import caryatid.usecase.SuggestedRows;

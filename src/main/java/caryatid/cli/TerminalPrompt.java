@@ -4,7 +4,7 @@ import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.remark.Place;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;

@@ -1,7 +1,7 @@
 package caryatid.format;
 
 import caryatid.remark.Place;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;

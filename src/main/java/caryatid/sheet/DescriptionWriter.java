@@ -10,6 +10,7 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Reading;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.sheet.yaml.Forms;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;

@@ -10,6 +10,8 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Meant;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Source;

@@ -3,6 +3,7 @@ package caryatid.sheet;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.Reading;
 import caryatid.recording.model.TimeBase;
+import caryatid.sheet.yaml.Forms;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;

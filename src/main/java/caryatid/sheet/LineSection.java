@@ -3,6 +3,9 @@ package caryatid.sheet;
 import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.remark.Argument;
+import caryatid.sheet.yaml.Form;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** A measuring line of a plate description. */

@@ -8,6 +8,7 @@ import caryatid.recording.model.Sensors;
 import caryatid.recording.model.Sensors.EightChannels;
 import caryatid.recording.model.Sensors.LoadCell;
 import caryatid.recording.model.Sensors.LoadCells;
+import caryatid.sheet.yaml.Forms;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

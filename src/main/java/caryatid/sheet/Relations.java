@@ -5,6 +5,7 @@ import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.sheet.yaml.Meant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;

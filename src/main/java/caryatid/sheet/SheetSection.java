@@ -2,6 +2,9 @@ package caryatid.sheet;
 
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
+import caryatid.sheet.yaml.Form;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Section;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
 import java.util.List;

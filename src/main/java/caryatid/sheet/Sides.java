@@ -2,6 +2,9 @@ package caryatid.sheet;
 
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
+import caryatid.sheet.yaml.Form;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** Which leg a landmark or a target belongs to. */

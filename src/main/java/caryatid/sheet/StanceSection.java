@@ -2,6 +2,9 @@ package caryatid.sheet;
 
 import caryatid.remark.Argument;
 import caryatid.sheet.OtherFoot.Ground;
+import caryatid.sheet.yaml.Form;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Section;
 import caryatid.standing.Stance;
 import caryatid.standing.Stance.BothFeetOnOnePlate;
 import caryatid.standing.Stance.PlatePerFoot;

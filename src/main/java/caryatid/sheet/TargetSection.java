@@ -6,6 +6,10 @@ import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.Argument;
+import caryatid.sheet.yaml.Form;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Located;
+import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** One target of a trial sheet. */

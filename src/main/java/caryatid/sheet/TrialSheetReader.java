@@ -3,6 +3,8 @@ package caryatid.sheet;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Section;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;

@@ -2,6 +2,8 @@ package caryatid.sheet;
 
 import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
+import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.Section;
 import java.util.List;
 import java.util.Optional;
 

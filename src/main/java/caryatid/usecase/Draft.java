@@ -10,7 +10,7 @@ import caryatid.entry.form.Notation;
 import caryatid.fitting.Addition;
 import caryatid.format.KnownWords;
 import caryatid.remark.BadInput;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.util.List;

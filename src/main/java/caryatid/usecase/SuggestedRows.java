@@ -14,7 +14,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;

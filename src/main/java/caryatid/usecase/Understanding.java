@@ -7,7 +7,7 @@ import caryatid.entry.form.Form;
 import caryatid.entry.form.Vocabulary;
 import caryatid.format.KnownWords;
 import caryatid.remark.Argument;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;

@@ -7,7 +7,7 @@ import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Place;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import caryatid.store.Store;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;

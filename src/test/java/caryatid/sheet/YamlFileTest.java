@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.sheet.yaml.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -6,7 +6,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.Given;
+import caryatid.sheet.yaml.Given;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

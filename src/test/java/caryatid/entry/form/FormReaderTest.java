@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.entry.EntryKind;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
-import caryatid.sheet.GivenReader;
+import caryatid.sheet.yaml.GivenReader;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;

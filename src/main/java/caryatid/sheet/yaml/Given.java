@@ -1,4 +1,4 @@
-package caryatid.sheet;
+package caryatid.sheet.yaml;
 
 import caryatid.remark.Place;
 import java.util.List;

@@ -1,4 +1,4 @@
-package caryatid.sheet;
+package caryatid.sheet.yaml;
 
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;

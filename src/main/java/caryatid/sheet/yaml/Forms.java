@@ -1,4 +1,4 @@
-package caryatid.sheet;
+package caryatid.sheet.yaml;
 
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
@@ -79,7 +79,8 @@ public final class Forms {
     return lower(constant.name()).replace('_', ' ');
   }
 
-  static String lower(String text) {
+  /** Small letters, in any language of the machine. */
+  public static String lower(String text) {
     return text.toLowerCase(Locale.ROOT);
   }
 

@@ -1,4 +1,4 @@
-package caryatid.sheet;
+package caryatid.sheet.yaml;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Guesses which of the known names was meant by an unknown one. */
-final class Meant {
+public final class Meant {
   private Meant() {}
 
   /**
    * The nearest known name: the same but for capitals, blanks and underscores; the same with a unit
    * behind it; or one that differs in at most a third of its letters.
    */
-  static Optional<String> by(String unknown, Collection<String> known) {
+  public static Optional<String> by(String unknown, Collection<String> known) {
     String name = even(unknown);
     return known.stream()
         .filter(k -> distance(name, even(k)) <= Math.max(1, k.length() / 3))

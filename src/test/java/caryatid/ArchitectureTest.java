@@ -111,7 +111,7 @@ class ArchitectureTest {
     "caryatid.recording.model.NamedBytes",
     "caryatid.recording.model.Inspection",
     "caryatid.standing.Stretch",
-    "caryatid.sheet.yaml.Given",
+    "caryatid.sheet.yaml.InputValue",
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",
     "caryatid.fitting.Addition$Attached",

@@ -8,7 +8,7 @@ import caryatid.fitting.Addition;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.usecase.Assignments;
 import caryatid.usecase.Draft;
 import caryatid.usecase.SuggestedRows;
@@ -75,7 +75,7 @@ final class RecordEntryOptions {
       Wording wording)
       throws BadInput {
     List<Addition.Attached> files = files(wording);
-    Given.Group given = given(values);
+    InputValue.Group given = given(values);
     Optional<TerminalPrompt> terminal = TerminalPrompt.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
@@ -91,7 +91,7 @@ final class RecordEntryOptions {
     return sure;
   }
 
-  private Given.Group given(List<String> values) throws BadInput {
+  private InputValue.Group given(List<String> values) throws BadInput {
     Optional<NamedBytes> yaml =
         from == null ? Optional.empty() : Optional.of(CaryatidCommand.FILES.read(from));
     return Assignments.read(yaml, values, Place.of("command line"));

@@ -4,7 +4,7 @@ import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
@@ -48,36 +48,36 @@ final class TerminalPrompt {
    * @param all whether what may be left out is asked for as well
    * @param offers usual rows, which can be chosen by their number
    */
-  Given.Group complete(Form form, Given.Group given, boolean all, SuggestedRows offers) {
-    Map<String, Given> members = new LinkedHashMap<>(given.members());
+  InputValue.Group complete(Form form, InputValue.Group given, boolean all, SuggestedRows offers) {
+    Map<String, InputValue> members = new LinkedHashMap<>(given.members());
     for (Field field : form.fields()) {
       if (!members.containsKey(field.key()) && (all || field.required())) {
         ask(field, offers).ifPresent(answer -> members.put(field.key(), answer));
       }
     }
-    return new Given.Group(members, PLACE);
+    return new InputValue.Group(members, PLACE);
   }
 
   String initials() {
     return line(wording.word("Record.initials"), true).orElse("");
   }
 
-  private Optional<Given> ask(Field field, SuggestedRows offers) {
+  private Optional<InputValue> ask(Field field, SuggestedRows offers) {
     return field.type() instanceof FieldType.Rows rows
         ? rows(field, rows.form(), offers)
         : line(question(field), field.required()).map(TerminalPrompt::single);
   }
 
-  private static Given single(String text) {
-    return new Given.Single(text, Given.Kind.ANY, PLACE);
+  private static InputValue single(String text) {
+    return new InputValue.Single(text, InputValue.Kind.ANY, PLACE);
   }
 
-  private Optional<Given> rows(Field field, Form form, SuggestedRows offers) {
-    List<Given> rows = new ArrayList<>();
+  private Optional<InputValue> rows(Field field, Form form, SuggestedRows offers) {
+    List<InputValue> rows = new ArrayList<>();
     for (int i = 0; i < offers.rows().size(); i++) {
       out.println("  " + (i + 1) + "  " + offers.name(i));
     }
-    Optional<Given> row;
+    Optional<InputValue> row;
     do {
       out.println(
           wording.fill(
@@ -86,17 +86,17 @@ final class TerminalPrompt {
       row = row(form, field.required() && rows.isEmpty(), offers);
       row.ifPresent(rows::add);
     } while (row.isPresent());
-    return rows.isEmpty() ? Optional.empty() : Optional.of(new Given.Several(rows, PLACE));
+    return rows.isEmpty() ? Optional.empty() : Optional.of(new InputValue.Several(rows, PLACE));
   }
 
-  private Optional<Given> row(Form form, boolean required, SuggestedRows offers) {
-    Map<String, Given> members = new LinkedHashMap<>();
+  private Optional<InputValue> row(Form form, boolean required, SuggestedRows offers) {
+    Map<String, InputValue> members = new LinkedHashMap<>();
     Field name = form.fields().get(0);
     Optional<String> first = line(question(name), required);
     if (first.isEmpty()) {
       return Optional.empty();
     }
-    Map<String, Given> offered =
+    Map<String, InputValue> offered =
         offers
             .named(first.get())
             .map(row -> SuggestedRows.given(row, PLACE))
@@ -106,7 +106,7 @@ final class TerminalPrompt {
           .or(() -> line(question(field), field.required()).map(TerminalPrompt::single))
           .ifPresent(answer -> members.put(field.key(), answer));
     }
-    return Optional.of(new Given.Group(members, PLACE));
+    return Optional.of(new InputValue.Group(members, PLACE));
   }
 
   private String question(Field field) {

@@ -11,7 +11,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -130,9 +130,9 @@ public final class EntryJson {
    */
   public static EntryRead read(byte[] bytes, String name) {
     try {
-      Given given = parse(bytes, name);
+      InputValue given = parse(bytes, name);
       Optional<String> newer =
-          given instanceof Given.Group group ? Envelope.newer(group) : Optional.empty();
+          given instanceof InputValue.Group group ? Envelope.newer(group) : Optional.empty();
       return newer.isPresent()
           ? new EntryRead.Newer(
               Problem.at(Place.of(name), FormFault.NEWER_FORM, Argument.text(newer.get())))
@@ -151,17 +151,17 @@ public final class EntryJson {
     return entry(parse(bytes, name));
   }
 
-  private static Entry entry(Given given) throws BadInput {
-    if (!(given instanceof Given.Group group)
-        || !(group.members().get("content") instanceof Given.Group content)) {
+  private static Entry entry(InputValue given) throws BadInput {
+    if (!(given instanceof InputValue.Group group)
+        || !(group.members().get("content") instanceof InputValue.Group content)) {
       throw new BadInput(Problem.at(given.place(), FormFault.NOT_AN_ENTRY));
     }
-    Map<String, Given> members = new LinkedHashMap<>(group.members());
+    Map<String, InputValue> members = new LinkedHashMap<>(group.members());
     members.remove("content");
-    return Envelope.open(new Given.Group(members, group.place()), content);
+    return Envelope.open(new InputValue.Group(members, group.place()), content);
   }
 
-  private static Given parse(byte[] bytes, String name) throws BadInput {
+  private static InputValue parse(byte[] bytes, String name) throws BadInput {
     try {
       return Json.read(bytes, name);
     } catch (IOException e) {

@@ -16,7 +16,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
@@ -56,7 +56,7 @@ public final class Envelope {
 
   private Envelope() {}
 
-  static Entry open(Given.Group envelope, Given.Group content) throws BadInput {
+  static Entry open(InputValue.Group envelope, InputValue.Group content) throws BadInput {
     Place place = envelope.place();
     Answers answers = FormReader.read(FORM, envelope, Notation.CODES);
     EntryKind kind = EntryKind.of(answers.words("kind").orElseThrow()).orElseThrow();
@@ -83,16 +83,16 @@ public final class Envelope {
   }
 
   /** Names are words there, in any of four languages. */
-  private static Answers first(EntryKind kind, Given.Group content) throws BadInput {
+  private static Answers first(EntryKind kind, InputValue.Group content) throws BadInput {
     Form form = Forms.of(kind);
     return KnownWords.first().understood(form, FormReader.read(form, content, Notation.WORDS));
   }
 
   /** The version of an entry, where it says one that is newer than all that can be read. */
-  static Optional<String> newer(Given.Group envelope) {
+  static Optional<String> newer(InputValue.Group envelope) {
     return Optional.ofNullable(envelope.members().get(VERSION))
-        .filter(Given.Single.class::isInstance)
-        .map(version -> ((Given.Single) version).text())
+        .filter(InputValue.Single.class::isInstance)
+        .map(version -> ((InputValue.Single) version).text())
         .filter(text -> text.matches("[1-9]\\d{0,8}") && Integer.parseInt(text) > CURRENT);
   }
 

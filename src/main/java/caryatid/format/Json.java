@@ -1,7 +1,7 @@
 package caryatid.format;
 
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -49,13 +49,13 @@ public final class Json {
    *
    * @throws IOException if it is none
    */
-  public static Given read(byte[] bytes, String name) throws IOException {
+  public static InputValue read(byte[] bytes, String name) throws IOException {
     // As UTF-8 and nothing else, which Jackson would guess from the first bytes.
     String text =
         StandardCharsets.UTF_8.newDecoder().decode(java.nio.ByteBuffer.wrap(bytes)).toString();
     try (JsonParser json = FACTORY.createParser(text)) {
       json.nextToken();
-      Given read = value(json, name);
+      InputValue read = value(json, name);
       if (json.nextToken() != null) {
         throw new IOException("more after the end");
       }
@@ -63,23 +63,23 @@ public final class Json {
     }
   }
 
-  private static Given value(JsonParser json, String name) throws IOException {
+  private static InputValue value(JsonParser json, String name) throws IOException {
     Place place = place(json, name);
     JsonToken token = json.currentToken();
     if (token == JsonToken.START_OBJECT) {
-      return new Given.Group(members(json, name), place);
+      return new InputValue.Group(members(json, name), place);
     }
     if (token == JsonToken.START_ARRAY) {
-      return new Given.Several(items(json, name), place);
+      return new InputValue.Several(items(json, name), place);
     }
     if (token == null || !token.isScalarValue() || token == JsonToken.VALUE_NULL) {
       throw new IOException("no value");
     }
-    return new Given.Single(json.getText(), kind(token), place);
+    return new InputValue.Single(json.getText(), kind(token), place);
   }
 
-  private static Map<String, Given> members(JsonParser json, String name) throws IOException {
-    Map<String, Given> members = new LinkedHashMap<>();
+  private static Map<String, InputValue> members(JsonParser json, String name) throws IOException {
+    Map<String, InputValue> members = new LinkedHashMap<>();
     while (json.nextToken() == JsonToken.FIELD_NAME) {
       String key = json.currentName();
       json.nextToken();
@@ -88,19 +88,19 @@ public final class Json {
     return members;
   }
 
-  private static List<Given> items(JsonParser json, String name) throws IOException {
-    List<Given> items = new ArrayList<>();
+  private static List<InputValue> items(JsonParser json, String name) throws IOException {
+    List<InputValue> items = new ArrayList<>();
     while (json.nextToken() != JsonToken.END_ARRAY) {
       items.add(value(json, name));
     }
     return items;
   }
 
-  private static Given.Kind kind(JsonToken token) {
+  private static InputValue.Kind kind(JsonToken token) {
     if (token.isNumeric()) {
-      return Given.Kind.NUMBER;
+      return InputValue.Kind.NUMBER;
     }
-    return token.isBoolean() ? Given.Kind.YES_NO : Given.Kind.WORDS;
+    return token.isBoolean() ? InputValue.Kind.YES_NO : InputValue.Kind.WORDS;
   }
 
   private static Place place(JsonParser json, String name) {

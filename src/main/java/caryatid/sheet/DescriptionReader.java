@@ -13,8 +13,8 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.TimeBase;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -27,7 +27,7 @@ import java.util.function.Function;
 /** Reads plate descriptions. */
 public final class DescriptionReader {
   private static final String KIND = "plate-description";
-  private static final Form<Direction> DIRECTION = Forms.choice(directions());
+  private static final ValueParser<Direction> DIRECTION = ValueParsers.choice(directions());
 
   private DescriptionReader() {}
 
@@ -41,19 +41,19 @@ public final class DescriptionReader {
   }
 
   private static Optional<PlateDescription> description(Section root) {
-    Optional<String> name = root.required("name", Forms.TEXT);
+    Optional<String> name = root.required("name", ValueParsers.TEXT);
     Optional<ExportForm> form = root.optionalSection("export").flatMap(ExportSection::form);
     Optional<TimeBase> time = root.optionalSection("time").flatMap(ExportSection::time);
     Optional<Axes> axes = root.optionalSection("axes").flatMap(DescriptionReader::axes);
-    Optional<ForceIs> forceIs = root.optional("force-is", Forms.word(ForceIs.class));
+    Optional<ForceIs> forceIs = root.optional("force-is", ValueParsers.word(ForceIs.class));
     List<PlateLayout> plates =
-        distinct(root, "plates", PlateSection::plate, PlateLayout::name, Describing.PLATE_TWICE);
+        distinct(root, "plates", PlateSection::plate, PlateLayout::name, DescriptionProblem.PLATE_TWICE);
     List<MeasuringLine> lines =
         distinct(
-            root, "measuring-lines", LineSection::line, MeasuringLine::name, Describing.LINE_TWICE);
+            root, "measuring-lines", LineSection::line, MeasuringLine::name, DescriptionProblem.LINE_TWICE);
     Optional<PlateAccuracy> accuracy =
         root.optionalSection("accuracy").flatMap(DescriptionReader::accuracy);
-    Optional<Boolean> removeUnloadedOffset = root.optional("remove-unloaded-offset", Forms.YES_NO);
+    Optional<Boolean> removeUnloadedOffset = root.optional("remove-unloaded-offset", ValueParsers.YES_NO);
     return root.build(
         () ->
             new PlateDescription(
@@ -73,7 +73,7 @@ public final class DescriptionReader {
       String key,
       Function<Section, Optional<T>> reader,
       Function<T, String> name,
-      Describing twice) {
+      DescriptionProblem twice) {
     Set<String> names = new HashSet<>();
     Function<Section, Optional<T>> named =
         section -> {
@@ -94,7 +94,7 @@ public final class DescriptionReader {
       Set<Axis> used =
           new HashSet<>(List.of(right.get().axis(), anterior.get().axis(), up.get().axis()));
       if (used.size() < 3) {
-        section.refuse(section.place(), Describing.AXIS_TWICE);
+        section.refuse(section.place(), DescriptionProblem.AXIS_TWICE);
       }
     }
     return section.build(
@@ -102,10 +102,10 @@ public final class DescriptionReader {
   }
 
   private static Optional<PlateAccuracy> accuracy(Section section) {
-    Optional<Double> cop = section.required("cop-mm", Forms.number(0, 100));
-    Optional<Double> level = section.required("level-deg", Forms.number(0, 10));
-    Optional<Double> force = section.required("force-percent", Forms.number(0, 50));
-    Optional<Double> lean = section.optional("lean-deg", Forms.number(0, 10));
+    Optional<Double> cop = section.required("cop-mm", ValueParsers.number(0, 100));
+    Optional<Double> level = section.required("level-deg", ValueParsers.number(0, 10));
+    Optional<Double> force = section.required("force-percent", ValueParsers.number(0, 50));
+    Optional<Double> lean = section.optional("lean-deg", ValueParsers.number(0, 10));
     return section.build(
         () ->
             new PlateAccuracy(
@@ -119,7 +119,7 @@ public final class DescriptionReader {
     Map<String, Direction> words = new LinkedHashMap<>();
     for (Direction direction : Direction.values()) {
       String axis = direction.name().substring(direction.name().length() - 1);
-      words.put((direction.sign() > 0 ? "+" : "-") + Forms.lower(axis), direction);
+      words.put((direction.sign() > 0 ? "+" : "-") + ValueParsers.lower(axis), direction);
     }
     return words;
   }

@@ -10,7 +10,7 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Reading;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -107,7 +107,7 @@ public final class DescriptionWriter {
     flow("time", LayoutWriting.time(draft.time(), asked));
     comments(EnumSet.of(Reading.AXES));
     flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
-    draft.forceIs().ifPresent(force -> line("force-is: " + Forms.wordFor(force)));
+    draft.forceIs().ifPresent(force -> line("force-is: " + ValueParsers.wordFor(force)));
     plates(draft);
     if (!draft.lines().isEmpty()) {
       line("measuring-lines:");
@@ -183,7 +183,7 @@ public final class DescriptionWriter {
   }
 
   private static String key(Channel channel) {
-    return Forms.wordFor(channel).replace(' ', '-');
+    return ValueParsers.wordFor(channel).replace(' ', '-');
   }
 
   private void platesQuestions(Reading... topics) {

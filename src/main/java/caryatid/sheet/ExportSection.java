@@ -4,10 +4,10 @@ import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
-import caryatid.sheet.yaml.Written;
+import caryatid.sheet.yaml.YamlScalar;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.util.LinkedHashMap;
@@ -21,10 +21,10 @@ import java.util.OptionalInt;
  * How a plate description says that the export is laid out as text, and where its times come from.
  */
 final class ExportSection {
-  private static final Form<Integer> LINE = Forms.whole(1, 1_000_000);
-  private static final Form<Character> DELIMITER = Forms.choice(delimiters());
-  private static final Form<Character> DECIMAL_MARK = Forms.choice(decimalMarks());
-  private static final Form<TimeUnit> TIME_UNIT = Forms.word(TimeUnit.class);
+  private static final ValueParser<Integer> LINE = ValueParsers.whole(1, 1_000_000);
+  private static final ValueParser<Character> DELIMITER = ValueParsers.choice(delimiters());
+  private static final ValueParser<Character> DECIMAL_MARK = ValueParsers.choice(decimalMarks());
+  private static final ValueParser<TimeUnit> TIME_UNIT = ValueParsers.word(TimeUnit.class);
 
   private ExportSection() {}
 
@@ -34,15 +34,15 @@ final class ExportSection {
     Optional<Character> mark = section.optional("decimal-mark", DECIMAL_MARK);
     Optional<Integer> header = section.optional("header-line", LINE);
     Optional<Integer> first = section.optional("first-data-line", LINE);
-    List<String> columns = section.list("columns", Forms.TEXT);
-    Optional<Integer> recording = section.optional("recording", Forms.whole(1, 1000));
+    List<String> columns = section.list("columns", ValueParsers.TEXT);
+    Optional<Integer> recording = section.optional("recording", ValueParsers.whole(1, 1000));
     if (delimiter.isPresent() && delimiter.equals(mark)) {
-      section.refuse(section.place("decimal-mark"), Describing.COMMA_TWICE);
+      section.refuse(section.place("decimal-mark"), DescriptionProblem.COMMA_TWICE);
     }
     if (header.isPresent() && first.isPresent() && header.get() >= first.get()) {
       section.refuse(
           section.place("header-line"),
-          Describing.HEADER_BELOW_DATA,
+          DescriptionProblem.HEADER_BELOW_DATA,
           Argument.count(header.get()),
           Argument.count(first.get()));
     }
@@ -53,11 +53,11 @@ final class ExportSection {
   }
 
   static Optional<TimeBase> time(Section section) {
-    Optional<String> column = section.optional("column", Forms.TEXT);
+    Optional<String> column = section.optional("column", ValueParsers.TEXT);
     Optional<TimeUnit> unit = section.optional("unit", TIME_UNIT);
-    Optional<Double> rate = section.optional("rate-hz", Forms.numberAbove(0, 1_000_000));
+    Optional<Double> rate = section.optional("rate-hz", ValueParsers.numberAbove(0, 1_000_000));
     if (section.has("rate-hz") && (section.has("column") || section.has("unit"))) {
-      section.refuse(section.place("rate-hz"), Describing.RATE_AND_COLUMN);
+      section.refuse(section.place("rate-hz"), DescriptionProblem.RATE_AND_COLUMN);
     }
     return section.build(() -> new TimeBase(column, unit, toDouble(rate)));
   }
@@ -70,13 +70,13 @@ final class ExportSection {
     return value.map(OptionalInt::of).orElseGet(OptionalInt::empty);
   }
 
-  private static Optional<String> encoding(Written written) {
+  private static Optional<String> encoding(YamlScalar written) {
     try {
       return Charset.isSupported(written.text())
           ? Optional.of(written.text())
-          : written.refuse(Describing.UNKNOWN_ENCODING);
+          : written.refuse(DescriptionProblem.UNKNOWN_ENCODING);
     } catch (IllegalCharsetNameException e) {
-      return written.refuse(Describing.UNKNOWN_ENCODING);
+      return written.refuse(DescriptionProblem.UNKNOWN_ENCODING);
     }
   }
 

@@ -4,10 +4,10 @@ import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
 import caryatid.sheet.LandmarkEntry.Measured;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
-import caryatid.sheet.yaml.Located;
-import caryatid.sheet.yaml.Meant;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
+import caryatid.sheet.yaml.LocatedValue;
+import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.Section;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /** One landmark of a trial sheet. */
 final class LandmarkSection {
-  private static final Form<Double> DISTANCE_MM = Forms.number(-5_000, 5_000);
+  private static final ValueParser<Double> DISTANCE_MM = ValueParsers.number(-5_000, 5_000);
   private static final Map<String, LandmarkKind> KINDS = kinds();
 
   private final Section section;
@@ -24,28 +24,28 @@ final class LandmarkSection {
 
   private LandmarkSection(Section section) {
     this.section = section;
-    this.marking = section.required("marking-mm", Forms.number(0, 100));
-    this.landmark = section.optional("landmark", Forms.TEXT);
+    this.marking = section.required("marking-mm", ValueParsers.number(0, 100));
+    this.landmark = section.optional("landmark", ValueParsers.TEXT);
   }
 
-  static Optional<Located<LandmarkEntry>> entry(
+  static Optional<LocatedValue<LandmarkEntry>> entry(
       Section section, Optional<ProstheticSide> prosthetic) {
     return new LandmarkSection(section).entry(prosthetic);
   }
 
-  private Optional<Located<LandmarkEntry>> entry(Optional<ProstheticSide> prosthetic) {
-    Optional<String> name = section.required("name", Forms.TEXT);
-    Optional<String> kind = section.optional("kind", Forms.choice(Map.of("other", "other")));
+  private Optional<LocatedValue<LandmarkEntry>> entry(Optional<ProstheticSide> prosthetic) {
+    Optional<String> name = section.required("name", ValueParsers.TEXT);
+    Optional<String> kind = section.optional("kind", ValueParsers.choice(Map.of("other", "other")));
     name.ifPresent(n -> checkName(n, kind.isPresent()));
     Side side = Sides.of(section, prosthetic);
     Optional<Measured> forward = measured("forward");
     Optional<Measured> rightward = measured("rightward");
-    Optional<Double> up = section.required("up-mm", Forms.number(-500, 3_000));
-    Optional<String> definition = section.optional("is", Forms.TEXT);
+    Optional<Double> up = section.required("up-mm", ValueParsers.number(-500, 3_000));
+    Optional<String> definition = section.optional("is", ValueParsers.TEXT);
     checkDistances();
     return section.build(
         () ->
-            new Located<>(
+            new LocatedValue<>(
                 new LandmarkEntry(
                     name.orElseThrow(),
                     KINDS.getOrDefault(name.orElseThrow(), LandmarkKind.OTHER),
@@ -59,14 +59,14 @@ final class LandmarkSection {
 
   private Optional<Measured> measured(String way) {
     Optional<Double> plain = section.optional(way + "-mm", DISTANCE_MM);
-    Optional<String> from = section.optional(way + "-from", Forms.TEXT);
+    Optional<String> from = section.optional(way + "-from", ValueParsers.TEXT);
     Optional<Double> relative = section.optional(way + "-of-landmark-mm", DISTANCE_MM);
     if (section.has(way + "-mm") && section.has(way + "-of-landmark-mm")) {
       section.refuse(
-          section.place(way + "-of-landmark-mm"), Entry.TWO_WAYS_TO_MEASURE, Argument.text(way));
+          section.place(way + "-of-landmark-mm"), SheetProblem.TWO_WAYS_TO_MEASURE, Argument.text(way));
     }
     if (section.has(way + "-from") && !section.has(way + "-mm")) {
-      section.refuse(section.place(way + "-from"), Entry.FROM_WITHOUT_DISTANCE, Argument.text(way));
+      section.refuse(section.place(way + "-from"), SheetProblem.FROM_WITHOUT_DISTANCE, Argument.text(way));
     }
     double markingMm = marking.orElse(0.0);
     return relative
@@ -79,31 +79,31 @@ final class LandmarkSection {
     boolean relative =
         section.has("forward-of-landmark-mm") || section.has("rightward-of-landmark-mm");
     if (relative && !section.has("landmark")) {
-      section.refuse(section.place(), Entry.DISTANCE_WITHOUT_LANDMARK);
+      section.refuse(section.place(), SheetProblem.DISTANCE_WITHOUT_LANDMARK);
     }
     if (!relative) {
-      section.without("landmark", Entry.LANDMARK_WITHOUT_DISTANCE);
+      section.without("landmark", SheetProblem.LANDMARK_WITHOUT_DISTANCE);
     }
     if (!relative && !section.has("forward-mm") && !section.has("rightward-mm")) {
-      section.refuse(section.place(), Entry.NO_DISTANCE);
+      section.refuse(section.place(), SheetProblem.NO_DISTANCE);
     }
   }
 
   private void checkName(String name, boolean other) {
     if (KINDS.containsKey(name)) {
-      section.without("kind", Entry.KIND_OF_KNOWN_NAME, Argument.text(name));
+      section.without("kind", SheetProblem.KIND_OF_KNOWN_NAME, Argument.text(name));
     } else if (!other && !section.has("kind")) {
       Argument own = Argument.text(name);
-      Meant.by(name, KINDS.keySet())
+      NameSuggester.by(name, KINDS.keySet())
           .ifPresentOrElse(
-              m -> refuseName(Entry.NAME_NOT_KNOWN_MEANT, own, Argument.text(m)),
+              m -> refuseName(SheetProblem.NAME_NOT_KNOWN_MEANT, own, Argument.text(m)),
               () ->
                   refuseName(
-                      Entry.NAME_NOT_KNOWN, own, Argument.text(String.join(", ", KINDS.keySet()))));
+                      SheetProblem.NAME_NOT_KNOWN, own, Argument.text(String.join(", ", KINDS.keySet()))));
     }
   }
 
-  private void refuseName(Entry topic, Argument... arguments) {
+  private void refuseName(SheetProblem topic, Argument... arguments) {
     section.refuse(section.place("name"), topic, arguments);
   }
 
@@ -111,7 +111,7 @@ final class LandmarkSection {
     Map<String, LandmarkKind> kinds = new LinkedHashMap<>();
     for (LandmarkKind kind : LandmarkKind.values()) {
       if (kind != LandmarkKind.OTHER) {
-        kinds.put(Forms.wordFor(kind), kind);
+        kinds.put(ValueParsers.wordFor(kind), kind);
       }
     }
     kinds.put("lateral patellar border", LandmarkKind.OUTER_PATELLAR_BORDER);

@@ -10,8 +10,8 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.LandmarkEntry.Measured;
-import caryatid.sheet.yaml.Forms;
-import caryatid.sheet.yaml.Meant;
+import caryatid.sheet.yaml.ValueParsers;
+import caryatid.sheet.yaml.NameSuggester;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Source;
@@ -22,10 +22,10 @@ import java.util.stream.Stream;
 
 /** Brings a sheet's landmarks into the person's frame. */
 public final class Landmarks {
-  private final Relations relations;
+  private final LandmarkReferences relations;
   private final List<MeasuringLine> lines;
 
-  private Landmarks(Relations relations, List<MeasuringLine> lines) {
+  private Landmarks(LandmarkReferences relations, List<MeasuringLine> lines) {
     this.relations = relations;
     this.lines = lines;
   }
@@ -44,7 +44,7 @@ public final class Landmarks {
    */
   public static List<Landmark> place(
       List<LandmarkEntry> entries, List<MeasuringLine> lines, Place sheet) throws BadInput {
-    Landmarks landmarks = new Landmarks(new Relations(entries), lines);
+    Landmarks landmarks = new Landmarks(new LandmarkReferences(entries), lines);
     List<Problem> problems = new ArrayList<>(landmarks.relations.problems(entry -> sheet));
     for (LandmarkEntry entry : entries) {
       Stream.of(Plane.values())
@@ -65,12 +65,12 @@ public final class Landmarks {
     Argument own = Argument.text(entry.name());
     Argument other = Argument.text(name.get());
     if (lines.stream().anyMatch(l -> l.name().equals(name.get()))) {
-      return Stream.of(Problem.at(sheet, Placing.LINE_OF_OTHER_SENSE, own, other));
+      return Stream.of(Problem.at(sheet, LandmarkProblem.LINE_OF_OTHER_SENSE, own, other));
     }
     return Stream.of(
-        Meant.by(name.get(), lines.stream().map(MeasuringLine::name).toList())
-            .map(m -> Problem.at(sheet, Placing.LINE_UNKNOWN_MEANT, own, other, Argument.text(m)))
-            .orElseGet(() -> Problem.at(sheet, Placing.LINE_UNKNOWN, own, other)));
+        NameSuggester.by(name.get(), lines.stream().map(MeasuringLine::name).toList())
+            .map(m -> Problem.at(sheet, LandmarkProblem.LINE_UNKNOWN_MEANT, own, other, Argument.text(m)))
+            .orElseGet(() -> Problem.at(sheet, LandmarkProblem.LINE_UNKNOWN, own, other)));
   }
 
   private Landmark placed(LandmarkEntry entry) {
@@ -94,9 +94,9 @@ public final class Landmarks {
     String label =
         entry.name()
             + " "
-            + Forms.lower(entry.side().lastPart())
+            + ValueParsers.lower(entry.side().lastPart())
             + " "
-            + Forms.lower(plane.lastPart());
+            + ValueParsers.lower(plane.lastPart());
     doubts.add(known(Cause.MARKING, label, measured.markingMm()));
     return new Coordinate(start.mm() + measured.mm(), doubts);
   }

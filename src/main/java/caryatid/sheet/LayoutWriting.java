@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.Reading;
 import caryatid.recording.model.TimeBase;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -39,7 +39,7 @@ final class LayoutWriting {
   static Map<String, String> time(TimeBase time, Set<Reading> open) {
     Map<String, String> values = new LinkedHashMap<>();
     time.column().ifPresent(c -> values.put("column", YamlWords.text(c)));
-    time.unit().ifPresent(u -> values.put("unit", Forms.wordFor(u)));
+    time.unit().ifPresent(u -> values.put("unit", ValueParsers.wordFor(u)));
     time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
     if (open.contains(Reading.NO_RATE)
         || open.contains(Reading.RATE_UNCLEAR)

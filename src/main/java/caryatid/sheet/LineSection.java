@@ -3,22 +3,22 @@ package caryatid.sheet;
 import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** A measuring line of a plate description. */
 final class LineSection {
-  private static final Form<Double> POSITION_MM = Forms.number(-10_000, 10_000);
+  private static final ValueParser<Double> POSITION_MM = ValueParsers.number(-10_000, 10_000);
 
   private LineSection() {}
 
   static Optional<MeasuringLine> line(Section section) {
-    Optional<String> name = section.required("name", Forms.TEXT);
+    Optional<String> name = section.required("name", ValueParsers.TEXT);
     Optional<Double> forward = section.optional("forward-from-mm", POSITION_MM);
     Optional<Double> rightward = section.optional("rightward-from-mm", POSITION_MM);
-    Optional<Double> registration = section.required("registration-mm", Forms.number(0, 100));
+    Optional<Double> registration = section.required("registration-mm", ValueParsers.number(0, 100));
     oneSense(section, name.orElse(""));
     return section.build(
         () ->
@@ -33,9 +33,9 @@ final class LineSection {
     boolean forward = section.has("forward-from-mm");
     boolean rightward = section.has("rightward-from-mm");
     if (forward && rightward) {
-      section.refuse(section.place(), Describing.LINE_IN_BOTH_SENSES, Argument.text(name));
+      section.refuse(section.place(), DescriptionProblem.LINE_IN_BOTH_SENSES, Argument.text(name));
     } else if (!forward && !rightward) {
-      section.refuse(section.place(), Describing.LINE_WITHOUT_SENSE, Argument.text(name));
+      section.refuse(section.place(), DescriptionProblem.LINE_WITHOUT_SENSE, Argument.text(name));
     }
   }
 }

@@ -4,8 +4,8 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.Located;
-import caryatid.sheet.yaml.Meant;
+import caryatid.sheet.yaml.LocatedValue;
+import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.Section;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -27,47 +27,47 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
       Optional<ProstheticSide> side,
       Optional<String> wearer,
       Optional<TrialSheet> earlier) {
-    List<Optional<Located<LandmarkEntry>>> entries =
+    List<Optional<LocatedValue<LandmarkEntry>>> entries =
         root.has("based-on")
             ? root.sections("landmarks", s -> LandmarkSection.entry(s, side))
             : root.requiredSections("landmarks", s -> LandmarkSection.entry(s, side));
-    List<Located<LandmarkEntry>> ownLandmarks = entries.stream().flatMap(Optional::stream).toList();
-    List<Located<Target>> ownTargets =
+    List<LocatedValue<LandmarkEntry>> ownLandmarks = entries.stream().flatMap(Optional::stream).toList();
+    List<LocatedValue<Target>> ownTargets =
         root.sections("targets", s -> TargetSection.target(s, side)).stream()
             .flatMap(Optional::stream)
             .toList();
     refuseTwins(root, ownLandmarks, ownTargets);
-    Carrying carrying = new Carrying(root, earlier);
+    EarlierSheetMerge carrying = new EarlierSheetMerge(root, earlier);
     carrying.checkSameLeg(wearer, side);
     boolean complete = ownLandmarks.size() == entries.size();
-    List<Located<LandmarkEntry>> landmarks = carrying.landmarks(ownLandmarks, complete);
-    List<Located<Target>> targets = carrying.targets(ownTargets);
+    List<LocatedValue<LandmarkEntry>> landmarks = carrying.landmarks(ownLandmarks, complete);
+    List<LocatedValue<Target>> targets = carrying.targets(ownTargets);
     if (complete && !carrying.failed()) {
       check(root, landmarks, targets);
     }
     return new Measurements(
-        landmarks.stream().map(Located::value).toList(),
-        targets.stream().map(Located::value).toList());
+        landmarks.stream().map(LocatedValue::value).toList(),
+        targets.stream().map(LocatedValue::value).toList());
   }
 
   private static void refuseTwins(
-      Section root, List<Located<LandmarkEntry>> landmarks, List<Located<Target>> targets) {
+      Section root, List<LocatedValue<LandmarkEntry>> landmarks, List<LocatedValue<Target>> targets) {
     Set<List<Object>> seen = new HashSet<>();
     landmarks.stream()
         .filter(l -> !seen.add(List.of(l.value().name(), l.value().side())))
-        .forEach(l -> refuse(root, l.place(), Entry.LANDMARK_TWICE, l.value().name()));
+        .forEach(l -> refuse(root, l.place(), SheetProblem.LANDMARK_TWICE, l.value().name()));
     targets.stream()
-        .filter(t -> !seen.add(Carrying.key(t.value())))
-        .forEach(t -> refuse(root, t.place(), Entry.TARGET_TWICE, t.value().landmark()));
+        .filter(t -> !seen.add(EarlierSheetMerge.key(t.value())))
+        .forEach(t -> refuse(root, t.place(), SheetProblem.TARGET_TWICE, t.value().landmark()));
   }
 
   private static void check(
-      Section root, List<Located<LandmarkEntry>> landmarks, List<Located<Target>> targets) {
+      Section root, List<LocatedValue<LandmarkEntry>> landmarks, List<LocatedValue<Target>> targets) {
     if (landmarks.isEmpty()) {
-      root.without("landmarks", Entry.NO_LANDMARK);
+      root.without("landmarks", SheetProblem.NO_LANDMARK);
       return;
     }
-    Relations relations = new Relations(landmarks.stream().map(Located::value).toList());
+    LandmarkReferences relations = new LandmarkReferences(landmarks.stream().map(LocatedValue::value).toList());
     Map<LandmarkEntry, Place> places = new HashMap<>();
     landmarks.forEach(l -> places.put(l.value(), l.place()));
     relations
@@ -76,7 +76,7 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
     targets.forEach(target -> check(root, relations, target));
   }
 
-  private static void check(Section root, Relations relations, Located<Target> located) {
+  private static void check(Section root, LandmarkReferences relations, LocatedValue<Target> located) {
     Target target = located.value();
     Optional<LandmarkEntry> landmark = relations.find(target.landmark(), target.side());
     if (landmark.isEmpty()) {
@@ -84,33 +84,33 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
     } else if (landmark.get().in(target.plane()).isEmpty()) {
       root.refuse(
           located.place(),
-          Entry.TARGET_NOT_MEASURED,
+          SheetProblem.TARGET_NOT_MEASURED,
           Argument.text(target.landmark()),
           Argument.term(target.plane()));
     }
   }
 
-  private static void refuseUnknown(Section root, Located<Target> target, List<String> names) {
+  private static void refuseUnknown(Section root, LocatedValue<Target> target, List<String> names) {
     Side side = target.value().side();
     String name = target.value().landmark();
-    Meant.by(name, names)
+    NameSuggester.by(name, names)
         .ifPresentOrElse(
             m ->
                 root.refuse(
                     target.place(),
-                    Entry.TARGET_LANDMARK_UNKNOWN_MEANT,
+                    SheetProblem.TARGET_LANDMARK_UNKNOWN_MEANT,
                     Argument.text(name),
                     Argument.term(side),
                     Argument.text(m)),
             () ->
                 root.refuse(
                     target.place(),
-                    Entry.TARGET_LANDMARK_UNKNOWN,
+                    SheetProblem.TARGET_LANDMARK_UNKNOWN,
                     Argument.text(name),
                     Argument.term(side)));
   }
 
-  private static void refuse(Section root, Place place, Entry topic, String name) {
+  private static void refuse(Section root, Place place, SheetProblem topic, String name) {
     root.refuse(place, topic, Argument.text(name));
   }
 }

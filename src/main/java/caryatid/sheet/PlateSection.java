@@ -10,8 +10,8 @@ import caryatid.recording.model.PlateLayout.Extent;
 import caryatid.recording.model.PlateLayout.TrueOrigin;
 import caryatid.recording.model.Sensors;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -22,15 +22,15 @@ import java.util.Set;
 
 /** One plate of a plate description. */
 final class PlateSection {
-  private static final Form<Double> PLACE_MM = Forms.number(-10_000, 10_000);
-  private static final Form<LengthUnit> LENGTH = Forms.word(LengthUnit.class);
-  private static final Form<ForceUnit> FORCE = Forms.choice(forces());
-  private static final Form<MomentUnit> MOMENT = Forms.choice(moments());
+  private static final ValueParser<Double> PLACE_MM = ValueParsers.number(-10_000, 10_000);
+  private static final ValueParser<LengthUnit> LENGTH = ValueParsers.word(LengthUnit.class);
+  private static final ValueParser<ForceUnit> FORCE = ValueParsers.choice(forces());
+  private static final ValueParser<MomentUnit> MOMENT = ValueParsers.choice(moments());
 
   private PlateSection() {}
 
   static Optional<PlateLayout> plate(Section section) {
-    Optional<String> name = section.required("name", Forms.TEXT);
+    Optional<String> name = section.required("name", ValueParsers.TEXT);
     Map<Channel, String> columns =
         section.optionalSection("columns").flatMap(PlateSection::columns).orElse(Map.of());
     Optional<Units> units = section.optionalSection("units").flatMap(PlateSection::units);
@@ -68,14 +68,14 @@ final class PlateSection {
     Map<Channel, String> columns = new EnumMap<>(Channel.class);
     Set<String> used = new HashSet<>();
     for (Channel channel : Channel.values()) {
-      String key = Forms.wordFor(channel).replace(' ', '-');
-      section.optional(key, Forms.TEXT).ifPresent(column -> columns.put(channel, column));
+      String key = ValueParsers.wordFor(channel).replace(' ', '-');
+      section.optional(key, ValueParsers.TEXT).ifPresent(column -> columns.put(channel, column));
       Optional.ofNullable(columns.get(channel))
           .filter(column -> !used.add(column))
           .ifPresent(
               column ->
                   section.refuse(
-                      section.place(key), Describing.COLUMN_TWICE, Argument.text(column)));
+                      section.place(key), DescriptionProblem.COLUMN_TWICE, Argument.text(column)));
     }
     return section.build(() -> columns);
   }
@@ -86,7 +86,7 @@ final class PlateSection {
     Optional<Double> rear = section.required("rear", PLACE_MM);
     Optional<Double> front = section.required("front", PLACE_MM);
     if (swapped(left, right) || swapped(rear, front)) {
-      section.refuse(section.place(), Describing.EDGES_SWAPPED);
+      section.refuse(section.place(), DescriptionProblem.EDGES_SWAPPED);
     }
     return section.build(
         () ->

@@ -8,7 +8,7 @@ import caryatid.recording.model.Sensors;
 import caryatid.recording.model.Sensors.EightChannels;
 import caryatid.recording.model.Sensors.LoadCell;
 import caryatid.recording.model.Sensors.LoadCells;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +29,7 @@ final class PlateWriting {
     ask(values, "cop", open, Reading.COP_UNIT);
     plate.forceUnit().ifPresent(u -> values.put("force", u == ForceUnit.N ? "N" : "kg"));
     plate.momentUnit().ifPresent(u -> values.put("moment", u == MomentUnit.N_M ? "N m" : "N mm"));
-    plate.copUnit().ifPresent(u -> values.put("cop", Forms.wordFor(u)));
+    plate.copUnit().ifPresent(u -> values.put("cop", ValueParsers.wordFor(u)));
     return values;
   }
 
@@ -105,7 +105,7 @@ final class PlateWriting {
   private static List<String> eight(EightChannels eight) {
     Map<String, String> columns = new LinkedHashMap<>();
     new TreeMap<>(eight.columns())
-        .forEach((channel, name) -> columns.put(Forms.wordFor(channel), YamlWords.text(name)));
+        .forEach((channel, name) -> columns.put(ValueParsers.wordFor(channel), YamlWords.text(name)));
     return List.of(
         "    eight-channels:",
         "      columns: {" + YamlWords.flow(columns) + "}",

@@ -5,8 +5,8 @@ import caryatid.recording.model.Sensors.EightChannels;
 import caryatid.recording.model.Sensors.LoadCell;
 import caryatid.recording.model.Sensors.LoadCells;
 import caryatid.recording.model.Sensors.RawChannel;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import java.util.EnumMap;
 import java.util.List;
@@ -15,15 +15,15 @@ import java.util.Optional;
 
 /** The raw sensors of a plate that exports neither a centre of pressure nor moments. */
 final class SensorSection {
-  private static final Form<Double> PLACE_MM = Forms.number(-10_000, 10_000);
-  private static final Form<Double> HALF_MM = Forms.numberAbove(0, 10_000);
-  private static final Form<Double> CALIBRATION = Forms.number(-1e9, 1e9);
+  private static final ValueParser<Double> PLACE_MM = ValueParsers.number(-10_000, 10_000);
+  private static final ValueParser<Double> HALF_MM = ValueParsers.numberAbove(0, 10_000);
+  private static final ValueParser<Double> CALIBRATION = ValueParsers.number(-1e9, 1e9);
 
   private SensorSection() {}
 
   static Optional<Sensors> sensors(Section plate) {
     if (plate.has("cells") && plate.has("eight-channels")) {
-      plate.refuse(plate.place("eight-channels"), Describing.SENSORS_TWICE);
+      plate.refuse(plate.place("eight-channels"), DescriptionProblem.SENSORS_TWICE);
     }
     Optional<Sensors> cells = cells(plate);
     Optional<Sensors> channels =
@@ -37,14 +37,14 @@ final class SensorSection {
       return Optional.empty();
     }
     if (cells.size() < 2) {
-      plate.refuse(plate.place("cells"), Describing.TOO_FEW_CELLS);
+      plate.refuse(plate.place("cells"), DescriptionProblem.TOO_FEW_CELLS);
       return Optional.empty();
     }
     return Optional.of(new LoadCells(cells.stream().flatMap(Optional::stream).toList()));
   }
 
   private static Optional<LoadCell> cell(Section section) {
-    Optional<String> column = section.required("column", Forms.TEXT);
+    Optional<String> column = section.required("column", ValueParsers.TEXT);
     Optional<Double> right = section.required("right-mm", PLACE_MM);
     Optional<Double> anterior = section.required("anterior-mm", PLACE_MM);
     return section.build(
@@ -73,7 +73,7 @@ final class SensorSection {
   private static Optional<Double> calibration(Section section, String key) {
     Optional<Double> value = section.required(key, CALIBRATION);
     if (value.isPresent() && value.get() == 0) {
-      section.refuse(section.place(key), Describing.NO_CALIBRATION);
+      section.refuse(section.place(key), DescriptionProblem.NO_CALIBRATION);
     }
     return value;
   }
@@ -82,7 +82,7 @@ final class SensorSection {
     Map<RawChannel, String> columns = new EnumMap<>(RawChannel.class);
     for (RawChannel channel : RawChannel.values()) {
       section
-          .required(Forms.lower(channel.name()), Forms.TEXT)
+          .required(ValueParsers.lower(channel.name()), ValueParsers.TEXT)
           .ifPresent(column -> columns.put(channel, column));
     }
     return section.build(() -> columns);

@@ -2,8 +2,8 @@ package caryatid.sheet;
 
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Doubts;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
@@ -26,26 +26,26 @@ final class SheetSection {
           Optional.empty(),
           Optional.empty());
 
-  private static final Form<Boolean> RULES =
-      Forms.choice(new TreeMap<>(Map.of("by probability", true, "simple", false)));
+  private static final ValueParser<Boolean> RULES =
+      ValueParsers.choice(new TreeMap<>(Map.of("by probability", true, "simple", false)));
 
   private SheetSection() {}
 
   static Optional<TrialSheet> sheet(Section root, Optional<TrialSheet> earlier) {
-    Optional<String> wearer = root.required("wearer", Forms.TEXT);
-    Optional<OffsetDateTime> at = root.required("at", Forms.TIME);
-    Optional<ProstheticSide> side = root.required("side", Forms.word(ProstheticSide.class));
-    Optional<AmputationLevel> level = root.required("level", Forms.word(AmputationLevel.class));
-    OptionalDouble mass = number(root, "body-mass-kg", Forms.number(2, 500));
+    Optional<String> wearer = root.required("wearer", ValueParsers.TEXT);
+    Optional<OffsetDateTime> at = root.required("at", ValueParsers.TIME);
+    Optional<ProstheticSide> side = root.required("side", ValueParsers.word(ProstheticSide.class));
+    Optional<AmputationLevel> level = root.required("level", ValueParsers.word(AmputationLevel.class));
+    OptionalDouble mass = number(root, "body-mass-kg", ValueParsers.number(2, 500));
     Optional<Stance> stance =
         root.requiredSection("stance").flatMap(s -> StanceSection.stance(s, side));
     Optional<OtherFoot> otherFoot = StanceSection.otherFoot(root, stance);
-    Optional<Hands> hands = root.required("hands", Forms.word(Hands.class));
+    Optional<Hands> hands = root.required("hands", ValueParsers.word(Hands.class));
     Optional<KneeSetting> knee = WearerSection.knee(root, level);
     Optional<Footwear> footwear = root.requiredSection("footwear").flatMap(WearerSection::footwear);
-    OptionalDouble width = number(root, "stance-width-mm", Forms.number(0, 2_000));
-    OptionalDouble toeOut = radians(number(root, "toe-out-deg", Forms.number(-90, 90)));
-    OptionalDouble walked = number(root, "minutes-walked", Forms.number(0, 100_000));
+    OptionalDouble width = number(root, "stance-width-mm", ValueParsers.number(0, 2_000));
+    OptionalDouble toeOut = radians(number(root, "toe-out-deg", ValueParsers.number(-90, 90)));
+    OptionalDouble walked = number(root, "minutes-walked", ValueParsers.number(0, 100_000));
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
@@ -79,13 +79,13 @@ final class SheetSection {
   /** What a clinic knows better than is assumed; the rest stays as assumed. */
   private static Optional<Doubts> doubts(Section section) {
     Doubts assumed = Doubts.ASSUMED;
-    OptionalDouble turn = radians(number(section, "turn-deg", Forms.number(0, 45)));
-    OptionalDouble foot = number(section, "foot-line-aside-mm", Forms.number(0, 300));
-    OptionalDouble body = number(section, "body-line-aside-mm", Forms.number(0, 500));
-    OptionalDouble swing = number(section, "swing-height-mm", Forms.number(300, 2000));
+    OptionalDouble turn = radians(number(section, "turn-deg", ValueParsers.number(0, 45)));
+    OptionalDouble foot = number(section, "foot-line-aside-mm", ValueParsers.number(0, 300));
+    OptionalDouble body = number(section, "body-line-aside-mm", ValueParsers.number(0, 500));
+    OptionalDouble swing = number(section, "swing-height-mm", ValueParsers.number(300, 2000));
     OptionalDouble foreAndAft =
-        number(section, "between-stands-fore-and-aft-mm", Forms.number(0, 100));
-    OptionalDouble sideways = number(section, "between-stands-sideways-mm", Forms.number(0, 100));
+        number(section, "between-stands-fore-and-aft-mm", ValueParsers.number(0, 100));
+    OptionalDouble sideways = number(section, "between-stands-sideways-mm", ValueParsers.number(0, 100));
     return section.build(
         () ->
             new Doubts(
@@ -101,7 +101,7 @@ final class SheetSection {
 
   private static Optional<DecisionRule> rule(Section section) {
     Optional<Boolean> guarded = section.required("kind", RULES);
-    OptionalDouble percent = number(section, "confidence-percent", Forms.number(51, 99.9));
+    OptionalDouble percent = number(section, "confidence-percent", ValueParsers.number(51, 99.9));
     return section.build(
         () ->
             new DecisionRule(
@@ -109,7 +109,7 @@ final class SheetSection {
                 guarded.orElseThrow()));
   }
 
-  private static OptionalDouble number(Section root, String key, Form<Double> form) {
+  private static OptionalDouble number(Section root, String key, ValueParser<Double> form) {
     return ExportSection.toDouble(root.optional(key, form));
   }
 

@@ -2,14 +2,14 @@ package caryatid.sheet;
 
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** Which leg a landmark or a target belongs to. */
 final class Sides {
-  private static final Form<Side> SIDE = Forms.word(Side.class);
+  private static final ValueParser<Side> SIDE = ValueParsers.word(Side.class);
 
   private Sides() {}
 
@@ -25,14 +25,14 @@ final class Sides {
       return stated.orElse(Side.RIGHT);
     }
     if (prosthetic.get() == ProstheticSide.BOTH && !section.has("side")) {
-      section.refuse(section.place(), Entry.SIDE_MISSING);
+      section.refuse(section.place(), SheetProblem.SIDE_MISSING);
     }
     stated
         .filter(side -> !prosthetic.get().sides().contains(side))
         .ifPresent(
             side ->
                 section.refuse(
-                    section.place("side"), Entry.SIDE_WITHOUT_PROSTHESIS, Argument.term(side)));
+                    section.place("side"), SheetProblem.SIDE_WITHOUT_PROSTHESIS, Argument.term(side)));
     return stated.orElse(prosthetic.get().sides().get(0));
   }
 }

@@ -2,8 +2,8 @@ package caryatid.sheet;
 
 import caryatid.remark.Argument;
 import caryatid.sheet.OtherFoot.Ground;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import caryatid.standing.Stance;
 import caryatid.standing.Stance.BothFeetOnOnePlate;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 /** How a trial sheet says that the wearer stood. */
 final class StanceSection {
-  private static final Form<Kind> KIND = Forms.word(Kind.class);
+  private static final ValueParser<Kind> KIND = ValueParsers.word(Kind.class);
 
   private StanceSection() {}
 
@@ -34,21 +34,21 @@ final class StanceSection {
     if (kind.get() == Kind.ONE_PLATE_PER_FOOT) {
       return platePerFoot(section);
     }
-    Optional<String> plate = section.optional("plate", Forms.TEXT);
+    Optional<String> plate = section.optional("plate", ValueParsers.TEXT);
     if (kind.get() == Kind.BOTH_FEET_ON_ONE_PLATE) {
       return section.build(() -> new BothFeetOnOnePlate(plate));
     }
     if (prosthetic.equals(Optional.of(ProstheticSide.BOTH))) {
-      section.refuse(section.place("kind"), Entry.FOOT_OF_TWO_PROSTHESES);
+      section.refuse(section.place("kind"), SheetProblem.FOOT_OF_TWO_PROSTHESES);
     }
     return section.build(() -> new ProstheticFootOnPlate(plate));
   }
 
   private static Optional<Stance> platePerFoot(Section section) {
-    Optional<String> left = section.required("left", Forms.TEXT);
-    Optional<String> right = section.required("right", Forms.TEXT);
+    Optional<String> left = section.required("left", ValueParsers.TEXT);
+    Optional<String> right = section.required("right", ValueParsers.TEXT);
     if (left.isPresent() && left.equals(right)) {
-      section.refuse(section.place("right"), Entry.SAME_PLATE_TWICE, Argument.text(left.get()));
+      section.refuse(section.place("right"), SheetProblem.SAME_PLATE_TWICE, Argument.text(left.get()));
     }
     return section.build(() -> new PlatePerFoot(left.orElseThrow(), right.orElseThrow()));
   }
@@ -56,7 +56,7 @@ final class StanceSection {
   /** Required where the other foot is on no plate of its own, refused elsewhere. */
   static Optional<OtherFoot> otherFoot(Section root, Optional<Stance> stance) {
     if (stance.isPresent() && !(stance.get() instanceof ProstheticFootOnPlate)) {
-      root.without("other-foot", Entry.OTHER_FOOT_ON_PLATE);
+      root.without("other-foot", SheetProblem.OTHER_FOOT_ON_PLATE);
       return Optional.empty();
     }
     Optional<Section> section =
@@ -67,8 +67,8 @@ final class StanceSection {
   }
 
   private static Optional<OtherFoot> otherFoot(Section section) {
-    Optional<Ground> on = section.required("on", Forms.word(Ground.class));
-    Optional<Double> height = section.required("height-difference-mm", Forms.number(-500, 500));
+    Optional<Ground> on = section.required("on", ValueParsers.word(Ground.class));
+    Optional<Double> height = section.required("height-difference-mm", ValueParsers.number(-500, 500));
     return section.build(() -> new OtherFoot(on.orElseThrow(), height.orElseThrow()));
   }
 }

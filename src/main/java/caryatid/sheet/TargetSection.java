@@ -6,39 +6,39 @@ import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.Form;
-import caryatid.sheet.yaml.Forms;
-import caryatid.sheet.yaml.Located;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
+import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** One target of a trial sheet. */
 final class TargetSection {
-  private static final Form<Double> OFFSET_MM = Forms.number(-1_000, 1_000);
-  private static final Form<Double> TOLERANCE_MM = Forms.number(0, 1_000);
+  private static final ValueParser<Double> OFFSET_MM = ValueParsers.number(-1_000, 1_000);
+  private static final ValueParser<Double> TOLERANCE_MM = ValueParsers.number(0, 1_000);
 
   private TargetSection() {}
 
-  static Optional<Located<Target>> target(Section section, Optional<ProstheticSide> prosthetic) {
-    Optional<Plane> plane = section.required("plane", Forms.word(Plane.class));
-    Optional<String> landmark = section.required("landmark", Forms.TEXT);
+  static Optional<LocatedValue<Target>> target(Section section, Optional<ProstheticSide> prosthetic) {
+    Optional<Plane> plane = section.required("plane", ValueParsers.word(Plane.class));
+    Optional<String> landmark = section.required("landmark", ValueParsers.TEXT);
     Side side = Sides.of(section, prosthetic);
     Optional<Double> recommended = section.required("recommended-mm", OFFSET_MM);
     Optional<Double> below = section.required("below-mm", TOLERANCE_MM);
     Optional<Double> above = section.required("above-mm", TOLERANCE_MM);
-    Optional<String> source = section.optional("source", Forms.TEXT);
-    Optional<MeantFor> meantFor = section.optional("meant-for", Forms.word(MeantFor.class));
-    Optional<String> condition = section.optional("valid-for", Forms.TEXT);
+    Optional<String> source = section.optional("source", ValueParsers.TEXT);
+    Optional<MeantFor> meantFor = section.optional("meant-for", ValueParsers.word(MeantFor.class));
+    Optional<String> condition = section.optional("valid-for", ValueParsers.TEXT);
     Optional<LookAt> lookAt = lookAt(section, plane);
     if (!section.has("source")) {
-      section.refuse(section.place(), Entry.TARGET_WITHOUT_SOURCE);
+      section.refuse(section.place(), SheetProblem.TARGET_WITHOUT_SOURCE);
     }
     if (below.isPresent() && above.isPresent() && below.get() + above.get() <= 0) {
-      section.refuse(section.place("above-mm"), Entry.TARGET_WITHOUT_TOLERANCE);
+      section.refuse(section.place("above-mm"), SheetProblem.TARGET_WITHOUT_TOLERANCE);
     }
     return section.build(
         () ->
-            new Located<>(
+            new LocatedValue<>(
                 new Target(
                     plane.orElseThrow(),
                     side,
@@ -66,9 +66,9 @@ final class TargetSection {
 
   private static Optional<String> side(
       Section section, Optional<Plane> plane, Plane of, String key) {
-    Optional<String> words = section.optional(key, Forms.TEXT);
+    Optional<String> words = section.optional(key, ValueParsers.TEXT);
     if (section.has(key) && plane.filter(p -> p != of).isPresent()) {
-      section.refuse(section.place(key), Entry.SIDE_OF_OTHER_PLANE, Argument.text(key));
+      section.refuse(section.place(key), SheetProblem.SIDE_OF_OTHER_PLANE, Argument.text(key));
     }
     return words;
   }

@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.sheet.yaml.Forms;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
 import java.util.HashSet;
 import java.util.Optional;
@@ -40,13 +40,13 @@ public final class TrialSheetReader {
   }
 
   private Optional<TrialSheet> earlier(Section root) {
-    return root.optional("based-on", Forms.TEXT).flatMap(name -> earlier(root, name));
+    return root.optional("based-on", ValueParsers.TEXT).flatMap(name -> earlier(root, name));
   }
 
   private Optional<TrialSheet> earlier(Section root, String name) {
     Optional<NamedBytes> file = beside.apply(name);
     if (file.isEmpty() || chain.contains(name)) {
-      Entry topic = file.isEmpty() ? Entry.EARLIER_NOT_FOUND : Entry.EARLIER_IN_A_CIRCLE;
+      SheetProblem topic = file.isEmpty() ? SheetProblem.EARLIER_NOT_FOUND : SheetProblem.EARLIER_IN_A_CIRCLE;
       root.refuse(root.place("based-on"), topic, Argument.text(name));
       return Optional.empty();
     }

@@ -5,8 +5,8 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.yaml.Given;
-import caryatid.sheet.yaml.GivenReader;
+import caryatid.sheet.yaml.InputValue;
+import caryatid.sheet.yaml.InputValueReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,11 +24,11 @@ public final class Assignments {
       Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+))?=(.*)", Pattern.DOTALL);
 
   private final Place place;
-  private final Map<String, Given> members;
-  private final Map<String, Given> singles = new LinkedHashMap<>();
-  private final Map<String, List<Map<String, Given>>> rows = new LinkedHashMap<>();
+  private final Map<String, InputValue> members;
+  private final Map<String, InputValue> singles = new LinkedHashMap<>();
+  private final Map<String, List<Map<String, InputValue>>> rows = new LinkedHashMap<>();
 
-  private Assignments(Place place, Map<String, Given> members) {
+  private Assignments(Place place, Map<String, InputValue> members) {
     this.place = place;
     this.members = new LinkedHashMap<>(members);
   }
@@ -42,19 +42,19 @@ public final class Assignments {
    * @throws BadInput if the file is no plain YAML, and if one is not of the shape, a row is left
    *     out, a key is given twice, or rows are given that the file has already
    */
-  public static Given.Group read(Optional<NamedBytes> yaml, List<String> values, Place place)
+  public static InputValue.Group read(Optional<NamedBytes> yaml, List<String> values, Place place)
       throws BadInput {
-    Map<String, Given> before =
-        yaml.isPresent() ? GivenReader.read(yaml.get()).members() : Map.of();
+    Map<String, InputValue> before =
+        yaml.isPresent() ? InputValueReader.read(yaml.get()).members() : Map.of();
     Assignments assignments = new Assignments(place, before);
     for (String value : values) {
       assignments.put(value);
     }
-    for (Map.Entry<String, List<Map<String, Given>>> rows : assignments.rows.entrySet()) {
+    for (Map.Entry<String, List<Map<String, InputValue>>> rows : assignments.rows.entrySet()) {
       assignments.once(
           assignments.members, rows.getKey(), rows.getKey(), assignments.several(rows.getValue()));
     }
-    return new Given.Group(assignments.members, place);
+    return new InputValue.Group(assignments.members, place);
   }
 
   private void put(String value) throws BadInput {
@@ -62,13 +62,13 @@ public final class Assignments {
     if (!parts.matches()) {
       throw bad(value);
     }
-    Given single = new Given.Single(parts.group(4), Given.Kind.ANY, place);
+    InputValue single = new InputValue.Single(parts.group(4), InputValue.Kind.ANY, place);
     if (parts.group(2) == null) {
       once(singles, parts.group(1), parts.group(1), single);
       members.put(parts.group(1), single);
       return;
     }
-    List<Map<String, Given>> list = rows.computeIfAbsent(parts.group(1), k -> new ArrayList<>());
+    List<Map<String, InputValue>> list = rows.computeIfAbsent(parts.group(1), k -> new ArrayList<>());
     int row = Integer.parseInt(parts.group(2));
     if (row > list.size() + 1) {
       throw bad(value);
@@ -80,17 +80,17 @@ public final class Assignments {
     once(list.get(row - 1), parts.group(3), name, single);
   }
 
-  private void once(Map<String, Given> members, String key, String name, Given value)
+  private void once(Map<String, InputValue> members, String key, String name, InputValue value)
       throws BadInput {
     if (members.putIfAbsent(key, value) != null) {
       throw new BadInput(Problem.at(place, AssignmentProblem.GIVEN_TWICE, Argument.text(name)));
     }
   }
 
-  private Given several(List<Map<String, Given>> rows) {
-    List<Given> groups = new ArrayList<>();
-    rows.forEach(row -> groups.add(new Given.Group(row, place)));
-    return new Given.Several(groups, place);
+  private InputValue several(List<Map<String, InputValue>> rows) {
+    List<InputValue> groups = new ArrayList<>();
+    rows.forEach(row -> groups.add(new InputValue.Group(row, place)));
+    return new InputValue.Several(groups, place);
   }
 
   private BadInput bad(String value) {

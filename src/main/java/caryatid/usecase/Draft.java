@@ -10,7 +10,7 @@ import caryatid.entry.form.Notation;
 import caryatid.fitting.Addition;
 import caryatid.format.KnownWords;
 import caryatid.remark.BadInput;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -30,7 +30,7 @@ import java.util.Optional;
  */
 public record Draft(
     EntryKind kind,
-    Given.Group given,
+    InputValue.Group given,
     SuggestedRows offers,
     List<Addition.Attached> files,
     String by,

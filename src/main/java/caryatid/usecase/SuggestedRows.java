@@ -14,7 +14,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -140,50 +140,50 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
   }
 
   /** What was given, rows that go by an offered name completed. */
-  public Given.Group complete(Given.Group given) {
+  public InputValue.Group complete(InputValue.Group given) {
     if (rows.isEmpty()) {
       return given;
     }
-    Map<String, Given> members = new LinkedHashMap<>();
+    Map<String, InputValue> members = new LinkedHashMap<>();
     given.members().forEach((key, value) -> members.put(key, complete(value)));
-    return new Given.Group(members, given.place());
+    return new InputValue.Group(members, given.place());
   }
 
-  private Given complete(Given value) {
-    if (!(value instanceof Given.Several several)) {
+  private InputValue complete(InputValue value) {
+    if (!(value instanceof InputValue.Several several)) {
       return value;
     }
-    List<Given> items = new ArrayList<>();
-    for (Given item : several.items()) {
-      items.add(item instanceof Given.Group row ? completeRow(row) : item);
+    List<InputValue> items = new ArrayList<>();
+    for (InputValue item : several.items()) {
+      items.add(item instanceof InputValue.Group row ? completeRow(row) : item);
     }
-    return new Given.Several(items, several.place());
+    return new InputValue.Several(items, several.place());
   }
 
-  private Given completeRow(Given.Group row) {
+  private InputValue completeRow(InputValue.Group row) {
     Optional<Answers> offered =
-        row.members().get(nameKey()) instanceof Given.Single name
+        row.members().get(nameKey()) instanceof InputValue.Single name
             ? named(name.text())
             : Optional.empty();
-    Map<String, Given> members = new LinkedHashMap<>(row.members());
+    Map<String, InputValue> members = new LinkedHashMap<>(row.members());
     offered.ifPresent(
         answers -> {
           given(answers, row.place()).forEach(members::putIfAbsent);
           members.put(nameKey(), given(answers, row.place()).get(nameKey()));
         });
-    return new Given.Group(members, row.place());
+    return new InputValue.Group(members, row.place());
   }
 
   /** A row as if it had been given: terms by their codes. */
-  public static Map<String, Given> given(Answers row, Place place) {
-    Map<String, Given> given = new LinkedHashMap<>();
+  public static Map<String, InputValue> given(Answers row, Place place) {
+    Map<String, InputValue> given = new LinkedHashMap<>();
     row.values()
         .forEach(
             (key, value) ->
                 given.put(
                     key,
                     value instanceof Answers.Value.Name name
-                        ? new Given.Group(
+                        ? new InputValue.Group(
                             Map.of(
                                 FormReader.CODE, single(name.code().orElseThrow().code(), place)),
                             place)
@@ -191,7 +191,7 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
     return given;
   }
 
-  private static Given single(String text, Place place) {
-    return new Given.Single(text, Given.Kind.ANY, place);
+  private static InputValue single(String text, Place place) {
+    return new InputValue.Single(text, InputValue.Kind.ANY, place);
   }
 }

@@ -7,7 +7,7 @@ import caryatid.entry.form.Form;
 import caryatid.entry.form.Vocabulary;
 import caryatid.format.KnownWords;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -22,17 +22,17 @@ final class Understanding {
     this.wording = wording;
   }
 
-  List<String> of(Form form, Given.Group given) {
+  List<String> of(Form form, InputValue.Group given) {
     form.fields().forEach(field -> field(field, given.members().get(field.key())));
     return said.stream().distinct().toList();
   }
 
-  private void field(Field field, Given given) {
-    if (field.type() instanceof FieldType.Name name && given instanceof Given.Single typed) {
+  private void field(Field field, InputValue given) {
+    if (field.type() instanceof FieldType.Name name && given instanceof InputValue.Single typed) {
       word(field.key(), name.vocabulary(), typed.text());
-    } else if (field.type() instanceof FieldType.Rows rows && given instanceof Given.Several all) {
-      for (Given row : all.items()) {
-        if (row instanceof Given.Group group) {
+    } else if (field.type() instanceof FieldType.Rows rows && given instanceof InputValue.Several all) {
+      for (InputValue row : all.items()) {
+        if (row instanceof InputValue.Group group) {
           of(rows.form(), group);
         }
       }

@@ -15,7 +15,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.sheet.AmputationLevel;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
@@ -46,7 +46,7 @@ class TerminalPromptTest {
 
   @Test
   void ofWhatWasGivenOnlyWhatIsMissingIsAskedFor() throws BadInput {
-    Given what = new Given.Single("toe-out", Given.Kind.ANY, PLACE);
+    InputValue what = new InputValue.Single("toe-out", InputValue.Kind.ANY, PLACE);
     Answers answers = ask(EntryKind.ACCEPTED, Map.of("what", what), false, "walks straight\n");
     assertThat(answers.words("why")).contains("walks straight");
     assertThat(asked.toString()).isEqualTo("why: ");
@@ -104,20 +104,20 @@ class TerminalPromptTest {
     }
   }
 
-  private Answers ask(EntryKind kind, Map<String, Given> given, boolean all, String typed)
+  private Answers ask(EntryKind kind, Map<String, InputValue> given, boolean all, String typed)
       throws BadInput {
     return ask(kind, given, all, typed, SuggestedRows.none(WORDING));
   }
 
   private Answers ask(
-      EntryKind kind, Map<String, Given> given, boolean all, String typed, SuggestedRows offers)
+      EntryKind kind, Map<String, InputValue> given, boolean all, String typed, SuggestedRows offers)
       throws BadInput {
     TerminalPrompt questions =
         new TerminalPrompt(
             new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
         Forms.of(kind),
-        questions.complete(Forms.of(kind), new Given.Group(given, PLACE), all, offers),
+        questions.complete(Forms.of(kind), new InputValue.Group(given, PLACE), all, offers),
         Notation.INPUT);
   }
 }

@@ -7,7 +7,7 @@ import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import caryatid.store.Store;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -127,7 +127,7 @@ public final class Invented {
     return new Addition.Attached(is, NamedBytes.of(name, text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  public static Given.Group given(Map<String, Given> members) {
-    return new Given.Group(members, Place.of("test"));
+  public static InputValue.Group given(Map<String, InputValue> members) {
+    return new InputValue.Group(members, Place.of("test"));
   }
 }

@@ -6,7 +6,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.yaml.Given;
+import caryatid.sheet.yaml.InputValue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,7 +37,7 @@ public final class FormReader {
    * @throws BadInput with everything that is wrong: unknown keys, missing ones, values that are not
    *     what the field holds
    */
-  public static Answers read(Form form, Given.Group given, Notation notation) throws BadInput {
+  public static Answers read(Form form, InputValue.Group given, Notation notation) throws BadInput {
     FormReader reader = new FormReader(notation);
     Answers answers = reader.group("", form, given);
     if (!reader.problems.isEmpty()) {
@@ -57,8 +57,8 @@ public final class FormReader {
         Argument.text(plain(range.highest())));
   }
 
-  private Answers group(String path, Form form, Given.Group given) {
-    for (Map.Entry<String, Given> member : given.members().entrySet()) {
+  private Answers group(String path, Form form, InputValue.Group given) {
+    for (Map.Entry<String, InputValue> member : given.members().entrySet()) {
       if (form.field(member.getKey()).isEmpty()) {
         bad(
             member.getValue().place(),
@@ -76,7 +76,7 @@ public final class FormReader {
     return answers;
   }
 
-  private void ordered(String path, Form.Order order, Answers answers, Given.Group given) {
+  private void ordered(String path, Form.Order order, Answers answers, InputValue.Group given) {
     Optional<BigDecimal> lower = answers.number(order.lower());
     Optional<BigDecimal> upper = answers.number(order.upper());
     if (lower.isPresent() && upper.isPresent() && lower.get().compareTo(upper.get()) > 0) {
@@ -90,8 +90,8 @@ public final class FormReader {
     }
   }
 
-  private Optional<Answers.Value> answer(String path, Field field, Given.Group given) {
-    Given value = given.members().get(field.key());
+  private Optional<Answers.Value> answer(String path, Field field, InputValue.Group given) {
+    InputValue value = given.members().get(field.key());
     String name = path + field.key();
     if (value != null) {
       return value(name, field.type(), value);
@@ -108,14 +108,14 @@ public final class FormReader {
     return Optional.empty();
   }
 
-  private Optional<Answers.Value> value(String name, FieldType type, Given given) {
+  private Optional<Answers.Value> value(String name, FieldType type, InputValue given) {
     if (type instanceof FieldType.Rows rows) {
       return rows(name, rows.form(), given);
     }
     if (type instanceof FieldType.Name names) {
       return name(name, names, given);
     }
-    if (!(given instanceof Given.Single single)) {
+    if (!(given instanceof InputValue.Single single)) {
       return wrong(given, FormFault.NOT_WORDS, name);
     }
     if (type instanceof FieldType.Number number) {
@@ -127,14 +127,14 @@ public final class FormReader {
     return words(name, type, single);
   }
 
-  private Optional<Answers.Value> rows(String name, Form form, Given given) {
-    if (!(given instanceof Given.Several several) || several.items().isEmpty()) {
+  private Optional<Answers.Value> rows(String name, Form form, InputValue given) {
+    if (!(given instanceof InputValue.Several several) || several.items().isEmpty()) {
       return wrong(given, FormFault.NOT_ROWS, name);
     }
     List<Answers> rows = new ArrayList<>();
     for (int i = 0; i < several.items().size(); i++) {
       String path = name + "[" + (i + 1) + "]";
-      if (several.items().get(i) instanceof Given.Group row) {
+      if (several.items().get(i) instanceof InputValue.Group row) {
         rows.add(group(path + ".", form, row));
       } else {
         wrong(several.items().get(i), FormFault.NOT_A_ROW, path);
@@ -143,7 +143,7 @@ public final class FormReader {
     return Optional.of(new Answers.Value.Rows(rows));
   }
 
-  private Optional<Answers.Value> number(String name, FieldType.Number type, Given.Single given) {
+  private Optional<Answers.Value> number(String name, FieldType.Number type, InputValue.Single given) {
     Optional<BigDecimal> read = number(given);
     if (read.isEmpty()) {
       return wrong(given, FormFault.NOT_A_NUMBER, name, given.text());
@@ -169,8 +169,8 @@ public final class FormReader {
     return Optional.of(new Answers.Value.Amount(number));
   }
 
-  private static Optional<BigDecimal> number(Given.Single given) {
-    boolean could = given.kind() == Given.Kind.NUMBER || given.kind() == Given.Kind.ANY;
+  private static Optional<BigDecimal> number(InputValue.Single given) {
+    boolean could = given.kind() == InputValue.Kind.NUMBER || given.kind() == InputValue.Kind.ANY;
     // No exponents of many digits: they would make a short text a number of a million digits.
     if (!could || !given.text().matches("[+-]?\\d{1,20}(\\.\\d{1,20})?([eE][+-]?\\d{1,2})?")) {
       return Optional.empty();
@@ -178,18 +178,18 @@ public final class FormReader {
     return Optional.of(new BigDecimal(given.text()));
   }
 
-  private Optional<Answers.Value> yesNo(String name, Given.Single given) {
+  private Optional<Answers.Value> yesNo(String name, InputValue.Single given) {
     boolean yes = given.text().equals("true") || given.text().equals("yes");
     boolean no = given.text().equals("false") || given.text().equals("no");
-    boolean could = given.kind() == Given.Kind.YES_NO || given.kind() == Given.Kind.ANY;
+    boolean could = given.kind() == InputValue.Kind.YES_NO || given.kind() == InputValue.Kind.ANY;
     if (!could || !(yes || no)) {
       return wrong(given, FormFault.NOT_YES_NO, name, given.text());
     }
     return Optional.of(new Answers.Value.YesNo(yes));
   }
 
-  private Optional<Answers.Value> words(String name, FieldType type, Given.Single given) {
-    boolean could = given.kind() == Given.Kind.WORDS || given.kind() == Given.Kind.ANY;
+  private Optional<Answers.Value> words(String name, FieldType type, InputValue.Single given) {
+    boolean could = given.kind() == InputValue.Kind.WORDS || given.kind() == InputValue.Kind.ANY;
     if (!could || given.text().isBlank()) {
       return wrong(given, FormFault.NOT_WORDS, name);
     }
@@ -199,18 +199,18 @@ public final class FormReader {
     return Optional.of(new Answers.Value.Words(given.text()));
   }
 
-  private Optional<Answers.Value> name(String path, FieldType.Name type, Given given) {
-    if (notation != Notation.WORDS && given instanceof Given.Group group) {
+  private Optional<Answers.Value> name(String path, FieldType.Name type, InputValue given) {
+    if (notation != Notation.WORDS && given instanceof InputValue.Group group) {
       return name(path, type.vocabulary(), group);
     }
-    if (notation == Notation.CODES || !(given instanceof Given.Single single)) {
+    if (notation == Notation.CODES || !(given instanceof InputValue.Single single)) {
       return wrong(given, FormFault.NOT_WORDS, path);
     }
     return words(path, type, single)
         .map(words -> new Answers.Value.Name(Optional.empty(), single.text()));
   }
 
-  private Optional<Answers.Value> name(String path, Vocabulary vocabulary, Given.Group given) {
+  private Optional<Answers.Value> name(String path, Vocabulary vocabulary, InputValue.Group given) {
     Answers parts = group(path + ".", name(vocabulary), given);
     Optional<String> text = parts.words(TEXT);
     Optional<Coded> code = parts.words(CODE).flatMap(vocabulary::term);
@@ -225,7 +225,7 @@ public final class FormReader {
     return Form.of(Field.choice(CODE, vocabulary.codes()), Field.words(TEXT));
   }
 
-  private Optional<Answers.Value> wrong(Given given, FormFault fault, String... arguments) {
+  private Optional<Answers.Value> wrong(InputValue given, FormFault fault, String... arguments) {
     List<Argument> texts = new ArrayList<>();
     for (String argument : arguments) {
       texts.add(Argument.text(argument));

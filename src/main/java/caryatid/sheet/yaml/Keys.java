@@ -50,7 +50,7 @@ final class Keys {
   }
 
   private Optional<String> meant(String key) {
-    return Meant.by(key, absent(needed)).or(() -> Meant.by(key, absent(asked)));
+    return NameSuggester.by(key, absent(needed)).or(() -> NameSuggester.by(key, absent(asked)));
   }
 
   private Set<String> absent(Set<String> keys) {

@@ -21,7 +21,7 @@ final class Nodes {
   private static final String MERGE = "<<";
 
   private final String file;
-  private final Troubles troubles = new Troubles();
+  private final ProblemList troubles = new ProblemList();
 
   Nodes(String file) {
     this.file = file;
@@ -30,12 +30,12 @@ final class Nodes {
   /** A key's value and where the key stands. */
   record Value(Place keyPlace, Node node) {}
 
-  Troubles troubles() {
+  ProblemList troubles() {
     return troubles;
   }
 
   Place place(Node node) {
-    return Troubles.at(file, node.getStartMark().orElseThrow());
+    return ProblemList.at(file, node.getStartMark().orElseThrow());
   }
 
   Section root(MappingNode node) {
@@ -45,24 +45,24 @@ final class Nodes {
   Optional<Section> section(String key, Node node) {
     return node instanceof MappingNode mapping
         ? Optional.of(open(mapping, place(node)))
-        : refuse(node, nothing(node) ? Writing.NO_VALUE : Writing.NOT_A_SECTION, key);
+        : refuse(node, nothing(node) ? YamlProblem.NO_VALUE : YamlProblem.NOT_A_SECTION, key);
   }
 
   List<Node> items(String key, Node node) {
     if (node instanceof SequenceNode list) {
       return list.getValue();
     }
-    refuse(node, nothing(node) ? Writing.NO_VALUE : Writing.NOT_A_LIST, key);
+    refuse(node, nothing(node) ? YamlProblem.NO_VALUE : YamlProblem.NOT_A_LIST, key);
     return List.of();
   }
 
-  <T> Optional<T> single(String key, Node node, Form<T> form) {
+  <T> Optional<T> single(String key, Node node, ValueParser<T> form) {
     if (!(node instanceof ScalarNode scalar)) {
-      return refuse(node, Writing.NOT_A_SINGLE_VALUE, key);
+      return refuse(node, YamlProblem.NOT_A_SINGLE_VALUE, key);
     }
     return nothing(scalar)
-        ? refuse(node, Writing.NO_VALUE, key)
-        : form.read(new Written(key, scalar.getValue(), scalar.isPlain(), place(node), troubles));
+        ? refuse(node, YamlProblem.NO_VALUE, key)
+        : form.read(new YamlScalar(key, scalar.getValue(), scalar.isPlain(), place(node), troubles));
   }
 
   private static boolean nothing(Node node) {
@@ -80,9 +80,9 @@ final class Nodes {
     Map<String, Value> values = new LinkedHashMap<>();
     for (NodeTuple pair : node.getValue()) {
       if (!(pair.getKeyNode() instanceof ScalarNode key)) {
-        refuse(pair.getKeyNode(), Writing.NOT_YAML);
+        refuse(pair.getKeyNode(), YamlProblem.NOT_YAML);
       } else if (key.getValue().equals(MERGE)) {
-        refuse(key, Writing.MERGE_KEY);
+        refuse(key, YamlProblem.MERGE_KEY);
       } else {
         put(values, key, pair.getValueNode());
       }
@@ -94,7 +94,7 @@ final class Nodes {
     Value earlier = values.putIfAbsent(key.getValue(), new Value(place(key), node));
     if (earlier != null) {
       String line = Integer.toString(earlier.keyPlace().line().orElseThrow());
-      refuse(key, Writing.KEY_TWICE, key.getValue(), line);
+      refuse(key, YamlProblem.KEY_TWICE, key.getValue(), line);
     }
   }
 

@@ -50,11 +50,11 @@ public final class Section {
 
   private boolean isA(String kind) {
     if (!has(kind)) {
-      refuse(place, Writing.OTHER_KIND, Argument.text(kind));
+      refuse(place, YamlProblem.OTHER_KIND, Argument.text(kind));
       return false;
     }
-    Form<String> one =
-        w -> w.text().equals("1") ? Optional.of("1") : w.refuse(Writing.OTHER_VERSION);
+    ValueParser<String> one =
+        w -> w.text().equals("1") ? Optional.of("1") : w.refuse(YamlProblem.OTHER_VERSION);
     return required(kind, one).isPresent();
   }
 
@@ -64,13 +64,13 @@ public final class Section {
   }
 
   /** The value of a key that must be there. */
-  public <T> Optional<T> required(String key, Form<T> form) {
+  public <T> Optional<T> required(String key, ValueParser<T> form) {
     keys.need(key);
     return optional(key, form);
   }
 
   /** The value of a key that may be left out. */
-  public <T> Optional<T> optional(String key, Form<T> form) {
+  public <T> Optional<T> optional(String key, ValueParser<T> form) {
     return keys.ask(key).flatMap(value -> nodes.single(key, value.node(), form));
   }
 
@@ -103,7 +103,7 @@ public final class Section {
   }
 
   /** The list of values under a key; empty when the key is left out. */
-  public <T> List<T> list(String key, Form<T> form) {
+  public <T> List<T> list(String key, ValueParser<T> form) {
     return items(key).stream().flatMap(n -> nodes.single(key, n, form).stream()).toList();
   }
 
@@ -151,14 +151,14 @@ public final class Section {
 
   private void close() {
     for (Keys.Unknown unknown : keys.unknown()) {
-      Writing topic = unknown.meant().isPresent() ? Writing.UNKNOWN_KEY_MEANT : Writing.UNKNOWN_KEY;
+      YamlProblem topic = unknown.meant().isPresent() ? YamlProblem.UNKNOWN_KEY_MEANT : YamlProblem.UNKNOWN_KEY;
       refuse(
           unknown.value().keyPlace(),
           topic,
           Argument.text(unknown.key()),
           Argument.text(unknown.meant().orElseGet(keys::allowed)));
     }
-    keys.missing().forEach(key -> refuse(place, Writing.MISSING_KEY, Argument.text(key)));
+    keys.missing().forEach(key -> refuse(place, YamlProblem.MISSING_KEY, Argument.text(key)));
   }
 
   private List<Node> items(String key) {

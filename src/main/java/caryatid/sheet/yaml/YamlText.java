@@ -37,7 +37,7 @@ final class YamlText {
     String text = out.flip().toString();
     if (end.isError()) {
       int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
-      throw bad(Place.of(yaml.name(), line), Writing.NOT_UTF8);
+      throw bad(Place.of(yaml.name(), line), YamlProblem.NOT_UTF8);
     }
     return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
@@ -47,10 +47,10 @@ final class YamlText {
     try {
       bytes = yaml.readAtMost(MOST_BYTES + 1);
     } catch (IOException e) {
-      throw bad(Place.of(yaml.name()), Writing.UNREADABLE);
+      throw bad(Place.of(yaml.name()), YamlProblem.UNREADABLE);
     }
     if (bytes.length > MOST_BYTES) {
-      throw bad(Place.of(yaml.name()), Writing.TOO_LARGE);
+      throw bad(Place.of(yaml.name()), YamlProblem.TOO_LARGE);
     }
     return bytes;
   }

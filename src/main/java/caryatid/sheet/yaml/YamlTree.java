@@ -51,12 +51,12 @@ final class YamlTree {
       throw notYaml(e, text, yaml.name());
     } catch (ReaderException e) {
       int line = 1 + (int) text.codePoints().limit(e.getPosition()).filter(c -> c == '\n').count();
-      throw YamlText.bad(Place.of(yaml.name(), line), Writing.CONTROL_CHARACTER);
+      throw YamlText.bad(Place.of(yaml.name(), line), YamlProblem.CONTROL_CHARACTER);
     }
     if (root.orElse(null) instanceof MappingNode mapping) {
       return mapping;
     }
-    throw YamlText.bad(Place.of(yaml.name()), Writing.NOTHING_IN_IT);
+    throw YamlText.bad(Place.of(yaml.name()), YamlProblem.NOTHING_IN_IT);
   }
 
   /** Also keeps a deeply nested file from exhausting the stack when its nodes are built. */
@@ -67,25 +67,25 @@ final class YamlTree {
       depth += event instanceof CollectionStartEvent ? 1 : 0;
       depth -= event instanceof CollectionEndEvent ? 1 : 0;
       documents += event instanceof DocumentStartEvent ? 1 : 0;
-      Optional<Writing> fault = fault(event, depth, documents);
+      Optional<YamlProblem> fault = fault(event, depth, documents);
       if (fault.isPresent()) {
-        throw YamlText.bad(Troubles.at(file, event.getStartMark().orElseThrow()), fault.get());
+        throw YamlText.bad(ProblemList.at(file, event.getStartMark().orElseThrow()), fault.get());
       }
     }
   }
 
-  private static Optional<Writing> fault(Event event, int depth, int documents) {
+  private static Optional<YamlProblem> fault(Event event, int depth, int documents) {
     if (documents > 1) {
-      return Optional.of(Writing.SECOND_DOCUMENT);
+      return Optional.of(YamlProblem.SECOND_DOCUMENT);
     }
     if (depth > DEEPEST) {
-      return Optional.of(Writing.TOO_DEEP);
+      return Optional.of(YamlProblem.TOO_DEEP);
     }
     if (event instanceof AliasEvent
         || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
-      return Optional.of(Writing.ANCHOR);
+      return Optional.of(YamlProblem.ANCHOR);
     }
-    return tagged(event) ? Optional.of(Writing.TAG) : Optional.empty();
+    return tagged(event) ? Optional.of(YamlProblem.TAG) : Optional.empty();
   }
 
   private static boolean tagged(Event event) {
@@ -97,6 +97,6 @@ final class YamlTree {
     Mark mark = e.getProblemMark().orElseThrow();
     int index = text.offsetByCodePoints(0, mark.getIndex());
     boolean tab = index < text.length() && text.charAt(index) == '\t';
-    return YamlText.bad(Troubles.at(file, mark), tab ? Writing.TAB : Writing.NOT_YAML);
+    return YamlText.bad(ProblemList.at(file, mark), tab ? YamlProblem.TAB : YamlProblem.NOT_YAML);
   }
 }

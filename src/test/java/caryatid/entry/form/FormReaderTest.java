@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.entry.EntryKind;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
-import caryatid.sheet.yaml.GivenReader;
+import caryatid.sheet.yaml.InputValueReader;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -102,7 +102,7 @@ class FormReaderTest {
   private static Answers read(EntryKind kind, String yaml) throws BadInput {
     return FormReader.read(
         Forms.of(kind),
-        GivenReader.read(NamedBytes.of("f.yaml", yaml.getBytes(StandardCharsets.UTF_8))),
+        InputValueReader.read(NamedBytes.of("f.yaml", yaml.getBytes(StandardCharsets.UTF_8))),
         Notation.INPUT);
   }
 

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What a sheet takes over from an earlier one. */
-class CarryingTest {
+class EarlierSheetMergeTest {
   private static final Map<String, String> EARLIER = Map.of("first.yaml", SHEET);
   private static final String BARE = SHEET.substring(0, SHEET.indexOf("landmarks:"));
   private static final String BASED = BARE + "based-on: first.yaml\n";

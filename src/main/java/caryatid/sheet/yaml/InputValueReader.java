@@ -14,10 +14,10 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 /**
  * Reads a YAML file of any form, as strictly as a trial sheet is read, and leaves its meaning open.
  */
-public final class GivenReader {
+public final class InputValueReader {
   private final Nodes nodes;
 
-  private GivenReader(String file) {
+  private InputValueReader(String file) {
     this.nodes = new Nodes(file);
   }
 
@@ -27,35 +27,35 @@ public final class GivenReader {
    * @throws BadInput if it is no plain YAML, a key stands twice or a value is missing; each problem
    *     with its line and column
    */
-  public static Given.Group read(NamedBytes yaml) throws BadInput {
-    GivenReader reader = new GivenReader(yaml.name());
-    Given.Group group = reader.group(YamlTree.of(yaml));
+  public static InputValue.Group read(NamedBytes yaml) throws BadInput {
+    InputValueReader reader = new InputValueReader(yaml.name());
+    InputValue.Group group = reader.group(YamlTree.of(yaml));
     reader.nodes.troubles().raise();
     return group;
   }
 
-  private Given.Group group(MappingNode node) {
-    Map<String, Given> members = new LinkedHashMap<>();
+  private InputValue.Group group(MappingNode node) {
+    Map<String, InputValue> members = new LinkedHashMap<>();
     nodes
         .values(node)
         .forEach((key, value) -> any(key, value.node()).ifPresent(v -> members.put(key, v)));
-    return new Given.Group(members, nodes.place(node));
+    return new InputValue.Group(members, nodes.place(node));
   }
 
-  private Optional<Given> any(String key, Node node) {
+  private Optional<InputValue> any(String key, Node node) {
     if (node instanceof MappingNode mapping) {
       return Optional.of(group(mapping));
     }
     if (node instanceof SequenceNode list) {
-      List<Given> items = new ArrayList<>();
+      List<InputValue> items = new ArrayList<>();
       list.getValue().forEach(item -> any(key, item).ifPresent(items::add));
-      return Optional.of(new Given.Several(items, nodes.place(node)));
+      return Optional.of(new InputValue.Several(items, nodes.place(node)));
     }
-    return nodes.single(key, node, GivenReader::single);
+    return nodes.single(key, node, InputValueReader::single);
   }
 
-  private static Optional<Given> single(Written written) {
-    Given.Kind kind = written.plain() ? Given.Kind.ANY : Given.Kind.WORDS;
-    return Optional.of(new Given.Single(written.text(), kind, written.place()));
+  private static Optional<InputValue> single(YamlScalar written) {
+    InputValue.Kind kind = written.plain() ? InputValue.Kind.ANY : InputValue.Kind.WORDS;
+    return Optional.of(new InputValue.Single(written.text(), kind, written.place()));
   }
 }

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Guesses which of the known names was meant by an unknown one. */
-public final class Meant {
-  private Meant() {}
+public final class NameSuggester {
+  private NameSuggester() {}
 
   /**
    * The nearest known name: the same but for capitals, blanks and underscores; the same with a unit

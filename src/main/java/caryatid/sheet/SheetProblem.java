@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.remark.Topic;
 
 /** What can be wrong with what a trial sheet says. */
-public enum Entry implements Topic {
+public enum SheetProblem implements Topic {
   FOOT_OF_TWO_PROSTHESES("Entry.FOOT_OF_TWO_PROSTHESES"),
   SAME_PLATE_TWICE("Entry.SAME_PLATE_TWICE"),
   OTHER_FOOT_ON_PLATE("Entry.OTHER_FOOT_ON_PLATE"),
@@ -39,7 +39,7 @@ public enum Entry implements Topic {
 
   private final String code;
 
-  Entry(String code) {
+  SheetProblem(String code) {
     this.code = code;
   }
 

@@ -10,63 +10,63 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** The forms of single values. */
-public final class Forms {
+public final class ValueParsers {
   /** Any text but a blank one. */
-  public static final Form<String> TEXT = written -> Optional.of(written.text());
+  public static final ValueParser<String> TEXT = written -> Optional.of(written.text());
 
   /** Date, time and offset from UTC (ISO 8601), for example {@code 2026-03-04T10:15+01:00}. */
-  public static final Form<OffsetDateTime> TIME = Forms::time;
+  public static final ValueParser<OffsetDateTime> TIME = ValueParsers::time;
 
   /** {@code yes} or {@code no}. */
-  public static final Form<Boolean> YES_NO = choice(yesNo());
+  public static final ValueParser<Boolean> YES_NO = choice(yesNo());
 
   private static final Pattern DECIMAL = Pattern.compile("[-+]?[0-9]+(\\.[0-9]+)?");
   private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,9}");
 
-  private Forms() {}
+  private ValueParsers() {}
 
   /** A plain decimal number from a lowest to a highest one, both allowed. */
-  public static Form<Double> number(double lowest, double highest) {
+  public static ValueParser<Double> number(double lowest, double highest) {
     return written ->
         decimal(written)
             .flatMap(
                 value ->
                     value >= lowest && value <= highest
                         ? Optional.of(value)
-                        : written.refuse(Writing.OUT_OF_RANGE, plain(lowest), plain(highest)));
+                        : written.refuse(YamlProblem.OUT_OF_RANGE, plain(lowest), plain(highest)));
   }
 
   /** A plain decimal number above a limit, up to a highest one. */
-  public static Form<Double> numberAbove(double limit, double highest) {
+  public static ValueParser<Double> numberAbove(double limit, double highest) {
     return written ->
         decimal(written)
             .flatMap(
                 value ->
                     value > limit && value <= highest
                         ? Optional.of(value)
-                        : written.refuse(Writing.NOT_ABOVE, plain(limit), plain(highest)));
+                        : written.refuse(YamlProblem.NOT_ABOVE, plain(limit), plain(highest)));
   }
 
   /** A whole number from a lowest to a highest one, both allowed. */
-  public static Form<Integer> whole(int lowest, int highest) {
+  public static ValueParser<Integer> whole(int lowest, int highest) {
     return written ->
         written.plain()
                 && WHOLE.matcher(written.text()).matches()
                 && within(written, lowest, highest)
             ? Optional.of(Integer.valueOf(written.text()))
             : written.refuse(
-                Writing.NOT_A_WHOLE_NUMBER, Integer.toString(lowest), Integer.toString(highest));
+                YamlProblem.NOT_A_WHOLE_NUMBER, Integer.toString(lowest), Integer.toString(highest));
   }
 
   /** One of the words, each standing for a value. */
-  public static <T> Form<T> choice(Map<String, T> words) {
+  public static <T> ValueParser<T> choice(Map<String, T> words) {
     return written ->
         Optional.ofNullable(words.get(written.text()))
-            .or(() -> written.refuse(Writing.NOT_A_CHOICE, String.join(", ", words.keySet())));
+            .or(() -> written.refuse(YamlProblem.NOT_A_CHOICE, String.join(", ", words.keySet())));
   }
 
   /** A constant of an enum by its name in small letters, blanks between the words. */
-  public static <E extends Enum<E>> Form<E> word(Class<E> type) {
+  public static <E extends Enum<E>> ValueParser<E> word(Class<E> type) {
     Map<String, E> words = new LinkedHashMap<>();
     for (E constant : type.getEnumConstants()) {
       words.put(wordFor(constant), constant);
@@ -84,22 +84,22 @@ public final class Forms {
     return text.toLowerCase(Locale.ROOT);
   }
 
-  private static boolean within(Written written, int lowest, int highest) {
+  private static boolean within(YamlScalar written, int lowest, int highest) {
     int value = Integer.parseInt(written.text());
     return value >= lowest && value <= highest;
   }
 
-  private static Optional<Double> decimal(Written written) {
+  private static Optional<Double> decimal(YamlScalar written) {
     return written.plain() && DECIMAL.matcher(written.text()).matches()
         ? Optional.of(Double.valueOf(written.text()))
-        : written.refuse(Writing.NOT_A_NUMBER);
+        : written.refuse(YamlProblem.NOT_A_NUMBER);
   }
 
-  private static Optional<OffsetDateTime> time(Written written) {
+  private static Optional<OffsetDateTime> time(YamlScalar written) {
     try {
       return Optional.of(OffsetDateTime.parse(written.text()));
     } catch (DateTimeParseException e) {
-      return written.refuse(Writing.NOT_A_TIME);
+      return written.refuse(YamlProblem.NOT_A_TIME);
     }
   }
 

@@ -8,4 +8,4 @@ import caryatid.remark.Place;
  * @param value the value
  * @param place where it was written
  */
-public record Located<T>(T value, Place place) {}
+public record LocatedValue<T>(T value, Place place) {}

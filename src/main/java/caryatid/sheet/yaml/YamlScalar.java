@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A single value as it stands in a YAML file. */
-public final class Written {
+public final class YamlScalar {
   private static final int SHOWN = 60;
 
   private final String key;
   private final String text;
   private final boolean plain;
   private final Place place;
-  private final Troubles troubles;
+  private final ProblemList troubles;
 
-  Written(String key, String text, boolean plain, Place place, Troubles troubles) {
+  YamlScalar(String key, String text, boolean plain, Place place, ProblemList troubles) {
     this.key = key;
     this.text = text;
     this.plain = plain;

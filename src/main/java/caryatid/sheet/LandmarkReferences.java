@@ -5,7 +5,7 @@ import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.yaml.Meant;
+import caryatid.sheet.yaml.NameSuggester;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,10 +14,10 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Landmarks measured from other landmarks. */
-final class Relations {
+final class LandmarkReferences {
   private final List<LandmarkEntry> entries;
 
-  Relations(List<LandmarkEntry> entries) {
+  LandmarkReferences(List<LandmarkEntry> entries) {
     this.entries = entries;
   }
 
@@ -55,19 +55,19 @@ final class Relations {
     }
     if (reference.get().in(plane).isEmpty()) {
       return Stream.of(
-          Problem.at(place, Placing.LANDMARK_NOT_IN_PLANE, own, other, Argument.term(plane)));
+          Problem.at(place, LandmarkProblem.LANDMARK_NOT_IN_PLANE, own, other, Argument.term(plane)));
     }
     return circles(entry, plane)
-        ? Stream.of(Problem.at(place, Placing.CIRCLE, own, other))
+        ? Stream.of(Problem.at(place, LandmarkProblem.CIRCLE, own, other))
         : Stream.empty();
   }
 
   private Problem unknown(LandmarkEntry entry, String name, Place place) {
     Argument own = Argument.text(entry.name());
     Argument other = Argument.text(name);
-    return Meant.by(name, names(entry.side()))
-        .map(m -> Problem.at(place, Placing.LANDMARK_UNKNOWN_MEANT, own, other, Argument.text(m)))
-        .orElseGet(() -> Problem.at(place, Placing.LANDMARK_UNKNOWN, own, other));
+    return NameSuggester.by(name, names(entry.side()))
+        .map(m -> Problem.at(place, LandmarkProblem.LANDMARK_UNKNOWN_MEANT, own, other, Argument.text(m)))
+        .orElseGet(() -> Problem.at(place, LandmarkProblem.LANDMARK_UNKNOWN, own, other));
   }
 
   private boolean circles(LandmarkEntry start, Plane plane) {

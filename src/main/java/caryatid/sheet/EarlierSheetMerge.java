@@ -3,8 +3,8 @@ package caryatid.sheet;
 import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.Forms;
-import caryatid.sheet.yaml.Located;
+import caryatid.sheet.yaml.ValueParsers;
+import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.Section;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,19 +14,19 @@ import java.util.Optional;
  * What a trial sheet takes over from the sheet it is based on. Landmarks move when the wearer steps
  * off, so each needs a word: confirmed, or given anew.
  */
-final class Carrying {
+final class EarlierSheetMerge {
   private final Section root;
   private final Optional<TrialSheet> earlier;
-  private final List<Located<String>> confirmed;
+  private final List<LocatedValue<String>> confirmed;
   private final Place place;
 
-  Carrying(Section root, Optional<TrialSheet> earlier) {
+  EarlierSheetMerge(Section root, Optional<TrialSheet> earlier) {
     this.root = root;
     this.earlier = earlier;
-    this.confirmed = root.list("confirmed", Forms.TEXT.located());
+    this.confirmed = root.list("confirmed", ValueParsers.TEXT.located());
     this.place = root.place("based-on");
     if (!root.has("based-on")) {
-      root.without("confirmed", Entry.CONFIRMED_WITHOUT_EARLIER);
+      root.without("confirmed", SheetProblem.CONFIRMED_WITHOUT_EARLIER);
     }
   }
 
@@ -41,10 +41,10 @@ final class Carrying {
     }
     wearer
         .filter(w -> !w.equals(earlier.get().wearer()))
-        .ifPresent(w -> refuse(place, Entry.EARLIER_OTHER_WEARER, earlier.get().wearer()));
+        .ifPresent(w -> refuse(place, SheetProblem.EARLIER_OTHER_WEARER, earlier.get().wearer()));
     side.filter(s -> s != earlier.get().side())
         .ifPresent(
-            s -> root.refuse(place, Entry.EARLIER_OTHER_SIDE, Argument.term(earlier.get().side())));
+            s -> root.refuse(place, SheetProblem.EARLIER_OTHER_SIDE, Argument.term(earlier.get().side())));
   }
 
   /**
@@ -53,15 +53,15 @@ final class Carrying {
    * @param complete whether all of the sheet's own could be read; if not, one of the unread may be
    *     an earlier one given anew
    */
-  List<Located<LandmarkEntry>> landmarks(List<Located<LandmarkEntry>> own, boolean complete) {
+  List<LocatedValue<LandmarkEntry>> landmarks(List<LocatedValue<LandmarkEntry>> own, boolean complete) {
     List<LandmarkEntry> before = earlier.map(TrialSheet::landmarks).orElse(List.of());
     if (complete) {
       check(before, own);
     }
-    List<Located<LandmarkEntry>> carried = new ArrayList<>();
+    List<LocatedValue<LandmarkEntry>> carried = new ArrayList<>();
     for (LandmarkEntry landmark : before) {
       if (!anew(landmark, own)) {
-        confirmation(landmark).ifPresent(c -> carried.add(new Located<>(landmark, c.place())));
+        confirmation(landmark).ifPresent(c -> carried.add(new LocatedValue<>(landmark, c.place())));
       }
     }
     carried.addAll(own);
@@ -71,12 +71,12 @@ final class Carrying {
   /**
    * The earlier targets, those of the same plane, side and landmark replaced, then further ones.
    */
-  List<Located<Target>> targets(List<Located<Target>> own) {
+  List<LocatedValue<Target>> targets(List<LocatedValue<Target>> own) {
     List<Object> replaced = new ArrayList<>(own.stream().map(t -> key(t.value())).toList());
-    List<Located<Target>> all = new ArrayList<>();
+    List<LocatedValue<Target>> all = new ArrayList<>();
     earlier.map(TrialSheet::targets).orElse(List.of()).stream()
         .filter(t -> !replaced.contains(key(t)))
-        .forEach(t -> all.add(new Located<>(t, place)));
+        .forEach(t -> all.add(new LocatedValue<>(t, place)));
     all.addAll(own);
     return all;
   }
@@ -85,36 +85,36 @@ final class Carrying {
     return List.of(target.plane(), target.side(), target.landmark());
   }
 
-  private void check(List<LandmarkEntry> before, List<Located<LandmarkEntry>> own) {
+  private void check(List<LandmarkEntry> before, List<LocatedValue<LandmarkEntry>> own) {
     before.stream()
         .filter(l -> !anew(l, own) && confirmation(l).isEmpty())
-        .forEach(l -> refuse(place, Entry.NOT_CONFIRMED, l.name()));
+        .forEach(l -> refuse(place, SheetProblem.NOT_CONFIRMED, l.name()));
     if (earlier.isPresent()) {
       checkConfirmed(before, own);
     }
   }
 
-  private void checkConfirmed(List<LandmarkEntry> before, List<Located<LandmarkEntry>> own) {
-    for (Located<String> name : confirmed) {
+  private void checkConfirmed(List<LandmarkEntry> before, List<LocatedValue<LandmarkEntry>> own) {
+    for (LocatedValue<String> name : confirmed) {
       List<LandmarkEntry> meant =
           before.stream().filter(l -> l.name().equals(name.value())).toList();
       if (meant.isEmpty()) {
-        refuse(name.place(), Entry.CONFIRMED_UNKNOWN, name.value());
+        refuse(name.place(), SheetProblem.CONFIRMED_UNKNOWN, name.value());
       } else if (meant.stream().allMatch(l -> anew(l, own))) {
-        refuse(name.place(), Entry.CONFIRMED_AND_GIVEN, name.value());
+        refuse(name.place(), SheetProblem.CONFIRMED_AND_GIVEN, name.value());
       }
     }
   }
 
-  private Optional<Located<String>> confirmation(LandmarkEntry landmark) {
+  private Optional<LocatedValue<String>> confirmation(LandmarkEntry landmark) {
     return confirmed.stream().filter(c -> c.value().equals(landmark.name())).findFirst();
   }
 
-  private static boolean anew(LandmarkEntry landmark, List<Located<LandmarkEntry>> own) {
+  private static boolean anew(LandmarkEntry landmark, List<LocatedValue<LandmarkEntry>> own) {
     return own.stream().anyMatch(l -> l.value().is(landmark.name(), landmark.side()));
   }
 
-  private void refuse(Place where, Entry topic, String name) {
+  private void refuse(Place where, SheetProblem topic, String name) {
     root.refuse(where, topic, Argument.text(name));
   }
 }

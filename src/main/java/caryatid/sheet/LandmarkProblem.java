@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.remark.Topic;
 
 /** Why a landmark cannot be brought into the person's frame. */
-public enum Placing implements Topic {
+public enum LandmarkProblem implements Topic {
   LANDMARK_UNKNOWN("Placing.LANDMARK_UNKNOWN"),
   LANDMARK_UNKNOWN_MEANT("Placing.LANDMARK_UNKNOWN_MEANT"),
   LANDMARK_NOT_IN_PLANE("Placing.LANDMARK_NOT_IN_PLANE"),
@@ -14,7 +14,7 @@ public enum Placing implements Topic {
 
   private final String code;
 
-  Placing(String code) {
+  LandmarkProblem(String code) {
     this.code = code;
   }
 

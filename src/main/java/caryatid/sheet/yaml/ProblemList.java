@@ -9,7 +9,7 @@ import java.util.List;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 
 /** The problems found in a file so far. */
-final class Troubles {
+final class ProblemList {
   private static final Comparator<Problem> IN_ORDER_OF_THE_FILE =
       Comparator.comparing((Problem p) -> p.place().line().orElse(0))
           .thenComparing(p -> p.place().column().map(Integer::valueOf).orElse(0));

@@ -8,7 +8,7 @@ import java.util.Map;
  * What somebody wrote, before it is held against what was asked for; from YAML, JSON, the command
  * line or a terminal alike.
  */
-public sealed interface Given {
+public sealed interface InputValue {
 
   /** Where it stands. */
   Place place();
@@ -20,7 +20,7 @@ public sealed interface Given {
    * @param kind what its notation makes of it
    * @param place where
    */
-  record Single(String text, Kind kind, Place place) implements Given {}
+  record Single(String text, Kind kind, Place place) implements InputValue {}
 
   /**
    * A list.
@@ -28,7 +28,7 @@ public sealed interface Given {
    * @param items in order
    * @param place where
    */
-  record Several(List<Given> items, Place place) implements Given {
+  record Several(List<InputValue> items, Place place) implements InputValue {
     public Several {
       items = List.copyOf(items);
     }
@@ -40,7 +40,7 @@ public sealed interface Given {
    * @param members by their names, in order
    * @param place where
    */
-  record Group(Map<String, Given> members, Place place) implements Given {}
+  record Group(Map<String, InputValue> members, Place place) implements InputValue {}
 
   /** What a notation makes of a single value. */
   enum Kind {

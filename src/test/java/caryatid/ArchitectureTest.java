@@ -74,27 +74,33 @@ class ArchitectureTest {
         "com.fasterxml.jackson.."),
     new Row(
         "fitting",
-        "format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "format entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         ""),
     new Row(
         "store",
-        "fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "fitting format entry alignment sheet recording.model standing loadline geometry"
+            + " uncertainty remark",
         "io.ocfl.. com.fasterxml.jackson.."),
     new Row(
         "views",
-        "fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         ""),
     new Row(
         "wording",
-        "views fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "views fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         ""),
     new Row(
         "chart",
-        "wording views fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "wording views fitting entry alignment sheet recording.model standing loadline geometry"
+            + " uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "report",
-        "chart wording views fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "chart wording views fitting format entry alignment sheet recording.model standing loadline"
+            + " geometry uncertainty remark",
         "com.fasterxml.jackson.. org.apache.pdfbox.. org.apache.xmpbox.. de.rototor.."
             + " org.apache.batik.. java.awt.. javax.imageio.. javax.xml.. org.w3c.dom.."),
     new Row(

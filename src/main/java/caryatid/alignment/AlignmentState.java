@@ -1,7 +1,7 @@
 package caryatid.alignment;
 
 import caryatid.loadline.Finding;
-import caryatid.loadline.Withheld;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Remark;
 import java.util.List;
 
@@ -18,7 +18,7 @@ public record AlignmentState(
     List<Stand> stands,
     List<StateOffset> offsets,
     List<Finding> findings,
-    List<Withheld> withheld,
+    List<UnjudgedTarget> withheld,
     List<Remark> remarks) {
   /**
    * @throws IllegalArgumentException if there is no stand

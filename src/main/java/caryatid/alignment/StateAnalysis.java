@@ -1,12 +1,12 @@
 package caryatid.alignment;
 
 import caryatid.geometry.Side;
-import caryatid.loadline.Doubts;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.Finding;
-import caryatid.loadline.Judgement;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
+import caryatid.loadline.TargetComparison;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -25,7 +25,7 @@ public final class StateAnalysis {
    * @param doubts what differs between stands, where one stand cannot show it
    * @throws IllegalArgumentException if there is no stand
    */
-  public static AlignmentState of(List<Stand> stands, Doubts doubts) {
+  public static AlignmentState of(List<Stand> stands, AssumedUncertainties doubts) {
     if (stands.isEmpty()) {
       throw new IllegalArgumentException("a state without a stand");
     }
@@ -33,12 +33,13 @@ public final class StateAnalysis {
     List<StateOffset> all =
         stands.get(0).offsets().stream().map(o -> state(o, stands, doubts)).toList();
     List<Offset> offsets = all.stream().map(StateOffset::offset).toList();
-    Judgement judged = Judgement.of(offsets, trial.targets(), trial.stance(), trial.rule());
+    TargetComparison judged =
+        TargetComparison.of(offsets, trial.targets(), trial.stance(), trial.rule());
     List<Side> knees = trial.level().prostheticKnee() ? trial.side().sides() : List.of();
     List<Remark> remarks =
         new ArrayList<>(KneeSafety.of(offsets, stands.get(0).landmarks(), knees));
     for (Finding finding : judged.findings()) {
-      Repeats repeats = repeats(finding.offset(), stands, doubts);
+      CombinedStands repeats = repeats(finding.offset(), stands, doubts);
       if (repeats.disagree()) {
         remarks.add(disagree(finding, repeats, doubts));
       }
@@ -47,8 +48,8 @@ public final class StateAnalysis {
     return new AlignmentState(stands, all, judged.findings(), judged.withheld(), remarks);
   }
 
-  private static StateOffset state(Offset first, List<Stand> stands, Doubts doubts) {
-    Repeats repeats = repeats(first, stands, doubts);
+  private static StateOffset state(Offset first, List<Stand> stands, AssumedUncertainties doubts) {
+    CombinedStands repeats = repeats(first, stands, doubts);
     Offset offset =
         new Offset(
             first.plane(),
@@ -59,15 +60,19 @@ public final class StateAnalysis {
             repeats.mean());
     double longestS =
         stands.stream().mapToDouble(s -> s.standing().stretch().durationS()).max().orElseThrow();
-    return new StateOffset(offset, repeats.smallestDifference(), Advising.on(repeats, longestS));
+    return new StateOffset(
+        offset, repeats.smallestDifference(), PrecisionHints.on(repeats, longestS));
   }
 
-  private static Repeats repeats(Offset wanted, List<Stand> stands, Doubts doubts) {
+  private static CombinedStands repeats(
+      Offset wanted, List<Stand> stands, AssumedUncertainties doubts) {
     List<Offset> same = stands.stream().map(stand -> same(wanted, stand)).toList();
-    return new Repeats(same, doubts.repeatMm(wanted.plane()), doubts.repeatDegreesOfFreedom());
+    return new CombinedStands(
+        same, doubts.repeatMm(wanted.plane()), doubts.repeatDegreesOfFreedom());
   }
 
-  private static Remark disagree(Finding finding, Repeats repeats, Doubts doubts) {
+  private static Remark disagree(
+      Finding finding, CombinedStands repeats, AssumedUncertainties doubts) {
     Target target = finding.target();
     return Remark.of(
         StateRemark.STANDS_DISAGREE,

@@ -11,4 +11,5 @@ import java.util.Optional;
  *     alike with the landmarks marked anew, that is not put down to chance at 95 %, mm
  * @param advice what would make it surer; empty where nothing is uncertain
  */
-public record StateOffset(Offset offset, double smallestDifferenceMm, Optional<Advice> advice) {}
+public record StateOffset(
+    Offset offset, double smallestDifferenceMm, Optional<PrecisionHint> advice) {}

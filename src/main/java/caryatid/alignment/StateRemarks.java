@@ -3,8 +3,8 @@ package caryatid.alignment;
 import caryatid.geometry.Side;
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Finding;
-import caryatid.loadline.Judgement;
 import caryatid.loadline.Target;
+import caryatid.loadline.TargetComparison;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -23,7 +23,7 @@ final class StateRemarks {
   private StateRemarks() {}
 
   static List<Remark> of(
-      List<Stand> stands, TrialSheet trial, Judgement judged, List<StateOffset> offsets) {
+      List<Stand> stands, TrialSheet trial, TargetComparison judged, List<StateOffset> offsets) {
     List<Remark> remarks = new ArrayList<>(rule(trial.rule()));
     for (Side side : trial.side().sides()) {
       DoubleSummaryStatistics shares = shares(stands, side);
@@ -76,7 +76,7 @@ final class StateRemarks {
   /** Says what would help most, and how far. */
   private static Remark tooNarrow(Finding finding, List<StateOffset> offsets) {
     Target target = finding.target();
-    Advice advice = of(finding, offsets).advice().orElseThrow();
+    PrecisionHint advice = of(finding, offsets).advice().orElseThrow();
     return Remark.of(
         StateRemark.TOLERANCE_TOO_NARROW,
         Argument.term(target.plane()),

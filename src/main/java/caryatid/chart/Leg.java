@@ -8,10 +8,10 @@ import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
-import caryatid.loadline.Withheld;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.uncertainty.Estimate;
 import java.util.Comparator;
 import java.util.List;
@@ -98,7 +98,7 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDoubl
         state.findings().stream().filter(f -> isAt(f.offset(), landmark, view.plane())).toList();
     List<Target> withheld =
         state.withheld().stream()
-            .map(Withheld::target)
+            .map(UnjudgedTarget::target)
             .filter(t -> t.plane() == view.plane() && t.side() == landmark.side())
             .filter(t -> t.landmark().equals(landmark.name()))
             .toList();
@@ -118,7 +118,7 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDoubl
   private static Optional<Offset> offset(Landmark landmark, AlignmentState state, Plane plane) {
     return state.offsets().stream()
         .map(StateOffset::offset)
-        .filter(o -> o.kind() == LineKind.VERTICAL && isAt(o, landmark, plane))
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && isAt(o, landmark, plane))
         .findFirst();
   }
 

@@ -4,7 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Plane;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.standing.Lean;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;
@@ -64,7 +64,7 @@ record LoadLine(
     return state.offsets().stream()
         .map(StateOffset::offset)
         .filter(o -> loads.size() > 1 && o.plane() == view.plane() && o.side() == view.side())
-        .filter(o -> o.kind() == LineKind.VERTICAL)
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL)
         .findFirst()
         .map(offset -> withoutLandmark(offset.mm()))
         .orElse(cop(loads.get(0), view))

@@ -2,7 +2,7 @@ package caryatid.chart;
 
 import caryatid.chart.Leg.Level;
 import caryatid.loadline.Finding;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import java.util.ArrayList;
@@ -63,7 +63,7 @@ record Strip(
     OptionalDouble before =
         level
             .before()
-            .filter(b -> b.kind() == LineKind.VERTICAL && offset.isPresent())
+            .filter(b -> b.kind() == LoadLineMethod.VERTICAL && offset.isPresent())
             .map(b -> OptionalDouble.of(b.mm().value()))
             .orElse(OptionalDouble.empty());
     return new Strip(level, zero, sign, offset, target, finding, before);

@@ -1,7 +1,7 @@
 package caryatid.format;
 
-import caryatid.alignment.Advice;
-import caryatid.loadline.LineKind;
+import caryatid.alignment.PrecisionHint;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
@@ -49,9 +49,9 @@ final class FindingWords {
                 case PLAIN -> "plain";
               });
 
-  static final Words<LineKind> LINE =
+  static final Words<LoadLineMethod> LINE =
       Words.of(
-          LineKind.values(),
+          LoadLineMethod.values(),
           each ->
               switch (each) {
                 case VERTICAL -> "vertical";
@@ -130,9 +130,9 @@ final class FindingWords {
                 case MEAN_SPEED -> "mean-speed";
               });
 
-  static final Words<Advice.Remedy> REMEDY =
+  static final Words<PrecisionHint.Remedy> REMEDY =
       Words.of(
-          Advice.Remedy.values(),
+          PrecisionHint.Remedy.values(),
           each ->
               switch (each) {
                 case REPEAT -> "repeat";

@@ -3,7 +3,7 @@ package caryatid.format;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Moment;
 import caryatid.loadline.Offset;
-import caryatid.loadline.Withheld;
+import caryatid.loadline.UnjudgedTarget;
 import java.io.IOException;
 
 /** Offsets, findings, and moments. */
@@ -46,13 +46,13 @@ final class OffsetForm {
         in.word("verdict", FindingWords.VERDICT));
   }
 
-  static void writeWithheld(Withheld withheld, ObjectOut out) throws IOException {
+  static void writeWithheld(UnjudgedTarget withheld, ObjectOut out) throws IOException {
     out.object("target", withheld.target(), TargetForm::write)
         .object("reason", withheld.reason(), RemarkForm::write);
   }
 
-  static Withheld readWithheld(ObjectIn in) {
-    return new Withheld(
+  static UnjudgedTarget readWithheld(ObjectIn in) {
+    return new UnjudgedTarget(
         in.object("target", TargetForm::read), in.object("reason", RemarkForm::read));
   }
 

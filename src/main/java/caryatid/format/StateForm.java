@@ -1,7 +1,7 @@
 package caryatid.format;
 
-import caryatid.alignment.Advice;
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.PrecisionHint;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import java.io.IOException;
@@ -65,7 +65,7 @@ final class StateForm {
         in.objectIfThere("advice", StateForm::readAdvice));
   }
 
-  private static void writeAdvice(Advice advice, ObjectOut out) throws IOException {
+  private static void writeAdvice(PrecisionHint advice, ObjectOut out) throws IOException {
     out.word("dominant", FindingWords.CAUSE, advice.dominant())
         .number("dominant-share", advice.dominantShare())
         .word("remedy", FindingWords.REMEDY, advice.remedy())
@@ -73,8 +73,8 @@ final class StateForm {
         .number("half-width-then-mm", advice.halfWidthThenMm());
   }
 
-  private static Advice readAdvice(ObjectIn in) {
-    return new Advice(
+  private static PrecisionHint readAdvice(ObjectIn in) {
+    return new PrecisionHint(
         in.word("dominant", FindingWords.CAUSE),
         in.number("dominant-share"),
         in.word("remedy", FindingWords.REMEDY),

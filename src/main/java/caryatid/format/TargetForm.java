@@ -1,7 +1,7 @@
 package caryatid.format;
 
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import java.io.IOException;
@@ -52,7 +52,7 @@ final class TargetForm {
         in.objectIfThere("look-at", TargetForm::readLookAt));
   }
 
-  static void writeDoubts(Doubts doubts, ObjectOut out) throws IOException {
+  static void writeDoubts(AssumedUncertainties doubts, ObjectOut out) throws IOException {
     out.number("level-rad", doubts.levelRad())
         .number("yaw-rad", doubts.yawRad())
         .number("foot-lever-mm", doubts.footLeverMm())
@@ -63,8 +63,8 @@ final class TargetForm {
         .number("repeat-degrees-of-freedom", doubts.repeatDegreesOfFreedom());
   }
 
-  static Doubts readDoubts(ObjectIn in) {
-    return new Doubts(
+  static AssumedUncertainties readDoubts(ObjectIn in) {
+    return new AssumedUncertainties(
         in.number("level-rad"),
         in.number("yaw-rad"),
         in.number("foot-lever-mm"),

@@ -86,12 +86,14 @@ public final class KneeSafety {
   }
 
   private Optional<Offset> vertical(LineOf of) {
-    return offsets.stream().filter(o -> o.kind() == LineKind.VERTICAL && o.of() == of).findFirst();
+    return offsets.stream()
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && o.of() == of)
+        .findFirst();
   }
 
   private Optional<Offset> measured() {
     return offsets.stream()
-        .filter(o -> o.kind() == LineKind.MEASURED_FORCE && o.of() == LineOf.foot(side))
+        .filter(o -> o.kind() == LoadLineMethod.MEASURED_FORCE && o.of() == LineOf.foot(side))
         .filter(o -> o.mm().value() < 0)
         .findFirst();
   }

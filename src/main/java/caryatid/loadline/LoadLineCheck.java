@@ -22,18 +22,18 @@ public final class LoadLineCheck {
    * @param how how the wearer stood
    * @throws BadInput if the stand is of no use: a hand held something, or the feet were not level
    */
-  public static PastLandmarks past(Standing standing, List<Landmark> landmarks, Circumstances how)
-      throws BadInput {
+  public static LoadLineResult evaluate(
+      Standing standing, List<Landmark> landmarks, StanceConditions how) throws BadInput {
     refuse(how);
     List<Offset> offsets = Offsets.of(standing, landmarks, how.doubts());
     Moments moments = new Moments(standing, landmarks, how);
     List<Remark> remarks = new ArrayList<>(remarks(how));
     remarks.addAll(Plausibility.of(offsets, landmarks));
     remarks.addAll(moments.remarks());
-    return new PastLandmarks(offsets, moments.of(offsets), remarks);
+    return new LoadLineResult(offsets, moments.of(offsets), remarks);
   }
 
-  private static void refuse(Circumstances how) throws BadInput {
+  private static void refuse(StanceConditions how) throws BadInput {
     List<Problem> problems = new ArrayList<>();
     if (how.handHolds()) {
       problems.add(Problem.at(how.sheet(), LoadLineProblem.HAND_HOLDS));
@@ -52,12 +52,12 @@ public final class LoadLineCheck {
   }
 
   private static Problem heights(
-      Circumstances how, LoadLineProblem topic, double apartMm, double limitMm) {
+      StanceConditions how, LoadLineProblem topic, double apartMm, double limitMm) {
     return Problem.at(
         how.sheet(), topic, Argument.of(limitMm, Unit.MM), Argument.of(apartMm, Unit.MM));
   }
 
-  private static List<Remark> remarks(Circumstances how) {
+  private static List<Remark> remarks(StanceConditions how) {
     List<Remark> remarks = new ArrayList<>();
     if (how.stance() instanceof Stance.BothFeetOnOnePlate) {
       remarks.add(Remark.of(LoadLineRemark.WHOLE_BODY_LINE));

@@ -23,7 +23,7 @@ public record Moment(
     Plane plane,
     Side side,
     String landmark,
-    LineKind kind,
+    LoadLineMethod kind,
     Estimate newtonMetres,
     Optional<Estimate> newtonMetresPerKg,
     MomentEffect effect) {}

@@ -26,9 +26,9 @@ final class Moments {
 
   private final Standing standing;
   private final Map<String, Landmark> landmarks;
-  private final Circumstances how;
+  private final StanceConditions how;
 
-  Moments(Standing standing, List<Landmark> landmarks, Circumstances how) {
+  Moments(Standing standing, List<Landmark> landmarks, StanceConditions how) {
     this.standing = standing;
     this.landmarks =
         landmarks.stream().collect(Collectors.toMap(Moments::key, Function.identity()));
@@ -50,7 +50,7 @@ final class Moments {
 
   private boolean wanted(Offset offset) {
     boolean ownLine = offset.of() == LineOf.foot(offset.side());
-    boolean trusted = offset.kind() == LineKind.MEASURED_FORCE && horizontalTrusted();
+    boolean trusted = offset.kind() == LoadLineMethod.MEASURED_FORCE && horizontalTrusted();
     return ownLine && isJoint(landmark(offset)) && (offset.plane() == Plane.SAGITTAL || trusted);
   }
 

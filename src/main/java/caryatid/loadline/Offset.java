@@ -17,4 +17,4 @@ import caryatid.uncertainty.Estimate;
  *     (frontal)
  */
 public record Offset(
-    Plane plane, Side side, String landmark, LineOf of, LineKind kind, Estimate mm) {}
+    Plane plane, Side side, String landmark, LineOf of, LoadLineMethod kind, Estimate mm) {}

@@ -19,14 +19,14 @@ import java.util.Optional;
  */
 final class Offsets {
   private final Standing standing;
-  private final Doubts doubts;
+  private final AssumedUncertainties doubts;
 
-  private Offsets(Standing standing, Doubts doubts) {
+  private Offsets(Standing standing, AssumedUncertainties doubts) {
     this.standing = standing;
     this.doubts = doubts;
   }
 
-  static List<Offset> of(Standing standing, List<Landmark> landmarks, Doubts doubts) {
+  static List<Offset> of(Standing standing, List<Landmark> landmarks, AssumedUncertainties doubts) {
     Offsets offsets = new Offsets(standing, doubts);
     List<Offset> all = new ArrayList<>();
     for (Landmark landmark : landmarks) {
@@ -45,16 +45,16 @@ final class Offsets {
       return;
     }
     Estimate vertical = vertical(load.get(), landmark, plane, mark.get());
-    all.add(offset(landmark, plane, of, LineKind.VERTICAL, vertical));
+    all.add(offset(landmark, plane, of, LoadLineMethod.VERTICAL, vertical));
     load.get()
         .lean()
         .map(lean -> plane == Plane.SAGITTAL ? lean.anteriorPerUp() : lean.rightPerUp())
         .map(lean -> vertical.plus(sign(landmark, plane) * landmark.heightMm(), lean))
-        .ifPresent(mm -> all.add(offset(landmark, plane, of, LineKind.MEASURED_FORCE, mm)));
+        .ifPresent(mm -> all.add(offset(landmark, plane, of, LoadLineMethod.MEASURED_FORCE, mm)));
   }
 
   private static Offset offset(
-      Landmark landmark, Plane plane, LineOf of, LineKind kind, Estimate mm) {
+      Landmark landmark, Plane plane, LineOf of, LoadLineMethod kind, Estimate mm) {
     return new Offset(plane, landmark.side(), landmark.name(), of, kind, mm);
   }
 
@@ -86,7 +86,7 @@ final class Offsets {
    */
   private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
     String of = landmark.side().lastPart() + " " + landmark.name() + " " + plane.lastPart();
-    Swing swing = Swing.of(standing, load.of(), plane);
+    BodySway swing = BodySway.of(standing, load.of(), plane);
     double mm = swing.sdMm() * landmark.heightMm() / doubts.pendulumMm();
     return new Contribution(
         new Source(Cause.LANDMARK_MOVEMENT, of), 1, mm, swing.degreesOfFreedom());

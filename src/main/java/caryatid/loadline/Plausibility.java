@@ -31,7 +31,7 @@ final class Plausibility {
     List<Remark> remarks = new ArrayList<>();
     for (Offset offset : offsets) {
       boolean own = offset.of() == LineOf.foot(offset.side());
-      if (own && offset.kind() == LineKind.VERTICAL && isFar(offset)) {
+      if (own && offset.kind() == LoadLineMethod.VERTICAL && isFar(offset)) {
         remarks.add(far(offset));
       }
     }

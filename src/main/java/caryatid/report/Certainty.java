@@ -1,7 +1,7 @@
 package caryatid.report;
 
-import caryatid.alignment.Advice;
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.PrecisionHint;
 import caryatid.alignment.StateOffset;
 import caryatid.loadline.Finding;
 import caryatid.remark.Argument;
@@ -40,7 +40,7 @@ final class Certainty {
         .orElse("–");
   }
 
-  private String remedy(Advice advice) {
+  private String remedy(PrecisionHint advice) {
     return wording.fill(
         "Findings.REMEDY_TO",
         Argument.text(wording.word("Findings.REMEDY." + advice.remedy().lastPart())),

@@ -6,8 +6,8 @@ import caryatid.chart.Style.Lettering;
 import caryatid.loadline.Finding;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Target;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.loadline.Verdict;
-import caryatid.loadline.Withheld;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
@@ -91,7 +91,7 @@ final class Findings {
     return finding.verdict() != Verdict.OUTSIDE && !finding.decidable();
   }
 
-  private List<String> row(Withheld withheld) {
+  private List<String> row(UnjudgedTarget withheld) {
     List<String> row = new ArrayList<>(where(withheld.target()));
     row.addAll(List.of("–", "–", "–"));
     row.addAll(wanted(withheld.target()));
@@ -127,7 +127,7 @@ final class Findings {
   private List<String> distinctSources() {
     return Stream.concat(
             state.findings().stream().map(Finding::target),
-            state.withheld().stream().map(Withheld::target))
+            state.withheld().stream().map(UnjudgedTarget::target))
         .map(Findings::source)
         .distinct()
         .toList();

@@ -3,7 +3,7 @@ package caryatid.report;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.remark.Unit;
 import caryatid.report.Block.Column;
@@ -39,7 +39,7 @@ final class MomentTable {
     this.from = from;
     this.until = until;
     this.wording = wording;
-    this.measured = moments().stream().anyMatch(m -> m.kind() == LineKind.MEASURED_FORCE);
+    this.measured = moments().stream().anyMatch(m -> m.kind() == LoadLineMethod.MEASURED_FORCE);
     this.massKnown = moments().stream().anyMatch(m -> m.newtonMetresPerKg().isPresent());
   }
 
@@ -98,18 +98,18 @@ final class MomentTable {
     row.add(wording.word(about.plane()));
     List<Moment> moments =
         stands.get(stand).moments().stream().filter(m -> About.of(m).equals(about)).toList();
-    row.add(value(moments, LineKind.VERTICAL));
+    row.add(value(moments, LoadLineMethod.VERTICAL));
     if (massKnown) {
       row.add(perKg(moments));
     }
     if (measured) {
-      row.add(value(moments, LineKind.MEASURED_FORCE));
+      row.add(value(moments, LoadLineMethod.MEASURED_FORCE));
     }
     row.add(effects(moments));
     return row;
   }
 
-  private String value(List<Moment> moments, LineKind kind) {
+  private String value(List<Moment> moments, LoadLineMethod kind) {
     return moments.stream()
         .filter(moment -> moment.kind() == kind)
         .findFirst()
@@ -119,7 +119,7 @@ final class MomentTable {
 
   private String perKg(List<Moment> moments) {
     return moments.stream()
-        .filter(moment -> moment.kind() == LineKind.VERTICAL)
+        .filter(moment -> moment.kind() == LoadLineMethod.VERTICAL)
         .flatMap(moment -> moment.newtonMetresPerKg().stream())
         .findFirst()
         .map(value -> wording.signed(value.value(), Unit.NM_PER_KG))

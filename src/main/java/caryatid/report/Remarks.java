@@ -3,7 +3,7 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Said;
 import caryatid.alignment.StateRemark;
-import caryatid.loadline.Withheld;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Argument;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
@@ -57,7 +57,7 @@ final class Remarks {
     return points;
   }
 
-  private String reason(Withheld withheld) {
+  private String reason(UnjudgedTarget withheld) {
     return wording.fill(
         "Remarks.WITHHELD",
         Argument.text(

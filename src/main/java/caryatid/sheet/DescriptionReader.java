@@ -13,9 +13,9 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.TimeBase;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
-import caryatid.sheet.yaml.Section;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,13 +47,19 @@ public final class DescriptionReader {
     Optional<Axes> axes = root.optionalSection("axes").flatMap(DescriptionReader::axes);
     Optional<ForceIs> forceIs = root.optional("force-is", ValueParsers.word(ForceIs.class));
     List<PlateLayout> plates =
-        distinct(root, "plates", PlateSection::plate, PlateLayout::name, DescriptionProblem.PLATE_TWICE);
+        distinct(
+            root, "plates", PlateSection::plate, PlateLayout::name, DescriptionProblem.PLATE_TWICE);
     List<MeasuringLine> lines =
         distinct(
-            root, "measuring-lines", LineSection::line, MeasuringLine::name, DescriptionProblem.LINE_TWICE);
+            root,
+            "measuring-lines",
+            LineSection::line,
+            MeasuringLine::name,
+            DescriptionProblem.LINE_TWICE);
     Optional<PlateAccuracy> accuracy =
         root.optionalSection("accuracy").flatMap(DescriptionReader::accuracy);
-    Optional<Boolean> removeUnloadedOffset = root.optional("remove-unloaded-offset", ValueParsers.YES_NO);
+    Optional<Boolean> removeUnloadedOffset =
+        root.optional("remove-unloaded-offset", ValueParsers.YES_NO);
     return root.build(
         () ->
             new PlateDescription(

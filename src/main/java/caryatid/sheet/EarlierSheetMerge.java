@@ -3,9 +3,9 @@ package caryatid.sheet;
 import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
-import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +44,9 @@ final class EarlierSheetMerge {
         .ifPresent(w -> refuse(place, SheetProblem.EARLIER_OTHER_WEARER, earlier.get().wearer()));
     side.filter(s -> s != earlier.get().side())
         .ifPresent(
-            s -> root.refuse(place, SheetProblem.EARLIER_OTHER_SIDE, Argument.term(earlier.get().side())));
+            s ->
+                root.refuse(
+                    place, SheetProblem.EARLIER_OTHER_SIDE, Argument.term(earlier.get().side())));
   }
 
   /**
@@ -53,7 +55,8 @@ final class EarlierSheetMerge {
    * @param complete whether all of the sheet's own could be read; if not, one of the unread may be
    *     an earlier one given anew
    */
-  List<LocatedValue<LandmarkEntry>> landmarks(List<LocatedValue<LandmarkEntry>> own, boolean complete) {
+  List<LocatedValue<LandmarkEntry>> landmarks(
+      List<LocatedValue<LandmarkEntry>> own, boolean complete) {
     List<LandmarkEntry> before = earlier.map(TrialSheet::landmarks).orElse(List.of());
     if (complete) {
       check(before, own);

@@ -55,7 +55,8 @@ final class LandmarkReferences {
     }
     if (reference.get().in(plane).isEmpty()) {
       return Stream.of(
-          Problem.at(place, LandmarkProblem.LANDMARK_NOT_IN_PLANE, own, other, Argument.term(plane)));
+          Problem.at(
+              place, LandmarkProblem.LANDMARK_NOT_IN_PLANE, own, other, Argument.term(plane)));
     }
     return circles(entry, plane)
         ? Stream.of(Problem.at(place, LandmarkProblem.CIRCLE, own, other))
@@ -66,7 +67,10 @@ final class LandmarkReferences {
     Argument own = Argument.text(entry.name());
     Argument other = Argument.text(name);
     return NameSuggester.by(name, names(entry.side()))
-        .map(m -> Problem.at(place, LandmarkProblem.LANDMARK_UNKNOWN_MEANT, own, other, Argument.text(m)))
+        .map(
+            m ->
+                Problem.at(
+                    place, LandmarkProblem.LANDMARK_UNKNOWN_MEANT, own, other, Argument.text(m)))
         .orElseGet(() -> Problem.at(place, LandmarkProblem.LANDMARK_UNKNOWN, own, other));
   }
 

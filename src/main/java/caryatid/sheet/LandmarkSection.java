@@ -4,11 +4,11 @@ import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
 import caryatid.sheet.LandmarkEntry.Measured;
-import caryatid.sheet.yaml.ValueParser;
-import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -63,10 +63,13 @@ final class LandmarkSection {
     Optional<Double> relative = section.optional(way + "-of-landmark-mm", DISTANCE_MM);
     if (section.has(way + "-mm") && section.has(way + "-of-landmark-mm")) {
       section.refuse(
-          section.place(way + "-of-landmark-mm"), SheetProblem.TWO_WAYS_TO_MEASURE, Argument.text(way));
+          section.place(way + "-of-landmark-mm"),
+          SheetProblem.TWO_WAYS_TO_MEASURE,
+          Argument.text(way));
     }
     if (section.has(way + "-from") && !section.has(way + "-mm")) {
-      section.refuse(section.place(way + "-from"), SheetProblem.FROM_WITHOUT_DISTANCE, Argument.text(way));
+      section.refuse(
+          section.place(way + "-from"), SheetProblem.FROM_WITHOUT_DISTANCE, Argument.text(way));
     }
     double markingMm = marking.orElse(0.0);
     return relative
@@ -99,7 +102,9 @@ final class LandmarkSection {
               m -> refuseName(SheetProblem.NAME_NOT_KNOWN_MEANT, own, Argument.text(m)),
               () ->
                   refuseName(
-                      SheetProblem.NAME_NOT_KNOWN, own, Argument.text(String.join(", ", KINDS.keySet()))));
+                      SheetProblem.NAME_NOT_KNOWN,
+                      own,
+                      Argument.text(String.join(", ", KINDS.keySet()))));
     }
   }
 

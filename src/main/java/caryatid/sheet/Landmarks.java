@@ -10,8 +10,8 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.LandmarkEntry.Measured;
-import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.NameSuggester;
+import caryatid.sheet.yaml.ValueParsers;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Source;
@@ -69,7 +69,10 @@ public final class Landmarks {
     }
     return Stream.of(
         NameSuggester.by(name.get(), lines.stream().map(MeasuringLine::name).toList())
-            .map(m -> Problem.at(sheet, LandmarkProblem.LINE_UNKNOWN_MEANT, own, other, Argument.text(m)))
+            .map(
+                m ->
+                    Problem.at(
+                        sheet, LandmarkProblem.LINE_UNKNOWN_MEANT, own, other, Argument.text(m)))
             .orElseGet(() -> Problem.at(sheet, LandmarkProblem.LINE_UNKNOWN, own, other)));
   }
 

@@ -3,9 +3,9 @@ package caryatid.sheet;
 import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.remark.Argument;
+import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
-import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** A measuring line of a plate description. */
@@ -18,7 +18,8 @@ final class LineSection {
     Optional<String> name = section.required("name", ValueParsers.TEXT);
     Optional<Double> forward = section.optional("forward-from-mm", POSITION_MM);
     Optional<Double> rightward = section.optional("rightward-from-mm", POSITION_MM);
-    Optional<Double> registration = section.required("registration-mm", ValueParsers.number(0, 100));
+    Optional<Double> registration =
+        section.required("registration-mm", ValueParsers.number(0, 100));
     oneSense(section, name.orElse(""));
     return section.build(
         () ->

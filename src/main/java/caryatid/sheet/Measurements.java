@@ -31,7 +31,8 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
         root.has("based-on")
             ? root.sections("landmarks", s -> LandmarkSection.entry(s, side))
             : root.requiredSections("landmarks", s -> LandmarkSection.entry(s, side));
-    List<LocatedValue<LandmarkEntry>> ownLandmarks = entries.stream().flatMap(Optional::stream).toList();
+    List<LocatedValue<LandmarkEntry>> ownLandmarks =
+        entries.stream().flatMap(Optional::stream).toList();
     List<LocatedValue<Target>> ownTargets =
         root.sections("targets", s -> TargetSection.target(s, side)).stream()
             .flatMap(Optional::stream)
@@ -51,7 +52,9 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
   }
 
   private static void refuseTwins(
-      Section root, List<LocatedValue<LandmarkEntry>> landmarks, List<LocatedValue<Target>> targets) {
+      Section root,
+      List<LocatedValue<LandmarkEntry>> landmarks,
+      List<LocatedValue<Target>> targets) {
     Set<List<Object>> seen = new HashSet<>();
     landmarks.stream()
         .filter(l -> !seen.add(List.of(l.value().name(), l.value().side())))
@@ -62,12 +65,15 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
   }
 
   private static void check(
-      Section root, List<LocatedValue<LandmarkEntry>> landmarks, List<LocatedValue<Target>> targets) {
+      Section root,
+      List<LocatedValue<LandmarkEntry>> landmarks,
+      List<LocatedValue<Target>> targets) {
     if (landmarks.isEmpty()) {
       root.without("landmarks", SheetProblem.NO_LANDMARK);
       return;
     }
-    LandmarkReferences relations = new LandmarkReferences(landmarks.stream().map(LocatedValue::value).toList());
+    LandmarkReferences relations =
+        new LandmarkReferences(landmarks.stream().map(LocatedValue::value).toList());
     Map<LandmarkEntry, Place> places = new HashMap<>();
     landmarks.forEach(l -> places.put(l.value(), l.place()));
     relations
@@ -76,7 +82,8 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
     targets.forEach(target -> check(root, relations, target));
   }
 
-  private static void check(Section root, LandmarkReferences relations, LocatedValue<Target> located) {
+  private static void check(
+      Section root, LandmarkReferences relations, LocatedValue<Target> located) {
     Target target = located.value();
     Optional<LandmarkEntry> landmark = relations.find(target.landmark(), target.side());
     if (landmark.isEmpty()) {

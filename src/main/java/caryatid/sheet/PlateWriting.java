@@ -105,7 +105,8 @@ final class PlateWriting {
   private static List<String> eight(EightChannels eight) {
     Map<String, String> columns = new LinkedHashMap<>();
     new TreeMap<>(eight.columns())
-        .forEach((channel, name) -> columns.put(ValueParsers.wordFor(channel), YamlWords.text(name)));
+        .forEach(
+            (channel, name) -> columns.put(ValueParsers.wordFor(channel), YamlWords.text(name)));
     return List.of(
         "    eight-channels:",
         "      columns: {" + YamlWords.flow(columns) + "}",

@@ -1,10 +1,10 @@
 package caryatid.sheet;
 
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
+import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
-import caryatid.sheet.yaml.Section;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -35,7 +35,8 @@ final class SheetSection {
     Optional<String> wearer = root.required("wearer", ValueParsers.TEXT);
     Optional<OffsetDateTime> at = root.required("at", ValueParsers.TIME);
     Optional<ProstheticSide> side = root.required("side", ValueParsers.word(ProstheticSide.class));
-    Optional<AmputationLevel> level = root.required("level", ValueParsers.word(AmputationLevel.class));
+    Optional<AmputationLevel> level =
+        root.required("level", ValueParsers.word(AmputationLevel.class));
     OptionalDouble mass = number(root, "body-mass-kg", ValueParsers.number(2, 500));
     Optional<Stance> stance =
         root.requiredSection("stance").flatMap(s -> StanceSection.stance(s, side));
@@ -49,7 +50,8 @@ final class SheetSection {
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
-    Optional<Doubts> doubts = root.optionalSection("doubts").flatMap(SheetSection::doubts);
+    Optional<AssumedUncertainties> doubts =
+        root.optionalSection("doubts").flatMap(SheetSection::doubts);
     Optional<DecisionRule> rule = root.optionalSection("decision-rule").flatMap(SheetSection::rule);
     Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
     return root.build(
@@ -71,24 +73,25 @@ final class SheetSection {
                 components,
                 measured.landmarks(),
                 measured.targets(),
-                doubts.orElse(Doubts.ASSUMED),
+                doubts.orElse(AssumedUncertainties.ASSUMED),
                 rule.orElse(DecisionRule.USUAL),
                 notes.orElse(NO_NOTES)));
   }
 
   /** What a clinic knows better than is assumed; the rest stays as assumed. */
-  private static Optional<Doubts> doubts(Section section) {
-    Doubts assumed = Doubts.ASSUMED;
+  private static Optional<AssumedUncertainties> doubts(Section section) {
+    AssumedUncertainties assumed = AssumedUncertainties.ASSUMED;
     OptionalDouble turn = radians(number(section, "turn-deg", ValueParsers.number(0, 45)));
     OptionalDouble foot = number(section, "foot-line-aside-mm", ValueParsers.number(0, 300));
     OptionalDouble body = number(section, "body-line-aside-mm", ValueParsers.number(0, 500));
     OptionalDouble swing = number(section, "swing-height-mm", ValueParsers.number(300, 2000));
     OptionalDouble foreAndAft =
         number(section, "between-stands-fore-and-aft-mm", ValueParsers.number(0, 100));
-    OptionalDouble sideways = number(section, "between-stands-sideways-mm", ValueParsers.number(0, 100));
+    OptionalDouble sideways =
+        number(section, "between-stands-sideways-mm", ValueParsers.number(0, 100));
     return section.build(
         () ->
-            new Doubts(
+            new AssumedUncertainties(
                 assumed.levelRad(),
                 turn.orElse(assumed.yawRad()),
                 foot.orElse(assumed.footLeverMm()),

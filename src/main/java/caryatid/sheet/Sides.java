@@ -2,9 +2,9 @@ package caryatid.sheet;
 
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
+import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
-import caryatid.sheet.yaml.Section;
 import java.util.Optional;
 
 /** Which leg a landmark or a target belongs to. */
@@ -32,7 +32,9 @@ final class Sides {
         .ifPresent(
             side ->
                 section.refuse(
-                    section.place("side"), SheetProblem.SIDE_WITHOUT_PROSTHESIS, Argument.term(side)));
+                    section.place("side"),
+                    SheetProblem.SIDE_WITHOUT_PROSTHESIS,
+                    Argument.term(side)));
     return stated.orElse(prosthetic.get().sides().get(0));
   }
 }

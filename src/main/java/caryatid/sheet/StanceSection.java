@@ -2,9 +2,9 @@ package caryatid.sheet;
 
 import caryatid.remark.Argument;
 import caryatid.sheet.OtherFoot.Ground;
+import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
-import caryatid.sheet.yaml.Section;
 import caryatid.standing.Stance;
 import caryatid.standing.Stance.BothFeetOnOnePlate;
 import caryatid.standing.Stance.PlatePerFoot;
@@ -48,7 +48,8 @@ final class StanceSection {
     Optional<String> left = section.required("left", ValueParsers.TEXT);
     Optional<String> right = section.required("right", ValueParsers.TEXT);
     if (left.isPresent() && left.equals(right)) {
-      section.refuse(section.place("right"), SheetProblem.SAME_PLATE_TWICE, Argument.text(left.get()));
+      section.refuse(
+          section.place("right"), SheetProblem.SAME_PLATE_TWICE, Argument.text(left.get()));
     }
     return section.build(() -> new PlatePerFoot(left.orElseThrow(), right.orElseThrow()));
   }
@@ -68,7 +69,8 @@ final class StanceSection {
 
   private static Optional<OtherFoot> otherFoot(Section section) {
     Optional<Ground> on = section.required("on", ValueParsers.word(Ground.class));
-    Optional<Double> height = section.required("height-difference-mm", ValueParsers.number(-500, 500));
+    Optional<Double> height =
+        section.required("height-difference-mm", ValueParsers.number(-500, 500));
     return section.build(() -> new OtherFoot(on.orElseThrow(), height.orElseThrow()));
   }
 }

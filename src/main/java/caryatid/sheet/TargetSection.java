@@ -6,10 +6,10 @@ import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.ValueParser;
-import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.Optional;
 
 /** One target of a trial sheet. */
@@ -19,7 +19,8 @@ final class TargetSection {
 
   private TargetSection() {}
 
-  static Optional<LocatedValue<Target>> target(Section section, Optional<ProstheticSide> prosthetic) {
+  static Optional<LocatedValue<Target>> target(
+      Section section, Optional<ProstheticSide> prosthetic) {
     Optional<Plane> plane = section.required("plane", ValueParsers.word(Plane.class));
     Optional<String> landmark = section.required("landmark", ValueParsers.TEXT);
     Side side = Sides.of(section, prosthetic);

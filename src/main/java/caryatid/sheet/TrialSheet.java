@@ -1,7 +1,7 @@
 package caryatid.sheet;
 
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.Target;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
@@ -50,7 +50,7 @@ public record TrialSheet(
     List<Component> components,
     List<LandmarkEntry> landmarks,
     List<Target> targets,
-    Doubts doubts,
+    AssumedUncertainties doubts,
     DecisionRule rule,
     Notes notes) {
   /**

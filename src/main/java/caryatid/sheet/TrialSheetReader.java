@@ -3,8 +3,8 @@ package caryatid.sheet;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -46,7 +46,8 @@ public final class TrialSheetReader {
   private Optional<TrialSheet> earlier(Section root, String name) {
     Optional<NamedBytes> file = beside.apply(name);
     if (file.isEmpty() || chain.contains(name)) {
-      SheetProblem topic = file.isEmpty() ? SheetProblem.EARLIER_NOT_FOUND : SheetProblem.EARLIER_IN_A_CIRCLE;
+      SheetProblem topic =
+          file.isEmpty() ? SheetProblem.EARLIER_NOT_FOUND : SheetProblem.EARLIER_IN_A_CIRCLE;
       root.refuse(root.place("based-on"), topic, Argument.text(name));
       return Optional.empty();
     }

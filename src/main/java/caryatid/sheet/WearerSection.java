@@ -2,8 +2,8 @@ package caryatid.sheet;
 
 import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
-import caryatid.sheet.yaml.ValueParsers;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParsers;
 import java.util.List;
 import java.util.Optional;
 

@@ -68,7 +68,8 @@ public final class Assignments {
       members.put(parts.group(1), single);
       return;
     }
-    List<Map<String, InputValue>> list = rows.computeIfAbsent(parts.group(1), k -> new ArrayList<>());
+    List<Map<String, InputValue>> list =
+        rows.computeIfAbsent(parts.group(1), k -> new ArrayList<>());
     int row = Integer.parseInt(parts.group(2));
     if (row > list.size() + 1) {
       throw bad(value);

@@ -1,11 +1,11 @@
 package caryatid.usecase;
 
 import caryatid.alignment.Stand;
-import caryatid.loadline.Circumstances;
-import caryatid.loadline.Doubts;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
-import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.LoadLineResult;
+import caryatid.loadline.StanceConditions;
 import caryatid.loadline.UseLimits;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateAccuracy;
@@ -90,7 +90,7 @@ record TrialContext(
 
   Stand stand(Recording recording) throws BadInput {
     Standing standing = StandAnalysis.analyse(recording, conditions());
-    PastLandmarks past = LoadLineCheck.past(standing, landmarks, circumstances());
+    LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, circumstances());
     List<Remark> remarks =
         Stream.of(recording.remarks(), standing.remarks(), past.remarks())
             .flatMap(List::stream)
@@ -107,7 +107,7 @@ record TrialContext(
         remarks);
   }
 
-  Doubts doubts() {
+  AssumedUncertainties doubts() {
     return trial.doubts().withLevel(accuracy().levelRad());
   }
 
@@ -120,9 +120,9 @@ record TrialContext(
         trial.stance(), trial.side().sides(), trial.bodyMassKg(), accuracy(), byHand);
   }
 
-  private Circumstances circumstances() {
+  private StanceConditions circumstances() {
     Optional<OtherFoot> other = trial.otherFoot();
-    return new Circumstances(
+    return new StanceConditions(
         Place.of(sheet.name()),
         trial.stance(),
         trial.side().sides(),

@@ -30,7 +30,8 @@ final class Understanding {
   private void field(Field field, InputValue given) {
     if (field.type() instanceof FieldType.Name name && given instanceof InputValue.Single typed) {
       word(field.key(), name.vocabulary(), typed.text());
-    } else if (field.type() instanceof FieldType.Rows rows && given instanceof InputValue.Several all) {
+    } else if (field.type() instanceof FieldType.Rows rows
+        && given instanceof InputValue.Several all) {
       for (InputValue row : all.items()) {
         if (row instanceof InputValue.Group group) {
           of(rows.form(), group);

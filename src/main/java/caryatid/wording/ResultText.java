@@ -8,9 +8,9 @@ import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.loadline.KneeSafety;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
-import caryatid.loadline.Withheld;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
@@ -84,7 +84,7 @@ public final class ResultText {
     List<Offset> judged = state.findings().stream().map(Finding::offset).toList();
     return state.offsets().stream()
         .map(StateOffset::offset)
-        .filter(o -> o.kind() == LineKind.VERTICAL && !judged.contains(o))
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && !judged.contains(o))
         .filter(o -> o.of() != LineOf.WHOLE_BODY || isOnlyLine(state))
         .toList();
   }
@@ -133,7 +133,7 @@ public final class ResultText {
     }
   }
 
-  private void withheld(Withheld withheld) {
+  private void withheld(UnjudgedTarget withheld) {
     say(
         "ResultText.withheld",
         wording.word(withheld.target().plane()),

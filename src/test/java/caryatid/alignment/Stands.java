@@ -1,13 +1,13 @@
 package caryatid.alignment;
 
 import caryatid.geometry.Side;
-import caryatid.loadline.Circumstances;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineCheck;
-import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.LoadLineResult;
+import caryatid.loadline.StanceConditions;
 import caryatid.loadline.Target;
 import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
@@ -43,9 +43,9 @@ final class Stands {
 
   private Stands() {}
 
-  static Stand of(Standing standing, Landmark landmark, Circumstances how, Target... targets)
+  static Stand of(Standing standing, Landmark landmark, StanceConditions how, Target... targets)
       throws BadInput {
-    PastLandmarks past = LoadLineCheck.past(standing, List.of(landmark), how);
+    LoadLineResult past = LoadLineCheck.evaluate(standing, List.of(landmark), how);
     return new Stand(
         BYTES,
         BYTES,
@@ -115,7 +115,7 @@ final class Stands {
         remarks);
   }
 
-  private static TrialSheet trial(Circumstances how, Target... targets) {
+  private static TrialSheet trial(StanceConditions how, Target... targets) {
     Optional<String> nothing = Optional.empty();
     return new TrialSheet(
         "T0",
@@ -134,7 +134,7 @@ final class Stands {
         List.of(),
         List.of(KNEE),
         List.of(targets),
-        Doubts.ASSUMED,
+        AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
         new Notes(nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
   }

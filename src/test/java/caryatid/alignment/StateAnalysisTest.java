@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.loadline.Doubts;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Legs;
@@ -32,13 +32,15 @@ class StateAnalysisTest {
   private static final Landmark KNEE = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 490);
   private static final Target TARGET =
       Legs.target(Plane.SAGITTAL, LandmarkKind.KNEE_CENTRE, 15, 10, 10);
-  private static final Doubts REPEAT_ONLY = new Doubts(0, 0, 0, 0, 1e12, 5, 3.5, 4);
+  private static final AssumedUncertainties REPEAT_ONLY =
+      new AssumedUncertainties(0, 0, 0, 0, 1e12, 5, 3.5, 4);
 
   private static Standing standing(double anteriorMm) {
     return Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 85, anteriorMm, 400, 1.5, Optional.empty()));
   }
 
-  private static AlignmentState state(Doubts doubts, double... anteriorMm) throws BadInput {
+  private static AlignmentState state(AssumedUncertainties doubts, double... anteriorMm)
+      throws BadInput {
     List<Stand> stands = new ArrayList<>();
     for (double mm : anteriorMm) {
       stands.add(Stands.of(standing(mm), KNEE, Legs.rightFoot(doubts), TARGET));
@@ -85,7 +87,7 @@ class StateAnalysisTest {
 
   @Test
   void whatAllStandsShareIsNotAveragedAway() throws BadInput {
-    Doubts level = new Doubts(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
+    AssumedUncertainties level = new AssumedUncertainties(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
     assertThat(u(sagittal(state(level, 12, 14, 16)), Cause.LEVEL))
         .isCloseTo(0.004 * 490, within(1e-12));
   }
@@ -96,7 +98,7 @@ class StateAnalysisTest {
     StateOffset offset = state(REPEAT_ONLY, 12, 14, 16).offsets().get(0);
     assertThat(offset.smallestDifferenceMm())
         .isCloseTo(4.303 * Math.sqrt(2) * 2 / Math.sqrt(3), within(2e-3));
-    Doubts level = new Doubts(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
+    AssumedUncertainties level = new AssumedUncertainties(0.004, 0, 0, 0, 1e12, 5, 3.5, 4);
     assertThat(state(level, 12, 14, 16).offsets().get(0).smallestDifferenceMm())
         .isEqualTo(offset.smallestDifferenceMm());
   }
@@ -118,14 +120,14 @@ class StateAnalysisTest {
 
   @Test
   void adviceNamesWhatDominatesAndWhatHelpsMost() throws BadInput {
-    Advice one = state(REPEAT_ONLY, 14).offsets().get(0).advice().orElseThrow();
+    PrecisionHint one = state(REPEAT_ONLY, 14).offsets().get(0).advice().orElseThrow();
     assertThat(one.dominant()).isEqualTo(Cause.REPEATABILITY);
     assertThat(one.dominantShare()).isCloseTo(25 / 27.25, within(1e-9));
-    assertThat(one.remedy()).isEqualTo(Advice.Remedy.REPEAT);
-    Doubts tilted = new Doubts(0.05, 0, 0, 0, 1e12, 5, 3.5, 4);
-    Advice level = state(tilted, 14, 14.1, 13.9).offsets().get(0).advice().orElseThrow();
+    assertThat(one.remedy()).isEqualTo(PrecisionHint.Remedy.REPEAT);
+    AssumedUncertainties tilted = new AssumedUncertainties(0.05, 0, 0, 0, 1e12, 5, 3.5, 4);
+    PrecisionHint level = state(tilted, 14, 14.1, 13.9).offsets().get(0).advice().orElseThrow();
     assertThat(level.dominant()).isEqualTo(Cause.LEVEL);
-    assertThat(level.remedy()).isEqualTo(Advice.Remedy.LEVEL_PLATE);
+    assertThat(level.remedy()).isEqualTo(PrecisionHint.Remedy.LEVEL_PLATE);
     assertThat(level.halfWidthThenMm()).isCloseTo(level.halfWidthMm() / 2, within(0.1));
   }
 
@@ -151,9 +153,10 @@ class StateAnalysisTest {
             .orElseThrow();
     assertThat(Wording.in(Locale.ENGLISH).say(remark))
         .isEqualTo(
-            "The sagittal tolerance at KNEE_CENTRE (right), half-width 10.0\u00a0mm, is narrower than"
-                + " this measurement can decide (half-width of its 95 % interval 14.0\u00a0mm). What"
-                + " would help most: repeat the stand, stepping off between, to about 13.0\u00a0mm.");
+            "The sagittal tolerance at KNEE_CENTRE (right), half-width 10.0\u00a0mm, is narrower"
+                + " than this measurement can decide (half-width of its 95 % interval"
+                + " 14.0\u00a0mm). What would help most: repeat the stand, stepping off between, to"
+                + " about 13.0\u00a0mm.");
   }
 
   @Test

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Legs;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.LoadLineRemark;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
@@ -33,10 +33,11 @@ import org.junit.jupiter.api.Test;
 class StateNumbersTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
   private static final Landmark KNEE = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 490);
-  private static final Doubts REPEAT_ONLY = new Doubts(0, 0, 0, 0, 1e12, 5, 3.5, 4);
+  private static final AssumedUncertainties REPEAT_ONLY =
+      new AssumedUncertainties(0, 0, 0, 0, 1e12, 5, 3.5, 4);
 
-  private static AlignmentState state(Doubts doubts, List<Standing> standings, Target... targets)
-      throws BadInput {
+  private static AlignmentState state(
+      AssumedUncertainties doubts, List<Standing> standings, Target... targets) throws BadInput {
     List<Stand> stands = new ArrayList<>();
     for (Standing standing : standings) {
       stands.add(Stands.of(standing, KNEE, Legs.rightFoot(doubts), targets));
@@ -54,15 +55,15 @@ class StateNumbersTest {
   void everyOffsetIsTheMeanOfItsOwnPlaneAndLine() throws BadInput {
     AlignmentState state =
         state(REPEAT_ONLY, List.of(standing(85, 12, 0.01), standing(88, 16, 0.02)));
-    assertThat(mm(state, Plane.SAGITTAL, LineKind.VERTICAL)).isCloseTo(14, within(1e-12));
-    assertThat(mm(state, Plane.SAGITTAL, LineKind.MEASURED_FORCE))
+    assertThat(mm(state, Plane.SAGITTAL, LoadLineMethod.VERTICAL)).isCloseTo(14, within(1e-12));
+    assertThat(mm(state, Plane.SAGITTAL, LoadLineMethod.MEASURED_FORCE))
         .isCloseTo(14 + 490 * 0.015, within(1e-9));
-    assertThat(mm(state, Plane.FRONTAL, LineKind.VERTICAL)).isCloseTo(6.5, within(1e-12));
-    assertThat(mm(state, Plane.FRONTAL, LineKind.MEASURED_FORCE))
+    assertThat(mm(state, Plane.FRONTAL, LoadLineMethod.VERTICAL)).isCloseTo(6.5, within(1e-12));
+    assertThat(mm(state, Plane.FRONTAL, LoadLineMethod.MEASURED_FORCE))
         .isCloseTo(6.5 + 490 * 0.03, within(1e-9));
   }
 
-  private static double mm(AlignmentState state, Plane plane, LineKind kind) {
+  private static double mm(AlignmentState state, Plane plane, LoadLineMethod kind) {
     return state.offsets().stream()
         .map(StateOffset::offset)
         .filter(o -> o.plane() == plane && o.kind() == kind)
@@ -131,15 +132,15 @@ class StateNumbersTest {
    */
   @Test
   void aShortStandIsAdvisedToLastAMinute() throws BadInput {
-    Advice advice = advice(state(Legs.NONE, List.of(lasting(30))));
-    assertThat(advice.remedy()).isEqualTo(Advice.Remedy.STAND_LONGER);
+    PrecisionHint advice = advice(state(Legs.NONE, List.of(lasting(30))));
+    assertThat(advice.remedy()).isEqualTo(PrecisionHint.Remedy.STAND_LONGER);
     assertThat(advice.halfWidthMm()).isCloseTo(2.939946, within(1e-6));
     assertThat(advice.halfWidthThenMm()).isCloseTo(2.078856, within(1e-6));
     assertThat(advice(state(Legs.NONE, List.of(lasting(60)))).remedy())
-        .isNotEqualTo(Advice.Remedy.STAND_LONGER);
+        .isNotEqualTo(PrecisionHint.Remedy.STAND_LONGER);
   }
 
-  private static Advice advice(AlignmentState state) {
+  private static PrecisionHint advice(AlignmentState state) {
     return state.offsets().get(0).advice().orElseThrow();
   }
 
@@ -149,8 +150,9 @@ class StateNumbersTest {
    */
   @Test
   void twoStandsAreAdvisedTwoMore() throws BadInput {
-    Advice advice = advice(state(REPEAT_ONLY, List.of(standing(85, 12, 0), standing(85, 16, 0))));
-    assertThat(advice.remedy()).isEqualTo(Advice.Remedy.REPEAT);
+    PrecisionHint advice =
+        advice(state(REPEAT_ONLY, List.of(standing(85, 12, 0), standing(85, 16, 0))));
+    assertThat(advice.remedy()).isEqualTo(PrecisionHint.Remedy.REPEAT);
     assertThat(advice.halfWidthThenMm())
         .isCloseTo(3.182446 * Math.sqrt(10.8) / Math.sqrt(2), within(1e-5));
   }

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.loadline.Circumstances;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.Coordinate;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Legs;
+import caryatid.loadline.StanceConditions;
 import caryatid.loadline.Target;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.remark.BadInput;
@@ -82,12 +82,12 @@ class WorkedExampleTest {
             HEIGHT,
             Optional.empty());
     Target target = Legs.target(Plane.SAGITTAL, LandmarkKind.KNEE_CENTRE, 15, 15, 15);
-    Circumstances how = Legs.rightFoot(Doubts.ASSUMED);
+    StanceConditions how = Legs.rightFoot(AssumedUncertainties.ASSUMED);
     List<Stand> stands = new ArrayList<>();
     for (double shift : shiftsMm) {
       stands.add(Stands.of(standing(shift), knee, how, target));
     }
-    return StateAnalysis.of(stands, Doubts.ASSUMED);
+    return StateAnalysis.of(stands, AssumedUncertainties.ASSUMED);
   }
 
   private static Contribution doubt(Cause cause, double mm) {

@@ -7,7 +7,7 @@ import caryatid.alignment.StateOffset;
 import caryatid.format.ResultJson;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.remark.BadInput;
 import caryatid.standing.LineOf;
@@ -38,7 +38,7 @@ class WhichFootTest {
   private static Optional<Offset> wholeBody(Result result, Finding finding) {
     return result.state().offsets().stream()
         .map(StateOffset::offset)
-        .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LineKind.VERTICAL)
+        .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LoadLineMethod.VERTICAL)
         .filter(o -> o.plane() == finding.offset().plane())
         .filter(o -> o.landmark().equals(finding.offset().landmark()))
         .findFirst();

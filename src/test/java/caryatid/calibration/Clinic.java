@@ -1,6 +1,6 @@
 package caryatid.calibration;
 
-import caryatid.loadline.Doubts;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.recording.model.PlateAccuracy;
 
 /**
@@ -26,7 +26,8 @@ record Clinic(
   static final double REGISTRATION_MM = 1;
 
   /** What the program doubts beside. */
-  static final Doubts DOUBTS = Doubts.ASSUMED.withLevel(ACCURACY.levelRad());
+  static final AssumedUncertainties DOUBTS =
+      AssumedUncertainties.ASSUMED.withLevel(ACCURACY.levelRad());
 
   /** Its wearers put their feet back where they stood, and differ as is usual. */
   Clinic(double rateHz, double seconds, int stands, int plates) {

@@ -6,7 +6,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
-import caryatid.loadline.PastLandmarks;
+import caryatid.loadline.LoadLineResult;
 import caryatid.loadline.Target;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
@@ -87,7 +87,7 @@ final class Fitting {
                 OptionalDouble.empty(),
                 Clinic.ACCURACY,
                 Optional.empty()));
-    PastLandmarks past = LoadLineCheck.past(standing, landmarks, Sheet.circumstances(clinic));
+    LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, Sheet.circumstances(clinic));
     return new caryatid.alignment.Stand(
         Measured.NOWHERE,
         Measured.NOWHERE,

@@ -2,9 +2,9 @@ package caryatid.calibration;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.loadline.Circumstances;
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.StanceConditions;
 import caryatid.loadline.Target;
 import caryatid.loadline.UseLimits;
 import caryatid.recording.model.MeasuringLine;
@@ -81,8 +81,8 @@ final class Sheet {
         : new Stance.PlatePerFoot(Measured.LEFT_PLATE, Measured.RIGHT_PLATE);
   }
 
-  static Circumstances circumstances(Clinic clinic) {
-    return new Circumstances(
+  static StanceConditions circumstances(Clinic clinic) {
+    return new StanceConditions(
         Place.of("simulated"),
         stance(clinic),
         List.of(Side.RIGHT),

@@ -110,7 +110,11 @@ class TerminalPromptTest {
   }
 
   private Answers ask(
-      EntryKind kind, Map<String, InputValue> given, boolean all, String typed, SuggestedRows offers)
+      EntryKind kind,
+      Map<String, InputValue> given,
+      boolean all,
+      String typed,
+      SuggestedRows offers)
       throws BadInput {
     TerminalPrompt questions =
         new TerminalPrompt(

@@ -10,11 +10,11 @@ import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.loadline.Verdict;
-import caryatid.loadline.Withheld;
 import caryatid.recording.model.Recording;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
@@ -214,7 +214,8 @@ public final class Demo {
     Stand mean = new DemoStand(this).build(DoubleStream.of(shiftsMm).average().orElse(0));
     List<StateOffset> offsets =
         mean.offsets().stream().map(o -> new StateOffset(o, 4, Optional.empty())).toList();
-    return new AlignmentState(stands, offsets, findings(mean), List.<Withheld>of(), stateRemarks);
+    return new AlignmentState(
+        stands, offsets, findings(mean), List.<UnjudgedTarget>of(), stateRemarks);
   }
 
   private List<Finding> findings(Stand stand) {
@@ -226,7 +227,7 @@ public final class Demo {
         stand.offsets().stream()
             .filter(
                 o ->
-                    o.kind() == LineKind.VERTICAL
+                    o.kind() == LoadLineMethod.VERTICAL
                         && o.plane() == target.plane()
                         && o.landmark().equals(target.landmark()))
             .findFirst()

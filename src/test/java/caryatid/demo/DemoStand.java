@@ -3,12 +3,12 @@ package caryatid.demo;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Offset;
@@ -139,19 +139,20 @@ final class DemoStand {
     for (Landmark landmark : demo.landmarks) {
       for (Plane plane : Plane.values()) {
         if (landmark.in(plane).isPresent()) {
-          offsets.add(offset(plane, landmark, load, LineKind.VERTICAL));
+          offsets.add(offset(plane, landmark, load, LoadLineMethod.VERTICAL));
           load.lean()
-              .ifPresent(l -> offsets.add(offset(plane, landmark, load, LineKind.MEASURED_FORCE)));
+              .ifPresent(
+                  l -> offsets.add(offset(plane, landmark, load, LoadLineMethod.MEASURED_FORCE)));
         }
       }
     }
     return offsets;
   }
 
-  private Offset offset(Plane plane, Landmark landmark, MeanLoad load, LineKind kind) {
+  private Offset offset(Plane plane, Landmark landmark, MeanLoad load, LoadLineMethod kind) {
     boolean sagittal = plane == Plane.SAGITTAL;
     Estimate line = sagittal ? load.copAnteriorMm() : load.copRightMm();
-    if (kind == LineKind.MEASURED_FORCE) {
+    if (kind == LoadLineMethod.MEASURED_FORCE) {
       Lean lean = load.lean().orElseThrow();
       line = line.plus(landmark.heightMm(), sagittal ? lean.anteriorPerUp() : lean.rightPerUp());
     }
@@ -171,19 +172,19 @@ final class DemoStand {
     List<Moment> moments = new ArrayList<>();
     for (Landmark at : demo.landmarks) {
       if (at.kind() == LandmarkKind.KNEE_CENTRE || at.kind() == LandmarkKind.ANKLE_AXIS) {
-        moments.add(moment(Plane.SAGITTAL, at, load, LineKind.VERTICAL));
+        moments.add(moment(Plane.SAGITTAL, at, load, LoadLineMethod.VERTICAL));
         if (load.lean().isPresent()) {
-          moments.add(moment(Plane.SAGITTAL, at, load, LineKind.MEASURED_FORCE));
+          moments.add(moment(Plane.SAGITTAL, at, load, LoadLineMethod.MEASURED_FORCE));
         }
         if (demo.twoPlates) {
-          moments.add(moment(Plane.FRONTAL, at, load, LineKind.MEASURED_FORCE));
+          moments.add(moment(Plane.FRONTAL, at, load, LoadLineMethod.MEASURED_FORCE));
         }
       }
     }
     return moments;
   }
 
-  private Moment moment(Plane plane, Landmark at, MeanLoad load, LineKind kind) {
+  private Moment moment(Plane plane, Landmark at, MeanLoad load, LoadLineMethod kind) {
     return new Moment(
         plane,
         at.side(),
@@ -219,7 +220,7 @@ final class DemoStand {
             new Component("ankle unit", "demo ankle", Optional.empty())),
         demo.landmarks.stream().map(DemoStand::entry).toList(),
         demo.targets,
-        Doubts.ASSUMED,
+        AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
         demo.notes);
   }

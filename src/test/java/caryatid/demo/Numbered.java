@@ -1,7 +1,7 @@
 package caryatid.demo;
 
-import caryatid.alignment.Advice;
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.PrecisionHint;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
@@ -11,12 +11,12 @@ import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.LoadLineRemark;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
+import caryatid.loadline.UnjudgedTarget;
 import caryatid.loadline.Verdict;
-import caryatid.loadline.Withheld;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.uncertainty.Cause;
@@ -66,12 +66,15 @@ public final class Numbered {
         new StateOffset(
             findings.get(0).offset(),
             8.4,
-            Optional.of(new Advice(Cause.SWAY, 0.41, Advice.Remedy.REPEAT, 12.2, 6.6))));
+            Optional.of(
+                new PrecisionHint(Cause.SWAY, 0.41, PrecisionHint.Remedy.REPEAT, 12.2, 6.6))));
     offsets.add(
         new StateOffset(
             findings.get(1).offset(),
             9.3,
-            Optional.of(new Advice(Cause.MARKING, 0.52, Advice.Remedy.MARK_BETTER, 13.1, 7.7))));
+            Optional.of(
+                new PrecisionHint(
+                    Cause.MARKING, 0.52, PrecisionHint.Remedy.MARK_BETTER, 13.1, 7.7))));
     offsets.add(new StateOffset(findings.get(2).offset(), 10.7, Optional.empty()));
     offsets.add(new StateOffset(hip(), 11.9, Optional.empty()));
     return new AlignmentState(
@@ -100,8 +103,8 @@ public final class Numbered {
             Verdict.WITHIN));
   }
 
-  private static Withheld withheld() {
-    return new Withheld(
+  private static UnjudgedTarget withheld() {
+    return new UnjudgedTarget(
         target(Plane.FRONTAL, "hip", -15, 12, 13, "hip leaflet", ""),
         Remark.of(LoadLineRemark.KNEE_NOT_MARKED, Argument.term(Side.RIGHT)));
   }
@@ -113,7 +116,7 @@ public final class Numbered {
         Side.RIGHT,
         "hip",
         caryatid.standing.LineOf.RIGHT_FOOT,
-        LineKind.VERTICAL,
+        LoadLineMethod.VERTICAL,
         Estimate.exact(-23.4).with(part(Cause.SWAY, "hip", 2.4, 10)));
   }
 
@@ -135,7 +138,7 @@ public final class Numbered {
         Side.RIGHT,
         landmark,
         caryatid.standing.LineOf.RIGHT_FOOT,
-        LineKind.VERTICAL,
+        LoadLineMethod.VERTICAL,
         new Estimate(mm, contributions));
   }
 

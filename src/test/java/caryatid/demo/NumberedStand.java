@@ -3,10 +3,10 @@ package caryatid.demo;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.Doubts;
 import caryatid.loadline.Landmark;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
@@ -139,19 +139,19 @@ final class NumberedStand {
     return List.of(
         moment(
             "knee centre",
-            LineKind.MEASURED_FORCE,
+            LoadLineMethod.MEASURED_FORCE,
             newtonMetres(-3.2 - more, 0.7 + more / 5, "measured " + number),
             Optional.of(Estimate.exact(-0.038)),
             MomentEffect.TOO_SMALL_TO_TELL),
         moment(
             "knee centre",
-            LineKind.VERTICAL,
+            LoadLineMethod.VERTICAL,
             newtonMetres(-4.4 - more, 0.9 + more / 5, "vertical " + number),
             Optional.of(Estimate.exact(-0.053 - more / 100)),
             MomentEffect.BENDS_THE_KNEE),
         moment(
             "ankle axis",
-            LineKind.VERTICAL,
+            LoadLineMethod.VERTICAL,
             newtonMetres(15.6 + more, 1.3 + more / 5, "ankle " + number),
             Optional.empty(),
             MomentEffect.DORSIFLEXES_THE_ANKLE));
@@ -163,7 +163,7 @@ final class NumberedStand {
 
   private static Moment moment(
       String landmark,
-      LineKind kind,
+      LoadLineMethod kind,
       Estimate newtonMetres,
       Optional<Estimate> perKg,
       MomentEffect effect) {
@@ -188,7 +188,7 @@ final class NumberedStand {
         List.of(new Component("foot", "demo foot", Optional.of("X1-0042"))),
         landmarks.stream().map(NumberedStand::entry).toList(),
         targets,
-        Doubts.ASSUMED,
+        AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
         DemoStand.fullNotes());
   }

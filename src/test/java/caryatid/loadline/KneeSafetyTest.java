@@ -22,10 +22,10 @@ class KneeSafetyTest {
       List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 490));
 
   private static Offset past(LineOf of, double mm) {
-    return past(of, LineKind.VERTICAL, mm);
+    return past(of, LoadLineMethod.VERTICAL, mm);
   }
 
-  private static Offset past(LineOf of, LineKind kind, double mm) {
+  private static Offset past(LineOf of, LoadLineMethod kind, double mm) {
     Estimate estimate =
         Estimate.exact(mm)
             .with(new Contribution(new Source(Cause.SWAY, ""), 2, 1, Double.POSITIVE_INFINITY));
@@ -43,9 +43,9 @@ class KneeSafetyTest {
     assertThat(warnings.get(0).topic().weight()).isEqualTo(Weight.SAFETY);
     assertThat(Wording.in(Locale.ENGLISH).say(warnings.get(0)))
         .isEqualTo(
-            "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then"
-                + " stand again. The load line runs 0.3\u00a0mm behind the right prosthetic knee's"
-                + " axis.");
+            "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it,"
+                + " then stand again. The load line runs 0.3\u00a0mm behind the right prosthetic"
+                + " knee's axis.");
   }
 
   @Test
@@ -70,16 +70,16 @@ class KneeSafetyTest {
         .containsExactly(
             "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
                 + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
-            "Das Knie kann einknicken. Hände an die Geländer und eine Hilfsperson dazu. Erneut stehen"
-                + " lassen; bleiben Zweifel, der Anleitung des Knies folgen.",
+            "Das Knie kann einknicken. Hände an die Geländer und eine Hilfsperson dazu. Erneut"
+                + " stehen lassen; bleiben Zweifel, der Anleitung des Knies folgen.",
             "Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide."
                 + " Corriger, puis refaire l'essai debout.",
-            "Le genou peut fléchir. Mains sur les barres avec un aide. Refaire l'essai debout ; si le"
-                + " doute persiste, suivre la notice du genou.",
+            "Le genou peut fléchir. Mains sur les barres avec un aide. Refaire l'essai debout ; si"
+                + " le doute persiste, suivre la notice du genou.",
             "La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante."
                 + " Corregirlo y repetir después el ensayo de pie.",
-            "La rodilla puede doblarse. Manos en las barras y un ayudante. Repetir el ensayo de pie;"
-                + " si persiste la duda, seguir las instrucciones de la rodilla.");
+            "La rodilla puede doblarse. Manos en las barras y un ayudante. Repetir el ensayo de"
+                + " pie; si persiste la duda, seguir las instrucciones de la rodilla.");
   }
 
   @Test
@@ -124,9 +124,10 @@ class KneeSafetyTest {
   @Test
   void aMeasuredForceBehindTheKneeIsWarnedOfAlthoughTheVerticalRunsInFront() {
     Offset vertical = past(LineOf.RIGHT_FOOT, 20);
-    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LineKind.MEASURED_FORCE, -0.1)))
+    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, -0.1)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
-    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LineKind.MEASURED_FORCE, 0.1))).isEmpty();
+    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, 0.1)))
+        .isEmpty();
   }
 }

@@ -22,7 +22,8 @@ import java.util.stream.Stream;
 /** Stands and landmarks for tests; invented unless a test says otherwise. */
 public final class Legs {
   /** Nothing doubted but what a test adds. */
-  public static final Doubts NONE = new Doubts(0, 0, 0, 0, 1e12, 0, 0, 1);
+  public static final AssumedUncertainties NONE =
+      new AssumedUncertainties(0, 0, 0, 0, 1e12, 0, 0, 1);
 
   private Legs() {}
 
@@ -77,24 +78,25 @@ public final class Legs {
   }
 
   /** A right prosthesis with a knee, its foot alone on the plate. */
-  public static Circumstances rightFoot(Doubts doubts) {
+  public static StanceConditions rightFoot(AssumedUncertainties doubts) {
     return how(new Stance.ProstheticFootOnPlate(Optional.empty()), doubts, Side.RIGHT);
   }
 
   /** The right foot of a wearer of a stated mass, kg. */
-  static Circumstances rightFootOf(double massKg) {
+  static StanceConditions rightFootOf(double massKg) {
     Stance stance = new Stance.ProstheticFootOnPlate(Optional.empty());
     return how(stance, NONE, OptionalDouble.of(massKg), Side.RIGHT);
   }
 
   /** Free, level, unlocked, of unknown mass. */
-  public static Circumstances how(Stance stance, Doubts doubts, Side... prosthetic) {
+  public static StanceConditions how(
+      Stance stance, AssumedUncertainties doubts, Side... prosthetic) {
     return how(stance, doubts, OptionalDouble.empty(), prosthetic);
   }
 
-  private static Circumstances how(
-      Stance stance, Doubts doubts, OptionalDouble massKg, Side... prosthetic) {
-    return new Circumstances(
+  private static StanceConditions how(
+      Stance stance, AssumedUncertainties doubts, OptionalDouble massKg, Side... prosthetic) {
+    return new StanceConditions(
         Place.of("sheet.yaml"),
         stance,
         List.of(prosthetic),

@@ -25,7 +25,8 @@ class LoadLineCheckTest {
   private static final Wording WORDS = Wording.in(Locale.ENGLISH);
   private static final Stance PLATES = new Stance.PlatePerFoot("left", "right");
 
-  private static double mm(PastLandmarks past, LandmarkKind kind, Plane plane, LineKind line) {
+  private static double mm(
+      LoadLineResult past, LandmarkKind kind, Plane plane, LoadLineMethod line) {
     return past.offsets().stream()
         .filter(o -> o.landmark().equals(kind.name()) && o.plane() == plane && o.kind() == line)
         .findFirst()
@@ -48,10 +49,12 @@ class LoadLineCheckTest {
             Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 100, 200, 70),
             Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 100, 238, 490),
             Legs.mark(LandmarkKind.HIP, Side.RIGHT, 100, 262, 900));
-    PastLandmarks past = LoadLineCheck.past(standing, joints, Legs.rightFoot(Legs.NONE));
-    assertThat(mm(past, LandmarkKind.ANKLE_AXIS, Plane.SAGITTAL, LineKind.VERTICAL)).isEqualTo(52);
-    assertThat(mm(past, LandmarkKind.KNEE_CENTRE, Plane.SAGITTAL, LineKind.VERTICAL)).isEqualTo(14);
-    assertThat(mm(past, LandmarkKind.HIP, Plane.SAGITTAL, LineKind.VERTICAL)).isEqualTo(-10);
+    LoadLineResult past = LoadLineCheck.evaluate(standing, joints, Legs.rightFoot(Legs.NONE));
+    assertThat(mm(past, LandmarkKind.ANKLE_AXIS, Plane.SAGITTAL, LoadLineMethod.VERTICAL))
+        .isEqualTo(52);
+    assertThat(mm(past, LandmarkKind.KNEE_CENTRE, Plane.SAGITTAL, LoadLineMethod.VERTICAL))
+        .isEqualTo(14);
+    assertThat(mm(past, LandmarkKind.HIP, Plane.SAGITTAL, LoadLineMethod.VERTICAL)).isEqualTo(-10);
   }
 
   /**
@@ -68,10 +71,10 @@ class LoadLineCheckTest {
     Standing standing =
         Legs.standing(Legs.load(LineOf.LEFT_FOOT, -90, 0, 400, 0, Legs.lean(-lean, 0)));
     Landmark joint = Legs.mark(LandmarkKind.OTHER, Side.LEFT, -90, 0, 1750 * height);
-    PastLandmarks past =
-        LoadLineCheck.past(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, Side.LEFT));
-    assertThat(mm(past, LandmarkKind.OTHER, Plane.FRONTAL, LineKind.VERTICAL)).isZero();
-    assertThat(mm(past, LandmarkKind.OTHER, Plane.FRONTAL, LineKind.MEASURED_FORCE))
+    LoadLineResult past =
+        LoadLineCheck.evaluate(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, Side.LEFT));
+    assertThat(mm(past, LandmarkKind.OTHER, Plane.FRONTAL, LoadLineMethod.VERTICAL)).isZero();
+    assertThat(mm(past, LandmarkKind.OTHER, Plane.FRONTAL, LoadLineMethod.MEASURED_FORCE))
         .isCloseTo(mm, within(0.0051));
   }
 
@@ -85,7 +88,7 @@ class LoadLineCheckTest {
             Legs.load(LineOf.RIGHT_FOOT, 90, leverMm, 40 * 9.80665, 0.1, Optional.empty()));
     Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 90, 0, 490);
     Moment moment =
-        LoadLineCheck.past(standing, List.of(knee), Legs.rightFoot(Legs.NONE)).moments().get(0);
+        LoadLineCheck.evaluate(standing, List.of(knee), Legs.rightFoot(Legs.NONE)).moments().get(0);
     assertThat(moment.newtonMetres().value()).isCloseTo(newtonMetres, within(5e-4));
     assertThat(moment.effect()).isEqualTo(MomentEffect.HOLDS_KNEE_AGAINST_EXTENSION_STOP);
     assertThat(moment.newtonMetres().standardUncertainty())
@@ -104,16 +107,16 @@ class LoadLineCheckTest {
             Legs.load(LineOf.LEFT_FOOT, -93.1, 17, 410, 1.3, Legs.lean(0.02, 0.004)),
             Legs.load(LineOf.RIGHT_FOOT, 81.3, 12, 380, 1.7, Legs.lean(-0.021, -0.004)),
             Legs.load(LineOf.WHOLE_BODY, -9.2, 14.6, 790, 1.1, Legs.lean(-0.0001, 0.0002)));
-    PastLandmarks a =
-        LoadLineCheck.past(
+    LoadLineResult a =
+        LoadLineCheck.evaluate(
             right,
             List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 71, 5, 480)),
-            Legs.how(PLATES, Doubts.ASSUMED, Side.RIGHT));
-    PastLandmarks b =
-        LoadLineCheck.past(
+            Legs.how(PLATES, AssumedUncertainties.ASSUMED, Side.RIGHT));
+    LoadLineResult b =
+        LoadLineCheck.evaluate(
             left,
             List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -71, 5, 480)),
-            Legs.how(PLATES, Doubts.ASSUMED, Side.LEFT));
+            Legs.how(PLATES, AssumedUncertainties.ASSUMED, Side.LEFT));
     assertThat(a.offsets()).hasSize(6).hasSameSizeAs(b.offsets());
     for (int i = 0; i < 6; i++) {
       assertThat(b.offsets().get(i).mm().value()).isEqualTo(a.offsets().get(i).mm().value());
@@ -134,14 +137,14 @@ class LoadLineCheckTest {
         Legs.standing(Legs.load(LineOf.LEFT_FOOT, -81, 12, 380, 1.7, Optional.empty()));
     Landmark here = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -64, 2, 480);
     Landmark there = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -74, 9, 480);
-    Circumstances how = Legs.how(PLATES, Doubts.ASSUMED, Side.LEFT);
-    PastLandmarks a = LoadLineCheck.past(standing, List.of(here), how);
-    PastLandmarks b = LoadLineCheck.past(standing, List.of(there), how);
+    StanceConditions how = Legs.how(PLATES, AssumedUncertainties.ASSUMED, Side.LEFT);
+    LoadLineResult a = LoadLineCheck.evaluate(standing, List.of(here), how);
+    LoadLineResult b = LoadLineCheck.evaluate(standing, List.of(there), how);
     LandmarkKind knee = LandmarkKind.KNEE_CENTRE;
-    assertThat(mm(a, knee, Plane.SAGITTAL, LineKind.VERTICAL)).isEqualTo(10);
-    assertThat(mm(b, knee, Plane.SAGITTAL, LineKind.VERTICAL)).isEqualTo(3);
-    assertThat(mm(a, knee, Plane.FRONTAL, LineKind.VERTICAL)).isEqualTo(17);
-    assertThat(mm(b, knee, Plane.FRONTAL, LineKind.VERTICAL)).isEqualTo(7);
+    assertThat(mm(a, knee, Plane.SAGITTAL, LoadLineMethod.VERTICAL)).isEqualTo(10);
+    assertThat(mm(b, knee, Plane.SAGITTAL, LoadLineMethod.VERTICAL)).isEqualTo(3);
+    assertThat(mm(a, knee, Plane.FRONTAL, LoadLineMethod.VERTICAL)).isEqualTo(17);
+    assertThat(mm(b, knee, Plane.FRONTAL, LoadLineMethod.VERTICAL)).isEqualTo(7);
   }
 
   @Test
@@ -149,8 +152,8 @@ class LoadLineCheckTest {
     Standing standing =
         Legs.standing(Legs.load(LineOf.WHOLE_BODY, 0, 12, 800, 1.7, Optional.empty()));
     Stance both = new Stance.BothFeetOnOnePlate(Optional.empty());
-    PastLandmarks past =
-        LoadLineCheck.past(
+    LoadLineResult past =
+        LoadLineCheck.evaluate(
             standing,
             List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -64, 2, 480)),
             Legs.how(both, Legs.NONE, Side.LEFT));
@@ -171,17 +174,17 @@ class LoadLineCheckTest {
   void aFloorBelowThePlateGivesNoResult() {
     refused(
         handsAndFeet(false, true, -3.1),
-        "sheet.yaml: expected the other foot at the plate's height within 3.0\u00a0mm, found it on a"
-            + " floor 3.1\u00a0mm off. Put a block of the plate's height under it, or set the plate"
-            + " flush with the floor, and record again.");
+        "sheet.yaml: expected the other foot at the plate's height within 3.0\u00a0mm, found it on"
+            + " a floor 3.1\u00a0mm off. Put a block of the plate's height under it, or set the"
+            + " plate flush with the floor, and record again.");
   }
 
   @Test
   void feetFarFromLevelGiveNoResult() {
     refused(
         handsAndFeet(false, false, 10.1),
-        "sheet.yaml: expected both feet level within 10.0\u00a0mm, found them 10.1\u00a0mm apart. Put"
-            + " a block of the right height under the lower foot and record again.");
+        "sheet.yaml: expected both feet level within 10.0\u00a0mm, found them 10.1\u00a0mm apart."
+            + " Put a block of the right height under the lower foot and record again.");
   }
 
   @Test
@@ -193,8 +196,8 @@ class LoadLineCheckTest {
         .containsExactly(LoadLineRemark.FEET_NOT_LEVEL);
   }
 
-  private static Circumstances handsAndFeet(boolean holds, boolean floor, double higherMm) {
-    return new Circumstances(
+  private static StanceConditions handsAndFeet(boolean holds, boolean floor, double higherMm) {
+    return new StanceConditions(
         Place.of("sheet.yaml"),
         new Stance.ProstheticFootOnPlate(Optional.empty()),
         List.of(Side.RIGHT),
@@ -209,15 +212,15 @@ class LoadLineCheckTest {
         UseLimits.USUAL);
   }
 
-  private static List<Object> remarks(Circumstances how) throws BadInput {
+  private static List<Object> remarks(StanceConditions how) throws BadInput {
     Standing standing =
         Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 0, 12, 800, 1.7, Optional.empty()));
-    return LoadLineCheck.past(standing, List.of(), how).remarks().stream()
+    return LoadLineCheck.evaluate(standing, List.of(), how).remarks().stream()
         .<Object>map(Remark::topic)
         .toList();
   }
 
-  private static void refused(Circumstances how, String sentence) {
+  private static void refused(StanceConditions how, String sentence) {
     assertThatThrownBy(() -> remarks(how))
         .isInstanceOfSatisfying(
             BadInput.class,

@@ -33,7 +33,8 @@ class LoadLineNumbersTest {
   private static final Stance PLATES = new Stance.PlatePerFoot("left", "right");
 
   /** The wearer's turn alone is doubted: 0.01 rad; levers of 30 mm (foot) and 70 mm (body). */
-  private static final Doubts TURN = new Doubts(0, 0.01, 30, 70, 1e12, 0, 0, 1);
+  private static final AssumedUncertainties TURN =
+      new AssumedUncertainties(0, 0.01, 30, 70, 1e12, 0, 0, 1);
 
   private static Landmark sagittalOnly() {
     Landmark marked = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 5, 500);
@@ -85,14 +86,14 @@ class LoadLineNumbersTest {
     }
   }
 
-  private static Finding finding(Judgement judged, String landmark) {
+  private static Finding finding(TargetComparison judged, String landmark) {
     return judged.findings().stream()
         .filter(f -> f.target().landmark().equals(landmark))
         .findFirst()
         .orElseThrow();
   }
 
-  private static Offset offset(Plane plane, String landmark, LineKind kind, double mm) {
+  private static Offset offset(Plane plane, String landmark, LoadLineMethod kind, double mm) {
     return new Offset(plane, Side.RIGHT, landmark, LineOf.RIGHT_FOOT, kind, Estimate.exact(mm));
   }
 
@@ -101,13 +102,13 @@ class LoadLineNumbersTest {
     Plane plane = Plane.SAGITTAL;
     List<Offset> offsets =
         List.of(
-            offset(plane, "HIP", LineKind.VERTICAL, 1),
-            offset(plane, "KNEE_CENTRE", LineKind.MEASURED_FORCE, 2),
-            offset(Plane.FRONTAL, "KNEE_CENTRE", LineKind.VERTICAL, 3),
-            offset(plane, "KNEE_CENTRE", LineKind.VERTICAL, 4),
-            offset(plane, "ANKLE_AXIS", LineKind.VERTICAL, 5));
-    Judgement judged =
-        Judgement.of(
+            offset(plane, "HIP", LoadLineMethod.VERTICAL, 1),
+            offset(plane, "KNEE_CENTRE", LoadLineMethod.MEASURED_FORCE, 2),
+            offset(Plane.FRONTAL, "KNEE_CENTRE", LoadLineMethod.VERTICAL, 3),
+            offset(plane, "KNEE_CENTRE", LoadLineMethod.VERTICAL, 4),
+            offset(plane, "ANKLE_AXIS", LoadLineMethod.VERTICAL, 5));
+    TargetComparison judged =
+        TargetComparison.of(
             offsets,
             List.of(
                 Legs.target(plane, LandmarkKind.ANKLE_AXIS, 0, 9, 9),
@@ -141,7 +142,7 @@ class LoadLineNumbersTest {
             Side.LEFT,
             "knee",
             LineOf.LEFT_FOOT,
-            LineKind.VERTICAL,
+            LoadLineMethod.VERTICAL,
             Estimate.exact(-123.4));
     assertThat(ENGLISH.say(Plausibility.of(List.of(far), List.of()).get(0)))
         .startsWith("The load line runs 123.4\u00a0mm from knee in the frontal plane, ");
@@ -178,14 +179,14 @@ class LoadLineNumbersTest {
             List.of(),
             Map.of(),
             List.of());
-    assertThat(Swing.of(feet, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
-    assertThat(Swing.of(feet, LineOf.RIGHT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(7);
-    assertThat(Swing.of(feet, LineOf.RIGHT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(9);
+    assertThat(BodySway.of(feet, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
+    assertThat(BodySway.of(feet, LineOf.RIGHT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(7);
+    assertThat(BodySway.of(feet, LineOf.RIGHT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(9);
   }
 
   private static List<Object> topics(MeanLoad load, Stance stance, LandmarkKind kind)
       throws BadInput {
-    return LoadLineCheck.past(
+    return LoadLineCheck.evaluate(
             Legs.standing(load),
             List.of(Legs.mark(kind, Side.RIGHT, 80, 0, 500)),
             Legs.how(stance, Legs.NONE, Side.RIGHT))

@@ -20,7 +20,7 @@ class MomentsTest {
   private static final Stance PLATES = new Stance.PlatePerFoot("left", "right");
 
   /** A left foot of 400 N that leans inward by 0.02, and both feet together by {@code together}. */
-  private static PastLandmarks past(
+  private static LoadLineResult past(
       LandmarkKind kind, double lateralMm, double anteriorMm, double together, boolean prosthetic)
       throws BadInput {
     Standing standing =
@@ -30,10 +30,10 @@ class MomentsTest {
             Legs.load(LineOf.WHOLE_BODY, 0, 0, 800, 1, Legs.lean(together, 0)));
     Landmark joint = Legs.mark(kind, Side.LEFT, -90, 0, 500);
     Side side = prosthetic ? Side.LEFT : Side.RIGHT;
-    return LoadLineCheck.past(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, side));
+    return LoadLineCheck.evaluate(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, side));
   }
 
-  private static Moment moment(PastLandmarks past, Plane plane, LineKind kind) {
+  private static Moment moment(LoadLineResult past, Plane plane, LoadLineMethod kind) {
     return past.moments().stream()
         .filter(m -> m.plane() == plane && m.kind() == kind)
         .findFirst()
@@ -55,8 +55,8 @@ class MomentsTest {
   void theSenseIsSaidInWords(
       LandmarkKind kind, double anteriorMm, boolean prosthetic, MomentEffect effect)
       throws BadInput {
-    PastLandmarks past = past(kind, 0, anteriorMm, 0, prosthetic);
-    Moment moment = moment(past, Plane.SAGITTAL, LineKind.VERTICAL);
+    LoadLineResult past = past(kind, 0, anteriorMm, 0, prosthetic);
+    Moment moment = moment(past, Plane.SAGITTAL, LoadLineMethod.VERTICAL);
     assertThat(moment.newtonMetres().value()).isCloseTo(0.4 * anteriorMm, within(1e-12));
     assertThat(moment.effect()).isEqualTo(effect);
   }
@@ -71,19 +71,22 @@ class MomentsTest {
   })
   void frontalMomentsFollowTheMeasuredForceAlone(
       LandmarkKind kind, double lateralMm, MomentEffect effect) throws BadInput {
-    PastLandmarks past = past(kind, lateralMm, 0, 0, true);
-    Moment moment = moment(past, Plane.FRONTAL, LineKind.MEASURED_FORCE);
+    LoadLineResult past = past(kind, lateralMm, 0, 0, true);
+    Moment moment = moment(past, Plane.FRONTAL, LoadLineMethod.MEASURED_FORCE);
     assertThat(moment.newtonMetres().value()).isCloseTo(0.4 * (lateralMm - 10), within(1e-12));
     assertThat(moment.effect()).isEqualTo(effect);
     assertThat(past.moments())
-        .noneMatch(m -> m.plane() == Plane.FRONTAL && m.kind() == LineKind.VERTICAL);
+        .noneMatch(m -> m.plane() == Plane.FRONTAL && m.kind() == LoadLineMethod.VERTICAL);
   }
 
   /** Both feet bear 800 N, 800 / 9.80665 kg. */
   @Test
   void aMomentForEachKilogramFollowsTheWeightWhereNoMassIsStated() throws BadInput {
     Moment moment =
-        moment(past(LandmarkKind.KNEE_CENTRE, 0, 12, 0, true), Plane.SAGITTAL, LineKind.VERTICAL);
+        moment(
+            past(LandmarkKind.KNEE_CENTRE, 0, 12, 0, true),
+            Plane.SAGITTAL,
+            LoadLineMethod.VERTICAL);
     assertThat(moment.newtonMetresPerKg().orElseThrow().value())
         .isCloseTo(4.8 * 9.80665 / 800, within(1e-12));
   }
@@ -95,7 +98,7 @@ class MomentsTest {
         Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 0, 15, 40 * 9.80665, 1, Optional.empty()));
     Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 500);
     Moment moment =
-        LoadLineCheck.past(standing, List.of(knee), Legs.rightFootOf(80)).moments().get(0);
+        LoadLineCheck.evaluate(standing, List.of(knee), Legs.rightFootOf(80)).moments().get(0);
     assertThat(moment.newtonMetres().value()).isCloseTo(5.884, within(5e-4));
     assertThat(moment.newtonMetresPerKg().orElseThrow().value())
         .isCloseTo(5.884 / 80, within(1e-5));
@@ -106,7 +109,7 @@ class MomentsTest {
   void horizontalForceThatDoesNotCancelIsNotTrusted() throws BadInput {
     double limit = Math.toRadians(0.3);
     assertThat(past(LandmarkKind.KNEE_CENTRE, 15, 0, limit, true).remarks()).isEmpty();
-    PastLandmarks past = past(LandmarkKind.KNEE_CENTRE, 15, 0, limit + 1e-9, true);
+    LoadLineResult past = past(LandmarkKind.KNEE_CENTRE, 15, 0, limit + 1e-9, true);
     assertThat(past.moments()).noneMatch(m -> m.plane() == Plane.FRONTAL);
     assertThat(past.remarks())
         .extracting(Remark::topic)
@@ -118,8 +121,8 @@ class MomentsTest {
   void oneFootAloneHasNoFrontalMoment() throws BadInput {
     Standing standing =
         Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(-0.02, 0)));
-    PastLandmarks past =
-        LoadLineCheck.past(
+    LoadLineResult past =
+        LoadLineCheck.evaluate(
             standing,
             List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 500)),
             Legs.how(new Stance.ProstheticFootOnPlate(Optional.empty()), Legs.NONE, Side.RIGHT));
@@ -131,7 +134,7 @@ class MomentsTest {
 
   @Test
   void aHipHasAnOffsetButNoMoment() throws BadInput {
-    PastLandmarks past = past(LandmarkKind.HIP, 0, 5, 0, true);
+    LoadLineResult past = past(LandmarkKind.HIP, 0, 5, 0, true);
     assertThat(past.offsets()).isNotEmpty();
     assertThat(past.moments()).isEmpty();
   }

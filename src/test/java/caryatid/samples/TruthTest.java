@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import caryatid.alignment.AlignmentState;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Verdict;
 import caryatid.recording.model.NamedBytes;
@@ -120,7 +120,7 @@ class TruthTest {
     double whole =
         state(truth.sheet()).offsets().stream()
             .map(o -> o.offset())
-            .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LineKind.VERTICAL)
+            .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LoadLineMethod.VERTICAL)
             .filter(o -> o.landmark().equals(truth.landmark()))
             .findFirst()
             .orElseThrow()

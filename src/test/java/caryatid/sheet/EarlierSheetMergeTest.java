@@ -89,8 +89,8 @@ class EarlierSheetMergeTest {
   void aMissingEarlierSheetIsRefused() {
     assertThat(problemsOfSheet(BASED))
         .containsExactly(
-            "sheet.yaml line 10, column 11: there is no file 'first.yaml' beside this sheet. Correct"
-                + " the name, or write targets and landmarks here and delete `based-on`.");
+            "sheet.yaml line 10, column 11: there is no file 'first.yaml' beside this sheet."
+                + " Correct the name, or write targets and landmarks here and delete `based-on`.");
   }
 
   @Test

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
-import caryatid.sheet.yaml.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +48,7 @@ class YamlFileTest {
 
   @Test
   void aFileOf100KilobytesIsReadAndALargerOneRefused() throws BadInput {
-    String comment = "#".repeat(YamlText.MOST_BYTES - Sheets.DESCRIPTION.length());
+    String comment = "#".repeat(100_000 - Sheets.DESCRIPTION.length());
     assertThat(Sheets.description(Sheets.DESCRIPTION + comment).name()).isEqualTo("Level plate");
     assertThat(withLines(comment + "#"))
         .containsExactly(

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.LookAt;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
@@ -26,7 +26,7 @@ class ResultWordsTest {
             Side.LEFT,
             "knee centre",
             LineOf.LEFT_FOOT,
-            LineKind.VERTICAL,
+            LoadLineMethod.VERTICAL,
             Estimate.exact(mm));
     Target target =
         new Target(

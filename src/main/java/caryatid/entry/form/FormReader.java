@@ -143,7 +143,8 @@ public final class FormReader {
     return Optional.of(new Answers.Value.Rows(rows));
   }
 
-  private Optional<Answers.Value> number(String name, FieldType.Number type, InputValue.Single given) {
+  private Optional<Answers.Value> number(
+      String name, FieldType.Number type, InputValue.Single given) {
     Optional<BigDecimal> read = number(given);
     if (read.isEmpty()) {
       return wrong(given, FormFault.NOT_A_NUMBER, name, given.text());

@@ -62,7 +62,8 @@ final class Nodes {
     }
     return nothing(scalar)
         ? refuse(node, YamlProblem.NO_VALUE, key)
-        : form.read(new YamlScalar(key, scalar.getValue(), scalar.isPlain(), place(node), troubles));
+        : form.read(
+            new YamlScalar(key, scalar.getValue(), scalar.isPlain(), place(node), troubles));
   }
 
   private static boolean nothing(Node node) {

@@ -151,7 +151,8 @@ public final class Section {
 
   private void close() {
     for (Keys.Unknown unknown : keys.unknown()) {
-      YamlProblem topic = unknown.meant().isPresent() ? YamlProblem.UNKNOWN_KEY_MEANT : YamlProblem.UNKNOWN_KEY;
+      YamlProblem topic =
+          unknown.meant().isPresent() ? YamlProblem.UNKNOWN_KEY_MEANT : YamlProblem.UNKNOWN_KEY;
       refuse(
           unknown.value().keyPlace(),
           topic,

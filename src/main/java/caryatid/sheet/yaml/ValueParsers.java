@@ -55,7 +55,9 @@ public final class ValueParsers {
                 && within(written, lowest, highest)
             ? Optional.of(Integer.valueOf(written.text()))
             : written.refuse(
-                YamlProblem.NOT_A_WHOLE_NUMBER, Integer.toString(lowest), Integer.toString(highest));
+                YamlProblem.NOT_A_WHOLE_NUMBER,
+                Integer.toString(lowest),
+                Integer.toString(highest));
   }
 
   /** One of the words, each standing for a value. */

@@ -8,4 +8,4 @@ import caryatid.remark.Remark;
  * @param target the target
  * @param reason why
  */
-public record Withheld(Target target, Remark reason) {}
+public record UnjudgedTarget(Target target, Remark reason) {}

@@ -11,7 +11,7 @@ import caryatid.standing.Sway;
  * @param sdMm standard deviation, mm
  * @param degreesOfFreedom how well that is known
  */
-record Swing(double sdMm, double degreesOfFreedom) {
+record BodySway(double sdMm, double degreesOfFreedom) {
   /**
    * Relative standard uncertainty of the body's swing fore and aft where one foot alone shows it: a
    * foot may follow the body's sway more or less (common practice, no source).
@@ -39,11 +39,11 @@ record Swing(double sdMm, double degreesOfFreedom) {
    * What is concluded from one foot is known less well, by its relative uncertainty (JCGM 100:2008,
    * G.4.2).
    */
-  static Swing of(Standing standing, LineOf line, Plane plane) {
+  static BodySway of(Standing standing, LineOf line, Plane plane) {
     boolean whole = standing.load(LineOf.WHOLE_BODY).isPresent();
     Sway sway = sway(standing, whole ? LineOf.WHOLE_BODY : line);
-    Swing anterior = new Swing(sway.sdAnteriorMm(), sway.effectiveAnterior());
-    Swing right = new Swing(sway.sdRightMm(), sway.effectiveRight());
+    BodySway anterior = new BodySway(sway.sdAnteriorMm(), sway.effectiveAnterior());
+    BodySway right = new BodySway(sway.sdRightMm(), sway.effectiveRight());
     if (plane == Plane.SAGITTAL) {
       return whole ? anterior : anterior.concluded(FOLLOWS);
     }
@@ -58,7 +58,7 @@ record Swing(double sdMm, double degreesOfFreedom) {
   }
 
   /** This swing where it stands for another one, to a relative standard uncertainty. */
-  private Swing concluded(double relative) {
-    return new Swing(sdMm, 1 / (1 / degreesOfFreedom + 2 * relative * relative));
+  private BodySway concluded(double relative) {
+    return new BodySway(sdMm, 1 / (1 / degreesOfFreedom + 2 * relative * relative));
   }
 }

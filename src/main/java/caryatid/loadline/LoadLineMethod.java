@@ -1,7 +1,7 @@
 package caryatid.loadline;
 
 /** How a load line was drawn. */
-public enum LineKind {
+public enum LoadLineMethod {
   /** The vertical through the centre of pressure. */
   VERTICAL,
   /** The line of the mean measured force through the centre of pressure: a second opinion. */

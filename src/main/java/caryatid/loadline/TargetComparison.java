@@ -16,8 +16,8 @@ import java.util.Optional;
  * @param findings one for each target that could be compared
  * @param withheld the other targets, and why
  */
-public record Judgement(List<Finding> findings, List<Withheld> withheld) {
-  public Judgement {
+public record TargetComparison(List<Finding> findings, List<UnjudgedTarget> withheld) {
+  public TargetComparison {
     findings = List.copyOf(findings);
     withheld = List.copyOf(withheld);
   }
@@ -30,23 +30,23 @@ public record Judgement(List<Finding> findings, List<Withheld> withheld) {
    * @param targets what is recommended
    * @param stance which foot stood on which plate
    */
-  public static Judgement of(
+  public static TargetComparison of(
       List<Offset> offsets, List<Target> targets, Stance stance, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
-    List<Withheld> withheld = new ArrayList<>();
+    List<UnjudgedTarget> withheld = new ArrayList<>();
     for (Target target : targets) {
       Optional<Offset> offset = offset(offsets, target);
       offset.ifPresent(o -> findings.add(finding(o, target, rule)));
       if (offset.isEmpty()) {
-        withheld.add(new Withheld(target, reason(target, stance)));
+        withheld.add(new UnjudgedTarget(target, reason(target, stance)));
       }
     }
-    return new Judgement(findings, withheld);
+    return new TargetComparison(findings, withheld);
   }
 
   private static Optional<Offset> offset(List<Offset> offsets, Target target) {
     return offsets.stream()
-        .filter(o -> o.kind() == LineKind.VERTICAL && o.of() == line(target))
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && o.of() == line(target))
         .filter(o -> o.plane() == target.plane() && o.side() == target.side())
         .filter(o -> o.landmark().equals(target.landmark()))
         .findFirst();

@@ -1,6 +1,6 @@
 package caryatid.alignment;
 
-import caryatid.alignment.Advice.Remedy;
+import caryatid.alignment.PrecisionHint.Remedy;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Finds what would make an offset surer, by trying each remedy on its budget. */
-final class Advising {
+final class PrecisionHints {
   private static final double COVERAGE = 0.95;
   private static final double LONG_STAND_S = 60;
 
@@ -23,14 +23,14 @@ final class Advising {
           Remedy.CALIBRATE_PLATE, Set.of(Cause.PLATE_ACCURACY),
           Remedy.READ_LANDMARK_AGAIN, Set.of(Cause.LANDMARK_MOVEMENT));
 
-  private Advising() {}
+  private PrecisionHints() {}
 
   /**
    * The advice on an offset.
    *
    * @param longestS longest stretch of its stands, s
    */
-  static Optional<Advice> on(Repeats repeats, double longestS) {
+  static Optional<PrecisionHint> on(CombinedStands repeats, double longestS) {
     Estimate mean = repeats.mean();
     double variance = mean.covariance(mean);
     if (!(variance > 0)) {
@@ -49,7 +49,7 @@ final class Advising {
     Cause dominant =
         parts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
     return Optional.of(
-        new Advice(
+        new PrecisionHint(
             dominant,
             parts.get(dominant) / variance,
             best,
@@ -79,7 +79,7 @@ final class Advising {
   }
 
   /** Three stands in all, or two more, that differ as the stands do so far. */
-  private static double repeated(Repeats repeats) {
+  private static double repeated(CombinedStands repeats) {
     int now = repeats.stands();
     int then = Math.max(3, now + 2);
     Set<Cause> betweenStands = Set.of(Cause.SWAY, Cause.REPEATABILITY);

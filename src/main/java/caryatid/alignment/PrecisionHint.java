@@ -12,7 +12,7 @@ import caryatid.uncertainty.Cause;
  * @param halfWidthMm half-width of the 95 % interval now, mm
  * @param halfWidthThenMm the half-width to expect after the remedy, mm
  */
-public record Advice(
+public record PrecisionHint(
     Cause dominant,
     double dominantShare,
     Remedy remedy,

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
  * @param doubts what is doubted beside the recording and the marks
  * @param limits where a result stops being of use
  */
-public record Circumstances(
+public record StanceConditions(
     Place sheet,
     Stance stance,
     List<Side> prosthetic,
@@ -34,9 +34,9 @@ public record Circumstances(
     boolean otherFootOnFloor,
     OptionalDouble otherFootHigherMm,
     OptionalDouble bodyMassKg,
-    Doubts doubts,
+    AssumedUncertainties doubts,
     UseLimits limits) {
-  public Circumstances {
+  public StanceConditions {
     prosthetic = List.copyOf(prosthetic);
   }
 }

@@ -16,7 +16,7 @@ import caryatid.geometry.Plane;
  * @param frontalRepeatMm the same sideways, mm
  * @param repeatDegreesOfFreedom how well the two are known, as degrees of freedom, above 0
  */
-public record Doubts(
+public record AssumedUncertainties(
     double levelRad,
     double yawRad,
     double footLeverMm,
@@ -42,12 +42,13 @@ public record Doubts(
    *       100:2008, G.4.2: known to about a third).
    * </ul>
    */
-  public static final Doubts ASSUMED = new Doubts(0.002, Math.toRadians(3), 30, 100, 1000, 6, 4, 4);
+  public static final AssumedUncertainties ASSUMED =
+      new AssumedUncertainties(0.002, Math.toRadians(3), 30, 100, 1000, 6, 4, 4);
 
   /**
    * @throws IllegalArgumentException if a number is out of its range
    */
-  public Doubts {
+  public AssumedUncertainties {
     boolean fine =
         levelRad >= 0
             && yawRad >= 0
@@ -63,8 +64,8 @@ public record Doubts(
   }
 
   /** These, with the plate's level as its description states it, rad. */
-  public Doubts withLevel(double rad) {
-    return new Doubts(
+  public AssumedUncertainties withLevel(double rad) {
+    return new AssumedUncertainties(
         rad,
         yawRad,
         footLeverMm,

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The stands' sway is 3 mm sideways (effective size 20) and 5 mm fore and aft (15). */
-class SwingTest {
+class BodySwayTest {
   private static Standing of(LineOf... lines) {
     return Legs.standing(
         java.util.Arrays.stream(lines)
@@ -21,15 +21,15 @@ class SwingTest {
   @Test
   void theWholeBodysSwingCountsWhereItIsKnown() {
     Standing both = of(LineOf.LEFT_FOOT, LineOf.RIGHT_FOOT, LineOf.WHOLE_BODY);
-    assertThat(Swing.of(both, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new Swing(3, 20));
-    assertThat(Swing.of(both, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new Swing(5, 15));
+    assertThat(BodySway.of(both, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new BodySway(3, 20));
+    assertThat(BodySway.of(both, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new BodySway(5, 15));
   }
 
   @Test
   void oneFootIsTakenToSwingSidewaysAsFarAsForeAndAft() {
     Standing one = of(LineOf.LEFT_FOOT);
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(5);
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
+    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(5);
+    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
   }
 
   /**
@@ -39,9 +39,9 @@ class SwingTest {
   @Test
   void whatOneFootShowsOfTheBodysSwingIsKnownLessWell() {
     Standing one = of(LineOf.LEFT_FOOT);
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).degreesOfFreedom())
+    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).degreesOfFreedom())
         .isCloseTo(6.818, within(0.001));
-    assertThat(Swing.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).degreesOfFreedom())
+    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).degreesOfFreedom())
         .isCloseTo(2.586, within(0.001));
   }
 }

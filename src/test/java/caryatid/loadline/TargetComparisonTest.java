@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class JudgementTest {
+class TargetComparisonTest {
   private static final Stance ONE_FOOT = new Stance.ProstheticFootOnPlate(Optional.empty());
   private static final Stance BOTH = new Stance.BothFeetOnOnePlate(Optional.empty());
 
@@ -26,7 +26,7 @@ class JudgementTest {
     Estimate estimate =
         Estimate.exact(mm).with(new Contribution(new Source(Cause.SWAY, ""), u, 1, degrees));
     return new Offset(
-        plane, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name(), of, LineKind.VERTICAL, estimate);
+        plane, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name(), of, LoadLineMethod.VERTICAL, estimate);
   }
 
   private static Target sagittal(double mm, double below, double above) {
@@ -35,7 +35,7 @@ class JudgementTest {
 
   private static Finding judge(double mm, double u, double degrees, DecisionRule rule) {
     Offset offset = offset(LineOf.RIGHT_FOOT, Plane.SAGITTAL, mm, u, degrees);
-    return Judgement.of(List.of(offset), List.of(sagittal(15, 10, 10)), ONE_FOOT, rule)
+    return TargetComparison.of(List.of(offset), List.of(sagittal(15, 10, 10)), ONE_FOOT, rule)
         .findings()
         .get(0);
   }
@@ -106,7 +106,7 @@ class JudgementTest {
     Target frontal = Legs.target(Plane.FRONTAL, LandmarkKind.KNEE_CENTRE, 0, 5, 5);
     withheld(whole, frontal, BOTH, LoadLineRemark.FRONTAL_OF_WHOLE_BODY);
     assertThat(
-            Judgement.of(
+            TargetComparison.of(
                     List.of(whole), List.of(meantForBody(Plane.SAGITTAL)), BOTH, DecisionRule.USUAL)
                 .findings())
         .hasSize(1);
@@ -134,10 +134,11 @@ class JudgementTest {
   }
 
   private static void withheld(Offset offset, Target target, Stance stance, LoadLineRemark reason) {
-    Judgement judged = Judgement.of(List.of(offset), List.of(target), stance, DecisionRule.USUAL);
+    TargetComparison judged =
+        TargetComparison.of(List.of(offset), List.of(target), stance, DecisionRule.USUAL);
     assertThat(judged.findings()).isEmpty();
     assertThat(judged.withheld())
-        .extracting(Withheld::reason)
+        .extracting(UnjudgedTarget::reason)
         .extracting(Remark::topic)
         .containsExactly(reason);
   }

@@ -1,6 +1,6 @@
 package caryatid.alignment;
 
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
@@ -21,7 +21,7 @@ import java.util.Set;
  * the default, because one difference alone says next to nothing (Student's t with one degree of
  * freedom); with one stand the default stands beside the stand's own sway.
  */
-final class Repeats {
+final class CombinedStands {
   private static final double COVERAGE = 0.95;
   private static final int ENOUGH_STANDS = 3;
 
@@ -39,7 +39,7 @@ final class Repeats {
    * @param defaultSdMm standard deviation between stands where the stands cannot show it, mm
    * @param defaultDegrees its degrees of freedom
    */
-  Repeats(List<Offset> offsets, double defaultSdMm, double defaultDegrees) {
+  CombinedStands(List<Offset> offsets, double defaultSdMm, double defaultDegrees) {
     this.offsets = List.copyOf(offsets);
     this.defaultSdMm = defaultSdMm;
     this.defaultDegrees = defaultDegrees;
@@ -112,7 +112,7 @@ final class Repeats {
 
   private Contribution repeat(double u, double degrees) {
     Offset first = offsets.get(0);
-    String kind = first.kind() == LineKind.VERTICAL ? "VERTICAL" : "MEASURED_FORCE";
+    String kind = first.kind() == LoadLineMethod.VERTICAL ? "VERTICAL" : "MEASURED_FORCE";
     String of = first.of().lastPart() + " " + first.plane().lastPart() + " " + kind;
     return new Contribution(new Source(Cause.REPEATABILITY, of), u, 1, degrees);
   }

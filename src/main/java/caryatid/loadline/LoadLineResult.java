@@ -11,8 +11,8 @@ import java.util.List;
  * @param moments about knees and ankles where force was recorded
  * @param remarks what doubts them
  */
-public record PastLandmarks(List<Offset> offsets, List<Moment> moments, List<Remark> remarks) {
-  public PastLandmarks {
+public record LoadLineResult(List<Offset> offsets, List<Moment> moments, List<Remark> remarks) {
+  public LoadLineResult {
     offsets = List.copyOf(offsets);
     moments = List.copyOf(moments);
     remarks = List.copyOf(remarks);

@@ -22,7 +22,6 @@ import java.util.Set;
  * freedom); with one stand the default stands beside the stand's own sway.
  */
 final class CombinedStands {
-  private static final double COVERAGE = 0.95;
   private static final int ENOUGH_STANDS = 3;
 
   /** Causes that a second state, measured on the same plate, shares with the first. */
@@ -66,7 +65,7 @@ final class CombinedStands {
         mean.contributions().stream()
             .filter(c -> !SHARED_BY_STATES.contains(c.source().cause()))
             .toList();
-    return Math.sqrt(2) * new Estimate(0, own).expanded(COVERAGE);
+    return Math.sqrt(2) * new Estimate(0, own).expanded(Estimate.COVERAGE);
   }
 
   /** Standard deviation of the stands, mm; empty for one. */
@@ -85,7 +84,8 @@ final class CombinedStands {
     OptionalDouble spread = spreadMm();
     return spread.isPresent()
         && spread.getAsDouble()
-            > defaultSdMm * Math.sqrt(Quantiles.f(COVERAGE, offsets.size() - 1, defaultDegrees));
+            > defaultSdMm
+                * Math.sqrt(Quantiles.f(Estimate.COVERAGE, offsets.size() - 1, defaultDegrees));
   }
 
   private Estimate combine() {

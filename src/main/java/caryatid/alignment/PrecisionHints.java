@@ -12,7 +12,6 @@ import java.util.Set;
 
 /** Finds what would make an offset surer, by trying each remedy on its budget. */
 final class PrecisionHints {
-  private static final double COVERAGE = 0.95;
   private static final double LONG_STAND_S = 60;
 
   private static final Map<Remedy, Set<Cause>> HALVED =
@@ -53,7 +52,7 @@ final class PrecisionHints {
             dominant,
             parts.get(dominant) / variance,
             best,
-            mean.expanded(COVERAGE),
+            mean.expanded(Estimate.COVERAGE),
             then.get(best)));
   }
 
@@ -70,7 +69,7 @@ final class PrecisionHints {
         mean.contributions().stream()
             .map(c -> causes.contains(c.source().cause()) ? scaled(c, factor) : c)
             .toList();
-    return new Estimate(mean.value(), changed).expanded(COVERAGE);
+    return new Estimate(mean.value(), changed).expanded(Estimate.COVERAGE);
   }
 
   private static Contribution scaled(Contribution c, double factor) {
@@ -87,7 +86,7 @@ final class PrecisionHints {
         repeats.mean().contributions().stream()
             .map(c -> betweenStands.contains(c.source().cause()) ? repeated(c, now, then) : c)
             .toList();
-    return new Estimate(0, changed).expanded(COVERAGE);
+    return new Estimate(0, changed).expanded(Estimate.COVERAGE);
   }
 
   private static Contribution repeated(Contribution c, int now, int then) {

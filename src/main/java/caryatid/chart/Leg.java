@@ -29,9 +29,6 @@ import java.util.OptionalDouble;
  */
 record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDouble beforeMm) {
 
-  /** Coverage of every interval drawn. */
-  static final double COVERAGE = 0.95;
-
   /**
    * A landmark and what was found there.
    *
@@ -105,7 +102,7 @@ record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDoubl
     return new Level(
         landmark,
         view.across(at.mm()),
-        new Estimate(at.mm(), at.doubts()).expanded(COVERAGE),
+        new Estimate(at.mm(), at.doubts()).expanded(Estimate.COVERAGE),
         findings.stream()
             .map(Finding::offset)
             .findFirst()

@@ -68,7 +68,7 @@ record LoadLine(
         .findFirst()
         .map(offset -> withoutLandmark(offset.mm()))
         .orElse(cop(loads.get(0), view))
-        .expanded(Leg.COVERAGE);
+        .expanded(Estimate.COVERAGE);
   }
 
   private static Estimate withoutLandmark(Estimate offset) {

@@ -6,6 +6,7 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.uncertainty.Estimate;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
@@ -54,7 +55,7 @@ final class Sentences {
         "Sentences.OFFSET",
         Argument.text(new OffsetWords(wording).rounded(plane, offset.mm().value())),
         Argument.text(wording.signed(offset.mm().value(), Unit.MM)),
-        Argument.of(offset.mm().expanded(Leg.COVERAGE), Unit.MM));
+        Argument.of(offset.mm().expanded(Estimate.COVERAGE), Unit.MM));
   }
 
   private static String finding(Finding finding, Wording wording) {

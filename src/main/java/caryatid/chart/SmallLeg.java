@@ -10,6 +10,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.remark.Unit;
+import caryatid.uncertainty.Estimate;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
@@ -140,7 +141,7 @@ public final class SmallLeg {
     String number =
         wording.signed(finding.offset().mm().value(), Unit.MM)
             + " ± "
-            + wording.number(finding.offset().mm().expanded(Leg.COVERAGE), Unit.MM);
+            + wording.number(finding.offset().mm().expanded(Estimate.COVERAGE), Unit.MM);
     String verdict = new ResultWords(wording).result(finding);
     return Stream.concat(
             Stream.of(number), Letters.wrap(verdict, Lettering.PLAIN, WIDTH_MM).stream())

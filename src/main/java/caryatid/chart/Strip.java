@@ -5,6 +5,7 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
+import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +77,7 @@ record Strip(
 
   /** Half-width of the offset's 95 % interval, mm; 0 where there is no offset. */
   double halfMm() {
-    return offset.map(o -> o.mm().expanded(Leg.COVERAGE)).orElse(0.0);
+    return offset.map(o -> o.mm().expanded(Estimate.COVERAGE)).orElse(0.0);
   }
 
   /** Where the load line runs across the view, mm. */

@@ -41,8 +41,6 @@ public final class StandEntry {
   /** So many that rounding once more for a reader gives what rounding at once gives. */
   private static final int DECIMALS = 6;
 
-  private static final double COVERAGE = 0.95;
-
   private StandEntry() {}
 
   /**
@@ -130,7 +128,7 @@ public final class StandEntry {
         offset.side(),
         offset.landmark(),
         number(path + "offset-mm", offset.mm().value(), Range.OFFSET_MM),
-        number(path + "expanded-mm", offset.mm().expanded(COVERAGE), Range.HEIGHT_MM),
+        number(path + "expanded-mm", offset.mm().expanded(Estimate.COVERAGE), Range.HEIGHT_MM),
         number(path + "recommended-mm", target.recommendedMm(), Range.OFFSET_MM),
         number(path + "below-mm", target.belowMm(), Range.HEIGHT_MM),
         number(path + "above-mm", target.aboveMm(), Range.HEIGHT_MM),

@@ -7,6 +7,7 @@ import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import caryatid.remark.Unit;
 import caryatid.standing.LineOf;
+import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +21,6 @@ import java.util.Set;
  * not marked, or a stand that shows the whole body's line alone.
  */
 public final class KneeSafety {
-  private static final double COVERAGE = 0.95;
-
   private static final Set<Topic> MAY_BEND =
       Set.of(
           LoadLineRemark.LINE_BEHIND_KNEE,
@@ -99,7 +98,7 @@ public final class KneeSafety {
   }
 
   private void warn(Offset offset) {
-    double widthMm = offset.mm().expanded(COVERAGE);
+    double widthMm = offset.mm().expanded(Estimate.COVERAGE);
     past(side, offset.mm().value(), widthMm, Argument.term(offset.of())).ifPresent(warnings::add);
   }
 
@@ -133,6 +132,6 @@ public final class KneeSafety {
             LoadLineRemark.MEASURED_LINE_BEHIND_KNEE,
             Argument.term(side),
             Argument.of(-offset.mm().value(), Unit.MM),
-            Argument.of(offset.mm().expanded(COVERAGE), Unit.MM)));
+            Argument.of(offset.mm().expanded(Estimate.COVERAGE), Unit.MM)));
   }
 }

@@ -21,7 +21,6 @@ import java.util.stream.Collectors;
  * standing.
  */
 final class Moments {
-  private static final double COVERAGE = 0.95;
   private static final double MM_PER_M = 1000;
 
   private final Standing standing;
@@ -86,7 +85,7 @@ final class Moments {
   }
 
   private MomentEffect effect(Offset offset, Estimate newtonMetres) {
-    if (Math.abs(newtonMetres.value()) < newtonMetres.expanded(COVERAGE)) {
+    if (Math.abs(newtonMetres.value()) < newtonMetres.expanded(Estimate.COVERAGE)) {
       return MomentEffect.TOO_SMALL_TO_TELL;
     }
     boolean positive = newtonMetres.value() > 0;

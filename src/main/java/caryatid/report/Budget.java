@@ -34,9 +34,23 @@ final class Budget {
 
   List<Column> columns() {
     return causes.stream()
-        .map(cause -> wording.word("Budget." + cause.name()))
+        .map(cause -> wording.word(key(cause)))
         .map(heading -> new Column(heading, widthMm(heading), true))
         .toList();
+  }
+
+  private static String key(Cause cause) {
+    return switch (cause) {
+      case SWAY -> "Budget.SWAY";
+      case PLATE_ACCURACY -> "Budget.PLATE_ACCURACY";
+      case MARKING -> "Budget.MARKING";
+      case REGISTRATION -> "Budget.REGISTRATION";
+      case LANDMARK_MOVEMENT -> "Budget.LANDMARK_MOVEMENT";
+      case YAW -> "Budget.YAW";
+      case LEVEL -> "Budget.LEVEL";
+      case REPEATABILITY -> "Budget.REPEATABILITY";
+      case BODY_MASS -> "Budget.BODY_MASS";
+    };
   }
 
   /** Room for the heading's longest word. */

@@ -71,7 +71,7 @@ public final class Csv {
         Digits.of(mm.value()),
         Digits.of(mm.standardUncertainty()),
         Double.isInfinite(mm.degreesOfFreedom()) ? "" : Digits.of(mm.degreesOfFreedom()),
-        Digits.of(mm.expanded(Findings.COVERAGE)),
+        Digits.of(mm.expanded(Estimate.COVERAGE)),
         Digits.of(target.recommendedMm()),
         Digits.of(target.lowestMm()),
         Digits.of(target.highestMm()),

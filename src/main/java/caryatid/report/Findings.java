@@ -25,9 +25,6 @@ import java.util.stream.Stream;
 
 /** The table of findings, and what it refers to. */
 final class Findings {
-  /** Coverage of every interval the report states. */
-  static final double COVERAGE = 0.95;
-
   /** Leads to the sentence below the table. */
   private static final String TOO_NARROW = "†\u00a0";
 
@@ -66,7 +63,7 @@ final class Findings {
     List<String> row = new ArrayList<>(where(finding.target()));
     row.add(wording.signed(mm.value(), Unit.MM));
     row.add(new OffsetWords(wording).direction(finding.target().plane(), mm.value()));
-    row.add(wording.plain(mm.expanded(COVERAGE), Unit.MM));
+    row.add(wording.plain(mm.expanded(Estimate.COVERAGE), Unit.MM));
     row.addAll(wanted(finding.target()));
     String met = wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT);
     row.add((isTooNarrow(finding) ? TOO_NARROW : "") + met);

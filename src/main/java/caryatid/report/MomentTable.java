@@ -138,6 +138,6 @@ final class MomentTable {
   private String plusMinus(Estimate value) {
     return wording.signed(value.value(), Unit.NM)
         + " ± "
-        + wording.plain(value.expanded(Findings.COVERAGE), Unit.NM);
+        + wording.plain(value.expanded(Estimate.COVERAGE), Unit.NM);
   }
 }

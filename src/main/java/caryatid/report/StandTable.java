@@ -140,7 +140,7 @@ final class StandTable {
   private String plusMinus(Estimate mm) {
     return wording.signed(mm.value(), Unit.MM)
         + " ± "
-        + wording.plain(mm.expanded(Findings.COVERAGE), Unit.MM);
+        + wording.plain(mm.expanded(Estimate.COVERAGE), Unit.MM);
   }
 
   /** How the table's sway was found, and why it is not placed among other people's. */

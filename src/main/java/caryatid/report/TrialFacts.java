@@ -7,6 +7,7 @@ import caryatid.remark.Unit;
 import caryatid.report.Block.Fact;
 import caryatid.sheet.Component;
 import caryatid.sheet.TrialSheet;
+import caryatid.standing.Stance;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.time.format.DateTimeFormatter;
@@ -55,8 +56,17 @@ final class TrialFacts {
     return String.join(" · ", parts);
   }
 
+  private static String key(Stance stance) {
+    if (stance instanceof Stance.PlatePerFoot) {
+      return "Stance.PlatePerFoot";
+    }
+    return stance instanceof Stance.BothFeetOnOnePlate
+        ? "Stance.BothFeetOnOnePlate"
+        : "Stance.ProstheticFootOnPlate";
+  }
+
   private void stance(TrialSheet trial) {
-    add("STANCE", wording.word("Stance." + trial.stance().getClass().getSimpleName()));
+    add("STANCE", wording.word(key(trial.stance())));
     trial
         .otherFoot()
         .ifPresent(
@@ -87,7 +97,7 @@ final class TrialFacts {
                     "TrialFacts.SHARE_OF",
                     Argument.term(side),
                     Argument.of(100 * of.value(), Unit.PERCENT),
-                    Argument.of(100 * of.expanded(Findings.COVERAGE), Unit.PERCENT)));
+                    Argument.of(100 * of.expanded(Estimate.COVERAGE), Unit.PERCENT)));
   }
 
   private String footwear(TrialSheet trial) {

@@ -64,7 +64,7 @@ final class LoadShare {
   /** A foot cannot bear more than the whole body weighs. */
   static void refuseMoreThanWhole(Map<Side, Estimate> share, String file) throws BadInput {
     for (Map.Entry<Side, Estimate> borne : share.entrySet()) {
-      if (borne.getValue().value() - borne.getValue().expanded(0.95) > 1) {
+      if (borne.getValue().value() - borne.getValue().expanded(Estimate.COVERAGE) > 1) {
         throw new BadInput(
             Problem.at(
                 Place.of(file),

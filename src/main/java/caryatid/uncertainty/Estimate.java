@@ -13,6 +13,12 @@ import java.util.Map;
  */
 public record Estimate(double value, List<Contribution> contributions) {
   /**
+   * Coverage probability of every interval that is stated or drawn (JCGM 100:2008, 6.3.3: about 95
+   * %).
+   */
+  public static final double COVERAGE = 0.95;
+
+  /**
    * @throws IllegalArgumentException if the value is not finite or a source stands twice
    */
   public Estimate {

@@ -7,6 +7,7 @@ import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.uncertainty.Estimate;
 
 /** Offsets, targets and results in words: the number never stands without its direction. */
 public final class OffsetWords {
@@ -44,7 +45,7 @@ public final class OffsetWords {
 
   /** The expanded uncertainty (95 %) with its sign: {@code ± 4.1 mm}. */
   public String uncertainty(Offset offset) {
-    return "±\u00a0" + wording.number(offset.mm().expanded(0.95), Unit.MM);
+    return "±\u00a0" + wording.number(offset.mm().expanded(Estimate.COVERAGE), Unit.MM);
   }
 
   /** A target in words: {@code 15.0 mm anterior (5.0 to 25.0)}. */

@@ -138,7 +138,19 @@ public final class RecordText {
   }
 
   private void file(KeptFile file) {
-    say(INDENT, "Record.kept", file.name(), wording.word("Role." + file.is().name()));
+    say(INDENT, "Record.kept", file.name(), wording.word(key(file.is())));
+  }
+
+  private static String key(KeptFile.Role role) {
+    return switch (role) {
+      case RECORDING -> "Role.RECORDING";
+      case DESCRIPTION -> "Role.DESCRIPTION";
+      case SHEET -> "Role.SHEET";
+      case EARLIER_SHEET -> "Role.EARLIER_SHEET";
+      case RESULT -> "Role.RESULT";
+      case REPORT -> "Role.REPORT";
+      case OTHER -> "Role.OTHER";
+    };
   }
 
   private void offsets(List<OffsetSeries> all, boolean kneeMayBend) {

@@ -16,6 +16,7 @@ import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.LineOf;
+import caryatid.uncertainty.Estimate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,7 +107,7 @@ public final class ResultText {
             "ResultText.share",
             wording.word(side),
             wording.number(100 * share.value(), Unit.PERCENT),
-            wording.number(100 * share.expanded(0.95), Unit.PERCENT));
+            wording.number(100 * share.expanded(Estimate.COVERAGE), Unit.PERCENT));
       }
     }
   }

@@ -48,10 +48,19 @@ public final class ResultWords {
    * @param highestMm the largest offset that meets it, mm
    */
   public String result(Verdict verdict, double offsetMm, double lowestMm, double highestMm) {
-    String key = "ResultWords." + verdict.name();
+    String key = key(verdict);
     return verdict.tooClose()
         ? wording.fill(key, Argument.text(whole(edgeMm(offsetMm, lowestMm, highestMm))))
         : wording.word(key);
+  }
+
+  private static String key(Verdict verdict) {
+    return switch (verdict) {
+      case WITHIN -> "ResultWords.WITHIN";
+      case INSIDE_TOO_CLOSE -> "ResultWords.INSIDE_TOO_CLOSE";
+      case OUTSIDE_TOO_CLOSE -> "ResultWords.OUTSIDE_TOO_CLOSE";
+      case OUTSIDE -> "ResultWords.OUTSIDE";
+    };
   }
 
   /** How far the load line runs from the edge of the tolerance and from the recommendation. */

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Stand;
 import caryatid.demo.Numbered;
-import caryatid.loadline.LineKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.standing.Placement;
 import caryatid.standing.Standing;
@@ -86,7 +86,7 @@ class StandFactsNumbersTest {
 
   @Test
   void momentsOfOneStandByTheVerticalAlone() {
-    Stand stand = moments(BOTH.get(0), m -> m.kind() == LineKind.VERTICAL);
+    Stand stand = moments(BOTH.get(0), m -> m.kind() == LoadLineMethod.VERTICAL);
     assertThat(cells(List.of(stand)))
         .containsExactly(
             List.of(
@@ -102,7 +102,7 @@ class StandFactsNumbersTest {
 
   @Test
   void momentsByTheForcesLineAlone() {
-    Stand stand = moments(BOTH.get(0), m -> m.kind() == LineKind.MEASURED_FORCE);
+    Stand stand = moments(BOTH.get(0), m -> m.kind() == LoadLineMethod.MEASURED_FORCE);
     assertThat(cells(List.of(stand)).get(1))
         .containsSequence("sagittal", "–")
         .containsSequence("−3.2 ± 1.4", "too small to tell its sense");

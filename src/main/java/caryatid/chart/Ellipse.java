@@ -1,6 +1,6 @@
 package caryatid.chart;
 
-import caryatid.chart.Scale.Place;
+import caryatid.chart.mark.Scale.Place;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;

@@ -1,7 +1,9 @@
 package caryatid.chart;
 
-import caryatid.chart.Leg.Level;
-import caryatid.chart.Scale.Place;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.Leg.Level;
+import caryatid.chart.leg.LoadLine;
+import caryatid.chart.mark.Scale.Place;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;

@@ -1,7 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Scale.Place;
+import caryatid.chart.mark.Scale.Place;
 import caryatid.geometry.Side;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;

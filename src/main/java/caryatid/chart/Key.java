@@ -1,11 +1,17 @@
 package caryatid.chart;
 
-import caryatid.chart.Mark.Fill;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Ink;
-import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Fill;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Shapes;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Ink;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.chart.mark.Style.Pen;
+import caryatid.chart.mark.Symbols;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,11 +1,17 @@
 package caryatid.chart;
 
-import caryatid.chart.Leg.Level;
-import caryatid.chart.Mark.Fill;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Scale.Place;
-import caryatid.chart.Style.Ink;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.Leg.Level;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Fill;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Scale;
+import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Shapes;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Ink;
+import caryatid.chart.mark.Style.Pen;
 import java.util.ArrayList;
 import java.util.List;
 

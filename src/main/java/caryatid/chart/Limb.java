@@ -1,6 +1,6 @@
 package caryatid.chart;
 
-import caryatid.chart.Scale.Place;
+import caryatid.chart.mark.Scale.Place;
 import java.util.ArrayList;
 import java.util.List;
 

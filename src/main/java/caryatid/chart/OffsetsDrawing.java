@@ -1,10 +1,19 @@
 package caryatid.chart;
 
-import caryatid.chart.Drawing.Part;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Drawing.Part;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.Shapes;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.chart.mark.Style.Pen;
+import caryatid.chart.mark.Symbols;
+import caryatid.chart.mark.Ticks;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.views.OffsetSeries;

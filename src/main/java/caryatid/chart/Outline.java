@@ -1,6 +1,7 @@
 package caryatid.chart;
 
-import caryatid.chart.Scale.Place;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.mark.Scale.Place;
 import caryatid.geometry.Plane;
 import caryatid.loadline.LandmarkKind;
 import java.util.ArrayList;

@@ -1,10 +1,16 @@
 package caryatid.chart;
 
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Scale.Place;
-import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Scale;
+import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Shapes;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.chart.mark.Style.Pen;
 import caryatid.remark.Argument;
 import caryatid.wording.Wording;
 import java.util.ArrayList;

@@ -1,10 +1,15 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Scale.Place;
-import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Scale;
+import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Shapes;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Pen;
+import caryatid.chart.mark.Symbols;
 import caryatid.standing.QuietStretch;
 import java.util.ArrayList;
 import java.util.List;

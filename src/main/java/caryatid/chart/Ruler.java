@@ -1,7 +1,12 @@
 package caryatid.chart;
 
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Lettering;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Scale;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Lettering;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.stream.DoubleStream;

@@ -1,6 +1,10 @@
 package caryatid.chart;
 
-import caryatid.chart.Leg.Level;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.Leg.Level;
+import caryatid.chart.leg.LoadLine;
+import caryatid.chart.leg.Strip;
+import caryatid.chart.mark.Scale;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;

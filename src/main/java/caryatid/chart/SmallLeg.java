@@ -1,11 +1,19 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.chart.Drawing.Part;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.View;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Drawing.Part;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Scale;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.chart.mark.Style.Pen;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;

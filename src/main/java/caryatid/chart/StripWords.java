@@ -1,6 +1,11 @@
 package caryatid.chart;
 
-import caryatid.chart.Style.Lettering;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.LoadLine;
+import caryatid.chart.leg.Strip;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.Style.Lettering;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;

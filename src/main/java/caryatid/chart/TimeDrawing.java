@@ -1,11 +1,18 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Drawing.Part;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Curve;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Drawing.Part;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.chart.mark.Style.Pen;
+import caryatid.chart.mark.Ticks;
 import caryatid.geometry.Side;
 import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;

@@ -1,12 +1,19 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Drawing.Part;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Lettering;
-import caryatid.chart.Style.Pen;
 import caryatid.chart.Tracks.Track;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Curve;
+import caryatid.chart.mark.Drawing.Part;
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Shapes;
+import caryatid.chart.mark.Span;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.chart.mark.Style.Pen;
 import caryatid.recording.model.Recording;
 import caryatid.standing.LeftOut;
 import caryatid.wording.Wording;

@@ -1,5 +1,5 @@
 /**
- * From results to drawings: first planned as plain data in millimetres on paper, then painted by
- * JFreeChart on any canvas. May use the packages of results and {@code wording}.
+ * From results to drawings, planned in millimetres on paper. Marks are in {@code chart.mark}; the
+ * chart library is in {@code chart.paint}. May use the packages of results and {@code wording}.
  */
 package caryatid.chart;

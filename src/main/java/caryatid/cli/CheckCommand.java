@@ -2,12 +2,12 @@ package caryatid.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import caryatid.format.ResultDifference;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.report.ResultDifference;
 import caryatid.usecase.Added;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;

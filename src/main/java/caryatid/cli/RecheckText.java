@@ -1,8 +1,8 @@
 package caryatid.cli;
 
 import caryatid.alignment.Result;
+import caryatid.format.ResultDifference;
 import caryatid.remark.Argument;
-import caryatid.report.ResultDifference;
 import caryatid.usecase.Rechecked.Older;
 import caryatid.usecase.Rechecked.Reproduced;
 import caryatid.usecase.Rechecked.Today;

@@ -3,7 +3,7 @@ package caryatid.cli;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.usecase.Output;
 import caryatid.usecase.RecordReport;
 import caryatid.usecase.Records;

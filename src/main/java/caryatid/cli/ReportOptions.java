@@ -1,6 +1,6 @@
 package caryatid.cli;
 
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.usecase.StandReport;
 import java.nio.file.Path;
 import java.util.EnumSet;

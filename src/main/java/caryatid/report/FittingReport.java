@@ -1,6 +1,21 @@
 package caryatid.report;
 
 import caryatid.remark.Argument;
+import caryatid.report.pages.Block;
+import caryatid.report.pages.Content;
+import caryatid.report.pages.FittingEnd;
+import caryatid.report.pages.FittingNow;
+import caryatid.report.pages.FittingOffsets;
+import caryatid.report.pages.FittingStory;
+import caryatid.report.pages.FittingTimeline;
+import caryatid.report.pages.Paper;
+import caryatid.report.pages.Printing;
+import caryatid.report.pdf.PdfArchive;
+import caryatid.report.pdf.PdfFonts;
+import caryatid.report.pdf.PdfFooters;
+import caryatid.report.pdf.PdfLayout;
+import caryatid.report.pdf.PdfPen;
+import caryatid.report.pdf.Tags;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;

@@ -1,9 +1,16 @@
 package caryatid.report;
 
-import caryatid.chart.Drawing;
-import caryatid.report.Block.Column;
-import caryatid.report.Block.Figures;
-import caryatid.report.Block.Table;
+import caryatid.chart.mark.Drawing;
+import caryatid.report.pages.Block;
+import caryatid.report.pages.Block.Column;
+import caryatid.report.pages.Block.Figures;
+import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Content;
+import caryatid.report.pages.Paper;
+import caryatid.report.pdf.Pieces;
+import caryatid.report.picture.Markup;
+import caryatid.report.picture.Svg;
+import caryatid.report.picture.SvgTips;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -2,11 +2,13 @@ package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
-import caryatid.chart.Drawing;
 import caryatid.chart.StripDrawing;
+import caryatid.chart.mark.Drawing;
 import caryatid.format.WrittenWords;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.report.picture.Png;
+import caryatid.report.picture.Svg;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;

@@ -3,6 +3,18 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.recording.model.Recording;
+import caryatid.report.pages.Block;
+import caryatid.report.pages.Content;
+import caryatid.report.pages.FirstPage;
+import caryatid.report.pages.Paper;
+import caryatid.report.pages.SecondPage;
+import caryatid.report.pdf.Attachments;
+import caryatid.report.pdf.PdfArchive;
+import caryatid.report.pdf.PdfFonts;
+import caryatid.report.pdf.PdfFooters;
+import caryatid.report.pdf.PdfLayout;
+import caryatid.report.pdf.PdfPen;
+import caryatid.report.pdf.Tags;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -75,7 +87,7 @@ public final class Report {
   static Content content(Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = result.state();
     FirstPage first = new FirstPage(state, wording);
-    SecondPage second = new SecondPage(result, state, recordings, wording);
+    SecondPage second = new SecondPage(result, recordings, LAYOUT, wording);
     List<List<Block>> pages =
         Stream.of(first.blocks(), second.blocks(), second.further())
             .filter(blocks -> !blocks.isEmpty())

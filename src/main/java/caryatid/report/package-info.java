@@ -1,5 +1,5 @@
 /**
- * From results and drawings to the page for the fitting record (PDF), and to JSON and back. May use
- * {@code chart}, {@code wording} and the packages of results; the PDF and JSON libraries.
+ * The entry points: a result or a record as a report (PDF, HTML), as pictures and as CSV. May use
+ * {@code chart}, {@code wording}, {@code format} and the packages of results.
  */
 package caryatid.report;

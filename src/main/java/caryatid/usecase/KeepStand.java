@@ -9,7 +9,7 @@ import caryatid.fitting.StandEntry;
 import caryatid.fitting.WritableCheck;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.sheet.TrialSheet;
 import caryatid.store.DuplicateStandCheck;
 import caryatid.usecase.Check.Checked;

@@ -2,13 +2,13 @@ package caryatid.usecase;
 
 import caryatid.alignment.Result;
 import caryatid.format.Archived;
+import caryatid.format.ResultDifference;
 import caryatid.format.ResultFile;
 import caryatid.format.ResultJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.report.ReportReader;
-import caryatid.report.ResultDifference;
+import caryatid.report.pdf.ReportReader;
 import java.util.List;
 
 /** Computes a report again from the files inside it. */

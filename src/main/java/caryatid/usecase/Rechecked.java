@@ -1,8 +1,8 @@
 package caryatid.usecase;
 
 import caryatid.alignment.Result;
+import caryatid.format.ResultDifference;
 import caryatid.remark.Problem;
-import caryatid.report.ResultDifference;
 import java.util.List;
 
 /** What came of computing a report again from the files inside it. */

@@ -4,7 +4,7 @@ import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.store.StoredRecord;
 import caryatid.wording.Wording;
 import java.util.ArrayList;

@@ -2,13 +2,13 @@ package caryatid.usecase;
 
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.format.ResultDifference;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
-import caryatid.report.Attachments;
-import caryatid.report.Attachments.Attached;
-import caryatid.report.Attachments.Role;
-import caryatid.report.ResultDifference;
+import caryatid.report.pdf.Attachments;
+import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.Role;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stretch;
 import java.util.ArrayList;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Scale.Place;
+import caryatid.chart.mark.Scale.Place;
 import caryatid.demo.Demo;
 import caryatid.geometry.Side;
 import caryatid.standing.LineOf;

@@ -3,6 +3,8 @@ package caryatid.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Stand;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Mark;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;

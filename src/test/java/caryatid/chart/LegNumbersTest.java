@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.leg.LoadLine;
+import caryatid.chart.leg.View;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;

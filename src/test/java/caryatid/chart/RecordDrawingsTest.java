@@ -2,6 +2,8 @@ package caryatid.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.SideBySide;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;

@@ -1,9 +1,12 @@
 package caryatid.chart;
 
-import caryatid.chart.Drawing.Part;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Drawing.Part;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Pen;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;

@@ -1,5 +1,9 @@
 package caryatid.chart;
 
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Spot;
 import java.util.List;
 
 /** What every drawing has to keep: texts apart and on the paper, ink on the paper. */

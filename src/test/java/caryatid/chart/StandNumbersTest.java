@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Mark.Stroke;
-import caryatid.chart.Mark.Text;
-import caryatid.chart.Scale.Place;
-import caryatid.chart.Style.Pen;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Demo;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Side;

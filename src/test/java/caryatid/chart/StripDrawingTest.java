@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
+import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.View;
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Scale;
+import caryatid.chart.mark.Spot;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;

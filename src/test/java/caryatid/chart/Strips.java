@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.chart.mark.Drawing;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.wording.Wording;

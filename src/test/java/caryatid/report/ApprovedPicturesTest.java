@@ -4,14 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
-import caryatid.chart.Drawing;
 import caryatid.chart.PathDrawing;
 import caryatid.chart.StripDrawing;
 import caryatid.chart.TimeDrawing;
+import caryatid.chart.mark.Drawing;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.recording.model.Recording;
+import caryatid.report.picture.Png;
 import caryatid.wording.Wording;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

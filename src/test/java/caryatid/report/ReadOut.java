@@ -13,14 +13,14 @@ import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
 
 /** A document's text as a screen reader says it: element by element through the tags. */
-final class ReadOut {
+public final class ReadOut {
   private final Map<PDPage, Map<Integer, PDMarkedContent>> marked = new HashMap<>();
   private final StringBuilder said = new StringBuilder();
 
   private ReadOut() {}
 
   /** Each element's text on a line of its own; a figure is its alternative text. */
-  static String of(PDDocument document) throws IOException {
+  public static String of(PDDocument document) throws IOException {
     ReadOut out = new ReadOut();
     for (PDPage page : document.getPages()) {
       PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();

@@ -2,11 +2,14 @@ package caryatid.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.chart.Drawing;
+import caryatid.chart.mark.Drawing;
 import caryatid.demo.DemoRecord;
 import caryatid.demo.Numbered;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
+import caryatid.report.pages.Block;
+import caryatid.report.pages.FittingStory;
+import caryatid.report.pages.Paper;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;

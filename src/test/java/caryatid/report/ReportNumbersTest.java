@@ -3,6 +3,8 @@ package caryatid.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Numbered;
+import caryatid.report.pages.Paper;
+import caryatid.report.pdf.Attachments;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

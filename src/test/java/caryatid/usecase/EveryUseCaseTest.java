@@ -10,7 +10,7 @@ import caryatid.entry.EntryKind;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.usecase.ListRecords.Listed;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;

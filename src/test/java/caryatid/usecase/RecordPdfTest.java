@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 
 import caryatid.demo.DemoRecord;
 import caryatid.entry.EntryKind;
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.wording.Wording;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

@@ -3,7 +3,7 @@ package caryatid.usecase;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.DemoRecord;
-import caryatid.report.Paper;
+import caryatid.report.pages.Paper;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -1,0 +1,33 @@
+package caryatid.chart.mark;
+
+import caryatid.chart.mark.Style.Lettering;
+
+/** Words a person typed, as they can be printed. */
+public final class Printable {
+  /** Stands for a letter that the drawings' letters do not have. */
+  private static final String UNKNOWN = "?";
+
+  private Printable() {}
+
+  /**
+   * A text in one line of letters that can be printed: line ends and tabs become blanks, what is
+   * not printed is left out, and letters that are not at hand become a question mark.
+   */
+  public static String of(String text) {
+    StringBuilder printable = new StringBuilder();
+    text.codePoints().forEach(letter -> printable.append(printable(letter)));
+    return printable.toString().replaceAll(" +", " ").strip();
+  }
+
+  private static String printable(int letter) {
+    if (Character.isWhitespace(letter)) {
+      return " ";
+    }
+    int type = Character.getType(letter);
+    if (type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE) {
+      return "";
+    }
+    boolean known = Letters.font(Lettering.PLAIN).canDisplay(letter);
+    return known && Character.isBmpCodePoint(letter) ? Character.toString(letter) : UNKNOWN;
+  }
+}

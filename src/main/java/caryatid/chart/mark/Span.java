@@ -1,0 +1,46 @@
+package caryatid.chart.mark;
+
+import caryatid.recording.model.Usable;
+import caryatid.standing.QuietStretch;
+import java.util.List;
+
+/**
+ * What part of the values a panel shows: the quiet stretch's with as much again below and above, so
+ * that stepping on and off does not press flat what was used; no more than there is.
+ *
+ * @param lowest in the values' unit
+ * @param highest in the values' unit
+ */
+public record Span(double lowest, double highest) {
+  private static final double MARGIN = 0.06;
+  private static final double LEAST = 1;
+
+  public static Span of(List<Curve> curves, Usable usable, QuietStretch stretch) {
+    Span quiet = over(curves, usable, stretch.fromIndex(), stretch.toIndex());
+    Span all = over(curves, usable, 0, usable.size());
+    double more = Math.max(LEAST, quiet.highest - quiet.lowest);
+    Span shown =
+        new Span(
+            Math.max(all.lowest, quiet.lowest - more), Math.min(all.highest, quiet.highest + more));
+    double margin = Math.max(LEAST, MARGIN * (shown.highest - shown.lowest));
+    return new Span(shown.lowest - margin, shown.highest + margin);
+  }
+
+  private static Span over(List<Curve> curves, Usable usable, int from, int to) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Curve curve : curves) {
+      for (int i = from; i < to; i++) {
+        if (usable.at(i)) {
+          least = Math.min(least, curve.at(i));
+          most = Math.max(most, curve.at(i));
+        }
+      }
+    }
+    return least > most ? new Span(0, 0) : new Span(least, most);
+  }
+
+  public boolean holds(double value) {
+    return value >= lowest && value <= highest;
+  }
+}

@@ -1,0 +1,127 @@
+package caryatid.chart.paint;
+
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.Mark.Fill;
+import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style;
+import caryatid.chart.mark.Style.Ink;
+import caryatid.chart.mark.Style.Lettering;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.PathIterator;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A canvas that keeps what a chart draws as marks, so that every form of a report is made from the
+ * same ones. It knows the inks, pens and letters of {@link Style} and no others.
+ */
+public final class MarkCanvas extends PlainCanvas {
+  /** The canvas's units in a millimetre: fine enough for widths that are kept in whole units. */
+  static final double UNITS_PER_MM = 100;
+
+  private static final double FLATNESS = 1;
+
+  private final List<Mark> marks = new ArrayList<>();
+
+  /** Everything drawn, from back to front. */
+  public List<Mark> marks() {
+    return List.copyOf(marks);
+  }
+
+  /** The font of a lettering, at the canvas's size. */
+  static Font font(Lettering lettering) {
+    double units = lettering.points() * Style.MM_PER_POINT * UNITS_PER_MM;
+    return Letters.font(lettering).deriveFont((float) units);
+  }
+
+  static Color color(Ink ink) {
+    return new Color(ink.rgb());
+  }
+
+  @Override
+  public void draw(Shape shape) {
+    if (getStroke() instanceof PenStroke stroke) {
+      paths(shape).stream()
+          .filter(path -> path.size() > 1)
+          .forEach(path -> marks.add(new Stroke(path, stroke.pen())));
+    } else {
+      throw new IllegalStateException("no pen for " + getStroke());
+    }
+  }
+
+  @Override
+  public void drawLine(int x1, int y1, int x2, int y2) {
+    draw(new Line2D.Double(x1, y1, x2, y2));
+  }
+
+  @Override
+  public void fill(Shape shape) {
+    paths(shape).stream()
+        .filter(path -> path.size() > 2)
+        .forEach(path -> marks.add(new Fill(path, ink())));
+  }
+
+  @Override
+  public void drawString(String words, float x, float y) {
+    if (!words.isEmpty()) {
+      marks.add(new Text(spot(x, y), words, lettering()));
+    }
+  }
+
+  @Override
+  public FontMetrics getFontMetrics(Font font) {
+    return Letters.metrics(font);
+  }
+
+  @Override
+  public FontRenderContext getFontRenderContext() {
+    return Letters.EXACT;
+  }
+
+  private Ink ink() {
+    Color color = getColor();
+    return Arrays.stream(Ink.values())
+        .filter(ink -> color(ink).equals(color))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no ink for " + color));
+  }
+
+  private Lettering lettering() {
+    Font font = getFont();
+    return Arrays.stream(Lettering.values())
+        .filter(lettering -> font(lettering).equals(font))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no letters for " + font));
+  }
+
+  private static Spot spot(double x, double y) {
+    return new Spot(x / UNITS_PER_MM, y / UNITS_PER_MM);
+  }
+
+  private static List<List<Spot>> paths(Shape shape) {
+    List<List<Spot>> paths = new ArrayList<>();
+    List<Spot> path = new ArrayList<>();
+    double[] at = new double[6];
+    PathIterator along = shape.getPathIterator(new AffineTransform(), FLATNESS);
+    for (; !along.isDone(); along.next()) {
+      int kind = along.currentSegment(at);
+      if (kind == PathIterator.SEG_MOVETO) {
+        paths.add(path);
+        path = new ArrayList<>();
+      }
+      path.add(kind == PathIterator.SEG_CLOSE ? path.get(0) : spot(at[0], at[1]));
+    }
+    paths.add(path);
+    return paths;
+  }
+}

@@ -1,0 +1,2 @@
+/** Paints drawings on any canvas, and draws strips with JFreeChart. */
+package caryatid.chart.paint;

@@ -1,0 +1,98 @@
+package caryatid.report.pages;
+
+import caryatid.entry.BenchAlignment;
+import caryatid.entry.Entry;
+import caryatid.remark.Argument;
+import caryatid.report.pages.Block.Column;
+import caryatid.report.pages.Block.Prose;
+import caryatid.report.pages.Block.Table;
+import caryatid.views.CurrentSetting;
+import caryatid.wording.EntryWords;
+import caryatid.wording.Wording;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** To what each item of the alignment is set now, against what was recommended for it. */
+final class BenchNow {
+  private final List<CurrentSetting> settings;
+  private final Wording wording;
+
+  /**
+   * @param valid the entries that no other takes the place of, in order of time
+   */
+  BenchNow(List<Entry> valid, Wording wording) {
+    this.settings = CurrentSetting.of(valid);
+    this.wording = wording;
+  }
+
+  /** The table, and what must be said with it; empty where nothing was set. */
+  List<Block> blocks() {
+    if (settings.isEmpty()) {
+      return List.of();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(table());
+    settings.stream().flatMap(s -> since(s).stream()).forEach(blocks::add);
+    return blocks;
+  }
+
+  private Table table() {
+    List<Column> columns =
+        List.of(
+            column("ITEM", 46, false),
+            column("SET", 17, true),
+            column("RECOMMENDED", 25, true),
+            new Column(wording.word("FittingReport.DIFFERS"), 22, true, true),
+            column("SOURCE", 67, false),
+            column("NUMBER", 13, true));
+    return new Table(columns, settings.stream().map(this::row).toList());
+  }
+
+  private Column column(String name, double parts, boolean numbers) {
+    return new Column(wording.word("FittingReport." + name), parts, numbers);
+  }
+
+  private List<String> row(CurrentSetting setting) {
+    BenchAlignment.Item row = setting.row();
+    return List.of(
+        item(setting),
+        amount(row.set(), row),
+        row.recommended().map(number -> amount(number, row)).orElse("–"),
+        differs(row),
+        row.source().orElse("–"),
+        Integer.toString(setting.entry()));
+  }
+
+  /** By how much it is set otherwise than recommended, with its sign; empty where it is not. */
+  private String differs(BenchAlignment.Item row) {
+    Optional<BigDecimal> recommended = row.recommended();
+    BigDecimal by = row.set().subtract(recommended.orElse(BigDecimal.ZERO));
+    String sign = by.signum() > 0 ? "+" : "";
+    return recommended.isEmpty() || by.signum() == 0 ? "" : sign + amount(by, row);
+  }
+
+  private String item(CurrentSetting setting) {
+    return new EntryWords(wording).name("item", setting.item());
+  }
+
+  private String amount(BigDecimal number, BenchAlignment.Item row) {
+    return wording.exact(number) + " " + row.unit().code();
+  }
+
+  /** What the wearer set may have changed an angle that the bench alignment set before. */
+  private Optional<Prose> since(CurrentSetting setting) {
+    return setting
+        .byWearer()
+        .map(
+            what ->
+                new Prose(
+                    wording.fill(
+                        "FittingReport.SET_BY_WEARER",
+                        Argument.text(item(setting)),
+                        Argument.count(setting.entry()),
+                        Argument.text(what)),
+                    false));
+  }
+}

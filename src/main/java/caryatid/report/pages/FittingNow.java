@@ -1,0 +1,190 @@
+package caryatid.report.pages;
+
+import caryatid.entry.Accepted;
+import caryatid.entry.Content;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Untyped;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Weight;
+import caryatid.report.pages.Block.Blank;
+import caryatid.report.pages.Block.Blanks;
+import caryatid.report.pages.Block.Fact;
+import caryatid.report.pages.Block.Facts;
+import caryatid.report.pages.Block.Heading;
+import caryatid.report.pages.Block.Point;
+import caryatid.report.pages.Block.Points;
+import caryatid.report.pages.Block.Prose;
+import caryatid.report.pages.Block.Title;
+import caryatid.views.RecordView;
+import caryatid.views.StandWarnings;
+import caryatid.wording.EntryWords;
+import caryatid.wording.WarningWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A record's first page: how the fitting stands now, what is open, what is to be signed. */
+public final class FittingNow {
+  private final RecordView view;
+  private final List<Entry> valid;
+  private final StandWarnings warnings;
+  private final Wording wording;
+
+  public FittingNow(RecordView view, Wording wording) {
+    this.view = view;
+    this.warnings = view.warnings();
+    this.valid = view.valid();
+    this.wording = wording;
+  }
+
+  public List<Block> blocks(String title) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Title(title));
+    blocks.addAll(damage());
+    blocks.addAll(unread());
+    WarningWords words = new WarningWords(wording);
+    warnings.all().forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
+    blocks.addAll(points(said(Weight.SAFETY)));
+    blocks.add(new Facts(facts()));
+    section(blocks, "NOW", new OffsetsNow(view, warnings.kneeMayBend(), wording).blocks());
+    section(blocks, "BENCH", new BenchNow(valid, wording).blocks());
+    section(blocks, "OPEN", points(said(Weight.IMPORTANT)));
+    section(blocks, "ACCEPTED", points(accepted()));
+    if (view.damage().isEmpty() && view.unread().isEmpty()) {
+      blocks.addAll(signed());
+    }
+    blocks.add(new Prose(wording.word("FittingReport.NOT_A_DEVICE"), false));
+    return blocks;
+  }
+
+  private void section(List<Block> blocks, String heading, List<? extends Block> said) {
+    blocks.add(new Heading(wording.word("FittingReport." + heading)));
+    blocks.addAll(said);
+    if (said.isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.NONE." + heading), false));
+    }
+  }
+
+  private List<Block> damage() {
+    List<Block> blocks = new ArrayList<>();
+    if (!view.damage().isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.DAMAGED"), true));
+    }
+    blocks.addAll(
+        points(
+            view.damage().stream()
+                .map(problem -> new Point(wording.word(Weight.SAFETY), wording.say(problem)))
+                .toList()));
+    return blocks;
+  }
+
+  private List<Block> unread() {
+    List<Block> blocks = new ArrayList<>();
+    if (!view.unread().isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.UNREAD"), true));
+    }
+    blocks.addAll(
+        points(
+            view.unread().stream()
+                .map(problem -> new Point(wording.word(Weight.IMPORTANT), wording.say(problem)))
+                .toList()));
+    return blocks;
+  }
+
+  /** What a signature stands under; nobody signs for what is hurt or cannot be read. */
+  private List<Block> signed() {
+    return List.of(
+        new Heading(wording.word("FittingReport.VOUCHED")),
+        new Prose(vouched(), false),
+        new Prose(view.headDigest().replaceAll("(.{64})(?=.)", "$1 "), false),
+        signature());
+  }
+
+  private static List<Points> points(List<Point> points) {
+    return points.isEmpty() ? List.of() : List.of(new Points(points));
+  }
+
+  private List<Point> said(Weight weight) {
+    return Stream.concat(view.remarks().stream(), view.open().stream())
+        .filter(remark -> remark.topic().weight() == weight)
+        .map(this::point)
+        .toList();
+  }
+
+  private Point point(Remark remark) {
+    boolean danger = remark.topic().weight() == Weight.SAFETY;
+    return new Point(danger ? wording.word(Weight.SAFETY) : "", wording.say(remark));
+  }
+
+  private List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    EntryWords words = new EntryWords(wording);
+    Entry first = first();
+    Content opening =
+        valid.stream()
+            .filter(e -> e.kind() == EntryKind.OPENING)
+            .findFirst()
+            .orElse(first)
+            .content();
+    Untyped.answers(opening)
+        .values()
+        .forEach(
+            (key, value) ->
+                facts.add(new Fact(Capital.first(words.label(key)), words.value(key, value))));
+    facts.add(fact("STARTED", When.of(first)));
+    facts.add(fact("NEWEST", When.of(view.timeline().get(view.timeline().size() - 1).entry())));
+    facts.add(fact("ENTRIES", Integer.toString(view.timeline().size())));
+    facts.add(
+        fact(
+            "STANDS",
+            Long.toString(valid.stream().filter(e -> e.kind() == EntryKind.STAND).count())));
+    return facts;
+  }
+
+  /** The entry that was added first; a record may hold what was before it. */
+  private Entry first() {
+    return view.timeline().stream()
+        .map(RecordView.TimelineRow::entry)
+        .min(Comparator.comparingInt(Entry::number))
+        .orElseThrow();
+  }
+
+  private Fact fact(String label, String value) {
+    return new Fact(wording.word("FittingReport." + label), value);
+  }
+
+  private List<Point> accepted() {
+    return valid.stream()
+        .flatMap(
+            e ->
+                e.content(Accepted.class).stream()
+                    .map(accepted -> new Point("", accepted(accepted, e))))
+        .toList();
+  }
+
+  private String accepted(Accepted accepted, Entry entry) {
+    return wording.fill(
+        "FittingReport.ACCEPTED_BECAUSE",
+        Argument.text(accepted.what()),
+        Argument.text(accepted.why()),
+        Argument.count(entry.number()),
+        Argument.text(entry.by()));
+  }
+
+  private String vouched() {
+    return wording.fill("FittingReport.DIGEST", Argument.count(view.newest()));
+  }
+
+  private Blanks signature() {
+    return new Blanks(
+        3,
+        Stream.of("PRACTITIONER_CODE", "ROLE", "SIGNATURE")
+            .map(label -> new Blank(wording.word("FirstPage." + label), Optional.empty()))
+            .toList());
+  }
+}

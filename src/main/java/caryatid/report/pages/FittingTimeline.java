@@ -1,0 +1,160 @@
+package caryatid.report.pages;
+
+import caryatid.chart.SmallLeg;
+import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.SideBySide;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.Stood;
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.report.pages.Block.Column;
+import caryatid.report.pages.Block.Figures;
+import caryatid.report.pages.Block.Heading;
+import caryatid.report.pages.Block.Prose;
+import caryatid.report.pages.Block.Table;
+import caryatid.views.RecordView.TimelineRow;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Everything in a record in its order, day by day, each stand with a small drawing. */
+public final class FittingTimeline {
+  private static final double GAP_MM = 2.5;
+
+  private final FittingStory story;
+  private final Wording wording;
+  private final double widthMm;
+
+  public FittingTimeline(FittingStory story, Wording wording, double widthMm) {
+    this.story = story;
+    this.wording = wording;
+    this.widthMm = widthMm;
+  }
+
+  public List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(wording.word("FittingReport.TIMELINE")));
+    if (!story.states().isEmpty()) {
+      blocks.add(new Prose(wording.word("FittingReport.SMALL"), false));
+    }
+    days().forEach((day, lines) -> day(blocks, day, lines));
+    return blocks;
+  }
+
+  private Map<String, List<TimelineRow>> days() {
+    Map<String, List<TimelineRow>> days = new LinkedHashMap<>();
+    for (TimelineRow line : story.view().timeline()) {
+      days.computeIfAbsent(When.day(line.entry()), d -> new ArrayList<>()).add(line);
+    }
+    return days;
+  }
+
+  private void day(List<Block> blocks, String day, List<TimelineRow> lines) {
+    blocks.add(new Heading(day));
+    for (Side side : Side.values()) {
+      rows(lines, side).forEach(row -> blocks.add(figures(row)));
+    }
+    List<Column> columns =
+        List.of(column("NUMBER", 14), column("TIME", 22), column("KIND", 30), column("SAYS", 124));
+    blocks.add(new Table(columns, lines.stream().flatMap(this::rows).toList()));
+  }
+
+  private Column column(String name, double parts) {
+    return new Column(wording.word("FittingReport." + name), parts, false);
+  }
+
+  private List<Drawing> rows(List<TimelineRow> lines, Side side) {
+    List<SmallLeg.Titled> states =
+        lines.stream()
+            .filter(line -> story.states().containsKey(line.entry().number()))
+            .filter(line -> sides(line.entry()).contains(side))
+            .map(line -> titled(line, side))
+            .toList();
+    List<Drawing> small = SmallLeg.plan(states, side, wording);
+    int perRow = SideBySide.perRow(widthMm, SmallLeg.WIDTH_MM, GAP_MM);
+    List<Drawing> rows = new ArrayList<>();
+    for (int from = 0; from < small.size(); from += perRow) {
+      List<Drawing> row = small.subList(from, Math.min(from + perRow, small.size()));
+      rows.add(SideBySide.of("stands-" + row.get(0).name(), row, GAP_MM, widthMm));
+    }
+    return rows;
+  }
+
+  private List<Side> sides(Entry entry) {
+    return story.states().get(entry.number()).stands().get(0).trial().side().sides();
+  }
+
+  private SmallLeg.Titled titled(TimelineRow line, Side side) {
+    Entry entry = line.entry();
+    String number =
+        wording.fill(
+            "FittingReport.SMALL_TITLE",
+            Argument.count(entry.number()),
+            Argument.text(When.time(entry)));
+    String under =
+        superseded(line).orElse(entry.content(Stood.class).flatMap(Stood::footwear).orElse(""));
+    return new SmallLeg.Titled(
+        side.name().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
+        sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,
+        Printable.of(under),
+        story.states().get(entry.number()));
+  }
+
+  private static Figures figures(Drawing row) {
+    return new Figures((width, height) -> List.of(row), SmallLeg.HEIGHT_MM, SmallLeg.HEIGHT_MM);
+  }
+
+  private Stream<List<String>> rows(TimelineRow line) {
+    Entry entry = line.entry();
+    List<List<String>> rows = new ArrayList<>();
+    for (String part : EntryCells.of(says(line))) {
+      boolean first = rows.isEmpty();
+      rows.add(
+          List.of(
+              first ? Integer.toString(entry.number()) : "",
+              first ? When.time(entry) + " " + entry.by() : "",
+              first ? kind(line) : "",
+              part));
+    }
+    return rows.stream();
+  }
+
+  private String kind(TimelineRow line) {
+    String kind = wording.word(line.entry().kind());
+    return superseded(line).map(by -> kind + "; " + by).orElse(kind);
+  }
+
+  private Optional<String> superseded(TimelineRow line) {
+    return line.correctedBy()
+        .map(by -> wording.fill("FittingReport.SUPERSEDED", Argument.count(by)));
+  }
+
+  private List<String> says(TimelineRow line) {
+    Entry entry = line.entry();
+    List<String> says = new ArrayList<>();
+    entry
+        .corrects()
+        .ifPresent(
+            c ->
+                says.add(
+                    wording.fill(
+                        "FittingReport.SUPERSEDES",
+                        Argument.count(c.number()),
+                        Argument.text(c.why()))));
+    says.addAll(EntryCells.lines(entry.content(), wording));
+    if (!entry.files().isEmpty()) {
+      String files = String.join(", ", entry.files().stream().map(f -> f.name()).toList());
+      says.add(wording.fill("FittingReport.KEPT", Argument.text(files)));
+    }
+    if (entry.kind() == EntryKind.STAND && !story.states().containsKey(entry.number())) {
+      says.add(wording.word("FittingReport.NO_DRAWING"));
+    }
+    return says;
+  }
+}

@@ -1,0 +1,143 @@
+package caryatid.report.pages;
+
+import caryatid.alignment.Stand;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.LoadLineMethod;
+import caryatid.loadline.Moment;
+import caryatid.remark.Unit;
+import caryatid.report.pages.Block.Column;
+import caryatid.report.pages.Block.Table;
+import caryatid.uncertainty.Estimate;
+import caryatid.wording.LandmarkWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The external moments of stands: a row for each joint and plane, a column for each line, and what
+ * they do.
+ */
+final class MomentTable {
+  private final List<Stand> stands;
+  private final int from;
+  private final int until;
+  private final Wording wording;
+  private final boolean measured;
+  private final boolean massKnown;
+
+  /**
+   * @param stands all of a state
+   * @param from the first of those that are told of, from 0
+   * @param until behind the last of them
+   */
+  MomentTable(List<Stand> stands, int from, int until, Wording wording) {
+    this.stands = stands;
+    this.from = from;
+    this.until = until;
+    this.wording = wording;
+    this.measured = moments().stream().anyMatch(m -> m.kind() == LoadLineMethod.MEASURED_FORCE);
+    this.massKnown = moments().stream().anyMatch(m -> m.newtonMetresPerKg().isPresent());
+  }
+
+  private List<Moment> moments() {
+    return stands.subList(from, until).stream().flatMap(stand -> stand.moments().stream()).toList();
+  }
+
+  /** About what a moment turns. */
+  private record About(Plane plane, Side side, String landmark) {
+    static About of(Moment moment) {
+      return new About(moment.plane(), moment.side(), moment.landmark());
+    }
+  }
+
+  /** The table; empty when no moment is known. */
+  Optional<Table> table() {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = from; i < until; i++) {
+      for (About about : stands.get(i).moments().stream().map(About::of).distinct().toList()) {
+        rows.add(row(i, about));
+      }
+    }
+    return rows.isEmpty() ? Optional.empty() : Optional.of(new Table(columns(), rows));
+  }
+
+  private List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    if (stands.size() > 1) {
+      columns.add(column("StandTable.STAND", 13, false));
+    }
+    columns.add(column("Findings.LANDMARK", 38, false));
+    columns.add(column("Findings.PLANE", 15, false));
+    columns.add(column("MomentTable.VERTICAL", 32, true));
+    if (massKnown) {
+      columns.add(column("MomentTable.PER_KG", 24, true));
+    }
+    if (measured) {
+      columns.add(column("MomentTable.MEASURED", 36, true));
+    }
+    columns.add(column("MomentTable.EFFECT", massKnown ? 52 : 70, false));
+    return columns;
+  }
+
+  private Column column(String key, double parts, boolean numbers) {
+    return new Column(wording.word(key), parts, numbers);
+  }
+
+  private List<String> row(int stand, About about) {
+    List<String> row = new ArrayList<>();
+    if (stands.size() > 1) {
+      row.add(Integer.toString(stand + 1));
+    }
+    boolean both = stands.get(stand).trial().side().sides().size() > 1;
+    LandmarkWords names = new LandmarkWords(wording, stands.get(stand).trial().level());
+    row.add(names.name(about.landmark()) + (both ? ", " + wording.word(about.side()) : ""));
+    row.add(wording.word(about.plane()));
+    List<Moment> moments =
+        stands.get(stand).moments().stream().filter(m -> About.of(m).equals(about)).toList();
+    row.add(value(moments, LoadLineMethod.VERTICAL));
+    if (massKnown) {
+      row.add(perKg(moments));
+    }
+    if (measured) {
+      row.add(value(moments, LoadLineMethod.MEASURED_FORCE));
+    }
+    row.add(effects(moments));
+    return row;
+  }
+
+  private String value(List<Moment> moments, LoadLineMethod kind) {
+    return moments.stream()
+        .filter(moment -> moment.kind() == kind)
+        .findFirst()
+        .map(moment -> plusMinus(moment.newtonMetres()))
+        .orElse("–");
+  }
+
+  private String perKg(List<Moment> moments) {
+    return moments.stream()
+        .filter(moment -> moment.kind() == LoadLineMethod.VERTICAL)
+        .flatMap(moment -> moment.newtonMetresPerKg().stream())
+        .findFirst()
+        .map(value -> wording.signed(value.value(), Unit.NM_PER_KG))
+        .orElse("–");
+  }
+
+  /** What both do, or what each does, in the order of the columns. */
+  private String effects(List<Moment> moments) {
+    return moments.stream()
+        .sorted(Comparator.comparing(Moment::kind))
+        .map(moment -> wording.word(moment.effect()))
+        .distinct()
+        .collect(Collectors.joining(" / "));
+  }
+
+  private String plusMinus(Estimate value) {
+    return wording.signed(value.value(), Unit.NM)
+        + " ± "
+        + wording.plain(value.expanded(Estimate.COVERAGE), Unit.NM);
+  }
+}

@@ -1,0 +1,55 @@
+package caryatid.report.pages;
+
+import caryatid.chart.mark.Printable;
+import caryatid.report.pages.Block.Blank;
+import caryatid.report.pages.Block.Blanks;
+import caryatid.report.pages.Block.Fact;
+import caryatid.report.pages.Block.Facts;
+import caryatid.report.pages.Block.Point;
+import caryatid.report.pages.Block.Points;
+import caryatid.report.pages.Block.Prose;
+import caryatid.report.pages.Block.Table;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Blocks with words that people typed, freed of what cannot be printed. */
+public final class Printing {
+  private Printing() {}
+
+  public static List<Block> printable(List<Block> blocks) {
+    return blocks.stream().map(Printing::printable).toList();
+  }
+
+  private static Block printable(Block block) {
+    if (block instanceof Table table) {
+      return new Table(table.columns(), table.rows().stream().map(Printing::cells).toList());
+    } else if (block instanceof Points points) {
+      return new Points(points.columns(), points.points().stream().map(Printing::point).toList());
+    } else if (block instanceof Facts facts) {
+      return new Facts(facts.columns(), facts.facts().stream().map(Printing::fact).toList());
+    } else if (block instanceof Blanks blanks) {
+      return new Blanks(blanks.columns(), blanks.blanks().stream().map(Printing::blank).toList());
+    } else if (block instanceof Prose prose) {
+      return new Prose(Printable.of(prose.words()), prose.strong());
+    }
+    return block;
+  }
+
+  private static List<String> cells(List<String> cells) {
+    return cells.stream()
+        .map(cell -> cell.lines().map(Printable::of).collect(Collectors.joining("\n")))
+        .toList();
+  }
+
+  private static Point point(Point point) {
+    return new Point(Printable.of(point.lead()), Printable.of(point.words()));
+  }
+
+  private static Fact fact(Fact fact) {
+    return new Fact(Printable.of(fact.label()), Printable.of(fact.value()));
+  }
+
+  private static Blank blank(Blank blank) {
+    return new Blank(Printable.of(blank.label()), blank.filled().map(Printable::of));
+  }
+}

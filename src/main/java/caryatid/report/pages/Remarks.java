@@ -1,0 +1,69 @@
+package caryatid.report.pages;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Said;
+import caryatid.alignment.StateRemark;
+import caryatid.loadline.UnjudgedTarget;
+import caryatid.remark.Argument;
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
+import caryatid.report.pages.Block.Point;
+import caryatid.wording.LandmarkWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Remarks on a state and its stands, in the order of their weight. */
+final class Remarks {
+  /** What the report's tables say of each finding, and need not be said again. */
+  private static final Set<Topic> IN_TABLES =
+      Set.of(
+          StateRemark.TOLERANCE_TOO_NARROW,
+          StateRemark.TOLERANCE_UNDECIDABLE,
+          StateRemark.SMALLEST_DIFFERENCE);
+
+  private static final int MOST_BESIDE_NOTES = 4;
+
+  private final AlignmentState state;
+  private final Wording wording;
+
+  Remarks(AlignmentState state, Wording wording) {
+    this.state = state;
+    this.wording = wording;
+  }
+
+  /**
+   * Whether notes stand on page one: many findings leave it more room than page two, which has two
+   * lines for each.
+   */
+  static boolean onPageOne(AlignmentState state) {
+    return state.findings().size() > MOST_BESIDE_NOTES;
+  }
+
+  /** The remarks of some weights, the weightiest first. */
+  List<Point> of(Weight... weights) {
+    List<Point> points = new ArrayList<>();
+    for (Weight weight : weights) {
+      String lead = wording.word(weight);
+      Said.of(state).stream()
+          .filter(said -> said.remark().topic().weight() == weight)
+          .filter(said -> !IN_TABLES.contains(said.remark().topic()))
+          .forEach(said -> points.add(new Point(lead, wording.say(said))));
+      if (weight == Weight.IMPORTANT) {
+        state.withheld().forEach(withheld -> points.add(new Point(lead, reason(withheld))));
+      }
+    }
+    return points;
+  }
+
+  private String reason(UnjudgedTarget withheld) {
+    return wording.fill(
+        "Remarks.WITHHELD",
+        Argument.text(
+            new LandmarkWords(wording, state.stands().get(0).trial().level())
+                .name(withheld.target().landmark())),
+        Argument.term(withheld.target().plane()),
+        Argument.text(wording.say(withheld.reason())));
+  }
+}

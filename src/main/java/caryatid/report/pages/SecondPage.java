@@ -1,0 +1,148 @@
+package caryatid.report.pages;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
+import caryatid.alignment.Stand;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Recording;
+import caryatid.remark.Argument;
+import caryatid.remark.Weight;
+import caryatid.report.pages.Block.Fact;
+import caryatid.report.pages.Block.Facts;
+import caryatid.report.pages.Block.Heading;
+import caryatid.report.pages.Block.Point;
+import caryatid.report.pages.Block.Points;
+import caryatid.report.pages.Block.Prose;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Page two: how it was found, exact on a second look. */
+public final class SecondPage {
+  /** The cautions of every report, in the order in which they are said. */
+  private static final int CAUTIONS = 9;
+
+  /** So many digits of a checksum are enough to tell files apart by eye. */
+  private static final int DIGITS = 16;
+
+  private final Result result;
+  private final AlignmentState state;
+  private final int layout;
+  private final List<Recording> recordings;
+  private final Wording wording;
+
+  /**
+   * @param layout the number of the page's layout
+   */
+  public SecondPage(Result result, List<Recording> recordings, int layout, Wording wording) {
+    this.result = result;
+    this.state = result.state();
+    this.layout = layout;
+    this.recordings = recordings;
+    this.wording = wording;
+  }
+
+  public List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(wording.word("FirstPage.FINDINGS")));
+    Findings findings = new Findings(state, wording);
+    blocks.add(findings.results());
+    findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
+    findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
+    blocks.add(heading("METHOD"));
+    blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
+    blocks.add(heading("CERTAINTY"));
+    Certainty certainty = new Certainty(state, wording);
+    blocks.add(certainty.budget());
+    blocks.add(heading("STANDS"));
+    StandTable stands = new StandTable(state.stands(), wording);
+    blocks.add(stands.stretches());
+    blocks.add(stands.loads());
+    blocks.add(new Prose(stands.explanation(), false));
+    if (!recordings.isEmpty()) {
+      blocks.addAll(new StandDrawings(state.stands(), recordings, wording).first());
+    }
+    moments(blocks, 0, 1);
+    if (!Remarks.onPageOne(state)) {
+      notes(blocks);
+    }
+    blocks.add(heading("CAUTIONS"));
+    blocks.add(new Prose(cautions(wording), false));
+    blocks.add(heading("ORIGIN"));
+    blocks.add(new Facts(origin()));
+    return blocks;
+  }
+
+  private Heading heading(String of) {
+    return new Heading(wording.word("SecondPage." + of));
+  }
+
+  /** What of further stands has no room on page two; empty for one stand. */
+  public List<Block> further() {
+    List<Block> blocks = new ArrayList<>();
+    int stands = state.stands().size();
+    if (stands > 1) {
+      blocks.add(heading("OTHER_STANDS"));
+      if (!recordings.isEmpty()) {
+        blocks.addAll(new StandDrawings(state.stands(), recordings, wording).others());
+      }
+      moments(blocks, 1, stands);
+    }
+    return blocks.size() > 1 ? blocks : List.of();
+  }
+
+  private void moments(List<Block> blocks, int from, int until) {
+    new MomentTable(state.stands(), from, until, wording)
+        .table()
+        .ifPresent(
+            table -> {
+              blocks.add(heading("MOMENTS"));
+              blocks.add(table);
+            });
+  }
+
+  private void notes(List<Block> blocks) {
+    List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
+    if (!notes.isEmpty()) {
+      blocks.add(heading("NOTES"));
+      blocks.add(new Points(2, notes));
+    }
+  }
+
+  static String cautions(Wording wording) {
+    return IntStream.rangeClosed(1, CAUTIONS)
+        .mapToObj(i -> wording.word("SecondPage.CAUTION." + i))
+        .collect(Collectors.joining(" "));
+  }
+
+  private List<Fact> origin() {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(
+        new Fact(
+            wording.word("SecondPage.PROGRAM"),
+            wording.fill(
+                "SecondPage.NUMBERS",
+                Argument.text(result.program()),
+                Argument.count(result.method()),
+                Argument.count(layout))));
+    Stand first = state.stands().get(0);
+    state.stands().forEach(stand -> facts.add(file("RECORDING", stand.recording())));
+    facts.add(file("SHEET", first.sheet()));
+    first.description().ifPresent(description -> facts.add(file("DESCRIPTION", description)));
+    facts.add(
+        new Fact(
+            wording.word("SecondPage.CHECKSUMS"), wording.word("SecondPage.CHECKSUMS_IN_FULL")));
+    return facts;
+  }
+
+  private Fact file(String label, Provenance file) {
+    return new Fact(
+        wording.word("SecondPage." + label),
+        wording.fill(
+            "SecondPage.FILE",
+            Argument.text(file.name()),
+            Argument.text(file.sha512().substring(0, DIGITS))));
+  }
+}

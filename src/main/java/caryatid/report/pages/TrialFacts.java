@@ -1,0 +1,155 @@
+package caryatid.report.pages;
+
+import caryatid.alignment.Stand;
+import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.report.pages.Block.Fact;
+import caryatid.sheet.Component;
+import caryatid.sheet.TrialSheet;
+import caryatid.standing.Stance;
+import caryatid.uncertainty.Estimate;
+import caryatid.wording.Wording;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Who stood, when and how, as short facts. */
+final class TrialFacts {
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
+
+  private final Wording wording;
+  private final List<Fact> facts = new ArrayList<>();
+
+  private TrialFacts(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** Everything but what the summary says. */
+  static List<Fact> of(List<Stand> stands, Wording wording) {
+    TrialFacts facts = new TrialFacts(wording);
+    TrialSheet trial = stands.get(0).trial();
+    facts.number("BODY_MASS", trial.bodyMassKg(), Unit.KG);
+    facts.stance(trial);
+    facts.prosthesis(trial);
+    return facts.facts;
+  }
+
+  /** Who stood, when, in what and how loaded, in one line. */
+  static String summary(List<Stand> stands, Wording wording) {
+    TrialFacts facts = new TrialFacts(wording);
+    TrialSheet trial = stands.get(0).trial();
+    List<String> parts = new ArrayList<>();
+    parts.add(wording.word(trial.side()) + ", " + wording.word(trial.level()));
+    parts.add(facts.footwear(trial));
+    parts.add(TIME.format(trial.at()));
+    if (stands.size() > 1) {
+      parts.add(wording.fill("TrialFacts.COUNT", Argument.count(stands.size())));
+    }
+    for (Side side : trial.side().sides()) {
+      facts.share(stands, side).ifPresent(parts::add);
+    }
+    return String.join(" · ", parts);
+  }
+
+  private static String key(Stance stance) {
+    if (stance instanceof Stance.PlatePerFoot) {
+      return "Stance.PlatePerFoot";
+    }
+    return stance instanceof Stance.BothFeetOnOnePlate
+        ? "Stance.BothFeetOnOnePlate"
+        : "Stance.ProstheticFootOnPlate";
+  }
+
+  private void stance(TrialSheet trial) {
+    add("STANCE", wording.word(key(trial.stance())));
+    trial
+        .otherFoot()
+        .ifPresent(
+            other ->
+                add(
+                    "OTHER_FOOT",
+                    wording.fill(
+                        "TrialFacts.OTHER_FOOT_ON",
+                        Argument.term(other.on()),
+                        Argument.text(wording.signed(other.heightDifferenceMm(), Unit.MM)))));
+    add("HANDS", wording.word(trial.hands()));
+    number("STANCE_WIDTH", trial.stanceWidthMm(), Unit.MM);
+    trial
+        .toeOutRad()
+        .ifPresent(rad -> add("TOE_OUT", wording.number(Math.toDegrees(rad), Unit.DEG)));
+    trial
+        .minutesWalked()
+        .ifPresent(
+            min ->
+                add("WALKED", wording.fill("TrialFacts.MINUTES", Argument.count(Math.round(min)))));
+  }
+
+  private Optional<String> share(List<Stand> stands, Side side) {
+    return meanShare(stands, side)
+        .map(
+            of ->
+                wording.fill(
+                    "TrialFacts.SHARE_OF",
+                    Argument.term(side),
+                    Argument.of(100 * of.value(), Unit.PERCENT),
+                    Argument.of(100 * of.expanded(Estimate.COVERAGE), Unit.PERCENT)));
+  }
+
+  private String footwear(TrialSheet trial) {
+    return wording.fill(
+        "TrialFacts.HEEL",
+        Argument.text(trial.footwear().description()),
+        Argument.of(trial.footwear().heelHeightMm(), Unit.MM));
+  }
+
+  /** The mean share of a side over the stands that know it. */
+  private static Optional<Estimate> meanShare(List<Stand> stands, Side side) {
+    List<Estimate> known =
+        stands.stream()
+            .map(stand -> stand.standing().share())
+            .filter(share -> share.containsKey(side))
+            .map(share -> share.get(side))
+            .toList();
+    return known.stream()
+        .reduce((sum, one) -> sum.plus(1, one))
+        .map(sum -> sum.times(1.0 / known.size()));
+  }
+
+  private void prosthesis(TrialSheet trial) {
+    trial
+        .knee()
+        .ifPresent(
+            knee ->
+                add(
+                    "KNEE",
+                    wording.word(knee.locked() ? "TrialFacts.LOCKED" : "TrialFacts.UNLOCKED")
+                        + knee.mode().map(mode -> ", " + mode).orElse("")));
+    trial
+        .components()
+        .forEach(component -> facts.add(new Fact(component.what(), named(component))));
+    trial.notes().lastChange().ifPresent(change -> add("LAST_CHANGE", change));
+  }
+
+  private String named(Component component) {
+    return component
+        .serial()
+        .map(
+            serial ->
+                wording.fill(
+                    "TrialFacts.SERIAL", Argument.text(component.name()), Argument.text(serial)))
+        .orElse(component.name());
+  }
+
+  private void number(String label, OptionalDouble value, Unit unit) {
+    value.ifPresent(number -> add(label, wording.number(number, unit)));
+  }
+
+  private void add(String label, String value) {
+    facts.add(new Fact(wording.word("TrialFacts." + label), value));
+  }
+}

@@ -1,0 +1,93 @@
+package caryatid.report.pdf;
+
+import caryatid.report.pages.Block;
+import caryatid.report.pages.Block.Figures;
+import caryatid.report.pages.Paper;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes the blocks of a page into pieces of its height. */
+public final class Pieces {
+  private static final double ROUNDING_MM = 0.1;
+
+  private final Paper paper;
+  private final double widthMm;
+
+  public Pieces(Paper paper) {
+    this.paper = paper;
+    this.widthMm = paper.widthMm() - 2 * PdfLayout.MARGIN_MM;
+  }
+
+  /** Drawings get the height the other blocks leave, within limits. */
+  List<Piece> of(List<Block> blocks) {
+    double share = share(blocks, 0);
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = blocks.size() - 1; i >= 0; i--) {
+      List<Piece> of = new ArrayList<>(pieces(blocks.get(i), share));
+      if (blocks.get(i) instanceof Block.Heading) {
+        of.set(0, of.get(0).needing(of.get(0).heightMm() + startMm(pieces)));
+      }
+      pieces.addAll(0, of);
+    }
+    return pieces;
+  }
+
+  /** How much of a page pieces need to start. */
+  private static double startMm(List<Piece> pieces) {
+    return pieces.stream()
+        .filter(piece -> piece.heightMm() > 0)
+        .findFirst()
+        .map(Piece::neededMm)
+        .orElse(0.0);
+  }
+
+  /**
+   * How much of what a page's drawings would like beyond their least height there is room for, 0 to
+   * 1.
+   *
+   * @param lessMm room to be left free for each row of drawings, mm
+   */
+  public double share(List<Block> blocks, double lessMm) {
+    double others =
+        blocks.stream()
+            .filter(block -> !(block instanceof Figures))
+            .flatMap(block -> fixed(block).stream())
+            .mapToDouble(Piece::heightMm)
+            .sum();
+    List<Figures> rows =
+        blocks.stream().filter(Figures.class::isInstance).map(Figures.class::cast).toList();
+    double least = rows.stream().mapToDouble(Figures::leastMm).sum();
+    double more = rows.stream().mapToDouble(f -> f.mostMm() - f.leastMm()).sum();
+    double room = PdfLayout.roomMm(paper) - ROUNDING_MM - others - least;
+    double free = room - rows.size() * (FormPieces.AROUND_FIGURE_MM + lessMm);
+    return more > 0 ? Math.max(0, Math.min(1, free / more)) : 0;
+  }
+
+  private List<Piece> pieces(Block block, double share) {
+    if (block instanceof Figures figures) {
+      double height = figures.heightMm(share);
+      FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
+      return List.of(form.figures(figures.plan().at(widthMm, height), height));
+    }
+    return fixed(block);
+  }
+
+  private List<Piece> fixed(Block block) {
+    TextPieces text = new TextPieces(PdfLayout.MARGIN_MM, widthMm);
+    FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
+    if (block instanceof Block.Title title) {
+      return List.of(text.title(title.words()));
+    } else if (block instanceof Block.Heading heading) {
+      return List.of(text.heading(heading.words()));
+    } else if (block instanceof Block.Prose prose) {
+      return List.of(text.prose(prose.words(), prose.strong()));
+    } else if (block instanceof Block.Points points) {
+      return text.points(points);
+    } else if (block instanceof Block.Facts facts) {
+      return List.of(form.facts(facts));
+    } else if (block instanceof Block.Table table) {
+      return new TablePieces(table, PdfLayout.MARGIN_MM, widthMm).pieces();
+    }
+    return form.blanks((Block.Blanks) block);
+  }
+}

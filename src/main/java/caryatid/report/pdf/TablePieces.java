@@ -1,0 +1,131 @@
+package caryatid.report.pdf;
+
+import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Style.Ink;
+import caryatid.chart.mark.Style.Lettering;
+import caryatid.report.pages.Block.Column;
+import caryatid.report.pages.Block.Table;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
+
+/** A table as pieces of a page, a row each. */
+final class TablePieces {
+  private static final double GUTTER_MM = 2;
+  private static final double PADDING_MM = 0.3;
+
+  private final Table table;
+  private final double leftMm;
+  private final double widthMm;
+  private final List<Double> widths = new ArrayList<>();
+
+  TablePieces(Table table, double leftMm, double widthMm) {
+    this.table = table;
+    this.leftMm = leftMm;
+    this.widthMm = widthMm;
+    double parts = table.columns().stream().mapToDouble(Column::parts).sum();
+    table.columns().forEach(column -> widths.add(column.parts() / parts * widthMm));
+  }
+
+  List<Piece> pieces() {
+    List<Row> rows = new ArrayList<>();
+    table.rows().forEach(cells -> rows.add(new Row(cells, false)));
+    Row heading = new Row(table.columns().stream().map(Column::heading).toList(), true);
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(Piece.opening("Table"));
+    double first = rows.isEmpty() ? 0 : rows.get(0).heightMm();
+    pieces.add(heading.piece().needing(heading.heightMm() + first));
+    rows.forEach(row -> pieces.add(row.piece().under(heading.again())));
+    pieces.add(Piece.closing());
+    return pieces;
+  }
+
+  /** One row; each cell's text in lines. */
+  private final class Row {
+    private final boolean heading;
+    private final List<List<String>> cells = new ArrayList<>();
+
+    Row(List<String> words, boolean heading) {
+      this.heading = heading;
+      for (int i = 0; i < words.size(); i++) {
+        Lettering lettering = lettering(i);
+        double room = widths.get(i) - GUTTER_MM;
+        cells.add(
+            Stream.of(words.get(i).split("\n"))
+                .flatMap(line -> Letters.wrap(line, lettering, room).stream())
+                .toList());
+      }
+    }
+
+    private Lettering lettering(int column) {
+      boolean strong = heading || table.columns().get(column).strong();
+      return strong ? Lettering.STRONG : Lettering.PLAIN;
+    }
+
+    double heightMm() {
+      int lines = cells.stream().mapToInt(List::size).max().orElse(1);
+      return lines * Lettering.PLAIN.lineMm() + 2 * PADDING_MM;
+    }
+
+    Piece piece() {
+      return Piece.of(
+          heightMm(),
+          (pen, top) -> {
+            pen.tags().open("TR");
+            for (int i = 0; i < cells.size(); i++) {
+              open(pen);
+              write(pen::write, i, top);
+              pen.tags().close();
+            }
+            pen.tags().close();
+            rule(pen, top);
+          });
+    }
+
+    /** The heading once more on a further page, for the eye alone: it has been read out. */
+    Piece again() {
+      return Piece.of(
+          heightMm(),
+          (pen, top) -> {
+            for (int i = 0; i < cells.size(); i++) {
+              write(pen::writeUnread, i, top);
+            }
+            rule(pen, top);
+          });
+    }
+
+    private void open(PdfPen pen) {
+      PDStructureElement cell = pen.tags().open(heading ? "TH" : "TD");
+      if (heading) {
+        PDTableAttributeObject scope = new PDTableAttributeObject();
+        scope.setScope("Column");
+        cell.addAttribute(scope);
+      }
+    }
+
+    private void write(PdfPen.Writing way, int column, double top) throws IOException {
+      double left = leftMm + widths.subList(0, column).stream().mapToDouble(w -> w).sum();
+      double down = top + PADDING_MM;
+      Lettering lettering = lettering(column);
+      for (String line : cells.get(column)) {
+        double free = widths.get(column) - GUTTER_MM - Letters.widthMm(line, lettering);
+        double shift = table.columns().get(column).numbers() ? free : 0;
+        way.write(new Spot(left + shift, down + lettering.ascentMm()), line, lettering, Ink.BLACK);
+        down += lettering.lineMm();
+      }
+    }
+
+    private void rule(PdfPen pen, double top) throws IOException {
+      double under = top + heightMm();
+      pen.rule(
+          new Spot(leftMm, under),
+          new Spot(leftMm + widthMm, under),
+          heading ? 0.25 : 0.1,
+          heading ? Ink.BLACK : Ink.PALE_GREY);
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Drawings as SVG and PNG. */
+package caryatid.report.picture;

@@ -58,7 +58,7 @@ class ArchitectureTest {
     new Row("sheet.yaml", "recording.model geometry remark", "org.snakeyaml.engine.."),
     new Row(
         "sheet",
-        "recording.model standing loadline geometry uncertainty remark",
+        "sheet.yaml recording.model standing loadline geometry uncertainty remark",
         "org.snakeyaml.engine.."),
     new Row(
         "alignment",
@@ -66,11 +66,12 @@ class ArchitectureTest {
         "org.apache.commons.math3.."),
     new Row(
         "entry",
-        "alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "alignment sheet sheet.yaml recording.model standing loadline geometry uncertainty remark",
         ""),
     new Row(
         "format",
-        "entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "entry alignment sheet sheet.yaml recording.model standing loadline geometry uncertainty"
+            + " remark",
         "com.fasterxml.jackson.."),
     new Row(
         "fitting",
@@ -123,8 +124,8 @@ class ArchitectureTest {
         "org.apache.pdfbox.."),
     new Row(
         "usecase",
-        "store views fitting format entry report report.pages report.pdf wording alignment sheet recording.model"
-            + " recording.importer standing loadline geometry"
+        "store views fitting format entry report report.pages report.pdf wording alignment sheet"
+            + " sheet.yaml recording.model recording.importer standing loadline geometry"
             + " uncertainty remark",
         ""),
     new Row("cli", "usecase wording entry remark", "picocli..")

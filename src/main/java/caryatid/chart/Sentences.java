@@ -1,6 +1,5 @@
 package caryatid.chart;
 
-import caryatid.chart.leg.Leg;
 import caryatid.chart.leg.Leg.Level;
 import caryatid.chart.leg.LoadLine;
 import caryatid.chart.leg.Strip;

@@ -6,7 +6,6 @@ import caryatid.format.Digits;
 import caryatid.format.WrittenWords;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
-import caryatid.report.pages.Findings;
 import caryatid.uncertainty.Estimate;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

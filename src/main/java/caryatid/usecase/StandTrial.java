@@ -68,7 +68,6 @@ final class StandTrial {
         }
       } catch (BadInput e) {
         // The next axes are tried; what is refused under all of them does not pass.
-        continue;
       }
     }
     return false;

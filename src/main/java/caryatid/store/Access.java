@@ -11,6 +11,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.AclEntry;
@@ -78,7 +79,7 @@ public final class Access {
       if (Files.isDirectory(folder)) {
         return;
       }
-      throw e;
+      throw new NotDirectoryException(folder.toString());
     }
     listOwner(folder);
     if (parent != null && (like || isForTheGroup(parent))) {

@@ -33,7 +33,7 @@ class DamagedArchiveTest {
     Start.of(checkout, "--version");
     sound = check();
     assertThat(sound.exit()).isZero();
-    assertThat(sound.out()).contains("\"states\"");
+    assertThat(sound.out()).contains("\"state\"");
     assertThat(sound.err()).isEmpty();
     archive = Files.readAllBytes(checkout.target("start.jsa"));
   }

@@ -69,6 +69,7 @@ public final class Tracks {
         converted
             .findings()
             .and(new TrackOddities(track, file).remarks())
+            .and(new FrozenColumns(table, plan, timeline.rateHz()).remarks(track.usable(), file))
             .and(edges)
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }

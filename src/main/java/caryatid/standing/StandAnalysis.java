@@ -60,6 +60,7 @@ public final class StandAnalysis {
     QuietStretch stretch = new Stretches(recording, traces, limits).settle(conditions.byHand());
     List<Trace> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
     DeadChannels.refuse(quiet, recording, limits);
+    Squats.refuse(quiet, stretch, recording, limits);
     List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
     List<Sway> sway =
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();

@@ -12,6 +12,10 @@ enum StandProblem implements Topic {
   TOO_SHORT_BY_HAND("StandProblem.TOO_SHORT_BY_HAND"),
   GAP_BY_HAND("StandProblem.GAP_BY_HAND"),
   FORCE_UNSTEADY("StandProblem.FORCE_UNSTEADY"),
+  /** Arguments: line, three limits and what was found of each, as far as it was recorded. */
+  MOVING("StandProblem.MOVING"),
+  /** Arguments: smallest mass, mass. */
+  LIGHT_BODY("StandProblem.LIGHT_BODY"),
   WANDERING("StandProblem.WANDERING"),
   /** Arguments: plate, smallest standard deviation, length of stretch, standard deviation. */
   STILL_SIDEWAYS("StandProblem.STILL_SIDEWAYS"),

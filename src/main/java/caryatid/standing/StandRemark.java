@@ -14,6 +14,18 @@ public enum StandRemark implements Topic {
    * A vertical force that is neither as still as in plain standing nor as unsteady as is refused.
    */
   FORCE_VARIES("StandRemark.FORCE_VARIES", Weight.IMPORTANT),
+  /** Arguments: line, plane, standard deviation, smallest one, length. */
+  SMALL_MOVEMENT("StandRemark.SMALL_MOVEMENT", Weight.IMPORTANT),
+  /** Arguments: line, plane, mean speed, limit. */
+  SLOW_MOVEMENT("StandRemark.SLOW_MOVEMENT", Weight.IMPORTANT),
+  /** The same. */
+  FAST_MOVEMENT("StandRemark.FAST_MOVEMENT", Weight.IMPORTANT),
+  /** Arguments: line, speed fore and aft over that sideways, smallest and largest one. */
+  DIRECTIONS_APART("StandRemark.DIRECTIONS_APART", Weight.IMPORTANT),
+  /** Arguments: line, mass. */
+  LIGHT_LOAD("StandRemark.LIGHT_LOAD", Weight.IMPORTANT),
+  /** Arguments: line, angle. */
+  MUCH_LEAN("StandRemark.MUCH_LEAN", Weight.IMPORTANT),
   SHORT_STRETCH("StandRemark.SHORT_STRETCH", Weight.NOTE),
   SLOWER_UNSEEN("StandRemark.SLOWER_UNSEEN", Weight.NOTE),
   LOW_RATE("StandRemark.LOW_RATE", Weight.NOTE),

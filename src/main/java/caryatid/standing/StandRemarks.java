@@ -68,6 +68,7 @@ final class StandRemarks {
     found.load();
     found.sway();
     found.force();
+    found.remarks.addAll(Sizes.of(quiet, standing.rateHz()));
     found.memory();
     found.stretch();
     found.shear();

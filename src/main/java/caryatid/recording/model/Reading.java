@@ -63,6 +63,8 @@ public enum Reading implements Topic {
   LEFT_HANDED("Reading.LEFT_HANDED"),
   TRUE_ORIGIN("Reading.TRUE_ORIGIN"),
   ORIGIN_ABOVE("Reading.ORIGIN_ABOVE"),
+  /** Deeper than any plate is. */
+  ORIGIN_DEEP("Reading.ORIGIN_DEEP"),
   HORIZONTAL_FORCE("Reading.HORIZONTAL_FORCE"),
   VERTICAL_FORCE("Reading.VERTICAL_FORCE"),
   COP_COLUMNS("Reading.COP_COLUMNS"),
@@ -77,6 +79,8 @@ public enum Reading implements Topic {
   OFF_PLATE_BY_MOMENTS("Reading.OFF_PLATE_BY_MOMENTS"),
   OFF_PLATE_BY_SENSORS("Reading.OFF_PLATE_BY_SENSORS"),
   TOO_HEAVY("Reading.TOO_HEAVY"),
+  /** A centre of pressure whose mean was subtracted. */
+  MEAN_REMOVED("Reading.MEAN_REMOVED"),
   TOO_STILL("Reading.TOO_STILL"),
   /** Arguments: plate, column, samples under load. */
   DEAD_COLUMN("Reading.DEAD_COLUMN"),

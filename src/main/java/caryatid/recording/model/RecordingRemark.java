@@ -30,6 +30,12 @@ public enum RecordingRemark implements Topic {
   /** Lines that the description's line numbers pass over. */
   PASSED_OVER("RecordingRemark.PASSED_OVER", Weight.IMPORTANT),
   SPIKES("RecordingRemark.SPIKES", Weight.IMPORTANT),
+  /** Runs of samples that stick out together; arguments: plate, samples. */
+  BURSTS("RecordingRemark.BURSTS", Weight.IMPORTANT),
+  /** Arguments: plate, column, longest time, s. */
+  FROZEN("RecordingRemark.FROZEN", Weight.IMPORTANT),
+  /** Samples of more than any person's weight; arguments: plate, count, weight. */
+  HEAVY_SAMPLES("RecordingRemark.HEAVY_SAMPLES", Weight.IMPORTANT),
   SATURATED("RecordingRemark.SATURATED", Weight.IMPORTANT),
   REPEATED("RecordingRemark.REPEATED"),
   /** A horizontal force; arguments: plate, column, samples under load. */

@@ -4,21 +4,31 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Reading;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Sensors;
+import caryatid.recording.model.Usable;
+import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
 import caryatid.recording.table.Series;
 import caryatid.recording.table.Table;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
+import caryatid.remark.Unit;
 import java.util.BitSet;
 
 /**
  * Finds columns that hold one and the same number while somebody stands on the plate. Sway reaches
- * every channel, so such a one is dead, or was never exported.
+ * every channel, so one that never changes is dead, or was never exported, and one that stops
+ * changing for a while froze.
  */
 final class DeadColumns {
   /** In a shorter time a coarse channel may not change, s (common practice, no source). */
   private static final double SHORTEST_S = 5;
+
+  /** A channel that freezes for a shorter time is nobody's loss, s (common practice, no source). */
+  private static final double FROZEN_S = 0.5;
+
+  /** It freezes for so many times as long as its mean repeat (common practice, no source). */
+  private static final double TIMES_USUAL = 20;
 
   private final Table table;
   private final PlatePlan plan;
@@ -101,5 +111,51 @@ final class DeadColumns {
       i = unusable.nextClearBit(i + 1);
     }
     return i >= values.size();
+  }
+
+  /**
+   * Remarks the plate's columns that hold one number for a while and otherwise change. Coarse
+   * channels repeat often, so only what repeats far longer than the column usually does counts.
+   *
+   * @param usable which samples are used
+   */
+  Findings frozen(Usable usable) {
+    Findings findings = nothing;
+    if (usable.size() != table.rows()) {
+      return findings;
+    }
+    for (int index : plan.wanted().distinct().sorted().toList()) {
+      double seconds = longestS(table.column(index), usable);
+      if (seconds >= FROZEN_S) {
+        findings =
+            findings.withRemark(
+                RecordingRemark.FROZEN,
+                Argument.text(plan.name()),
+                Argument.text(table.columnName(index)),
+                Argument.of(seconds, Unit.S));
+      }
+    }
+    return findings;
+  }
+
+  /** The longest repeat, s; 0 where the column repeats as usual. */
+  private double longestS(Column column, Usable usable) {
+    int longest = 0;
+    int run = 0;
+    int runs = 0;
+    int samples = 0;
+    for (int i = 1; i < usable.size(); i++) {
+      boolean both = usable.at(i - 1) && usable.at(i);
+      samples += both ? 1 : 0;
+      if (both && column.at(i) == column.at(i - 1)) {
+        run++;
+        longest = Math.max(longest, run);
+      } else {
+        run = 0;
+        runs += both ? 1 : 0;
+      }
+    }
+    double usual = (samples - longest + 1.0) / Math.max(1, runs);
+    return runs > 1 && longest > TIMES_USUAL * usual ? longest / rateHz : 0;
   }
 }

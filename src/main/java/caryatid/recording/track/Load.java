@@ -3,6 +3,7 @@ package caryatid.recording.track;
 import caryatid.geometry.Axes;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.table.Series;
 import java.util.BitSet;
@@ -14,6 +15,9 @@ public final class Load {
    * A plate that carries less has no meaningful centre of pressure (common practice, no source).
    */
   public static final double LEAST_N = 20;
+
+  /** The weight of 300 kg, N: heavier is no person on one plate (common practice, no source). */
+  static final double HEAVIEST_N = 300 * ForceUnit.STANDARD_GRAVITY;
 
   private final Optional<Series> vertical;
   private final double sign;
@@ -71,6 +75,11 @@ public final class Load {
 
   boolean loaded(int sample) {
     return !unloaded.get(sample);
+  }
+
+  /** Whether a sample shows more than any person's weight. */
+  boolean heavy(int sample) {
+    return vertical.isPresent() && Math.abs(vertical.get().at(sample)) > HEAVIEST_N;
   }
 
   BitSet unloaded() {

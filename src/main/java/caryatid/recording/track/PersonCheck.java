@@ -13,9 +13,6 @@ import caryatid.remark.Unit;
  * no edge shows here.
  */
 final class PersonCheck {
-  /** The weight of 300 kg, N: heavier is no person on one plate (common practice, no source). */
-  private static final double HEAVIEST_N = 300 * ForceUnit.STANDARD_GRAVITY;
-
   /**
    * A centre of pressure that moves by less is nobody's, mm: the first percentile of 1,930 stands
    * of 60 s is 1.1 mm sideways and 2.0 mm fore and aft (standard deviations; data of Santos and
@@ -45,7 +42,7 @@ final class PersonCheck {
     Findings findings = Findings.none(file);
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
-    if (force > HEAVIEST_N) {
+    if (force > Load.HEAVIEST_N) {
       findings =
           findings.withProblem(
               Reading.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));

@@ -99,9 +99,16 @@ final class PlateConversion {
     Findings findings =
         checked
             .and(unusable.findings())
+            .and(meanRemoved(right, anterior, unusable.value()))
             .and(dead.refused(cop(axes.right()), right, unusable.value()))
             .and(dead.refused(cop(axes.anterior()), anterior, unusable.value()));
     return track(right, anterior, new Outcome<>(unusable.value(), findings));
+  }
+
+  private Findings meanRemoved(Series right, Series anterior, BitSet left) {
+    Usable usable = Usable.without(left, raw.size());
+    return MeanRemoved.refused(
+        right.without(left), anterior.without(left), usable, plan.name(), unloaded.file());
   }
 
   private static Channel cop(Direction along) {

@@ -12,6 +12,7 @@ import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
 import caryatid.recording.table.Table;
 import caryatid.remark.Argument;
+import caryatid.remark.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,9 @@ import java.util.stream.Collectors;
 
 /** Asks for what neither the file nor the description states, each thing once for all plates. */
 public final class Questions {
+  /** A plate's zero point of moments lies no deeper, mm (common practice, no source). */
+  private static final double DEEPEST_MM = 250;
+
   private final Table table;
   private final Findings nothing;
   private final Optional<Axes> axes;
@@ -138,10 +142,22 @@ public final class Questions {
   private Findings checked(PlatePlan plan, PlateLayout.TrueOrigin origin, Axes known) {
     double along = origin.mm(known.up().axis()) * known.up().sign();
     Findings above =
-        along > 0 ? nothing.withProblem(Reading.ORIGIN_ABOVE, Argument.text(plan.name())) : nothing;
+        along > 0
+            ? nothing.withProblem(Reading.ORIGIN_ABOVE, Argument.text(plan.name()))
+            : deep(plan, -along);
     return along != 0 && fromMoments(plan)
         ? above.and(requireHorizontal(plan, Quantity.FORCE, known, Reading.HORIZONTAL_FORCE))
         : above;
+  }
+
+  private Findings deep(PlatePlan plan, double depthMm) {
+    return depthMm > DEEPEST_MM
+        ? nothing.withProblem(
+            Reading.ORIGIN_DEEP,
+            Argument.text(plan.name()),
+            Argument.of(DEEPEST_MM, Unit.MM),
+            Argument.of(depthMm, Unit.MM))
+        : nothing;
   }
 
   private Findings requireHorizontal(

@@ -51,7 +51,12 @@ final class TrackOddities {
     if (used < 3) {
       return nothing;
     }
-    return spikes(used).and(track.upN().map(this::saturation).orElse(nothing)).and(repeats(used));
+    double meanN = track.upN().map(up -> sum(up) / used).orElse(0.0);
+    Findings bursts = Bursts.of(track, copSpike, SPIKE_FRACTION * meanN, nothing.file());
+    return spikes(used)
+        .and(bursts)
+        .and(track.upN().map(this::saturation).orElse(nothing))
+        .and(repeats(used));
   }
 
   private Findings spikes(int used) {

@@ -68,6 +68,7 @@ public final class Tracks {
         converted
             .findings()
             .and(new TrackOddities(track, file).remarks())
+            .and(new DeadColumns(table, plan, timeline.rateHz(), file).frozen(track.usable()))
             .and(edges)
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }

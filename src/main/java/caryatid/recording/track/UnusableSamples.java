@@ -1,5 +1,6 @@
 package caryatid.recording.track;
 
+import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Reading;
 import caryatid.recording.model.RecordingRemark;
@@ -47,6 +48,9 @@ final class UnusableSamples {
           unusable, findings.and(remarked(RecordingRemark.UNLOADED_PATTERN, empty)));
     }
     findings = findings.and(remarked(RecordingRemark.UNLOADED, load.unloaded()));
+    Outcome<BitSet> heavy = heavy(unusable);
+    unusable.or(heavy.value());
+    findings = findings.and(heavy.findings());
     Outcome<BitSet> far = far(right, anterior, unusable);
     unusable.or(far.value());
     return new Outcome<>(unusable, findings.and(far.findings()));
@@ -66,6 +70,25 @@ final class UnusableSamples {
             Argument.text(plate),
             Argument.count(samples.cardinality()),
             Argument.of(Load.LEAST_N, Unit.N));
+  }
+
+  /** Single samples of more than any person's weight; many of them are refused elsewhere. */
+  private Outcome<BitSet> heavy(BitSet unusable) {
+    BitSet heavy = new BitSet();
+    for (int i = 0; i < raw.size(); i++) {
+      if (load.heavy(i) && !unusable.get(i)) {
+        heavy.set(i);
+      }
+    }
+    return heavy.isEmpty() || heavy.cardinality() > MOST_FAR * raw.size()
+        ? new Outcome<>(new BitSet(), nothing)
+        : new Outcome<>(
+            heavy,
+            nothing.withRemark(
+                RecordingRemark.HEAVY_SAMPLES,
+                Argument.text(plate),
+                Argument.count(heavy.cardinality()),
+                Argument.of(Load.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
   }
 
   private Outcome<BitSet> far(Series right, Series anterior, BitSet unusable) {

@@ -1,0 +1,146 @@
+package caryatid.standing;
+
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.Recording;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Unit;
+import caryatid.uncertainty.SampleStatistics;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Refuses what one foot's plate shows of squatting and the like, and a whole body that is nobody's.
+ * Where other plates bore the rest of the body, their sum tells it; where they did not, one foot's
+ * force and centre of pressure must.
+ *
+ * <p>Limits of one foot: the largest of 180 recordings of single feet (people with and without
+ * stroke, on foam and with eyes closed; public, figures only, computed). Slow squats show at least
+ * 13.0 %, 10.7 % and 32 mm (four traces of an openly licensed motion data set, computed).
+ */
+final class Squats {
+  private static final double MOST_FORCE = 0.098;
+  private static final double MOST_QUICK_FORCE = 0.047;
+  private static final double MOST_ANTERIOR_MM = 17.3;
+
+  /** One foot's slower changes are load that moves between the feet, Hz. */
+  private static final double SLOW_HZ = 0.4;
+
+  /** The ends are continued by so many periods of the cutoff. */
+  private static final double PERIODS = 4;
+
+  /** Plates that bear less than this share beside the foot's do not bear the other foot. */
+  private static final double OTHER_FOOT = 0.1;
+
+  /** Nobody who stands with a prosthesis weighs less, kg (common practice, no source). */
+  private static final double LEAST_BODY_KG = 10;
+
+  private final Recording recording;
+  private final Limits limits;
+
+  private Squats(Recording recording, Limits limits) {
+    this.recording = recording;
+    this.limits = limits;
+  }
+
+  /**
+   * @param quiet the traces of the feet and the whole body, cut to the stretch
+   * @throws BadInput if it is not quiet standing, or nobody
+   */
+  static void refuse(List<Trace> quiet, QuietStretch stretch, Recording recording, Limits limits)
+      throws BadInput {
+    Squats squats = new Squats(recording, limits);
+    for (Trace trace : quiet) {
+      if (trace.of == LineOf.WHOLE_BODY && trace.hasForce) {
+        squats.light(trace.upN);
+      }
+    }
+    Trace only = quiet.get(0);
+    if (quiet.size() == 1 && only.of != LineOf.WHOLE_BODY && only.hasForce) {
+      squats.foot(only, stretch);
+    }
+  }
+
+  private void light(double[] upN) throws BadInput {
+    double kg = SampleStatistics.mean(upN) / ForceUnit.STANDARD_GRAVITY;
+    if (!(kg >= LEAST_BODY_KG)) {
+      throw bad(
+          StandProblem.LIGHT_BODY, Argument.of(LEAST_BODY_KG, Unit.KG), Argument.of(kg, Unit.KG));
+    }
+  }
+
+  private void foot(Trace foot, QuietStretch stretch) throws BadInput {
+    Optional<double[]> whole = whole(foot, stretch);
+    if (whole.isPresent()) {
+      light(whole.get());
+      wholeBody(whole.get());
+      return;
+    }
+    double meanN = SampleStatistics.mean(foot.upN);
+    double force = SampleStatistics.standardDeviation(foot.upN) / meanN;
+    double quick = SampleStatistics.standardDeviation(quick(foot.upN)) / meanN;
+    double anteriorMm = SampleStatistics.standardDeviation(foot.anteriorMm);
+    int beyond =
+        (force > MOST_FORCE ? 1 : 0)
+            + (quick > MOST_QUICK_FORCE ? 1 : 0)
+            + (anteriorMm > MOST_ANTERIOR_MM ? 1 : 0);
+    if (beyond >= 2) {
+      throw bad(
+          StandProblem.MOVING,
+          Argument.term(foot.of),
+          Argument.of(100 * MOST_FORCE, Unit.PERCENT),
+          Argument.of(100 * force, Unit.PERCENT),
+          Argument.of(100 * MOST_QUICK_FORCE, Unit.PERCENT),
+          Argument.of(100 * quick, Unit.PERCENT),
+          Argument.of(MOST_ANTERIOR_MM, Unit.MM),
+          Argument.of(anteriorMm, Unit.MM));
+    }
+  }
+
+  private void wholeBody(double[] upN) throws BadInput {
+    double variation = SampleStatistics.standardDeviation(upN) / SampleStatistics.mean(upN);
+    Limits.Force body = limits.wholeBody();
+    if (variation > body.sd()) {
+      throw bad(
+          StandProblem.FORCE_UNSTEADY,
+          Argument.term(LineOf.WHOLE_BODY),
+          Argument.of(100 * body.sd(), Unit.PERCENT),
+          Argument.of(100 * variation, Unit.PERCENT),
+          Argument.of(100 * body.real(), Unit.PERCENT));
+    }
+  }
+
+  /** The force of all plates, where others than the foot's bore the other foot all the time. */
+  private Optional<double[]> whole(Trace foot, QuietStretch stretch) {
+    double[] sum = foot.upN.clone();
+    for (PlateTrack plate : recording.plates()) {
+      if (!plate.plate().equals(foot.plate) && bears(plate, stretch)) {
+        Arrays.setAll(sum, i -> sum[i] + plate.upN().orElseThrow().at(stretch.fromIndex() + i));
+      }
+    }
+    double share = 1 - SampleStatistics.mean(foot.upN) / SampleStatistics.mean(sum);
+    return share > OTHER_FOOT ? Optional.of(sum) : Optional.empty();
+  }
+
+  private static boolean bears(PlateTrack plate, QuietStretch stretch) {
+    return plate.upN().isPresent()
+        && IntStream.range(stretch.fromIndex(), stretch.toIndex()).allMatch(plate.usable()::at);
+  }
+
+  private double[] quick(double[] upN) {
+    int padding = (int) Math.ceil(PERIODS * recording.rateHz() / SLOW_HZ);
+    double[] slow = Butterworth.twoPasses(SLOW_HZ, recording.rateHz()).zeroPhase(upN, padding);
+    double[] quick = upN.clone();
+    Arrays.setAll(quick, i -> upN[i] - slow[i]);
+    return quick;
+  }
+
+  private BadInput bad(StandProblem topic, Argument... arguments) {
+    return new BadInput(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+  }
+}

@@ -122,13 +122,19 @@ class ArchitectureTest {
         "report",
         "report.pages report.pdf report.picture chart chart.mark wording views fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
         "org.apache.pdfbox.."),
+    new Row("usecase.file", "store recording.model remark", ""),
+    new Row(
+        "usecase.inspect",
+        "wording sheet sheet.yaml recording.model recording.importer standing loadline geometry"
+            + " uncertainty remark",
+        ""),
     new Row(
         "usecase",
-        "store views fitting format entry report report.pages report.pdf wording alignment sheet"
+        "usecase.file store views fitting format entry report report.pages report.pdf wording alignment sheet"
             + " sheet.yaml recording.model recording.importer standing loadline geometry"
             + " uncertainty remark",
         ""),
-    new Row("cli", "usecase wording entry remark", "picocli..")
+    new Row("cli", "usecase usecase.file usecase.inspect wording entry remark", "picocli..")
   };
 
   /** Of other packages, the values that use cases take and give; no importer, store or painter. */

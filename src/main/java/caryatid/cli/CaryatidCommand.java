@@ -1,8 +1,8 @@
 package caryatid.cli;
 
-import caryatid.usecase.FileAccess;
-import caryatid.usecase.LocalFiles;
 import caryatid.usecase.Program;
+import caryatid.usecase.file.FileAccess;
+import caryatid.usecase.file.LocalFiles;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;

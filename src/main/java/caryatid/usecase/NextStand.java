@@ -9,6 +9,8 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;
 import caryatid.store.StoredRecord;
+import caryatid.usecase.file.FileAccess;
+import caryatid.usecase.file.Output;
 import caryatid.views.LostEntryRemark;
 import caryatid.views.NextSheet;
 import java.nio.file.Path;

@@ -3,6 +3,8 @@ package caryatid.usecase;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.file.FileAccess;
+import caryatid.usecase.file.Output;
 import caryatid.views.RecordView;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;

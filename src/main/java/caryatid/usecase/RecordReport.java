@@ -6,6 +6,8 @@ import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.report.pages.Paper;
 import caryatid.store.StoredRecord;
+import caryatid.usecase.file.FileAccess;
+import caryatid.usecase.file.Output;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

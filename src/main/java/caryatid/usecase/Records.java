@@ -7,6 +7,7 @@ import caryatid.store.Access;
 import caryatid.store.NetworkDrive;
 import caryatid.store.StorageRoot;
 import caryatid.store.Store;
+import caryatid.usecase.file.FileProblem;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;

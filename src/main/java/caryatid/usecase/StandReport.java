@@ -9,6 +9,8 @@ import caryatid.report.Pictures;
 import caryatid.report.Report;
 import caryatid.report.pages.Paper;
 import caryatid.usecase.Check.Checked;
+import caryatid.usecase.file.FileAccess;
+import caryatid.usecase.file.Output;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.util.List;

@@ -2,6 +2,7 @@ package caryatid.usecase;
 
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.file.FileAccess;
 import java.nio.file.Path;
 
 /** Takes a packed record in. */

@@ -116,7 +116,7 @@ class ReportNumbersTest {
             "Walked since change: 9 min");
     assertThat(html())
         .contains(
-            "right, transfemoral · walking shoe, heel height 14.5\u00a0mm · 2026-03-04 10:15 +01:00"
+            "transfemoral · walking shoe, heel height 14.5\u00a0mm · 2026-03-04 10:15 +01:00"
                 + " · 2 stands · load on the right 42.4\u00a0% ± 1.7\u00a0%");
   }
 

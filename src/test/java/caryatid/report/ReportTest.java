@@ -45,7 +45,7 @@ class ReportTest {
   void theTableCanBeReadAsTextInItsOrder() throws IOException {
     assertThat(text(pdf(Paper.A4)))
         .containsSubsequence(
-            "Load line in standing: DEMO-7",
+            "Load line in standing: DEMO-7, left leg",
             "○ Undecided: 7 of 8 results. Measure again before changing.",
             "prosthetic knee axis",
             "Conclusion Line at the knee",

@@ -16,6 +16,7 @@ import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Title;
 import caryatid.sheet.Notes;
+import caryatid.sheet.TrialSheet;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,11 @@ public final class FirstPage {
   }
 
   public String title() {
-    return wording.fill("FirstPage.TITLE", Argument.text(state.stands().get(0).trial().wearer()));
+    TrialSheet trial = state.stands().get(0).trial();
+    return wording.fill(
+        "FirstPage.TITLE",
+        Argument.text(trial.wearer()),
+        Argument.text(wording.word("FirstPage." + trial.side().code())));
   }
 
   public List<Block> blocks() {

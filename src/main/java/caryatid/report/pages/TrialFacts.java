@@ -44,7 +44,7 @@ final class TrialFacts {
     TrialFacts facts = new TrialFacts(wording);
     TrialSheet trial = stands.get(0).trial();
     List<String> parts = new ArrayList<>();
-    parts.add(wording.word(trial.side()) + ", " + wording.word(trial.level()));
+    parts.add(wording.word(trial.level()));
     parts.add(facts.footwear(trial));
     parts.add(TIME.format(trial.at()));
     if (stands.size() > 1) {

@@ -53,7 +53,7 @@ class StandFactsNumbersTest {
   void theSummaryOfOneStandDoesNotCountIt() {
     assertThat(plain(TrialFacts.summary(ONE, ENGLISH)))
         .isEqualTo(
-            "right, transfemoral · walking shoe, heel height 14.5 mm · 2026-03-04 10:15 +01:00"
+            "transfemoral · walking shoe, heel height 14.5 mm · 2026-03-04 10:15 +01:00"
                 + " · load on the right 41.2 % ± 2.2 %");
   }
 

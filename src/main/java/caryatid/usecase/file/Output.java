@@ -1,4 +1,4 @@
-package caryatid.usecase;
+package caryatid.usecase.file;
 
 import java.nio.file.Path;
 

@@ -1,4 +1,4 @@
-package caryatid.usecase;
+package caryatid.usecase.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package caryatid.usecase;
+package caryatid.usecase.inspect;
 
 import caryatid.recording.model.Aspect;
 import caryatid.recording.model.Channel.Quantity;

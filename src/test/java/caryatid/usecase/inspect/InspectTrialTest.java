@@ -1,4 +1,4 @@
-package caryatid.usecase;
+package caryatid.usecase.inspect;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;

@@ -1,9 +1,9 @@
-package caryatid.usecase;
+package caryatid.usecase.file;
 
 import caryatid.remark.Topic;
 
 /** Why a file or folder cannot be used. */
-enum FileProblem implements Topic {
+public enum FileProblem implements Topic {
   NO_SUCH_FILE("Cli.NO_SUCH_FILE"),
   IS_A_FOLDER("Cli.IS_A_FOLDER"),
   NO_ORDINARY_FILE("Cli.NO_ORDINARY_FILE"),

@@ -1,4 +1,4 @@
-package caryatid.usecase;
+package caryatid.usecase.file;
 
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;

@@ -1,4 +1,4 @@
-package caryatid.usecase;
+package caryatid.usecase.inspect;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;

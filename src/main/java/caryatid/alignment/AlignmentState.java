@@ -4,6 +4,7 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Remark;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The stands made without changing the prosthesis between them, and the findings of all of them.
@@ -32,5 +33,10 @@ public record AlignmentState(
     findings = List.copyOf(findings);
     withheld = List.copyOf(withheld);
     remarks = List.copyOf(remarks);
+  }
+
+  /** The state's offset that a finding of it judges. */
+  public Optional<StateOffset> offset(Finding finding) {
+    return offsets.stream().filter(o -> o.offset().equals(finding.offset())).findFirst();
   }
 }

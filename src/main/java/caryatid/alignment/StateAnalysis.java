@@ -50,14 +50,7 @@ public final class StateAnalysis {
 
   private static StateOffset state(Offset first, List<Stand> stands, AssumedUncertainties doubts) {
     CombinedStands repeats = repeats(first, stands, doubts);
-    Offset offset =
-        new Offset(
-            first.plane(),
-            first.side(),
-            first.landmark(),
-            first.of(),
-            first.kind(),
-            repeats.mean());
+    Offset offset = new Offset(first.at(), first.of(), first.kind(), repeats.mean());
     double longestS =
         stands.stream().mapToDouble(s -> s.standing().stretch().durationS()).max().orElseThrow();
     return new StateOffset(
@@ -85,9 +78,7 @@ public final class StateAnalysis {
 
   private static Offset same(Offset wanted, Stand stand) {
     return stand.offsets().stream()
-        .filter(o -> o.plane() == wanted.plane() && o.side() == wanted.side())
-        .filter(o -> o.landmark().equals(wanted.landmark()))
-        .filter(o -> o.of() == wanted.of() && o.kind() == wanted.kind())
+        .filter(wanted::isSameAs)
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("stands differ in their landmarks"));
   }

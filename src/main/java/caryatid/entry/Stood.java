@@ -2,6 +2,7 @@ package caryatid.entry;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import java.math.BigDecimal;
 import java.util.List;
@@ -45,9 +46,7 @@ public record Stood(
   /**
    * One offset against one target.
    *
-   * @param plane in which plane
-   * @param side the leg
-   * @param landmark the landmark's name
+   * @param at the landmark, and the plane it is seen in
    * @param offsetMm the offset, mm, signed as offsets are
    * @param expandedMm half-width of its 95 % interval, mm
    * @param recommendedMm what is recommended, mm
@@ -58,9 +57,7 @@ public record Stood(
    * @param validFor what else the target is valid for: footwear or mode of the knee
    */
   public record Found(
-      Plane plane,
-      Side side,
-      String landmark,
+      LandmarkInPlane at,
       BigDecimal offsetMm,
       BigDecimal expandedMm,
       BigDecimal recommendedMm,
@@ -79,6 +76,21 @@ public record Stood(
       Range.OFFSET_MM.require(recommendedMm);
       Range.HEIGHT_MM.require(belowMm);
       Range.HEIGHT_MM.require(aboveMm);
+    }
+
+    /** In which plane. */
+    public Plane plane() {
+      return at.plane();
+    }
+
+    /** The leg. */
+    public Side side() {
+      return at.side();
+    }
+
+    /** The landmark's name. */
+    public String landmark() {
+      return at.landmark();
     }
   }
 

@@ -124,9 +124,7 @@ public final class StandEntry {
     Offset offset = finding.offset();
     Target target = finding.target();
     return new Stood.Found(
-        offset.plane(),
-        offset.side(),
-        offset.landmark(),
+        offset.at(),
         number(path + "offset-mm", offset.mm().value(), Range.OFFSET_MM),
         number(path + "expanded-mm", offset.mm().expanded(Estimate.COVERAGE), Range.HEIGHT_MM),
         number(path + "recommended-mm", target.recommendedMm(), Range.OFFSET_MM),

@@ -1,6 +1,7 @@
 package caryatid.format;
 
 import caryatid.loadline.Finding;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Moment;
 import caryatid.loadline.Offset;
 import caryatid.loadline.UnjudgedTarget;
@@ -10,20 +11,28 @@ import java.io.IOException;
 final class OffsetForm {
   private OffsetForm() {}
 
+  /** The landmark and plane that offsets, targets and moments begin with. */
+  static void writeAt(LandmarkInPlane at, ObjectOut out) throws IOException {
+    out.word("plane", BodyWords.PLANE, at.plane())
+        .word("side", BodyWords.SIDE, at.side())
+        .text("landmark", at.landmark());
+  }
+
+  static LandmarkInPlane readAt(ObjectIn in) {
+    return new LandmarkInPlane(
+        in.word("plane", BodyWords.PLANE), in.word("side", BodyWords.SIDE), in.text("landmark"));
+  }
+
   static void write(Offset offset, ObjectOut out) throws IOException {
-    out.word("plane", BodyWords.PLANE, offset.plane())
-        .word("side", BodyWords.SIDE, offset.side())
-        .text("landmark", offset.landmark())
-        .word("of", FindingWords.LINE_OF, offset.of())
+    writeAt(offset.at(), out);
+    out.word("of", FindingWords.LINE_OF, offset.of())
         .word("kind", FindingWords.LINE, offset.kind())
         .object("mm", offset.mm(), EstimateForm::write);
   }
 
   static Offset read(ObjectIn in) {
     return new Offset(
-        in.word("plane", BodyWords.PLANE),
-        in.word("side", BodyWords.SIDE),
-        in.text("landmark"),
+        readAt(in),
         in.word("of", FindingWords.LINE_OF),
         in.word("kind", FindingWords.LINE),
         in.object("mm", EstimateForm::read));
@@ -57,10 +66,8 @@ final class OffsetForm {
   }
 
   static void writeMoment(Moment moment, ObjectOut out) throws IOException {
-    out.word("plane", BodyWords.PLANE, moment.plane())
-        .word("side", BodyWords.SIDE, moment.side())
-        .text("landmark", moment.landmark())
-        .word("kind", FindingWords.LINE, moment.kind())
+    writeAt(moment.at(), out);
+    out.word("kind", FindingWords.LINE, moment.kind())
         .object("newton-metres", moment.newtonMetres(), EstimateForm::write)
         .object("newton-metres-per-kg", moment.newtonMetresPerKg(), EstimateForm::write)
         .word("effect", FindingWords.EFFECT, moment.effect());
@@ -68,9 +75,7 @@ final class OffsetForm {
 
   static Moment readMoment(ObjectIn in) {
     return new Moment(
-        in.word("plane", BodyWords.PLANE),
-        in.word("side", BodyWords.SIDE),
-        in.text("landmark"),
+        readAt(in),
         in.word("kind", FindingWords.LINE),
         in.object("newton-metres", EstimateForm::read),
         in.objectIfThere("newton-metres-per-kg", EstimateForm::read),

@@ -11,10 +11,8 @@ final class TargetForm {
   private TargetForm() {}
 
   static void write(Target target, ObjectOut out) throws IOException {
-    out.word("plane", BodyWords.PLANE, target.plane())
-        .word("side", BodyWords.SIDE, target.side())
-        .text("landmark", target.landmark())
-        .number("recommended-mm", target.recommendedMm())
+    OffsetForm.writeAt(target.at(), out);
+    out.number("recommended-mm", target.recommendedMm())
         .number("below-mm", target.belowMm())
         .number("above-mm", target.aboveMm())
         .text("source", target.source())
@@ -40,9 +38,7 @@ final class TargetForm {
 
   static Target read(ObjectIn in) {
     return new Target(
-        in.word("plane", BodyWords.PLANE),
-        in.word("side", BodyWords.SIDE),
-        in.text("landmark"),
+        OffsetForm.readAt(in),
         in.number("recommended-mm"),
         in.number("below-mm"),
         in.number("above-mm"),

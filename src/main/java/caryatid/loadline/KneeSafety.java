@@ -64,7 +64,7 @@ public final class KneeSafety {
     return offset.plane() == Plane.SAGITTAL
         && offset.side() == side
         && landmarks.stream()
-            .filter(l -> l.side() == side && l.name().equals(offset.landmark()))
+            .filter(l -> l.at(offset.plane()).equals(offset.at()))
             .anyMatch(l -> l.kind() == LandmarkKind.KNEE_CENTRE);
   }
 

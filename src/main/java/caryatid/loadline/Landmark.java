@@ -32,6 +32,11 @@ public record Landmark(
     }
   }
 
+  /** The landmark as seen in a plane. */
+  public LandmarkInPlane at(Plane plane) {
+    return new LandmarkInPlane(plane, side, name);
+  }
+
   /** The coordinate that counts in a plane, where it was marked. */
   public Optional<Coordinate> in(Plane plane) {
     return plane == Plane.SAGITTAL ? anteriorMm : rightMm;

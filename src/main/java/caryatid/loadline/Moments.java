@@ -8,10 +8,7 @@ import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Estimate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * External moments of a foot's ground reaction about the knee and ankle of its leg: vertical force
@@ -24,13 +21,12 @@ final class Moments {
   private static final double MM_PER_M = 1000;
 
   private final Standing standing;
-  private final Map<String, Landmark> landmarks;
+  private final List<Landmark> landmarks;
   private final StanceConditions how;
 
   Moments(Standing standing, List<Landmark> landmarks, StanceConditions how) {
     this.standing = standing;
-    this.landmarks =
-        landmarks.stream().collect(Collectors.toMap(Moments::key, Function.identity()));
+    this.landmarks = List.copyOf(landmarks);
     this.how = how;
   }
 
@@ -40,8 +36,7 @@ final class Moments {
 
   /** Says so where frontal moments are left out although they were asked for by a mark. */
   List<Remark> remarks() {
-    boolean asked =
-        landmarks.values().stream().anyMatch(l -> isJoint(l) && l.rightMm().isPresent());
+    boolean asked = landmarks.stream().anyMatch(l -> isJoint(l) && l.rightMm().isPresent());
     return asked && !horizontalTrusted()
         ? List.of(Remark.of(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED))
         : List.of();
@@ -61,9 +56,7 @@ final class Moments {
         .map(
             newtonMetres ->
                 new Moment(
-                    offset.plane(),
-                    offset.side(),
-                    offset.landmark(),
+                    offset.at(),
                     offset.kind(),
                     newtonMetres,
                     perKg(newtonMetres),
@@ -135,10 +128,9 @@ final class Moments {
   }
 
   private Landmark landmark(Offset offset) {
-    return landmarks.get(offset.side() + " " + offset.landmark());
-  }
-
-  private static String key(Landmark landmark) {
-    return landmark.side() + " " + landmark.name();
+    return landmarks.stream()
+        .filter(l -> l.at(offset.plane()).equals(offset.at()))
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -8,13 +8,30 @@ import caryatid.uncertainty.Estimate;
 /**
  * How far a load line runs from a landmark.
  *
- * @param plane in which plane
- * @param side the leg of the landmark
- * @param landmark the landmark's name
+ * @param at the landmark, and the plane it is seen in
  * @param of whose load line
  * @param kind how the line was drawn
  * @param mm the offset, mm: positive anterior (sagittal) or lateral on the landmark's side
  *     (frontal)
  */
-public record Offset(
-    Plane plane, Side side, String landmark, LineOf of, LoadLineMethod kind, Estimate mm) {}
+public record Offset(LandmarkInPlane at, LineOf of, LoadLineMethod kind, Estimate mm) {
+  /** In which plane. */
+  public Plane plane() {
+    return at.plane();
+  }
+
+  /** The leg. */
+  public Side side() {
+    return at.side();
+  }
+
+  /** The landmark's name. */
+  public String landmark() {
+    return at.landmark();
+  }
+
+  /** Whether another stand's or state's offset is of the same line past the same landmark. */
+  public boolean isSameAs(Offset other) {
+    return at.equals(other.at) && of == other.of && kind == other.kind;
+  }
+}

@@ -55,7 +55,7 @@ final class Offsets {
 
   private static Offset offset(
       Landmark landmark, Plane plane, LineOf of, LoadLineMethod kind, Estimate mm) {
-    return new Offset(plane, landmark.side(), landmark.name(), of, kind, mm);
+    return new Offset(landmark.at(plane), of, kind, mm);
   }
 
   private Estimate vertical(MeanLoad load, Landmark landmark, Plane plane, Coordinate mark) {

@@ -2,14 +2,13 @@ package caryatid.loadline;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.standing.LineOf;
 import java.util.Optional;
 
 /**
  * A recommended offset of the load line from a landmark.
  *
- * @param plane the plane it is for
- * @param side the leg it is for
- * @param landmark the landmark's name
+ * @param at the landmark and the plane it is for
  * @param recommendedMm recommended offset, mm, signed as offsets are
  * @param belowMm tolerance below it, mm, not negative
  * @param aboveMm tolerance above it, mm, not negative; above and below are not both 0
@@ -19,9 +18,7 @@ import java.util.Optional;
  * @param lookAt what the document recommends to look at when the line is too far to one side
  */
 public record Target(
-    Plane plane,
-    Side side,
-    String landmark,
+    LandmarkInPlane at,
     double recommendedMm,
     double belowMm,
     double aboveMm,
@@ -52,26 +49,34 @@ public record Target(
 
   /** A target whose document recommends nothing to look at. */
   public Target(
-      Plane plane,
-      Side side,
-      String landmark,
+      LandmarkInPlane at,
       double recommendedMm,
       double belowMm,
       double aboveMm,
       String source,
       MeantFor line,
       Optional<String> condition) {
-    this(
-        plane,
-        side,
-        landmark,
-        recommendedMm,
-        belowMm,
-        aboveMm,
-        source,
-        line,
-        condition,
-        Optional.empty());
+    this(at, recommendedMm, belowMm, aboveMm, source, line, condition, Optional.empty());
+  }
+
+  /** In which plane. */
+  public Plane plane() {
+    return at.plane();
+  }
+
+  /** The leg. */
+  public Side side() {
+    return at.side();
+  }
+
+  /** The landmark's name. */
+  public String landmark() {
+    return at.landmark();
+  }
+
+  /** Whose load line it is meant for, by its leg. */
+  public LineOf lineOf() {
+    return line == MeantFor.FOOT ? LineOf.foot(side()) : LineOf.WHOLE_BODY;
   }
 
   /** The smallest offset that is within, mm. */

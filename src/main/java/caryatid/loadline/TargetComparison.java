@@ -3,7 +3,6 @@ package caryatid.loadline;
 import caryatid.geometry.Plane;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
 import caryatid.standing.Stance;
 import caryatid.uncertainty.Conformity;
 import java.util.ArrayList;
@@ -46,14 +45,9 @@ public record TargetComparison(List<Finding> findings, List<UnjudgedTarget> with
 
   private static Optional<Offset> offset(List<Offset> offsets, Target target) {
     return offsets.stream()
-        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && o.of() == line(target))
-        .filter(o -> o.plane() == target.plane() && o.side() == target.side())
-        .filter(o -> o.landmark().equals(target.landmark()))
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && o.of() == target.lineOf())
+        .filter(o -> o.at().equals(target.at()))
         .findFirst();
-  }
-
-  private static LineOf line(Target target) {
-    return target.line() == Target.MeantFor.FOOT ? LineOf.foot(target.side()) : LineOf.WHOLE_BODY;
   }
 
   private static Finding finding(Offset offset, Target target, DecisionRule rule) {

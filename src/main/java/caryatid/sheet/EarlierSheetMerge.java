@@ -1,5 +1,6 @@
 package caryatid.sheet;
 
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
@@ -75,17 +76,13 @@ final class EarlierSheetMerge {
    * The earlier targets, those of the same plane, side and landmark replaced, then further ones.
    */
   List<LocatedValue<Target>> targets(List<LocatedValue<Target>> own) {
-    List<Object> replaced = new ArrayList<>(own.stream().map(t -> key(t.value())).toList());
+    List<LandmarkInPlane> replaced = own.stream().map(t -> t.value().at()).toList();
     List<LocatedValue<Target>> all = new ArrayList<>();
     earlier.map(TrialSheet::targets).orElse(List.of()).stream()
-        .filter(t -> !replaced.contains(key(t)))
+        .filter(t -> !replaced.contains(t.at()))
         .forEach(t -> all.add(new LocatedValue<>(t, place)));
     all.addAll(own);
     return all;
-  }
-
-  static List<Object> key(Target target) {
-    return List.of(target.plane(), target.side(), target.landmark());
   }
 
   private void check(List<LandmarkEntry> before, List<LocatedValue<LandmarkEntry>> own) {

@@ -55,12 +55,12 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
       Section root,
       List<LocatedValue<LandmarkEntry>> landmarks,
       List<LocatedValue<Target>> targets) {
-    Set<List<Object>> seen = new HashSet<>();
+    Set<Object> seen = new HashSet<>();
     landmarks.stream()
         .filter(l -> !seen.add(List.of(l.value().name(), l.value().side())))
         .forEach(l -> refuse(root, l.place(), SheetProblem.LANDMARK_TWICE, l.value().name()));
     targets.stream()
-        .filter(t -> !seen.add(EarlierSheetMerge.key(t.value())))
+        .filter(t -> !seen.add(t.value().at()))
         .forEach(t -> refuse(root, t.place(), SheetProblem.TARGET_TWICE, t.value().landmark()));
   }
 

@@ -2,6 +2,7 @@ package caryatid.sheet;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
@@ -41,9 +42,7 @@ final class TargetSection {
         () ->
             new LocatedValue<>(
                 new Target(
-                    plane.orElseThrow(),
-                    side,
-                    landmark.orElseThrow(),
+                    new LandmarkInPlane(plane.orElseThrow(), side, landmark.orElseThrow()),
                     recommended.orElseThrow(),
                     below.orElseThrow(),
                     above.orElseThrow(),

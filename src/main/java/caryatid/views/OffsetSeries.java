@@ -6,6 +6,7 @@ import caryatid.entry.Named;
 import caryatid.entry.Stood;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -17,12 +18,10 @@ import java.util.Optional;
 /**
  * One offset from stand to stand.
  *
- * @param plane in which plane
- * @param side the leg
- * @param landmark the landmark's name
+ * @param at the landmark, and the plane it is seen in
  * @param measured at least one, in order of time
  */
-public record OffsetSeries(Plane plane, Side side, String landmark, List<Measured> measured) {
+public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
 
   /**
    * What one stand found.
@@ -62,6 +61,21 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
     measured = List.copyOf(measured);
   }
 
+  /** In which plane. */
+  public Plane plane() {
+    return at.plane();
+  }
+
+  /** The leg. */
+  public Side side() {
+    return at.side();
+  }
+
+  /** The landmark's name. */
+  public String landmark() {
+    return at.landmark();
+  }
+
   /** The latest of them in each footwear, in order of time: a result holds for one footwear. */
   public List<Measured> current() {
     Map<String, Measured> latest = new LinkedHashMap<>();
@@ -77,14 +91,12 @@ public record OffsetSeries(Plane plane, Side side, String landmark, List<Measure
   OffsetSeries with(OffsetSeries later) {
     List<Measured> both = new ArrayList<>(measured);
     both.addAll(later.measured);
-    return new OffsetSeries(plane, side, landmark, both);
+    return new OffsetSeries(at, both);
   }
 
-  /** What identifies a series. */
-  record Key(Plane plane, Side side, String landmark) {
-    static Key of(Stood.Found found) {
-      return new Key(found.plane(), found.side(), Named.fold(found.landmark()));
-    }
+  /** What a finding has in common with the others of its series, however its name is written. */
+  static LandmarkInPlane key(Stood.Found found) {
+    return new LandmarkInPlane(found.plane(), found.side(), Named.fold(found.landmark()));
   }
 
   static Measured measured(Entry entry, OffsetDateTime at, Stood.Found found) {

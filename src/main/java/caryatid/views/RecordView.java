@@ -5,6 +5,7 @@ import caryatid.entry.Entry;
 import caryatid.entry.Stood;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import java.util.Comparator;
@@ -157,7 +158,7 @@ public record RecordView(
   }
 
   private static List<OffsetSeries> series(FittingRecord record) {
-    Map<OffsetSeries.Key, OffsetSeries> all = new LinkedHashMap<>();
+    Map<LandmarkInPlane, OffsetSeries> all = new LinkedHashMap<>();
     for (Entry entry : record.valid()) {
       entry.content(Stood.class).stream()
           .flatMap(stood -> stood.findings().stream())
@@ -165,11 +166,9 @@ public record RecordView(
               found -> {
                 OffsetSeries one =
                     new OffsetSeries(
-                        found.plane(),
-                        found.side(),
-                        found.landmark(),
+                        found.at(),
                         List.of(OffsetSeries.measured(entry, record.timeOf(entry), found)));
-                all.merge(OffsetSeries.Key.of(found), one, OffsetSeries::with);
+                all.merge(OffsetSeries.key(found), one, OffsetSeries::with);
               });
     }
     return List.copyOf(all.values());

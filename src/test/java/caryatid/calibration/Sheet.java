@@ -3,6 +3,7 @@ package caryatid.calibration;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.StanceConditions;
 import caryatid.loadline.Target;
@@ -100,9 +101,7 @@ final class Sheet {
   /** A target whose tolerance is as wide on either side. */
   static Target target(Plane plane, double recommendedMm, double toleranceMm) {
     return new Target(
-        plane,
-        Side.RIGHT,
-        KNEE,
+        new LandmarkInPlane(plane, Side.RIGHT, KNEE),
         recommendedMm,
         toleranceMm,
         toleranceMm,

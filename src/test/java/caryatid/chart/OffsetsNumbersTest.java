@@ -14,6 +14,7 @@ import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import caryatid.views.OffsetSeries;
 import caryatid.views.OffsetSeries.Measured;
@@ -46,7 +47,8 @@ class OffsetsNumbersTest {
             measured(3, 0, -12.6, 7.3, -9, -4, 5, Verdict.INSIDE_TOO_CLOSE),
             measured(5, 20, 16.2, 4.1, 11.5, 15, 28.25, Verdict.WITHIN),
             measured(8, 40, 41.9, 5.7, 12.5, 17, 21, Verdict.OUTSIDE));
-    OffsetSeries series = new OffsetSeries(Plane.SAGITTAL, Side.RIGHT, "knee centre", measured);
+    OffsetSeries series =
+        new OffsetSeries(new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"), measured);
     return OffsetsDrawing.plan(
         series,
         List.of(change("a", 5, 20), change("b", 8, 40)),
@@ -199,9 +201,7 @@ class OffsetsNumbersTest {
   private static Drawing drawing(double mm, double half) {
     return OffsetsDrawing.plan(
         new OffsetSeries(
-            Plane.SAGITTAL,
-            Side.RIGHT,
-            "knee centre",
+            new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
             List.of(measured(3, 0, mm, half, mm - half, mm, mm + half, Verdict.WITHIN))),
         List.of(),
         new LandmarkWords(Wording.in(Locale.ENGLISH), false),

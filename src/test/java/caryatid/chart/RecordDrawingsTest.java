@@ -7,6 +7,7 @@ import caryatid.chart.mark.SideBySide;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import caryatid.views.OffsetSeries;
 import caryatid.views.OffsetSeries.Measured;
@@ -48,9 +49,7 @@ class RecordDrawingsTest {
   void eachStandSaysItsOffsetItsToleranceAndItsResult() {
     OffsetSeries series =
         new OffsetSeries(
-            Plane.SAGITTAL,
-            Side.RIGHT,
-            "knee centre",
+            new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
             List.of(measured(6, -10.2, Verdict.OUTSIDE)));
     assertThat(
             OffsetsDrawing.plan(series, List.of(), new LandmarkWords(ENGLISH, false), ENGLISH, 186)
@@ -114,7 +113,8 @@ class RecordDrawingsTest {
               Optional.empty(),
               Optional.empty()));
     }
-    return new OffsetSeries(Plane.FRONTAL, Side.LEFT, "a landmark of a long name", measured);
+    return new OffsetSeries(
+        new LandmarkInPlane(Plane.FRONTAL, Side.LEFT, "a landmark of a long name"), measured);
   }
 
   private static Measured measured(int entry, double mm, Verdict verdict) {

@@ -64,10 +64,7 @@ class StripNumbersTest {
 
   private static StateOffset at(Offset like, double mm) {
     return new StateOffset(
-        new Offset(
-            like.plane(), like.side(), like.landmark(), like.of(), like.kind(), Estimate.exact(mm)),
-        1,
-        Optional.empty());
+        new Offset(like.at(), like.of(), like.kind(), Estimate.exact(mm)), 1, Optional.empty());
   }
 
   private static Part strip(Drawing drawing, String landmark) {

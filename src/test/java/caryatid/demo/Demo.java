@@ -9,6 +9,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
@@ -115,9 +116,7 @@ public final class Demo {
   public Demo target(Plane plane, String landmark, double mm, double below, double above) {
     targets.add(
         new Target(
-            plane,
-            side,
-            landmark,
+            new LandmarkInPlane(plane, side, landmark),
             mm,
             below,
             above,

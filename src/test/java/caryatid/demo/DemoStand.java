@@ -159,12 +159,7 @@ final class DemoStand {
     Coordinate at = landmark.in(plane).orElseThrow();
     Estimate mm = line.plus(-1, new Estimate(at.mm(), at.doubts()));
     return new Offset(
-        plane,
-        landmark.side(),
-        landmark.name(),
-        load.of(),
-        kind,
-        sagittal ? mm : mm.times(landmark.side().lateral()));
+        landmark.at(plane), load.of(), kind, sagittal ? mm : mm.times(landmark.side().lateral()));
   }
 
   /** About knee and ankle; in the frontal plane by the measured force alone. */
@@ -186,9 +181,7 @@ final class DemoStand {
 
   private Moment moment(Plane plane, Landmark at, MeanLoad load, LoadLineMethod kind) {
     return new Moment(
-        plane,
-        at.side(),
-        at.name(),
+        at.at(plane),
         kind,
         offset(plane, at, load, kind).mm().times(0.398),
         Optional.empty(),

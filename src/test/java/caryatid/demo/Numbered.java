@@ -10,6 +10,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.LoadLineRemark;
@@ -112,9 +113,7 @@ public final class Numbered {
   /** Nothing recommends where the line should run past the hip in the sagittal plane. */
   private static Offset hip() {
     return new Offset(
-        Plane.SAGITTAL,
-        Side.RIGHT,
-        "hip",
+        new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "hip"),
         caryatid.standing.LineOf.RIGHT_FOOT,
         LoadLineMethod.VERTICAL,
         Estimate.exact(-23.4).with(part(Cause.SWAY, "hip", 2.4, 10)));
@@ -134,9 +133,7 @@ public final class Numbered {
       }
     }
     return new Offset(
-        plane,
-        Side.RIGHT,
-        landmark,
+        new LandmarkInPlane(plane, Side.RIGHT, landmark),
         caryatid.standing.LineOf.RIGHT_FOOT,
         LoadLineMethod.VERTICAL,
         new Estimate(mm, contributions));
@@ -156,9 +153,7 @@ public final class Numbered {
       String source,
       String condition) {
     return new Target(
-        plane,
-        Side.RIGHT,
-        landmark,
+        new LandmarkInPlane(plane, Side.RIGHT, landmark),
         mm,
         below,
         above,

@@ -6,6 +6,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.loadline.MomentEffect;
@@ -167,7 +168,12 @@ final class NumberedStand {
       Estimate newtonMetres,
       Optional<Estimate> perKg,
       MomentEffect effect) {
-    return new Moment(Plane.SAGITTAL, Side.RIGHT, landmark, kind, newtonMetres, perKg, effect);
+    return new Moment(
+        new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, landmark),
+        kind,
+        newtonMetres,
+        perKg,
+        effect);
   }
 
   private static TrialSheet trial(List<Landmark> landmarks, List<Target> targets) {

@@ -28,6 +28,7 @@ import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.ProstheticSide;
@@ -145,9 +146,7 @@ class FrozenEntriesTest {
             mm("45.6"),
             List.of(
                 new Stood.Found(
-                    Plane.FRONTAL,
-                    Side.RIGHT,
-                    "knee centre",
+                    new LandmarkInPlane(Plane.FRONTAL, Side.RIGHT, "knee centre"),
                     exact("-1.234567"),
                     exact("18.2"),
                     exact("20"),

@@ -30,7 +30,10 @@ class KneeSafetyTest {
         Estimate.exact(mm)
             .with(new Contribution(new Source(Cause.SWAY, ""), 2, 1, Double.POSITIVE_INFINITY));
     return new Offset(
-        Plane.SAGITTAL, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name(), of, kind, estimate);
+        new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name()),
+        of,
+        kind,
+        estimate);
   }
 
   private static List<Remark> warnings(Offset... offsets) {

@@ -115,9 +115,7 @@ public final class Legs {
   public static Target target(
       caryatid.geometry.Plane plane, LandmarkKind kind, double mm, double below, double above) {
     return new Target(
-        plane,
-        Side.RIGHT,
-        kind.name(),
+        new LandmarkInPlane(plane, Side.RIGHT, kind.name()),
         mm,
         below,
         above,

@@ -94,7 +94,11 @@ class LoadLineNumbersTest {
   }
 
   private static Offset offset(Plane plane, String landmark, LoadLineMethod kind, double mm) {
-    return new Offset(plane, Side.RIGHT, landmark, LineOf.RIGHT_FOOT, kind, Estimate.exact(mm));
+    return new Offset(
+        new LandmarkInPlane(plane, Side.RIGHT, landmark),
+        LineOf.RIGHT_FOOT,
+        kind,
+        Estimate.exact(mm));
   }
 
   @Test
@@ -138,9 +142,7 @@ class LoadLineNumbersTest {
   void aRemarkOfAFarLandmarkSaysHowFar() {
     Offset far =
         new Offset(
-            Plane.FRONTAL,
-            Side.LEFT,
-            "knee",
+            new LandmarkInPlane(Plane.FRONTAL, Side.LEFT, "knee"),
             LineOf.LEFT_FOOT,
             LoadLineMethod.VERTICAL,
             Estimate.exact(-123.4));

@@ -35,7 +35,7 @@ class MomentsTest {
 
   private static Moment moment(LoadLineResult past, Plane plane, LoadLineMethod kind) {
     return past.moments().stream()
-        .filter(m -> m.plane() == plane && m.kind() == kind)
+        .filter(m -> m.at().plane() == plane && m.kind() == kind)
         .findFirst()
         .orElseThrow();
   }
@@ -76,7 +76,7 @@ class MomentsTest {
     assertThat(moment.newtonMetres().value()).isCloseTo(0.4 * (lateralMm - 10), within(1e-12));
     assertThat(moment.effect()).isEqualTo(effect);
     assertThat(past.moments())
-        .noneMatch(m -> m.plane() == Plane.FRONTAL && m.kind() == LoadLineMethod.VERTICAL);
+        .noneMatch(m -> m.at().plane() == Plane.FRONTAL && m.kind() == LoadLineMethod.VERTICAL);
   }
 
   /** Both feet bear 800 N, 800 / 9.80665 kg. */
@@ -110,7 +110,7 @@ class MomentsTest {
     double limit = Math.toRadians(0.3);
     assertThat(past(LandmarkKind.KNEE_CENTRE, 15, 0, limit, true).remarks()).isEmpty();
     LoadLineResult past = past(LandmarkKind.KNEE_CENTRE, 15, 0, limit + 1e-9, true);
-    assertThat(past.moments()).noneMatch(m -> m.plane() == Plane.FRONTAL);
+    assertThat(past.moments()).noneMatch(m -> m.at().plane() == Plane.FRONTAL);
     assertThat(past.remarks())
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
@@ -126,7 +126,7 @@ class MomentsTest {
             standing,
             List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 80, 0, 500)),
             Legs.how(new Stance.ProstheticFootOnPlate(Optional.empty()), Legs.NONE, Side.RIGHT));
-    assertThat(past.moments()).extracting(Moment::plane).containsOnly(Plane.SAGITTAL);
+    assertThat(past.moments()).extracting(m -> m.at().plane()).containsOnly(Plane.SAGITTAL);
     assertThat(past.remarks())
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);

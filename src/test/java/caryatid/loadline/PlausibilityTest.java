@@ -12,7 +12,11 @@ import org.junit.jupiter.api.Test;
 
 class PlausibilityTest {
   private static Offset past(Plane plane, LineOf of, double mm) {
-    return new Offset(plane, Side.LEFT, "knee", of, LoadLineMethod.VERTICAL, Estimate.exact(mm));
+    return new Offset(
+        new LandmarkInPlane(plane, Side.LEFT, "knee"),
+        of,
+        LoadLineMethod.VERTICAL,
+        Estimate.exact(mm));
   }
 
   private static List<Remark> remarks(Offset offset) {

@@ -26,7 +26,10 @@ class TargetComparisonTest {
     Estimate estimate =
         Estimate.exact(mm).with(new Contribution(new Source(Cause.SWAY, ""), u, 1, degrees));
     return new Offset(
-        plane, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name(), of, LoadLineMethod.VERTICAL, estimate);
+        new LandmarkInPlane(plane, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name()),
+        of,
+        LoadLineMethod.VERTICAL,
+        estimate);
   }
 
   private static Target sagittal(double mm, double below, double above) {
@@ -122,9 +125,7 @@ class TargetComparisonTest {
 
   private static Target meantForBody(Plane plane) {
     return new Target(
-        plane,
-        Side.RIGHT,
-        LandmarkKind.KNEE_CENTRE.name(),
+        new LandmarkInPlane(plane, Side.RIGHT, LandmarkKind.KNEE_CENTRE.name()),
         15,
         10,
         10,

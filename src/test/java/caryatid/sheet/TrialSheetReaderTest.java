@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LookAt;
 import caryatid.loadline.Target;
@@ -47,9 +48,7 @@ class TrialSheetReaderTest {
     assertThat(sheet.targets())
         .containsExactly(
             new Target(
-                Plane.SAGITTAL,
-                Side.RIGHT,
-                "knee centre",
+                new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
                 15,
                 10,
                 10,

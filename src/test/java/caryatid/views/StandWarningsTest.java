@@ -10,6 +10,7 @@ import caryatid.entry.Opening;
 import caryatid.entry.Stood;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.ProstheticSide;
@@ -47,9 +48,7 @@ class StandWarningsTest {
   private void stood(String footwear, String landmark, String mm) {
     Stood.Found found =
         new Stood.Found(
-            Plane.SAGITTAL,
-            Side.RIGHT,
-            landmark,
+            new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, landmark),
             new BigDecimal(mm),
             new BigDecimal("4"),
             new BigDecimal("15"),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.LookAt;
 import caryatid.loadline.Offset;
@@ -22,17 +23,13 @@ class ResultWordsTest {
   private static Finding finding(Plane plane, double mm, Verdict verdict) {
     Offset offset =
         new Offset(
-            plane,
-            Side.LEFT,
-            "knee centre",
+            new LandmarkInPlane(plane, Side.LEFT, "knee centre"),
             LineOf.LEFT_FOOT,
             LoadLineMethod.VERTICAL,
             Estimate.exact(mm));
     Target target =
         new Target(
-            plane,
-            Side.LEFT,
-            "knee centre",
+            new LandmarkInPlane(plane, Side.LEFT, "knee centre"),
             15,
             10,
             15,

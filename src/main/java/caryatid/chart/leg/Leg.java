@@ -3,10 +3,10 @@ package caryatid.chart.leg;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
-import caryatid.geometry.Plane;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
@@ -91,38 +91,29 @@ public record Leg(View view, List<Level> levels, Optional<LoadLine> line, Option
   private static Level level(
       Landmark landmark, AlignmentState state, Optional<AlignmentState> before, View view) {
     Coordinate at = landmark.in(view.plane()).orElseThrow();
+    LandmarkInPlane seen = landmark.at(view.plane());
     List<Finding> findings =
-        state.findings().stream().filter(f -> isAt(f.offset(), landmark, view.plane())).toList();
+        state.findings().stream().filter(f -> f.offset().at().equals(seen)).toList();
     List<Target> withheld =
         state.withheld().stream()
             .map(UnjudgedTarget::target)
-            .filter(t -> t.plane() == view.plane() && t.side() == landmark.side())
-            .filter(t -> t.landmark().equals(landmark.name()))
+            .filter(t -> t.at().equals(seen))
             .toList();
     return new Level(
         landmark,
         view.across(at.mm()),
         new Estimate(at.mm(), at.doubts()).expanded(Estimate.COVERAGE),
-        findings.stream()
-            .map(Finding::offset)
-            .findFirst()
-            .or(() -> offset(landmark, state, view.plane())),
-        before.flatMap(earlier -> offset(landmark, earlier, view.plane())),
+        findings.stream().map(Finding::offset).findFirst().or(() -> offset(seen, state)),
+        before.flatMap(earlier -> offset(seen, earlier)),
         findings,
         withheld);
   }
 
-  private static Optional<Offset> offset(Landmark landmark, AlignmentState state, Plane plane) {
+  private static Optional<Offset> offset(LandmarkInPlane at, AlignmentState state) {
     return state.offsets().stream()
         .map(StateOffset::offset)
-        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && isAt(o, landmark, plane))
+        .filter(o -> o.kind() == LoadLineMethod.VERTICAL && o.at().equals(at))
         .findFirst();
-  }
-
-  private static boolean isAt(Offset offset, Landmark landmark, Plane plane) {
-    return offset.plane() == plane
-        && offset.side() == landmark.side()
-        && offset.landmark().equals(landmark.name());
   }
 
   public Optional<Level> at(LandmarkKind kind) {

@@ -13,6 +13,7 @@ import caryatid.entry.Length;
 import caryatid.entry.Stood;
 import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
+import caryatid.loadline.LandmarkInPlane;
 
 /** Rows of answers as what they say. */
 final class TypedRows {
@@ -50,9 +51,10 @@ final class TypedRows {
 
   static Stood.Found found(Answers a) {
     return new Stood.Found(
-        choice(a, "plane", Choices.PLANE).orElseThrow(),
-        choice(a, "side", Choices.SIDE).orElseThrow(),
-        a.words("landmark").orElseThrow(),
+        new LandmarkInPlane(
+            choice(a, "plane", Choices.PLANE).orElseThrow(),
+            choice(a, "side", Choices.SIDE).orElseThrow(),
+            a.words("landmark").orElseThrow()),
         a.number("offset-mm").orElseThrow(),
         a.number("expanded-mm").orElseThrow(),
         a.number("recommended-mm").orElseThrow(),

@@ -31,9 +31,8 @@ final class Certainty {
   }
 
   private String remedy(Finding finding) {
-    return state.offsets().stream()
-        .filter(o -> o.offset().equals(finding.offset()))
-        .findFirst()
+    return state
+        .offset(finding)
         .flatMap(StateOffset::advice)
         .filter(advice -> findings.advise())
         .map(this::remedy)

@@ -77,9 +77,8 @@ public final class Findings {
   }
 
   private String difference(Finding finding) {
-    return state.offsets().stream()
-        .filter(o -> o.offset().equals(finding.offset()))
-        .findFirst()
+    return state
+        .offset(finding)
         .map(o -> wording.plain(o.smallestDifferenceMm(), Unit.MM))
         .orElse("–");
   }

@@ -1,8 +1,7 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.Stand;
-import caryatid.geometry.Plane;
-import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.remark.Unit;
@@ -47,18 +46,12 @@ final class MomentTable {
     return stands.subList(from, until).stream().flatMap(stand -> stand.moments().stream()).toList();
   }
 
-  /** About what a moment turns. */
-  private record About(Plane plane, Side side, String landmark) {
-    static About of(Moment moment) {
-      return new About(moment.plane(), moment.side(), moment.landmark());
-    }
-  }
-
   /** The table; empty when no moment is known. */
   Optional<Table> table() {
     List<List<String>> rows = new ArrayList<>();
     for (int i = from; i < until; i++) {
-      for (About about : stands.get(i).moments().stream().map(About::of).distinct().toList()) {
+      for (LandmarkInPlane about :
+          stands.get(i).moments().stream().map(Moment::at).distinct().toList()) {
         rows.add(row(i, about));
       }
     }
@@ -87,7 +80,7 @@ final class MomentTable {
     return new Column(wording.word(key), parts, numbers);
   }
 
-  private List<String> row(int stand, About about) {
+  private List<String> row(int stand, LandmarkInPlane about) {
     List<String> row = new ArrayList<>();
     if (stands.size() > 1) {
       row.add(Integer.toString(stand + 1));
@@ -97,7 +90,7 @@ final class MomentTable {
     row.add(names.name(about.landmark()) + (both ? ", " + wording.word(about.side()) : ""));
     row.add(wording.word(about.plane()));
     List<Moment> moments =
-        stands.get(stand).moments().stream().filter(m -> About.of(m).equals(about)).toList();
+        stands.get(stand).moments().stream().filter(m -> m.at().equals(about)).toList();
     row.add(value(moments, LoadLineMethod.VERTICAL));
     if (massKnown) {
       row.add(perKg(moments));

@@ -110,7 +110,7 @@ class StandFactsNumbersTest {
 
   @Test
   void momentsOfAnUnknownBodyMass() {
-    Stand stand = moments(BOTH.get(0), m -> m.landmark().equals("ankle axis"));
+    Stand stand = moments(BOTH.get(0), m -> m.at().landmark().equals("ankle axis"));
     assertThat(cells(List.of(stand)))
         .containsExactly(
             List.of("Landmark", "Plane", "By the vertical, N m", "What it does"),

@@ -1,6 +1,8 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.chart.StripLayout.Row;
+import caryatid.chart.StripLayout.Stack;
 import caryatid.chart.leg.Leg;
 import caryatid.chart.leg.LoadLine;
 import caryatid.chart.leg.Strip;
@@ -31,8 +33,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -40,32 +42,14 @@ import java.util.stream.Stream;
  * height, with the load line as one vertical through all of them.
  */
 public final class StripDrawing {
-  private static final double TITLE_MM = 4.6;
   private static final double SKETCH_MM = 15;
-  private static final double HEAD_MM = 19;
-  private static final double ENDS_MM = 13.5;
-  private static final double ROUNDING_MM = 1e-6;
-  private static final double LEAST_ZONE_MM = 3;
-  private static final double MOST_ZONE_MM = 11;
-  private static final double LEAST_GAP_MM = 0.6;
-  private static final double MOST_GAP_MM = 7;
-
-  /** The zone's share of what a strip may gain in height; the gap gets the rest. */
-  private static final double ZONE_SHARE =
-      (MOST_ZONE_MM - LEAST_ZONE_MM) / (MOST_ZONE_MM - LEAST_ZONE_MM + MOST_GAP_MM - LEAST_GAP_MM);
 
   private final Leg leg;
   private final Wording wording;
   private final double widthMm;
   private final LandmarkWords landmarks;
   private final StripWords words;
-  private final List<Strip> strips;
-
-  /** What is said of each strip in full, and in one line. */
-  private final List<List<StripWords.Line>> full;
-
-  private final List<List<StripWords.Line>> brief;
-  private final Window window;
+  private final StripLayout layout;
 
   private StripDrawing(
       AlignmentState state,
@@ -77,14 +61,8 @@ public final class StripDrawing {
     this.wording = wording;
     this.widthMm = widthMm;
     this.landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
-    this.words = new StripWords(leg, landmarks, wording, widthMm - HEAD_MM);
-    this.strips = Strip.of(leg);
-    this.full = strips.stream().map(words::lines).toList();
-    this.brief = strips.stream().map(words::brief).toList();
-    double left = HEAD_MM + ENDS_MM;
-    List<Double> places = strips.stream().flatMap(s -> s.placesMm().stream()).toList();
-    double line = leg.line().map(LoadLine::acrossMm).orElse(places.isEmpty() ? 0 : places.get(0));
-    this.window = Window.of(places, line, left, widthMm - left - ENDS_MM);
+    this.words = new StripWords(leg, landmarks, wording, widthMm - StripLayout.HEAD_MM);
+    this.layout = new StripLayout(leg, words, widthMm);
   }
 
   /** Whether a landmark of a side was marked in a plane, so that there is something to draw. */
@@ -128,13 +106,14 @@ public final class StripDrawing {
       AlignmentState state, Optional<AlignmentState> before, View view, double widthMm) {
     StripDrawing drawing =
         new StripDrawing(state, before, view, Wording.in(Locale.ENGLISH), widthMm);
+    Window window = drawing.layout.window();
     Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
     drawing.leg.line().ifPresent(line -> symbols.add(Symbol.LINE));
-    for (Strip strip : drawing.strips) {
+    for (Strip strip : drawing.layout.strips()) {
       strip.target().ifPresent(target -> symbols.add(Symbol.TARGET));
       strip.beforeMm().ifPresent(mm -> symbols.add(Symbol.BEFORE));
       if (strip.placesMm().stream()
-          .anyMatch(mm -> drawing.window.isBeforeBreak(mm) || drawing.window.isAfterBreak(mm))) {
+          .anyMatch(mm -> window.isBeforeBreak(mm) || window.isAfterBreak(mm))) {
         symbols.add(Symbol.BREAK);
       }
     }
@@ -145,89 +124,57 @@ public final class StripDrawing {
   public static double leastMm(
       AlignmentState state, Plane plane, Side side, Wording wording, double widthMm) {
     return new StripDrawing(state, Optional.empty(), new View(plane, side), wording, widthMm)
-        .leastMm();
+        .layout.leastMm();
   }
 
   /** The height at which all strips of a plane have room enough, mm. */
   public static double mostMm(
       AlignmentState state, Plane plane, Side side, Wording wording, double widthMm) {
     return new StripDrawing(state, Optional.empty(), new View(plane, side), wording, widthMm)
-        .mostMm();
-  }
-
-  private double leastMm() {
-    return heightMm(brief, LEAST_ZONE_MM, LEAST_GAP_MM);
-  }
-
-  private double mostMm() {
-    return heightMm(full, MOST_ZONE_MM, MOST_GAP_MM);
-  }
-
-  private double heightMm(List<List<StripWords.Line>> heads, double zoneMm, double gapMm) {
-    double words = heads.stream().mapToDouble(StripDrawing::headMm).sum();
-    return TITLE_MM + words + strips.size() * (zoneMm + gapMm + StripChart.AXIS_MM);
-  }
-
-  private static double headMm(List<StripWords.Line> lines) {
-    return lines.size() * Lettering.PLAIN.lineMm() + 0.4;
+        .layout.mostMm();
   }
 
   private Drawing drawing(double heightMm) {
-    List<List<StripWords.Line>> heads =
-        heightMm + ROUNDING_MM >= heightMm(full, LEAST_ZONE_MM, LEAST_GAP_MM) ? full : brief;
-    double least = heightMm(heads, LEAST_ZONE_MM, LEAST_GAP_MM);
-    double more = (heightMm - least) / Math.max(1, strips.size());
-    double zone = Math.min(MOST_ZONE_MM, LEAST_ZONE_MM + ZONE_SHARE * Math.max(0, more));
-    double gap = Math.min(MOST_GAP_MM, LEAST_GAP_MM + (1 - ZONE_SHARE) * Math.max(0, more));
-    List<Double> tops = new ArrayList<>();
-    List<StripPlan> plans = new ArrayList<>();
-    double down = TITLE_MM;
-    for (int i = 0; i < strips.size(); i++) {
-      tops.add(down + gap / 2);
-      double top = down + gap / 2 + headMm(heads.get(i));
-      Box room = new Box(window.leftMm(), top, window.rightMm(), top + zone);
-      plans.add(StripPlan.of(strips.get(i), window, room));
-      down = top + zone + StripChart.AXIS_MM + gap / 2;
-    }
     String name =
         (leg.view().plane().name() + "-" + leg.view().side().name()).toLowerCase(Locale.ROOT);
-    return new Drawing(name, widthMm, heightMm, alternative(), parts(heads, tops, plans, down));
+    return new Drawing(name, widthMm, heightMm, alternative(), parts(layout.stack(heightMm)));
   }
 
-  private List<Part> parts(
-      List<List<StripWords.Line>> heads, List<Double> tops, List<StripPlan> plans, double downMm) {
+  private List<Part> parts(Stack stack) {
     List<Part> parts = new ArrayList<>();
     parts.add(Part.background(title()));
-    parts.add(
-        Part.background(
-            new LegSketch(leg, new Box(0.5, TITLE_MM, SKETCH_MM, downMm - 2))
-                .marks(middles(tops), HEAD_MM - 1)));
+    parts.add(Part.background(sketch(stack)));
+    List<StripPlan> plans = stack.rows().stream().map(Row::plan).toList();
     List<List<Mark>> charts = plans.stream().map(this::chart).toList();
     parts.add(
         Part.background(
             charts.stream().flatMap(List::stream).filter(StripDrawing::isInterval).toList()));
-    OptionalDouble line = OptionalDouble.empty();
-    if (leg.line().isPresent()) {
-      LoadLine of = leg.line().get();
-      line = OptionalDouble.of(window.xMm(of.acrossMm()));
-      parts.add(Part.saying(Sentences.line(of, wording), vertical(of, plans)));
-    }
-    for (int i = 0; i < strips.size(); i++) {
-      List<Mark> marks = new ArrayList<>();
-      Stream.of(
-              charts.get(i).stream().filter(mark -> !isInterval(mark)),
-              other(strips.get(i), plans.get(i)).stream(),
-              head(heads.get(i), tops.get(i)).stream(),
-              ends(plans.get(i)).stream())
-          .flatMap(marksOf -> marksOf)
-          .forEach(marks::add);
-      parts.add(Part.saying(says(strips.get(i)), onWhite(marks, line)));
+    leg.line()
+        .ifPresent(
+            line -> parts.add(Part.saying(Sentences.line(line, wording), vertical(line, plans))));
+    for (int i = 0; i < plans.size(); i++) {
+      List<Mark> marks =
+          charts.get(i).stream()
+              .filter(mark -> !isInterval(mark))
+              .collect(Collectors.toCollection(ArrayList::new));
+      marks.addAll(around(stack.rows().get(i)));
+      parts.add(Part.saying(says(plans.get(i).strip()), onWhite(marks)));
     }
     return parts;
   }
 
-  private static List<Double> middles(List<Double> tops) {
-    return tops.stream().map(top -> top + 0.55 * Lettering.STRONG.lineMm()).toList();
+  private List<Mark> sketch(Stack stack) {
+    Box room = new Box(0.5, StripLayout.TITLE_MM, SKETCH_MM, stack.bottomMm() - 2);
+    List<Double> middles =
+        stack.rows().stream().map(row -> row.topMm() + 0.55 * Lettering.STRONG.lineMm()).toList();
+    return new LegSketch(leg, room).marks(middles, StripLayout.HEAD_MM - 1);
+  }
+
+  /** What stands around a strip's chart: another load line, the head, the words at the ends. */
+  private List<Mark> around(Row row) {
+    return Stream.of(other(row.plan()), head(row.head(), row.topMm()), ends(row.plan()))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static boolean isInterval(Mark mark) {
@@ -244,17 +191,18 @@ public final class StripDrawing {
     Box first = plans.get(0).room();
     Box last = plans.get(plans.size() - 1).room();
     MarkCanvas canvas = new MarkCanvas();
+    Window window = layout.window();
     Box room = new Box(window.leftMm(), first.topMm(), window.rightMm(), last.bottomMm() + 1.6);
     StripChart.drawLine(window.shownMm(line.acrossMm()), window, room, canvas);
     return canvas.marks();
   }
 
   /** Another load line than the leg's, which a target may be meant for. */
-  private List<Mark> other(Strip strip, StripPlan plan) {
-    if (!words.isOther(strip)) {
+  private List<Mark> other(StripPlan plan) {
+    if (!words.isOther(plan.strip())) {
       return List.of();
     }
-    double x = window.xMm(strip.lineMm().orElseThrow());
+    double x = layout.window().xMm(plan.strip().lineMm().orElseThrow());
     return List.of(
         Stroke.of(
             Pen.OTHER_LINE,
@@ -272,7 +220,7 @@ public final class StripDrawing {
     List<Mark> marks = new ArrayList<>();
     double base = topMm + Lettering.PLAIN.ascentMm();
     for (StripWords.Line line : lines) {
-      double left = HEAD_MM;
+      double left = StripLayout.HEAD_MM;
       if (!line.name().isEmpty()) {
         marks.add(new Text(new Spot(left, base), line.name(), Lettering.STRONG));
         left += Letters.widthMm(line.name(), Lettering.STRONG);
@@ -292,22 +240,25 @@ public final class StripDrawing {
   /** What lies to the left and right, at the axis's ends. */
   private List<Mark> ends(StripPlan plan) {
     double base = plan.room().bottomMm() + 0.4;
-    double room = ENDS_MM - 1.5;
+    double room = StripLayout.ENDS_MM - 1.5;
     String left = Letters.fit(words.end(false), Lettering.PLAIN, room);
     String right = Letters.fit(words.end(true), Lettering.PLAIN, room);
     double width = Letters.widthMm(left, Lettering.PLAIN);
     return List.of(
-        new Text(new Spot(window.leftMm() - 1.2 - width, base), left, Lettering.PLAIN),
-        new Text(new Spot(window.rightMm() + 1.2, base), right, Lettering.PLAIN));
+        new Text(new Spot(plan.room().leftMm() - 1.2 - width, base), left, Lettering.PLAIN),
+        new Text(new Spot(plan.room().rightMm() + 1.2, base), right, Lettering.PLAIN));
   }
 
   /** Words that the load line would cross get a white ground. */
-  private static List<Mark> onWhite(List<Mark> marks, OptionalDouble lineMm) {
+  private List<Mark> onWhite(List<Mark> marks) {
+    if (leg.line().isEmpty()) {
+      return marks;
+    }
+    double x = layout.window().xMm(leg.line().get().acrossMm());
     List<Mark> on = new ArrayList<>();
     for (Mark mark : marks) {
-      if (mark instanceof Text text && lineMm.isPresent()) {
+      if (mark instanceof Text text) {
         Box box = text.box();
-        double x = lineMm.getAsDouble();
         if (x > box.leftMm() - 0.5 && x < box.rightMm() + 0.5) {
           Box ground =
               new Box(box.leftMm(), box.topMm() - 0.1, box.rightMm(), box.bottomMm() + 0.1);
@@ -327,7 +278,7 @@ public final class StripDrawing {
     List<String> sentences = new ArrayList<>();
     sentences.add(wording.word(leg.view().key("TITLE")) + ".");
     leg.line().ifPresent(line -> sentences.add(Sentences.line(line, wording)));
-    strips.forEach(strip -> sentences.add(says(strip)));
+    layout.strips().forEach(strip -> sentences.add(says(strip)));
     return String.join(" ", sentences);
   }
 }

@@ -4,34 +4,24 @@ import java.awt.AlphaComposite;
 import java.awt.Color;
 import java.awt.Composite;
 import java.awt.Font;
-import java.awt.Graphics;
-import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
-import java.awt.Image;
 import java.awt.Paint;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.Stroke;
-import java.awt.font.GlyphVector;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.BufferedImageOp;
-import java.awt.image.ImageObserver;
-import java.awt.image.RenderedImage;
-import java.awt.image.renderable.RenderableImage;
-import java.text.AttributedCharacterIterator;
 import java.util.Map;
 
 /**
- * A canvas without pixels: it keeps what is set, turns every figure into one to draw or to fill,
- * and does not clip. Pictures, turned figures and text of mixed kinds are not for it.
+ * A drawing surface without pixels: it keeps the current pen, colour and font, turns every figure
+ * into a shape to draw or to fill, and does not clip.
  */
-abstract class PlainCanvas extends Graphics2D {
+abstract class PlainCanvas extends RestrictedCanvas {
   private Color color = Color.BLACK;
   private Color background = Color.WHITE;
   private Stroke stroke = new java.awt.BasicStroke();
@@ -40,91 +30,9 @@ abstract class PlainCanvas extends Graphics2D {
   private Shape clip;
   private final RenderingHints hints = new RenderingHints(Map.of());
 
-  private static UnsupportedOperationException not(String what) {
-    return new UnsupportedOperationException(what);
-  }
-
   @Override
   public void drawString(String words, int x, int y) {
     drawString(words, (float) x, (float) y);
-  }
-
-  @Override
-  public void drawString(AttributedCharacterIterator words, int x, int y) {
-    throw not("text of mixed kinds");
-  }
-
-  @Override
-  public void drawString(AttributedCharacterIterator words, float x, float y) {
-    throw not("text of mixed kinds");
-  }
-
-  @Override
-  public void drawGlyphVector(GlyphVector glyphs, float x, float y) {
-    throw not("letters as figures");
-  }
-
-  @Override
-  public boolean drawImage(Image image, AffineTransform how, ImageObserver observer) {
-    throw not("pictures");
-  }
-
-  @Override
-  public void drawImage(BufferedImage image, BufferedImageOp how, int x, int y) {
-    throw not("pictures");
-  }
-
-  @Override
-  public void drawRenderedImage(RenderedImage image, AffineTransform how) {
-    throw not("pictures");
-  }
-
-  @Override
-  public void drawRenderableImage(RenderableImage image, AffineTransform how) {
-    throw not("pictures");
-  }
-
-  @Override
-  public boolean drawImage(Image image, int x, int y, ImageObserver observer) {
-    throw not("pictures");
-  }
-
-  @Override
-  public boolean drawImage(Image image, int x, int y, int w, int h, ImageObserver observer) {
-    throw not("pictures");
-  }
-
-  @Override
-  public boolean drawImage(Image image, int x, int y, Color behind, ImageObserver observer) {
-    throw not("pictures");
-  }
-
-  @Override
-  public boolean drawImage(
-      Image image, int x, int y, int w, int h, Color behind, ImageObserver observer) {
-    throw not("pictures");
-  }
-
-  @Override
-  public boolean drawImage(
-      Image image, int a, int b, int c, int d, int e, int f, int g, int h, ImageObserver o) {
-    throw not("pictures");
-  }
-
-  @Override
-  public boolean drawImage(
-      Image image,
-      int a,
-      int b,
-      int c,
-      int d,
-      int e,
-      int f,
-      int g,
-      int h,
-      Color behind,
-      ImageObserver o) {
-    throw not("pictures");
   }
 
   @Override
@@ -204,53 +112,6 @@ abstract class PlainCanvas extends Graphics2D {
   }
 
   @Override
-  public void translate(int x, int y) {
-    throw not("a moved canvas");
-  }
-
-  @Override
-  public void translate(double x, double y) {
-    throw not("a moved canvas");
-  }
-
-  @Override
-  public void rotate(double angle) {
-    throw not("a turned canvas");
-  }
-
-  @Override
-  public void rotate(double angle, double x, double y) {
-    throw not("a turned canvas");
-  }
-
-  @Override
-  public void scale(double x, double y) {
-    throw not("a scaled canvas");
-  }
-
-  @Override
-  public void shear(double x, double y) {
-    throw not("a sheared canvas");
-  }
-
-  @Override
-  public void transform(AffineTransform how) {
-    setTransform(how);
-  }
-
-  @Override
-  public void setTransform(AffineTransform how) {
-    if (!how.isIdentity()) {
-      throw not("a moved canvas");
-    }
-  }
-
-  @Override
-  public AffineTransform getTransform() {
-    return new AffineTransform();
-  }
-
-  @Override
   public void setBackground(Color background) {
     this.background = background;
   }
@@ -291,11 +152,6 @@ abstract class PlainCanvas extends Graphics2D {
   }
 
   @Override
-  public Graphics create() {
-    throw not("a second canvas");
-  }
-
-  @Override
   public Color getColor() {
     return color;
   }
@@ -311,11 +167,6 @@ abstract class PlainCanvas extends Graphics2D {
   }
 
   @Override
-  public void setXORMode(Color other) {
-    throw not("colours that cancel");
-  }
-
-  @Override
   public Font getFont() {
     return font;
   }
@@ -326,18 +177,8 @@ abstract class PlainCanvas extends Graphics2D {
   }
 
   @Override
-  public void copyArea(int x, int y, int w, int h, int dx, int dy) {
-    throw not("pictures");
-  }
-
-  @Override
   public void fillRect(int x, int y, int w, int h) {
     fill(new Rectangle(x, y, w, h));
-  }
-
-  @Override
-  public void clearRect(int x, int y, int w, int h) {
-    throw not("clearing");
   }
 
   @Override

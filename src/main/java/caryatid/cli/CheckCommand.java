@@ -15,11 +15,11 @@ import caryatid.usecase.KeepStand;
 import caryatid.usecase.Recheck;
 import caryatid.usecase.Rechecked;
 import caryatid.usecase.StandReport;
+import caryatid.wording.Language;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -140,17 +140,5 @@ final class CheckCommand implements Callable<Integer> {
         Argument.text(difference.path()),
         Argument.text(difference.before()),
         Argument.text(difference.now()));
-  }
-
-  /** Languages of what people read. */
-  enum Language {
-    EN,
-    DE,
-    FR,
-    ES;
-
-    Locale locale() {
-      return Locale.forLanguageTag(name().toLowerCase(Locale.ROOT));
-    }
   }
 }

@@ -5,6 +5,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
+import caryatid.wording.Language;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.List;
@@ -25,7 +26,7 @@ abstract class RecordSubcommand implements Callable<Integer> {
       paramLabel = "CODE",
       defaultValue = "en",
       description = "Language of what is shown: en, de, fr or es; en if left out.")
-  private CheckCommand.Language language;
+  private Language language;
 
   @Mixin private RecordsFolder records;
 

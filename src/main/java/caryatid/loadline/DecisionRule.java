@@ -1,6 +1,7 @@
 package caryatid.loadline;
 
 import caryatid.uncertainty.Conformity;
+import caryatid.uncertainty.Estimate;
 
 /**
  * How a result is told from an offset and its tolerance.
@@ -10,11 +11,11 @@ import caryatid.uncertainty.Conformity;
  *     outside (simple acceptance, JCGM 106:2012, 8.2)
  */
 public record DecisionRule(double confidence, boolean guarded) {
-  /** By conformance probability, 95 %. */
-  public static final DecisionRule USUAL = new DecisionRule(0.95, true);
+  /** By conformance probability, with the probability of the intervals that are stated, 95 %. */
+  public static final DecisionRule USUAL = new DecisionRule(Estimate.COVERAGE, true);
 
   /** The simple rule, without a guard band. */
-  public static final DecisionRule SIMPLE = new DecisionRule(0.95, false);
+  public static final DecisionRule SIMPLE = new DecisionRule(Estimate.COVERAGE, false);
 
   /**
    * @throws IllegalArgumentException if the confidence is out of its range

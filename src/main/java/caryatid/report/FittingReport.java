@@ -10,22 +10,15 @@ import caryatid.report.pages.FittingStory;
 import caryatid.report.pages.FittingTimeline;
 import caryatid.report.pages.Paper;
 import caryatid.report.pages.Printing;
-import caryatid.report.pdf.PdfArchive;
-import caryatid.report.pdf.PdfFonts;
-import caryatid.report.pdf.PdfFooters;
-import caryatid.report.pdf.PdfLayout;
-import caryatid.report.pdf.PdfPen;
-import caryatid.report.pdf.Tags;
+import caryatid.report.pdf.Attachments;
+import caryatid.report.pdf.PdfFrame;
+import caryatid.report.pdf.PdfFrame.Origin;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report of a whole fitting record. */
 public final class FittingReport {
@@ -38,28 +31,17 @@ public final class FittingReport {
    * @param program name and version of the program
    */
   public static byte[] pdf(FittingStory story, String program, Wording wording, Paper paper) {
-    Content content = content(story, program, wording, paper);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (PDDocument document = new PDDocument()) {
-      new PdfArchive(document, content.title(), wording.locale(), newest(story.view()))
-          .describe(program, OptionalInt.empty());
-      PdfFonts fonts = new PdfFonts(document);
-      Tags tags = new Tags(document);
-      try (PdfPen pen = new PdfPen(document, fonts, tags, paper)) {
-        new PdfLayout(pen).lay(content);
-      }
-      tags.finish();
-      PdfFooters.write(document, fonts, content.title(), wording);
-      document.save(bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+    return PdfFrame.pdf(
+        content(story, program, wording, paper),
+        new Origin(program, OptionalInt.empty(), newest(story.view())),
+        Attachments.NONE,
+        wording,
+        paper);
   }
 
   static Content content(FittingStory story, String program, Wording wording, Paper paper) {
     String title = wording.fill("FittingReport.TITLE", Argument.text(story.view().code().text()));
-    double widthMm = paper.widthMm() - 2 * PdfLayout.MARGIN_MM;
+    double widthMm = paper.textWidthMm();
     List<Block> blocks = new ArrayList<>(new FittingNow(story.view(), wording).blocks(title));
     blocks.addAll(new FittingOffsets(story.view(), wording).blocks());
     blocks.addAll(new FittingTimeline(story, wording, widthMm).blocks());

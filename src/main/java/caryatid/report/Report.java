@@ -9,21 +9,14 @@ import caryatid.report.pages.FirstPage;
 import caryatid.report.pages.Paper;
 import caryatid.report.pages.SecondPage;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.PdfArchive;
-import caryatid.report.pdf.PdfFonts;
-import caryatid.report.pdf.PdfFooters;
-import caryatid.report.pdf.PdfLayout;
-import caryatid.report.pdf.PdfPen;
-import caryatid.report.pdf.Tags;
+import caryatid.report.pdf.PdfFrame;
+import caryatid.report.pdf.PdfFrame.Origin;
 import caryatid.wording.Wording;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The report to be attached to a fitting record. */
 public final class Report {
@@ -49,39 +42,19 @@ public final class Report {
       Attachments attachments,
       Wording wording,
       Paper paper) {
-    Content content = content(result, recordings, wording);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (PDDocument document = new PDDocument()) {
-      AlignmentState last = result.state();
-      PdfArchive archive =
-          new PdfArchive(
-              document, content.title(), wording.locale(), last.stands().get(0).trial().at());
-      archive.describe(result.program(), OptionalInt.of(LAYOUT));
-      archive.attach(attachments);
-      PdfFonts fonts = new PdfFonts(document);
-      write(document, fonts, content, paper, wording);
-      document.save(bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+    OffsetDateTime at = result.state().stands().get(0).trial().at();
+    return PdfFrame.pdf(
+        content(result, recordings, wording),
+        new Origin(result.program(), OptionalInt.of(LAYOUT), at),
+        attachments,
+        wording,
+        paper);
   }
 
   /** A result as one self-contained HTML page (UTF-8) of the same content and drawings. */
   public static byte[] html(Result result, List<Recording> recordings, Wording wording) {
     String page = Html.of(content(result, recordings, wording), wording.locale());
     return page.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static void write(
-      PDDocument document, PdfFonts fonts, Content content, Paper paper, Wording wording)
-      throws IOException {
-    Tags tags = new Tags(document);
-    try (PdfPen pen = new PdfPen(document, fonts, tags, paper)) {
-      new PdfLayout(pen).lay(content);
-    }
-    tags.finish();
-    PdfFooters.write(document, fonts, content.title(), wording);
   }
 
   static Content content(Result result, List<Recording> recordings, Wording wording) {

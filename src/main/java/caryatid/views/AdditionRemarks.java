@@ -5,18 +5,15 @@ import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.TimeText;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 /** What a user should know about an entry that was just added. */
 public final class AdditionRemarks {
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
 
   private AdditionRemarks() {}
 
@@ -73,6 +70,6 @@ public final class AdditionRemarks {
   }
 
   private static Argument time(OffsetDateTime time) {
-    return Argument.text(WHEN.format(time));
+    return Argument.text(TimeText.of(time));
   }
 }

@@ -5,12 +5,12 @@ import caryatid.entry.Erasure;
 import caryatid.entry.KeptFile;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandWarnings;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,8 +19,6 @@ import java.util.stream.Stream;
 
 /** A record as lines for a terminal. */
 public final class RecordText {
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
 
   /** What people wrote must not look like a line of its own, nor act on a terminal. */
   private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
@@ -93,7 +91,7 @@ public final class RecordText {
         "Record.wasErased",
         texts(
             code,
-            WHEN.format(erasure.at()),
+            TimeText.of(erasure.at()),
             erasure.by(),
             erasure.content(Erasure.class).map(Erasure::why).orElse("")));
   }
@@ -129,7 +127,7 @@ public final class RecordText {
         "",
         "Record.line",
         String.format(Locale.ROOT, "%4d", entry.number()),
-        WHEN.format(entry.at()),
+        TimeText.of(entry.at()),
         entry.by(),
         wording.word(entry.kind()) + corrected);
     entry.corrects().ifPresent(c -> say(INDENT, "Record.corrects", c.number(), c.why()));

@@ -12,21 +12,18 @@ import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Argument;
+import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.LineOf;
 import caryatid.uncertainty.Estimate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** A result as a few lines for a terminal. */
 public final class ResultText {
-  private static final DateTimeFormatter DAY_AND_TIME =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
 
   private final Wording wording;
   private final OffsetWords offsets;
@@ -70,7 +67,7 @@ public final class ResultText {
         "ResultText.head",
         trial.wearer(),
         wording.word(trial.side()) + " " + wording.word(trial.level()),
-        DAY_AND_TIME.format(trial.at()),
+        TimeText.of(trial.at()),
         trial.footwear().description());
   }
 

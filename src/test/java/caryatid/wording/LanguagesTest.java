@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,7 +23,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Holds the other languages against the English bundles. All that a report or a drawing can say is
@@ -53,6 +52,19 @@ class LanguagesTest {
       }
     }
     assertThat(seen).hasSizeGreaterThan(400);
+  }
+
+  @Test
+  void thereAreBundlesOfTheLanguagesThatCanBeChosenAndOfNoOther() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      assertThat(files.map(f -> f.getFileName().toString()).map(LanguagesTest::language))
+          .containsOnly(Stream.of(Language.values()).map(Language::tag).toArray(String[]::new));
+    }
+  }
+
+  private static String language(String bundle) {
+    int mark = bundle.indexOf('_');
+    return mark < 0 ? Language.EN.tag() : bundle.substring(mark + 1, bundle.indexOf('.'));
   }
 
   @ParameterizedTest
@@ -84,9 +96,9 @@ class LanguagesTest {
 
   /** Every word that forms offer, every item and every deviation has its own in each language. */
   @ParameterizedTest
-  @ValueSource(strings = {"en", "de", "fr", "es"})
-  void everythingAnEntryCanSayHasAWord(String language) {
-    Wording wording = Wording.in(Locale.forLanguageTag(language));
+  @EnumSource
+  void everythingAnEntryCanSayHasAWord(Language language) {
+    Wording wording = Wording.in(language.locale());
     for (EntryKind kind : EntryKind.values()) {
       assertThat(wording.word(kind)).isNotBlank();
       assertWorded(Forms.of(kind), new EntryWords(wording));

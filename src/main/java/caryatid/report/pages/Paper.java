@@ -5,6 +5,9 @@ public enum Paper {
   A4(210, 297),
   LETTER(215.9, 279.4);
 
+  /** Left free on each side, mm. */
+  public static final double MARGIN_MM = 12;
+
   private final double widthMm;
   private final double heightMm;
 
@@ -16,6 +19,11 @@ public enum Paper {
   /** Width, mm. */
   public double widthMm() {
     return widthMm;
+  }
+
+  /** Width between the margins, mm. */
+  public double textWidthMm() {
+    return widthMm - 2 * MARGIN_MM;
   }
 
   /** Height, mm. */

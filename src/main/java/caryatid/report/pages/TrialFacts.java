@@ -3,6 +3,7 @@ package caryatid.report.pages;
 import caryatid.alignment.Stand;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
+import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.report.pages.Block.Fact;
 import caryatid.sheet.Component;
@@ -10,17 +11,13 @@ import caryatid.sheet.TrialSheet;
 import caryatid.standing.Stance;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Who stood, when and how, as short facts. */
 final class TrialFacts {
-  private static final DateTimeFormatter TIME =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
 
   private final Wording wording;
   private final List<Fact> facts = new ArrayList<>();
@@ -46,7 +43,7 @@ final class TrialFacts {
     List<String> parts = new ArrayList<>();
     parts.add(wording.word(trial.level()));
     parts.add(facts.footwear(trial));
-    parts.add(TIME.format(trial.at()));
+    parts.add(TimeText.of(trial.at()));
     if (stands.size() > 1) {
       parts.add(wording.fill("TrialFacts.COUNT", Argument.count(stands.size())));
     }

@@ -1,6 +1,7 @@
 package caryatid.report.pages;
 
 import caryatid.entry.Entry;
+import caryatid.remark.TimeText;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
@@ -9,8 +10,6 @@ final class When {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-  private static final DateTimeFormatter WHOLE =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
 
   private When() {}
 
@@ -23,7 +22,7 @@ final class When {
   }
 
   static String moment(Entry entry) {
-    return WHOLE.format(entry.at());
+    return TimeText.of(entry.at());
   }
 
   static String of(Entry entry) {

@@ -30,7 +30,7 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** What makes a PDF last: PDF/A-3 (ISO 19005-3), level A, and PDF/UA-1 (ISO 14289-1). */
-public final class PdfArchive {
+final class PdfArchive {
   private static final float PDF_VERSION = 1.7f;
 
   private final PDDocument document;
@@ -41,7 +41,7 @@ public final class PdfArchive {
   /**
    * @param at the time the document is dated: that of the stand, so that its bytes repeat
    */
-  public PdfArchive(PDDocument document, String title, Locale language, OffsetDateTime at) {
+  PdfArchive(PDDocument document, String title, Locale language, OffsetDateTime at) {
     this.document = document;
     this.title = title;
     this.language = language;
@@ -53,7 +53,7 @@ public final class PdfArchive {
    *
    * @param layout number of the page's layout, where it has one
    */
-  public void describe(String program, OptionalInt layout) throws IOException {
+  void describe(String program, OptionalInt layout) throws IOException {
     document.setVersion(PDF_VERSION);
     document.setDocumentId(at.toEpochSecond());
     PDDocumentInformation information = document.getDocumentInformation();
@@ -99,7 +99,7 @@ public final class PdfArchive {
     return GregorianCalendar.from(at.toZonedDateTime());
   }
 
-  public void attach(Attachments attachments) throws IOException {
+  void attach(Attachments attachments) throws IOException {
     Map<String, PDComplexFileSpecification> byName = new LinkedHashMap<>();
     COSArray associated = new COSArray();
     for (Attached file : attachments.files()) {

@@ -11,11 +11,11 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** The drawings' letters, embedded once in a document for its text and its drawings alike. */
-public final class PdfFonts {
+final class PdfFonts {
   private final PDFont regular;
   private final PDFont bold;
 
-  public PdfFonts(PDDocument document) throws IOException {
+  PdfFonts(PDDocument document) throws IOException {
     this.regular = load(document, false);
     this.bold = load(document, true);
   }

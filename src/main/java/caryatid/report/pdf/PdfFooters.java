@@ -5,6 +5,7 @@ import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.remark.Argument;
+import caryatid.report.pages.Paper;
 import caryatid.wording.Wording;
 import java.awt.Color;
 import java.io.IOException;
@@ -15,12 +16,12 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 
 /** The line at the foot of each page: which document, which page of how many. */
-public final class PdfFooters {
+final class PdfFooters {
   private static final double BASE_MM = 9;
 
   private PdfFooters() {}
 
-  public static void write(PDDocument document, PdfFonts fonts, String title, Wording wording)
+  static void write(PDDocument document, PdfFonts fonts, String title, Wording wording)
       throws IOException {
     int pages = document.getNumberOfPages();
     for (int i = 0; i < pages; i++) {
@@ -32,13 +33,13 @@ public final class PdfFooters {
   private static void write(
       PDDocument document, PDPage page, PdfFonts fonts, String title, String number)
       throws IOException {
-    double right = page.getMediaBox().getWidth() - points(PdfLayout.MARGIN_MM);
+    double right = page.getMediaBox().getWidth() - points(Paper.MARGIN_MM);
     double width = points(Letters.widthMm(number, Lettering.PLAIN));
     try (PDPageContentStream stream =
         new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
       stream.beginMarkedContent(COSName.ARTIFACT);
       stream.setNonStrokingColor(new Color(Ink.GREY.rgb()));
-      show(stream, fonts, title, points(PdfLayout.MARGIN_MM));
+      show(stream, fonts, title, points(Paper.MARGIN_MM));
       show(stream, fonts, number, right - width);
       stream.endMarkedContent();
     }

@@ -5,19 +5,18 @@ import caryatid.report.pages.Paper;
 import java.io.IOException;
 
 /** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
-public final class PdfLayout {
-  public static final double MARGIN_MM = 12;
+final class PdfLayout {
   private static final double TOP_MM = 9;
   private static final double FOOTER_MM = 12.5;
 
   private final PdfPen pen;
   private double downMm = TOP_MM;
 
-  public PdfLayout(PdfPen pen) {
+  PdfLayout(PdfPen pen) {
     this.pen = pen;
   }
 
-  public void lay(Content content) throws IOException {
+  void lay(Content content) throws IOException {
     for (int page = 0; page < content.pages().size(); page++) {
       if (page > 0) {
         turnPage();

@@ -21,7 +21,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
 
 /** Writes and draws on the pages of a document, in millimetres from a page's left and top edge. */
-public final class PdfPen implements Closeable {
+final class PdfPen implements Closeable {
   private final PDDocument document;
   private final PdfFonts fonts;
   private final Tags tags;
@@ -29,7 +29,7 @@ public final class PdfPen implements Closeable {
   private PDPage page;
   private PDPageContentStream stream;
 
-  public PdfPen(PDDocument document, PdfFonts fonts, Tags tags, Paper paper) throws IOException {
+  PdfPen(PDDocument document, PdfFonts fonts, Tags tags, Paper paper) throws IOException {
     this.document = document;
     this.fonts = fonts;
     this.tags = tags;

@@ -15,7 +15,7 @@ public final class Pieces {
 
   public Pieces(Paper paper) {
     this.paper = paper;
-    this.widthMm = paper.widthMm() - 2 * PdfLayout.MARGIN_MM;
+    this.widthMm = paper.textWidthMm();
   }
 
   /** Drawings get the height the other blocks leave, within limits. */
@@ -66,15 +66,15 @@ public final class Pieces {
   private List<Piece> pieces(Block block, double share) {
     if (block instanceof Figures figures) {
       double height = figures.heightMm(share);
-      FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
+      FormPieces form = new FormPieces(Paper.MARGIN_MM, widthMm);
       return List.of(form.figures(figures.plan().at(widthMm, height), height));
     }
     return fixed(block);
   }
 
   private List<Piece> fixed(Block block) {
-    TextPieces text = new TextPieces(PdfLayout.MARGIN_MM, widthMm);
-    FormPieces form = new FormPieces(PdfLayout.MARGIN_MM, widthMm);
+    TextPieces text = new TextPieces(Paper.MARGIN_MM, widthMm);
+    FormPieces form = new FormPieces(Paper.MARGIN_MM, widthMm);
     if (block instanceof Block.Title title) {
       return List.of(text.title(title.words()));
     } else if (block instanceof Block.Heading heading) {
@@ -86,7 +86,7 @@ public final class Pieces {
     } else if (block instanceof Block.Facts facts) {
       return List.of(form.facts(facts));
     } else if (block instanceof Block.Table table) {
-      return new TablePieces(table, PdfLayout.MARGIN_MM, widthMm).pieces();
+      return new TablePieces(table, Paper.MARGIN_MM, widthMm).pieces();
     }
     return form.blanks((Block.Blanks) block);
   }

@@ -16,12 +16,12 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
 /** The logical structure of a document (ISO 32000-1, 14.7): what is read, and in which order. */
-public final class Tags {
+final class Tags {
   private final PDStructureTreeRoot root = new PDStructureTreeRoot();
   private final Deque<PDStructureNode> open = new ArrayDeque<>();
   private final List<COSArray> parentsOfPages = new ArrayList<>();
 
-  public Tags(PDDocument document) {
+  Tags(PDDocument document) {
     document.getDocumentCatalog().setStructureTreeRoot(root);
     open.push(root);
     open("Document");
@@ -62,7 +62,7 @@ public final class Tags {
     return COSName.getPDFName(((PDStructureElement) open.getFirst()).getStructureType());
   }
 
-  public void finish() {
+  void finish() {
     PDNumberTreeNode tree = new PDNumberTreeNode(PDParentTreeValue.class);
     COSDictionary dictionary = tree.getCOSObject();
     COSArray numbers = new COSArray();

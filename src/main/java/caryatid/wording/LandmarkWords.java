@@ -1,6 +1,11 @@
 package caryatid.wording;
 
+import caryatid.alignment.Said;
+import caryatid.entry.Opening;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
+import caryatid.views.RecordView;
 import java.util.Map;
 
 /**
@@ -37,6 +42,33 @@ public final class LandmarkWords {
   /** Names for a prosthesis of a level. */
   public LandmarkWords(Wording wording, AmputationLevel level) {
     this(wording, level.prostheticKnee());
+  }
+
+  /** Names for the prosthesis of a record, by the level that its opening states. */
+  public static LandmarkWords of(RecordView view, Wording wording) {
+    return new LandmarkWords(
+        wording,
+        view.valid().stream()
+            .flatMap(entry -> entry.content(Opening.class).stream())
+            .anyMatch(opening -> opening.level().prostheticKnee()));
+  }
+
+  /** A remark's sentence, the landmarks in it by the trade's names. */
+  public String say(Remark remark) {
+    return wording.say(named(remark));
+  }
+
+  /** The same of a remark on a state, with the number of stands it holds for. */
+  public String say(Said said) {
+    return wording.say(new Said(named(said.remark()), said.stands()));
+  }
+
+  private Remark named(Remark remark) {
+    return new Remark(remark.topic(), remark.arguments().stream().map(this::named).toList());
+  }
+
+  private Argument named(Argument argument) {
+    return argument instanceof Argument.Text text ? Argument.text(name(text.value())) : argument;
   }
 
   /** A landmark's name, from the one in the sheet. */

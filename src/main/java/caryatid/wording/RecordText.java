@@ -29,17 +29,19 @@ public final class RecordText {
   private static final String FINDINGS = "findings";
 
   private final Wording wording;
+  private final LandmarkWords landmarks;
   private final EntryWords words;
   private final List<String> lines = new ArrayList<>();
 
-  private RecordText(Wording wording) {
+  private RecordText(Wording wording, LandmarkWords landmarks) {
     this.wording = wording;
+    this.landmarks = landmarks;
     this.words = new EntryWords(wording);
   }
 
   /** The record's lines. */
   public static List<String> lines(RecordView view, Wording wording) {
-    RecordText text = new RecordText(wording);
+    RecordText text = new RecordText(wording, LandmarkWords.of(view, wording));
     text.say(
         "", "Record.head", view.code().text(), entries(view.newest(), wording), view.headDigest());
     text.warnings(view.warnings());
@@ -53,14 +55,14 @@ public final class RecordText {
 
   /** A line for each remark, led by how much it matters. */
   public static List<String> remarks(List<Remark> remarks, Wording wording) {
-    RecordText text = new RecordText(wording);
+    RecordText text = new RecordText(wording, new LandmarkWords(wording, false));
     text.remarks(remarks);
     return List.copyOf(text.lines);
   }
 
   /** What whoever takes in a packed record must know before anything else. */
   public static List<String> readMe(RecordView view, Wording wording) {
-    RecordText text = new RecordText(wording);
+    RecordText text = new RecordText(wording, LandmarkWords.of(view, wording));
     text.say("", "ReadMe.head", view.code().text());
     text.lines.add("");
     text.warnings(view.warnings());
@@ -101,13 +103,13 @@ public final class RecordText {
   }
 
   private void warnings(StandWarnings warnings) {
-    WarningWords said = new WarningWords(wording);
+    WarningWords said = new WarningWords(wording, landmarks);
     warnings.all().forEach(w -> say("", "ResultText.remark", said.lead(w), said.say(w)));
   }
 
   private void remarks(List<Remark> remarks) {
     for (Remark remark : remarks) {
-      say("", "ResultText.remark", wording.word(remark.topic().weight()), wording.say(remark));
+      say("", "ResultText.remark", wording.word(remark.topic().weight()), landmarks.say(remark));
     }
   }
 
@@ -116,7 +118,7 @@ public final class RecordText {
       lines.add("");
       lines.add(wording.word("FittingReport.OPEN"));
     }
-    open.forEach(remark -> lines.add("  " + wording.say(remark)));
+    open.forEach(remark -> lines.add("  " + landmarks.say(remark)));
   }
 
   private void line(RecordView.TimelineRow line) {
@@ -162,7 +164,7 @@ public final class RecordText {
           "Record.series",
           wording.word(series.plane()),
           wording.word(series.side()),
-          series.landmark());
+          landmarks.name(series.landmark()));
       series.measured().forEach(this::measured);
     }
     boolean tooClose =

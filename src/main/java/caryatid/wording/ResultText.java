@@ -136,7 +136,7 @@ public final class ResultText {
         "ResultText.withheld",
         wording.word(withheld.target().plane()),
         landmarks.name(withheld.target().landmark()),
-        wording.say(withheld.reason()));
+        landmarks.say(withheld.reason()));
   }
 
   private void offset(Offset offset) {
@@ -151,7 +151,7 @@ public final class ResultText {
   }
 
   private void remark(Said said) {
-    say("ResultText.remark", wording.word(said.remark().topic().weight()), wording.say(said));
+    say("ResultText.remark", wording.word(said.remark().topic().weight()), landmarks.say(said));
   }
 
   private void say(String key, String... arguments) {

@@ -10,10 +10,12 @@ import java.util.List;
 /** What stands warn of, in words: the stand, the warning, and who accepted it and why. */
 public final class WarningWords {
   private final Wording wording;
+  private final LandmarkWords landmarks;
 
-  /** Words in a language. */
-  public WarningWords(Wording wording) {
+  /** Words in a language, the landmarks by the trade's names. */
+  public WarningWords(Wording wording, LandmarkWords landmarks) {
     this.wording = wording;
+    this.landmarks = landmarks;
   }
 
   /** The word that leads a warning. */
@@ -24,7 +26,7 @@ public final class WarningWords {
   /** A warning without its lead. */
   public String say(Warning warning) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(wording.say(warning.said()));
+    sentences.add(landmarks.say(warning.said()));
     String stand =
         warning.stand().number() + warning.footwear().map(shoe -> ", " + shoe.strip()).orElse("");
     sentences.add(wording.fill("StandWarnings.STAND", Argument.text(stand)));

@@ -14,6 +14,7 @@ import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.ProstheticSide;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.WarningWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
@@ -76,7 +77,8 @@ class StandWarningsTest {
   }
 
   private List<String> said() {
-    WarningWords words = new WarningWords(Wording.in(Locale.ENGLISH));
+    Wording english = Wording.in(Locale.ENGLISH);
+    WarningWords words = new WarningWords(english, new LandmarkWords(english, true));
     return StandWarnings.of(entries, Map.of()).all().stream()
         .map(w -> words.lead(w) + ": " + words.say(w).replace('\u00a0', ' '))
         .toList();

@@ -20,6 +20,7 @@ import caryatid.report.pages.Block.Title;
 import caryatid.views.RecordView;
 import caryatid.views.StandWarnings;
 import caryatid.wording.EntryWords;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.WarningWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ public final class FittingNow {
     blocks.add(new Title(title));
     blocks.addAll(damage());
     blocks.addAll(unread());
-    WarningWords words = new WarningWords(wording);
+    WarningWords words = new WarningWords(wording, LandmarkWords.of(view, wording));
     warnings.all().forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
@@ -118,7 +119,8 @@ public final class FittingNow {
 
   private Point point(Remark remark) {
     boolean danger = remark.topic().weight() == Weight.SAFETY;
-    return new Point(danger ? wording.word(Weight.SAFETY) : "", wording.say(remark));
+    return new Point(
+        danger ? wording.word(Weight.SAFETY) : "", LandmarkWords.of(view, wording).say(remark));
   }
 
   private List<Fact> facts() {

@@ -11,6 +11,7 @@ import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;
 import caryatid.wording.EntryWords;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -49,7 +50,7 @@ public final class FittingOffsets {
         (width, height) ->
             List.of(
                 OffsetsDrawing.plan(
-                    series, view.changes(), RecordLandmarks.of(view, wording), wording, width)),
+                    series, view.changes(), LandmarkWords.of(view, wording), wording, width)),
         OffsetsDrawing.HEIGHT_MM,
         OffsetsDrawing.HEIGHT_MM);
   }

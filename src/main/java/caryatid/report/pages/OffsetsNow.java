@@ -8,6 +8,7 @@ import caryatid.report.pages.Block.Table;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
@@ -100,7 +101,7 @@ final class OffsetsNow {
   private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
     return List.of(
         wording.word(series.plane()),
-        RecordLandmarks.of(view, wording).name(series.landmark())
+        LandmarkWords.of(view, wording).name(series.landmark())
             + ", "
             + wording.word(series.side()),
         wording.signed(now.offsetMm(), Unit.MM),

@@ -27,10 +27,12 @@ final class Remarks {
 
   private final AlignmentState state;
   private final Wording wording;
+  private final LandmarkWords names;
 
   Remarks(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
+    this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
   }
 
   /**
@@ -49,7 +51,7 @@ final class Remarks {
       Said.of(state).stream()
           .filter(said -> said.remark().topic().weight() == weight)
           .filter(said -> !IN_TABLES.contains(said.remark().topic()))
-          .forEach(said -> points.add(new Point(lead, wording.say(said))));
+          .forEach(said -> points.add(new Point(lead, names.say(said))));
       if (weight == Weight.IMPORTANT) {
         state.withheld().forEach(withheld -> points.add(new Point(lead, reason(withheld))));
       }
@@ -60,10 +62,8 @@ final class Remarks {
   private String reason(UnjudgedTarget withheld) {
     return wording.fill(
         "Remarks.WITHHELD",
-        Argument.text(
-            new LandmarkWords(wording, state.stands().get(0).trial().level())
-                .name(withheld.target().landmark())),
+        Argument.text(names.name(withheld.target().landmark())),
         Argument.term(withheld.target().plane()),
-        Argument.text(wording.say(withheld.reason())));
+        Argument.text(names.say(withheld.reason())));
   }
 }

@@ -1,6 +1,6 @@
 package caryatid.chart;
 
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.standing.LineOf;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
@@ -15,7 +15,7 @@ final class Ellipse {
 
   private Ellipse() {}
 
-  static Optional<List<Place>> of(Standing standing, LineOf of) {
+  static Optional<List<PersonPoint>> of(Standing standing, LineOf of) {
     Optional<Sway> sway = standing.sway().stream().filter(s -> s.of() == of).findFirst();
     Optional<MeanLoad> load = standing.load(of);
     return sway.isPresent() && load.isPresent()
@@ -24,7 +24,7 @@ final class Ellipse {
   }
 
   /** The square root of the covariance matrix, by Cholesky, turns a circle into the ellipse. */
-  private static Optional<List<Place>> outline(Sway sway, MeanLoad load) {
+  private static Optional<List<PersonPoint>> outline(Sway sway, MeanLoad load) {
     double determinant =
         sway.sdRightMm() * sway.sdRightMm() * sway.sdAnteriorMm() * sway.sdAnteriorMm()
             - sway.covarianceMm2() * sway.covarianceMm2();
@@ -34,12 +34,12 @@ final class Ellipse {
     double radius = Math.sqrt(sway.ellipseMm2() / (Math.PI * Math.sqrt(determinant)));
     double shear = sway.covarianceMm2() / sway.sdRightMm();
     double rest = Math.sqrt(determinant) / sway.sdRightMm();
-    List<Place> outline = new ArrayList<>();
+    List<PersonPoint> outline = new ArrayList<>();
     for (int i = 0; i < STEPS; i++) {
       double across = radius * StrictMath.cos(2 * Math.PI * i / STEPS);
       double forward = radius * StrictMath.sin(2 * Math.PI * i / STEPS);
       outline.add(
-          new Place(
+          new PersonPoint(
               load.copRightMm().value() + sway.sdRightMm() * across,
               load.copAnteriorMm().value() + shear * across + rest * forward));
     }

@@ -8,10 +8,10 @@ import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Symbols;
@@ -36,8 +36,8 @@ final class LegMarks {
 
   Part body() {
     List<Mark> marks = new ArrayList<>();
-    for (List<Place> shape : Outline.of(leg)) {
-      List<Spot> outline = shape.stream().map(scale::spot).toList();
+    for (List<PersonPoint> shape : LegOutline.of(leg)) {
+      List<PaperPoint> outline = shape.stream().map(scale::spot).toList();
       marks.add(new Fill(outline, Ink.MIST));
       marks.add(Shapes.closed(outline, Pen.BODY));
     }
@@ -80,11 +80,11 @@ final class LegMarks {
         atOffset(level, target.recommendedMm()));
   }
 
-  private Spot spot(Level level) {
+  private PaperPoint spot(Level level) {
     return scale.spot(level.acrossMm(), level.heightMm());
   }
 
-  Spot atOffset(Level level, double offsetMm) {
+  PaperPoint atOffset(Level level, double offsetMm) {
     return scale.spot(level.acrossMm() + leg.view().sign() * offsetMm, level.heightMm());
   }
 }

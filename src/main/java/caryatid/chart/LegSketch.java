@@ -6,10 +6,10 @@ import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Pen;
 import java.util.ArrayList;
@@ -28,16 +28,16 @@ final class LegSketch {
     this.leg = leg;
     this.room = room;
     Scale onFloor = Scale.fitting(places(leg), room);
-    double top = places(leg).stream().mapToDouble(Place::heightMm).max().orElse(0);
+    double top = places(leg).stream().mapToDouble(PersonPoint::heightMm).max().orElse(0);
     double free = room.heightMm() - top / onFloor.oneTo();
     this.floorMm = room.bottomMm() - free / 2;
     this.scale = new Scale(onFloor.oneTo(), onFloor.origin().moved(0, -free / 2));
   }
 
-  private static List<Place> places(Leg leg) {
-    List<Place> places = new ArrayList<>();
-    Outline.of(leg).forEach(places::addAll);
-    leg.levels().forEach(l -> places.add(new Place(l.acrossMm(), Math.max(1, l.heightMm()))));
+  private static List<PersonPoint> places(Leg leg) {
+    List<PersonPoint> places = new ArrayList<>();
+    LegOutline.of(leg).forEach(places::addAll);
+    leg.levels().forEach(l -> places.add(new PersonPoint(l.acrossMm(), Math.max(1, l.heightMm()))));
     return places;
   }
 
@@ -50,18 +50,21 @@ final class LegSketch {
   List<Mark> marks(List<Double> downMm, double rightMm) {
     List<Mark> marks = new ArrayList<>(new LegMarks(leg, scale, 0).body().marks());
     marks.add(
-        Stroke.of(Pen.TICK, new Spot(room.leftMm(), floorMm), new Spot(room.rightMm(), floorMm)));
+        Stroke.of(
+            Pen.TICK,
+            new PaperPoint(room.leftMm(), floorMm),
+            new PaperPoint(room.rightMm(), floorMm)));
     int strip = 0;
     for (Level level : leg.levels()) {
-      Spot at = scale.spot(level.acrossMm(), level.heightMm());
+      PaperPoint at = scale.spot(level.acrossMm(), level.heightMm());
       int count = Math.max(1, level.findings().size() + level.withheld().size());
       for (int i = 0; i < count; i++) {
         marks.add(
             Stroke.of(
                 Pen.LEADER,
                 at,
-                new Spot(rightMm - LEAD_MM, downMm.get(strip)),
-                new Spot(rightMm, downMm.get(strip))));
+                new PaperPoint(rightMm - LEAD_MM, downMm.get(strip)),
+                new PaperPoint(rightMm, downMm.get(strip))));
         strip++;
       }
       marks.add(new Fill(Shapes.circle(at, 0.6), Ink.BLACK));

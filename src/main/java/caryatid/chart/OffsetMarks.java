@@ -1,13 +1,13 @@
 package caryatid.chart;
 
 import caryatid.chart.mark.Box;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
@@ -46,11 +46,11 @@ final class OffsetMarks {
     marks.add(across(Pen.TARGET, x, at(m.recommendedMm()), half));
     double low = at(m.offsetMm() - m.expandedMm());
     double high = at(m.offsetMm() + m.expandedMm());
-    marks.add(Stroke.of(Pen.LOAD_LINE, new Spot(x, low), new Spot(x, high)));
+    marks.add(Stroke.of(Pen.LOAD_LINE, new PaperPoint(x, low), new PaperPoint(x, high)));
     double whisker = Math.min(RADIUS_MM, half);
     marks.add(across(Pen.LOAD_LINE, x, low, whisker));
     marks.add(across(Pen.LOAD_LINE, x, high, whisker));
-    marks.addAll(result(m.verdict(), new Spot(x, at(m.offsetMm()))));
+    marks.addAll(result(m.verdict(), new PaperPoint(x, at(m.offsetMm()))));
     return marks;
   }
 
@@ -59,12 +59,12 @@ final class OffsetMarks {
   }
 
   private static Mark across(Pen pen, double x, double down, double half) {
-    return Stroke.of(pen, new Spot(x - half, down), new Spot(x + half, down));
+    return Stroke.of(pen, new PaperPoint(x - half, down), new PaperPoint(x + half, down));
   }
 
   /** A full ring within, a cross outside, an empty ring where it is too close to call. */
-  static List<Mark> result(Verdict verdict, Spot at) {
-    List<Spot> ring = Shapes.circle(at, RADIUS_MM);
+  static List<Mark> result(Verdict verdict, PaperPoint at) {
+    List<PaperPoint> ring = Shapes.circle(at, RADIUS_MM);
     if (verdict == Verdict.OUTSIDE) {
       double d = RADIUS_MM;
       return List.of(
@@ -76,7 +76,7 @@ final class OffsetMarks {
   }
 
   /** What the symbols mean, in one row. */
-  static final class Key {
+  static final class LegendRow {
     private static final double SYMBOL_MM = 4;
     private static final int ENTRIES = 4;
 
@@ -86,14 +86,14 @@ final class OffsetMarks {
     private final List<Mark> marks = new ArrayList<>();
     private int entries;
 
-    Key(double baseMm, double widthMm, Wording wording) {
+    LegendRow(double baseMm, double widthMm, Wording wording) {
       this.baseMm = baseMm;
       this.eachMm = widthMm / ENTRIES;
       this.wording = wording;
     }
 
     List<Mark> marks() {
-      Spot band = entry("Key.TARGET");
+      PaperPoint band = entry("Key.TARGET");
       Box box =
           new Box(
               band.rightMm() - 1.5, band.downMm() - 1.3, band.rightMm() + 1.5, band.downMm() + 1.3);
@@ -111,11 +111,11 @@ final class OffsetMarks {
       marks.addAll(OffsetMarks.result(verdict, entry(key)));
     }
 
-    private Spot entry(String key) {
+    private PaperPoint entry(String key) {
       double left = entries++ * eachMm;
-      String words = Letters.fit(wording.word(key), Lettering.PLAIN, eachMm - SYMBOL_MM - 2);
-      marks.add(new Text(new Spot(left + SYMBOL_MM + 0.5, baseMm), words, Lettering.PLAIN));
-      return new Spot(left + SYMBOL_MM / 2, baseMm - 1);
+      String words = Fonts.fit(wording.word(key), Lettering.PLAIN, eachMm - SYMBOL_MM - 2);
+      marks.add(new Text(new PaperPoint(left + SYMBOL_MM + 0.5, baseMm), words, Lettering.PLAIN));
+      return new PaperPoint(left + SYMBOL_MM / 2, baseMm - 1);
     }
   }
 }

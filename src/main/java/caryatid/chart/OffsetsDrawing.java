@@ -3,13 +3,13 @@ package caryatid.chart;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.PaperPoint;
+import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Symbols;
@@ -119,12 +119,12 @@ public final class OffsetsDrawing {
         "OffsetsDrawing.TITLE",
         Argument.term(series.plane()),
         Argument.term(series.side()),
-        Argument.text(Printable.of(names.name(series.landmark()))));
+        Argument.text(PrintableText.of(names.name(series.landmark()))));
   }
 
   private List<Mark> title() {
-    String words = Letters.fit(titleWords(), Lettering.TITLE, widthMm);
-    Spot at = new Spot(0, Lettering.TITLE.ascentMm());
+    String words = Fonts.fit(titleWords(), Lettering.TITLE, widthMm);
+    PaperPoint at = new PaperPoint(0, Lettering.TITLE.ascentMm());
     return List.of(new Text(at, words, Lettering.TITLE));
   }
 
@@ -148,14 +148,14 @@ public final class OffsetsDrawing {
     for (int i = 0; i <= steps; i++) {
       double at = lowMm + i * stepMm;
       String words = wording.signed(at, stepMm >= 1 ? Unit.COUNT : Unit.MM);
-      double width = Letters.widthMm(words, Lettering.PLAIN);
-      Spot tick = new Spot(plot.leftMm(), y(at));
+      double width = Fonts.widthMm(words, Lettering.PLAIN);
+      PaperPoint tick = new PaperPoint(plot.leftMm(), y(at));
       marks.add(Stroke.of(Pen.TICK, tick.moved(-1, 0), tick));
       marks.add(new Text(tick.moved(-1.4 - width, 1), words, Lettering.PLAIN));
     }
     if (lowMm < 0 && highMm > 0) {
-      Spot zero = new Spot(plot.leftMm(), y(0));
-      marks.add(Stroke.of(Pen.TICK, zero, new Spot(plot.rightMm(), zero.downMm())));
+      PaperPoint zero = new PaperPoint(plot.leftMm(), y(0));
+      marks.add(Stroke.of(Pen.TICK, zero, new PaperPoint(plot.rightMm(), zero.downMm())));
     }
     return marks;
   }
@@ -178,11 +178,14 @@ public final class OffsetsDrawing {
       }
       double at = x(i) - each() / 2;
       marks.add(
-          Stroke.of(Pen.LEADER, new Spot(at, plot.topMm() - 0.8), new Spot(at, plot.bottomMm())));
-      double width = Letters.widthMm(names, Lettering.STRONG);
+          Stroke.of(
+              Pen.LEADER,
+              new PaperPoint(at, plot.topMm() - 0.8),
+              new PaperPoint(at, plot.bottomMm())));
+      double width = Fonts.widthMm(names, Lettering.STRONG);
       double left = Math.min(at - width / 2, plot.rightMm() - width);
       if (left >= free) {
-        marks.add(new Text(new Spot(left, LETTER_MM + 2), names, Lettering.STRONG));
+        marks.add(new Text(new PaperPoint(left, LETTER_MM + 2), names, Lettering.STRONG));
         free = left + width + LABEL_GAP_MM;
       }
     }
@@ -195,11 +198,11 @@ public final class OffsetsDrawing {
     double free = 0;
     for (int i = 0; i < series.measured().size(); i++) {
       String words = Integer.toString(series.measured().get(i).entry());
-      double width = Letters.widthMm(words, Lettering.PLAIN);
+      double width = Fonts.widthMm(words, Lettering.PLAIN);
       double left = x(i) - width / 2;
-      marks.add(Symbols.upright(Pen.TICK, new Spot(x(i), plot.bottomMm() + 0.5), 0.5));
+      marks.add(Symbols.upright(Pen.TICK, new PaperPoint(x(i), plot.bottomMm() + 0.5), 0.5));
       if (left >= free && left + width <= widthMm) {
-        marks.add(new Text(new Spot(left, plot.bottomMm() + 4), words, Lettering.PLAIN));
+        marks.add(new Text(new PaperPoint(left, plot.bottomMm() + 4), words, Lettering.PLAIN));
         free = left + width + LABEL_GAP_MM;
       }
     }
@@ -215,13 +218,13 @@ public final class OffsetsDrawing {
             Argument.text(words.direction(series.plane(), 1)),
             Argument.text(words.direction(series.plane(), -1)));
     return new Text(
-        new Spot(0, plot.bottomMm() + 7.6),
-        Letters.fit(both, Lettering.PLAIN, widthMm),
+        new PaperPoint(0, plot.bottomMm() + 7.6),
+        Fonts.fit(both, Lettering.PLAIN, widthMm),
         Lettering.PLAIN);
   }
 
   private List<Mark> key() {
-    OffsetMarks.Key key = new OffsetMarks.Key(HEIGHT_MM - 1.2, widthMm, wording);
+    OffsetMarks.LegendRow key = new OffsetMarks.LegendRow(HEIGHT_MM - 1.2, widthMm, wording);
     return key.marks();
   }
 

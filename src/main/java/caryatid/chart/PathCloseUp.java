@@ -1,14 +1,14 @@
 package caryatid.chart;
 
 import caryatid.chart.mark.Box;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.remark.Argument;
@@ -30,7 +30,7 @@ final class PathCloseUp {
   PathCloseUp(List<PathMarks> paths, Box frame) {
     this.paths = paths;
     this.frame = frame;
-    List<Place> places = new ArrayList<>();
+    List<PersonPoint> places = new ArrayList<>();
     paths.forEach(path -> places.addAll(path.places()));
     double numbers = paths.size() > 1 ? NUMBERS_MM : 0;
     Box room =
@@ -48,8 +48,8 @@ final class PathCloseUp {
     marks.addAll(numbers());
     marks.add(Shapes.closed(Shapes.corners(frame), Pen.TICK));
     String words = wording.fill("PathDrawing.CLOSE_UP", Argument.text(scale.words()));
-    Spot base = new Spot(frame.leftMm(), frame.bottomMm() + belowMm - 1);
-    String fitted = Letters.fit(words, Lettering.PLAIN, frame.widthMm());
+    PaperPoint base = new PaperPoint(frame.leftMm(), frame.bottomMm() + belowMm - 1);
+    String fitted = Fonts.fit(words, Lettering.PLAIN, frame.widthMm());
     marks.add(new Text(base, fitted, Lettering.PLAIN));
     return marks;
   }
@@ -68,7 +68,7 @@ final class PathCloseUp {
     }
     List<Double> wanted = stands.stream().map(i -> mean(i).downMm() - line / 2).toList();
     List<Double> heights = stands.stream().map(i -> line).toList();
-    List<Double> tops = Apart.tops(wanted, heights, frame.topMm(), frame.bottomMm());
+    List<Double> tops = VerticalSpread.tops(wanted, heights, frame.topMm(), frame.bottomMm());
     List<Mark> marks = new ArrayList<>();
     for (int n = 0; n < stands.size(); n++) {
       marks.addAll(number(stands.get(n), tops.get(n)));
@@ -76,16 +76,16 @@ final class PathCloseUp {
     return marks;
   }
 
-  private Spot mean(int stand) {
+  private PaperPoint mean(int stand) {
     return scale.spot(paths.get(stand).mean().orElseThrow());
   }
 
   private List<Mark> number(int stand, double topMm) {
     String words = Integer.toString(stand + 1);
-    double left = frame.rightMm() - 0.8 - Letters.widthMm(words, Lettering.PLAIN);
-    Spot beside = new Spot(left - 0.6, topMm + Lettering.PLAIN.lineMm() / 2);
+    double left = frame.rightMm() - 0.8 - Fonts.widthMm(words, Lettering.PLAIN);
+    PaperPoint beside = new PaperPoint(left - 0.6, topMm + Lettering.PLAIN.lineMm() / 2);
     return List.of(
         Stroke.of(Pen.LEADER, mean(stand), beside),
-        new Text(new Spot(left, topMm + Lettering.PLAIN.ascentMm()), words, Lettering.PLAIN));
+        new Text(new PaperPoint(left, topMm + Lettering.PLAIN.ascentMm()), words, Lettering.PLAIN));
   }
 }

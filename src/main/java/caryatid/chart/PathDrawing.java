@@ -1,18 +1,18 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Tracks.Track;
+import caryatid.chart.FootTracks.Track;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
@@ -59,9 +59,9 @@ public final class PathDrawing {
     this.wording = wording;
     this.widthMm = widthMm;
     this.heightMm = heightMm;
-    double floor = heightMm - Key.heightMm(KEY_ENTRIES) - DIRECTIONS_MM;
+    double floor = heightMm - Legend.heightMm(KEY_ENTRIES) - DIRECTIONS_MM;
     this.room = new Box(0, TITLE_MM, OVERVIEW * widthMm, floor);
-    List<Place> places = new ArrayList<>();
+    List<PersonPoint> places = new ArrayList<>();
     feetAndPaths(places);
     this.scale = Scale.centred(places, room);
   }
@@ -85,8 +85,8 @@ public final class PathDrawing {
     return new PathDrawing(stands, recordings, side, wording, widthMm, heightMm).drawing();
   }
 
-  private void feetAndPaths(List<Place> places) {
-    Feet.of(stands.get(0)).forEach(places::addAll);
+  private void feetAndPaths(List<PersonPoint> places) {
+    FootOutlines.of(stands.get(0)).forEach(places::addAll);
     for (int i = 0; i < stands.size(); i++) {
       paths(i).forEach(path -> places.addAll(path.places()));
     }
@@ -94,7 +94,7 @@ public final class PathDrawing {
 
   private List<PathMarks> paths(int stand) {
     Stand of = stands.get(stand);
-    return Tracks.of(of, recordings.get(stand)).stream()
+    return FootTracks.of(of, recordings.get(stand)).stream()
         .map(track -> new PathMarks(of, track))
         .toList();
   }
@@ -102,8 +102,8 @@ public final class PathDrawing {
   private Drawing drawing() {
     List<Part> parts = new ArrayList<>();
     String title = wording.word("PathDrawing.TITLE");
-    Spot base = new Spot(0, Lettering.TITLE.ascentMm());
-    String fitted = Letters.fit(title, Lettering.TITLE, widthMm);
+    PaperPoint base = new PaperPoint(0, Lettering.TITLE.ascentMm());
+    String fitted = Fonts.fit(title, Lettering.TITLE, widthMm);
     parts.add(Part.background(List.of(new Text(base, fitted, Lettering.TITLE))));
     parts.add(Part.background(feet()));
     List<String> sentences = new ArrayList<>(List.of(title + "."));
@@ -126,15 +126,15 @@ public final class PathDrawing {
     List<PathMarks> paths = new ArrayList<>();
     for (int i = 0; i < stands.size(); i++) {
       Stand of = stands.get(i);
-      paths.add(new PathMarks(of, Tracks.of(of, recordings.get(i), side)));
+      paths.add(new PathMarks(of, FootTracks.of(of, recordings.get(i), side)));
     }
     return new PathCloseUp(paths, frame).marks(wording, DIRECTIONS_MM);
   }
 
   private List<Mark> feet() {
     List<Mark> marks = new ArrayList<>();
-    for (List<Place> foot : Feet.of(stands.get(0))) {
-      List<Spot> outline = foot.stream().map(scale::spot).toList();
+    for (List<PersonPoint> foot : FootOutlines.of(stands.get(0))) {
+      List<PaperPoint> outline = foot.stream().map(scale::spot).toList();
       marks.add(new Fill(outline, Ink.MIST));
       marks.add(Shapes.closed(outline, Pen.BODY));
     }
@@ -164,12 +164,12 @@ public final class PathDrawing {
   }
 
   private List<Mark> key() {
-    Key key = new Key(0, heightMm - Key.heightMm(KEY_ENTRIES), widthMm);
+    Legend key = new Legend(0, heightMm - Legend.heightMm(KEY_ENTRIES), widthMm);
     key.line(Pen.TRACE, wording.word("PathDrawing.PATH"));
     key.mean(wording.word(stands.size() > 1 ? "PathDrawing.MEANS" : "PathDrawing.MEAN"));
     key.line(Pen.ELLIPSE, wording.word("PathDrawing.ELLIPSE"));
     double bar = Ruler.barMm(scale);
-    key.scaleBar(bar / scale.oneTo(), Sentences.scale(scale, bar, wording));
+    key.scaleBar(bar / scale.oneTo(), LegSentences.scale(scale, bar, wording));
     return key.marks();
   }
 }

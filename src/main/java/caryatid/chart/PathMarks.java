@@ -1,13 +1,13 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Tracks.Track;
+import caryatid.chart.FootTracks.Track;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Symbols;
 import caryatid.standing.QuietStretch;
@@ -22,8 +22,8 @@ record PathMarks(Stand stand, Track track) {
   private static final double LEAST_STEP_MM = 0.03;
 
   /** All that path and ellipse take. */
-  List<Place> places() {
-    List<Place> places = new ArrayList<>();
+  List<PersonPoint> places() {
+    List<PersonPoint> places = new ArrayList<>();
     eachUsed(i -> places.add(place(i)));
     Ellipse.of(stand.standing(), track.of()).ifPresent(places::addAll);
     return places;
@@ -38,20 +38,21 @@ record PathMarks(Stand stand, Track track) {
     }
   }
 
-  private Place place(int index) {
-    return new Place(track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
+  private PersonPoint place(int index) {
+    return new PersonPoint(
+        track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
   }
 
-  Optional<Place> mean() {
+  Optional<PersonPoint> mean() {
     return stand
         .standing()
         .load(track.of())
-        .map(load -> new Place(load.copRightMm().value(), load.copAnteriorMm().value()));
+        .map(load -> new PersonPoint(load.copRightMm().value(), load.copAnteriorMm().value()));
   }
 
   List<Mark> at(Scale scale) {
     List<Mark> marks = new ArrayList<>();
-    List<Spot> path = path(scale);
+    List<PaperPoint> path = path(scale);
     if (path.size() > 1) {
       marks.add(new Stroke(path, Pen.TRACE));
     }
@@ -62,11 +63,11 @@ record PathMarks(Stand stand, Track track) {
     return marks;
   }
 
-  private List<Spot> path(Scale scale) {
-    List<Spot> path = new ArrayList<>();
+  private List<PaperPoint> path(Scale scale) {
+    List<PaperPoint> path = new ArrayList<>();
     eachUsed(
         i -> {
-          Spot spot = scale.spot(place(i));
+          PaperPoint spot = scale.spot(place(i));
           if (path.isEmpty() || spot.distanceMm(path.get(path.size() - 1)) > LEAST_STEP_MM) {
             path.add(spot);
           }

@@ -1,11 +1,11 @@
 package caryatid.chart;
 
 import caryatid.chart.mark.Box;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.wording.Wording;
 import java.util.List;
@@ -37,11 +37,11 @@ final class Ruler {
       String leftKey, String rightKey, Wording wording, Box room, double heightMm) {
     double base = room.bottomMm() + heightMm - 1;
     double half = room.widthMm() / 2 - 0.5;
-    String left = Letters.fit("← " + wording.word(leftKey), Lettering.PLAIN, half);
-    String right = Letters.fit(wording.word(rightKey) + " →", Lettering.PLAIN, half);
-    double width = Letters.widthMm(right, Lettering.PLAIN);
+    String left = Fonts.fit("← " + wording.word(leftKey), Lettering.PLAIN, half);
+    String right = Fonts.fit(wording.word(rightKey) + " →", Lettering.PLAIN, half);
+    double width = Fonts.widthMm(right, Lettering.PLAIN);
     return List.of(
-        new Text(new Spot(room.leftMm(), base), left, Lettering.PLAIN),
-        new Text(new Spot(room.rightMm() - width, base), right, Lettering.PLAIN));
+        new Text(new PaperPoint(room.leftMm(), base), left, Lettering.PLAIN),
+        new Text(new PaperPoint(room.rightMm() - width, base), right, Lettering.PLAIN));
   }
 }

@@ -2,14 +2,14 @@ package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.chart.StripDrawing.Symbol;
-import caryatid.chart.leg.View;
+import caryatid.chart.leg.LegView;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Symbols;
@@ -51,7 +51,7 @@ public final class ScaleBar {
     for (Side side : state.stands().get(0).trial().side().sides()) {
       for (Plane plane : Plane.values()) {
         if (StripDrawing.isDrawn(state, plane, side)) {
-          View view = new View(plane, side);
+          LegView view = new LegView(plane, side);
           symbols.addAll(StripDrawing.symbols(state, before, view, widthMm));
         }
       }
@@ -60,7 +60,7 @@ public final class ScaleBar {
   }
 
   private Drawing drawing() {
-    double height = ROW_MM + Key.heightMm(1 + symbols.size(), COLUMNS);
+    double height = ROW_MM + Legend.heightMm(1 + symbols.size(), COLUMNS);
     String says = wording.word("ScaleBar.SAYS");
     return new Drawing(
         "scale", widthMm, height, says, List.of(Part.saying(says, bar()), Part.background(key())));
@@ -68,8 +68,8 @@ public final class ScaleBar {
 
   private List<Mark> bar() {
     double middle = ROW_MM / 2;
-    Spot left = new Spot(0.2, middle);
-    Spot right = left.moved(BAR_MM, 0);
+    PaperPoint left = new PaperPoint(0.2, middle);
+    PaperPoint right = left.moved(BAR_MM, 0);
     List<Mark> marks = new ArrayList<>();
     marks.add(Stroke.of(Pen.LANDMARK, left, right));
     for (int i = 0; i <= BAR_MM / 10; i++) {
@@ -77,18 +77,18 @@ public final class ScaleBar {
       marks.add(Symbols.upright(Pen.LANDMARK, left.moved(10 * i, 0), half));
     }
     double room = widthMm - BAR_MM - GAP_MM;
-    List<String> lines = Letters.wrap(wording.word("ScaleBar.BAR"), Lettering.PLAIN, room);
+    List<String> lines = Fonts.wrap(wording.word("ScaleBar.BAR"), Lettering.PLAIN, room);
     double top = middle - Math.min(2, lines.size()) * Lettering.PLAIN.lineMm() / 2;
     for (String line : lines.subList(0, Math.min(2, lines.size()))) {
-      Spot base = new Spot(BAR_MM + GAP_MM, top + Lettering.PLAIN.ascentMm());
-      marks.add(new Text(base, Letters.fit(line, Lettering.PLAIN, room), Lettering.PLAIN));
+      PaperPoint base = new PaperPoint(BAR_MM + GAP_MM, top + Lettering.PLAIN.ascentMm());
+      marks.add(new Text(base, Fonts.fit(line, Lettering.PLAIN, room), Lettering.PLAIN));
       top += Lettering.PLAIN.lineMm();
     }
     return marks;
   }
 
   private List<Mark> key() {
-    Key key = new Key(0, ROW_MM, widthMm, COLUMNS);
+    Legend key = new Legend(0, ROW_MM, widthMm, COLUMNS);
     if (symbols.contains(Symbol.LINE)) {
       key.loadLine(wording.word("Key.LINE.LEFT_FOOT"));
     }

@@ -2,12 +2,12 @@ package caryatid.chart;
 
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Curve;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Span;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
+import caryatid.chart.mark.ShownRange;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Ticks;
@@ -27,11 +27,11 @@ final class Series {
 
   private final Samples timeS;
   private final Usable usable;
-  private final Span span;
+  private final ShownRange span;
   private final double durationS;
   private final Box box;
 
-  Series(Samples timeS, Usable usable, Span span, Box box) {
+  Series(Samples timeS, Usable usable, ShownRange span, Box box) {
     this.timeS = timeS;
     this.usable = usable;
     this.span = span;
@@ -52,8 +52,8 @@ final class Series {
   /** One line for each run of usable samples that the box holds. */
   List<Mark> traces(Curve curve) {
     List<Mark> traces = new ArrayList<>();
-    List<Spot> run = new ArrayList<>();
-    Column column = new Column();
+    List<PaperPoint> run = new ArrayList<>();
+    Peaks column = new Peaks();
     for (int i = 0; i < timeS.size(); i++) {
       double at = x(timeS.at(i));
       boolean shown = usable.at(i) && span.holds(curve.at(i));
@@ -71,7 +71,7 @@ final class Series {
     return traces;
   }
 
-  private static void finish(List<Spot> run, List<Mark> traces, Pen pen) {
+  private static void finish(List<PaperPoint> run, List<Mark> traces, Pen pen) {
     if (run.size() > 1) {
       traces.add(new Stroke(run, pen));
     }
@@ -83,9 +83,9 @@ final class Series {
     double range = span.highest() - span.lowest();
     double step = Ticks.step(range, Math.max(1.01, box.heightMm() / LINE_MM));
     for (double at = Math.ceil(span.lowest() / step) * step; at <= span.highest(); at += step) {
-      Spot tick = new Spot(box.leftMm(), y(at));
+      PaperPoint tick = new PaperPoint(box.leftMm(), y(at));
       String words = Ticks.text(at, step, wording);
-      double width = Letters.widthMm(words, Lettering.PLAIN);
+      double width = Fonts.widthMm(words, Lettering.PLAIN);
       marks.add(Stroke.of(Pen.TICK, tick.moved(-0.8, 0), tick));
       marks.add(new Text(tick.moved(-1.2 - width, 1), words, Lettering.PLAIN));
     }
@@ -93,7 +93,7 @@ final class Series {
   }
 
   /** What falls into one narrow column of paper: entered, lowest, highest, left. */
-  private static final class Column {
+  private static final class Peaks {
     private double atMm;
     private double firstMm;
     private double topMm;
@@ -118,10 +118,10 @@ final class Series {
       lastMm = down;
     }
 
-    void moveTo(List<Spot> run) {
+    void moveTo(List<PaperPoint> run) {
       if (filled) {
         for (double down : new double[] {firstMm, topMm, bottomMm, lastMm}) {
-          Spot spot = new Spot(atMm, down);
+          PaperPoint spot = new PaperPoint(atMm, down);
           if (run.isEmpty() || !run.get(run.size() - 1).equals(spot)) {
             run.add(spot);
           }

@@ -2,16 +2,16 @@ package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.chart.leg.Leg;
-import caryatid.chart.leg.View;
+import caryatid.chart.leg.LegView;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.geometry.Plane;
@@ -55,7 +55,7 @@ public final class SmallLeg {
    * @param side the leg
    */
   public static List<Drawing> plan(List<Titled> states, Side side, Wording wording) {
-    View view = new View(Plane.SAGITTAL, side);
+    LegView view = new LegView(Plane.SAGITTAL, side);
     List<Leg> legs = states.stream().map(s -> Leg.of(s.state(), Optional.empty(), view)).toList();
     double oneTo =
         legs.stream().filter(SmallLeg::isDrawn).mapToDouble(SmallLeg::oneTo).max().orElse(LEAST);
@@ -86,11 +86,11 @@ public final class SmallLeg {
   }
 
   private static double oneTo(Leg leg) {
-    return Scale.fitting(Extent.of(leg), room()).oneTo();
+    return Scale.fitting(LegExtent.of(leg), room()).oneTo();
   }
 
   private static Drawing drawing(Titled titled, Leg leg, double oneTo, Wording wording) {
-    Scale scale = Scale.fitting(Extent.of(leg), room(), oneTo);
+    Scale scale = Scale.fitting(LegExtent.of(leg), room(), oneTo);
     LegMarks marks = new LegMarks(leg, scale, room().heightMm() * oneTo);
     List<Part> parts = new ArrayList<>();
     parts.add(Part.background(caption(titled, leg, wording)));
@@ -100,14 +100,15 @@ public final class SmallLeg {
         .ifPresent(
             line -> {
               parts.add(Part.background(marks.interval(line)));
-              parts.add(Part.saying(Sentences.line(line, wording), List.of(marks.vertical(line))));
+              parts.add(
+                  Part.saying(LegSentences.line(line, wording), List.of(marks.vertical(line))));
             });
     leg.levels()
         .forEach(
             level ->
                 parts.add(
                     Part.saying(
-                        Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording),
+                        LegSentences.level(level, names(titled, wording), Plane.SAGITTAL, wording),
                         marks.level(level))));
     return new Drawing(
         titled.name(), WIDTH_MM, HEIGHT_MM, alternative(titled, leg, wording), parts);
@@ -117,8 +118,8 @@ public final class SmallLeg {
     Box room = room();
     return Stroke.of(
         Pen.FLOOR,
-        new Spot(room.leftMm(), room.bottomMm()),
-        new Spot(room.rightMm(), room.bottomMm()));
+        new PaperPoint(room.leftMm(), room.bottomMm()),
+        new PaperPoint(room.rightMm(), room.bottomMm()));
   }
 
   private static List<Mark> caption(Titled titled, Leg leg, Wording wording) {
@@ -135,7 +136,7 @@ public final class SmallLeg {
   }
 
   private static Mark line(double downMm, String words, Lettering lettering) {
-    return new Text(new Spot(0, downMm), Letters.fit(words, lettering, WIDTH_MM), lettering);
+    return new Text(new PaperPoint(0, downMm), Fonts.fit(words, lettering, WIDTH_MM), lettering);
   }
 
   private static Optional<Finding> topmost(Leg leg) {
@@ -151,19 +152,18 @@ public final class SmallLeg {
             + " ± "
             + wording.number(finding.offset().mm().expanded(Estimate.COVERAGE), Unit.MM);
     String verdict = new ResultWords(wording).result(finding);
-    return Stream.concat(
-            Stream.of(number), Letters.wrap(verdict, Lettering.PLAIN, WIDTH_MM).stream())
+    return Stream.concat(Stream.of(number), Fonts.wrap(verdict, Lettering.PLAIN, WIDTH_MM).stream())
         .toList();
   }
 
   private static String alternative(Titled titled, Leg leg, Wording wording) {
     List<String> sentences = new ArrayList<>(List.of(titled.title() + ", " + titled.under() + "."));
-    leg.line().ifPresent(line -> sentences.add(Sentences.line(line, wording)));
+    leg.line().ifPresent(line -> sentences.add(LegSentences.line(line, wording)));
     leg.levels()
         .forEach(
             level ->
                 sentences.add(
-                    Sentences.level(level, names(titled, wording), Plane.SAGITTAL, wording)));
+                    LegSentences.level(level, names(titled, wording), Plane.SAGITTAL, wording)));
     return String.join(" ", sentences);
   }
 

@@ -4,21 +4,21 @@ import caryatid.alignment.AlignmentState;
 import caryatid.chart.StripLayout.Row;
 import caryatid.chart.StripLayout.Stack;
 import caryatid.chart.leg.Leg;
+import caryatid.chart.leg.LegView;
 import caryatid.chart.leg.LoadLine;
 import caryatid.chart.leg.Strip;
 import caryatid.chart.leg.StripPlan;
-import caryatid.chart.leg.View;
-import caryatid.chart.leg.Window;
+import caryatid.chart.leg.StripWindow;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
@@ -54,7 +54,7 @@ public final class StripDrawing {
   private StripDrawing(
       AlignmentState state,
       Optional<AlignmentState> before,
-      View view,
+      LegView view,
       Wording wording,
       double widthMm) {
     this.leg = Leg.of(state, before, view);
@@ -90,7 +90,7 @@ public final class StripDrawing {
       Wording wording,
       double widthMm,
       double heightMm) {
-    return new StripDrawing(state, before, new View(plane, side), wording, widthMm)
+    return new StripDrawing(state, before, new LegView(plane, side), wording, widthMm)
         .drawing(heightMm);
   }
 
@@ -103,10 +103,10 @@ public final class StripDrawing {
   }
 
   static Set<Symbol> symbols(
-      AlignmentState state, Optional<AlignmentState> before, View view, double widthMm) {
+      AlignmentState state, Optional<AlignmentState> before, LegView view, double widthMm) {
     StripDrawing drawing =
         new StripDrawing(state, before, view, Wording.in(Locale.ENGLISH), widthMm);
-    Window window = drawing.layout.window();
+    StripWindow window = drawing.layout.window();
     Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
     drawing.leg.line().ifPresent(line -> symbols.add(Symbol.LINE));
     for (Strip strip : drawing.layout.strips()) {
@@ -123,14 +123,14 @@ public final class StripDrawing {
   /** The least height that holds all strips of a plane, mm. */
   public static double leastMm(
       AlignmentState state, Plane plane, Side side, Wording wording, double widthMm) {
-    return new StripDrawing(state, Optional.empty(), new View(plane, side), wording, widthMm)
+    return new StripDrawing(state, Optional.empty(), new LegView(plane, side), wording, widthMm)
         .layout.leastMm();
   }
 
   /** The height at which all strips of a plane have room enough, mm. */
   public static double mostMm(
       AlignmentState state, Plane plane, Side side, Wording wording, double widthMm) {
-    return new StripDrawing(state, Optional.empty(), new View(plane, side), wording, widthMm)
+    return new StripDrawing(state, Optional.empty(), new LegView(plane, side), wording, widthMm)
         .layout.mostMm();
   }
 
@@ -151,7 +151,8 @@ public final class StripDrawing {
             charts.stream().flatMap(List::stream).filter(StripDrawing::isInterval).toList()));
     leg.line()
         .ifPresent(
-            line -> parts.add(Part.saying(Sentences.line(line, wording), vertical(line, plans))));
+            line ->
+                parts.add(Part.saying(LegSentences.line(line, wording), vertical(line, plans))));
     for (int i = 0; i < plans.size(); i++) {
       List<Mark> marks =
           charts.get(i).stream()
@@ -191,7 +192,7 @@ public final class StripDrawing {
     Box first = plans.get(0).room();
     Box last = plans.get(plans.size() - 1).room();
     MarkCanvas canvas = new MarkCanvas();
-    Window window = layout.window();
+    StripWindow window = layout.window();
     Box room = new Box(window.leftMm(), first.topMm(), window.rightMm(), last.bottomMm() + 1.6);
     StripChart.drawLine(window.shownMm(line.acrossMm()), window, room, canvas);
     return canvas.marks();
@@ -206,13 +207,13 @@ public final class StripDrawing {
     return List.of(
         Stroke.of(
             Pen.OTHER_LINE,
-            new Spot(x, plan.room().topMm()),
-            new Spot(x, plan.room().bottomMm() + 1.6)));
+            new PaperPoint(x, plan.room().topMm()),
+            new PaperPoint(x, plan.room().bottomMm() + 1.6)));
   }
 
   private List<Mark> title() {
-    Spot base = new Spot(0, Lettering.TITLE.ascentMm());
-    String title = Letters.fit(wording.word(leg.view().key("TITLE")), Lettering.TITLE, widthMm);
+    PaperPoint base = new PaperPoint(0, Lettering.TITLE.ascentMm());
+    String title = Fonts.fit(wording.word(leg.view().key("TITLE")), Lettering.TITLE, widthMm);
     return List.of(new Text(base, title, Lettering.TITLE));
   }
 
@@ -222,15 +223,15 @@ public final class StripDrawing {
     for (StripWords.Line line : lines) {
       double left = StripLayout.HEAD_MM;
       if (!line.name().isEmpty()) {
-        marks.add(new Text(new Spot(left, base), line.name(), Lettering.STRONG));
-        left += Letters.widthMm(line.name(), Lettering.STRONG);
+        marks.add(new Text(new PaperPoint(left, base), line.name(), Lettering.STRONG));
+        left += Fonts.widthMm(line.name(), Lettering.STRONG);
       }
       if (!line.after().isEmpty()) {
-        marks.add(new Text(new Spot(left, base), line.after(), Lettering.PLAIN));
+        marks.add(new Text(new PaperPoint(left, base), line.after(), Lettering.PLAIN));
       }
       if (!line.result().isEmpty()) {
-        double width = Letters.widthMm(line.result(), line.lettering());
-        marks.add(new Text(new Spot(widthMm - width, base), line.result(), line.lettering()));
+        double width = Fonts.widthMm(line.result(), line.lettering());
+        marks.add(new Text(new PaperPoint(widthMm - width, base), line.result(), line.lettering()));
       }
       base += Lettering.PLAIN.lineMm();
     }
@@ -241,12 +242,12 @@ public final class StripDrawing {
   private List<Mark> ends(StripPlan plan) {
     double base = plan.room().bottomMm() + 0.4;
     double room = StripLayout.ENDS_MM - 1.5;
-    String left = Letters.fit(words.end(false), Lettering.PLAIN, room);
-    String right = Letters.fit(words.end(true), Lettering.PLAIN, room);
-    double width = Letters.widthMm(left, Lettering.PLAIN);
+    String left = Fonts.fit(words.end(false), Lettering.PLAIN, room);
+    String right = Fonts.fit(words.end(true), Lettering.PLAIN, room);
+    double width = Fonts.widthMm(left, Lettering.PLAIN);
     return List.of(
-        new Text(new Spot(plan.room().leftMm() - 1.2 - width, base), left, Lettering.PLAIN),
-        new Text(new Spot(plan.room().rightMm() + 1.2, base), right, Lettering.PLAIN));
+        new Text(new PaperPoint(plan.room().leftMm() - 1.2 - width, base), left, Lettering.PLAIN),
+        new Text(new PaperPoint(plan.room().rightMm() + 1.2, base), right, Lettering.PLAIN));
   }
 
   /** Words that the load line would cross get a white ground. */
@@ -271,13 +272,13 @@ public final class StripDrawing {
   }
 
   private String says(Strip strip) {
-    return Sentences.strip(strip, landmarks, leg.view().plane(), wording);
+    return LegSentences.strip(strip, landmarks, leg.view().plane(), wording);
   }
 
   private String alternative() {
     List<String> sentences = new ArrayList<>();
     sentences.add(wording.word(leg.view().key("TITLE")) + ".");
-    leg.line().ifPresent(line -> sentences.add(Sentences.line(line, wording)));
+    leg.line().ifPresent(line -> sentences.add(LegSentences.line(line, wording)));
     layout.strips().forEach(strip -> sentences.add(says(strip)));
     return String.join(" ", sentences);
   }

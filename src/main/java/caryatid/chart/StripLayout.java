@@ -4,7 +4,7 @@ import caryatid.chart.leg.Leg;
 import caryatid.chart.leg.LoadLine;
 import caryatid.chart.leg.Strip;
 import caryatid.chart.leg.StripPlan;
-import caryatid.chart.leg.Window;
+import caryatid.chart.leg.StripWindow;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.paint.StripChart;
@@ -35,7 +35,7 @@ final class StripLayout {
       (MOST_ZONE_MM - LEAST_ZONE_MM) / (MOST_ZONE_MM - LEAST_ZONE_MM + MOST_GAP_MM - LEAST_GAP_MM);
 
   private final List<Strip> strips;
-  private final Window window;
+  private final StripWindow window;
 
   /** The text above each strip in full, and in one line. */
   private final List<List<StripWords.Line>> full;
@@ -49,14 +49,14 @@ final class StripLayout {
     double left = HEAD_MM + ENDS_MM;
     List<Double> places = strips.stream().flatMap(s -> s.placesMm().stream()).toList();
     double line = leg.line().map(LoadLine::acrossMm).orElse(places.isEmpty() ? 0 : places.get(0));
-    this.window = Window.of(places, line, left, widthMm - left - ENDS_MM);
+    this.window = StripWindow.of(places, line, left, widthMm - left - ENDS_MM);
   }
 
   List<Strip> strips() {
     return strips;
   }
 
-  Window window() {
+  StripWindow window() {
     return window;
   }
 

@@ -3,8 +3,8 @@ package caryatid.chart;
 import caryatid.chart.leg.Leg;
 import caryatid.chart.leg.LoadLine;
 import caryatid.chart.leg.Strip;
-import caryatid.chart.mark.Letters;
-import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.Fonts;
+import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
@@ -67,7 +67,7 @@ final class StripWords {
         strip.finding().map(f -> words.result(f) + SEPARATOR + words.distances(f)).orElse(result);
     String name = landmarks.name(strip.level().landmark().name());
     double both =
-        Letters.widthMm(name, Lettering.STRONG) + GAP_MM + Letters.widthMm(whole, Lettering.STRONG);
+        Fonts.widthMm(name, Lettering.STRONG) + GAP_MM + Fonts.widthMm(whole, Lettering.STRONG);
     return heading(strip, both <= roomMm ? whole : result);
   }
 
@@ -75,18 +75,18 @@ final class StripWords {
     String name = landmarks.name(strip.level().landmark().name());
     boolean strong = strip.target().isPresent();
     List<Line> lines = new ArrayList<>();
-    double left = Letters.widthMm(name, Lettering.STRONG);
+    double left = Fonts.widthMm(name, Lettering.STRONG);
     Line first = new Line(name, height(strip), result, strong);
-    double both = left + GAP_MM + Letters.widthMm(result, first.lettering());
-    double free = roomMm - both - Letters.widthMm(first.after(), Lettering.PLAIN);
+    double both = left + GAP_MM + Fonts.widthMm(result, first.lettering());
+    double free = roomMm - both - Fonts.widthMm(first.after(), Lettering.PLAIN);
     if (both <= roomMm) {
       String of = free >= 0 ? definition(strip, free) : "";
       String after = free >= 0 ? first.after() + of : "";
       lines.add(new Line(name, after, result, strong));
     } else {
-      String cut = Letters.fit(name, Lettering.STRONG, roomMm);
+      String cut = Fonts.fit(name, Lettering.STRONG, roomMm);
       lines.add(new Line(cut, "", "", false));
-      lines.add(new Line("", "", Letters.fit(result, first.lettering(), roomMm), strong));
+      lines.add(new Line("", "", Fonts.fit(result, first.lettering(), roomMm), strong));
     }
     return lines;
   }
@@ -102,8 +102,8 @@ final class StripWords {
         .level()
         .landmark()
         .definition()
-        .map(words -> SEPARATOR + Printable.of(words))
-        .map(words -> Letters.fit(words, Lettering.PLAIN, freeMm))
+        .map(words -> SEPARATOR + PrintableText.of(words))
+        .map(words -> Fonts.fit(words, Lettering.PLAIN, freeMm))
         .filter(words -> words.length() > SEPARATOR.length() + 1)
         .orElse("");
   }
@@ -136,7 +136,7 @@ final class StripWords {
     strip.finding().flatMap(this::advice).ifPresent(parts::add);
     return parts.isEmpty()
         ? List.of()
-        : Letters.wrap(String.join(SEPARATOR, parts), Lettering.PLAIN, roomMm);
+        : Fonts.wrap(String.join(SEPARATOR, parts), Lettering.PLAIN, roomMm);
   }
 
   /** Whether a strip is about another load line than the leg's. */
@@ -160,7 +160,7 @@ final class StripWords {
   /** What the document recommends to look at, where the line is off in that direction. */
   private Optional<String> advice(Finding finding) {
     return ResultWords.advice(finding)
-        .map(words -> wording.fill("StripWords.ADVICE", Argument.text(Printable.of(words))));
+        .map(words -> wording.fill("StripWords.ADVICE", Argument.text(PrintableText.of(words))));
   }
 
   /** The words at the left and right ends of a strip. */

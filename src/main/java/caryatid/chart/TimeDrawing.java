@@ -1,15 +1,15 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Tracks.Track;
+import caryatid.chart.FootTracks.Track;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Curve;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Ticks;
@@ -78,7 +78,7 @@ public final class TimeDrawing {
       double heightMm) {
     Stand stand = stands.get(number);
     Recording recording = recordings.get(number);
-    Track track = Tracks.of(stand, recording, side);
+    Track track = FootTracks.of(stand, recording, side);
     Argument line = Argument.term(track.of());
     String title =
         stands.size() == 1
@@ -93,7 +93,7 @@ public final class TimeDrawing {
     track
         .plate()
         .upN()
-        .map(n -> new TimePanel.Named("", new Curve(n, 0, Pen.TRACE)))
+        .map(n -> new TimePanel.NamedCurve("", new Curve(n, 0, Pen.TRACE)))
         .ifPresent(
             named -> rows.add(new TimePanel(wording.word("TimeDrawing.FORCE"), List.of(named))));
     Optional<MeanLoad> load = stand.standing().load(track.of());
@@ -103,10 +103,10 @@ public final class TimeDrawing {
         new TimePanel(
             wording.word("TimeDrawing.COP"),
             List.of(
-                new TimePanel.Named(
+                new TimePanel.NamedCurve(
                     wording.word("TimeDrawing.ANTERIOR"),
                     new Curve(track.plate().copAnteriorMm(), anterior, Pen.TRACE)),
-                new TimePanel.Named(
+                new TimePanel.NamedCurve(
                     wording.word("TimeDrawing.RIGHT"),
                     new Curve(track.plate().copRightMm(), right, Pen.SECOND_TRACE)))));
     return rows;
@@ -131,7 +131,7 @@ public final class TimeDrawing {
   private List<Mark> caption(String words) {
     double top = heightMm - CAPTION_LINES * Lettering.PLAIN.lineMm() - 0.4;
     List<Mark> marks = new ArrayList<>();
-    for (String line : Letters.wrap(words, Lettering.PLAIN, widthMm)) {
+    for (String line : Fonts.wrap(words, Lettering.PLAIN, widthMm)) {
       if (marks.size() < CAPTION_LINES) {
         marks.add(text(0, top + marks.size() * Lettering.PLAIN.lineMm(), line, Lettering.PLAIN));
       }
@@ -140,8 +140,8 @@ public final class TimeDrawing {
   }
 
   private Text text(double left, double top, String words, Lettering lettering) {
-    String fitted = Letters.fit(words, lettering, widthMm - left);
-    return new Text(new Spot(left, top + lettering.ascentMm()), fitted, lettering);
+    String fitted = Fonts.fit(words, lettering, widthMm - left);
+    return new Text(new PaperPoint(left, top + lettering.ascentMm()), fitted, lettering);
   }
 
   private double durationS() {
@@ -155,7 +155,7 @@ public final class TimeDrawing {
     String unit = " " + Unit.S.symbol();
     for (double at = 0; at <= duration; at += step) {
       String words = Ticks.text(at, step, wording) + (at == 0 ? unit : "");
-      double width = Letters.widthMm(words, Lettering.PLAIN);
+      double width = Fonts.widthMm(words, Lettering.PLAIN);
       double middle = box.leftMm() + at / duration * box.widthMm();
       double left = Math.max(0, Math.min(widthMm - width, middle - width / 2));
       marks.add(text(left, box.bottomMm() - 0.6, words, Lettering.PLAIN));

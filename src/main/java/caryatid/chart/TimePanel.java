@@ -1,17 +1,17 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.Tracks.Track;
+import caryatid.chart.FootTracks.Track;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Curve;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Span;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.ShownRange;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.recording.model.Recording;
@@ -26,7 +26,7 @@ import java.util.List;
  * @param label what is shown, with its unit
  * @param curves told apart by their lines and names
  */
-record TimePanel(String label, List<Named> curves) {
+record TimePanel(String label, List<NamedCurve> curves) {
   /** From a curve's name to the next one's sample of its line. */
   private static final double BETWEEN_NAMES_MM = 3;
 
@@ -34,7 +34,7 @@ record TimePanel(String label, List<Named> curves) {
   private static final double HATCH_MM = 1.2;
 
   /** A curve and its name; the only one of a panel needs none. */
-  record Named(String name, Curve curve) {}
+  record NamedCurve(String name, Curve curve) {}
 
   /**
    * The panel's marks.
@@ -43,8 +43,8 @@ record TimePanel(String label, List<Named> curves) {
    * @param topMm where its label is
    */
   Part part(Stand stand, Recording recording, Track track, Box box, double topMm, Wording wording) {
-    List<Curve> shown = curves.stream().map(Named::curve).toList();
-    Span span = Span.of(shown, track.plate().usable(), stand.standing().stretch());
+    List<Curve> shown = curves.stream().map(NamedCurve::curve).toList();
+    ShownRange span = ShownRange.of(shown, track.plate().usable(), stand.standing().stretch());
     Series series = new Series(recording.timeS(), track.plate().usable(), span, box);
     List<Mark> marks = new ArrayList<>();
     for (LeftOut left : stand.standing().stretch().leftOut()) {
@@ -62,21 +62,22 @@ record TimePanel(String label, List<Named> curves) {
   private List<Mark> names(Box box, double topMm) {
     List<Mark> marks = new ArrayList<>();
     marks.add(text(box.leftMm(), box, topMm, label));
-    double left = box.leftMm() + Letters.widthMm(label, Lettering.PLAIN) + BETWEEN_NAMES_MM;
-    for (Named named : curves) {
+    double left = box.leftMm() + Fonts.widthMm(label, Lettering.PLAIN) + BETWEEN_NAMES_MM;
+    for (NamedCurve named : curves) {
       if (!named.name().isEmpty()) {
-        Spot start = new Spot(left, topMm + Lettering.PLAIN.lineMm() / 2);
+        PaperPoint start = new PaperPoint(left, topMm + Lettering.PLAIN.lineMm() / 2);
         marks.add(Stroke.of(named.curve().pen(), start, start.moved(SAMPLE_MM, 0)));
         left += SAMPLE_MM + 1;
         marks.add(text(left, box, topMm, named.name()));
-        left += Letters.widthMm(named.name(), Lettering.PLAIN) + BETWEEN_NAMES_MM;
+        left += Fonts.widthMm(named.name(), Lettering.PLAIN) + BETWEEN_NAMES_MM;
       }
     }
     return marks;
   }
 
   private static Text text(double left, Box box, double topMm, String words) {
-    String fitted = Letters.fit(words, Lettering.PLAIN, box.rightMm() + 1 - left);
-    return new Text(new Spot(left, topMm + Lettering.PLAIN.ascentMm()), fitted, Lettering.PLAIN);
+    String fitted = Fonts.fit(words, Lettering.PLAIN, box.rightMm() + 1 - left);
+    return new Text(
+        new PaperPoint(left, topMm + Lettering.PLAIN.ascentMm()), fitted, Lettering.PLAIN);
   }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.demo.Demo;
 import caryatid.geometry.Side;
 import caryatid.standing.LineOf;
@@ -22,16 +22,16 @@ class EllipseTest {
   void holdsTheAreaThatWasStated() {
     Stand stand = Demo.transtibial(Side.RIGHT).state(0).stands().get(0);
     Sway sway = stand.standing().sway().get(0);
-    List<Place> outline = Ellipse.of(stand.standing(), LineOf.RIGHT_FOOT).orElseThrow();
+    List<PersonPoint> outline = Ellipse.of(stand.standing(), LineOf.RIGHT_FOOT).orElseThrow();
     double angle = Math.PI / 24;
     assertThat(area(outline)).isCloseTo(sway.ellipseMm2() * Math.sin(angle) / angle, within(1e-9));
   }
 
-  private static double area(List<Place> outline) {
+  private static double area(List<PersonPoint> outline) {
     double twice = 0;
     for (int i = 0; i < outline.size(); i++) {
-      Place a = outline.get(i);
-      Place b = outline.get((i + 1) % outline.size());
+      PersonPoint a = outline.get(i);
+      PersonPoint b = outline.get((i + 1) % outline.size());
       twice += a.acrossMm() * b.heightMm() - b.acrossMm() * a.heightMm();
     }
     return Math.abs(twice) / 2;

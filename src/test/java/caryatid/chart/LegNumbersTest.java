@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.chart.leg.LegView;
 import caryatid.chart.leg.LoadLine;
-import caryatid.chart.leg.View;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Mark.Stroke;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Plane;
@@ -39,23 +39,23 @@ class LegNumbersTest {
   }
 
   /** Each landmark is a ring, from the ankle's up to the hip's; the key may have one below. */
-  private static List<Spot> rings(Drawing drawing) {
-    List<Spot> rings = allRings(drawing);
+  private static List<PaperPoint> rings(Drawing drawing) {
+    List<PaperPoint> rings = allRings(drawing);
     return rings.subList(rings.size() - 3, rings.size());
   }
 
-  private static List<Spot> allRings(Drawing drawing) {
+  private static List<PaperPoint> allRings(Drawing drawing) {
     return Ruled.strokes(drawing, Pen.LANDMARK).stream()
         .filter(stroke -> stroke.along().size() > 20)
         .map(Ruled::middle)
-        .sorted(java.util.Comparator.comparingDouble(Spot::downMm).reversed())
+        .sorted(java.util.Comparator.comparingDouble(PaperPoint::downMm).reversed())
         .toList();
   }
 
   /** From a place across the paper to mm of the person, from where the ankle is. */
   private static DoubleUnaryOperator across(Drawing drawing, double ankleMm) {
-    Spot ankle = rings(drawing).get(0);
-    Spot hip = rings(drawing).get(2);
+    PaperPoint ankle = rings(drawing).get(0);
+    PaperPoint hip = rings(drawing).get(2);
     double scale = (905 - 81) / (ankle.downMm() - hip.downMm());
     return at -> ankleMm + (at - ankle.rightMm()) * scale;
   }
@@ -75,7 +75,7 @@ class LegNumbersTest {
     double[] places = {1.5, 41, 63};
     double[] halves = {2.5 * 1.959964, 3.5 * 1.959964, 4.5 * 1.959964};
     for (int i = 0; i < 3; i++) {
-      Spot ring = rings(drawing).get(i);
+      PaperPoint ring = rings(drawing).get(i);
       assertAcross(across, ring.rightMm(), places[i]);
       Box bar =
           Ruled.box(
@@ -159,10 +159,10 @@ class LegNumbersTest {
     AlignmentState one =
         new AlignmentState(
             two.stands().subList(0, 1), two.offsets(), two.findings(), List.of(), List.of());
-    LoadLine sagittal = LoadLine.of(one, new View(Plane.SAGITTAL, Side.RIGHT)).orElseThrow();
+    LoadLine sagittal = LoadLine.of(one, new LegView(Plane.SAGITTAL, Side.RIGHT)).orElseThrow();
     assertThat(sagittal.acrossMm()).isEqualTo(48.8);
     assertThat(sagittal.halfMm()).isCloseTo(4.507917, within(ROUNDING));
-    LoadLine frontal = LoadLine.of(one, new View(Plane.FRONTAL, Side.RIGHT)).orElseThrow();
+    LoadLine frontal = LoadLine.of(one, new LegView(Plane.FRONTAL, Side.RIGHT)).orElseThrow();
     assertThat(frontal.acrossMm()).isEqualTo(-87.6);
     assertThat(frontal.halfMm()).isCloseTo(1.175978, within(ROUNDING));
   }

@@ -9,7 +9,7 @@ import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.geometry.Plane;
@@ -130,7 +130,7 @@ class OffsetsNumbersTest {
     double[] target = levels(Ruled.strokes(Stream.of(part), Pen.TARGET), at);
     assertThat(target)
         .containsExactly(new double[] {lowest, recommended, highest}, within(ROUNDING));
-    Spot result = Ruled.middle(line.get(line.size() - 1));
+    PaperPoint result = Ruled.middle(line.get(line.size() - 1));
     assertThat(at.applyAsDouble(result.downMm())).isCloseTo(mm, within(ROUNDING));
     assertThat(result.rightMm()).isCloseTo(interval.leftMm(), within(ROUNDING));
     for (Stroke hatch : Ruled.strokes(Stream.of(part), Pen.HATCH)) {

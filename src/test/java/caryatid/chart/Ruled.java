@@ -5,7 +5,7 @@ import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Pen;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -37,23 +37,23 @@ final class Ruled {
     return stroke.along().stream().allMatch(s -> s.rightMm() == stroke.along().get(0).rightMm());
   }
 
-  static Spot first(Stroke stroke) {
+  static PaperPoint first(Stroke stroke) {
     return stroke.along().get(0);
   }
 
-  static Spot last(Stroke stroke) {
+  static PaperPoint last(Stroke stroke) {
     return stroke.along().get(stroke.along().size() - 1);
   }
 
   /** The middle of what a stroke takes. */
-  static Spot middle(Stroke stroke) {
+  static PaperPoint middle(Stroke stroke) {
     Box box = box(stroke);
-    return new Spot((box.leftMm() + box.rightMm()) / 2, (box.topMm() + box.bottomMm()) / 2);
+    return new PaperPoint((box.leftMm() + box.rightMm()) / 2, (box.topMm() + box.bottomMm()) / 2);
   }
 
   static Box box(Stroke stroke) {
-    var right = stroke.along().stream().mapToDouble(Spot::rightMm).summaryStatistics();
-    var down = stroke.along().stream().mapToDouble(Spot::downMm).summaryStatistics();
+    var right = stroke.along().stream().mapToDouble(PaperPoint::rightMm).summaryStatistics();
+    var down = stroke.along().stream().mapToDouble(PaperPoint::downMm).summaryStatistics();
     return new Box(right.getMin(), down.getMin(), right.getMax(), down.getMax());
   }
 

@@ -3,7 +3,7 @@ package caryatid.chart;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Mark;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import java.util.List;
 
 /** What every drawing has to keep: texts apart and on the paper, ink on the paper. */
@@ -39,11 +39,11 @@ public final class Sound {
             });
   }
 
-  private static Box at(Spot s) {
+  private static Box at(PaperPoint s) {
     return new Box(s.rightMm(), s.downMm(), s.rightMm(), s.downMm());
   }
 
-  private static List<Spot> spots(Mark mark) {
+  private static List<PaperPoint> spots(Mark mark) {
     if (mark instanceof Mark.Stroke stroke) {
       return stroke.along();
     }

@@ -8,7 +8,7 @@ import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Demo;
 import caryatid.demo.Numbered;
@@ -48,11 +48,11 @@ class StandNumbersTest {
       double covariance,
       double area) {
     Stand stood = Numbered.state().stands().get(stand);
-    List<Place> outline = Ellipse.of(stood.standing(), of).orElseThrow();
+    List<PersonPoint> outline = Ellipse.of(stood.standing(), of).orElseThrow();
     double determinant = sdRight * sdRight * sdAnterior * sdAnterior - covariance * covariance;
     double squared = area / (Math.PI * Math.sqrt(determinant));
     squared *= squared;
-    for (Place place : outline) {
+    for (PersonPoint place : outline) {
       double x = place.acrossMm() - right;
       double y = place.heightMm() - anterior;
       double distance =

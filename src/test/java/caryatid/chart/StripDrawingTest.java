@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
 import caryatid.chart.leg.Leg;
-import caryatid.chart.leg.View;
+import caryatid.chart.leg.LegView;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Scale;
-import caryatid.chart.mark.Spot;
 import caryatid.demo.Demo;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -39,12 +39,12 @@ class StripDrawingTest {
   @EnumSource(Side.class)
   void theLineIsTrueToScaleAndAnteriorOnTheViewersOwnSide(Side side) {
     Demo demo = Demo.transtibial(side).line(80, 60);
-    Leg leg = Leg.of(demo.state(0), Optional.empty(), new View(Plane.SAGITTAL, side));
+    Leg leg = Leg.of(demo.state(0), Optional.empty(), new LegView(Plane.SAGITTAL, side));
     double knee = leg.at(LandmarkKind.KNEE_CENTRE).orElseThrow().acrossMm();
     assertThat(leg.line().orElseThrow().acrossMm() - knee).isEqualTo(18 * side.lateral());
-    Scale scale = Scale.fitting(Extent.of(leg), new Box(0, 0, 44, 70));
-    Spot low = scale.spot(0, 0);
-    Spot moved = scale.spot(100, 100);
+    Scale scale = Scale.fitting(LegExtent.of(leg), new Box(0, 0, 44, 70));
+    PaperPoint low = scale.spot(0, 0);
+    PaperPoint moved = scale.spot(100, 100);
     double roundingMm = 1e-9;
     assertThat(moved.rightMm() - low.rightMm())
         .isCloseTo(low.downMm() - moved.downMm(), within(roundingMm));
@@ -56,12 +56,12 @@ class StripDrawingTest {
         Leg.of(
             Demo.transfemoral(Side.LEFT).state(0),
             Optional.empty(),
-            new View(Plane.FRONTAL, Side.LEFT));
+            new LegView(Plane.FRONTAL, Side.LEFT));
     Leg right =
         Leg.of(
             Demo.transfemoral(Side.RIGHT).state(0),
             Optional.empty(),
-            new View(Plane.FRONTAL, Side.RIGHT));
+            new LegView(Plane.FRONTAL, Side.RIGHT));
     assertThat(left.levels())
         .extracting(l -> -l.acrossMm())
         .containsExactlyElementsOf(right.levels().stream().map(Leg.Level::acrossMm).toList());

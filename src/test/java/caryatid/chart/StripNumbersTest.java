@@ -11,7 +11,7 @@ import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Demo;
@@ -81,7 +81,7 @@ class StripNumbersTest {
     return Ruled.first(lines.get(0)).rightMm();
   }
 
-  private static Spot zero(Part strip) {
+  private static PaperPoint zero(Part strip) {
     return Ruled.strokes(Stream.of(strip), Pen.LANDMARK).stream()
         .map(Ruled::middle)
         .findFirst()

@@ -3,7 +3,7 @@ package caryatid.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Result;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.demo.Demo;
 import caryatid.demo.Worst;
@@ -170,7 +170,7 @@ class PagesTest {
     for (Column column : table.columns()) {
       double room = column.parts() / parts * (Paper.A4.widthMm() - 24) - 2;
       for (String word : column.heading().split(" ")) {
-        assertThat(Letters.widthMm(word, Lettering.STRONG)).as(word).isLessThanOrEqualTo(room);
+        assertThat(Fonts.widthMm(word, Lettering.STRONG)).as(word).isLessThanOrEqualTo(room);
       }
     }
   }

@@ -27,7 +27,8 @@ import java.util.OptionalDouble;
  * @param beforeMm where the load line ran in the state before, measured from the lowest landmark
  *     that both states share, across, mm
  */
-public record Leg(View view, List<Level> levels, Optional<LoadLine> line, OptionalDouble beforeMm) {
+public record Leg(
+    LegView view, List<Level> levels, Optional<LoadLine> line, OptionalDouble beforeMm) {
 
   /**
    * A landmark and what was found there.
@@ -68,7 +69,7 @@ public record Leg(View view, List<Level> levels, Optional<LoadLine> line, Option
   /**
    * @param before the state before, to be compared
    */
-  public static Leg of(AlignmentState state, Optional<AlignmentState> before, View view) {
+  public static Leg of(AlignmentState state, Optional<AlignmentState> before, LegView view) {
     Stand stand = state.stands().get(0);
     List<Level> levels =
         stand.landmarks().stream()
@@ -79,7 +80,7 @@ public record Leg(View view, List<Level> levels, Optional<LoadLine> line, Option
     return new Leg(view, levels, LoadLine.of(state, view), beforeMm(levels, view));
   }
 
-  private static OptionalDouble beforeMm(List<Level> levels, View view) {
+  private static OptionalDouble beforeMm(List<Level> levels, LegView view) {
     return levels.stream()
         .filter(level -> level.before().isPresent())
         .reduce((higher, lower) -> lower)
@@ -89,7 +90,7 @@ public record Leg(View view, List<Level> levels, Optional<LoadLine> line, Option
   }
 
   private static Level level(
-      Landmark landmark, AlignmentState state, Optional<AlignmentState> before, View view) {
+      Landmark landmark, AlignmentState state, Optional<AlignmentState> before, LegView view) {
     Coordinate at = landmark.in(view.plane()).orElseThrow();
     LandmarkInPlane seen = landmark.at(view.plane());
     List<Finding> findings =

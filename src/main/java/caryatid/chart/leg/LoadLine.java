@@ -31,7 +31,7 @@ public record LoadLine(
   /** What makes a landmark doubtful, not the line. */
   private static final Set<Cause> OF_LANDMARKS = EnumSet.of(Cause.MARKING, Cause.LANDMARK_MOVEMENT);
 
-  public static Optional<LoadLine> of(AlignmentState state, View view) {
+  public static Optional<LoadLine> of(AlignmentState state, LegView view) {
     List<MeanLoad> loads =
         state.stands().stream().flatMap(stand -> load(stand, view).stream()).toList();
     if (loads.isEmpty()) {
@@ -48,19 +48,19 @@ public record LoadLine(
   }
 
   /** The leg's own line, or the whole body's where only that is known. */
-  private static Optional<MeanLoad> load(Stand stand, View view) {
+  private static Optional<MeanLoad> load(Stand stand, LegView view) {
     return stand
         .standing()
         .load(LineOf.foot(view.side()))
         .or(() -> stand.standing().load(LineOf.WHOLE_BODY));
   }
 
-  private static Estimate cop(MeanLoad load, View view) {
+  private static Estimate cop(MeanLoad load, LegView view) {
     return view.plane() == Plane.SAGITTAL ? load.copAnteriorMm() : load.copRightMm();
   }
 
   /** Of one stand its own; of several what the state says without the landmark's part. */
-  private static double halfMm(AlignmentState state, List<MeanLoad> loads, View view) {
+  private static double halfMm(AlignmentState state, List<MeanLoad> loads, LegView view) {
     return state.offsets().stream()
         .map(StateOffset::offset)
         .filter(o -> loads.size() > 1 && o.plane() == view.plane() && o.side() == view.side())
@@ -79,13 +79,13 @@ public record LoadLine(
             .toList());
   }
 
-  private static OptionalDouble lean(List<MeanLoad> loads, View view) {
+  private static OptionalDouble lean(List<MeanLoad> loads, LegView view) {
     List<Double> leans =
         loads.stream().flatMap(load -> load.lean().stream()).map(l -> across(l, view)).toList();
     return leans.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(mean(leans));
   }
 
-  private static double across(Lean lean, View view) {
+  private static double across(Lean lean, LegView view) {
     Estimate perUp = view.plane() == Plane.SAGITTAL ? lean.anteriorPerUp() : lean.rightPerUp();
     return view.across(perUp.value());
   }

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  */
 public record StripPlan(
     Strip strip,
-    Window window,
+    StripWindow window,
     Box room,
     double zeroMm,
     Optional<Ends> interval,
@@ -38,7 +38,7 @@ public record StripPlan(
    */
   public record Ends(double fromMm, double toMm, boolean open, boolean goesOn) {}
 
-  public static StripPlan of(Strip strip, Window window, Box room) {
+  public static StripPlan of(Strip strip, StripWindow window, Box room) {
     return new StripPlan(
         strip,
         window,
@@ -57,20 +57,20 @@ public record StripPlan(
             : OptionalDouble.empty());
   }
 
-  private static Ends interval(Strip strip, Window window) {
+  private static Ends interval(Strip strip, StripWindow window) {
     double line = strip.lineMm().orElseThrow();
     return ends(line - strip.halfMm(), line + strip.halfMm(), window);
   }
 
-  private static Ends band(Strip strip, Window window, Target target) {
+  private static Ends band(Strip strip, StripWindow window, Target target) {
     double low = strip.acrossMm(target.lowestMm());
     double high = strip.acrossMm(target.highestMm());
     return ends(Math.min(low, high), Math.max(low, high), window);
   }
 
   /** What lies wholly beyond a break is shown as a stub between the break and the end. */
-  private static Ends ends(double from, double to, Window window) {
-    double stub = Window.BREAK_MM / 2;
+  private static Ends ends(double from, double to, StripWindow window) {
+    double stub = StripWindow.BREAK_MM / 2;
     if (window.isBeforeBreak(to)) {
       return new Ends(window.fromMm(), window.fromMm() + stub, true, true);
     }
@@ -82,7 +82,7 @@ public record StripPlan(
     return new Ends(open ? window.fromMm() : from, goesOn ? window.toMm() : to, open, goesOn);
   }
 
-  private static OptionalDouble within(double across, Window window) {
+  private static OptionalDouble within(double across, StripWindow window) {
     return window.isBeforeBreak(across) || window.isAfterBreak(across)
         ? OptionalDouble.empty()
         : OptionalDouble.of(across);

@@ -14,7 +14,7 @@ public sealed interface Mark {
    * @param along at least two points
    * @param pen how it is drawn
    */
-  record Stroke(List<Spot> along, Pen pen) implements Mark {
+  record Stroke(List<PaperPoint> along, Pen pen) implements Mark {
     /**
      * @throws IllegalArgumentException if there are fewer than two points
      */
@@ -25,7 +25,7 @@ public sealed interface Mark {
       along = List.copyOf(along);
     }
 
-    public static Stroke of(Pen pen, Spot... along) {
+    public static Stroke of(Pen pen, PaperPoint... along) {
       return new Stroke(List.of(along), pen);
     }
   }
@@ -36,7 +36,7 @@ public sealed interface Mark {
    * @param outline at least three corners
    * @param ink its colour
    */
-  record Fill(List<Spot> outline, Ink ink) implements Mark {
+  record Fill(List<PaperPoint> outline, Ink ink) implements Mark {
     /**
      * @throws IllegalArgumentException if there are fewer than three corners
      */
@@ -55,14 +55,14 @@ public sealed interface Mark {
    * @param words the text
    * @param lettering how it is written
    */
-  record Text(Spot at, String words, Lettering lettering) implements Mark {
+  record Text(PaperPoint at, String words, Lettering lettering) implements Mark {
 
     /** The paper it takes. */
     public Box box() {
       return new Box(
           at.rightMm(),
           at.downMm() - lettering.ascentMm(),
-          at.rightMm() + Letters.widthMm(words, lettering),
+          at.rightMm() + Fonts.widthMm(words, lettering),
           at.downMm() + lettering.descentMm());
     }
   }

@@ -10,14 +10,14 @@ import java.util.stream.DoubleStream;
  * @param oneTo how many millimetres of the person one millimetre of paper stands for
  * @param origin where across 0 meets the floor
  */
-public record Scale(double oneTo, Spot origin) {
+public record Scale(double oneTo, PaperPoint origin) {
   private static final double[] CHOICES = {
     0.05, 0.1, 0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 25, 30, 40, 50, 100,
     200, 500
   };
 
   /** A place in a view: across and above the floor, mm of the person. */
-  public record Place(double acrossMm, double heightMm) {}
+  public record PersonPoint(double acrossMm, double heightMm) {}
 
   /**
    * The largest scale at which places fit a room, the floor at its bottom, their middle in its
@@ -25,7 +25,7 @@ public record Scale(double oneTo, Spot origin) {
    *
    * @throws IllegalArgumentException if the places fit at no scale
    */
-  public static Scale fitting(Collection<Place> places, Box room) {
+  public static Scale fitting(Collection<PersonPoint> places, Box room) {
     return fitting(places, room, 0);
   }
 
@@ -34,10 +34,10 @@ public record Scale(double oneTo, Spot origin) {
    *
    * @param least one to so many at the least
    */
-  public static Scale fitting(Collection<Place> places, Box room, double least) {
+  public static Scale fitting(Collection<PersonPoint> places, Box room, double least) {
     double left = across(places).min().orElse(0);
     double right = across(places).max().orElse(0);
-    double top = places.stream().mapToDouble(Place::heightMm).max().orElse(1);
+    double top = places.stream().mapToDouble(PersonPoint::heightMm).max().orElse(1);
     double oneTo =
         DoubleStream.of(CHOICES)
             .filter(c -> c >= least)
@@ -45,25 +45,25 @@ public record Scale(double oneTo, Spot origin) {
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("too large to draw: " + top + " mm"));
     double middle = (room.leftMm() + room.rightMm()) / 2;
-    return new Scale(oneTo, new Spot(middle - (left + right) / 2 / oneTo, room.bottomMm()));
+    return new Scale(oneTo, new PaperPoint(middle - (left + right) / 2 / oneTo, room.bottomMm()));
   }
 
   /** The scale with another number, the same across and the floor where they are. */
   Scale with(double other, Box room) {
     double middle = (room.leftMm() + room.rightMm()) / 2;
     double across = (middle - origin.rightMm()) * oneTo;
-    return new Scale(other, new Spot(middle - across / other, origin.downMm()));
+    return new Scale(other, new PaperPoint(middle - across / other, origin.downMm()));
   }
 
   /**
    * The largest scale at which places fit a room, their middle in its middle in both directions.
    */
-  public static Scale centred(Collection<Place> places, Box room) {
-    double low = places.stream().mapToDouble(Place::heightMm).min().orElse(0);
-    List<Place> raised =
-        places.stream().map(p -> new Place(p.acrossMm(), p.heightMm() - low)).toList();
+  public static Scale centred(Collection<PersonPoint> places, Box room) {
+    double low = places.stream().mapToDouble(PersonPoint::heightMm).min().orElse(0);
+    List<PersonPoint> raised =
+        places.stream().map(p -> new PersonPoint(p.acrossMm(), p.heightMm() - low)).toList();
     Scale onFloor = fitting(raised, room);
-    double top = raised.stream().mapToDouble(Place::heightMm).max().orElse(0);
+    double top = raised.stream().mapToDouble(PersonPoint::heightMm).max().orElse(0);
     double free = room.heightMm() - top / onFloor.oneTo;
     return new Scale(onFloor.oneTo, onFloor.origin.moved(0, low / onFloor.oneTo - free / 2));
   }
@@ -73,15 +73,15 @@ public record Scale(double oneTo, Spot origin) {
     return oneTo < 1 ? Math.round(1 / oneTo) + " : 1" : "1 : " + Math.round(oneTo);
   }
 
-  private static DoubleStream across(Collection<Place> places) {
-    return places.stream().mapToDouble(Place::acrossMm);
+  private static DoubleStream across(Collection<PersonPoint> places) {
+    return places.stream().mapToDouble(PersonPoint::acrossMm);
   }
 
-  public Spot spot(Place place) {
+  public PaperPoint spot(PersonPoint place) {
     return spot(place.acrossMm(), place.heightMm());
   }
 
-  public Spot spot(double acrossMm, double heightMm) {
+  public PaperPoint spot(double acrossMm, double heightMm) {
     return origin.moved(acrossMm / oneTo, -heightMm / oneTo);
   }
 }

@@ -11,7 +11,7 @@ public final class Shapes {
 
   private Shapes() {}
 
-  public static Box box(Spot one, Spot other) {
+  public static Box box(PaperPoint one, PaperPoint other) {
     return new Box(
         Math.min(one.rightMm(), other.rightMm()),
         Math.min(one.downMm(), other.downMm()),
@@ -19,22 +19,22 @@ public final class Shapes {
         Math.max(one.downMm(), other.downMm()));
   }
 
-  public static List<Spot> corners(Box box) {
+  public static List<PaperPoint> corners(Box box) {
     return List.of(
-        new Spot(box.leftMm(), box.topMm()),
-        new Spot(box.rightMm(), box.topMm()),
-        new Spot(box.rightMm(), box.bottomMm()),
-        new Spot(box.leftMm(), box.bottomMm()));
+        new PaperPoint(box.leftMm(), box.topMm()),
+        new PaperPoint(box.rightMm(), box.topMm()),
+        new PaperPoint(box.rightMm(), box.bottomMm()),
+        new PaperPoint(box.leftMm(), box.bottomMm()));
   }
 
-  public static Stroke closed(List<Spot> outline, Pen pen) {
-    List<Spot> along = new ArrayList<>(outline);
+  public static Stroke closed(List<PaperPoint> outline, Pen pen) {
+    List<PaperPoint> along = new ArrayList<>(outline);
     along.add(outline.get(0));
     return new Stroke(along, pen);
   }
 
-  public static List<Spot> circle(Spot centre, double radiusMm) {
-    List<Spot> circle = new ArrayList<>();
+  public static List<PaperPoint> circle(PaperPoint centre, double radiusMm) {
+    List<PaperPoint> circle = new ArrayList<>();
     for (int i = 0; i < ROUND; i++) {
       double angle = 2 * Math.PI * i / ROUND;
       circle.add(centre.moved(radiusMm * StrictMath.cos(angle), radiusMm * StrictMath.sin(angle)));
@@ -53,8 +53,8 @@ public final class Shapes {
         strokes.add(
             Stroke.of(
                 pen,
-                new Spot(box.leftMm() + from, box.bottomMm() - (from - start)),
-                new Spot(box.leftMm() + until, box.bottomMm() - (until - start))));
+                new PaperPoint(box.leftMm() + from, box.bottomMm() - (from - start)),
+                new PaperPoint(box.leftMm() + until, box.bottomMm() - (until - start))));
       }
     }
     return strokes;

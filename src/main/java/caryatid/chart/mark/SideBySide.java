@@ -52,7 +52,7 @@ public final class SideBySide {
     return new Text(text.at().moved(byMm, 0), text.words(), text.lettering());
   }
 
-  private static List<Spot> moved(List<Spot> spots, double byMm) {
+  private static List<PaperPoint> moved(List<PaperPoint> spots, double byMm) {
     return spots.stream().map(s -> s.moved(byMm, 0)).toList();
   }
 }

@@ -19,7 +19,7 @@ public final class Symbols {
   private Symbols() {}
 
   /** A ringed point with a bar for its interval. */
-  public static List<Mark> landmark(Spot at, double halfMm) {
+  public static List<Mark> landmark(PaperPoint at, double halfMm) {
     List<Mark> marks = new ArrayList<>();
     marks.add(Stroke.of(Pen.LANDMARK, at.moved(-halfMm, 0), at.moved(halfMm, 0)));
     marks.add(upright(Pen.LANDMARK, at.moved(-halfMm, 0), WHISKER_MM));
@@ -29,7 +29,7 @@ public final class Symbols {
   }
 
   /** A ring with a dot in it. */
-  public static List<Mark> ring(Spot at) {
+  public static List<Mark> ring(PaperPoint at) {
     return List.of(
         new Fill(Shapes.circle(at, RING_MM), Ink.WHITE),
         Shapes.closed(Shapes.circle(at, RING_MM), Pen.LANDMARK),
@@ -37,7 +37,7 @@ public final class Symbols {
   }
 
   /** The corners of a diamond. */
-  public static List<Spot> diamond(Spot at) {
+  public static List<PaperPoint> diamond(PaperPoint at) {
     return List.of(
         at.moved(-DIAMOND_MM, 0),
         at.moved(0, -DIAMOND_MM),
@@ -46,7 +46,7 @@ public final class Symbols {
   }
 
   /** A hatched band between brackets, with a bar at what is recommended. */
-  public static List<Mark> target(Spot lowest, Spot highest, Spot recommended) {
+  public static List<Mark> target(PaperPoint lowest, PaperPoint highest, PaperPoint recommended) {
     Box band = Shapes.box(lowest.moved(0, -BAND_HALF_MM), highest.moved(0, BAND_HALF_MM));
     List<Mark> marks = new ArrayList<>(Shapes.hatch(band, 0.9, Pen.HATCH));
     marks.add(bracket(band.leftMm(), band, 1));
@@ -59,22 +59,22 @@ public final class Symbols {
     double lip = inward * Math.min(0.7, band.widthMm() / 2);
     return Stroke.of(
         Pen.TARGET,
-        new Spot(at + lip, band.topMm()),
-        new Spot(at, band.topMm()),
-        new Spot(at, band.bottomMm()),
-        new Spot(at + lip, band.bottomMm()));
+        new PaperPoint(at + lip, band.topMm()),
+        new PaperPoint(at, band.topMm()),
+        new PaperPoint(at, band.bottomMm()),
+        new PaperPoint(at + lip, band.bottomMm()));
   }
 
   /** A cross for a mean. */
-  public static List<Mark> mean(Spot at) {
+  public static List<Mark> mean(PaperPoint at) {
     return List.of(
         upright(Pen.TARGET, at, 1.4), Stroke.of(Pen.TARGET, at.moved(-1.4, 0), at.moved(1.4, 0)));
   }
 
   /** A dimension line below a level, with slanted ends. */
-  public static List<Mark> dimension(Spot from, Spot to) {
-    Spot start = from.moved(0, DIMENSION_BELOW_MM);
-    Spot end = new Spot(to.rightMm(), start.downMm());
+  public static List<Mark> dimension(PaperPoint from, PaperPoint to) {
+    PaperPoint start = from.moved(0, DIMENSION_BELOW_MM);
+    PaperPoint end = new PaperPoint(to.rightMm(), start.downMm());
     return List.of(
         Stroke.of(Pen.DIMENSION, from, start.moved(0, TICK_MM)),
         Stroke.of(Pen.DIMENSION, start, end),
@@ -82,11 +82,11 @@ public final class Symbols {
         slant(end));
   }
 
-  private static Mark slant(Spot at) {
+  private static Mark slant(PaperPoint at) {
     return Stroke.of(Pen.LANDMARK, at.moved(-TICK_MM, TICK_MM), at.moved(TICK_MM, -TICK_MM));
   }
 
-  public static Mark upright(Pen pen, Spot at, double halfMm) {
+  public static Mark upright(Pen pen, PaperPoint at, double halfMm) {
     return Stroke.of(pen, at.moved(0, -halfMm), at.moved(0, halfMm));
   }
 }

@@ -1,11 +1,11 @@
 package caryatid.chart.paint;
 
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
@@ -41,7 +41,7 @@ public final class MarkCanvas extends PlainCanvas {
   /** The font of a lettering, at the canvas's size. */
   static Font font(Lettering lettering) {
     double units = lettering.points() * Style.MM_PER_POINT * UNITS_PER_MM;
-    return Letters.font(lettering).deriveFont((float) units);
+    return Fonts.font(lettering).deriveFont((float) units);
   }
 
   static Color color(Ink ink) {
@@ -80,12 +80,12 @@ public final class MarkCanvas extends PlainCanvas {
 
   @Override
   public FontMetrics getFontMetrics(Font font) {
-    return Letters.metrics(font);
+    return Fonts.metrics(font);
   }
 
   @Override
   public FontRenderContext getFontRenderContext() {
-    return Letters.EXACT;
+    return Fonts.EXACT;
   }
 
   private Ink ink() {
@@ -104,13 +104,13 @@ public final class MarkCanvas extends PlainCanvas {
         .orElseThrow(() -> new IllegalStateException("no letters for " + font));
   }
 
-  private static Spot spot(double x, double y) {
-    return new Spot(x / UNITS_PER_MM, y / UNITS_PER_MM);
+  private static PaperPoint spot(double x, double y) {
+    return new PaperPoint(x / UNITS_PER_MM, y / UNITS_PER_MM);
   }
 
-  private static List<List<Spot>> paths(Shape shape) {
-    List<List<Spot>> paths = new ArrayList<>();
-    List<Spot> path = new ArrayList<>();
+  private static List<List<PaperPoint>> paths(Shape shape) {
+    List<List<PaperPoint>> paths = new ArrayList<>();
+    List<PaperPoint> path = new ArrayList<>();
     double[] at = new double[6];
     PathIterator along = shape.getPathIterator(new AffineTransform(), FLATNESS);
     for (; !along.isDone(); along.next()) {

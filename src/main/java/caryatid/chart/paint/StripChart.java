@@ -2,11 +2,11 @@ package caryatid.chart.paint;
 
 import caryatid.chart.leg.StripPlan;
 import caryatid.chart.leg.StripPlan.Ends;
-import caryatid.chart.leg.Window;
+import caryatid.chart.leg.StripWindow;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Mark;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
@@ -68,7 +68,7 @@ public final class StripChart {
   }
 
   /** Draws the load line through all strips. */
-  public static void drawLine(double acrossMm, Window window, Box room, MarkCanvas canvas) {
+  public static void drawLine(double acrossMm, StripWindow window, Box room, MarkCanvas canvas) {
     NumberAxis across = new NumberAxis();
     across.setRange(window.fromMm(), window.toMm());
     across.setVisible(false);
@@ -108,11 +108,12 @@ public final class StripChart {
   }
 
   private static NumberAxis axis(StripPlan plan, Wording wording) {
-    Window window = plan.window();
+    StripWindow window = plan.window();
     double left = plan.offsetMm(window.fromMm());
     double right = plan.offsetMm(window.toMm());
-    double first = plan.offsetMm(window.fromMm() + (plan.isBrokenBefore() ? Window.BREAK_MM : 0));
-    double last = plan.offsetMm(window.toMm() - (plan.isBrokenAfter() ? Window.BREAK_MM : 0));
+    double first =
+        plan.offsetMm(window.fromMm() + (plan.isBrokenBefore() ? StripWindow.BREAK_MM : 0));
+    double last = plan.offsetMm(window.toMm() - (plan.isBrokenAfter() ? StripWindow.BREAK_MM : 0));
     NumberAxis axis =
         new OffsetAxis(
             Math.min(first, last), Math.max(first, last), mm -> wording.signed(mm, Unit.COUNT));
@@ -146,9 +147,9 @@ public final class StripChart {
     double up = BAND_SHARE * plan.room().heightMm();
     Box box = new Box(ends.fromMm(), -up, ends.toMm(), 0);
     for (Mark mark : Shapes.hatch(box, HATCH_MM, Pen.HATCH)) {
-      List<Spot> along = ((Mark.Stroke) mark).along();
-      Spot from = along.get(0);
-      Spot to = along.get(1);
+      List<PaperPoint> along = ((Mark.Stroke) mark).along();
+      PaperPoint from = along.get(0);
+      PaperPoint to = along.get(1);
       line(Pen.HATCH, from.rightMm(), -from.downMm(), to.rightMm(), -to.downMm());
     }
     line(Pen.TARGET, ends.fromMm(), up, ends.toMm(), up);
@@ -162,10 +163,10 @@ public final class StripChart {
 
   private void breaks() {
     if (plan.isBrokenBefore()) {
-      breakAt(plan.window().fromMm() + Window.BREAK_MM);
+      breakAt(plan.window().fromMm() + StripWindow.BREAK_MM);
     }
     if (plan.isBrokenAfter()) {
-      breakAt(plan.window().toMm() - Window.BREAK_MM);
+      breakAt(plan.window().toMm() - StripWindow.BREAK_MM);
     }
   }
 
@@ -195,7 +196,7 @@ public final class StripChart {
   }
 
   private double[][] circle(double radiusMm) {
-    return Shapes.circle(new Spot(plan.zeroMm(), 0), radiusMm).stream()
+    return Shapes.circle(new PaperPoint(plan.zeroMm(), 0), radiusMm).stream()
         .map(spot -> new double[] {spot.rightMm(), spot.downMm()})
         .toArray(double[][]::new);
   }

@@ -1,6 +1,6 @@
 package caryatid.report.pages;
 
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.loadline.Finding;
 import caryatid.remark.Unit;
@@ -56,7 +56,7 @@ final class Budget {
   /** Room for the heading's longest word. */
   private static double widthMm(String heading) {
     return Stream.of(heading.split(" "))
-        .mapToDouble(word -> 2.2 + Letters.widthMm(word, Lettering.STRONG))
+        .mapToDouble(word -> 2.2 + Fonts.widthMm(word, Lettering.STRONG))
         .reduce(LEAST_COLUMN_MM, Math::max);
   }
 

@@ -1,7 +1,7 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.loadline.Finding;
 import caryatid.loadline.KneeSafety;
@@ -147,7 +147,7 @@ public final class Findings {
   double landmarkMm() {
     double widest =
         state.findings().stream()
-            .mapToDouble(f -> Letters.widthMm(where(f.target()).get(1), Lettering.PLAIN))
+            .mapToDouble(f -> Fonts.widthMm(where(f.target()).get(1), Lettering.PLAIN))
             .max()
             .orElse(0);
     return Math.max(LEAST_NAME_MM, Math.min(MOST_NAME_MM, widest + 3));
@@ -186,7 +186,7 @@ public final class Findings {
   /** Room for the heading's longest word. */
   private double widthMm(String name, double leastMm) {
     return Stream.of(heading(name).split(" "))
-        .mapToDouble(word -> 2.3 + Letters.widthMm(word, Lettering.STRONG))
+        .mapToDouble(word -> 2.3 + Fonts.widthMm(word, Lettering.STRONG))
         .reduce(leastMm, Math::max);
   }
 }

@@ -2,7 +2,7 @@ package caryatid.report.pages;
 
 import caryatid.chart.SmallLeg;
 import caryatid.chart.mark.Drawing;
-import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.SideBySide;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
@@ -102,7 +102,7 @@ public final class FittingTimeline {
     return new SmallLeg.Titled(
         side.name().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
         sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,
-        Printable.of(under),
+        PrintableText.of(under),
         story.states().get(entry.number()));
   }
 

@@ -1,6 +1,6 @@
 package caryatid.report.pages;
 
-import caryatid.chart.mark.Printable;
+import caryatid.chart.mark.PrintableText;
 import caryatid.report.pages.Block.Blank;
 import caryatid.report.pages.Block.Blanks;
 import caryatid.report.pages.Block.Fact;
@@ -30,26 +30,26 @@ public final class Printing {
     } else if (block instanceof Blanks blanks) {
       return new Blanks(blanks.columns(), blanks.blanks().stream().map(Printing::blank).toList());
     } else if (block instanceof Prose prose) {
-      return new Prose(Printable.of(prose.words()), prose.strong());
+      return new Prose(PrintableText.of(prose.words()), prose.strong());
     }
     return block;
   }
 
   private static List<String> cells(List<String> cells) {
     return cells.stream()
-        .map(cell -> cell.lines().map(Printable::of).collect(Collectors.joining("\n")))
+        .map(cell -> cell.lines().map(PrintableText::of).collect(Collectors.joining("\n")))
         .toList();
   }
 
   private static Point point(Point point) {
-    return new Point(Printable.of(point.lead()), Printable.of(point.words()));
+    return new Point(PrintableText.of(point.lead()), PrintableText.of(point.words()));
   }
 
   private static Fact fact(Fact fact) {
-    return new Fact(Printable.of(fact.label()), Printable.of(fact.value()));
+    return new Fact(PrintableText.of(fact.label()), PrintableText.of(fact.value()));
   }
 
   private static Blank blank(Blank blank) {
-    return new Blank(Printable.of(blank.label()), blank.filled().map(Printable::of));
+    return new Blank(PrintableText.of(blank.label()), blank.filled().map(PrintableText::of));
   }
 }

@@ -1,8 +1,8 @@
 package caryatid.report.pdf;
 
 import caryatid.chart.mark.Drawing;
-import caryatid.chart.mark.Letters;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Fonts;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.report.pages.Block.Blank;
@@ -51,7 +51,7 @@ final class FormPieces {
   private static double labelMm(Facts facts, double columnMm) {
     double widest =
         facts.facts().stream()
-            .mapToDouble(fact -> Letters.widthMm(fact.label(), Lettering.PLAIN))
+            .mapToDouble(fact -> Fonts.widthMm(fact.label(), Lettering.PLAIN))
             .max()
             .orElse(0);
     return facts.columns() < 3 ? LABEL_MM : Math.min(widest + 2, 0.55 * columnMm);
@@ -82,7 +82,7 @@ final class FormPieces {
   }
 
   private static List<String> value(Fact fact, double columnMm, double labelMm) {
-    return Letters.wrap(fact.value(), Lettering.PLAIN, columnMm - labelMm);
+    return Fonts.wrap(fact.value(), Lettering.PLAIN, columnMm - labelMm);
   }
 
   private static double height(Fact fact, double columnMm, double labelMm) {
@@ -95,8 +95,8 @@ final class FormPieces {
     double down = top;
     for (Fact fact : facts) {
       pen.tags().open("P");
-      Spot base = new Spot(left, down + Lettering.PLAIN.ascentMm());
-      String words = Letters.fit(fact.label(), Lettering.PLAIN, label - 1);
+      PaperPoint base = new PaperPoint(left, down + Lettering.PLAIN.ascentMm());
+      String words = Fonts.fit(fact.label(), Lettering.PLAIN, label - 1);
       pen.write(base, words, Lettering.PLAIN, Ink.GREY);
       List<String> value = value(fact, column, label);
       TextPieces.write(pen, value, Lettering.PLAIN, left + label, down, Ink.BLACK);
@@ -129,13 +129,13 @@ final class FormPieces {
   }
 
   private static double labelMm(Blank blank) {
-    return Math.max(22, Letters.widthMm(blank.label(), Lettering.PLAIN) + 2);
+    return Math.max(22, Fonts.widthMm(blank.label(), Lettering.PLAIN) + 2);
   }
 
   private static List<String> filled(Blank blank, double columnMm) {
     return blank
         .filled()
-        .map(words -> Letters.wrap(words, Lettering.PLAIN, columnMm - labelMm(blank)))
+        .map(words -> Fonts.wrap(words, Lettering.PLAIN, columnMm - labelMm(blank)))
         .orElse(List.of());
   }
 
@@ -148,7 +148,7 @@ final class FormPieces {
     double first = top + BLANK_MM - Lettering.PLAIN.lineMm() - 0.6;
     pen.tags().open("P");
     pen.write(
-        new Spot(left, first + Lettering.PLAIN.ascentMm()),
+        new PaperPoint(left, first + Lettering.PLAIN.ascentMm()),
         blank.label(),
         Lettering.PLAIN,
         Ink.GREY);
@@ -158,7 +158,10 @@ final class FormPieces {
     if (lines.isEmpty()) {
       double under = first + Lettering.PLAIN.lineMm();
       pen.rule(
-          new Spot(left + labelMm(blank), under), new Spot(left + column, under), 0.1, Ink.GREY);
+          new PaperPoint(left + labelMm(blank), under),
+          new PaperPoint(left + column, under),
+          0.1,
+          Ink.GREY);
     }
   }
 
@@ -172,7 +175,7 @@ final class FormPieces {
           double left = leftMm;
           for (Drawing drawing : drawings) {
             pen.tags().open("Figure").setAlternateDescription(drawing.alternative());
-            pen.draw(drawing, new Spot(left, top + AROUND_FIGURE_MM / 2));
+            pen.draw(drawing, new PaperPoint(left, top + AROUND_FIGURE_MM / 2));
             pen.tags().close();
             left += drawing.widthMm() + gap;
           }

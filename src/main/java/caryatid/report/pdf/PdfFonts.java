@@ -1,6 +1,6 @@
 package caryatid.report.pdf;
 
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
@@ -21,7 +21,7 @@ final class PdfFonts {
   }
 
   private static PDFont load(PDDocument document, boolean bold) throws IOException {
-    try (InputStream file = Letters.open(bold)) {
+    try (InputStream file = Fonts.open(bold)) {
       return PDType0Font.load(document, file, true);
     }
   }

@@ -1,6 +1,6 @@
 package caryatid.report.pdf;
 
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
@@ -34,7 +34,7 @@ final class PdfFooters {
       PDDocument document, PDPage page, PdfFonts fonts, String title, String number)
       throws IOException {
     double right = page.getMediaBox().getWidth() - points(Paper.MARGIN_MM);
-    double width = points(Letters.widthMm(number, Lettering.PLAIN));
+    double width = points(Fonts.widthMm(number, Lettering.PLAIN));
     try (PDPageContentStream stream =
         new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
       stream.beginMarkedContent(COSName.ARTIFACT);

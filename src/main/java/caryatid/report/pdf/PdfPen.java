@@ -1,11 +1,11 @@
 package caryatid.report.pdf;
 
 import caryatid.chart.mark.Drawing;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
-import caryatid.chart.paint.Painter;
+import caryatid.chart.paint.DrawingPainter;
 import caryatid.report.pages.Paper;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Color;
@@ -62,24 +62,25 @@ final class PdfPen implements Closeable {
   /** A way of writing a line of text. */
   @FunctionalInterface
   interface Writing {
-    void write(Spot base, String words, Lettering lettering, Ink ink) throws IOException;
+    void write(PaperPoint base, String words, Lettering lettering, Ink ink) throws IOException;
   }
 
   /** Writes a line of text for the open element. */
-  void write(Spot base, String words, Lettering lettering, Ink ink) throws IOException {
+  void write(PaperPoint base, String words, Lettering lettering, Ink ink) throws IOException {
     stream.beginMarkedContent(tags.type(), tags.mark(page));
     show(base, words, lettering, ink);
     stream.endMarkedContent();
   }
 
   /** Writes a line of text that is not read out: it was before. */
-  void writeUnread(Spot base, String words, Lettering lettering, Ink ink) throws IOException {
+  void writeUnread(PaperPoint base, String words, Lettering lettering, Ink ink) throws IOException {
     stream.beginMarkedContent(COSName.ARTIFACT);
     show(base, words, lettering, ink);
     stream.endMarkedContent();
   }
 
-  private void show(Spot base, String words, Lettering lettering, Ink ink) throws IOException {
+  private void show(PaperPoint base, String words, Lettering lettering, Ink ink)
+      throws IOException {
     stream.beginText();
     stream.setNonStrokingColor(new Color(ink.rgb()));
     stream.setFont(fonts.of(lettering), (float) lettering.points());
@@ -89,7 +90,7 @@ final class PdfPen implements Closeable {
   }
 
   /** Draws a rule that means nothing by itself. */
-  void rule(Spot from, Spot to, double widthMm, Ink ink) throws IOException {
+  void rule(PaperPoint from, PaperPoint to, double widthMm, Ink ink) throws IOException {
     stream.beginMarkedContent(COSName.ARTIFACT);
     stream.setStrokingColor(new Color(ink.rgb()));
     stream.setLineWidth(points(widthMm));
@@ -100,7 +101,7 @@ final class PdfPen implements Closeable {
   }
 
   /** Draws a drawing for the open element. */
-  void draw(Drawing drawing, Spot corner) throws IOException {
+  void draw(Drawing drawing, PaperPoint corner) throws IOException {
     PDFormXObject form = form(drawing);
     stream.beginMarkedContent(tags.type(), tags.mark(page));
     stream.saveGraphicsState();
@@ -117,7 +118,7 @@ final class PdfPen implements Closeable {
     float height = points(drawing.heightMm());
     PdfBoxGraphics2D canvas = new PdfBoxGraphics2D(document, width, height);
     canvas.setFontTextDrawer(fonts.forCanvas());
-    Painter.paint(drawing, canvas, new Rectangle2D.Double(0, 0, width, height));
+    DrawingPainter.paint(drawing, canvas, new Rectangle2D.Double(0, 0, width, height));
     canvas.dispose();
     return canvas.getXFormObject();
   }

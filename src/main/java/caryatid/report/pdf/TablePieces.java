@@ -1,7 +1,7 @@
 package caryatid.report.pdf;
 
-import caryatid.chart.mark.Letters;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Fonts;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.report.pages.Block.Column;
@@ -56,7 +56,7 @@ final class TablePieces {
         double room = widths.get(i) - GUTTER_MM;
         cells.add(
             Stream.of(words.get(i).split("\n"))
-                .flatMap(line -> Letters.wrap(line, lettering, room).stream())
+                .flatMap(line -> Fonts.wrap(line, lettering, room).stream())
                 .toList());
       }
     }
@@ -112,9 +112,10 @@ final class TablePieces {
       double down = top + PADDING_MM;
       Lettering lettering = lettering(column);
       for (String line : cells.get(column)) {
-        double free = widths.get(column) - GUTTER_MM - Letters.widthMm(line, lettering);
+        double free = widths.get(column) - GUTTER_MM - Fonts.widthMm(line, lettering);
         double shift = table.columns().get(column).numbers() ? free : 0;
-        way.write(new Spot(left + shift, down + lettering.ascentMm()), line, lettering, Ink.BLACK);
+        way.write(
+            new PaperPoint(left + shift, down + lettering.ascentMm()), line, lettering, Ink.BLACK);
         down += lettering.lineMm();
       }
     }
@@ -122,8 +123,8 @@ final class TablePieces {
     private void rule(PdfPen pen, double top) throws IOException {
       double under = top + heightMm();
       pen.rule(
-          new Spot(leftMm, under),
-          new Spot(leftMm + widthMm, under),
+          new PaperPoint(leftMm, under),
+          new PaperPoint(leftMm + widthMm, under),
           heading ? 0.25 : 0.1,
           heading ? Ink.BLACK : Ink.PALE_GREY);
     }

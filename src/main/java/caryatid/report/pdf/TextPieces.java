@@ -1,7 +1,7 @@
 package caryatid.report.pdf;
 
-import caryatid.chart.mark.Letters;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.Fonts;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.report.pages.Block.Point;
@@ -39,7 +39,7 @@ final class TextPieces {
 
   private Piece tagged(
       String type, String words, Lettering lettering, double aboveMm, double belowMm) {
-    List<String> lines = Letters.wrap(words, lettering, widthMm);
+    List<String> lines = Fonts.wrap(words, lettering, widthMm);
     return Piece.of(
         aboveMm + lines.size() * lettering.lineMm() + belowMm,
         (pen, top) -> {
@@ -55,7 +55,7 @@ final class TextPieces {
       throws IOException {
     double down = top;
     for (String line : lines) {
-      pen.write(new Spot(left, down + lettering.ascentMm()), line, lettering, ink);
+      pen.write(new PaperPoint(left, down + lettering.ascentMm()), line, lettering, ink);
       down += lettering.lineMm();
     }
     return down;
@@ -100,8 +100,8 @@ final class TextPieces {
 
     Item(Point point, double columnMm) {
       this.lead = point.lead().isEmpty() ? "" : point.lead() + ": ";
-      this.leadMm = Letters.widthMm(lead, Lettering.STRONG);
-      this.lines = Letters.wrap(point.words(), Lettering.PLAIN, columnMm - INDENT_MM, leadMm);
+      this.leadMm = Fonts.widthMm(lead, Lettering.STRONG);
+      this.lines = Fonts.wrap(point.words(), Lettering.PLAIN, columnMm - INDENT_MM, leadMm);
     }
 
     static double heightMm(List<Item> items) {
@@ -125,13 +125,13 @@ final class TextPieces {
     }
 
     private void draw(PdfPen pen, double left, double top) throws IOException {
-      Spot base = new Spot(left, top + Lettering.PLAIN.ascentMm());
+      PaperPoint base = new PaperPoint(left, top + Lettering.PLAIN.ascentMm());
       pen.tags().open("LI");
       pen.tags().open("Lbl");
       pen.write(base, "•", Lettering.PLAIN, Ink.BLACK);
       pen.tags().close();
       pen.tags().open("LBody");
-      Spot start = base.moved(INDENT_MM, 0);
+      PaperPoint start = base.moved(INDENT_MM, 0);
       if (!lead.isEmpty()) {
         pen.write(start, lead, Lettering.STRONG, Ink.BLACK);
       }

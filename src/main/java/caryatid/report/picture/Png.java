@@ -1,7 +1,7 @@
 package caryatid.report.picture;
 
 import caryatid.chart.mark.Drawing;
-import caryatid.chart.paint.Painter;
+import caryatid.chart.paint.DrawingPainter;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -42,7 +42,7 @@ public final class Png {
     canvas.fillRect(0, 0, width, height);
     canvas.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    Painter.paint(
+    DrawingPainter.paint(
         drawing,
         canvas,
         new Rectangle2D.Double(

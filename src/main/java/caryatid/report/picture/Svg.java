@@ -3,7 +3,7 @@ package caryatid.report.picture;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Pen;
@@ -93,7 +93,7 @@ public final class Svg {
             Markup.escape(text.words()));
   }
 
-  private static String path(List<Spot> spots) {
+  private static String path(List<PaperPoint> spots) {
     return "M"
         + spots.stream()
             .map(spot -> number(spot.rightMm()) + " " + number(spot.downMm()))

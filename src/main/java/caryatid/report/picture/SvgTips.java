@@ -2,9 +2,9 @@ package caryatid.report.picture;
 
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Lettering;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -31,7 +31,7 @@ public final class SvgTips {
 
   private static String tip(Drawing drawing, String name, String says) {
     double room = drawing.widthMm() - 2 * PADDING_MM;
-    List<String> lines = Letters.wrap(says, LETTERING, room);
+    List<String> lines = Fonts.wrap(says, LETTERING, room);
     double height = lines.size() * LETTERING.lineMm() + 2 * PADDING_MM;
     double top = drawing.heightMm() - height;
     StringBuilder out = new StringBuilder();
@@ -41,7 +41,7 @@ public final class SvgTips {
             .formatted(Svg.number(top), Svg.number(drawing.widthMm()), Svg.number(height)));
     double down = top + PADDING_MM + LETTERING.ascentMm();
     for (String line : lines) {
-      out.append(Svg.text(new Mark.Text(new Spot(PADDING_MM, down), line, LETTERING)));
+      out.append(Svg.text(new Mark.Text(new PaperPoint(PADDING_MM, down), line, LETTERING)));
       down += LETTERING.lineMm();
     }
     return out.append("</g>\n").toString();

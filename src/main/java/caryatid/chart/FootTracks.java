@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** Which of a recording's plates shows which foot. */
-final class Tracks {
-  private Tracks() {}
+final class FootTracks {
+  private FootTracks() {}
 
   /** A foot's or the whole body's course on its plate. */
   record Track(LineOf of, PlateTrack plate) {}

@@ -1,8 +1,8 @@
 package caryatid.chart.paint;
 
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Pen;
@@ -18,12 +18,12 @@ import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 
 /** A mark as a plot's annotation. */
-final class Painted extends AbstractXYAnnotation {
+final class MarkAnnotation extends AbstractXYAnnotation {
   private static final long serialVersionUID = 1L;
 
   private final transient Mark mark;
 
-  Painted(Mark mark) {
+  MarkAnnotation(Mark mark) {
     this.mark = mark;
   }
 
@@ -65,22 +65,22 @@ final class Painted extends AbstractXYAnnotation {
     void write(Mark.Text text) {
       double size = text.lettering().points() * Style.MM_PER_POINT * unitsPerMm();
       canvas.setPaint(color(Ink.BLACK));
-      canvas.setFont(Letters.font(text.lettering()).deriveFont((float) size));
+      canvas.setFont(Fonts.font(text.lettering()).deriveFont((float) size));
       canvas.drawString(text.words(), (float) x(text.at()), (float) y(text.at()));
     }
 
-    private Path2D path(List<Spot> spots) {
+    private Path2D path(List<PaperPoint> spots) {
       Path2D path = new Path2D.Double();
       path.moveTo(x(spots.get(0)), y(spots.get(0)));
       spots.subList(1, spots.size()).forEach(spot -> path.lineTo(x(spot), y(spot)));
       return path;
     }
 
-    private double x(Spot spot) {
+    private double x(PaperPoint spot) {
       return across.valueToJava2D(spot.rightMm(), area, plot.getDomainAxisEdge());
     }
 
-    private double y(Spot spot) {
+    private double y(PaperPoint spot) {
       return down.valueToJava2D(spot.downMm(), area, plot.getRangeAxisEdge());
     }
 

@@ -17,7 +17,7 @@ import java.util.List;
  * The letters of all drawings: Liberation Sans, brought along, so that no font need be installed
  * and widths are the same everywhere.
  */
-public final class Letters {
+public final class Fonts {
   /** Widths are taken at a large size, where no rounding to pixels is left. */
   private static final float LARGE = 1000;
 
@@ -27,7 +27,7 @@ public final class Letters {
   private static final Font REGULAR = load("Regular");
   private static final Font BOLD = load("Bold");
 
-  private Letters() {}
+  private Fonts() {}
 
   /** The font's file (TrueType); the caller closes the stream. */
   public static InputStream open(boolean bold) {
@@ -36,7 +36,7 @@ public final class Letters {
 
   private static InputStream open(String weight) {
     String file = "/liberation/LiberationSans-" + weight + ".ttf";
-    InputStream stream = Letters.class.getResourceAsStream(file);
+    InputStream stream = Fonts.class.getResourceAsStream(file);
     if (stream == null) {
       throw new IllegalStateException("not on the class path: " + file);
     }

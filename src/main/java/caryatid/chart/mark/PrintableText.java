@@ -3,11 +3,11 @@ package caryatid.chart.mark;
 import caryatid.chart.mark.Style.Lettering;
 
 /** Words a person typed, as they can be printed. */
-public final class Printable {
+public final class PrintableText {
   /** Stands for a letter that the drawings' letters do not have. */
   private static final String UNKNOWN = "?";
 
-  private Printable() {}
+  private PrintableText() {}
 
   /**
    * A text in one line of letters that can be printed: line ends and tabs become blanks, what is
@@ -27,7 +27,7 @@ public final class Printable {
     if (type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE) {
       return "";
     }
-    boolean known = Letters.font(Lettering.PLAIN).canDisplay(letter);
+    boolean known = Fonts.font(Lettering.PLAIN).canDisplay(letter);
     return known && Character.isBmpCodePoint(letter) ? Character.toString(letter) : UNKNOWN;
   }
 }

@@ -3,48 +3,48 @@ package caryatid.chart;
 import caryatid.chart.leg.Leg;
 import caryatid.chart.leg.Leg.Level;
 import caryatid.chart.leg.LoadLine;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** What of a leg has to fit on the paper. */
-final class Extent {
+final class LegExtent {
   /** Room above the topmost landmark, as a factor of its height. */
   private static final double ABOVE = 1.06;
 
-  private Extent() {}
+  private LegExtent() {}
 
-  static List<Place> of(Leg leg) {
-    List<Place> places = new ArrayList<>();
-    Outline.of(leg).forEach(places::addAll);
+  static List<PersonPoint> of(Leg leg) {
+    List<PersonPoint> places = new ArrayList<>();
+    LegOutline.of(leg).forEach(places::addAll);
     for (Level level : leg.levels()) {
       double height = level.heightMm() * ABOVE;
-      places.add(new Place(level.acrossMm() - level.halfMm(), height));
-      across(level, leg).forEach(across -> places.add(new Place(across, height)));
+      places.add(new PersonPoint(level.acrossMm() - level.halfMm(), height));
+      across(level, leg).forEach(across -> places.add(new PersonPoint(across, height)));
     }
     double top = topMm(places);
     leg.line().ifPresent(line -> lines(places, line, top));
-    leg.beforeMm().ifPresent(across -> places.add(new Place(across, top)));
+    leg.beforeMm().ifPresent(across -> places.add(new PersonPoint(across, top)));
     return places;
   }
 
-  static double widthMm(List<Place> places) {
+  static double widthMm(List<PersonPoint> places) {
     DoubleSummaryStatistics across =
-        places.stream().mapToDouble(Place::acrossMm).summaryStatistics();
+        places.stream().mapToDouble(PersonPoint::acrossMm).summaryStatistics();
     return across.getMax() - across.getMin();
   }
 
-  static double topMm(List<Place> places) {
-    return places.stream().mapToDouble(Place::heightMm).max().orElse(0);
+  static double topMm(List<PersonPoint> places) {
+    return places.stream().mapToDouble(PersonPoint::heightMm).max().orElse(0);
   }
 
-  private static void lines(List<Place> places, LoadLine line, double top) {
-    places.add(new Place(line.acrossMm() - line.halfMm(), top));
-    places.add(new Place(line.acrossMm() + line.halfMm(), top));
+  private static void lines(List<PersonPoint> places, LoadLine line, double top) {
+    places.add(new PersonPoint(line.acrossMm() - line.halfMm(), top));
+    places.add(new PersonPoint(line.acrossMm() + line.halfMm(), top));
     line.leanPerUp()
-        .ifPresent(lean -> places.add(new Place(line.acrossMm() + lean * top * ABOVE, top)));
+        .ifPresent(lean -> places.add(new PersonPoint(line.acrossMm() + lean * top * ABOVE, top)));
   }
 
   /** Where a level's label may start, mm across. */

@@ -11,22 +11,22 @@ import java.util.List;
  * @param lowest in the values' unit
  * @param highest in the values' unit
  */
-public record Span(double lowest, double highest) {
+public record ShownRange(double lowest, double highest) {
   private static final double MARGIN = 0.06;
   private static final double LEAST = 1;
 
-  public static Span of(List<Curve> curves, Usable usable, QuietStretch stretch) {
-    Span quiet = over(curves, usable, stretch.fromIndex(), stretch.toIndex());
-    Span all = over(curves, usable, 0, usable.size());
+  public static ShownRange of(List<Curve> curves, Usable usable, QuietStretch stretch) {
+    ShownRange quiet = over(curves, usable, stretch.fromIndex(), stretch.toIndex());
+    ShownRange all = over(curves, usable, 0, usable.size());
     double more = Math.max(LEAST, quiet.highest - quiet.lowest);
-    Span shown =
-        new Span(
+    ShownRange shown =
+        new ShownRange(
             Math.max(all.lowest, quiet.lowest - more), Math.min(all.highest, quiet.highest + more));
     double margin = Math.max(LEAST, MARGIN * (shown.highest - shown.lowest));
-    return new Span(shown.lowest - margin, shown.highest + margin);
+    return new ShownRange(shown.lowest - margin, shown.highest + margin);
   }
 
-  private static Span over(List<Curve> curves, Usable usable, int from, int to) {
+  private static ShownRange over(List<Curve> curves, Usable usable, int from, int to) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (Curve curve : curves) {
@@ -37,7 +37,7 @@ public record Span(double lowest, double highest) {
         }
       }
     }
-    return least > most ? new Span(0, 0) : new Span(least, most);
+    return least > most ? new ShownRange(0, 0) : new ShownRange(least, most);
   }
 
   public boolean holds(double value) {

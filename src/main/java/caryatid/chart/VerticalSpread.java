@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Keeps things in a column apart: each as near to where it belongs as its neighbours allow. */
-final class Apart {
-  private Apart() {}
+final class VerticalSpread {
+  private VerticalSpread() {}
 
   /**
    * Where each thing's top comes to lie.

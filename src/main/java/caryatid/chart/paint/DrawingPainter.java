@@ -9,8 +9,8 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Paints planned drawings on any canvas: the paper's millimetres are a plot's two axes. */
-public final class Painter {
-  private Painter() {}
+public final class DrawingPainter {
+  private DrawingPainter() {}
 
   /**
    * Paints a drawing.
@@ -26,7 +26,7 @@ public final class Painter {
     plot.setNoDataMessage(null);
     drawing.parts().stream()
         .flatMap(part -> part.marks().stream())
-        .forEach(mark -> plot.addAnnotation(new Painted(mark), false));
+        .forEach(mark -> plot.addAnnotation(new MarkAnnotation(mark), false));
     JFreeChart chart = new JFreeChart(null, null, plot, false);
     chart.setBackgroundPaint(null);
     chart.setPadding(RectangleInsets.ZERO_INSETS);

@@ -17,8 +17,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What the parts of a leg drawing say, for hovering, keyboard and screen reader. */
-final class Sentences {
-  private Sentences() {}
+final class LegSentences {
+  private LegSentences() {}
 
   static String line(LoadLine line, Wording wording) {
     return wording.fill(

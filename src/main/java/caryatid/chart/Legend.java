@@ -1,13 +1,13 @@
 package caryatid.chart;
 
 import caryatid.chart.mark.Box;
-import caryatid.chart.mark.Letters;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
 import caryatid.chart.mark.Shapes;
-import caryatid.chart.mark.Spot;
+import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What each symbol of a drawing means, in columns. */
-final class Key {
+final class Legend {
   private static final double ROW_MM = 3.9;
   private static final double SYMBOL_MM = 7;
 
@@ -27,11 +27,11 @@ final class Key {
   private final List<Mark> marks = new ArrayList<>();
   private int entries;
 
-  Key(double leftMm, double topMm, double widthMm) {
+  Legend(double leftMm, double topMm, double widthMm) {
     this(leftMm, topMm, widthMm, 2);
   }
 
-  Key(double leftMm, double topMm, double widthMm, int columns) {
+  Legend(double leftMm, double topMm, double widthMm, int columns) {
     this.columns = columns;
     this.leftMm = leftMm;
     this.topMm = topMm;
@@ -53,7 +53,7 @@ final class Key {
   }
 
   void loadLine(String words) {
-    Spot middle = entry(words);
+    PaperPoint middle = entry(words);
     Box interval = Shapes.box(middle.moved(-1, -1.5), middle.moved(1, 1.5));
     marks.add(new Fill(Shapes.corners(interval), Ink.PALE_BLUE));
     marks.add(Shapes.closed(Shapes.corners(interval), Pen.INTERVAL_EDGE));
@@ -61,7 +61,7 @@ final class Key {
   }
 
   void target(String words) {
-    Spot middle = entry(words);
+    PaperPoint middle = entry(words);
     Box band = Shapes.box(middle.moved(-2.8, -1.2), middle.moved(2.8, 1.2));
     marks.addAll(Shapes.hatch(band, 1.1, Pen.HATCH));
     marks.add(Shapes.closed(Shapes.corners(band), Pen.TARGET));
@@ -69,19 +69,19 @@ final class Key {
   }
 
   void landmark(String words) {
-    Spot middle = entry(words);
+    PaperPoint middle = entry(words);
     marks.add(Stroke.of(Pen.AXIS, middle.moved(-3, 0), middle.moved(3, 0)));
     marks.addAll(Symbols.ring(middle));
   }
 
   void before(String words) {
-    List<Spot> diamond = Symbols.diamond(entry(words));
+    List<PaperPoint> diamond = Symbols.diamond(entry(words));
     marks.add(new Fill(diamond, Ink.WHITE));
     marks.add(Shapes.closed(diamond, Pen.EARLIER));
   }
 
   void broken(String words) {
-    Spot middle = entry(words);
+    PaperPoint middle = entry(words);
     marks.add(Stroke.of(Pen.AXIS, middle.moved(-3, 0), middle.moved(-0.5, 0)));
     marks.add(Stroke.of(Pen.AXIS, middle.moved(0.5, 0), middle.moved(3, 0)));
     marks.add(Stroke.of(Pen.AXIS, middle.moved(-0.9, 1.2), middle.moved(0, -1.2)));
@@ -89,7 +89,7 @@ final class Key {
   }
 
   void line(Pen pen, String words) {
-    Spot middle = entry(words);
+    PaperPoint middle = entry(words);
     marks.add(Stroke.of(pen, middle.moved(-3, 0), middle.moved(3, 0)));
   }
 
@@ -98,24 +98,24 @@ final class Key {
   }
 
   void scaleBar(double lengthMm, String words) {
-    Spot middle = entry(words);
-    Spot left = middle.moved(-lengthMm / 2, 0);
-    Spot right = middle.moved(lengthMm / 2, 0);
+    PaperPoint middle = entry(words);
+    PaperPoint left = middle.moved(-lengthMm / 2, 0);
+    PaperPoint right = middle.moved(lengthMm / 2, 0);
     marks.add(Stroke.of(Pen.DIMENSION, left, right));
     marks.add(Symbols.upright(Pen.DIMENSION, left, 0.8));
     marks.add(Symbols.upright(Pen.DIMENSION, right, 0.8));
   }
 
-  private Spot entry(String words) {
+  private PaperPoint entry(String words) {
     double column = leftMm + entries % columns * widthMm / columns;
     int row = entries / columns;
     double middle = topMm + (row + 0.5) * ROW_MM;
     double room = widthMm / columns - SYMBOL_MM - 1;
     Lettering lettering = Lettering.PLAIN;
-    Spot base =
-        new Spot(column + SYMBOL_MM, middle + lettering.lineMm() / 2 - lettering.descentMm());
-    marks.add(new Text(base, Letters.fit(words, lettering, room), lettering));
+    PaperPoint base =
+        new PaperPoint(column + SYMBOL_MM, middle + lettering.lineMm() / 2 - lettering.descentMm());
+    marks.add(new Text(base, Fonts.fit(words, lettering, room), lettering));
     entries++;
-    return new Spot(column + SYMBOL_MM / 2 - 0.25, middle);
+    return new PaperPoint(column + SYMBOL_MM / 2 - 0.25, middle);
   }
 }

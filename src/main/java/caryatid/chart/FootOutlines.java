@@ -1,7 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.Stand;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.geometry.Side;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
@@ -13,7 +13,7 @@ import java.util.Optional;
  * Outlines of the feet from above, where the sheet says enough to place them: an ankle axis marked
  * in both planes, the toe-out, and for the other foot the stance width. Here "height" is anterior.
  */
-final class Feet {
+final class FootOutlines {
   /** Length and breadth of a usual foot: our own choice, for looks. */
   private static final double LENGTH_MM = 265;
 
@@ -39,14 +39,14 @@ final class Feet {
     {-0.24, 0.02}
   };
 
-  private Feet() {}
+  private FootOutlines() {}
 
   /** The outlines that can be placed. */
-  static List<List<Place>> of(Stand stand) {
-    List<List<Place>> outlines = new ArrayList<>();
+  static List<List<PersonPoint>> of(Stand stand) {
+    List<List<PersonPoint>> outlines = new ArrayList<>();
     double toeOut = stand.trial().toeOutRad().orElse(0);
     for (Side side : stand.trial().side().sides()) {
-      Optional<Place> ankle = ankle(stand, side);
+      Optional<PersonPoint> ankle = ankle(stand, side);
       ankle.ifPresent(at -> outlines.add(outline(at, side, toeOut)));
       if (ankle.isPresent() && ankle(stand, side.other()).isEmpty()) {
         stand
@@ -60,33 +60,33 @@ final class Feet {
     return outlines;
   }
 
-  private static Optional<Place> ankle(Stand stand, Side side) {
+  private static Optional<PersonPoint> ankle(Stand stand, Side side) {
     return stand.landmarks().stream()
         .filter(l -> l.kind() == LandmarkKind.ANKLE_AXIS && l.side() == side)
         .filter(l -> l.rightMm().isPresent() && l.anteriorMm().isPresent())
-        .map(Feet::place)
+        .map(FootOutlines::place)
         .findFirst();
   }
 
-  private static Place place(Landmark ankle) {
-    return new Place(ankle.rightMm().orElseThrow().mm(), ankle.anteriorMm().orElseThrow().mm());
+  private static PersonPoint place(Landmark ankle) {
+    return new PersonPoint(ankle.rightMm().orElseThrow().mm(), ankle.anteriorMm().orElseThrow().mm());
   }
 
-  private static Place beside(Place ankle, Side side, double widthMm) {
-    return new Place(ankle.acrossMm() - side.lateral() * widthMm, ankle.heightMm());
+  private static PersonPoint beside(PersonPoint ankle, Side side, double widthMm) {
+    return new PersonPoint(ankle.acrossMm() - side.lateral() * widthMm, ankle.heightMm());
   }
 
-  private static List<Place> outline(Place ankle, Side side, double toeOutRad) {
+  private static List<PersonPoint> outline(PersonPoint ankle, Side side, double toeOutRad) {
     double turn = toeOutRad * side.lateral();
-    List<Place> outline = new ArrayList<>();
+    List<PersonPoint> outline = new ArrayList<>();
     for (double[] fraction : SHAPE) {
       double across = side.lateral() * fraction[0] * BREADTH_MM;
       double forward = (fraction[1] - HEEL_TO_ANKLE) * LENGTH_MM;
       outline.add(
-          new Place(
+          new PersonPoint(
               ankle.acrossMm() + across * StrictMath.cos(turn) + forward * StrictMath.sin(turn),
               ankle.heightMm() + forward * StrictMath.cos(turn) - across * StrictMath.sin(turn)));
     }
-    return Limb.rounded(outline);
+    return LimbOutline.rounded(outline);
   }
 }

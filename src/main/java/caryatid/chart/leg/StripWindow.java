@@ -11,7 +11,7 @@ import java.util.List;
  * @param widthMm the strips' width on paper, mm
  * @param fromMm what lies at the left end, across the view, mm
  */
-public record Window(double leftMm, double widthMm, double fromMm) {
+public record StripWindow(double leftMm, double widthMm, double fromMm) {
   /** Room at each end for what lies beyond a break, mm. */
   public static final double BREAK_MM = 7;
 
@@ -25,16 +25,16 @@ public record Window(double leftMm, double widthMm, double fromMm) {
    *
    * @param lineMm where the load line runs across; where none is known, anything that must be seen
    */
-  public static Window of(List<Double> placesMm, double lineMm, double leftMm, double widthMm) {
+  public static StripWindow of(List<Double> placesMm, double lineMm, double leftMm, double widthMm) {
     DoubleSummaryStatistics all =
         placesMm.stream().mapToDouble(Double::doubleValue).summaryStatistics();
     double low = Math.min(all.getMin(), lineMm);
     double high = Math.max(all.getMax(), lineMm);
     if (high - low <= widthMm - 2 * BREAK_MM) {
-      return new Window(leftMm, widthMm, (low + high - widthMm) / 2);
+      return new StripWindow(leftMm, widthMm, (low + high - widthMm) / 2);
     }
     double before = LEAST_MM + (widthMm - 2 * LEAST_MM) * (lineMm - low) / (high - low);
-    return new Window(leftMm, widthMm, lineMm - before);
+    return new StripWindow(leftMm, widthMm, lineMm - before);
   }
 
   public double rightMm() {

@@ -1,7 +1,7 @@
 package caryatid.chart;
 
 import caryatid.chart.leg.Leg;
-import caryatid.chart.mark.Scale.Place;
+import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.geometry.Plane;
 import caryatid.loadline.LandmarkKind;
 import java.util.ArrayList;
@@ -14,7 +14,7 @@ import java.util.Optional;
  * and Motor Control of Human Movement, fig. 4.1). It only shows what is meant; nothing is measured
  * from it.
  */
-final class Outline {
+final class LegOutline {
   private static final double ANKLE = 0.039;
   private static final double KNEE = 0.285;
   private static final double HIP = 0.530;
@@ -34,23 +34,23 @@ final class Outline {
 
   private final Leg leg;
   private final double stature;
-  private final Place ankle;
-  private final Place knee;
+  private final PersonPoint ankle;
+  private final PersonPoint knee;
 
-  private Outline(Leg leg, double stature) {
+  private LegOutline(Leg leg, double stature) {
     this.leg = leg;
     this.stature = stature;
-    Optional<Place> markedKnee = place(LandmarkKind.KNEE_CENTRE);
+    Optional<PersonPoint> markedKnee = place(LandmarkKind.KNEE_CENTRE);
     this.ankle =
         place(LandmarkKind.ANKLE_AXIS)
             .orElse(
-                new Place(markedKnee.map(Place::acrossMm).orElse(anyAcross()), ANKLE * stature));
-    this.knee = markedKnee.orElse(new Place(ankle.acrossMm(), KNEE * stature));
+                new PersonPoint(markedKnee.map(PersonPoint::acrossMm).orElse(anyAcross()), ANKLE * stature));
+    this.knee = markedKnee.orElse(new PersonPoint(ankle.acrossMm(), KNEE * stature));
   }
 
   /** Shapes from back to front; none where no joint is marked. */
-  static List<List<Place>> of(Leg leg) {
-    return stature(leg).map(s -> new Outline(leg, s).shapes()).orElse(List.of());
+  static List<List<PersonPoint>> of(Leg leg) {
+    return stature(leg).map(s -> new LegOutline(leg, s).shapes()).orElse(List.of());
   }
 
   private static Optional<Double> stature(Leg leg) {
@@ -61,25 +61,25 @@ final class Outline {
         .filter(s -> s > SMALLEST_MM && s < TALLEST_MM);
   }
 
-  private Optional<Place> place(LandmarkKind kind) {
-    return leg.at(kind).map(l -> new Place(l.acrossMm(), l.heightMm()));
+  private Optional<PersonPoint> place(LandmarkKind kind) {
+    return leg.at(kind).map(l -> new PersonPoint(l.acrossMm(), l.heightMm()));
   }
 
   private double anyAcross() {
     return leg.levels().get(0).acrossMm();
   }
 
-  private List<List<Place>> shapes() {
-    List<List<Place>> shapes = new ArrayList<>();
+  private List<List<PersonPoint>> shapes() {
+    List<List<PersonPoint>> shapes = new ArrayList<>();
     place(LandmarkKind.HIP)
         .ifPresent(
-            hip -> shapes.add(Limb.between(knee, KNEE_HALF * stature, hip, HIP_HALF * stature)));
-    shapes.add(Limb.between(ankle, ANKLE_HALF * stature, knee, KNEE_HALF * stature));
+            hip -> shapes.add(LimbOutline.between(knee, KNEE_HALF * stature, hip, HIP_HALF * stature)));
+    shapes.add(LimbOutline.between(ankle, ANKLE_HALF * stature, knee, KNEE_HALF * stature));
     shapes.add(leg.view().plane() == Plane.SAGITTAL ? footFromTheSide() : footFromTheFront());
     return shapes;
   }
 
-  private List<Place> footFromTheSide() {
+  private List<PersonPoint> footFromTheSide() {
     double[][] fractions = {
       {-0.26, 0},
       {-0.30, 0.09},
@@ -94,7 +94,7 @@ final class Outline {
     return foot(fractions, FOOT_LENGTH * stature);
   }
 
-  private List<Place> footFromTheFront() {
+  private List<PersonPoint> footFromTheFront() {
     double[][] fractions = {
       {-0.5, 0},
       {-0.52, 0.28},
@@ -108,14 +108,14 @@ final class Outline {
     return foot(fractions, FOOT_BREADTH * stature);
   }
 
-  private List<Place> foot(double[][] fractions, double length) {
-    List<Place> foot = new ArrayList<>();
+  private List<PersonPoint> foot(double[][] fractions, double length) {
+    List<PersonPoint> foot = new ArrayList<>();
     for (double[] f : fractions) {
       double forward = leg.view().sign() * f[0] * length;
-      foot.add(new Place(ankle.acrossMm() + forward, f[1] * length));
+      foot.add(new PersonPoint(ankle.acrossMm() + forward, f[1] * length));
     }
-    return Limb.rounded(foot).stream()
-        .map(place -> new Place(place.acrossMm(), Math.max(0, place.heightMm())))
+    return LimbOutline.rounded(foot).stream()
+        .map(place -> new PersonPoint(place.acrossMm(), Math.max(0, place.heightMm())))
         .toList();
   }
 }

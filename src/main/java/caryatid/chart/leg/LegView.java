@@ -7,7 +7,7 @@ import caryatid.geometry.Side;
  * From where a leg is looked at: in the sagittal plane from its own outer side, in the frontal
  * plane from the front. "Across" is to the viewer's right, mm.
  */
-public record View(Plane plane, Side side) {
+public record LegView(Plane plane, Side side) {
 
   /** Where a coordinate of the person's frame, anterior or to the right, lies across the view. */
   double across(double personMm) {

@@ -69,7 +69,8 @@ final class FootOutlines {
   }
 
   private static PersonPoint place(Landmark ankle) {
-    return new PersonPoint(ankle.rightMm().orElseThrow().mm(), ankle.anteriorMm().orElseThrow().mm());
+    return new PersonPoint(
+        ankle.rightMm().orElseThrow().mm(), ankle.anteriorMm().orElseThrow().mm());
   }
 
   private static PersonPoint beside(PersonPoint ankle, Side side, double widthMm) {

@@ -44,7 +44,8 @@ final class LegOutline {
     this.ankle =
         place(LandmarkKind.ANKLE_AXIS)
             .orElse(
-                new PersonPoint(markedKnee.map(PersonPoint::acrossMm).orElse(anyAcross()), ANKLE * stature));
+                new PersonPoint(
+                    markedKnee.map(PersonPoint::acrossMm).orElse(anyAcross()), ANKLE * stature));
     this.knee = markedKnee.orElse(new PersonPoint(ankle.acrossMm(), KNEE * stature));
   }
 
@@ -73,7 +74,9 @@ final class LegOutline {
     List<List<PersonPoint>> shapes = new ArrayList<>();
     place(LandmarkKind.HIP)
         .ifPresent(
-            hip -> shapes.add(LimbOutline.between(knee, KNEE_HALF * stature, hip, HIP_HALF * stature)));
+            hip ->
+                shapes.add(
+                    LimbOutline.between(knee, KNEE_HALF * stature, hip, HIP_HALF * stature)));
     shapes.add(LimbOutline.between(ankle, ANKLE_HALF * stature, knee, KNEE_HALF * stature));
     shapes.add(leg.view().plane() == Plane.SAGITTAL ? footFromTheSide() : footFromTheFront());
     return shapes;

@@ -11,7 +11,8 @@ final class LimbOutline {
 
   private LimbOutline() {}
 
-  static List<PersonPoint> between(PersonPoint low, double lowHalfMm, PersonPoint high, double highHalfMm) {
+  static List<PersonPoint> between(
+      PersonPoint low, double lowHalfMm, PersonPoint high, double highHalfMm) {
     double across = high.acrossMm() - low.acrossMm();
     double up = high.heightMm() - low.heightMm();
     double length = Math.hypot(across, up);
@@ -52,7 +53,8 @@ final class LimbOutline {
         + t * (slope + t * (3 * rise - 2 * slope - nextSlope + t * (slope + nextSlope - 2 * rise)));
   }
 
-  private static void arc(List<PersonPoint> to, PersonPoint centre, double radius, double from, double until) {
+  private static void arc(
+      List<PersonPoint> to, PersonPoint centre, double radius, double from, double until) {
     for (int i = 0; i <= STEPS; i++) {
       double angle = from + (until - from) * i / STEPS;
       to.add(

@@ -2,14 +2,9 @@ package caryatid.report;
 
 import caryatid.remark.Argument;
 import caryatid.report.pages.Block;
-import caryatid.report.pages.Content;
-import caryatid.report.pages.FittingEnd;
-import caryatid.report.pages.FittingNow;
-import caryatid.report.pages.FittingOffsets;
-import caryatid.report.pages.FittingStory;
-import caryatid.report.pages.FittingTimeline;
+import caryatid.report.pages.OffsetHistory;
 import caryatid.report.pages.Paper;
-import caryatid.report.pages.Printing;
+import caryatid.report.pages.PrintableBlocks;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.PdfFrame;
 import caryatid.report.pdf.PdfFrame.Origin;
@@ -39,14 +34,15 @@ public final class FittingReport {
         paper);
   }
 
-  static Content content(FittingStory story, String program, Wording wording, Paper paper) {
+  static ReportContent content(
+      RecordReportData story, String program, Wording wording, Paper paper) {
     String title = wording.fill("FittingReport.TITLE", Argument.text(story.view().code().text()));
     double widthMm = paper.textWidthMm();
     List<Block> blocks = new ArrayList<>(new FittingNow(story.view(), wording).blocks(title));
     blocks.addAll(new FittingOffsets(story.view(), wording).blocks());
     blocks.addAll(new FittingTimeline(story, wording, widthMm).blocks());
     blocks.addAll(new FittingEnd(story.view(), program, wording).blocks());
-    return new Content(title, List.of(Printing.printable(blocks)));
+    return new Content(title, List.of(PrintableBlocks.printable(blocks)));
   }
 
   private static OffsetDateTime newest(RecordView view) {

@@ -2,15 +2,15 @@ package caryatid.report;
 
 import caryatid.chart.mark.Drawing;
 import caryatid.report.pages.Block;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Figures;
 import caryatid.report.pages.Block.Table;
-import caryatid.report.pages.Content;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.ReportContent;
 import caryatid.report.pdf.Pieces;
-import caryatid.report.picture.Markup;
 import caryatid.report.picture.Svg;
-import caryatid.report.picture.SvgTips;
+import caryatid.report.picture.SvgTooltips;
+import caryatid.report.picture.XmlEscapes;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -35,7 +35,7 @@ final class Html {
 
   private Html() {}
 
-  static String of(Content content, Locale language) {
+  static String of(ReportContent content, Locale language) {
     Html html = new Html();
     html.head(content.title(), language);
     for (List<Block> page : content.pages()) {
@@ -52,10 +52,10 @@ final class Html {
     out.append("<!DOCTYPE html>\n<html lang=\"%s\">\n<head>\n".formatted(language.toLanguageTag()))
         .append("<meta charset=\"utf-8\">\n<link rel=\"icon\" href=\"data:,\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-        .append("<title>%s</title>\n".formatted(Markup.escape(title)))
+        .append("<title>%s</title>\n".formatted(XmlEscapes.escape(title)))
         .append(
             "<style>\n%s</style>\n</head>\n<body>\n<main>\n"
-                .formatted(style() + SvgTips.style(MOST_PARTS)));
+                .formatted(style() + SvgTooltips.style(MOST_PARTS)));
   }
 
   private static String style() {
@@ -73,7 +73,7 @@ final class Html {
       element("h2", heading.words());
     } else if (block instanceof Block.Prose prose) {
       String start = prose.strong() ? "<p class=\"strong\">" : "<p>";
-      out.append(start).append(Markup.escape(prose.words())).append("</p>\n");
+      out.append(start).append(XmlEscapes.escape(prose.words())).append("</p>\n");
     } else if (block instanceof Block.Points points) {
       points(points);
     } else if (block instanceof Block.Facts facts) {
@@ -88,14 +88,15 @@ final class Html {
   }
 
   private void element(String name, String words) {
-    out.append("<%1$s>%2$s</%1$s>\n".formatted(name, Markup.escape(words)));
+    out.append("<%1$s>%2$s</%1$s>\n".formatted(name, XmlEscapes.escape(words)));
   }
 
   private void points(Block.Points points) {
     out.append("<ul class=\"columns-%d\">\n".formatted(points.columns()));
-    for (Block.Point point : points.points()) {
-      String lead = point.lead().isEmpty() ? "" : "<b>" + Markup.escape(point.lead()) + ":</b> ";
-      out.append("<li>%s%s</li>\n".formatted(lead, Markup.escape(point.words())));
+    for (Block.Bullet point : points.points()) {
+      String lead =
+          point.lead().isEmpty() ? "" : "<b>" + XmlEscapes.escape(point.lead()) + ":</b> ";
+      out.append("<li>%s%s</li>\n".formatted(lead, XmlEscapes.escape(point.words())));
     }
     out.append("</ul>\n");
   }
@@ -104,35 +105,36 @@ final class Html {
     out.append("<dl class=\"columns-%d\">\n".formatted(facts.columns()));
     for (Block.Fact fact : facts.facts()) {
       out.append("<div>");
-      out.append("<dt>%s</dt>".formatted(Markup.escape(fact.label())));
-      out.append("<dd>%s</dd></div>\n".formatted(Markup.escape(fact.value())));
+      out.append("<dt>%s</dt>".formatted(XmlEscapes.escape(fact.label())));
+      out.append("<dd>%s</dd></div>\n".formatted(XmlEscapes.escape(fact.value())));
     }
     out.append("</dl>\n");
   }
 
   private void table(Table table) {
     out.append("<table>\n<thead><tr>");
-    for (Column column : table.columns()) {
+    for (TableColumn column : table.columns()) {
       out.append(
-          "<th scope=\"col\"%s>%s</th>".formatted(align(column), Markup.escape(column.heading())));
+          "<th scope=\"col\"%s>%s</th>"
+              .formatted(align(column), XmlEscapes.escape(column.heading())));
     }
     out.append("</tr></thead>\n<tbody>\n");
     for (List<String> row : table.rows()) {
       out.append("<tr>");
       for (int i = 0; i < row.size(); i++) {
         out.append(
-            "<td%s>%s</td>".formatted(look(table.columns().get(i)), Markup.escape(row.get(i))));
+            "<td%s>%s</td>".formatted(look(table.columns().get(i)), XmlEscapes.escape(row.get(i))));
       }
       out.append("</tr>\n");
     }
     out.append("</tbody></table>\n");
   }
 
-  private static String look(Column column) {
+  private static String look(TableColumn column) {
     return column.strong() ? " class=\"strong\"" : align(column);
   }
 
-  private static String align(Column column) {
+  private static String align(TableColumn column) {
     return column.numbers() ? " class=\"number\"" : "";
   }
 
@@ -147,8 +149,8 @@ final class Html {
   private void blanks(Block.Blanks blanks) {
     out.append("<div class=\"blanks columns-%d\">\n".formatted(blanks.columns()));
     for (Block.Blank blank : blanks.blanks()) {
-      out.append("<p><span class=\"label\">%s</span> ".formatted(Markup.escape(blank.label())));
-      String filled = blank.filled().map(Markup::escape).orElse("");
+      out.append("<p><span class=\"label\">%s</span> ".formatted(XmlEscapes.escape(blank.label())));
+      String filled = blank.filled().map(XmlEscapes::escape).orElse("");
       out.append(
           "<span class=\"%s\">%s</span></p>\n"
               .formatted(filled.isEmpty() ? "line" : "filled", filled));

@@ -4,9 +4,9 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.recording.model.Recording;
 import caryatid.report.pages.Block;
-import caryatid.report.pages.Content;
 import caryatid.report.pages.FirstPage;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.ReportContent;
 import caryatid.report.pages.SecondPage;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.PdfFrame;
@@ -65,6 +65,6 @@ public final class Report {
         Stream.of(first.blocks(), second.blocks(), second.further())
             .filter(blocks -> !blocks.isEmpty())
             .toList();
-    return new Content(first.title(), pages);
+    return new ReportContent(first.title(), pages);
   }
 }

@@ -7,7 +7,7 @@ import caryatid.remark.BadInput;
 import caryatid.report.Report;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ final class CheckPdf {
   }
 
   private static Attachments attachments(Inputs inputs, Check.Checked checked) throws BadInput {
-    List<Attached> files = new ArrayList<>();
+    List<AttachedFile> files = new ArrayList<>();
     for (NamedBytes recording : inputs.recordings()) {
       files.add(attached(Role.RECORDING, recording));
     }
@@ -40,11 +40,12 @@ final class CheckPdf {
     for (NamedBytes sheet : checked.earlierSheets()) {
       files.add(attached(Role.OTHER_SHEET, sheet));
     }
-    files.add(new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));
+    files.add(
+        new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));
     return new Attachments(files);
   }
 
-  private static Attached attached(Role role, NamedBytes file) throws BadInput {
-    return new Attached(role, Provenance.fileName(file.name()), file.readAll());
+  private static AttachedFile attached(Role role, NamedBytes file) throws BadInput {
+    return new AttachedFile(role, Provenance.fileName(file.name()), file.readAll());
   }
 }

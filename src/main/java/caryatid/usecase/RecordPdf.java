@@ -5,8 +5,8 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.report.FittingReport;
-import caryatid.report.pages.FittingStory;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.RecordReportData;
 import caryatid.store.StoredRecord;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
@@ -38,7 +38,7 @@ final class RecordPdf {
     Map<Integer, AlignmentState> states =
         KeptResults.of(record, record.record().entries(), damage, unread);
     RecordView told = view.withResults(states).withDamage(List.copyOf(damage)).withRemarks(unread);
-    FittingStory story = new FittingStory(told, states);
+    RecordReportData story = new RecordReportData(told, states);
     return FittingReport.pdf(story, Program.NAME, wording, paper);
   }
 }

@@ -7,7 +7,7 @@ import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stretch;
@@ -96,7 +96,7 @@ final class ReportInputs {
     return i < files.size() ? files.get(i).sha512() : ResultDifference.NOTHING;
   }
 
-  private Attached only(Role role) {
+  private AttachedFile only(Role role) {
     return files.files().stream().filter(f -> f.role() == role).findFirst().orElseThrow();
   }
 
@@ -104,7 +104,7 @@ final class ReportInputs {
     return files.files().stream().filter(file -> file.role() == role).map(ReportInputs::bytes);
   }
 
-  private static NamedBytes bytes(Attached file) {
+  private static NamedBytes bytes(AttachedFile file) {
     return NamedBytes.of(file.name(), file.bytes());
   }
 }

@@ -13,7 +13,7 @@ import caryatid.loadline.LandmarkKind;
 import caryatid.recording.model.Recording;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
@@ -80,9 +80,9 @@ class ArchiveTest {
     Attachments files =
         new Attachments(
             List.of(
-                new Attached(
+                new AttachedFile(
                     Role.RECORDING, "stand.csv", "t,Fz\n".getBytes(StandardCharsets.UTF_8)),
-                new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(result))));
+                new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(result))));
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     return Report.pdf(result, recordings, files, wording, paper);
   }

@@ -14,8 +14,8 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import caryatid.report.pages.Block;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
 import caryatid.standing.StandRemark;
@@ -166,8 +166,8 @@ class PagesTest {
   }
 
   private static void assertWordsFit(Table table) {
-    double parts = table.columns().stream().mapToDouble(Column::parts).sum();
-    for (Column column : table.columns()) {
+    double parts = table.columns().stream().mapToDouble(TableColumn::parts).sum();
+    for (TableColumn column : table.columns()) {
       double room = column.parts() / parts * (Paper.A4.widthMm() - 24) - 2;
       for (String word : column.heading().split(" ")) {
         assertThat(Fonts.widthMm(word, Lettering.STRONG)).as(word).isLessThanOrEqualTo(room);

@@ -11,7 +11,7 @@ import caryatid.loadline.Finding;
 import caryatid.remark.BadInput;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
@@ -130,9 +130,9 @@ class ReadableTest {
   @MethodSource("sampleReports")
   void theFilesInsideASampleAreThoseItWasMadeFrom(Path report) throws IOException, BadInput {
     String folder = report.getFileName().toString().split("-")[0];
-    List<Attached> files = ReportReader.read("report", Files.readAllBytes(report)).files();
-    assertThat(files).extracting(Attached::role).contains(Role.RECORDING, Role.TRIAL_SHEET);
-    for (Attached file : files) {
+    List<AttachedFile> files = ReportReader.read("report", Files.readAllBytes(report)).files();
+    assertThat(files).extracting(AttachedFile::role).contains(Role.RECORDING, Role.TRIAL_SHEET);
+    for (AttachedFile file : files) {
       if (file.role() != Role.RESULT) {
         Path source = SAMPLES.resolve(folder).resolve(file.name());
         assertThat(file.bytes()).as(file.name()).isEqualTo(Files.readAllBytes(source));
@@ -161,7 +161,7 @@ class ReadableTest {
     }
   }
 
-  private static Attached only(byte[] pdf, Role role) throws BadInput {
+  private static AttachedFile only(byte[] pdf, Role role) throws BadInput {
     return ReportReader.read("report", pdf).files().stream()
         .filter(file -> file.role() == role)
         .findFirst()

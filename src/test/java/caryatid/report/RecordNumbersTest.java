@@ -8,8 +8,8 @@ import caryatid.demo.Numbered;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
 import caryatid.report.pages.Block;
-import caryatid.report.pages.FittingStory;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.RecordReportData;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
@@ -62,8 +62,8 @@ class RecordNumbersTest {
         source);
   }
 
-  private FittingStory story() throws Exception {
-    return new FittingStory(RecordView.of(record().read()), Map.of(3, Numbered.state()));
+  private RecordReportData story() throws Exception {
+    return new RecordReportData(RecordView.of(record().read()), Map.of(3, Numbered.state()));
   }
 
   /** Everything that the report says, cell by cell. */
@@ -91,7 +91,7 @@ class RecordNumbersTest {
 
   private static Stream<String> cells(Block.Table table) {
     return Stream.concat(
-        table.columns().stream().map(Block.Column::heading),
+        table.columns().stream().map(Block.TableColumn::heading),
         table.rows().stream().flatMap(List::stream));
   }
 
@@ -102,7 +102,7 @@ class RecordNumbersTest {
   /** Read aloud through the tags, cell by cell. */
   @Test
   void thePdfHoldsTheSameTables() throws Exception {
-    FittingStory story = story();
+    RecordReportData story = story();
     List<String> cells =
         FittingReport.content(story, "caryatid test", ENGLISH, Paper.A4).pages().stream()
             .flatMap(List::stream)

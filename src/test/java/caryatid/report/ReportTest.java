@@ -8,7 +8,7 @@ import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.wording.Wording;
 import java.io.IOException;
@@ -28,9 +28,9 @@ class ReportTest {
   private static final Attachments FILES =
       new Attachments(
           List.of(
-              new Attached(
+              new AttachedFile(
                   Role.RECORDING, "demo-stand.csv", "t,Fz\n".getBytes(StandardCharsets.UTF_8)),
-              new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
+              new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
 
   private static byte[] pdf(Paper paper) {
     return Report.pdf(RESULT, List.of(DEMO.recording()), FILES, ENGLISH, paper);

@@ -14,7 +14,7 @@ import caryatid.remark.Problem;
 import caryatid.report.Report;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
@@ -43,15 +43,19 @@ class RecheckTest {
     kept = ResultJson.read(file(Role.RESULT).bytes());
   }
 
-  private static Attached file(Role role) {
+  private static AttachedFile file(Role role) {
     return inside.files().stream().filter(f -> f.role() == role).findFirst().orElseThrow();
   }
 
   /** The report with one of the files inside changed. */
   private static byte[] with(Role role, UnaryOperator<byte[]> change) {
-    List<Attached> files =
+    List<AttachedFile> files =
         inside.files().stream()
-            .map(f -> f.role() == role ? new Attached(role, f.name(), change.apply(f.bytes())) : f)
+            .map(
+                f ->
+                    f.role() == role
+                        ? new AttachedFile(role, f.name(), change.apply(f.bytes()))
+                        : f)
             .toList();
     return Report.pdf(
         kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
@@ -130,13 +134,13 @@ class RecheckTest {
     byte[] empty = "no recording\n".getBytes(StandardCharsets.UTF_8);
     String name = file(Role.RECORDING).name();
     Result of = foundIn(Provenance.of(NamedBytes.of(name, empty)));
-    List<Attached> files =
+    List<AttachedFile> files =
         inside.files().stream()
             .map(
                 f ->
                     switch (f.role()) {
-                      case RECORDING -> new Attached(f.role(), name, empty);
-                      case RESULT -> new Attached(f.role(), f.name(), ResultJson.write(of));
+                      case RECORDING -> new AttachedFile(f.role(), name, empty);
+                      case RESULT -> new AttachedFile(f.role(), f.name(), ResultJson.write(of));
                       default -> f;
                     })
             .toList();

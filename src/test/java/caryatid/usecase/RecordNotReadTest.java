@@ -10,8 +10,8 @@ import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.report.FittingReport;
-import caryatid.report.pages.FittingStory;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.RecordReportData;
 import caryatid.store.Store;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
@@ -66,7 +66,7 @@ class RecordNotReadTest {
           + " others; it is not to be signed.";
 
   private static byte[] pdf(RecordView view) {
-    return FittingReport.pdf(new FittingStory(view, Map.of()), "test", ENGLISH, Paper.A4);
+    return FittingReport.pdf(new RecordReportData(view, Map.of()), "test", ENGLISH, Paper.A4);
   }
 
   /** Version 0.1.0 showed three current values of one item, and two of another. */

@@ -25,7 +25,8 @@ public record StripWindow(double leftMm, double widthMm, double fromMm) {
    *
    * @param lineMm where the load line runs across; where none is known, anything that must be seen
    */
-  public static StripWindow of(List<Double> placesMm, double lineMm, double leftMm, double widthMm) {
+  public static StripWindow of(
+      List<Double> placesMm, double lineMm, double leftMm, double widthMm) {
     DoubleSummaryStatistics all =
         placesMm.stream().mapToDouble(Double::doubleValue).summaryStatistics();
     double low = Math.min(all.getMin(), lineMm);

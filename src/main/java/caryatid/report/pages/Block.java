@@ -23,12 +23,12 @@ public sealed interface Block {
    *
    * @param columns in how many columns, the first one filled first
    */
-  record Points(int columns, List<Point> points) implements Block {
+  record Points(int columns, List<Bullet> points) implements Block {
     public Points {
       points = List.copyOf(points);
     }
 
-    public Points(List<Point> points) {
+    public Points(List<Bullet> points) {
       this(1, points);
     }
   }
@@ -38,7 +38,7 @@ public sealed interface Block {
    *
    * @param lead set in strong letters before the words; may be empty
    */
-  record Point(String lead, String words) {}
+  record Bullet(String lead, String words) {}
 
   /** Short facts, label and value, in columns. */
   record Facts(int columns, List<Fact> facts) implements Block {
@@ -55,7 +55,7 @@ public sealed interface Block {
   record Fact(String label, String value) {}
 
   /** A table; each row has a cell for each column. What stands in a cell may be in lines. */
-  record Table(List<Column> columns, List<List<String>> rows) implements Block {
+  record Table(List<TableColumn> columns, List<List<String>> rows) implements Block {
     public Table {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
@@ -69,8 +69,8 @@ public sealed interface Block {
    * @param numbers whether it holds numbers, set flush right
    * @param strong whether it is what the table is looked at for
    */
-  record Column(String heading, double parts, boolean numbers, boolean strong) {
-    public Column(String heading, double parts, boolean numbers) {
+  record TableColumn(String heading, double parts, boolean numbers, boolean strong) {
+    public TableColumn(String heading, double parts, boolean numbers) {
       this(heading, parts, numbers, false);
     }
   }
@@ -81,7 +81,7 @@ public sealed interface Block {
    * @param leastMm least height, mm
    * @param mostMm largest height, mm
    */
-  record Figures(Plan plan, double leastMm, double mostMm) implements Block {
+  record Figures(Picture plan, double leastMm, double mostMm) implements Block {
     /** The height with a share, 0 to 1, of the way from the least to the largest, mm. */
     public double heightMm(double share) {
       return leastMm + share * (mostMm - leastMm);
@@ -90,7 +90,7 @@ public sealed interface Block {
 
   /** Plans drawings for a room. */
   @FunctionalInterface
-  interface Plan {
+  interface Picture {
     /**
      * @param widthMm of all drawings together
      * @param heightMm of each

@@ -48,11 +48,11 @@ public final class FirstPage {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title()));
     blocks.add(new Prose(TrialFacts.summary(state.stands(), wording), false));
-    Remarks remarks = new Remarks(state, wording);
+    RemarkList remarks = new RemarkList(state, wording);
     remarks
         .of(Weight.SAFETY)
         .forEach(p -> blocks.add(new Prose(p.lead() + ": " + p.words(), true)));
-    Lead lead = new Lead(state, wording);
+    Summary lead = new Summary(state, wording);
     lead.next().ifPresent(words -> blocks.add(new Heading(words)));
     if (!lead.planes().isEmpty()) {
       blocks.add(new Prose(String.join(" ", lead.planes()), false));
@@ -94,10 +94,10 @@ public final class FirstPage {
         StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM));
   }
 
-  private List<Block> remarks(Remarks remarks) {
+  private List<Block> remarks(RemarkList remarks) {
     List<Block> blocks = new ArrayList<>();
-    List<Block.Point> important = remarks.of(Weight.IMPORTANT);
-    List<Block.Point> notes = Remarks.onPageOne(state) ? remarks.of(Weight.NOTE) : List.of();
+    List<Block.Bullet> important = remarks.of(Weight.IMPORTANT);
+    List<Block.Bullet> notes = RemarkList.onPageOne(state) ? remarks.of(Weight.NOTE) : List.of();
     if (!important.isEmpty() || !notes.isEmpty()) {
       blocks.add(heading("REMARKS"));
       points(important).ifPresent(blocks::add);
@@ -108,7 +108,7 @@ public final class FirstPage {
     return blocks;
   }
 
-  private static Optional<Points> points(List<Block.Point> points) {
+  private static Optional<Points> points(List<Block.Bullet> points) {
     return points.isEmpty() ? Optional.empty() : Optional.of(new Points(points));
   }
 

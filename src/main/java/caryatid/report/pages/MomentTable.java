@@ -5,8 +5,8 @@ import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.remark.Unit;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
@@ -58,8 +58,8 @@ final class MomentTable {
     return rows.isEmpty() ? Optional.empty() : Optional.of(new Table(columns(), rows));
   }
 
-  private List<Column> columns() {
-    List<Column> columns = new ArrayList<>();
+  private List<TableColumn> columns() {
+    List<TableColumn> columns = new ArrayList<>();
     if (stands.size() > 1) {
       columns.add(column("StandTable.STAND", 13, false));
     }
@@ -76,8 +76,8 @@ final class MomentTable {
     return columns;
   }
 
-  private Column column(String key, double parts, boolean numbers) {
-    return new Column(wording.word(key), parts, numbers);
+  private TableColumn column(String key, double parts, boolean numbers) {
+    return new TableColumn(wording.word(key), parts, numbers);
   }
 
   private List<String> row(int stand, LandmarkInPlane about) {

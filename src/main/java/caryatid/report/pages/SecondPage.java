@@ -7,10 +7,10 @@ import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.Weight;
+import caryatid.report.pages.Block.Bullet;
 import caryatid.report.pages.Block.Fact;
 import caryatid.report.pages.Block.Facts;
 import caryatid.report.pages.Block.Heading;
-import caryatid.report.pages.Block.Point;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
 import caryatid.wording.Wording;
@@ -47,14 +47,14 @@ public final class SecondPage {
   public List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(wording.word("FirstPage.FINDINGS")));
-    Findings findings = new Findings(state, wording);
+    FindingsTable findings = new FindingsTable(state, wording);
     blocks.add(findings.results());
     findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
     findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));
-    Certainty certainty = new Certainty(state, wording);
+    UncertaintyTable certainty = new UncertaintyTable(state, wording);
     blocks.add(certainty.budget());
     blocks.add(heading("STANDS"));
     StandTable stands = new StandTable(state.stands(), wording);
@@ -65,7 +65,7 @@ public final class SecondPage {
       blocks.addAll(new StandDrawings(state.stands(), recordings, wording).first());
     }
     moments(blocks, 0, 1);
-    if (!Remarks.onPageOne(state)) {
+    if (!RemarkList.onPageOne(state)) {
       notes(blocks);
     }
     blocks.add(heading("CAUTIONS"));
@@ -104,7 +104,7 @@ public final class SecondPage {
   }
 
   private void notes(List<Block> blocks) {
-    List<Point> notes = new Remarks(state, wording).of(Weight.NOTE);
+    List<Bullet> notes = new RemarkList(state, wording).of(Weight.NOTE);
     if (!notes.isEmpty()) {
       blocks.add(heading("NOTES"));
       blocks.add(new Points(2, notes));

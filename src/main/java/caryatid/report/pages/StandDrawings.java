@@ -34,13 +34,13 @@ final class StandDrawings {
 
   /** Plans a drawing for a room, mm. */
   @FunctionalInterface
-  private interface Plan {
+  private interface DrawingPlan {
     Drawing at(double widthMm, double heightMm);
   }
 
   /** The paths of all stands, and the first one over time. */
   List<Figures> first() {
-    List<Plan> plans = new ArrayList<>();
+    List<DrawingPlan> plans = new ArrayList<>();
     for (Side side : sides()) {
       plans.add((w, h) -> PathDrawing.plan(stands, recordings, side, wording, w, h));
     }
@@ -50,15 +50,15 @@ final class StandDrawings {
 
   /** The others over time. */
   List<Figures> others() {
-    List<Plan> plans = new ArrayList<>();
+    List<DrawingPlan> plans = new ArrayList<>();
     for (int i = 1; i < stands.size(); i++) {
       plans.addAll(overTime(i));
     }
     return rows(plans);
   }
 
-  private List<Plan> overTime(int stand) {
-    List<Plan> plans = new ArrayList<>();
+  private List<DrawingPlan> overTime(int stand) {
+    List<DrawingPlan> plans = new ArrayList<>();
     for (Side side : sides()) {
       plans.add((w, h) -> TimeDrawing.plan(stands, recordings, stand, side, wording, w, h));
     }
@@ -72,16 +72,16 @@ final class StandDrawings {
     return trial.stance() instanceof Stance.BothFeetOnOnePlate ? sides.subList(0, 1) : sides;
   }
 
-  private static List<Figures> rows(List<Plan> plans) {
+  private static List<Figures> rows(List<DrawingPlan> plans) {
     List<Figures> rows = new ArrayList<>();
     for (int i = 0; i < plans.size(); i += 2) {
-      List<Plan> row = plans.subList(i, Math.min(i + 2, plans.size()));
+      List<DrawingPlan> row = plans.subList(i, Math.min(i + 2, plans.size()));
       rows.add(new Figures((width, height) -> planned(row, width, height), LEAST_MM, MOST_MM));
     }
     return rows;
   }
 
-  private static List<Drawing> planned(List<Plan> row, double widthMm, double heightMm) {
+  private static List<Drawing> planned(List<DrawingPlan> row, double widthMm, double heightMm) {
     return row.stream().map(plan -> plan.at((widthMm - GAP_MM) / 2, heightMm)).toList();
   }
 }

@@ -3,10 +3,10 @@ package caryatid.report.pages;
 import caryatid.alignment.Stand;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.report.pages.Block.Column;
-import caryatid.report.pages.Block.Point;
+import caryatid.report.pages.Block.Bullet;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.standing.LeftOut;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Placement;
@@ -32,11 +32,11 @@ final class StandTable {
 
   /** Which part of each recording was used, and why not the rest. */
   Points stretches() {
-    List<Point> points = new ArrayList<>();
+    List<Bullet> points = new ArrayList<>();
     for (int i = 0; i < stands.size(); i++) {
       String number = stands.size() > 1 ? (i + 1) + " " : "";
       Stand stand = stands.get(i);
-      points.add(new Point(number + stand.recording().name(), stretch(stand.standing())));
+      points.add(new Bullet(number + stand.recording().name(), stretch(stand.standing())));
     }
     return new Points(points);
   }
@@ -81,7 +81,7 @@ final class StandTable {
 
   /** A row a stand and load. */
   Table loads() {
-    List<Column> columns = new ArrayList<>();
+    List<TableColumn> columns = new ArrayList<>();
     if (stands.size() > 1) {
       columns.add(column("STAND", 11, false));
     }
@@ -102,8 +102,8 @@ final class StandTable {
     return new Table(columns, rows);
   }
 
-  private Column column(String name, double parts, boolean numbers) {
-    return new Column(wording.word("StandTable." + name), parts, numbers);
+  private TableColumn column(String name, double parts, boolean numbers) {
+    return new TableColumn(wording.word("StandTable." + name), parts, numbers);
   }
 
   private List<String> row(int stand, MeanLoad load) {

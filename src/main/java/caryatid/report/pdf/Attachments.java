@@ -4,7 +4,7 @@ import caryatid.remark.Coded;
 import java.util.List;
 
 /** Files to be kept inside a report, so that it can be computed again from itself. */
-public record Attachments(List<Attached> files) {
+public record Attachments(List<AttachedFile> files) {
   /** Nothing to keep. */
   public static final Attachments NONE = new Attachments(List.of());
 
@@ -40,5 +40,5 @@ public record Attachments(List<Attached> files) {
    * @param bytes its content; not copied
    */
   @SuppressWarnings("ArrayRecordComponent") // carried through, never compared
-  public record Attached(Role role, String name, byte[] bytes) {}
+  public record AttachedFile(Role role, String name, byte[] bytes) {}
 }

@@ -1,6 +1,6 @@
 package caryatid.report.pdf;
 
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
@@ -59,7 +59,7 @@ final class PdfArchive {
     PDDocumentInformation information = document.getDocumentInformation();
     information.setTitle(title);
     information.setCreator(program);
-    information.setProducer(Xmp.PRODUCER);
+    information.setProducer(PdfMetadata.PRODUCER);
     information.setCreationDate(calendar());
     information.setModificationDate(calendar());
     PDDocumentCatalog catalog = document.getDocumentCatalog();
@@ -80,7 +80,7 @@ final class PdfArchive {
 
   private void metadata(PDDocumentCatalog catalog, String program, OptionalInt layout)
       throws IOException {
-    String xmp = Xmp.of(title, language.toLanguageTag(), program, layout, at);
+    String xmp = PdfMetadata.of(title, language.toLanguageTag(), program, layout, at);
     PDMetadata metadata =
         new PDMetadata(document, new ByteArrayInputStream(xmp.getBytes(StandardCharsets.UTF_8)));
     catalog.setMetadata(metadata);
@@ -102,7 +102,7 @@ final class PdfArchive {
   void attach(Attachments attachments) throws IOException {
     Map<String, PDComplexFileSpecification> byName = new LinkedHashMap<>();
     COSArray associated = new COSArray();
-    for (Attached file : attachments.files()) {
+    for (AttachedFile file : attachments.files()) {
       PDComplexFileSpecification specification = specification(file);
       byName.put(file.name(), specification);
       associated.add(specification);
@@ -118,7 +118,7 @@ final class PdfArchive {
     document.getDocumentCatalog().getCOSObject().setItem(COSName.AF, associated);
   }
 
-  private PDComplexFileSpecification specification(Attached file) throws IOException {
+  private PDComplexFileSpecification specification(AttachedFile file) throws IOException {
     PDEmbeddedFile embedded =
         new PDEmbeddedFile(document, new ByteArrayInputStream(file.bytes()), COSName.FLATE_DECODE);
     embedded.setSubtype(type(file));
@@ -136,7 +136,7 @@ final class PdfArchive {
     return specification;
   }
 
-  private static String type(Attached file) {
+  private static String type(AttachedFile file) {
     if (file.role() == Role.RESULT) {
       return "application/json";
     }

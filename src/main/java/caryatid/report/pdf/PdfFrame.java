@@ -1,6 +1,6 @@
 package caryatid.report.pdf;
 
-import caryatid.report.pages.Content;
+import caryatid.report.pages.ReportContent;
 import caryatid.report.pages.Paper;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
@@ -29,7 +29,7 @@ public final class PdfFrame {
    * @param attachments kept inside
    */
   public static byte[] pdf(
-      Content content, Origin origin, Attachments attachments, Wording wording, Paper paper) {
+      ReportContent content, Origin origin, Attachments attachments, Wording wording, Paper paper) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       PdfArchive archive = new PdfArchive(document, content.title(), wording.locale(), origin.at());
@@ -43,10 +43,10 @@ public final class PdfFrame {
     return bytes.toByteArray();
   }
 
-  private static void write(PDDocument document, Content content, Wording wording, Paper paper)
+  private static void write(PDDocument document, ReportContent content, Wording wording, Paper paper)
       throws IOException {
     PdfFonts fonts = new PdfFonts(document);
-    Tags tags = new Tags(document);
+    StructureTags tags = new StructureTags(document);
     try (PdfPen pen = new PdfPen(document, fonts, tags, paper)) {
       new PdfLayout(pen).lay(content);
     }

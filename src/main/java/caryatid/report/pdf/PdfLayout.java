@@ -1,7 +1,7 @@
 package caryatid.report.pdf;
 
-import caryatid.report.pages.Content;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.ReportContent;
 import java.io.IOException;
 
 /** Lays a report's blocks out on pages; what does not fit goes on to a further page. */

@@ -24,12 +24,12 @@ import org.apache.pdfbox.util.Matrix;
 final class PdfPen implements Closeable {
   private final PDDocument document;
   private final PdfFonts fonts;
-  private final Tags tags;
+  private final StructureTags tags;
   private final Paper paper;
   private PDPage page;
   private PDPageContentStream stream;
 
-  PdfPen(PDDocument document, PdfFonts fonts, Tags tags, Paper paper) throws IOException {
+  PdfPen(PDDocument document, PdfFonts fonts, StructureTags tags, Paper paper) throws IOException {
     this.document = document;
     this.fonts = fonts;
     this.tags = tags;
@@ -38,7 +38,7 @@ final class PdfPen implements Closeable {
     this.stream = new PDPageContentStream(document, page);
   }
 
-  Tags tags() {
+  StructureTags tags() {
     return tags;
   }
 

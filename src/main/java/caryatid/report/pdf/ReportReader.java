@@ -5,7 +5,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -58,16 +58,16 @@ public final class ReportReader {
     return new BadInput(Problem.at(Place.of(name), Archived.NOT_A_PDF, said));
   }
 
-  private static List<Attached> files(PDDocument document) throws IOException {
+  private static List<AttachedFile> files(PDDocument document) throws IOException {
     COSArray associated = document.getDocumentCatalog().getCOSObject().getCOSArray(COSName.AF);
-    List<Attached> files = new ArrayList<>();
+    List<AttachedFile> files = new ArrayList<>();
     for (int i = 0; associated != null && i < associated.size(); i++) {
       if (associated.getObject(i) instanceof COSDictionary dictionary) {
         PDComplexFileSpecification file = new PDComplexFileSpecification(dictionary);
         Optional<Role> role = role(file.getFileDescription());
         if (role.isPresent() && file.getEmbeddedFile() != null) {
           files.add(
-              new Attached(
+              new AttachedFile(
                   role.get(), file.getFileUnicode(), file.getEmbeddedFile().toByteArray()));
         }
       }

@@ -4,8 +4,8 @@ import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,14 +27,14 @@ final class TablePieces {
     this.table = table;
     this.leftMm = leftMm;
     this.widthMm = widthMm;
-    double parts = table.columns().stream().mapToDouble(Column::parts).sum();
+    double parts = table.columns().stream().mapToDouble(TableColumn::parts).sum();
     table.columns().forEach(column -> widths.add(column.parts() / parts * widthMm));
   }
 
   List<Piece> pieces() {
     List<Row> rows = new ArrayList<>();
     table.rows().forEach(cells -> rows.add(new Row(cells, false)));
-    Row heading = new Row(table.columns().stream().map(Column::heading).toList(), true);
+    Row heading = new Row(table.columns().stream().map(TableColumn::heading).toList(), true);
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Piece.opening("Table"));
     double first = rows.isEmpty() ? 0 : rows.get(0).heightMm();

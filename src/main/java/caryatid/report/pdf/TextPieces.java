@@ -4,7 +4,7 @@ import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
-import caryatid.report.pages.Block.Point;
+import caryatid.report.pages.Block.Bullet;
 import caryatid.report.pages.Block.Points;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -98,7 +98,7 @@ final class TextPieces {
     private final double leadMm;
     private final List<String> lines;
 
-    Item(Point point, double columnMm) {
+    Item(Bullet point, double columnMm) {
       this.lead = point.lead().isEmpty() ? "" : point.lead() + ": ";
       this.leadMm = Fonts.widthMm(lead, Lettering.STRONG);
       this.lines = Fonts.wrap(point.words(), Lettering.PLAIN, columnMm - INDENT_MM, leadMm);

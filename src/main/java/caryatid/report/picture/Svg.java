@@ -30,14 +30,14 @@ public final class Svg {
 
   /** A drawing as an element of a page, with what its parts say shown on hovering and on focus. */
   public static String inside(Drawing drawing) {
-    return element(drawing, SvgTips.of(drawing));
+    return element(drawing, SvgTooltips.of(drawing));
   }
 
   private static String element(Drawing drawing, String above) {
     StringBuilder out = new StringBuilder();
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"group\"")
         .append(" aria-label=\"")
-        .append(Markup.escape(drawing.alternative()))
+        .append(XmlEscapes.escape(drawing.alternative()))
         .append("\" width=\"")
         .append(number(drawing.widthMm()))
         .append("mm\" height=\"")
@@ -60,7 +60,7 @@ public final class Svg {
             .map(
                 says ->
                     "<g class=\"value part-%2$d\" tabindex=\"0\" role=\"img\" aria-label=\"%1$s\"><title>%1$s</title>\n"
-                        .formatted(Markup.escape(says), number))
+                        .formatted(XmlEscapes.escape(says), number))
             .orElse("<g aria-hidden=\"true\">\n"));
     part.marks().forEach(mark -> out.append(element(mark)));
     out.append("</g>\n");
@@ -90,7 +90,7 @@ public final class Svg {
             number(text.lettering().points() * Style.MM_PER_POINT),
             text.lettering().bold() ? " font-weight=\"bold\"" : "",
             number(text.box().rightMm() - text.box().leftMm()),
-            Markup.escape(text.words()));
+            XmlEscapes.escape(text.words()));
   }
 
   private static String path(List<PaperPoint> spots) {

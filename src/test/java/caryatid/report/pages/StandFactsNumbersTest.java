@@ -77,7 +77,7 @@ class StandFactsNumbersTest {
   /** Headings, then the rows. */
   private static List<List<String>> cells(List<Stand> stands) {
     Block.Table table = new MomentTable(stands, 0, stands.size(), ENGLISH).table().orElseThrow();
-    List<String> headings = table.columns().stream().map(Block.Column::heading).toList();
+    List<String> headings = table.columns().stream().map(Block.TableColumn::heading).toList();
     return IntStream.rangeClosed(0, table.rows().size())
         .mapToObj(i -> i == 0 ? headings : table.rows().get(i - 1))
         .map(row -> row.stream().map(StandFactsNumbersTest::plain).toList())

@@ -10,7 +10,7 @@ import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
 import caryatid.report.Report;
 import caryatid.report.pages.Paper;
-import caryatid.report.pdf.Attachments.Attached;
+import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.Role;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
@@ -38,15 +38,15 @@ class ReportReaderTest {
     Attachments in =
         new Attachments(
             List.of(
-                new Attached(Role.RECORDING, "stand-1.csv", noise(100_001)),
-                new Attached(Role.RECORDING, "stand-2.csv", noise(7)),
-                new Attached(Role.TRIAL_SHEET, "blatt größe.yaml", noise(0)),
-                new Attached(Role.PLATE_DESCRIPTION, "plate.yaml", noise(55)),
-                new Attached(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
+                new AttachedFile(Role.RECORDING, "stand-1.csv", noise(100_001)),
+                new AttachedFile(Role.RECORDING, "stand-2.csv", noise(7)),
+                new AttachedFile(Role.TRIAL_SHEET, "blatt größe.yaml", noise(0)),
+                new AttachedFile(Role.PLATE_DESCRIPTION, "plate.yaml", noise(55)),
+                new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
     Attachments out = ReportReader.read("report.pdf", pdf(in));
     assertThat(out.files())
-        .extracting(Attached::role)
-        .containsExactlyElementsOf(in.files().stream().map(Attached::role).toList());
+        .extracting(AttachedFile::role)
+        .containsExactlyElementsOf(in.files().stream().map(AttachedFile::role).toList());
     for (int i = 0; i < in.files().size(); i++) {
       assertThat(out.files().get(i).name()).isEqualTo(in.files().get(i).name());
       assertThat(out.files().get(i).bytes()).isEqualTo(in.files().get(i).bytes());

@@ -3,10 +3,10 @@ package caryatid.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.report.ReadOut;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Table;
-import caryatid.report.pages.Content;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.ReportContent;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
@@ -21,12 +21,12 @@ class TablePiecesTest {
   @Test
   void aTableThatGoesOnRepeatsItsHeadingForTheEyeAlone() throws IOException {
     List<List<String>> rows = IntStream.range(0, 120).mapToObj(i -> List.of("row " + i)).toList();
-    Table table = new Table(List.of(new Column("What stands above", 1, false)), rows);
+    Table table = new Table(List.of(new TableColumn("What stands above", 1, false)), rows);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
-      Tags tags = new Tags(document);
+      StructureTags tags = new StructureTags(document);
       try (PdfPen pen = new PdfPen(document, new PdfFonts(document), tags, Paper.A4)) {
-        new PdfLayout(pen).lay(new Content("Rows", List.of(List.of(table))));
+        new PdfLayout(pen).lay(new ReportContent("Rows", List.of(List.of(table))));
       }
       tags.finish();
       document.save(bytes);

@@ -2,11 +2,11 @@ package caryatid.report.pages;
 
 import caryatid.chart.OffsetsDrawing;
 import caryatid.remark.Argument;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Figures;
 import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;
@@ -18,11 +18,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How the offsets went from stand to stand, and what was changed between. */
-public final class FittingOffsets {
+public final class OffsetHistory {
   private final RecordView view;
   private final Wording wording;
 
-  public FittingOffsets(RecordView view, Wording wording) {
+  public OffsetHistory(RecordView view, Wording wording) {
     this.view = view;
     this.wording = wording;
   }
@@ -56,7 +56,7 @@ public final class FittingOffsets {
   }
 
   private Table changes() {
-    List<Column> columns =
+    List<TableColumn> columns =
         List.of(
             column("CHANGE", 14),
             column("BETWEEN", 20),
@@ -66,8 +66,8 @@ public final class FittingOffsets {
     return new Table(columns, view.changes().stream().map(this::row).toList());
   }
 
-  private Column column(String name, double parts) {
-    return new Column(wording.word("FittingReport." + name), parts, false);
+  private TableColumn column(String name, double parts) {
+    return new TableColumn(wording.word("FittingReport." + name), parts, false);
   }
 
   private List<String> row(StandChange change) {

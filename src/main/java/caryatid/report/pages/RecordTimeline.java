@@ -9,11 +9,11 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.Stood;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Figures;
 import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.RecordView.TimelineRow;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -24,14 +24,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Everything in a record in its order, day by day, each stand with a small drawing. */
-public final class FittingTimeline {
+public final class RecordTimeline {
   private static final double GAP_MM = 2.5;
 
-  private final FittingStory story;
+  private final RecordReportData story;
   private final Wording wording;
   private final double widthMm;
 
-  public FittingTimeline(FittingStory story, Wording wording, double widthMm) {
+  public RecordTimeline(RecordReportData story, Wording wording, double widthMm) {
     this.story = story;
     this.wording = wording;
     this.widthMm = widthMm;
@@ -50,7 +50,7 @@ public final class FittingTimeline {
   private Map<String, List<TimelineRow>> days() {
     Map<String, List<TimelineRow>> days = new LinkedHashMap<>();
     for (TimelineRow line : story.view().timeline()) {
-      days.computeIfAbsent(When.day(line.entry()), d -> new ArrayList<>()).add(line);
+      days.computeIfAbsent(EntryTimes.day(line.entry()), d -> new ArrayList<>()).add(line);
     }
     return days;
   }
@@ -60,13 +60,13 @@ public final class FittingTimeline {
     for (Side side : Side.values()) {
       rows(lines, side).forEach(row -> blocks.add(figures(row)));
     }
-    List<Column> columns =
+    List<TableColumn> columns =
         List.of(column("NUMBER", 14), column("TIME", 22), column("KIND", 30), column("SAYS", 124));
     blocks.add(new Table(columns, lines.stream().flatMap(this::rows).toList()));
   }
 
-  private Column column(String name, double parts) {
-    return new Column(wording.word("FittingReport." + name), parts, false);
+  private TableColumn column(String name, double parts) {
+    return new TableColumn(wording.word("FittingReport." + name), parts, false);
   }
 
   private List<Drawing> rows(List<TimelineRow> lines, Side side) {
@@ -96,7 +96,7 @@ public final class FittingTimeline {
         wording.fill(
             "FittingReport.SMALL_TITLE",
             Argument.count(entry.number()),
-            Argument.text(When.time(entry)));
+            Argument.text(EntryTimes.time(entry)));
     String under =
         superseded(line).orElse(entry.content(Stood.class).flatMap(Stood::footwear).orElse(""));
     return new SmallLeg.Titled(
@@ -118,7 +118,7 @@ public final class FittingTimeline {
       rows.add(
           List.of(
               first ? Integer.toString(entry.number()) : "",
-              first ? When.time(entry) + " " + entry.by() : "",
+              first ? EntryTimes.time(entry) + " " + entry.by() : "",
               first ? kind(line) : "",
               part));
     }

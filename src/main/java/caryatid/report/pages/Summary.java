@@ -16,14 +16,14 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What page one leads with: what to do, in one line, and a sentence for each plane. */
-final class Lead {
+final class Summary {
   private static final int MOST_NAMED = 2;
 
   private final AlignmentState state;
   private final Wording wording;
   private final LandmarkWords names;
 
-  Lead(AlignmentState state, Wording wording) {
+  Summary(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
     this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
@@ -99,7 +99,7 @@ final class Lead {
   private String sentence(Finding finding) {
     return wording.fill(
         "Lead.PLANE",
-        Argument.text(Capital.first(wording.word(finding.target().plane()) + side(finding))),
+        Argument.text(Capitals.first(wording.word(finding.target().plane()) + side(finding))),
         Argument.text(names.name(finding.target().landmark())),
         Argument.text(new ResultWords(wording).distances(finding)));
   }

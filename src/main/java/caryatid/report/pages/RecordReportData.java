@@ -11,11 +11,11 @@ import java.util.Map;
  * @param states what was found in stands, by the number of their entry, as far as their results can
  *     be read; stands that are missing here have no drawing
  */
-public record FittingStory(RecordView view, Map<Integer, AlignmentState> states) {
+public record RecordReportData(RecordView view, Map<Integer, AlignmentState> states) {
   /**
    * @throws IllegalArgumentException if the record has no entry that is whole
    */
-  public FittingStory {
+  public RecordReportData {
     if (view.timeline().isEmpty()) {
       throw new IllegalArgumentException("nothing to tell");
     }

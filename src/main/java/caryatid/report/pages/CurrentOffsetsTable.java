@@ -2,9 +2,9 @@ package caryatid.report.pages;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;
@@ -20,12 +20,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Where the load line runs now, against every target. */
-final class OffsetsNow {
+final class CurrentOffsetsTable {
   private final RecordView view;
   private final boolean kneeMayBend;
   private final Wording wording;
 
-  OffsetsNow(RecordView view, boolean kneeMayBend, Wording wording) {
+  CurrentOffsetsTable(RecordView view, boolean kneeMayBend, Wording wording) {
     this.view = view;
     this.kneeMayBend = kneeMayBend;
     this.wording = wording;
@@ -33,7 +33,7 @@ final class OffsetsNow {
 
   /** The table; none where no stand was held against a target. */
   List<Block> blocks() {
-    List<Column> columns =
+    List<TableColumn> columns =
         List.of(
             column("Findings.PLANE", 15, false),
             column("Findings.LANDMARK", 36, false),
@@ -94,8 +94,8 @@ final class OffsetsNow {
                     false));
   }
 
-  private Column column(String key, double parts, boolean numbers) {
-    return new Column(wording.word(key), parts, numbers);
+  private TableColumn column(String key, double parts, boolean numbers) {
+    return new TableColumn(wording.word(key), parts, numbers);
   }
 
   private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {

@@ -3,9 +3,9 @@ package caryatid.report.pages;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.remark.Argument;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.CurrentSetting;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
@@ -15,14 +15,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** To what each item of the alignment is set now, against what was recommended for it. */
-final class BenchNow {
+final class CurrentSettingsTable {
   private final List<CurrentSetting> settings;
   private final Wording wording;
 
   /**
    * @param valid the entries that no other takes the place of, in order of time
    */
-  BenchNow(List<Entry> valid, Wording wording) {
+  CurrentSettingsTable(List<Entry> valid, Wording wording) {
     this.settings = CurrentSetting.of(valid);
     this.wording = wording;
   }
@@ -39,19 +39,19 @@ final class BenchNow {
   }
 
   private Table table() {
-    List<Column> columns =
+    List<TableColumn> columns =
         List.of(
             column("ITEM", 46, false),
             column("SET", 17, true),
             column("RECOMMENDED", 25, true),
-            new Column(wording.word("FittingReport.DIFFERS"), 22, true, true),
+            new TableColumn(wording.word("FittingReport.DIFFERS"), 22, true, true),
             column("SOURCE", 67, false),
             column("NUMBER", 13, true));
     return new Table(columns, settings.stream().map(this::row).toList());
   }
 
-  private Column column(String name, double parts, boolean numbers) {
-    return new Column(wording.word("FittingReport." + name), parts, numbers);
+  private TableColumn column(String name, double parts, boolean numbers) {
+    return new TableColumn(wording.word("FittingReport." + name), parts, numbers);
   }
 
   private List<String> row(CurrentSetting setting) {

@@ -6,12 +6,12 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** When an entry was made, as reports write it. */
-final class When {
+final class EntryTimes {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-  private When() {}
+  private EntryTimes() {}
 
   static String day(Entry entry) {
     return DAY.format(entry.at());

@@ -6,15 +6,15 @@ import caryatid.alignment.StateOffset;
 import caryatid.loadline.Finding;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The table of what makes each finding unsure, and what would help. */
-final class Certainty {
+final class UncertaintyTable {
   private static final double TABLE_MM = 186;
   private static final double PLANE_MM = 12.5;
   private static final double LEAST_MM = 26;
@@ -22,12 +22,12 @@ final class Certainty {
 
   private final AlignmentState state;
   private final Wording wording;
-  private final Findings findings;
+  private final FindingsTable findings;
 
-  Certainty(AlignmentState state, Wording wording) {
+  UncertaintyTable(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.findings = new Findings(state, wording);
+    this.findings = new FindingsTable(state, wording);
   }
 
   private String remedy(Finding finding) {
@@ -48,15 +48,15 @@ final class Certainty {
 
   /** What makes up each finding's standard uncertainty, a column a cause. */
   Table budget() {
-    Budget budget = new Budget(state.findings(), wording);
-    Column together = findings.number("STANDARD_UNCERTAINTY", 12);
+    UncertaintyBudgetTable budget = new UncertaintyBudgetTable(state.findings(), wording);
+    TableColumn together = findings.number("STANDARD_UNCERTAINTY", 12);
     double rest =
         PLANE_MM
-            + budget.columns().stream().mapToDouble(Column::parts).sum()
+            + budget.columns().stream().mapToDouble(TableColumn::parts).sum()
             + together.parts()
             + REMEDY_MM;
     double landmark = Math.min(findings.landmarkMm(), Math.max(LEAST_MM, TABLE_MM - rest));
-    List<Column> columns = new ArrayList<>();
+    List<TableColumn> columns = new ArrayList<>();
     columns.add(findings.text("PLANE", PLANE_MM));
     columns.add(findings.text("LANDMARK", landmark));
     columns.addAll(budget.columns());

@@ -13,11 +13,11 @@ import java.util.stream.IntStream;
 /**
  * What a drawing's parts say, over the drawing's foot while a part is hovered over or has focus.
  */
-public final class SvgTips {
+public final class SvgTooltips {
   private static final double PADDING_MM = 1;
   private static final Lettering LETTERING = Lettering.PLAIN;
 
-  private SvgTips() {}
+  private SvgTooltips() {}
 
   static String of(Drawing drawing) {
     StringBuilder out = new StringBuilder();

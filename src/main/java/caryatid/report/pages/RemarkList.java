@@ -7,7 +7,7 @@ import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Argument;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
-import caryatid.report.pages.Block.Point;
+import caryatid.report.pages.Block.Bullet;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Remarks on a state and its stands, in the order of their weight. */
-final class Remarks {
+final class RemarkList {
   /** What the report's tables say of each finding, and need not be said again. */
   private static final Set<Topic> IN_TABLES =
       Set.of(
@@ -29,7 +29,7 @@ final class Remarks {
   private final Wording wording;
   private final LandmarkWords names;
 
-  Remarks(AlignmentState state, Wording wording) {
+  RemarkList(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
     this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
@@ -44,16 +44,16 @@ final class Remarks {
   }
 
   /** The remarks of some weights, the weightiest first. */
-  List<Point> of(Weight... weights) {
-    List<Point> points = new ArrayList<>();
+  List<Bullet> of(Weight... weights) {
+    List<Bullet> points = new ArrayList<>();
     for (Weight weight : weights) {
       String lead = wording.word(weight);
       Said.of(state).stream()
           .filter(said -> said.remark().topic().weight() == weight)
           .filter(said -> !IN_TABLES.contains(said.remark().topic()))
-          .forEach(said -> points.add(new Point(lead, names.say(said))));
+          .forEach(said -> points.add(new Bullet(lead, names.say(said))));
       if (weight == Weight.IMPORTANT) {
-        state.withheld().forEach(withheld -> points.add(new Point(lead, reason(withheld))));
+        state.withheld().forEach(withheld -> points.add(new Bullet(lead, reason(withheld))));
       }
     }
     return points;

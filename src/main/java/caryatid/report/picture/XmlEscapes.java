@@ -1,8 +1,8 @@
 package caryatid.report.picture;
 
 /** Text inside XML and HTML. */
-public final class Markup {
-  private Markup() {}
+public final class XmlEscapes {
+  private XmlEscapes() {}
 
   /** A text that may stand between tags or in an attribute in double quotes. */
   public static String escape(String words) {

@@ -16,12 +16,12 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
 /** The logical structure of a document (ISO 32000-1, 14.7): what is read, and in which order. */
-final class Tags {
+final class StructureTags {
   private final PDStructureTreeRoot root = new PDStructureTreeRoot();
   private final Deque<PDStructureNode> open = new ArrayDeque<>();
   private final List<COSArray> parentsOfPages = new ArrayList<>();
 
-  Tags(PDDocument document) {
+  StructureTags(PDDocument document) {
     document.getDocumentCatalog().setStructureTreeRoot(root);
     open.push(root);
     open("Document");

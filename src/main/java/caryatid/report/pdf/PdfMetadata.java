@@ -1,12 +1,12 @@
 package caryatid.report.pdf;
 
-import caryatid.report.picture.Markup;
+import caryatid.report.picture.XmlEscapes;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.OptionalInt;
 
 /** A document's metadata (XMP, ISO 16684-1), with the declarations PDF/A asks for. */
-final class Xmp {
+final class PdfMetadata {
   static final String PRODUCER = "Apache PDFBox";
 
   private static final String PACKET =
@@ -73,17 +73,18 @@ final class Xmp {
            <pdfaProperty:category>internal</pdfaProperty:category>
            <pdfaProperty:description>Number of the page's layout</pdfaProperty:description>
           </rdf:li></rdf:Seq></pdfaSchema:property>
-         </rdf:li>""";
+         </rdf:li>\
+      """;
 
-  private Xmp() {}
+  private PdfMetadata() {}
 
   static String of(
       String title, String language, String program, OptionalInt layout, OffsetDateTime at) {
     String time = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.withNano(0));
     return PACKET.formatted(
-        Markup.escape(title),
-        Markup.escape(language),
-        Markup.escape(program),
+        XmlEscapes.escape(title),
+        XmlEscapes.escape(language),
+        XmlEscapes.escape(program),
         time,
         PRODUCER,
         layout.isPresent() ? LAYOUT.formatted(layout.getAsInt()) : "",

@@ -4,7 +4,7 @@ import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.loadline.Finding;
 import caryatid.remark.Unit;
-import caryatid.report.pages.Block.Column;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Where uncertainties come from: a column for each cause that shows in any of the findings. */
-final class Budget {
+final class UncertaintyBudgetTable {
   /** Less is written as zero everywhere, mm. */
   private static final double SHOWN_MM = 0.05;
 
@@ -22,7 +22,7 @@ final class Budget {
   private final List<Cause> causes;
   private final Wording wording;
 
-  Budget(List<Finding> findings, Wording wording) {
+  UncertaintyBudgetTable(List<Finding> findings, Wording wording) {
     this.causes =
         Stream.of(Cause.values())
             .filter(
@@ -32,10 +32,10 @@ final class Budget {
     this.wording = wording;
   }
 
-  List<Column> columns() {
+  List<TableColumn> columns() {
     return causes.stream()
         .map(cause -> wording.word(key(cause)))
-        .map(heading -> new Column(heading, widthMm(heading), true))
+        .map(heading -> new TableColumn(heading, widthMm(heading), true))
         .toList();
   }
 

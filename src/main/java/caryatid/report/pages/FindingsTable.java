@@ -10,8 +10,8 @@ import caryatid.loadline.UnjudgedTarget;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.uncertainty.Estimate;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The table of findings, and what it refers to. */
-public final class Findings {
+public final class FindingsTable {
   /** Leads to the sentence below the table. */
   private static final String TOO_NARROW = "†\u00a0";
 
@@ -34,13 +34,13 @@ public final class Findings {
   private final AlignmentState state;
   private final Wording wording;
 
-  Findings(AlignmentState state, Wording wording) {
+  FindingsTable(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
   }
 
   Table results() {
-    List<Column> columns =
+    List<TableColumn> columns =
         List.of(
             text("PLANE", 12.5),
             text("LANDMARK", landmarkMm()),
@@ -98,7 +98,7 @@ public final class Findings {
 
   /** What the table's mark means, if it has one. */
   Optional<String> explanation() {
-    return state.findings().stream().anyMatch(Findings::isTooNarrow)
+    return state.findings().stream().anyMatch(FindingsTable::isTooNarrow)
         ? Optional.of(wording.word(advise() ? "Findings.TOO_NARROW" : "Findings.UNDECIDABLE"))
         : Optional.empty();
   }
@@ -124,7 +124,7 @@ public final class Findings {
     return Stream.concat(
             state.findings().stream().map(Finding::target),
             state.withheld().stream().map(UnjudgedTarget::target))
-        .map(Findings::source)
+        .map(FindingsTable::source)
         .distinct()
         .toList();
   }
@@ -167,16 +167,16 @@ public final class Findings {
             Argument.text(wording.signed(target.highestMm(), Unit.MM))));
   }
 
-  Column text(String name, double leastMm) {
-    return new Column(heading(name), widthMm(name, leastMm), false);
+  TableColumn text(String name, double leastMm) {
+    return new TableColumn(heading(name), widthMm(name, leastMm), false);
   }
 
-  Column number(String name, double leastMm) {
-    return new Column(heading(name), widthMm(name, leastMm), true);
+  TableColumn number(String name, double leastMm) {
+    return new TableColumn(heading(name), widthMm(name, leastMm), true);
   }
 
-  private Column strong(String name, double leastMm) {
-    return new Column(heading(name), widthMm(name, leastMm), true, true);
+  private TableColumn strong(String name, double leastMm) {
+    return new TableColumn(heading(name), widthMm(name, leastMm), true, true);
   }
 
   private String heading(String name) {

@@ -10,10 +10,10 @@ import caryatid.remark.Remark;
 import caryatid.remark.Weight;
 import caryatid.report.pages.Block.Blank;
 import caryatid.report.pages.Block.Blanks;
+import caryatid.report.pages.Block.Bullet;
 import caryatid.report.pages.Block.Fact;
 import caryatid.report.pages.Block.Facts;
 import caryatid.report.pages.Block.Heading;
-import caryatid.report.pages.Block.Point;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Title;
@@ -30,13 +30,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A record's first page: how the fitting stands now, what is open, what is to be signed. */
-public final class FittingNow {
+public final class RecordFirstPage {
   private final RecordView view;
   private final List<Entry> valid;
   private final StandWarnings warnings;
   private final Wording wording;
 
-  public FittingNow(RecordView view, Wording wording) {
+  public RecordFirstPage(RecordView view, Wording wording) {
     this.view = view;
     this.warnings = view.warnings();
     this.valid = view.valid();
@@ -52,8 +52,8 @@ public final class FittingNow {
     warnings.all().forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
-    section(blocks, "NOW", new OffsetsNow(view, warnings.kneeMayBend(), wording).blocks());
-    section(blocks, "BENCH", new BenchNow(valid, wording).blocks());
+    section(blocks, "NOW", new CurrentOffsetsTable(view, warnings.kneeMayBend(), wording).blocks());
+    section(blocks, "BENCH", new CurrentSettingsTable(valid, wording).blocks());
     section(blocks, "OPEN", points(said(Weight.IMPORTANT)));
     section(blocks, "ACCEPTED", points(accepted()));
     if (view.damage().isEmpty() && view.unread().isEmpty()) {
@@ -79,7 +79,7 @@ public final class FittingNow {
     blocks.addAll(
         points(
             view.damage().stream()
-                .map(problem -> new Point(wording.word(Weight.SAFETY), wording.say(problem)))
+                .map(problem -> new Bullet(wording.word(Weight.SAFETY), wording.say(problem)))
                 .toList()));
     return blocks;
   }
@@ -92,7 +92,7 @@ public final class FittingNow {
     blocks.addAll(
         points(
             view.unread().stream()
-                .map(problem -> new Point(wording.word(Weight.IMPORTANT), wording.say(problem)))
+                .map(problem -> new Bullet(wording.word(Weight.IMPORTANT), wording.say(problem)))
                 .toList()));
     return blocks;
   }
@@ -106,20 +106,20 @@ public final class FittingNow {
         signature());
   }
 
-  private static List<Points> points(List<Point> points) {
+  private static List<Points> points(List<Bullet> points) {
     return points.isEmpty() ? List.of() : List.of(new Points(points));
   }
 
-  private List<Point> said(Weight weight) {
+  private List<Bullet> said(Weight weight) {
     return Stream.concat(view.remarks().stream(), view.open().stream())
         .filter(remark -> remark.topic().weight() == weight)
         .map(this::point)
         .toList();
   }
 
-  private Point point(Remark remark) {
+  private Bullet point(Remark remark) {
     boolean danger = remark.topic().weight() == Weight.SAFETY;
-    return new Point(
+    return new Bullet(
         danger ? wording.word(Weight.SAFETY) : "", LandmarkWords.of(view, wording).say(remark));
   }
 
@@ -137,9 +137,10 @@ public final class FittingNow {
         .values()
         .forEach(
             (key, value) ->
-                facts.add(new Fact(Capital.first(words.label(key)), words.value(key, value))));
-    facts.add(fact("STARTED", When.of(first)));
-    facts.add(fact("NEWEST", When.of(view.timeline().get(view.timeline().size() - 1).entry())));
+                facts.add(new Fact(Capitals.first(words.label(key)), words.value(key, value))));
+    facts.add(fact("STARTED", EntryTimes.of(first)));
+    facts.add(
+        fact("NEWEST", EntryTimes.of(view.timeline().get(view.timeline().size() - 1).entry())));
     facts.add(fact("ENTRIES", Integer.toString(view.timeline().size())));
     facts.add(
         fact(
@@ -160,12 +161,12 @@ public final class FittingNow {
     return new Fact(wording.word("FittingReport." + label), value);
   }
 
-  private List<Point> accepted() {
+  private List<Bullet> accepted() {
     return valid.stream()
         .flatMap(
             e ->
                 e.content(Accepted.class).stream()
-                    .map(accepted -> new Point("", accepted(accepted, e))))
+                    .map(accepted -> new Bullet("", accepted(accepted, e))))
         .toList();
   }
 

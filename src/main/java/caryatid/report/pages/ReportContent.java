@@ -8,8 +8,8 @@ import java.util.List;
  * @param title of the document
  * @param pages the blocks of each page
  */
-public record Content(String title, List<List<Block>> pages) {
-  public Content {
+public record ReportContent(String title, List<List<Block>> pages) {
+  public ReportContent {
     pages = pages.stream().map(List::copyOf).toList();
   }
 }

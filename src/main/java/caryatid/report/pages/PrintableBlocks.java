@@ -3,9 +3,9 @@ package caryatid.report.pages;
 import caryatid.chart.mark.PrintableText;
 import caryatid.report.pages.Block.Blank;
 import caryatid.report.pages.Block.Blanks;
+import caryatid.report.pages.Block.Bullet;
 import caryatid.report.pages.Block.Fact;
 import caryatid.report.pages.Block.Facts;
-import caryatid.report.pages.Block.Point;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
@@ -13,22 +13,24 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Blocks with words that people typed, freed of what cannot be printed. */
-public final class Printing {
-  private Printing() {}
+public final class PrintableBlocks {
+  private PrintableBlocks() {}
 
   public static List<Block> printable(List<Block> blocks) {
-    return blocks.stream().map(Printing::printable).toList();
+    return blocks.stream().map(PrintableBlocks::printable).toList();
   }
 
   private static Block printable(Block block) {
     if (block instanceof Table table) {
-      return new Table(table.columns(), table.rows().stream().map(Printing::cells).toList());
+      return new Table(table.columns(), table.rows().stream().map(PrintableBlocks::cells).toList());
     } else if (block instanceof Points points) {
-      return new Points(points.columns(), points.points().stream().map(Printing::point).toList());
+      return new Points(
+          points.columns(), points.points().stream().map(PrintableBlocks::point).toList());
     } else if (block instanceof Facts facts) {
-      return new Facts(facts.columns(), facts.facts().stream().map(Printing::fact).toList());
+      return new Facts(facts.columns(), facts.facts().stream().map(PrintableBlocks::fact).toList());
     } else if (block instanceof Blanks blanks) {
-      return new Blanks(blanks.columns(), blanks.blanks().stream().map(Printing::blank).toList());
+      return new Blanks(
+          blanks.columns(), blanks.blanks().stream().map(PrintableBlocks::blank).toList());
     } else if (block instanceof Prose prose) {
       return new Prose(PrintableText.of(prose.words()), prose.strong());
     }
@@ -41,8 +43,8 @@ public final class Printing {
         .toList();
   }
 
-  private static Point point(Point point) {
-    return new Point(PrintableText.of(point.lead()), PrintableText.of(point.words()));
+  private static Bullet point(Bullet point) {
+    return new Bullet(PrintableText.of(point.lead()), PrintableText.of(point.words()));
   }
 
   private static Fact fact(Fact fact) {

@@ -1,10 +1,10 @@
 package caryatid.report.pages;
 
 import caryatid.entry.Entry;
-import caryatid.report.pages.Block.Column;
 import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
+import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -14,12 +14,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The end of a record's report: who did what, the cautions, where it comes from. */
-public final class FittingEnd {
+public final class RecordClosing {
   private final RecordView view;
   private final String program;
   private final Wording wording;
 
-  public FittingEnd(RecordView view, String program, Wording wording) {
+  public RecordClosing(RecordView view, String program, Wording wording) {
     this.view = view;
     this.program = program;
     this.wording = wording;
@@ -41,14 +41,14 @@ public final class FittingEnd {
         .forEach(
             line ->
                 by.computeIfAbsent(line.entry().by(), b -> new ArrayList<>()).add(line.entry()));
-    List<Column> columns =
+    List<TableColumn> columns =
         List.of(column("INITIALS", 16), column("FROM", 36), column("TO", 36), column("DID", 102));
     return new Table(
         columns, by.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList());
   }
 
-  private Column column(String name, double parts) {
-    return new Column(wording.word("FittingReport." + name), parts, false);
+  private TableColumn column(String name, double parts) {
+    return new TableColumn(wording.word("FittingReport." + name), parts, false);
   }
 
   private List<String> row(String initials, List<Entry> entries) {
@@ -63,6 +63,9 @@ public final class FittingEnd {
             .map(k -> k.getKey() + " (" + String.join(", ", k.getValue()) + ")")
             .collect(Collectors.joining(", "));
     return List.of(
-        initials, When.moment(entries.get(0)), When.moment(entries.get(entries.size() - 1)), did);
+        initials,
+        EntryTimes.moment(entries.get(0)),
+        EntryTimes.moment(entries.get(entries.size() - 1)),
+        did);
   }
 }

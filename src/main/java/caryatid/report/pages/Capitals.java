@@ -3,8 +3,8 @@ package caryatid.report.pages;
 import java.util.Locale;
 
 /** Words that begin a line. */
-final class Capital {
-  private Capital() {}
+final class Capitals {
+  private Capitals() {}
 
   /** The words with their first letter as a capital. */
   static String first(String words) {

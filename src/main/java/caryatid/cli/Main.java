@@ -41,8 +41,8 @@ public final class Main {
    * @param complaints where problems go, likewise
    */
   public static int run(Clock clock, PrintWriter given, PrintWriter complaints, String... args) {
-    PrintWriter out = Harmless.to(given);
-    PrintWriter err = Harmless.to(complaints);
+    PrintWriter out = TerminalSanitiser.to(given);
+    PrintWriter err = TerminalSanitiser.to(complaints);
     CommandLine program =
         CaryatidCommand.readyFor(clock, args)
             .setOut(out)

@@ -39,7 +39,7 @@ final class TerminalPrompt {
         .map(
             c ->
                 new TerminalPrompt(
-                    new BufferedReader(c.reader()), Harmless.to(c.writer()), wording));
+                    new BufferedReader(c.reader()), TerminalSanitiser.to(c.writer()), wording));
   }
 
   /**

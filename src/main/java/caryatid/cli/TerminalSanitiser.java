@@ -9,13 +9,13 @@ import java.io.Writer;
  * What goes to a terminal, with all that could act on it, or turn the direction of what follows,
  * replaced; whatever file or argument it came from.
  */
-final class Harmless extends FilterWriter {
-  private Harmless(Writer to) {
+final class TerminalSanitiser extends FilterWriter {
+  private TerminalSanitiser(Writer to) {
     super(to);
   }
 
   static PrintWriter to(Writer terminal) {
-    return new PrintWriter(new Harmless(terminal), true);
+    return new PrintWriter(new TerminalSanitiser(terminal), true);
   }
 
   @Override

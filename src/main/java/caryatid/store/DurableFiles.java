@@ -19,11 +19,11 @@ final class DurableFiles {
 
   /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
   static void replace(Path file, byte[] bytes, Path replacing) throws IOException {
-    Access.makeLike(replacing);
+    FilePermissions.makeLike(replacing);
     Path part = replacing.resolve(mark(file.getParent()) + UUID.randomUUID());
     try {
       create(part, bytes);
-      Access.likeFolder(part, file.getParent());
+      FilePermissions.likeFolder(part, file.getParent());
       Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
@@ -42,8 +42,8 @@ final class DurableFiles {
         FileChannel.open(
             file,
             Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
-            Access.file(file))) {
-      Access.likeFolder(file, file.getParent());
+            FilePermissions.file(file))) {
+      FilePermissions.likeFolder(file, file.getParent());
       ByteBuffer rest = ByteBuffer.wrap(bytes);
       while (rest.hasRemaining()) {
         channel.write(rest);
@@ -54,7 +54,7 @@ final class DurableFiles {
 
   /** Moves a folder, with all that is in it on the disk before it appears in its new place. */
   static void moveFolder(Path from, Path to) throws IOException {
-    Access.treeLike(from, to.getParent());
+    FilePermissions.treeLike(from, to.getParent());
     syncTree(from);
     Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     syncFolder(to.getParent());

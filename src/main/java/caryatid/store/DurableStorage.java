@@ -46,7 +46,7 @@ final class DurableStorage extends FileSystemStorage {
     Path path = root.resolve(folder);
     step(
         () -> {
-          Access.makeLike(path);
+          FilePermissions.makeLike(path);
           if (Files.exists(path.getParent())) {
             DurableFiles.syncFolder(path.getParent());
           }

@@ -35,7 +35,7 @@ final class Leftovers {
    * @throws BadInput if one is; what it leads to would stay
    */
   void requireNoLink() throws BadInput, IOException {
-    Optional<Path> link = Links.first(store.record(code));
+    Optional<Path> link = LinkFinder.first(store.record(code));
     if (link.isPresent()) {
       Argument named = Argument.text(store.records().relativize(link.get()).toString());
       throw new BadInput(Problem.at(Place.of(code.text()), StoreProblem.LINKED, named));

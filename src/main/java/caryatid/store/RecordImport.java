@@ -74,7 +74,7 @@ final class RecordImport {
   /** The record's folder, unpacked and checked. */
   private Path unpacked() throws BadInput, IOException {
     DurableFiles.delete(store.importing());
-    Access.makeLike(store.importing());
+    FilePermissions.makeLike(store.importing());
     ZipExtractor.unpack(zip, store.importing());
     Path bag = only(store.importing());
     RecordCode code = new BagItCheck(bag, zip.toString()).check();

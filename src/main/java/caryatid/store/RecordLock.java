@@ -64,14 +64,14 @@ final class RecordLock {
 
   private static RecordLock take(Path file, String who, Duration patience)
       throws StoreFailure, IOException {
-    Access.makeLike(file.getParent());
+    FilePermissions.makeLike(file.getParent());
     long end = System.nanoTime() + patience.toNanos();
     while (true) {
       FileChannel channel =
           FileChannel.open(
               file,
               Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE),
-              Access.file(file));
+              FilePermissions.file(file));
       if (isLocked(channel)) {
         return new RecordLock(channel).signed(file, who);
       }
@@ -118,7 +118,7 @@ final class RecordLock {
   /** For a group that may write to the store; only its owner can see to it. */
   private static void letGroup(Path file) throws IOException {
     try {
-      Access.likeFolder(file, file.getParent());
+      FilePermissions.likeFolder(file, file.getParent());
     } catch (FileSystemException anothers) {
       // It was made by another of the group, who saw to it.
     }

@@ -23,7 +23,7 @@ final class Repositories {
    * @throws IOException if a folder cannot be read or written
    */
   static OcflRepository open(Path root, Path work, Path replacing) throws IOException {
-    Access.makeLike(work);
+    FilePermissions.makeLike(work);
     try {
       return build(root, work, replacing);
     } catch (OcflJavaException e) {

@@ -74,7 +74,7 @@ public final class Store {
       throw new BadInput(Problem.at(Place.of(place.toString()), StoreProblem.SHARED_LATE));
     }
     try {
-      Access.makeShared(place);
+      FilePermissions.makeShared(place);
     } catch (IOException e) {
       throw StoreLocking.failure(place, StoreProblem.CANNOT_WRITE, e);
     }

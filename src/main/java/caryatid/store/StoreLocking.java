@@ -44,7 +44,7 @@ record StoreLocking(StoreFolder folder, Duration patience) {
   private <T> T locked(Path lock, String by, RecordLock.Work<T> work)
       throws BadInput, StoreFailure {
     try {
-      Access.makeFolder(folder.folder());
+      FilePermissions.makeFolder(folder.folder());
       return RecordLock.holding(lock, by, patience, work);
     } catch (IOException e) {
       throw failure(folder.folder(), StoreProblem.CANNOT_WRITE, e);

@@ -98,7 +98,7 @@ final class ZipExtractor {
     // Looked at again: the JDK might read another name from the same directory than we did.
     require(isSafe(entry.getName()), BagItProblem.UNSAFE_NAME, entry.getName());
     Path target = into.resolve(entry.getName());
-    Access.makeLike(target.getParent());
+    FilePermissions.makeLike(target.getParent());
     try (InputStream from = file.getInputStream(entry);
         OutputStream to =
             Files.newOutputStream(target, java.nio.file.StandardOpenOption.CREATE_NEW)) {

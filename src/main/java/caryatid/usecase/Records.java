@@ -3,7 +3,7 @@ package caryatid.usecase;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.store.Access;
+import caryatid.store.FilePermissions;
 import caryatid.store.NetworkDrive;
 import caryatid.store.StorageRoot;
 import caryatid.store.Store;
@@ -57,7 +57,7 @@ public final class Records {
 
   /** Whether others on this computer than owner and group can read them. */
   public boolean isOpen() {
-    return Access.isOpen(folder);
+    return FilePermissions.isOpen(folder);
   }
 
   Store store() {

@@ -6,7 +6,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.store.Access;
+import caryatid.store.FilePermissions;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
@@ -68,14 +68,14 @@ public final class LocalFiles implements FileAccess {
   public void write(Output output, byte[] bytes) throws BadInput, StoreFailure {
     Path path = output.path();
     try {
-      Access.makeFolder(folder(output));
+      FilePermissions.makeFolder(folder(output));
       String name = "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part";
       Path part = folder(output).resolve(name);
       try {
         Files.deleteIfExists(part);
-        Files.createFile(part, Access.file(part));
+        Files.createFile(part, FilePermissions.file(part));
         Files.write(part, bytes);
-        Access.likeFormer(part, path);
+        FilePermissions.likeFormer(part, path);
         move(part, output);
       } finally {
         Files.deleteIfExists(part);

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds links where there should be files and folders alone. */
-final class Links {
-  private Links() {}
+final class LinkFinder {
+  private LinkFinder() {}
 
   /** The first link among a folder and all that is in it; links are not followed. */
   static Optional<Path> first(Path folder) throws IOException {

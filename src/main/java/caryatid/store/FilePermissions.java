@@ -32,7 +32,7 @@ import java.util.Set;
  * the group; nobody else ever. Where rights are lists (Windows), the owner alone; this is not
  * tested there.
  */
-public final class Access {
+public final class FilePermissions {
   private static final Set<PosixFilePermission> FOLDER =
       PosixFilePermissions.fromString("rwx------");
   private static final Set<PosixFilePermission> FILE = PosixFilePermissions.fromString("rw-------");
@@ -42,7 +42,7 @@ public final class Access {
   /** The bit by which what is made in a folder belongs to the folder's group. */
   private static final int FOR_THE_GROUP = 02000;
 
-  private Access() {}
+  private FilePermissions() {}
 
   /**
    * Makes a folder, and those above it that are missing, for their owner alone; in a folder that

@@ -44,7 +44,7 @@ public record FittingRecord(
     Map<String, String> digests,
     List<Entry> entries,
     List<Problem> damage,
-    List<UnreadEntry> unread) {
+    List<UnreadableEntry> unread) {
 
   public FittingRecord {
     digests = Collections.unmodifiableMap(new TreeMap<>(digests));

@@ -4,7 +4,7 @@ import caryatid.entry.Entry;
 import caryatid.fitting.Addition;
 import caryatid.fitting.CorrectionCheck;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.NamedStandsCheck;
+import caryatid.fitting.StandReferenceCheck;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.WritableCheck;
 import caryatid.remark.Argument;
@@ -32,7 +32,7 @@ final class EntryWriter {
       FittingRecord record = read.isPresent() ? read.get() : readAnyhow().record();
       WritableCheck.require(record);
       CorrectionCheck.check(record, addition);
-      NamedStandsCheck.check(record, addition);
+      StandReferenceCheck.check(record, addition);
       DuplicateStandCheck.require(record, addition);
       return write(work, record.size() + 1, addition);
     }

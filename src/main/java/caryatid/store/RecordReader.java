@@ -2,7 +2,7 @@ package caryatid.store;
 
 import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.UnreadEntry;
+import caryatid.fitting.UnreadableEntry;
 import caryatid.format.EntryJson;
 import caryatid.format.EntryRead;
 import caryatid.remark.Argument;
@@ -19,7 +19,7 @@ import java.util.Optional;
 final class RecordReader {
   private final ObjectFiles files;
   private final List<Problem> damage = new ArrayList<>();
-  private final List<UnreadEntry> unread = new ArrayList<>();
+  private final List<UnreadableEntry> unread = new ArrayList<>();
 
   private RecordReader(ObjectFiles files) {
     this.files = files;
@@ -112,11 +112,11 @@ final class RecordReader {
   /** The bytes are those that were added; what they say may still not be known. */
   private Optional<Entry> entry(EntryRead read, String logical, String path) {
     if (read instanceof EntryRead.Newer newer) {
-      unread.add(new UnreadEntry(number(logical), true, List.of(newer.problem())));
+      unread.add(new UnreadableEntry(number(logical), true, List.of(newer.problem())));
       return Optional.empty();
     }
     if (read instanceof EntryRead.Unreadable unreadable) {
-      unread.add(new UnreadEntry(number(logical), false, unreadable.problems()));
+      unread.add(new UnreadableEntry(number(logical), false, unreadable.problems()));
       return Optional.empty();
     }
     Entry entry = ((EntryRead.Done) read).entry();

@@ -3,7 +3,7 @@ package caryatid.views;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.UnreadEntry;
+import caryatid.fitting.UnreadableEntry;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
@@ -45,7 +45,7 @@ public enum LostEntryRemark implements Topic {
 
   /** The remarks on all entries of a record that are damaged or cannot be read. */
   public static List<Remark> of(FittingRecord record) {
-    Map<Integer, UnreadEntry> unread = new HashMap<>();
+    Map<Integer, UnreadableEntry> unread = new HashMap<>();
     record.unread().forEach(u -> unread.put(u.number(), u));
     Set<Integer> whole = record.entries().stream().map(Entry::number).collect(Collectors.toSet());
     List<Remark> remarks = new ArrayList<>();

@@ -8,7 +8,7 @@ import caryatid.demo.Invented;
 import caryatid.entry.Entry;
 import caryatid.entry.Note;
 import caryatid.fitting.FittingRecord;
-import caryatid.fitting.UnreadEntry;
+import caryatid.fitting.UnreadableEntry;
 import caryatid.format.EntryJson;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
@@ -46,7 +46,7 @@ class NewerEntryTest {
     FittingRecord record = store.read(CODE);
     assertThat(record.damage()).isEmpty();
     assertThat(record.entries()).hasSize(1);
-    assertThat(record.unread()).extracting(UnreadEntry::number, UnreadEntry::newer).hasSize(1);
+    assertThat(record.unread()).extracting(UnreadableEntry::number, UnreadableEntry::newer).hasSize(1);
     assertThat(record.unread().get(0).newer()).isTrue();
     assertThat(words(record.notShown())).containsExactly(NEWER);
     assertThat(store.verify(CODE)).isEmpty();

@@ -11,8 +11,8 @@ import java.util.List;
  *     version wrote
  * @param problems why it cannot be read
  */
-public record UnreadEntry(int number, boolean newer, List<Problem> problems) {
-  public UnreadEntry {
+public record UnreadableEntry(int number, boolean newer, List<Problem> problems) {
+  public UnreadableEntry {
     problems = List.copyOf(problems);
   }
 }

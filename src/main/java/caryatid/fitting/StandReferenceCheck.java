@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The stands that an entry names by their numbers, as acceptances and lists of shoes do. */
-public final class NamedStandsCheck {
-  private NamedStandsCheck() {}
+public final class StandReferenceCheck {
+  private StandReferenceCheck() {}
 
   /**
    * Requires that every number is that of a stand of the record, so that nothing is accepted or

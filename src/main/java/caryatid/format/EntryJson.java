@@ -52,10 +52,10 @@ public final class EntryJson {
 
   private static void envelope(JsonGenerator json, Entry entry) throws IOException {
     json.writeStartObject();
-    json.writeNumberField(Envelope.VERSION, Envelope.CURRENT);
+    json.writeNumberField(EntryHeader.VERSION, EntryHeader.CURRENT);
     json.writeNumberField("number", entry.number());
     json.writeStringField("kind", entry.kind().key());
-    json.writeStringField("at", Envelope.TIME.format(entry.at()));
+    json.writeStringField("at", EntryHeader.TIME.format(entry.at()));
     json.writeStringField("by", entry.by());
     if (entry.corrects().isPresent()) {
       json.writeNumberField("corrects", entry.corrects().get().number());
@@ -63,7 +63,7 @@ public final class EntryJson {
     }
     Optional<OffsetDateTime> asOf = entry.corrects().flatMap(Entry.Correction::asOf);
     if (asOf.isPresent()) {
-      json.writeStringField("as-of", Envelope.TIME.format(asOf.get()));
+      json.writeStringField("as-of", EntryHeader.TIME.format(asOf.get()));
     }
     json.writeFieldName("content");
     group(json, Untyped.answers(entry.content()));
@@ -128,17 +128,17 @@ public final class EntryJson {
    *
    * @param name the file, for problems
    */
-  public static EntryRead read(byte[] bytes, String name) {
+  public static EntryReading read(byte[] bytes, String name) {
     try {
       InputValue given = parse(bytes, name);
       Optional<String> newer =
-          given instanceof InputValue.Group group ? Envelope.newer(group) : Optional.empty();
+          given instanceof InputValue.Group group ? EntryHeader.newer(group) : Optional.empty();
       return newer.isPresent()
-          ? new EntryRead.Newer(
+          ? new EntryReading.Newer(
               Problem.at(Place.of(name), FormFault.NEWER_FORM, Argument.text(newer.get())))
-          : new EntryRead.Done(entry(given));
+          : new EntryReading.Done(entry(given));
     } catch (BadInput e) {
-      return new EntryRead.Unreadable(e.problems());
+      return new EntryReading.Unreadable(e.problems());
     }
   }
 
@@ -158,7 +158,7 @@ public final class EntryJson {
     }
     Map<String, InputValue> members = new LinkedHashMap<>(group.members());
     members.remove("content");
-    return Envelope.open(new InputValue.Group(members, group.place()), content);
+    return EntryHeader.open(new InputValue.Group(members, group.place()), content);
   }
 
   private static InputValue parse(byte[] bytes, String name) throws BadInput {

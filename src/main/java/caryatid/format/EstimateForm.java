@@ -12,27 +12,27 @@ final class EstimateForm {
 
   private EstimateForm() {}
 
-  static void write(Estimate estimate, ObjectOut out) throws IOException {
+  static void write(Estimate estimate, JsonObjectWriter out) throws IOException {
     out.number("value", estimate.value());
     out.list("contributions", estimate.contributions(), EstimateForm::writeContribution);
   }
 
-  static Estimate read(ObjectIn in) {
+  static Estimate read(JsonObjectReader in) {
     return new Estimate(
         in.number("value"), in.list("contributions", EstimateForm::readContribution));
   }
 
-  static void writeCoordinate(Coordinate coordinate, ObjectOut out) throws IOException {
+  static void writeCoordinate(Coordinate coordinate, JsonObjectWriter out) throws IOException {
     out.number("mm", coordinate.mm());
     out.list("doubts", coordinate.doubts(), EstimateForm::writeContribution);
   }
 
-  static Coordinate readCoordinate(ObjectIn in) {
+  static Coordinate readCoordinate(JsonObjectReader in) {
     return new Coordinate(in.number("mm"), in.list("doubts", EstimateForm::readContribution));
   }
 
   /** JSON has no infinity; degrees of freedom that are infinite are left out. */
-  private static void writeContribution(Contribution contribution, ObjectOut out)
+  private static void writeContribution(Contribution contribution, JsonObjectWriter out)
       throws IOException {
     out.object("source", contribution.source(), EstimateForm::writeSource)
         .number("standard-uncertainty", contribution.standardUncertainty())
@@ -42,7 +42,7 @@ final class EstimateForm {
     }
   }
 
-  private static Contribution readContribution(ObjectIn in) {
+  private static Contribution readContribution(JsonObjectReader in) {
     return new Contribution(
         in.object("source", EstimateForm::readSource),
         in.number("standard-uncertainty"),
@@ -50,11 +50,11 @@ final class EstimateForm {
         in.numberIfThere(DEGREES).orElse(Double.POSITIVE_INFINITY));
   }
 
-  private static void writeSource(Source source, ObjectOut out) throws IOException {
-    out.word("cause", FindingWords.CAUSE, source.cause()).text("of", source.of());
+  private static void writeSource(Source source, JsonObjectWriter out) throws IOException {
+    out.word("cause", FindingSpellings.CAUSE, source.cause()).text("of", source.of());
   }
 
-  private static Source readSource(ObjectIn in) {
-    return new Source(in.word("cause", FindingWords.CAUSE), in.text("of"));
+  private static Source readSource(JsonObjectReader in) {
+    return new Source(in.word("cause", FindingSpellings.CAUSE), in.text("of"));
   }
 }

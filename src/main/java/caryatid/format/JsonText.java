@@ -15,9 +15,9 @@ final class JsonText {
   private JsonText() {}
 
   /** An object as UTF-8, indented, with a line end at its end. */
-  static <T> byte[] write(T value, Members<T> members) {
+  static <T> byte[] write(T value, MemberWriter<T> members) {
     try {
-      return Json.write(json -> new ObjectOut(json).members(value, members));
+      return Json.write(json -> new JsonObjectWriter(json).members(value, members));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -26,27 +26,27 @@ final class JsonText {
   /**
    * Reads one JSON value.
    *
-   * @throws Misread if the bytes are none, or more than one
+   * @throws JsonMismatch if the bytes are none, or more than one
    */
   static JsonValue read(byte[] bytes) {
     try (JsonParser json = Json.FACTORY.createParser(bytes)) {
       json.nextToken();
       JsonValue read = value(json);
       if (json.nextToken() != null) {
-        throw new Misread(Archived.NOT_JSON, "more after the end");
+        throw new JsonMismatch(ArchiveProblem.NOT_JSON, "more after the end");
       }
       return read;
     } catch (JsonProcessingException e) {
-      throw new Misread(Archived.NOT_JSON, e.getOriginalMessage());
+      throw new JsonMismatch(ArchiveProblem.NOT_JSON, e.getOriginalMessage());
     } catch (IOException e) {
-      throw new Misread(Archived.NOT_JSON, String.valueOf(e.getMessage()));
+      throw new JsonMismatch(ArchiveProblem.NOT_JSON, String.valueOf(e.getMessage()));
     }
   }
 
   private static JsonValue value(JsonParser json) throws IOException {
     JsonToken token = json.currentToken();
     if (token == null) {
-      throw new Misread(Archived.NOT_JSON, "nothing in it");
+      throw new JsonMismatch(ArchiveProblem.NOT_JSON, "nothing in it");
     }
     return switch (token) {
       case START_OBJECT -> new JsonValue.Group(members(json));

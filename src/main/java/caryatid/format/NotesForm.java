@@ -7,7 +7,7 @@ import java.io.IOException;
 final class NotesForm {
   private NotesForm() {}
 
-  static void write(Notes notes, ObjectOut out) throws IOException {
+  static void write(Notes notes, JsonObjectWriter out) throws IOException {
     out.text("last-change", notes.lastChange())
         .text("conclusion", notes.conclusion())
         .text("comfort", notes.comfort())
@@ -18,7 +18,7 @@ final class NotesForm {
         .text("role", notes.role());
   }
 
-  static Notes read(ObjectIn in) {
+  static Notes read(JsonObjectReader in) {
     return new Notes(
         in.textIfThere("last-change"),
         in.textIfThere("conclusion"),

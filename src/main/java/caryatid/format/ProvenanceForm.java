@@ -7,11 +7,11 @@ import java.io.IOException;
 final class ProvenanceForm {
   private ProvenanceForm() {}
 
-  static void write(Provenance file, ObjectOut out) throws IOException {
+  static void write(Provenance file, JsonObjectWriter out) throws IOException {
     out.text("name", file.name()).whole("bytes", file.bytes()).text("sha512", file.sha512());
   }
 
-  static Provenance read(ObjectIn in) {
+  static Provenance read(JsonObjectReader in) {
     return new Provenance(in.text("name"), in.longWhole("bytes"), in.text("sha512"));
   }
 }

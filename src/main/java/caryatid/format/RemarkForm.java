@@ -13,32 +13,32 @@ final class RemarkForm {
 
   private RemarkForm() {}
 
-  static void write(Remark remark, ObjectOut out) throws IOException {
+  static void write(Remark remark, JsonObjectWriter out) throws IOException {
     out.text("topic", remark.topic().code());
     out.list("arguments", remark.arguments(), RemarkForm::writeArgument);
   }
 
-  static Remark read(ObjectIn in) {
+  static Remark read(JsonObjectReader in) {
     return new Remark(
         in.word("topic", Topics.CODES), in.list("arguments", RemarkForm::readArgument));
   }
 
-  private static void writeArgument(Argument argument, ObjectOut out) throws IOException {
+  private static void writeArgument(Argument argument, JsonObjectWriter out) throws IOException {
     if (argument instanceof Argument.Text text) {
       out.text(KIND, TEXT).text("value", text.value());
     } else if (argument instanceof Argument.Quantity quantity) {
       out.text(KIND, QUANTITY).number("value", quantity.value());
-      out.word("unit", FindingWords.UNIT, quantity.unit());
+      out.word("unit", FindingSpellings.UNIT, quantity.unit());
     } else if (argument instanceof Argument.Term term) {
       out.text(KIND, TERM).text("key", term.key());
     }
   }
 
-  private static Argument readArgument(ObjectIn in) {
+  private static Argument readArgument(JsonObjectReader in) {
     return switch (in.kind(KIND, TEXT, QUANTITY, TERM)) {
       case TEXT -> new Argument.Text(in.text("value"));
       case QUANTITY ->
-          new Argument.Quantity(in.number("value"), in.word("unit", FindingWords.UNIT));
+          new Argument.Quantity(in.number("value"), in.word("unit", FindingSpellings.UNIT));
       default -> new Argument.Term(in.text("key"));
     };
   }

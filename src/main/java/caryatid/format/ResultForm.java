@@ -12,7 +12,7 @@ final class ResultForm {
 
   private ResultForm() {}
 
-  static void write(Result result, ObjectOut out) throws IOException {
+  static void write(Result result, JsonObjectWriter out) throws IOException {
     out.whole(KEY, VERSION)
         .whole("method", result.method())
         .text("program", result.program())
@@ -22,25 +22,26 @@ final class ResultForm {
   /**
    * Reads a result.
    *
-   * @throws Misread if it is of no version this program knows, or not as that version is written
+   * @throws JsonMismatch if it is of no version this program knows, or not as that version is
+   *     written
    */
-  static Result read(ObjectIn in) {
+  static Result read(JsonObjectReader in) {
     int version = in.whole(KEY);
     return switch (version) {
       case 1 -> readFirst(in);
       case VERSION -> readSecond(in);
       default ->
-          throw new Misread(
-              Archived.OTHER_VERSION, Integer.toString(version), Integer.toString(VERSION));
+          throw new JsonMismatch(
+              ArchiveProblem.OTHER_VERSION, Integer.toString(version), Integer.toString(VERSION));
     };
   }
 
-  private static Result readSecond(ObjectIn in) {
+  private static Result readSecond(JsonObjectReader in) {
     return new Result(in.whole("method"), in.text("program"), in.object("state", StateForm::read));
   }
 
   /** Version 1 knew no method, which was the first, and listed its state. */
-  private static Result readFirst(ObjectIn in) {
+  private static Result readFirst(JsonObjectReader in) {
     String program = in.text("program");
     List<AlignmentState> states = in.list("states", StateForm::read);
     if (states.size() != 1) {

@@ -24,14 +24,14 @@ public final class ResultJson {
   }
 
   /** Reads a file that should hold a result. */
-  public static ResultFile open(byte[] json) {
+  public static ResultReading open(byte[] json) {
     try {
       JsonValue value = JsonText.read(json);
       return isNewer(value)
-          ? new ResultFile.Newer(Problem.at(Place.of(FILE_NAME), Archived.NEWER_VERSION))
-          : new ResultFile.Read(ObjectIn.read(value, AT, ResultForm::read));
-    } catch (Misread e) {
-      return new ResultFile.Unreadable(
+          ? new ResultReading.Newer(Problem.at(Place.of(FILE_NAME), ArchiveProblem.NEWER_VERSION))
+          : new ResultReading.Read(JsonObjectReader.read(value, AT, ResultForm::read));
+    } catch (JsonMismatch e) {
+      return new ResultReading.Unreadable(
           Problem.at(Place.of(FILE_NAME), e.topic(), e.arguments().toArray(Argument[]::new)));
     }
   }
@@ -52,13 +52,13 @@ public final class ResultJson {
    *     doubled and missing keys are refused
    */
   public static Result read(byte[] json) throws BadInput {
-    ResultFile file = open(json);
-    if (file instanceof ResultFile.Read read) {
+    ResultReading file = open(json);
+    if (file instanceof ResultReading.Read read) {
       return read.result();
     }
     throw new BadInput(
-        file instanceof ResultFile.Newer newer
+        file instanceof ResultReading.Newer newer
             ? newer.problem()
-            : ((ResultFile.Unreadable) file).problem());
+            : ((ResultReading.Unreadable) file).problem());
   }
 }

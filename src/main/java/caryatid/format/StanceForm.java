@@ -17,7 +17,7 @@ final class StanceForm {
 
   private StanceForm() {}
 
-  static void write(Stance stance, ObjectOut out) throws IOException {
+  static void write(Stance stance, JsonObjectWriter out) throws IOException {
     if (stance instanceof ProstheticFootOnPlate one) {
       out.text(KIND, PROSTHETIC).text(PLATE, one.plate());
     } else if (stance instanceof PlatePerFoot each) {
@@ -29,7 +29,7 @@ final class StanceForm {
     }
   }
 
-  static Stance read(ObjectIn in) {
+  static Stance read(JsonObjectReader in) {
     return switch (in.kind(KIND, PROSTHETIC, PER_FOOT, BOTH)) {
       case PROSTHETIC -> new ProstheticFootOnPlate(in.textIfThere(PLATE));
       case PER_FOOT -> new PlatePerFoot(in.text("left-plate"), in.text("right-plate"));
@@ -37,12 +37,12 @@ final class StanceForm {
     };
   }
 
-  static void writeOtherFoot(OtherFoot foot, ObjectOut out) throws IOException {
-    out.word("on", BodyWords.GROUND, foot.on())
+  static void writeOtherFoot(OtherFoot foot, JsonObjectWriter out) throws IOException {
+    out.word("on", BodySpellings.GROUND, foot.on())
         .number("height-difference-mm", foot.heightDifferenceMm());
   }
 
-  static OtherFoot readOtherFoot(ObjectIn in) {
-    return new OtherFoot(in.word("on", BodyWords.GROUND), in.number("height-difference-mm"));
+  static OtherFoot readOtherFoot(JsonObjectReader in) {
+    return new OtherFoot(in.word("on", BodySpellings.GROUND), in.number("height-difference-mm"));
   }
 }

@@ -19,7 +19,7 @@ final class StandingForm {
 
   private StandingForm() {}
 
-  static void write(Standing standing, ObjectOut out) throws IOException {
+  static void write(Standing standing, JsonObjectWriter out) throws IOException {
     out.object("stretch", standing.stretch(), StandingForm::writeStretch)
         .number("rate-hz", standing.rateHz())
         .list("loads", standing.loads(), StandingForm::writeLoad)
@@ -29,7 +29,7 @@ final class StandingForm {
         .list("remarks", standing.remarks(), RemarkForm::write);
   }
 
-  static Standing read(ObjectIn in) {
+  static Standing read(JsonObjectReader in) {
     return new Standing(
         in.object("stretch", StandingForm::readStretch),
         in.number("rate-hz"),
@@ -40,7 +40,7 @@ final class StandingForm {
         in.list("remarks", RemarkForm::read));
   }
 
-  private static void writeStretch(QuietStretch stretch, ObjectOut out) throws IOException {
+  private static void writeStretch(QuietStretch stretch, JsonObjectWriter out) throws IOException {
     out.whole("from-index", stretch.fromIndex())
         .whole("to-index", stretch.toIndex())
         .number("from-s", stretch.fromS())
@@ -49,7 +49,7 @@ final class StandingForm {
         .list("left-out", stretch.leftOut(), StandingForm::writeLeftOut);
   }
 
-  private static QuietStretch readStretch(ObjectIn in) {
+  private static QuietStretch readStretch(JsonObjectReader in) {
     return new QuietStretch(
         in.whole("from-index"),
         in.whole("to-index"),
@@ -59,51 +59,52 @@ final class StandingForm {
         in.list("left-out", StandingForm::readLeftOut));
   }
 
-  private static void writeLeftOut(LeftOut left, ObjectOut out) throws IOException {
+  private static void writeLeftOut(LeftOut left, JsonObjectWriter out) throws IOException {
     out.number("from-s", left.fromS())
         .number("to-s", left.toS())
-        .word("reason", FindingWords.LEFT_OUT, left.reason());
+        .word("reason", FindingSpellings.LEFT_OUT, left.reason());
   }
 
-  private static LeftOut readLeftOut(ObjectIn in) {
+  private static LeftOut readLeftOut(JsonObjectReader in) {
     return new LeftOut(
-        in.number("from-s"), in.number("to-s"), in.word("reason", FindingWords.LEFT_OUT));
+        in.number("from-s"), in.number("to-s"), in.word("reason", FindingSpellings.LEFT_OUT));
   }
 
-  private static void writeLoad(MeanLoad load, ObjectOut out) throws IOException {
-    out.word("of", FindingWords.LINE_OF, load.of())
+  private static void writeLoad(MeanLoad load, JsonObjectWriter out) throws IOException {
+    out.word("of", FindingSpellings.LINE_OF, load.of())
         .object("cop-right-mm", load.copRightMm(), EstimateForm::write)
         .object("cop-anterior-mm", load.copAnteriorMm(), EstimateForm::write)
         .object("up-n", load.upN(), EstimateForm::write)
         .object("lean", load.lean(), StandingForm::writeLean);
   }
 
-  private static MeanLoad readLoad(ObjectIn in) {
+  private static MeanLoad readLoad(JsonObjectReader in) {
     return new MeanLoad(
-        in.word("of", FindingWords.LINE_OF),
+        in.word("of", FindingSpellings.LINE_OF),
         in.object("cop-right-mm", EstimateForm::read),
         in.object("cop-anterior-mm", EstimateForm::read),
         in.objectIfThere("up-n", EstimateForm::read),
         in.objectIfThere("lean", StandingForm::readLean));
   }
 
-  private static void writeLean(Lean lean, ObjectOut out) throws IOException {
+  private static void writeLean(Lean lean, JsonObjectWriter out) throws IOException {
     out.object("right-per-up", lean.rightPerUp(), EstimateForm::write)
         .object("anterior-per-up", lean.anteriorPerUp(), EstimateForm::write);
   }
 
-  private static Lean readLean(ObjectIn in) {
+  private static Lean readLean(JsonObjectReader in) {
     return new Lean(
         in.object("right-per-up", EstimateForm::read),
         in.object("anterior-per-up", EstimateForm::read));
   }
 
-  private static void writeShare(Map<Side, Estimate> share, ObjectOut out) throws IOException {
+  private static void writeShare(Map<Side, Estimate> share, JsonObjectWriter out)
+      throws IOException {
     out.object(LEFT, Optional.ofNullable(share.get(Side.LEFT)), EstimateForm::write)
         .object(RIGHT, Optional.ofNullable(share.get(Side.RIGHT)), EstimateForm::write);
   }
 
-  private static Map<Side, Estimate> readShare(ObjectIn in) {
+  private static Map<Side, Estimate> readShare(JsonObjectReader in) {
     Map<Side, Estimate> share = new EnumMap<>(Side.class);
     in.objectIfThere(LEFT, EstimateForm::read).ifPresent(of -> share.put(Side.LEFT, of));
     in.objectIfThere(RIGHT, EstimateForm::read).ifPresent(of -> share.put(Side.RIGHT, of));

@@ -10,7 +10,7 @@ import java.io.IOException;
 final class StateForm {
   private StateForm() {}
 
-  static void write(AlignmentState state, ObjectOut out) throws IOException {
+  static void write(AlignmentState state, JsonObjectWriter out) throws IOException {
     out.list("stands", state.stands(), StateForm::writeStand)
         .list("offsets", state.offsets(), StateForm::writeOffset)
         .list("findings", state.findings(), OffsetForm::writeFinding)
@@ -18,7 +18,7 @@ final class StateForm {
         .list("remarks", state.remarks(), RemarkForm::write);
   }
 
-  static AlignmentState read(ObjectIn in) {
+  static AlignmentState read(JsonObjectReader in) {
     return new AlignmentState(
         in.list("stands", StateForm::readStand),
         in.list("offsets", StateForm::readOffset),
@@ -27,7 +27,7 @@ final class StateForm {
         in.list("remarks", RemarkForm::read));
   }
 
-  private static void writeStand(Stand stand, ObjectOut out) throws IOException {
+  private static void writeStand(Stand stand, JsonObjectWriter out) throws IOException {
     out.object("recording", stand.recording(), ProvenanceForm::write)
         .object("sheet", stand.sheet(), ProvenanceForm::write)
         .object("description", stand.description(), ProvenanceForm::write)
@@ -39,7 +39,7 @@ final class StateForm {
         .list("remarks", stand.remarks(), RemarkForm::write);
   }
 
-  private static Stand readStand(ObjectIn in) {
+  private static Stand readStand(JsonObjectReader in) {
     return new Stand(
         in.object("recording", ProvenanceForm::read),
         in.object("sheet", ProvenanceForm::read),
@@ -52,32 +52,32 @@ final class StateForm {
         in.list("remarks", RemarkForm::read));
   }
 
-  private static void writeOffset(StateOffset offset, ObjectOut out) throws IOException {
+  private static void writeOffset(StateOffset offset, JsonObjectWriter out) throws IOException {
     out.object("offset", offset.offset(), OffsetForm::write)
         .number("smallest-difference-mm", offset.smallestDifferenceMm())
         .object("advice", offset.advice(), StateForm::writeAdvice);
   }
 
-  private static StateOffset readOffset(ObjectIn in) {
+  private static StateOffset readOffset(JsonObjectReader in) {
     return new StateOffset(
         in.object("offset", OffsetForm::read),
         in.number("smallest-difference-mm"),
         in.objectIfThere("advice", StateForm::readAdvice));
   }
 
-  private static void writeAdvice(PrecisionHint advice, ObjectOut out) throws IOException {
-    out.word("dominant", FindingWords.CAUSE, advice.dominant())
+  private static void writeAdvice(PrecisionHint advice, JsonObjectWriter out) throws IOException {
+    out.word("dominant", FindingSpellings.CAUSE, advice.dominant())
         .number("dominant-share", advice.dominantShare())
-        .word("remedy", FindingWords.REMEDY, advice.remedy())
+        .word("remedy", FindingSpellings.REMEDY, advice.remedy())
         .number("half-width-mm", advice.halfWidthMm())
         .number("half-width-then-mm", advice.halfWidthThenMm());
   }
 
-  private static PrecisionHint readAdvice(ObjectIn in) {
+  private static PrecisionHint readAdvice(JsonObjectReader in) {
     return new PrecisionHint(
-        in.word("dominant", FindingWords.CAUSE),
+        in.word("dominant", FindingSpellings.CAUSE),
         in.number("dominant-share"),
-        in.word("remedy", FindingWords.REMEDY),
+        in.word("remedy", FindingSpellings.REMEDY),
         in.number("half-width-mm"),
         in.number("half-width-then-mm"));
   }

@@ -8,8 +8,8 @@ import java.io.IOException;
 final class SwayForm {
   private SwayForm() {}
 
-  static void write(Sway sway, ObjectOut out) throws IOException {
-    out.word("of", FindingWords.LINE_OF, sway.of())
+  static void write(Sway sway, JsonObjectWriter out) throws IOException {
+    out.word("of", FindingSpellings.LINE_OF, sway.of())
         .number("low-pass-hz", sway.lowPassHz())
         .number("sd-right-mm", sway.sdRightMm())
         .number("sd-anterior-mm", sway.sdAnteriorMm())
@@ -24,9 +24,9 @@ final class SwayForm {
         .number("effective-anterior", sway.effectiveAnterior());
   }
 
-  static Sway read(ObjectIn in) {
+  static Sway read(JsonObjectReader in) {
     return new Sway(
-        in.word("of", FindingWords.LINE_OF),
+        in.word("of", FindingSpellings.LINE_OF),
         in.numberIfThere("low-pass-hz"),
         in.number("sd-right-mm"),
         in.number("sd-anterior-mm"),
@@ -41,16 +41,16 @@ final class SwayForm {
         in.number("effective-anterior"));
   }
 
-  static void writePlacement(Placement placement, ObjectOut out) throws IOException {
-    out.word("measure", FindingWords.MEASURE, placement.measure())
+  static void writePlacement(Placement placement, JsonObjectWriter out) throws IOException {
+    out.word("measure", FindingSpellings.MEASURE, placement.measure())
         .number("value", placement.value())
         .whole("from-percent", placement.fromPercent())
         .whole("to-percent", placement.toPercent());
   }
 
-  static Placement readPlacement(ObjectIn in) {
+  static Placement readPlacement(JsonObjectReader in) {
     return new Placement(
-        in.word("measure", FindingWords.MEASURE),
+        in.word("measure", FindingSpellings.MEASURE),
         in.number("value"),
         in.whole("from-percent"),
         in.whole("to-percent"));

@@ -10,25 +10,25 @@ import java.io.IOException;
 final class TargetForm {
   private TargetForm() {}
 
-  static void write(Target target, ObjectOut out) throws IOException {
+  static void write(Target target, JsonObjectWriter out) throws IOException {
     OffsetForm.writeAt(target.at(), out);
     out.number("recommended-mm", target.recommendedMm())
         .number("below-mm", target.belowMm())
         .number("above-mm", target.aboveMm())
         .text("source", target.source())
-        .word("line", FindingWords.MEANT_FOR, target.line())
+        .word("line", FindingSpellings.MEANT_FOR, target.line())
         .text("condition", target.condition())
         .object("look-at", target.lookAt(), TargetForm::writeLookAt);
   }
 
-  private static void writeLookAt(LookAt lookAt, ObjectOut out) throws IOException {
+  private static void writeLookAt(LookAt lookAt, JsonObjectWriter out) throws IOException {
     out.text("too-far-anterior", lookAt.tooFarAnterior())
         .text("too-far-posterior", lookAt.tooFarPosterior())
         .text("too-far-medial", lookAt.tooFarMedial())
         .text("too-far-lateral", lookAt.tooFarLateral());
   }
 
-  private static LookAt readLookAt(ObjectIn in) {
+  private static LookAt readLookAt(JsonObjectReader in) {
     return new LookAt(
         in.textIfThere("too-far-anterior"),
         in.textIfThere("too-far-posterior"),
@@ -36,19 +36,19 @@ final class TargetForm {
         in.textIfThere("too-far-lateral"));
   }
 
-  static Target read(ObjectIn in) {
+  static Target read(JsonObjectReader in) {
     return new Target(
         OffsetForm.readAt(in),
         in.number("recommended-mm"),
         in.number("below-mm"),
         in.number("above-mm"),
         in.text("source"),
-        in.word("line", FindingWords.MEANT_FOR),
+        in.word("line", FindingSpellings.MEANT_FOR),
         in.textIfThere("condition"),
         in.objectIfThere("look-at", TargetForm::readLookAt));
   }
 
-  static void writeDoubts(AssumedUncertainties doubts, ObjectOut out) throws IOException {
+  static void writeDoubts(AssumedUncertainties doubts, JsonObjectWriter out) throws IOException {
     out.number("level-rad", doubts.levelRad())
         .number("yaw-rad", doubts.yawRad())
         .number("foot-lever-mm", doubts.footLeverMm())
@@ -59,7 +59,7 @@ final class TargetForm {
         .number("repeat-degrees-of-freedom", doubts.repeatDegreesOfFreedom());
   }
 
-  static AssumedUncertainties readDoubts(ObjectIn in) {
+  static AssumedUncertainties readDoubts(JsonObjectReader in) {
     return new AssumedUncertainties(
         in.number("level-rad"),
         in.number("yaw-rad"),
@@ -71,11 +71,11 @@ final class TargetForm {
         in.number("repeat-degrees-of-freedom"));
   }
 
-  static void writeRule(DecisionRule rule, ObjectOut out) throws IOException {
+  static void writeRule(DecisionRule rule, JsonObjectWriter out) throws IOException {
     out.number("confidence", rule.confidence()).flag("guarded", rule.guarded());
   }
 
-  static DecisionRule readRule(ObjectIn in) {
+  static DecisionRule readRule(JsonObjectReader in) {
     return new DecisionRule(in.number("confidence"), in.flag("guarded"));
   }
 }

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 /** The topics that a result may hold. */
 final class Topics {
   /** Each by its code; a test holds that no kind of remark is missing. */
-  static final Words<Topic> CODES =
-      new Words<>(
+  static final Spellings<Topic> CODES =
+      new Spellings<>(
           Stream.<Topic[]>of(
                   RecordingRemark.values(),
                   StandRemark.values(),

@@ -7,15 +7,15 @@ import java.io.IOException;
 final class TrialForm {
   private TrialForm() {}
 
-  static void write(TrialSheet trial, ObjectOut out) throws IOException {
+  static void write(TrialSheet trial, JsonObjectWriter out) throws IOException {
     out.text("wearer", trial.wearer())
         .time("at", trial.at())
-        .word("side", BodyWords.PROSTHETIC_SIDE, trial.side())
-        .word("level", BodyWords.LEVEL, trial.level())
+        .word("side", BodySpellings.PROSTHETIC_SIDE, trial.side())
+        .word("level", BodySpellings.LEVEL, trial.level())
         .number("body-mass-kg", trial.bodyMassKg())
         .object("stance", trial.stance(), StanceForm::write)
         .object("other-foot", trial.otherFoot(), StanceForm::writeOtherFoot)
-        .word("hands", BodyWords.HANDS, trial.hands())
+        .word("hands", BodySpellings.HANDS, trial.hands())
         .object("knee", trial.knee(), WornForm::writeKnee)
         .object("footwear", trial.footwear(), WornForm::writeFootwear)
         .number("stance-width-mm", trial.stanceWidthMm())
@@ -29,16 +29,16 @@ final class TrialForm {
         .object("notes", trial.notes(), NotesForm::write);
   }
 
-  static TrialSheet read(ObjectIn in) {
+  static TrialSheet read(JsonObjectReader in) {
     return new TrialSheet(
         in.text("wearer"),
         in.time("at"),
-        in.word("side", BodyWords.PROSTHETIC_SIDE),
-        in.word("level", BodyWords.LEVEL),
+        in.word("side", BodySpellings.PROSTHETIC_SIDE),
+        in.word("level", BodySpellings.LEVEL),
         in.numberIfThere("body-mass-kg"),
         in.object("stance", StanceForm::read),
         in.objectIfThere("other-foot", StanceForm::readOtherFoot),
-        in.word("hands", BodyWords.HANDS),
+        in.word("hands", BodySpellings.HANDS),
         in.objectIfThere("knee", WornForm::readKnee),
         in.object("footwear", WornForm::readFootwear),
         in.numberIfThere("stance-width-mm"),

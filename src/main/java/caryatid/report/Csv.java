@@ -2,8 +2,8 @@ package caryatid.report;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
-import caryatid.format.Digits;
-import caryatid.format.WrittenWords;
+import caryatid.format.JsonNumber;
+import caryatid.format.ResultSpellings;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
 import caryatid.uncertainty.Estimate;
@@ -64,19 +64,19 @@ public final class Csv {
         ONLY_STATE,
         text(trial.wearer()),
         trial.at().toString(),
-        WrittenWords.plane(finding.offset().plane()),
-        WrittenWords.side(finding.offset().side()),
+        ResultSpellings.plane(finding.offset().plane()),
+        ResultSpellings.side(finding.offset().side()),
         text(finding.offset().landmark()),
-        WrittenWords.line(finding.offset().of()),
-        Digits.of(mm.value()),
-        Digits.of(mm.standardUncertainty()),
-        Double.isInfinite(mm.degreesOfFreedom()) ? "" : Digits.of(mm.degreesOfFreedom()),
-        Digits.of(mm.expanded(Estimate.COVERAGE)),
-        Digits.of(target.recommendedMm()),
-        Digits.of(target.lowestMm()),
-        Digits.of(target.highestMm()),
-        Digits.of(finding.probabilityWithin()),
-        WrittenWords.verdict(finding.verdict()),
+        ResultSpellings.line(finding.offset().of()),
+        JsonNumber.of(mm.value()),
+        JsonNumber.of(mm.standardUncertainty()),
+        Double.isInfinite(mm.degreesOfFreedom()) ? "" : JsonNumber.of(mm.degreesOfFreedom()),
+        JsonNumber.of(mm.expanded(Estimate.COVERAGE)),
+        JsonNumber.of(target.recommendedMm()),
+        JsonNumber.of(target.lowestMm()),
+        JsonNumber.of(target.highestMm()),
+        JsonNumber.of(finding.probabilityWithin()),
+        ResultSpellings.verdict(finding.verdict()),
         text(target.source()));
   }
 

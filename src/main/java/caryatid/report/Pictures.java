@@ -4,7 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.chart.StripDrawing;
 import caryatid.chart.mark.Drawing;
-import caryatid.format.WrittenWords;
+import caryatid.format.ResultSpellings;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.report.picture.Png;
@@ -45,7 +45,7 @@ public final class Pictures {
         if (StripDrawing.isDrawn(state, plane, side)) {
           double height = StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM);
           drawings.put(
-              WrittenWords.side(side) + "-" + WrittenWords.plane(plane),
+              ResultSpellings.side(side) + "-" + ResultSpellings.plane(plane),
               StripDrawing.plan(state, Optional.empty(), plane, side, wording, WIDTH_MM, height));
         }
       }

@@ -4,7 +4,7 @@ import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.UnreadableEntry;
 import caryatid.format.EntryJson;
-import caryatid.format.EntryRead;
+import caryatid.format.EntryReading;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -110,16 +110,16 @@ final class RecordReader {
   }
 
   /** The bytes are those that were added; what they say may still not be known. */
-  private Optional<Entry> entry(EntryRead read, String logical, String path) {
-    if (read instanceof EntryRead.Newer newer) {
+  private Optional<Entry> entry(EntryReading read, String logical, String path) {
+    if (read instanceof EntryReading.Newer newer) {
       unread.add(new UnreadableEntry(number(logical), true, List.of(newer.problem())));
       return Optional.empty();
     }
-    if (read instanceof EntryRead.Unreadable unreadable) {
+    if (read instanceof EntryReading.Unreadable unreadable) {
       unread.add(new UnreadableEntry(number(logical), false, unreadable.problems()));
       return Optional.empty();
     }
-    Entry entry = ((EntryRead.Done) read).entry();
+    Entry entry = ((EntryReading.Done) read).entry();
     return logical.equals(entry.folder() + "/" + Entry.FILE)
         ? Optional.of(entry)
         : damaged(path, Damage.ENTRY);

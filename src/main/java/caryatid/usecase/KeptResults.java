@@ -3,9 +3,9 @@ package caryatid.usecase;
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
-import caryatid.format.Archived;
-import caryatid.format.ResultFile;
+import caryatid.format.ArchiveProblem;
 import caryatid.format.ResultJson;
+import caryatid.format.ResultReading;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
@@ -38,7 +38,7 @@ final class KeptResults {
     Map<Integer, AlignmentState> states = new LinkedHashMap<>();
     for (Entry entry : entries) {
       try {
-        Optional<ResultFile> file = file(record, entry);
+        Optional<ResultReading> file = file(record, entry);
         file.ifPresent(each -> sort(entry, each, states, unread));
       } catch (BadInput e) {
         damage.addAll(e.problems());
@@ -47,7 +47,7 @@ final class KeptResults {
     return states;
   }
 
-  private static Optional<ResultFile> file(StoredRecord record, Entry entry) throws BadInput {
+  private static Optional<ResultReading> file(StoredRecord record, Entry entry) throws BadInput {
     Optional<KeptFile> kept = entry.file(KeptFile.Role.RESULT);
     return kept.isEmpty()
         ? Optional.empty()
@@ -56,16 +56,16 @@ final class KeptResults {
 
   private static void sort(
       Entry entry,
-      ResultFile file,
+      ResultReading file,
       Map<Integer, AlignmentState> states,
       Collection<Remark> unread) {
-    if (file instanceof ResultFile.Read read) {
+    if (file instanceof ResultReading.Read read) {
       states.put(entry.number(), read.result().state());
     } else {
-      boolean newer = file instanceof ResultFile.Newer;
+      boolean newer = file instanceof ResultReading.Newer;
       unread.add(
           Remark.of(
-              newer ? Archived.ENTRY_NEWER : Archived.ENTRY_UNREADABLE,
+              newer ? ArchiveProblem.ENTRY_NEWER : ArchiveProblem.ENTRY_UNREADABLE,
               Argument.count(entry.number())));
     }
   }

@@ -1,10 +1,10 @@
 package caryatid.usecase;
 
 import caryatid.alignment.Result;
-import caryatid.format.Archived;
+import caryatid.format.ArchiveProblem;
 import caryatid.format.ResultDifference;
-import caryatid.format.ResultFile;
 import caryatid.format.ResultJson;
+import caryatid.format.ResultReading;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -30,20 +30,20 @@ public final class Recheck {
   /** The same, by a program whose method has another number. */
   static Rechecked run(String name, byte[] pdf, int method) throws BadInput {
     ReportInputs inside = new ReportInputs(ReportReader.read(name, pdf));
-    ResultFile file = ResultJson.open(inside.result());
-    if (file instanceof ResultFile.Newer newer) {
+    ResultReading file = ResultJson.open(inside.result());
+    if (file instanceof ResultReading.Newer newer) {
       return new Rechecked.Newer(newer.problem().in(name));
     }
-    if (file instanceof ResultFile.Unreadable unreadable) {
+    if (file instanceof ResultReading.Unreadable unreadable) {
       throw new BadInput(unreadable.problem());
     }
-    return recheck(name, inside, ((ResultFile.Read) file).result(), method);
+    return recheck(name, inside, ((ResultReading.Read) file).result(), method);
   }
 
   private static Rechecked recheck(String name, ReportInputs inside, Result kept, int method)
       throws BadInput {
     if (kept.method() > method) {
-      return new Rechecked.Newer(Problem.at(Place.of(name), Archived.NEWER_VERSION));
+      return new Rechecked.Newer(Problem.at(Place.of(name), ArchiveProblem.NEWER_VERSION));
     }
     return kept.method() < method ? older(inside, kept) : same(inside, kept);
   }

@@ -19,7 +19,7 @@ final class EntrySchema {
   private EntrySchema() {}
 
   static ObjectNode build() {
-    ObjectNode schema = object(Envelope.FORM);
+    ObjectNode schema = object(EntryHeader.FORM);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     root.put("title", "Entry of a fitting record, form 2");
@@ -28,7 +28,7 @@ final class EntrySchema {
         "One entry.json. What a field may hold is said once, in the program's forms.");
     root.setAll(schema);
     ObjectNode properties = (ObjectNode) root.get("properties");
-    properties.putObject(Envelope.VERSION).put("const", Envelope.CURRENT);
+    properties.putObject(EntryHeader.VERSION).put("const", EntryHeader.CURRENT);
     ((ObjectNode) properties.get("at")).put("pattern", TIME);
     ((ObjectNode) properties.get("as-of")).put("pattern", TIME);
     ((ObjectNode) properties.get("by")).put("pattern", "^[\\p{L}\\p{N}]{1,10}$");

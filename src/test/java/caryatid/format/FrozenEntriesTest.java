@@ -67,7 +67,7 @@ class FrozenEntriesTest {
             List.of(new KeptFile("report.pdf", KeptFile.Role.EARLIER_SHEET, "my report.pdf")));
     Path file = FOLDER.resolve(content.kind().key() + ".json");
     byte[] bytes = Files.readAllBytes(file);
-    assertThat(EntryJson.read(bytes, "e")).isEqualTo(new EntryRead.Done(entry));
+    assertThat(EntryJson.read(bytes, "e")).isEqualTo(new EntryReading.Done(entry));
     assertThat(new String(EntryJson.write(entry), java.nio.charset.StandardCharsets.UTF_8))
         .isEqualTo(Files.readString(file));
   }

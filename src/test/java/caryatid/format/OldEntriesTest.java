@@ -99,9 +99,9 @@ class OldEntriesTest {
     for (Map.Entry<String, byte[]> file :
         Frozen.unzipped(Frozen.V1.resolve("records/" + store + ".zip")).entrySet()) {
       if (file.getKey().endsWith("/entry.json")) {
-        EntryRead read = EntryJson.read(file.getValue(), file.getKey());
-        assertThat(read).as(file.getKey()).isInstanceOf(EntryRead.Done.class);
-        entries.add(((EntryRead.Done) read).entry());
+        EntryReading read = EntryJson.read(file.getValue(), file.getKey());
+        assertThat(read).as(file.getKey()).isInstanceOf(EntryReading.Done.class);
+        entries.add(((EntryReading.Done) read).entry());
       }
     }
     entries.sort(java.util.Comparator.comparingInt(Entry::number));

@@ -49,6 +49,6 @@ class OldSchemaTest {
 
   private static boolean isRead(ObjectNode json) {
     byte[] bytes = json.toString().getBytes(StandardCharsets.UTF_8);
-    return EntryJson.read(bytes, "e") instanceof EntryRead.Done;
+    return EntryJson.read(bytes, "e") instanceof EntryReading.Done;
   }
 }

@@ -30,25 +30,25 @@ class ResultSchemaTest {
   private static final Path FILE = Path.of("docs/result.schema.json");
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
-  private static final List<Words<?>> WORDS =
+  private static final List<Spellings<?>> WORDS =
       List.of(
-          BodyWords.PLANE,
-          BodyWords.SIDE,
-          BodyWords.PROSTHETIC_SIDE,
-          BodyWords.LEVEL,
-          BodyWords.LANDMARK,
-          BodyWords.HANDS,
-          BodyWords.GROUND,
-          FindingWords.CAUSE,
-          FindingWords.UNIT,
-          FindingWords.LINE,
-          FindingWords.LINE_OF,
-          FindingWords.EFFECT,
-          FindingWords.MEANT_FOR,
-          FindingWords.VERDICT,
-          FindingWords.LEFT_OUT,
-          FindingWords.MEASURE,
-          FindingWords.REMEDY);
+          BodySpellings.PLANE,
+          BodySpellings.SIDE,
+          BodySpellings.PROSTHETIC_SIDE,
+          BodySpellings.LEVEL,
+          BodySpellings.LANDMARK,
+          BodySpellings.HANDS,
+          BodySpellings.GROUND,
+          FindingSpellings.CAUSE,
+          FindingSpellings.UNIT,
+          FindingSpellings.LINE,
+          FindingSpellings.LINE_OF,
+          FindingSpellings.EFFECT,
+          FindingSpellings.MEANT_FOR,
+          FindingSpellings.VERDICT,
+          FindingSpellings.LEFT_OUT,
+          FindingSpellings.MEASURE,
+          FindingSpellings.REMEDY);
 
   private static Schema schema() throws IOException {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
@@ -116,7 +116,7 @@ class ResultSchemaTest {
         .containsExactlyInAnyOrderElementsOf(listed);
   }
 
-  private static <E> List<String> all(Words<E> words) {
+  private static <E> List<String> all(Spellings<E> words) {
     return words.constants().stream().map(words::of).toList();
   }
 

@@ -95,8 +95,8 @@ class RecheckTest {
             bytes ->
                 replaced(
                     bytes,
-                    path + caryatid.format.Digits.of(was),
-                    path + caryatid.format.Digits.of(Math.nextUp(was))));
+                    path + caryatid.format.JsonNumber.of(was),
+                    path + caryatid.format.JsonNumber.of(Math.nextUp(was))));
     assertThat(Recheck.run("k7-shoe.pdf", altered))
         .isEqualTo(
             new Rechecked.Altered(

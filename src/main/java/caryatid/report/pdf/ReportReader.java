@@ -1,6 +1,6 @@
 package caryatid.report.pdf;
 
-import caryatid.format.Archived;
+import caryatid.format.ArchiveProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -48,14 +48,15 @@ public final class ReportReader {
     }
     for (Role needed : List.of(Role.RECORDING, Role.TRIAL_SHEET, Role.RESULT)) {
       if (found.files().stream().noneMatch(file -> file.role() == needed)) {
-        throw new BadInput(Problem.at(Place.of(name), Archived.NOT_INSIDE, Argument.term(needed)));
+        throw new BadInput(
+            Problem.at(Place.of(name), ArchiveProblem.NOT_INSIDE, Argument.term(needed)));
       }
     }
     return found;
   }
 
   private static BadInput problem(String name, Argument said) {
-    return new BadInput(Problem.at(Place.of(name), Archived.NOT_A_PDF, said));
+    return new BadInput(Problem.at(Place.of(name), ArchiveProblem.NOT_A_PDF, said));
   }
 
   private static List<AttachedFile> files(PDDocument document) throws IOException {

@@ -9,13 +9,13 @@ import java.math.RoundingMode;
  * double, without zeros at the end. Our own because {@code Double.toString} changed between Java
  * versions and bytes have to repeat.
  */
-public final class Digits {
+public final class JsonNumber {
   /**
    * Any decimal number of so few digits survives the way through a double (IEEE 754-2019, 5.12.2).
    */
   private static final int ALWAYS_KEPT = 15;
 
-  private Digits() {}
+  private JsonNumber() {}
 
   /**
    * A finite number in decimal notation.

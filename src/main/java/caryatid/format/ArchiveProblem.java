@@ -4,7 +4,7 @@ import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
 /** What can be wrong with a result or a report that is read back. */
-public enum Archived implements Topic {
+public enum ArchiveProblem implements Topic {
   /** Arguments: what the reader of JSON found. */
   NOT_JSON("Archived.NOT_JSON"),
   /** Whatever is not known of it, a newer version of the program wrote it. */
@@ -30,7 +30,7 @@ public enum Archived implements Topic {
 
   private final String code;
 
-  Archived(String code) {
+  ArchiveProblem(String code) {
     this.code = code;
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
  * @param value the value
  * @param at its place, for example {@code result.state.stands[0].rate-hz}
  */
-record Located(JsonValue value, String at) {
+record LocatedJson(JsonValue value, String at) {
 
   String text() {
     if (value instanceof JsonValue.Text text) {
@@ -19,7 +19,7 @@ record Located(JsonValue value, String at) {
     throw unexpected("text");
   }
 
-  <E> E word(Words<E> words) {
+  <E> E word(Spellings<E> words) {
     String word = text();
     return words.find(word).orElseThrow(() -> unexpected("known word"));
   }
@@ -78,7 +78,7 @@ record Located(JsonValue value, String at) {
     throw unexpected("list");
   }
 
-  private Misread unexpected(String expected) {
-    return new Misread(Archived.NOT_EXPECTED, at, expected, Misread.excerpt(value));
+  private JsonMismatch unexpected(String expected) {
+    return new JsonMismatch(ArchiveProblem.NOT_EXPECTED, at, expected, JsonMismatch.excerpt(value));
   }
 }

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class DigitsTest {
+class JsonNumberTest {
 
   /**
    * Validation: known hard doubles; their shortest digits are in Adams, Ryu, PLDI 2018 (from
@@ -31,8 +31,8 @@ class DigitsTest {
     "1.7976931348623157e308, 1.7976931348623157E+308"
   })
   void writesFewDigitsThatReadBackAsTheSameNumber(double value, String written) {
-    assertThat(Digits.of(value)).isEqualTo(written);
-    assertThat(Double.parseDouble(Digits.of(value))).isEqualTo(value);
+    assertThat(JsonNumber.of(value)).isEqualTo(written);
+    assertThat(Double.parseDouble(JsonNumber.of(value))).isEqualTo(value);
   }
 
   /** Validation against the platform's own correctly rounded reader. */
@@ -42,15 +42,15 @@ class DigitsTest {
     for (int i = 0; i < 100_000; i++) {
       double value = Double.longBitsToDouble(random.nextLong());
       if (Double.isFinite(value)) {
-        assertThat(Double.parseDouble(Digits.of(value))).isEqualTo(value);
+        assertThat(Double.parseDouble(JsonNumber.of(value))).isEqualTo(value);
       }
     }
   }
 
   @Test
   void whatIsNotFiniteIsRefused() {
-    assertThatThrownBy(() -> Digits.of(Double.POSITIVE_INFINITY))
+    assertThatThrownBy(() -> JsonNumber.of(Double.POSITIVE_INFINITY))
         .isInstanceOf(NumberFormatException.class);
-    assertThatThrownBy(() -> Digits.of(Double.NaN)).isInstanceOf(NumberFormatException.class);
+    assertThatThrownBy(() -> JsonNumber.of(Double.NaN)).isInstanceOf(NumberFormatException.class);
   }
 }

@@ -5,7 +5,7 @@ import caryatid.remark.Topic;
 import java.util.List;
 
 /** Stops the reading of a result; turned into a problem where the input's name is known. */
-final class Misread extends RuntimeException {
+final class JsonMismatch extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   /** Characters of what was found that a message shows at the most. */
@@ -14,7 +14,7 @@ final class Misread extends RuntimeException {
   private final transient Topic topic;
   private final transient List<Argument> arguments;
 
-  Misread(Topic topic, String... arguments) {
+  JsonMismatch(Topic topic, String... arguments) {
     super(topic.code() + " " + List.of(arguments));
     this.topic = topic;
     this.arguments = List.of(arguments).stream().map(Argument::text).toList();

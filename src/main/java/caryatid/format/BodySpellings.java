@@ -9,9 +9,9 @@ import caryatid.sheet.OtherFoot;
 import caryatid.sheet.ProstheticSide;
 
 /** Words for parts and sides of the body, and for how somebody stands. */
-final class BodyWords {
-  static final Words<Plane> PLANE =
-      Words.of(
+final class BodySpellings {
+  static final Spellings<Plane> PLANE =
+      Spellings.of(
           Plane.values(),
           each ->
               switch (each) {
@@ -19,8 +19,8 @@ final class BodyWords {
                 case FRONTAL -> "frontal";
               });
 
-  static final Words<Side> SIDE =
-      Words.of(
+  static final Spellings<Side> SIDE =
+      Spellings.of(
           Side.values(),
           each ->
               switch (each) {
@@ -28,8 +28,8 @@ final class BodyWords {
                 case RIGHT -> "right";
               });
 
-  static final Words<ProstheticSide> PROSTHETIC_SIDE =
-      Words.of(
+  static final Spellings<ProstheticSide> PROSTHETIC_SIDE =
+      Spellings.of(
           ProstheticSide.values(),
           each ->
               switch (each) {
@@ -38,8 +38,8 @@ final class BodyWords {
                 case BOTH -> "both";
               });
 
-  static final Words<AmputationLevel> LEVEL =
-      Words.of(
+  static final Spellings<AmputationLevel> LEVEL =
+      Spellings.of(
           AmputationLevel.values(),
           each ->
               switch (each) {
@@ -50,8 +50,8 @@ final class BodyWords {
                 case HIP_DISARTICULATION -> "hip-disarticulation";
               });
 
-  static final Words<LandmarkKind> LANDMARK =
-      Words.of(
+  static final Spellings<LandmarkKind> LANDMARK =
+      Spellings.of(
           LandmarkKind.values(),
           each ->
               switch (each) {
@@ -64,8 +64,8 @@ final class BodyWords {
                 case OTHER -> "other";
               });
 
-  static final Words<Hands> HANDS =
-      Words.of(
+  static final Spellings<Hands> HANDS =
+      Spellings.of(
           Hands.values(),
           each ->
               switch (each) {
@@ -74,8 +74,8 @@ final class BodyWords {
                 case HOLDING -> "holding";
               });
 
-  static final Words<OtherFoot.Ground> GROUND =
-      Words.of(
+  static final Spellings<OtherFoot.Ground> GROUND =
+      Spellings.of(
           OtherFoot.Ground.values(),
           each ->
               switch (each) {
@@ -84,5 +84,5 @@ final class BodyWords {
                 case FLOOR -> "floor";
               });
 
-  private BodyWords() {}
+  private BodySpellings() {}
 }

@@ -12,9 +12,9 @@ import caryatid.standing.Placement;
 import caryatid.uncertainty.Cause;
 
 /** Words for what is measured and found. */
-final class FindingWords {
-  static final Words<Cause> CAUSE =
-      Words.of(
+final class FindingSpellings {
+  static final Spellings<Cause> CAUSE =
+      Spellings.of(
           Cause.values(),
           each ->
               switch (each) {
@@ -29,8 +29,8 @@ final class FindingWords {
                 case BODY_MASS -> "body-mass";
               });
 
-  static final Words<Unit> UNIT =
-      Words.of(
+  static final Spellings<Unit> UNIT =
+      Spellings.of(
           Unit.values(),
           each ->
               switch (each) {
@@ -49,8 +49,8 @@ final class FindingWords {
                 case PLAIN -> "plain";
               });
 
-  static final Words<LoadLineMethod> LINE =
-      Words.of(
+  static final Spellings<LoadLineMethod> LINE =
+      Spellings.of(
           LoadLineMethod.values(),
           each ->
               switch (each) {
@@ -58,8 +58,8 @@ final class FindingWords {
                 case MEASURED_FORCE -> "measured-force";
               });
 
-  static final Words<LineOf> LINE_OF =
-      Words.of(
+  static final Spellings<LineOf> LINE_OF =
+      Spellings.of(
           LineOf.values(),
           each ->
               switch (each) {
@@ -68,8 +68,8 @@ final class FindingWords {
                 case WHOLE_BODY -> "whole-body";
               });
 
-  static final Words<MomentEffect> EFFECT =
-      Words.of(
+  static final Spellings<MomentEffect> EFFECT =
+      Spellings.of(
           MomentEffect.values(),
           each ->
               switch (each) {
@@ -85,8 +85,8 @@ final class FindingWords {
                 case TOO_SMALL_TO_TELL -> "too-small-to-tell";
               });
 
-  static final Words<Target.MeantFor> MEANT_FOR =
-      Words.of(
+  static final Spellings<Target.MeantFor> MEANT_FOR =
+      Spellings.of(
           Target.MeantFor.values(),
           each ->
               switch (each) {
@@ -94,8 +94,8 @@ final class FindingWords {
                 case WHOLE_BODY -> "whole-body";
               });
 
-  static final Words<Verdict> VERDICT =
-      Words.of(
+  static final Spellings<Verdict> VERDICT =
+      Spellings.of(
           Verdict.values(),
           each ->
               switch (each) {
@@ -105,8 +105,8 @@ final class FindingWords {
                 case OUTSIDE -> "outside";
               });
 
-  static final Words<LeftOut.Reason> LEFT_OUT =
-      Words.of(
+  static final Spellings<LeftOut.Reason> LEFT_OUT =
+      Spellings.of(
           LeftOut.Reason.values(),
           each ->
               switch (each) {
@@ -119,8 +119,8 @@ final class FindingWords {
                 case BY_HAND -> "by-hand";
               });
 
-  static final Words<Placement.Measure> MEASURE =
-      Words.of(
+  static final Spellings<Placement.Measure> MEASURE =
+      Spellings.of(
           Placement.Measure.values(),
           each ->
               switch (each) {
@@ -130,8 +130,8 @@ final class FindingWords {
                 case MEAN_SPEED -> "mean-speed";
               });
 
-  static final Words<PrecisionHint.Remedy> REMEDY =
-      Words.of(
+  static final Spellings<PrecisionHint.Remedy> REMEDY =
+      Spellings.of(
           PrecisionHint.Remedy.values(),
           each ->
               switch (each) {
@@ -144,5 +144,5 @@ final class FindingWords {
                 case READ_LANDMARK_AGAIN -> "read-landmark-again";
               });
 
-  private FindingWords() {}
+  private FindingSpellings() {}
 }

@@ -6,26 +6,26 @@ import caryatid.loadline.Verdict;
 import caryatid.standing.LineOf;
 
 /** The words of the result's JSON, for other files that programs read. */
-public final class WrittenWords {
-  private WrittenWords() {}
+public final class ResultSpellings {
+  private ResultSpellings() {}
 
   /** For example {@code sagittal}. */
   public static String plane(Plane plane) {
-    return BodyWords.PLANE.of(plane);
+    return BodySpellings.PLANE.of(plane);
   }
 
   /** For example {@code left}. */
   public static String side(Side side) {
-    return BodyWords.SIDE.of(side);
+    return BodySpellings.SIDE.of(side);
   }
 
   /** For example {@code left-foot}. */
   public static String line(LineOf of) {
-    return FindingWords.LINE_OF.of(of);
+    return FindingSpellings.LINE_OF.of(of);
   }
 
   /** For example {@code inside-too-close}. */
   public static String verdict(Verdict verdict) {
-    return FindingWords.VERDICT.of(verdict);
+    return FindingSpellings.VERDICT.of(verdict);
   }
 }

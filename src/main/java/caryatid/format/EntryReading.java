@@ -5,24 +5,24 @@ import caryatid.remark.Problem;
 import java.util.List;
 
 /** What reading an entry comes to. */
-public sealed interface EntryRead {
+public sealed interface EntryReading {
 
   /** It was read. */
-  record Done(Entry entry) implements EntryRead {}
+  record Done(Entry entry) implements EntryReading {}
 
   /**
    * A newer version of the program wrote it; what it says is not known to this one.
    *
    * @param problem that says so
    */
-  record Newer(Problem problem) implements EntryRead {}
+  record Newer(Problem problem) implements EntryReading {}
 
   /**
    * It is no entry that any version of the program wrote.
    *
    * @param problems everything that is wrong
    */
-  record Unreadable(List<Problem> problems) implements EntryRead {
+  record Unreadable(List<Problem> problems) implements EntryReading {
     public Unreadable {
       problems = List.copyOf(problems);
     }

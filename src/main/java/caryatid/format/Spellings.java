@@ -11,10 +11,10 @@ import java.util.function.Function;
  * @param spelling each constant's word; a switch without a default, so that the compiler asks for
  *     the word of a new constant
  */
-record Words<E>(List<E> constants, Function<E, String> spelling) {
+record Spellings<E>(List<E> constants, Function<E, String> spelling) {
 
-  static <E> Words<E> of(E[] constants, Function<E, String> spelling) {
-    return new Words<>(List.of(constants), spelling);
+  static <E> Spellings<E> of(E[] constants, Function<E, String> spelling) {
+    return new Spellings<>(List.of(constants), spelling);
   }
 
   String of(E constant) {

@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What every entry has around its content. */
-public final class Envelope {
+public final class EntryHeader {
   static final String VERSION = "fitting-entry";
 
   /** The version whose names are words. */
@@ -54,7 +54,7 @@ public final class Envelope {
               Field.choice("is", Choices.ROLE.codes()).needed(),
               Field.words("original").needed()));
 
-  private Envelope() {}
+  private EntryHeader() {}
 
   static Entry open(InputValue.Group envelope, InputValue.Group content) throws BadInput {
     Place place = envelope.place();
@@ -133,7 +133,7 @@ public final class Envelope {
         throw new BadInput(Problem.at(place, FormFault.BAD_FILE_NAME, Argument.text(name)));
       }
     }
-    return answers.rows("files").stream().map(Envelope::file).toList();
+    return answers.rows("files").stream().map(EntryHeader::file).toList();
   }
 
   private static KeptFile file(Answers file) {

@@ -15,12 +15,12 @@ import java.util.function.Function;
  * Reads an object, member by member in any order. Whoever reads asks for every member it knows;
  * what nobody asked for is refused, and so is what is asked for and missing.
  */
-final class ObjectIn {
+final class JsonObjectReader {
   private final String at;
   private final Map<String, JsonValue> members;
   private final Set<String> asked = new HashSet<>();
 
-  private ObjectIn(String at, Map<String, JsonValue> members) {
+  private JsonObjectReader(String at, Map<String, JsonValue> members) {
     this.at = at;
     this.members = members;
   }
@@ -29,19 +29,20 @@ final class ObjectIn {
    * Reads an object.
    *
    * @param at where in the document it stands, for what is said of it
-   * @throws Misread if it is none, or not as the reader expects it
+   * @throws JsonMismatch if it is none, or not as the reader expects it
    */
-  static <T> T read(JsonValue value, String at, Function<ObjectIn, T> reader) {
+  static <T> T read(JsonValue value, String at, Function<JsonObjectReader, T> reader) {
     if (!(value instanceof JsonValue.Group group)) {
-      throw new Misread(Archived.NOT_EXPECTED, at, "object", Misread.excerpt(value));
+      throw new JsonMismatch(
+          ArchiveProblem.NOT_EXPECTED, at, "object", JsonMismatch.excerpt(value));
     }
-    ObjectIn in = new ObjectIn(at, group.members());
+    JsonObjectReader in = new JsonObjectReader(at, group.members());
     try {
       T read = reader.apply(in);
       in.refuseUnknown();
       return read;
     } catch (IllegalArgumentException e) {
-      throw new Misread(Archived.OUT_OF_RANGE, at, String.valueOf(e.getMessage()));
+      throw new JsonMismatch(ArchiveProblem.OUT_OF_RANGE, at, String.valueOf(e.getMessage()));
     }
   }
 
@@ -49,7 +50,7 @@ final class ObjectIn {
     Set<String> unknown = new LinkedHashSet<>(members.keySet());
     unknown.removeAll(asked);
     if (!unknown.isEmpty()) {
-      throw new Misread(Archived.UNKNOWN_KEY, at, unknown.iterator().next());
+      throw new JsonMismatch(ArchiveProblem.UNKNOWN_KEY, at, unknown.iterator().next());
     }
   }
 
@@ -60,7 +61,7 @@ final class ObjectIn {
   private JsonValue value(String key) {
     asked.add(key);
     if (!has(key)) {
-      throw new Misread(Archived.MISSING_KEY, at, key);
+      throw new JsonMismatch(ArchiveProblem.MISSING_KEY, at, key);
     }
     return members.get(key);
   }
@@ -70,12 +71,12 @@ final class ObjectIn {
     return Optional.ofNullable(members.get(key));
   }
 
-  private Located located(String key) {
-    return new Located(value(key), at + "." + key);
+  private LocatedJson located(String key) {
+    return new LocatedJson(value(key), at + "." + key);
   }
 
-  private Optional<Located> locatedIfThere(String key) {
-    return optional(key).map(value -> new Located(value, at + "." + key));
+  private Optional<LocatedJson> locatedIfThere(String key) {
+    return optional(key).map(value -> new LocatedJson(value, at + "." + key));
   }
 
   String text(String key) {
@@ -83,10 +84,10 @@ final class ObjectIn {
   }
 
   Optional<String> textIfThere(String key) {
-    return locatedIfThere(key).map(Located::text);
+    return locatedIfThere(key).map(LocatedJson::text);
   }
 
-  <E> E word(String key, Words<E> words) {
+  <E> E word(String key, Spellings<E> words) {
     return located(key).word(words);
   }
 
@@ -121,15 +122,15 @@ final class ObjectIn {
     return located(key).flag();
   }
 
-  <T> T object(String key, Function<ObjectIn, T> reader) {
+  <T> T object(String key, Function<JsonObjectReader, T> reader) {
     return read(value(key), at + "." + key, reader);
   }
 
-  <T> Optional<T> objectIfThere(String key, Function<ObjectIn, T> reader) {
+  <T> Optional<T> objectIfThere(String key, Function<JsonObjectReader, T> reader) {
     return optional(key).map(value -> read(value, at + "." + key, reader));
   }
 
-  <T> List<T> list(String key, Function<ObjectIn, T> reader) {
+  <T> List<T> list(String key, Function<JsonObjectReader, T> reader) {
     List<JsonValue> items = located(key).items();
     List<T> read = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {

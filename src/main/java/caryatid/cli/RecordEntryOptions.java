@@ -3,7 +3,7 @@ package caryatid.cli;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
-import caryatid.entry.form.Forms;
+import caryatid.entry.form.EntryForms;
 import caryatid.fitting.Addition;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
@@ -79,7 +79,7 @@ final class RecordEntryOptions {
     Optional<TerminalPrompt> terminal = TerminalPrompt.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
-      given = terminal.get().complete(Forms.of(kind), given, !told, offers);
+      given = terminal.get().complete(EntryForms.of(kind), given, !told, offers);
       by = by == null ? terminal.get().initials() : by;
     }
     return new Draft(

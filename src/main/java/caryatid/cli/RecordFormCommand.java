@@ -1,10 +1,10 @@
 package caryatid.cli;
 
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
 import caryatid.sheet.AmputationLevel;
 import caryatid.usecase.Records;
 import caryatid.usecase.SuggestedRows;
@@ -39,7 +39,7 @@ final class RecordFormCommand extends RecordSubcommand {
   int run(Records records) {
     SuggestedRows offers =
         level == null ? SuggestedRows.none(wording()) : SuggestedRows.of(kind, level, wording());
-    print(Forms.of(kind), "", "", offers.words());
+    print(EntryForms.of(kind), "", "", offers.words());
     return 0;
   }
 

@@ -27,7 +27,7 @@ public record Assessment(
     Optional<String> shoe,
     Optional<BigDecimal> minutesSinceDonning,
     Optional<String> note)
-    implements Content {
+    implements EntryContent {
 
   /**
    * @throws IllegalArgumentException if a number is outside its range

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param items the items, in their order
  * @param note what else is to be said
  */
-public record BenchAlignment(List<Item> items, Optional<String> note) implements Content {
+public record BenchAlignment(List<Item> items, Optional<String> note) implements EntryContent {
 
   /**
    * One item.
@@ -23,7 +23,7 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
    * @param note what else is to be said
    */
   public record Item(
-      Named<BenchItem> item,
+      TermOrText<BenchItem> item,
       Optional<BigDecimal> recommended,
       BigDecimal set,
       SettingUnit unit,

@@ -11,7 +11,8 @@ import java.util.OptionalInt;
  * @param components in their order
  * @param note what else is to be said
  */
-public record Components(List<Component> components, Optional<String> note) implements Content {
+public record Components(List<ComponentLimits> components, Optional<String> note)
+    implements EntryContent {
 
   /**
    * One component.
@@ -26,7 +27,7 @@ public record Components(List<Component> components, Optional<String> note) impl
    * @param heelHeightHighestMm the highest heel height it is for, mm
    * @param source the document that says so
    */
-  public record Component(
+  public record ComponentLimits(
       String what,
       String name,
       Optional<String> serial,
@@ -40,7 +41,7 @@ public record Components(List<Component> components, Optional<String> note) impl
     /**
      * @throws IllegalArgumentException if a number is outside its range
      */
-    public Component {
+    public ComponentLimits {
       Range.BODY_MASS_KG.require(bodyMassHighestKg);
       Range.MOBILITY_GRADE.require(mobilityGradeLowest);
       Range.MOBILITY_GRADE.require(mobilityGradeHighest);

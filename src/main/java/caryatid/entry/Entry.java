@@ -23,7 +23,7 @@ public record Entry(
     OffsetDateTime at,
     String by,
     Optional<Correction> corrects,
-    Content content,
+    EntryContent content,
     List<KeptFile> files) {
   /** The name of the file that holds an entry. */
   public static final String FILE = "entry.json";
@@ -72,12 +72,12 @@ public record Entry(
   }
 
   /** Its content, if it is of a kind: that of a stand for {@code Stood.class}. */
-  public <C extends Content> Optional<C> content(Class<C> kind) {
+  public <C extends EntryContent> Optional<C> content(Class<C> kind) {
     return Optional.of(content).filter(kind::isInstance).map(kind::cast);
   }
 
   /** The contents of those entries that are of a kind, in the order of the entries. */
-  public static <C extends Content> Stream<C> contents(List<Entry> entries, Class<C> kind) {
+  public static <C extends EntryContent> Stream<C> contents(List<Entry> entries, Class<C> kind) {
     return entries.stream().flatMap(entry -> entry.content(kind).stream());
   }
 

@@ -8,7 +8,7 @@ import java.util.OptionalInt;
  * @param why why it was
  * @param entries how many entries it had
  */
-public record Erasure(String why, int entries) implements Content {
+public record Erasure(String why, int entries) implements EntryContent {
 
   /**
    * @throws IllegalArgumentException if a number is outside its range

@@ -5,7 +5,7 @@ package caryatid.entry;
  *
  * @param text the words
  */
-public record Note(String text) implements Content {
+public record Note(String text) implements EntryContent {
 
   @Override
   public EntryKind kind() {

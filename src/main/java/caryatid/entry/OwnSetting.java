@@ -21,7 +21,7 @@ public record OwnSetting(
     Optional<BigDecimal> heelHeightWantedMm,
     Optional<BigDecimal> heelHeightSetMm,
     Optional<String> note)
-    implements Content {
+    implements EntryContent {
 
   /**
    * @throws IllegalArgumentException if a number is outside its range

@@ -21,7 +21,7 @@ public record Walking(
     Optional<String> heelStiffness,
     Optional<String> walkingAid,
     Optional<String> note)
-    implements Content {
+    implements EntryContent {
 
   /**
    * One deviation.
@@ -34,12 +34,12 @@ public record Walking(
    * @param source where that is written
    */
   public record Observation(
-      Named<WalkingDeviation> deviation,
+      TermOrText<WalkingDeviation> deviation,
       Optional<GaitPlane> plane,
-      Optional<Phase> phase,
+      Optional<GaitPhase> phase,
       Optional<Severity> severity,
-      Optional<Named<WalkingDeviation>> pointsTo,
-      Optional<Named<WalkingDeviation.Source>> source) {}
+      Optional<TermOrText<WalkingDeviation>> pointsTo,
+      Optional<TermOrText<WalkingDeviation.Reference>> source) {}
 
   /**
    * @throws IllegalArgumentException if a number is outside its range

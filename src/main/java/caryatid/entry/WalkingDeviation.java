@@ -14,71 +14,96 @@ public enum WalkingDeviation implements Coded {
   FOOT_SLAP(
       "WalkingDeviation.FOOT_SLAP",
       GaitPlane.SAGITTAL,
-      Phase.EARLY_STANCE,
-      Source.TEXTBOOKS,
+      GaitPhase.EARLY_STANCE,
+      Reference.TEXTBOOKS,
       false),
   FOOT_ROTATION(
       "WalkingDeviation.FOOT_ROTATION",
       GaitPlane.TRANSVERSE,
-      Phase.EARLY_STANCE,
-      Source.BERGER,
+      GaitPhase.EARLY_STANCE,
+      Reference.BERGER,
       false),
   EXCESSIVE_KNEE_FLEXION(
       "WalkingDeviation.EXCESSIVE_KNEE_FLEXION",
       GaitPlane.SAGITTAL,
-      Phase.EARLY_STANCE,
-      Source.STIFFNESS_STUDY,
+      GaitPhase.EARLY_STANCE,
+      Reference.STIFFNESS_STUDY,
       false),
   KNEE_KEPT_EXTENDED(
       "WalkingDeviation.KNEE_KEPT_EXTENDED",
       GaitPlane.SAGITTAL,
-      Phase.EARLY_STANCE,
-      Source.NONE,
+      GaitPhase.EARLY_STANCE,
+      Reference.NONE,
       false),
   KNEE_BUCKLING(
       "WalkingDeviation.KNEE_BUCKLING",
       GaitPlane.SAGITTAL,
-      Phase.EARLY_STANCE,
-      Source.TEXTBOOKS,
+      GaitPhase.EARLY_STANCE,
+      Reference.TEXTBOOKS,
       true),
   LATERAL_THRUST(
-      "WalkingDeviation.LATERAL_THRUST", GaitPlane.FRONTAL, Phase.MID_STANCE, Source.NONE, false),
+      "WalkingDeviation.LATERAL_THRUST",
+      GaitPlane.FRONTAL,
+      GaitPhase.MID_STANCE,
+      Reference.NONE,
+      false),
   MEDIAL_THRUST(
-      "WalkingDeviation.MEDIAL_THRUST", GaitPlane.FRONTAL, Phase.MID_STANCE, Source.NONE, false),
+      "WalkingDeviation.MEDIAL_THRUST",
+      GaitPlane.FRONTAL,
+      GaitPhase.MID_STANCE,
+      Reference.NONE,
+      false),
   LATERAL_TRUNK_BENDING(
       "WalkingDeviation.LATERAL_TRUNK_BENDING",
       GaitPlane.FRONTAL,
-      Phase.MID_STANCE,
-      Source.TEXTBOOKS,
+      GaitPhase.MID_STANCE,
+      Reference.TEXTBOOKS,
       false),
   DROP_OFF(
-      "WalkingDeviation.DROP_OFF", GaitPlane.SAGITTAL, Phase.LATE_STANCE, Source.TEXTBOOKS, false),
+      "WalkingDeviation.DROP_OFF",
+      GaitPlane.SAGITTAL,
+      GaitPhase.LATE_STANCE,
+      Reference.TEXTBOOKS,
+      false),
   KNEE_PUSHED_BACK(
       "WalkingDeviation.KNEE_PUSHED_BACK",
       GaitPlane.SAGITTAL,
-      Phase.LATE_STANCE,
-      Source.STIFFNESS_STUDY,
+      GaitPhase.LATE_STANCE,
+      Reference.STIFFNESS_STUDY,
       false),
   LUMBAR_LORDOSIS(
       "WalkingDeviation.LUMBAR_LORDOSIS",
       GaitPlane.SAGITTAL,
-      Phase.LATE_STANCE,
-      Source.TEXTBOOKS,
+      GaitPhase.LATE_STANCE,
+      Reference.TEXTBOOKS,
       true),
-  WHIP("WalkingDeviation.WHIP", GaitPlane.TRANSVERSE, Phase.SWING, Source.NONE, true),
-  HEEL_RISE("WalkingDeviation.HEEL_RISE", GaitPlane.SAGITTAL, Phase.SWING, Source.NONE, true),
+  WHIP("WalkingDeviation.WHIP", GaitPlane.TRANSVERSE, GaitPhase.SWING, Reference.NONE, true),
+  HEEL_RISE(
+      "WalkingDeviation.HEEL_RISE", GaitPlane.SAGITTAL, GaitPhase.SWING, Reference.NONE, true),
   TERMINAL_IMPACT(
-      "WalkingDeviation.TERMINAL_IMPACT", GaitPlane.SAGITTAL, Phase.SWING, Source.NONE, true),
+      "WalkingDeviation.TERMINAL_IMPACT",
+      GaitPlane.SAGITTAL,
+      GaitPhase.SWING,
+      Reference.NONE,
+      true),
   CIRCUMDUCTION(
-      "WalkingDeviation.CIRCUMDUCTION", GaitPlane.FRONTAL, Phase.SWING, Source.NONE, false),
-  VAULTING("WalkingDeviation.VAULTING", GaitPlane.SAGITTAL, Phase.SWING, Source.NONE, false),
+      "WalkingDeviation.CIRCUMDUCTION", GaitPlane.FRONTAL, GaitPhase.SWING, Reference.NONE, false),
+  VAULTING("WalkingDeviation.VAULTING", GaitPlane.SAGITTAL, GaitPhase.SWING, Reference.NONE, false),
   WIDE_BASE(
-      "WalkingDeviation.WIDE_BASE", GaitPlane.FRONTAL, Phase.WHOLE_STRIDE, Source.TEXTBOOKS, false),
+      "WalkingDeviation.WIDE_BASE",
+      GaitPlane.FRONTAL,
+      GaitPhase.WHOLE_STRIDE,
+      Reference.TEXTBOOKS,
+      false),
   UNEVEN_STEPS(
-      "WalkingDeviation.UNEVEN_STEPS", GaitPlane.SAGITTAL, Phase.WHOLE_STRIDE, Source.NONE, false);
+      "WalkingDeviation.UNEVEN_STEPS",
+      GaitPlane.SAGITTAL,
+      GaitPhase.WHOLE_STRIDE,
+      Reference.NONE,
+      false);
 
   /** Where what a deviation points to is written. */
-  public enum Source implements Coded {
+  public enum Reference implements Coded {
     /** Common practice. */
     NONE("Source.NONE"),
     /** Berger, Analysis of amputee gait, 1992; through another text that cites it. */
@@ -90,7 +115,7 @@ public enum WalkingDeviation implements Coded {
 
     private final String code;
 
-    Source(String code) {
+    Reference(String code) {
       this.code = code;
     }
 
@@ -102,12 +127,12 @@ public enum WalkingDeviation implements Coded {
 
   private final String code;
   private final GaitPlane plane;
-  private final Phase phase;
-  private final Source source;
+  private final GaitPhase phase;
+  private final Reference source;
   private final boolean ofProstheticKnee;
 
   WalkingDeviation(
-      String code, GaitPlane plane, Phase phase, Source source, boolean ofProstheticKnee) {
+      String code, GaitPlane plane, GaitPhase phase, Reference source, boolean ofProstheticKnee) {
     this.code = code;
     this.plane = plane;
     this.phase = phase;
@@ -126,12 +151,12 @@ public enum WalkingDeviation implements Coded {
   }
 
   /** The phase of the stride in which it is seen. */
-  public Phase phase() {
+  public GaitPhase phase() {
     return phase;
   }
 
   /** Where what it points to is written. */
-  public Source source() {
+  public Reference source() {
     return source;
   }
 

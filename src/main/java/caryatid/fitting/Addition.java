@@ -1,14 +1,14 @@
 package caryatid.fitting;
 
-import caryatid.entry.Content;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
+import caryatid.entry.form.ContentToAnswers;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.FormFault;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Typed;
-import caryatid.entry.form.Untyped;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -32,7 +32,7 @@ public record Addition(
     OffsetDateTime at,
     String by,
     Optional<Entry.Correction> corrects,
-    Content content,
+    EntryContent content,
     List<Attached> files) {
 
   /** Clocks of plates and computers differ, and so do their ideas of summer time. */
@@ -68,7 +68,7 @@ public record Addition(
       Optional<Entry.Correction> corrects,
       Answers answers,
       List<Attached> files) {
-    this(at, by, corrects, Typed.content(kind, answers), files);
+    this(at, by, corrects, AnswersToContent.content(kind, answers), files);
   }
 
   /** What it is about. */
@@ -78,7 +78,7 @@ public record Addition(
 
   /** What it says, as answers to the form of its kind. */
   Answers answers() {
-    return Untyped.answers(content);
+    return ContentToAnswers.answers(content);
   }
 
   /**
@@ -97,7 +97,7 @@ public record Addition(
       throw new BadInput(Problem.at(place, FormFault.BAD_INITIALS, Argument.text(by)));
     }
     if (answers().values().isEmpty() && files.isEmpty()) {
-      Argument keys = Argument.text(String.join(", ", Forms.of(kind()).keys()));
+      Argument keys = Argument.text(String.join(", ", EntryForms.of(kind()).keys()));
       throw new BadInput(Problem.at(place, FormFault.NOTHING_SAID, keys));
     }
     return this;

@@ -3,7 +3,7 @@ package caryatid.fitting;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
-import caryatid.entry.Opening;
+import caryatid.entry.RecordOpening;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -91,13 +91,13 @@ public record FittingRecord(
   }
 
   /** The opening; empty if it is damaged or the record was erased. */
-  public Optional<Opening> opening() {
-    return valid().stream().flatMap(e -> e.content(Opening.class).stream()).findFirst();
+  public Optional<RecordOpening> opening() {
+    return valid().stream().flatMap(e -> e.content(RecordOpening.class).stream()).findFirst();
   }
 
   /** The level of amputation in the opening; empty if that is damaged or the record was erased. */
   public Optional<AmputationLevel> level() {
-    return opening().map(Opening::level);
+    return opening().map(RecordOpening::level);
   }
 
   /**

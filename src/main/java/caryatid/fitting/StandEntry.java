@@ -2,13 +2,13 @@ package caryatid.fitting;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
+import caryatid.entry.BodyMassSource;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KneeLock;
-import caryatid.entry.MassFrom;
-import caryatid.entry.Named;
-import caryatid.entry.Opening;
 import caryatid.entry.Range;
-import caryatid.entry.Stood;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
 import caryatid.entry.form.FormReader;
@@ -63,7 +63,7 @@ public final class StandEntry {
    * @throws BadInput if the sheet names another wearer, side or level than the record's opening
    */
   public static void requireOwn(FittingRecord record, TrialSheet trial) throws BadInput {
-    Optional<Opening> opening = record.opening();
+    Optional<RecordOpening> opening = record.opening();
     if (opening.isPresent() && !isOf(opening.get(), trial)) {
       String stood = whose(trial.wearer(), trial.side(), trial.level());
       String kept = whose(opening.get().wearer(), opening.get().side(), opening.get().level());
@@ -76,7 +76,7 @@ public final class StandEntry {
     }
   }
 
-  private static boolean isOf(Opening opening, TrialSheet trial) {
+  private static boolean isOf(RecordOpening opening, TrialSheet trial) {
     return opening.wearer().equals(trial.wearer())
         && opening.level() == trial.level()
         && (opening.side() == ProstheticSide.BOTH || opening.side() == trial.side());
@@ -86,7 +86,7 @@ public final class StandEntry {
     return String.join(", ", wearer, Choices.PROSTHETIC_SIDE.code(side), Choices.LEVEL.code(level));
   }
 
-  private static Stood content(AlignmentState state) throws BadInput {
+  private static StandSummary content(AlignmentState state) throws BadInput {
     TrialSheet trial = state.stands().get(0).trial();
     Notes notes = trial.notes();
     Mass mass = mass(state);
@@ -99,11 +99,11 @@ public final class StandEntry {
     if (mass.kg().isPresent()) {
       require("body-mass-kg", mass.kg().get(), Range.BODY_MASS_KG);
     }
-    List<Stood.Found> findings = new ArrayList<>();
+    List<StandSummary.Found> findings = new ArrayList<>();
     for (Finding finding : state.findings()) {
       findings.add(found("findings[" + (findings.size() + 1) + "].", finding));
     }
-    return new Stood(
+    return new StandSummary(
         said(notes.lastChange()),
         said(notes.reason()),
         said(Optional.of(trial.footwear().description())),
@@ -120,10 +120,10 @@ public final class StandEntry {
         Optional.empty());
   }
 
-  private static Stood.Found found(String path, Finding finding) throws BadInput {
+  private static StandSummary.Found found(String path, Finding finding) throws BadInput {
     Offset offset = finding.offset();
     Target target = finding.target();
-    return new Stood.Found(
+    return new StandSummary.Found(
         offset.at(),
         number(path + "offset-mm", offset.mm().value(), Range.OFFSET_MM),
         number(path + "expanded-mm", offset.mm().expanded(Estimate.COVERAGE), Range.HEIGHT_MM),
@@ -136,19 +136,19 @@ public final class StandEntry {
   }
 
   /** Words that say whether a knee is locked are understood in every language. */
-  private static Named<KneeLock> validFor(String words) {
+  private static TermOrText<KneeLock> validFor(String words) {
     Answers.Value.Name name = KnownWords.first().kneeLock(words);
-    return new Named<>(name.code().map(KneeLock.class::cast), name.text());
+    return new TermOrText<>(name.code().map(KneeLock.class::cast), name.text());
   }
 
-  private static Named<KneeLock> mode(KneeSetting knee) {
+  private static TermOrText<KneeLock> mode(KneeSetting knee) {
     KneeLock lock = knee.locked() ? KneeLock.LOCKED : KneeLock.NOT_LOCKED;
-    return new Named<>(Optional.of(lock), said(knee.mode()).orElse(""));
+    return new TermOrText<>(Optional.of(lock), said(knee.mode()).orElse(""));
   }
 
   /** A body mass and where it comes from; both or none. */
-  private record Mass(Optional<BigDecimal> kg, Optional<MassFrom> from) {
-    static Mass of(double kg, MassFrom from) {
+  private record Mass(Optional<BigDecimal> kg, Optional<BodyMassSource> from) {
+    static Mass of(double kg, BodyMassSource from) {
       return new Mass(Optional.of(rounded(kg, 1)), Optional.of(from));
     }
   }
@@ -163,10 +163,10 @@ public final class StandEntry {
             .average();
     OptionalDouble written = state.stands().get(0).trial().bodyMassKg();
     if (measured.isPresent()) {
-      return Mass.of(measured.getAsDouble() / ForceUnit.STANDARD_GRAVITY, MassFrom.PLATE);
+      return Mass.of(measured.getAsDouble() / ForceUnit.STANDARD_GRAVITY, BodyMassSource.PLATE);
     }
     return written.isPresent()
-        ? Mass.of(written.getAsDouble(), MassFrom.SHEET)
+        ? Mass.of(written.getAsDouble(), BodyMassSource.SHEET)
         : new Mass(Optional.empty(), Optional.empty());
   }
 

@@ -1,9 +1,9 @@
 package caryatid.fitting;
 
-import caryatid.entry.Accepted;
-import caryatid.entry.Content;
+import caryatid.entry.Acceptance;
+import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Footwear;
+import caryatid.entry.ShoeList;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -36,11 +36,11 @@ public final class StandReferenceCheck {
     }
   }
 
-  private static IntStream named(Content content) {
-    if (content instanceof Accepted accepted) {
+  private static IntStream named(EntryContent content) {
+    if (content instanceof Acceptance accepted) {
       return accepted.stand().stream();
     }
-    return content instanceof Footwear footwear
+    return content instanceof ShoeList footwear
         ? footwear.shoes().stream().flatMapToInt(shoe -> shoe.stand().stream())
         : IntStream.empty();
   }

@@ -4,14 +4,14 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.entry.form.Choices;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.FormFault;
 import caryatid.entry.form.FormReader;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Notation;
-import caryatid.entry.form.Typed;
+import caryatid.entry.form.NameNotation;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -58,13 +58,13 @@ public final class EntryHeader {
 
   static Entry open(InputValue.Group envelope, InputValue.Group content) throws BadInput {
     Place place = envelope.place();
-    Answers answers = FormReader.read(FORM, envelope, Notation.CODES);
+    Answers answers = FormReader.read(FORM, envelope, NameNotation.CODES);
     EntryKind kind = EntryKind.of(answers.words("kind").orElseThrow()).orElseThrow();
     int version = answers.number(VERSION).orElseThrow().intValueExact();
     Answers said =
         version == FIRST
             ? first(kind, content)
-            : FormReader.read(Forms.of(kind), content, Notation.CODES);
+            : FormReader.read(EntryForms.of(kind), content, NameNotation.CODES);
     OffsetDateTime at = time("at", answers, place).orElseThrow();
     Optional<Entry.Correction> corrects = correction(answers, place);
     List<KeptFile> files = files(answers, place);
@@ -75,7 +75,7 @@ public final class EntryHeader {
           at,
           answers.words("by").orElseThrow(),
           corrects,
-          Typed.content(kind, said),
+          AnswersToContent.content(kind, said),
           files);
     } catch (IllegalArgumentException e) {
       throw new BadInput(Problem.at(place, FormFault.NOT_AN_ENTRY, Argument.text(e.getMessage())));
@@ -84,8 +84,8 @@ public final class EntryHeader {
 
   /** Names are words there, in any of four languages. */
   private static Answers first(EntryKind kind, InputValue.Group content) throws BadInput {
-    Form form = Forms.of(kind);
-    return KnownWords.first().understood(form, FormReader.read(form, content, Notation.WORDS));
+    Form form = EntryForms.of(kind);
+    return KnownWords.first().understood(form, FormReader.read(form, content, NameNotation.WORDS));
   }
 
   /** The version of an entry, where it says one that is newer than all that can be read. */

@@ -4,9 +4,9 @@ import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
+import caryatid.entry.form.ContentToAnswers;
 import caryatid.entry.form.FormFault;
 import caryatid.entry.form.FormReader;
-import caryatid.entry.form.Untyped;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -66,7 +66,7 @@ public final class EntryJson {
       json.writeStringField("as-of", EntryHeader.TIME.format(asOf.get()));
     }
     json.writeFieldName("content");
-    group(json, Untyped.answers(entry.content()));
+    group(json, ContentToAnswers.answers(entry.content()));
     if (!entry.files().isEmpty()) {
       files(json, entry);
     }

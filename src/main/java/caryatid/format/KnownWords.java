@@ -1,6 +1,6 @@
 package caryatid.format;
 
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
@@ -22,7 +22,7 @@ import java.util.Set;
 
 /**
  * The words that stand for the program's terms, in four languages, as they were when entries held
- * words (version 1). Words are compared as {@link Named} says; a word of two terms of one
+ * words (version 1). Words are compared as {@link TermOrText} says; a word of two terms of one
  * vocabulary, and every other word, stays what it is: a term is never guessed.
  */
 public final class KnownWords {
@@ -79,9 +79,9 @@ public final class KnownWords {
     List<String> ambiguous = new ArrayList<>();
     for (Coded term : vocabulary.terms()) {
       for (String word : words.getOrDefault(key(vocabulary, term), List.of())) {
-        Coded other = found.putIfAbsent(Named.fold(word), term);
+        Coded other = found.putIfAbsent(TermOrText.fold(word), term);
         if (other != null && !other.equals(term)) {
-          ambiguous.add(Named.fold(word));
+          ambiguous.add(TermOrText.fold(word));
         }
       }
     }
@@ -95,7 +95,7 @@ public final class KnownWords {
 
   /** The term that a text is a word for. */
   public Optional<Coded> term(Vocabulary vocabulary, String text) {
-    return Optional.ofNullable(terms.get(vocabulary).get(Named.fold(text)));
+    return Optional.ofNullable(terms.get(vocabulary).get(TermOrText.fold(text)));
   }
 
   /** Every code that has words. */

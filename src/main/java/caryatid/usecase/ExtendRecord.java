@@ -1,7 +1,7 @@
 package caryatid.usecase;
 
 import caryatid.entry.Entry;
-import caryatid.entry.Opening;
+import caryatid.entry.RecordOpening;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
@@ -21,7 +21,7 @@ public final class ExtendRecord {
   public static Added run(Records records, String code, Draft draft) throws BadInput, StoreFailure {
     RecordCode record = RecordCode.of(code);
     Addition addition = draft.addition(records.now());
-    if (addition.content() instanceof Opening opening && !draft.sure()) {
+    if (addition.content() instanceof RecordOpening opening && !draft.sure()) {
       RecordCode.requireAnonymous(opening.wearer());
     }
     Entry added = records.store().add(record, addition);

@@ -1,6 +1,6 @@
 package caryatid.usecase;
 
-import caryatid.entry.Opening;
+import caryatid.entry.RecordOpening;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
@@ -47,7 +47,7 @@ public final class StartRecord {
     require(code, opening.sure());
     Addition addition = opening.addition(records.now());
     if (!opening.sure()) {
-      RecordCode.requireAnonymous(((Opening) addition.content()).wearer());
+      RecordCode.requireAnonymous(((RecordOpening) addition.content()).wearer());
     }
     if (shared) {
       records.store().share();

@@ -2,7 +2,7 @@ package caryatid.usecase;
 
 import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
@@ -106,7 +106,7 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
 
   private boolean isName(String text, int row) {
     Vocabulary vocabulary = nameKey().equals("item") ? Vocabulary.BENCH_ITEM : Vocabulary.DEVIATION;
-    return Named.fold(text).equals(Named.fold(name(row)))
+    return TermOrText.fold(text).equals(TermOrText.fold(name(row)))
         || KnownWords.first()
             .term(vocabulary, text)
             .equals(rows.get(row).name(nameKey()).flatMap(Answers.Value.Name::code));

@@ -3,9 +3,9 @@ package caryatid.views;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.Untyped;
+import caryatid.entry.form.ContentToAnswers;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.BadInput;
 import java.util.ArrayList;
@@ -91,7 +91,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
     if (kind == EntryKind.BENCH_ALIGNMENT) {
       collect(bench(valid), values);
     } else if (!valid.isEmpty()) {
-      collect(Untyped.answers(valid.get(valid.size() - 1).content()), values);
+      collect(ContentToAnswers.answers(valid.get(valid.size() - 1).content()), values);
     }
     return values;
   }
@@ -99,7 +99,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
   private static Answers bench(List<Entry> valid) {
     List<BenchAlignment.Item> items =
         CurrentSetting.of(valid).stream().map(CurrentSetting::row).toList();
-    return Untyped.answers(new BenchAlignment(items, Optional.empty()));
+    return ContentToAnswers.answers(new BenchAlignment(items, Optional.empty()));
   }
 
   private static void collect(Answers answers, Map<Where, Value> values) {
@@ -153,7 +153,9 @@ public record Comparison(int from, int to, List<Difference> differences) {
     if (value instanceof Answers.Value.Name name) {
       return name.key().toString();
     }
-    return value instanceof Answers.Value.Words words ? Named.fold(words.text()) : value.toString();
+    return value instanceof Answers.Value.Words words
+        ? TermOrText.fold(words.text())
+        : value.toString();
   }
 
   private static List<String> firstField(Answers row) {
@@ -197,7 +199,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
   /** A name with a code may have words that say more: those count as well. */
   private static Object alike(Answers.Value value) {
     return value instanceof Answers.Value.Name name
-        ? List.of(name.key(), Named.fold(name.text()))
+        ? List.of(name.key(), TermOrText.fold(name.text()))
         : value;
   }
 

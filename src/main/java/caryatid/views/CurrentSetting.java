@@ -3,9 +3,9 @@ package caryatid.views;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
-import caryatid.entry.Named;
 import caryatid.entry.OwnSetting;
 import caryatid.entry.SettingUnit;
+import caryatid.entry.TermOrText;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +23,7 @@ import java.util.Optional;
 public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String> byWearer) {
 
   /** Which item it is. */
-  public Named<BenchItem> item() {
+  public TermOrText<BenchItem> item() {
     return row.item();
   }
 
@@ -34,7 +34,7 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
    * @param valid the entries that no other takes the place of, in order of time
    */
   public static List<CurrentSetting> of(List<Entry> valid) {
-    Map<Named.Key, CurrentSetting> items = new LinkedHashMap<>();
+    Map<TermOrText.Key, CurrentSetting> items = new LinkedHashMap<>();
     for (Entry entry : valid) {
       entry.content(BenchAlignment.class).stream()
           .flatMap(bench -> bench.items().stream())
@@ -54,7 +54,7 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
 
   private static BenchAlignment.Item heelHeight(BigDecimal heelMm) {
     return new BenchAlignment.Item(
-        Named.of(BenchItem.HEEL_HEIGHT),
+        TermOrText.of(BenchItem.HEEL_HEIGHT),
         Optional.empty(),
         heelMm,
         SettingUnit.MM,
@@ -62,7 +62,7 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
         Optional.empty());
   }
 
-  private static void put(Map<Named.Key, CurrentSetting> items, CurrentSetting now) {
+  private static void put(Map<TermOrText.Key, CurrentSetting> items, CurrentSetting now) {
     Optional<CurrentSetting> before = Optional.ofNullable(items.get(now.item().key()));
     items.put(now.item().key(), before.map(now::after).orElse(now));
   }

@@ -1,12 +1,12 @@
 package caryatid.views;
 
+import caryatid.entry.BodyMassSource;
 import caryatid.entry.Components;
-import caryatid.entry.Components.Component;
+import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.Entry;
-import caryatid.entry.MassFrom;
-import caryatid.entry.Named;
-import caryatid.entry.Opening;
-import caryatid.entry.Stood;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -43,20 +43,22 @@ final class MakersLimits {
   }
 
   /** An entry may name only the replaced part; the limits of the others still apply. */
-  private List<Component> components() {
-    Map<String, List<Component>> parts = new LinkedHashMap<>();
+  private List<ComponentLimits> components() {
+    Map<String, List<ComponentLimits>> parts = new LinkedHashMap<>();
     Entry.contents(entries, Components.class)
         .map(
             named ->
                 named.components().stream()
                     .collect(
                         Collectors.groupingBy(
-                            c -> Named.fold(c.what()), LinkedHashMap::new, Collectors.toList())))
+                            c -> TermOrText.fold(c.what()),
+                            LinkedHashMap::new,
+                            Collectors.toList())))
         .forEach(parts::putAll);
     return parts.values().stream().flatMap(List::stream).toList();
   }
 
-  private void check(Component component) {
+  private void check(ComponentLimits component) {
     Argument what = Argument.text(component.what() + " " + component.name());
     mass(component, what, LimitRemark.BODY_MASS_ABOVE, written());
     mass(component, what, LimitRemark.MEASURED_MASS_ABOVE, measured());
@@ -79,7 +81,7 @@ final class MakersLimits {
   }
 
   private void mass(
-      Component component, Argument what, LimitRemark remark, Stream<BigDecimal> masses) {
+      ComponentLimits component, Argument what, LimitRemark remark, Stream<BigDecimal> masses) {
     Optional<BigDecimal> heaviest = component.bodyMassHighestKg();
     masses
         .reduce((earlier, later) -> later)
@@ -92,33 +94,33 @@ final class MakersLimits {
     return entries.stream()
         .flatMap(
             entry ->
-                entry.content() instanceof Opening opening
+                entry.content() instanceof RecordOpening opening
                     ? opening.bodyMassKg().stream()
                     : entry
-                        .content(Stood.class)
+                        .content(StandSummary.class)
                         .filter(stood -> !isMeasured(stood))
-                        .flatMap(Stood::bodyMassKg)
+                        .flatMap(StandSummary::bodyMassKg)
                         .stream());
   }
 
   private Stream<BigDecimal> measured() {
-    return Entry.contents(entries, Stood.class)
+    return Entry.contents(entries, StandSummary.class)
         .filter(MakersLimits::isMeasured)
         .flatMap(stood -> stood.bodyMassKg().stream());
   }
 
-  private static boolean isMeasured(Stood stood) {
-    return stood.bodyMassFrom().filter(MassFrom.PLATE::equals).isPresent();
+  private static boolean isMeasured(StandSummary stood) {
+    return stood.bodyMassFrom().filter(BodyMassSource.PLATE::equals).isPresent();
   }
 
-  private static boolean isOutside(int grade, Component component) {
+  private static boolean isOutside(int grade, ComponentLimits component) {
     OptionalInt lowest = component.mobilityGradeLowest();
     OptionalInt highest = component.mobilityGradeHighest();
     return lowest.isPresent() && grade < lowest.getAsInt()
         || highest.isPresent() && grade > highest.getAsInt();
   }
 
-  private static boolean isOutside(BigDecimal heelMm, Component component) {
+  private static boolean isOutside(BigDecimal heelMm, ComponentLimits component) {
     return component.heelHeightLowestMm().filter(l -> heelMm.compareTo(l) < 0).isPresent()
         || component.heelHeightHighestMm().filter(h -> heelMm.compareTo(h) > 0).isPresent();
   }
@@ -127,14 +129,14 @@ final class MakersLimits {
     Stream<BigDecimal> shoes =
         LatestShoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
     Optional<BigDecimal> stand =
-        Entry.contents(entries, Stood.class)
+        Entry.contents(entries, StandSummary.class)
             .reduce((earlier, later) -> later)
-            .flatMap(Stood::heelHeightMm);
+            .flatMap(StandSummary::heelHeightMm);
     return Stream.concat(stand.stream(), shoes);
   }
 
   private Optional<Integer> grade() {
-    return Entry.contents(entries, Opening.class)
+    return Entry.contents(entries, RecordOpening.class)
         .flatMap(opening -> opening.mobilityGrade().stream().boxed())
         .reduce((earlier, later) -> later);
   }

@@ -2,8 +2,8 @@ package caryatid.views;
 
 import caryatid.entry.Entry;
 import caryatid.entry.KneeLock;
-import caryatid.entry.Named;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
@@ -48,7 +48,7 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
       double highestMm,
       Verdict verdict,
       String source,
-      Optional<Named<KneeLock>> validFor,
+      Optional<TermOrText<KneeLock>> validFor,
       Optional<String> footwear) {
 
     /** The entry and the footwear, as lists name a stand: {@code 17, walking shoe}. */
@@ -80,7 +80,7 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
   public List<Measured> current() {
     Map<String, Measured> latest = new LinkedHashMap<>();
     for (Measured m : measured) {
-      String shoe = m.footwear().map(Named::fold).orElse("");
+      String shoe = m.footwear().map(TermOrText::fold).orElse("");
       latest.remove(shoe);
       latest.put(shoe, m);
     }
@@ -95,11 +95,11 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
   }
 
   /** What a finding has in common with the others of its series, however its name is written. */
-  static LandmarkInPlane key(Stood.Found found) {
-    return new LandmarkInPlane(found.plane(), found.side(), Named.fold(found.landmark()));
+  static LandmarkInPlane key(StandSummary.Found found) {
+    return new LandmarkInPlane(found.plane(), found.side(), TermOrText.fold(found.landmark()));
   }
 
-  static Measured measured(Entry entry, OffsetDateTime at, Stood.Found found) {
+  static Measured measured(Entry entry, OffsetDateTime at, StandSummary.Found found) {
     double recommended = found.recommendedMm().doubleValue();
     return new Measured(
         entry.number(),
@@ -112,6 +112,6 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
         found.result(),
         found.source(),
         found.validFor(),
-        entry.content(Stood.class).flatMap(Stood::footwear));
+        entry.content(StandSummary.class).flatMap(StandSummary::footwear));
   }
 }

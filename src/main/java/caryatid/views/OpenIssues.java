@@ -1,13 +1,13 @@
 package caryatid.views;
 
-import caryatid.entry.Accepted;
+import caryatid.entry.Acceptance;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Named;
 import caryatid.entry.OwnSetting;
 import caryatid.entry.SettingUnit;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -75,7 +75,7 @@ final class OpenIssues {
     boolean accepted =
         valid.stream()
             .filter(e -> e.number() > now.entry())
-            .flatMap(e -> e.content(Accepted.class).stream())
+            .flatMap(e -> e.content(Acceptance.class).stream())
             .anyMatch(a -> a.stand().equals(OptionalInt.of(now.entry())));
     if (now.verdict() == Verdict.WITHIN || accepted) {
       return;
@@ -96,10 +96,10 @@ final class OpenIssues {
 
   /** What reads otherwise is for a person to judge. */
   private void validFor(OffsetSeries series, OffsetSeries.Measured now) {
-    Optional<Stood> stood =
+    Optional<StandSummary> stood =
         valid.stream()
             .filter(e -> e.number() == now.entry())
-            .flatMap(e -> e.content(Stood.class).stream())
+            .flatMap(e -> e.content(StandSummary.class).stream())
             .findFirst();
     now.validFor()
         .filter(wanted -> stood.filter(s -> TargetValidity.isSaid(wanted, s)).isEmpty())
@@ -120,8 +120,8 @@ final class OpenIssues {
 
   private void nextStep(Entry stand) {
     stand
-        .content(Stood.class)
-        .flatMap(Stood::nextStep)
+        .content(StandSummary.class)
+        .flatMap(StandSummary::nextStep)
         .ifPresent(
             next -> add(OpenIssue.NEXT_STEP, Argument.count(stand.number()), Argument.text(next)));
   }
@@ -130,7 +130,9 @@ final class OpenIssues {
   private void ownSettings() {
     Map<String, Entry> latest = new LinkedHashMap<>();
     for (Entry entry : valid) {
-      entry.content(OwnSetting.class).ifPresent(own -> latest.put(Named.fold(own.what()), entry));
+      entry
+          .content(OwnSetting.class)
+          .ifPresent(own -> latest.put(TermOrText.fold(own.what()), entry));
     }
     latest
         .values()

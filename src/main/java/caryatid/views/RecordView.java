@@ -2,7 +2,7 @@ package caryatid.views;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.loadline.LandmarkInPlane;
@@ -160,7 +160,7 @@ public record RecordView(
   private static List<OffsetSeries> series(FittingRecord record) {
     Map<LandmarkInPlane, OffsetSeries> all = new LinkedHashMap<>();
     for (Entry entry : record.valid()) {
-      entry.content(Stood.class).stream()
+      entry.content(StandSummary.class).stream()
           .flatMap(stood -> stood.findings().stream())
           .forEach(
               found -> {

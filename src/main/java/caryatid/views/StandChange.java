@@ -4,9 +4,9 @@ import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Named;
 import caryatid.entry.SettingUnit;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.fitting.FittingRecord;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
@@ -47,7 +47,7 @@ public record StandChange(
    * @param unit of both
    */
   public record SettingChange(
-      Named<BenchItem> item, Optional<BigDecimal> was, BigDecimal is, SettingUnit unit) {}
+      TermOrText<BenchItem> item, Optional<BigDecimal> was, BigDecimal is, SettingUnit unit) {}
 
   /** Footwear of the earlier and of the later stand. */
   public record ShoeChange(String was, String is) {}
@@ -63,8 +63,8 @@ public record StandChange(
    */
   static List<StandChange> of(FittingRecord record) {
     List<StandChange> changes = new ArrayList<>();
-    Map<Named.Key, BenchAlignment.Item> before = Map.of();
-    Map<Named.Key, BenchAlignment.Item> set = new LinkedHashMap<>();
+    Map<TermOrText.Key, BenchAlignment.Item> before = Map.of();
+    Map<TermOrText.Key, BenchAlignment.Item> set = new LinkedHashMap<>();
     Optional<Entry> earlier = Optional.empty();
     for (Entry entry : record.valid()) {
       if (entry.content() instanceof BenchAlignment bench) {
@@ -101,10 +101,10 @@ public record StandChange(
   private static Optional<StandChange> between(
       String name,
       Pair stood,
-      Map<Named.Key, BenchAlignment.Item> was,
-      Map<Named.Key, BenchAlignment.Item> is) {
+      Map<TermOrText.Key, BenchAlignment.Item> was,
+      Map<TermOrText.Key, BenchAlignment.Item> is) {
     Entry other = stood.other();
-    Optional<Stood> later = other.content(Stood.class);
+    Optional<StandSummary> later = other.content(StandSummary.class);
     List<SettingChange> settings =
         is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
     StandChange change =
@@ -115,8 +115,8 @@ public record StandChange(
             stood.at(),
             settings,
             shoe(stood.one(), other),
-            later.flatMap(Stood::changed),
-            later.flatMap(Stood::why));
+            later.flatMap(StandSummary::changed),
+            later.flatMap(StandSummary::why));
     boolean nothing =
         settings.isEmpty()
             && change.shoe.isEmpty()
@@ -126,7 +126,7 @@ public record StandChange(
   }
 
   private static Optional<SettingChange> setting(
-      BenchAlignment.Item row, Map<Named.Key, BenchAlignment.Item> was) {
+      BenchAlignment.Item row, Map<TermOrText.Key, BenchAlignment.Item> was) {
     Optional<BigDecimal> before =
         Optional.ofNullable(was.get(row.item().key()))
             .filter(b -> b.unit() == row.unit())
@@ -137,9 +137,11 @@ public record StandChange(
   }
 
   private static Optional<ShoeChange> shoe(Entry one, Entry other) {
-    Optional<String> was = one.content(Stood.class).flatMap(Stood::footwear);
-    Optional<String> is = other.content(Stood.class).flatMap(Stood::footwear);
-    return was.isPresent() && is.isPresent() && !was.map(Named::fold).equals(is.map(Named::fold))
+    Optional<String> was = one.content(StandSummary.class).flatMap(StandSummary::footwear);
+    Optional<String> is = other.content(StandSummary.class).flatMap(StandSummary::footwear);
+    return was.isPresent()
+            && is.isPresent()
+            && !was.map(TermOrText::fold).equals(is.map(TermOrText::fold))
         ? Optional.of(new ShoeChange(was.get(), is.get()))
         : Optional.empty();
   }

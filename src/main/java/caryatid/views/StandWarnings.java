@@ -2,12 +2,12 @@ package caryatid.views;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Said;
-import caryatid.entry.Accepted;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Named;
-import caryatid.entry.Opening;
-import caryatid.entry.Stood;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.geometry.Plane;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LoadLineRemark;
@@ -52,7 +52,7 @@ public record StandWarnings(List<Warning> all) {
 
     /** In what the wearer stood. */
     public Optional<String> footwear() {
-      return stand.content(Stood.class).flatMap(Stood::footwear);
+      return stand.content(StandSummary.class).flatMap(StandSummary::footwear);
     }
   }
 
@@ -82,8 +82,9 @@ public record StandWarnings(List<Warning> all) {
     Map<String, Entry> latest = new LinkedHashMap<>();
     for (Entry entry : valid) {
       if (entry.kind() == EntryKind.STAND) {
-        Optional<String> footwear = entry.content(Stood.class).flatMap(Stood::footwear);
-        String shoe = footwear.map(Named::fold).orElse("");
+        Optional<String> footwear =
+            entry.content(StandSummary.class).flatMap(StandSummary::footwear);
+        String shoe = footwear.map(TermOrText::fold).orElse("");
         latest.remove(shoe);
         latest.put(shoe, entry);
       }
@@ -110,10 +111,10 @@ public record StandWarnings(List<Warning> all) {
     if (!hasKnee(valid)) {
       return Stream.empty();
     }
-    return stand.content(Stood.class).stream()
+    return stand.content(StandSummary.class).stream()
         .flatMap(stood -> stood.findings().stream())
         .filter(found -> found.plane() == Plane.SAGITTAL)
-        .filter(found -> Named.fold(found.landmark()).equals(KNEE))
+        .filter(found -> TermOrText.fold(found.landmark()).equals(KNEE))
         .flatMap(
             found ->
                 KneeSafety.past(
@@ -123,7 +124,7 @@ public record StandWarnings(List<Warning> all) {
 
   /** Where the opening cannot be read, there may be one. */
   private static boolean hasKnee(List<Entry> valid) {
-    return Entry.contents(valid, Opening.class)
+    return Entry.contents(valid, RecordOpening.class)
         .reduce((earlier, later) -> later)
         .map(opening -> opening.level().prostheticKnee())
         .orElse(true);
@@ -135,7 +136,7 @@ public record StandWarnings(List<Warning> all) {
         .filter(
             entry ->
                 entry
-                    .content(Accepted.class)
+                    .content(Acceptance.class)
                     .filter(accepted -> accepted.stand().equals(number))
                     .isPresent())
         .toList();

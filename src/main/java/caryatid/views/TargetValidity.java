@@ -1,8 +1,8 @@
 package caryatid.views;
 
 import caryatid.entry.KneeLock;
-import caryatid.entry.Named;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.remark.Argument;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,25 +20,25 @@ final class TargetValidity {
    * Whether the stand's footwear or its knee's mode is what a target is valid for. A knee's lock
    * and its mode stand in one, and either may be what is asked for.
    */
-  static boolean isSaid(Named<KneeLock> wanted, Stood stood) {
-    Optional<Named<KneeLock>> knee = stood.kneeMode();
+  static boolean isSaid(TermOrText<KneeLock> wanted, StandSummary stood) {
+    Optional<TermOrText<KneeLock>> knee = stood.kneeMode();
     if (wanted.code().isPresent()) {
       return knee.filter(k -> k.code().equals(wanted.code()))
           .filter(k -> wanted.text().isBlank() || isSame(wanted.text(), k.text()))
           .isPresent();
     }
-    return Stream.concat(stood.footwear().stream(), knee.map(Named::text).stream())
+    return Stream.concat(stood.footwear().stream(), knee.map(TermOrText::text).stream())
         .anyMatch(text -> isSame(wanted.text(), text));
   }
 
   private static boolean isSame(String one, String other) {
-    return Named.fold(one).equals(Named.fold(other));
+    return TermOrText.fold(one).equals(TermOrText.fold(other));
   }
 
   /** Footwear, the knee's lock and its mode; empty texts for what is not recorded. */
-  static List<Argument> how(Optional<Stood> stood) {
-    Optional<String> footwear = stood.flatMap(Stood::footwear);
-    Optional<Named<KneeLock>> knee = stood.flatMap(Stood::kneeMode);
+  static List<Argument> how(Optional<StandSummary> stood) {
+    Optional<String> footwear = stood.flatMap(StandSummary::footwear);
+    Optional<TermOrText<KneeLock>> knee = stood.flatMap(StandSummary::kneeMode);
     List<Argument> how = new ArrayList<>();
     boolean both = footwear.isPresent() && knee.isPresent();
     how.add(Argument.text(footwear.orElse("") + (both ? COMMA : "")));
@@ -47,7 +47,7 @@ final class TargetValidity {
   }
 
   /** The lock's term and the words, with a comma between where there are both. */
-  static List<Argument> parts(Named<KneeLock> name) {
+  static List<Argument> parts(TermOrText<KneeLock> name) {
     boolean both = name.code().isPresent() && !name.text().isBlank();
     return List.of(
         name.code().map(Argument::term).orElse(NOTHING),

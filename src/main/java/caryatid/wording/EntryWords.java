@@ -1,14 +1,14 @@
 package caryatid.wording;
 
-import caryatid.entry.Content;
+import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.ContentToAnswers;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Untyped;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import java.math.BigDecimal;
@@ -36,7 +36,7 @@ public final class EntryWords {
   /** Fields with words of the program's own vocabulary. */
   private static final Set<String> CHOICES =
       Arrays.stream(EntryKind.values())
-          .flatMap(kind -> choices(Forms.of(kind)))
+          .flatMap(kind -> choices(EntryForms.of(kind)))
           .filter(key -> !key.equals(UNIT))
           .collect(Collectors.toSet());
 
@@ -101,7 +101,7 @@ public final class EntryWords {
   }
 
   /** A name: its term in the reader's language, then what a person said as it was said. */
-  public String name(String key, Named<?> name) {
+  public String name(String key, TermOrText<?> name) {
     return name(key, name.code(), name.text());
   }
 
@@ -119,8 +119,8 @@ public final class EntryWords {
    *
    * @param leftOut keys that are not told
    */
-  public List<String> lines(Content content, String... leftOut) {
-    return lines(Untyped.answers(content), leftOut);
+  public List<String> lines(EntryContent content, String... leftOut) {
+    return lines(ContentToAnswers.answers(content), leftOut);
   }
 
   /**

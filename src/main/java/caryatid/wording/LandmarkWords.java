@@ -1,7 +1,7 @@
 package caryatid.wording;
 
 import caryatid.alignment.Said;
-import caryatid.entry.Opening;
+import caryatid.entry.RecordOpening;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
@@ -49,7 +49,7 @@ public final class LandmarkWords {
     return new LandmarkWords(
         wording,
         view.valid().stream()
-            .flatMap(entry -> entry.content(Opening.class).stream())
+            .flatMap(entry -> entry.content(RecordOpening.class).stream())
             .anyMatch(opening -> opening.level().prostheticKnee()));
   }
 

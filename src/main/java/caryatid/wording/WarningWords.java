@@ -1,6 +1,6 @@
 package caryatid.wording;
 
-import caryatid.entry.Accepted;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
 import caryatid.remark.Argument;
 import caryatid.views.StandWarnings.Warning;
@@ -35,7 +35,7 @@ public final class WarningWords {
   }
 
   private String accepted(Entry entry) {
-    Accepted accepted = entry.content(Accepted.class).orElseThrow();
+    Acceptance accepted = entry.content(Acceptance.class).orElseThrow();
     return wording.fill(
         "StandWarnings.ACCEPTED",
         Argument.text(entry.by()),

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.entry.EntryKind;
 import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Notation;
+import caryatid.entry.form.NameNotation;
 import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
@@ -77,7 +77,7 @@ class TerminalPromptTest {
     assertThat(first.words("phase")).contains("early stance");
     assertThat(first.words("severity")).contains("slight");
     assertThat(first.name("points-to")).contains(term(rotation));
-    assertThat(first.name("source")).contains(term(WalkingDeviation.Source.BERGER));
+    assertThat(first.name("source")).contains(term(WalkingDeviation.Reference.BERGER));
     assertThat(answers.rows("observations").get(1).name("deviation"))
         .contains(new Answers.Value.Name(Optional.empty(), "limps"));
     assertThat(answers.number("comfort")).contains(java.math.BigDecimal.valueOf(8));
@@ -90,7 +90,7 @@ class TerminalPromptTest {
   @Test
   void everyFieldOfEveryFormHasAName() {
     for (EntryKind kind : EntryKind.values()) {
-      named(Forms.of(kind));
+      named(EntryForms.of(kind));
       assertThat(WORDING.word(kind)).isNotBlank();
     }
   }
@@ -120,8 +120,8 @@ class TerminalPromptTest {
         new TerminalPrompt(
             new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
-        Forms.of(kind),
-        questions.complete(Forms.of(kind), new InputValue.Group(given, PLACE), all, offers),
-        Notation.INPUT);
+        EntryForms.of(kind),
+        questions.complete(EntryForms.of(kind), new InputValue.Group(given, PLACE), all, offers),
+        NameNotation.INPUT);
   }
 }

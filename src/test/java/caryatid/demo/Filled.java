@@ -2,9 +2,9 @@ package caryatid.demo;
 
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
 import caryatid.format.KnownWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,13 +15,13 @@ public final class Filled {
   private Filled() {}
 
   public static Answers of(EntryKind kind, Answers answers) {
-    Form form = Forms.of(kind);
+    Form form = EntryForms.of(kind);
     return KnownWords.first().understood(form, named(form, answers));
   }
 
   /** The same of a row, where only some of its fields are said. */
   public static Answers row(EntryKind kind, String rows, Answers row) {
-    FieldType type = Forms.of(kind).field(rows).orElseThrow().type();
+    FieldType type = EntryForms.of(kind).field(rows).orElseThrow().type();
     Form form = ((FieldType.Rows) type).form();
     return KnownWords.first().understood(form, named(form, row));
   }

@@ -29,7 +29,7 @@ class RangeTest {
 
   private static BenchAlignment.Item item(String set) {
     return new BenchAlignment.Item(
-        Named.of(BenchItem.HEIGHT),
+        TermOrText.of(BenchItem.HEIGHT),
         Optional.empty(),
         new BigDecimal(set),
         SettingUnit.MM,
@@ -59,8 +59,8 @@ class RangeTest {
         .hasMessage("3 is above 2");
   }
 
-  private static Components.Component foot(int lowest, int highest) {
-    return new Components.Component(
+  private static Components.ComponentLimits foot(int lowest, int highest) {
+    return new Components.ComponentLimits(
         "foot",
         "demo foot",
         Optional.empty(),

@@ -2,10 +2,10 @@ package caryatid.format;
 
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
 import caryatid.entry.form.Vocabulary;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -42,7 +42,7 @@ final class EntrySchema {
     for (EntryKind kind : EntryKind.values()) {
       ObjectNode rule = kinds.addObject();
       rule.putObject("if").putObject("properties").putObject("kind").put("const", kind.key());
-      rule.putObject("then").putObject("properties").set("content", object(Forms.of(kind)));
+      rule.putObject("then").putObject("properties").set("content", object(EntryForms.of(kind)));
     }
     return root;
   }

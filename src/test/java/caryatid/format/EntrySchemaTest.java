@@ -6,10 +6,10 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Typed;
 import caryatid.remark.BadInput;
 import caryatid.remark.Coded;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -101,7 +101,7 @@ class EntrySchemaTest {
               AT,
               "AB",
               Optional.of(new Entry.Correction(1, "wrong side", Optional.of(AT))),
-              Typed.content(kind, full(Forms.of(kind))),
+              AnswersToContent.content(kind, full(EntryForms.of(kind))),
               List.of(file)));
     }
     return entries;

@@ -2,28 +2,28 @@ package caryatid.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.entry.Accepted;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
+import caryatid.entry.BodyMassSource;
 import caryatid.entry.Components;
-import caryatid.entry.Content;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryContent;
 import caryatid.entry.Erasure;
-import caryatid.entry.Footwear;
+import caryatid.entry.GaitPhase;
 import caryatid.entry.GaitPlane;
 import caryatid.entry.KeptFile;
 import caryatid.entry.KneeLock;
-import caryatid.entry.Length;
-import caryatid.entry.MassFrom;
-import caryatid.entry.Named;
+import caryatid.entry.LegLength;
 import caryatid.entry.Note;
-import caryatid.entry.Opening;
 import caryatid.entry.OwnSetting;
-import caryatid.entry.Phase;
+import caryatid.entry.RecordOpening;
 import caryatid.entry.SettingUnit;
 import caryatid.entry.Severity;
-import caryatid.entry.Stood;
+import caryatid.entry.ShoeList;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import caryatid.geometry.Plane;
@@ -56,7 +56,8 @@ class FrozenEntriesTest {
 
   @ParameterizedTest
   @MethodSource("contents")
-  void anEntryOfVersionTwoIsReadAsWhatItSaidAndWrittenAsItWas(Content content) throws IOException {
+  void anEntryOfVersionTwoIsReadAsWhatItSaidAndWrittenAsItWas(EntryContent content)
+      throws IOException {
     Entry entry =
         new Entry(
             7,
@@ -72,9 +73,9 @@ class FrozenEntriesTest {
         .isEqualTo(Files.readString(file));
   }
 
-  static Stream<Content> contents() {
+  static Stream<EntryContent> contents() {
     return Stream.of(
-        new Opening(
+        new RecordOpening(
             "K7",
             ProstheticSide.BOTH,
             AmputationLevel.KNEE_DISARTICULATION,
@@ -94,21 +95,21 @@ class FrozenEntriesTest {
         new BenchAlignment(
             List.of(
                 new BenchAlignment.Item(
-                    Named.of(BenchItem.SOCKET_FLEXION),
+                    TermOrText.of(BenchItem.SOCKET_FLEXION),
                     mm("5"),
                     exact("7.25"),
                     SettingUnit.DEG,
                     some("instructions"),
                     some("note")),
                 new BenchAlignment.Item(
-                    Named.words("pelvis tilt"),
+                    TermOrText.words("pelvis tilt"),
                     mm(""),
                     exact("15"),
                     SettingUnit.NEWTON_METRE,
                     some(""),
                     some("")),
                 new BenchAlignment.Item(
-                    new Named<>(Optional.of(BenchItem.HEIGHT), "with the shoe"),
+                    new TermOrText<>(Optional.of(BenchItem.HEIGHT), "with the shoe"),
                     mm(""),
                     exact("900"),
                     SettingUnit.MM,
@@ -117,7 +118,7 @@ class FrozenEntriesTest {
             some("note")),
         new Components(
             List.of(
-                new Components.Component(
+                new Components.ComponentLimits(
                     "foot",
                     "demo foot",
                     some("D-1"),
@@ -128,24 +129,24 @@ class FrozenEntriesTest {
                     mm("20"),
                     some("instructions"))),
             some("note")),
-        new Length(
-            List.of(new Length.Height("iliac crest", exact("1003"), exact("1009"))),
+        new LegLength(
+            List.of(new LegLength.Height("iliac crest", exact("1003"), exact("1009"))),
             mm("5"),
             mm("10"),
             Optional.of(Side.LEFT),
             Optional.of(false),
             some("note")),
-        new Stood(
+        new StandSummary(
             some("foot moved"),
             some("behind the knee"),
             some("barefoot"),
             mm("-3"),
-            Optional.of(new Named<>(Optional.of(KneeLock.NOT_LOCKED), "standing")),
+            Optional.of(new TermOrText<>(Optional.of(KneeLock.NOT_LOCKED), "standing")),
             mm("82"),
-            Optional.of(MassFrom.PLATE),
+            Optional.of(BodyMassSource.PLATE),
             mm("45.6"),
             List.of(
-                new Stood.Found(
+                new StandSummary.Found(
                     new LandmarkInPlane(Plane.FRONTAL, Side.RIGHT, "knee centre"),
                     exact("-1.234567"),
                     exact("18.2"),
@@ -154,7 +155,7 @@ class FrozenEntriesTest {
                     exact("16"),
                     Verdict.OUTSIDE_TOO_CLOSE,
                     "instructions",
-                    Optional.of(Named.of(KneeLock.LOCKED)))),
+                    Optional.of(TermOrText.of(KneeLock.LOCKED)))),
             some("conclusion"),
             some("easy"),
             some("no marks"),
@@ -163,30 +164,30 @@ class FrozenEntriesTest {
         new Walking(
             List.of(
                 new Walking.Observation(
-                    Named.of(WalkingDeviation.DROP_OFF),
+                    TermOrText.of(WalkingDeviation.DROP_OFF),
                     Optional.of(GaitPlane.TRANSVERSE),
-                    Optional.of(Phase.MID_STANCE),
+                    Optional.of(GaitPhase.MID_STANCE),
                     Optional.of(Severity.SLIGHT),
-                    Optional.of(Named.of(WalkingDeviation.DROP_OFF)),
-                    Optional.of(Named.of(WalkingDeviation.Source.TEXTBOOKS))),
+                    Optional.of(TermOrText.of(WalkingDeviation.DROP_OFF)),
+                    Optional.of(TermOrText.of(WalkingDeviation.Reference.TEXTBOOKS))),
                 new Walking.Observation(
-                    Named.words("limps"),
+                    TermOrText.words("limps"),
                     Optional.of(GaitPlane.SAGITTAL),
-                    Optional.of(Phase.WHOLE_STRIDE),
+                    Optional.of(GaitPhase.WHOLE_STRIDE),
                     Optional.of(Severity.MARKED),
-                    Optional.of(Named.words("pain")),
-                    Optional.of(Named.words("own experience")))),
+                    Optional.of(TermOrText.words("pain")),
+                    Optional.of(TermOrText.words("own experience")))),
             OptionalInt.of(6),
             some("light redness"),
             some("medium"),
             some("none"),
             some("note")),
-        new Footwear(
+        new ShoeList(
             List.of(
-                new Footwear.Shoe(
+                new ShoeList.Shoe(
                     "boot", exact("15"), OptionalInt.of(6), Optional.of(true), some("note"))),
             some("note")),
-        new Accepted("one stand", "walks well", OptionalInt.of(6)),
+        new Acceptance("one stand", "walks well", OptionalInt.of(6)),
         new OwnSetting("ankle", 3, 2, mm("15"), mm("14"), some("note")),
         new Note("next visit in two weeks"),
         new Erasure("on request", 12));

@@ -7,8 +7,8 @@ import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.KneeLock;
-import caryatid.entry.Named;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import java.io.IOException;
@@ -55,8 +55,8 @@ class OldEntriesTest {
 
   private static WalkingDeviation deviation(Walking.Observation seen) {
     WalkingDeviation deviation = seen.deviation().code().orElseThrow();
-    assertThat(seen.pointsTo()).contains(Named.of(deviation));
-    assertThat(seen.source()).contains(Named.of(deviation.source()));
+    assertThat(seen.pointsTo()).contains(TermOrText.of(deviation));
+    assertThat(seen.source()).contains(TermOrText.of(deviation.source()));
     assertThat(seen.plane()).contains(deviation.plane());
     assertThat(seen.phase()).contains(deviation.phase());
     return deviation;
@@ -64,21 +64,21 @@ class OldEntriesTest {
 
   @Test
   void whetherAKneeWasLockedIsATermAndItsModeStaysWords() throws IOException {
-    List<Named<KneeLock>> modes = new ArrayList<>();
+    List<TermOrText<KneeLock>> modes = new ArrayList<>();
     for (Entry entry : entries("de")) {
-      if (entry.content() instanceof Stood stood) {
+      if (entry.content() instanceof StandSummary stood) {
         stood.kneeMode().ifPresent(modes::add);
       }
     }
     assertThat(modes)
-        .containsOnlyOnce(new Named<>(Optional.of(KneeLock.NOT_LOCKED), "standing"))
+        .containsOnlyOnce(new TermOrText<>(Optional.of(KneeLock.NOT_LOCKED), "standing"))
         .anyMatch(mode -> mode.is(KneeLock.LOCKED));
   }
 
   @Test
   void aRecordThatMixesLanguagesHasOneItemAndOneDeviation() throws IOException {
-    List<Named<BenchItem>> items = new ArrayList<>();
-    List<Named<WalkingDeviation>> deviations = new ArrayList<>();
+    List<TermOrText<BenchItem>> items = new ArrayList<>();
+    List<TermOrText<WalkingDeviation>> deviations = new ArrayList<>();
     for (Entry entry : entries("mixed")) {
       if (entry.content() instanceof BenchAlignment bench) {
         bench.items().forEach(row -> items.add(row.item()));
@@ -86,8 +86,8 @@ class OldEntriesTest {
         walking.observations().forEach(o -> deviations.add(o.deviation()));
       }
     }
-    Named<BenchItem> flexion = Named.of(BenchItem.SOCKET_FLEXION);
-    Named<BenchItem> height = Named.of(BenchItem.HEIGHT);
+    TermOrText<BenchItem> flexion = TermOrText.of(BenchItem.SOCKET_FLEXION);
+    TermOrText<BenchItem> height = TermOrText.of(BenchItem.HEIGHT);
     assertThat(items).containsExactly(flexion, flexion, flexion, height, height);
     assertThat(deviations).hasSize(4).containsOnly(deviations.get(0));
     assertThat(deviations.get(0).is(WalkingDeviation.KNEE_KEPT_EXTENDED)).isTrue();

@@ -4,7 +4,7 @@ import static caryatid.demo.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Invented;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
 import caryatid.fitting.FittingRecord;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -38,7 +38,11 @@ class TwoWritersTest {
     assertThat(record.entries()).hasSize(1 + 2 * each);
     assertThat(
             record.entries().stream()
-                .map(e -> e.content() instanceof Stood stood ? stood.changed() : Optional.empty())
+                .map(
+                    e ->
+                        e.content() instanceof StandSummary stood
+                            ? stood.changed()
+                            : Optional.empty())
                 .distinct())
         .hasSize(1 + 2 * each);
     assertThat(store.verify(CODE)).isEmpty();

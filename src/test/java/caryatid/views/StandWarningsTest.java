@@ -3,11 +3,11 @@ package caryatid.views;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Invented;
-import caryatid.entry.Accepted;
-import caryatid.entry.Content;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
-import caryatid.entry.Opening;
-import caryatid.entry.Stood;
+import caryatid.entry.EntryContent;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.StandSummary;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
@@ -30,14 +30,14 @@ import org.junit.jupiter.api.Test;
 class StandWarningsTest {
   private final List<Entry> entries = new ArrayList<>();
 
-  private void add(Content content) {
+  private void add(EntryContent content) {
     entries.add(
         new Entry(entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, List.of()));
   }
 
   private void open(AmputationLevel level) {
     add(
-        new Opening(
+        new RecordOpening(
             "K7",
             ProstheticSide.RIGHT,
             level,
@@ -47,8 +47,8 @@ class StandWarningsTest {
   }
 
   private void stood(String footwear, String landmark, String mm) {
-    Stood.Found found =
-        new Stood.Found(
+    StandSummary.Found found =
+        new StandSummary.Found(
             new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, landmark),
             new BigDecimal(mm),
             new BigDecimal("4"),
@@ -59,7 +59,7 @@ class StandWarningsTest {
             "invented",
             Optional.empty());
     add(
-        new Stood(
+        new StandSummary(
             Optional.empty(),
             Optional.empty(),
             Optional.of(footwear),
@@ -102,9 +102,9 @@ class StandWarningsTest {
     stood("sandal", "knee centre", "4.1");
     assertThat(said())
         .containsExactly(
-            "Take care: The knee may bend. Hands on the rails and a helper. Stand again; if still in"
-                + " doubt, follow the knee's instructions. The load line runs 3.9 mm in front of the"
-                + " right prosthetic knee's axis, give or take 4.0 mm. (entry 2, boot)");
+            "Take care: The knee may bend. Hands on the rails and a helper. Stand again; if still"
+                + " in doubt, follow the knee's instructions. The load line runs 3.9 mm in front of"
+                + " the right prosthetic knee's axis, give or take 4.0 mm. (entry 2, boot)");
   }
 
   @Test
@@ -138,8 +138,8 @@ class StandWarningsTest {
   void whatIsAcceptedStaysWithWhoAcceptedItAndWhy() {
     open(AmputationLevel.TRANSFEMORAL);
     stood("boot", "knee centre", "-9");
-    add(new Accepted("line behind the knee", "locked knee", OptionalInt.of(2)));
-    add(new Accepted("something else", "no stand named", OptionalInt.empty()));
+    add(new Acceptance("line behind the knee", "locked knee", OptionalInt.of(2)));
+    add(new Acceptance("something else", "no stand named", OptionalInt.empty()));
     assertThat(said())
         .hasSize(1)
         .allMatch(

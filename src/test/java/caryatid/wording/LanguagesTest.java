@@ -6,10 +6,10 @@ import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
 import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
-import caryatid.entry.form.Forms;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -101,7 +101,7 @@ class LanguagesTest {
     Wording wording = Wording.in(language.locale());
     for (EntryKind kind : EntryKind.values()) {
       assertThat(wording.word(kind)).isNotBlank();
-      assertWorded(Forms.of(kind), new EntryWords(wording));
+      assertWorded(EntryForms.of(kind), new EntryWords(wording));
     }
     for (BenchItem item : BenchItem.values()) {
       assertThat(wording.word(item)).isNotBlank();

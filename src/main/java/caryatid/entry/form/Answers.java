@@ -1,6 +1,6 @@
 package caryatid.entry.form;
 
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.remark.Coded;
 import java.math.BigDecimal;
 import java.util.Collections;
@@ -42,9 +42,9 @@ public record Answers(Map<String, Value> values) {
         }
       }
 
-      /** Names are compared as {@link Named} says. */
-      public Named.Key key() {
-        return new Named<>(code, text).key();
+      /** Names are compared as {@link TermOrText} says. */
+      public TermOrText.Key key() {
+        return new TermOrText<>(code, text).key();
       }
     }
 

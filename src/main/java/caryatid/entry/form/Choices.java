@@ -1,9 +1,9 @@
 package caryatid.entry.form;
 
+import caryatid.entry.BodyMassSource;
+import caryatid.entry.GaitPhase;
 import caryatid.entry.GaitPlane;
 import caryatid.entry.KeptFile;
-import caryatid.entry.MassFrom;
-import caryatid.entry.Phase;
 import caryatid.entry.SettingUnit;
 import caryatid.entry.Severity;
 import caryatid.geometry.Plane;
@@ -53,10 +53,11 @@ public final class Choices<E extends Enum<E>> {
               Verdict.INSIDE_TOO_CLOSE, "inside too close",
               Verdict.OUTSIDE_TOO_CLOSE, "outside too close",
               Verdict.OUTSIDE, "outside"));
-  public static final Choices<MassFrom> MASS_FROM = of(MassFrom.values(), MassFrom::code);
+  public static final Choices<BodyMassSource> MASS_FROM =
+      of(BodyMassSource.values(), BodyMassSource::code);
   public static final Choices<SettingUnit> UNIT = of(SettingUnit.values(), SettingUnit::code);
   public static final Choices<GaitPlane> GAIT_PLANE = of(GaitPlane.values(), GaitPlane::code);
-  public static final Choices<Phase> PHASE = of(Phase.values(), Phase::code);
+  public static final Choices<GaitPhase> PHASE = of(GaitPhase.values(), GaitPhase::code);
   public static final Choices<Severity> SEVERITY = of(Severity.values(), Severity::code);
   public static final Choices<KeptFile.Role> ROLE = of(KeptFile.Role.values(), KeptFile.Role::code);
 

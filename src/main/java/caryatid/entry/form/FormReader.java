@@ -25,9 +25,9 @@ public final class FormReader {
 
   private final List<Problem> problems = new ArrayList<>();
 
-  private final Notation notation;
+  private final NameNotation notation;
 
-  private FormReader(Notation notation) {
+  private FormReader(NameNotation notation) {
     this.notation = notation;
   }
 
@@ -37,7 +37,8 @@ public final class FormReader {
    * @throws BadInput with everything that is wrong: unknown keys, missing ones, values that are not
    *     what the field holds
    */
-  public static Answers read(Form form, InputValue.Group given, Notation notation) throws BadInput {
+  public static Answers read(Form form, InputValue.Group given, NameNotation notation)
+      throws BadInput {
     FormReader reader = new FormReader(notation);
     Answers answers = reader.group("", form, given);
     if (!reader.problems.isEmpty()) {
@@ -201,10 +202,10 @@ public final class FormReader {
   }
 
   private Optional<Answers.Value> name(String path, FieldType.Name type, InputValue given) {
-    if (notation != Notation.WORDS && given instanceof InputValue.Group group) {
+    if (notation != NameNotation.WORDS && given instanceof InputValue.Group group) {
       return name(path, type.vocabulary(), group);
     }
-    if (notation == Notation.CODES || !(given instanceof InputValue.Single single)) {
+    if (notation == NameNotation.CODES || !(given instanceof InputValue.Single single)) {
       return wrong(given, FormFault.NOT_WORDS, path);
     }
     return words(path, type, single)

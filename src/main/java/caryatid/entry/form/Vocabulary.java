@@ -16,7 +16,7 @@ public enum Vocabulary {
   /** What a deviation usually points to; the code is the deviation's. */
   POINTS_TO(WalkingDeviation.values()),
   /** Where what a deviation points to is written. */
-  SOURCE(WalkingDeviation.Source.values()),
+  SOURCE(WalkingDeviation.Reference.values()),
   /** Whether the prosthetic knee was locked; its mode stands with it in words. */
   KNEE_LOCK(KneeLock.values());
 

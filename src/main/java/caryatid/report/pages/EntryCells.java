@@ -1,8 +1,8 @@
 package caryatid.report.pages;
 
-import caryatid.entry.Content;
+import caryatid.entry.EntryContent;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.Untyped;
+import caryatid.entry.form.ContentToAnswers;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -24,8 +24,8 @@ final class EntryCells {
   private EntryCells() {}
 
   /** Single values in one line, each row in a line of its own; findings are drawn. */
-  static List<String> lines(Content content, Wording wording) {
-    Answers answers = Untyped.answers(content);
+  static List<String> lines(EntryContent content, Wording wording) {
+    Answers answers = ContentToAnswers.answers(content);
     EntryWords words = new EntryWords(wording);
     Map<String, Answers.Value> single = new LinkedHashMap<>(answers.values());
     single.values().removeIf(Answers.Value.Rows.class::isInstance);

@@ -1,10 +1,10 @@
 package caryatid.report.pages;
 
-import caryatid.entry.Accepted;
-import caryatid.entry.Content;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
-import caryatid.entry.form.Untyped;
+import caryatid.entry.form.ContentToAnswers;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Weight;
@@ -127,13 +127,13 @@ public final class RecordFirstPage {
     List<Fact> facts = new ArrayList<>();
     EntryWords words = new EntryWords(wording);
     Entry first = first();
-    Content opening =
+    EntryContent opening =
         valid.stream()
             .filter(e -> e.kind() == EntryKind.OPENING)
             .findFirst()
             .orElse(first)
             .content();
-    Untyped.answers(opening)
+    ContentToAnswers.answers(opening)
         .values()
         .forEach(
             (key, value) ->
@@ -165,12 +165,12 @@ public final class RecordFirstPage {
     return valid.stream()
         .flatMap(
             e ->
-                e.content(Accepted.class).stream()
+                e.content(Acceptance.class).stream()
                     .map(accepted -> new Bullet("", accepted(accepted, e))))
         .toList();
   }
 
-  private String accepted(Accepted accepted, Entry entry) {
+  private String accepted(Acceptance accepted, Entry entry) {
     return wording.fill(
         "FittingReport.ACCEPTED_BECAUSE",
         Argument.text(accepted.what()),

@@ -6,7 +6,7 @@ import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.SideBySide;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.Stood;
+import caryatid.entry.StandSummary;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.report.pages.Block.Figures;
@@ -98,7 +98,8 @@ public final class RecordTimeline {
             Argument.count(entry.number()),
             Argument.text(EntryTimes.time(entry)));
     String under =
-        superseded(line).orElse(entry.content(Stood.class).flatMap(Stood::footwear).orElse(""));
+        superseded(line)
+            .orElse(entry.content(StandSummary.class).flatMap(StandSummary::footwear).orElse(""));
     return new SmallLeg.Titled(
         side.name().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
         sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,

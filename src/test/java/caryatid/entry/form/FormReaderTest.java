@@ -101,9 +101,9 @@ class FormReaderTest {
 
   private static Answers read(EntryKind kind, String yaml) throws BadInput {
     return FormReader.read(
-        Forms.of(kind),
+        EntryForms.of(kind),
         InputValueReader.read(NamedBytes.of("f.yaml", yaml.getBytes(StandardCharsets.UTF_8))),
-        Notation.INPUT);
+        NameNotation.INPUT);
   }
 
   private static java.util.List<String> says(EntryKind kind, String yaml) {

@@ -1,6 +1,6 @@
 package caryatid.usecase;
 
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
@@ -43,8 +43,8 @@ final class Understanding {
   private void word(String key, Vocabulary vocabulary, String typed) {
     KnownWords.first()
         .term(vocabulary, typed)
-        .map(term -> new EntryWords(wording).name(key, Named.of(term)))
-        .filter(word -> !Named.fold(word).equals(Named.fold(typed)))
+        .map(term -> new EntryWords(wording).name(key, TermOrText.of(term)))
+        .filter(word -> !TermOrText.fold(word).equals(TermOrText.fold(typed)))
         .ifPresent(
             word ->
                 said.add(

@@ -13,9 +13,9 @@ import caryatid.entry.Range;
 
 /**
  * What each kind of entry is asked for: the one place to add a field, with its place in the kind's
- * record, in {@link Typed} and in {@link Untyped}.
+ * record, in {@link AnswersToContent} and in {@link ContentToAnswers}.
  */
-public final class Forms {
+public final class EntryForms {
 
   private static final Form OPENING =
       Form.of(
@@ -157,7 +157,7 @@ public final class Forms {
   private static final Form ERASURE =
       Form.of(words("why").needed(), whole("entries", Range.ENTRIES).needed());
 
-  private Forms() {}
+  private EntryForms() {}
 
   /** What an entry of a kind is asked for. */
   public static Form of(EntryKind kind) {

@@ -26,14 +26,14 @@ import java.util.Optional;
  * @param nextStep what is next
  * @param note what else is to be said
  */
-public record Stood(
+public record StandSummary(
     Optional<String> changed,
     Optional<String> why,
     Optional<String> footwear,
     Optional<BigDecimal> heelHeightMm,
-    Optional<Named<KneeLock>> kneeMode,
+    Optional<TermOrText<KneeLock>> kneeMode,
     Optional<BigDecimal> bodyMassKg,
-    Optional<MassFrom> bodyMassFrom,
+    Optional<BodyMassSource> bodyMassFrom,
     Optional<BigDecimal> loadSharePercent,
     List<Found> findings,
     Optional<String> conclusion,
@@ -41,7 +41,7 @@ public record Stood(
     Optional<String> skin,
     Optional<String> nextStep,
     Optional<String> note)
-    implements Content {
+    implements EntryContent {
 
   /**
    * One offset against one target.
@@ -65,7 +65,7 @@ public record Stood(
       BigDecimal aboveMm,
       Verdict result,
       String source,
-      Optional<Named<KneeLock>> validFor) {
+      Optional<TermOrText<KneeLock>> validFor) {
 
     /**
      * @throws IllegalArgumentException if a number is outside its range
@@ -97,7 +97,7 @@ public record Stood(
   /**
    * @throws IllegalArgumentException if a number is outside its range
    */
-  public Stood {
+  public StandSummary {
     findings = List.copyOf(findings);
     Range.EFFECTIVE_HEEL_MM.require(heelHeightMm);
     Range.BODY_MASS_KG.require(bodyMassKg);

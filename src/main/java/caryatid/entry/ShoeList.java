@@ -11,7 +11,7 @@ import java.util.OptionalInt;
  * @param shoes in their order
  * @param note what else is to be said
  */
-public record Footwear(List<Shoe> shoes, Optional<String> note) implements Content {
+public record ShoeList(List<Shoe> shoes, Optional<String> note) implements EntryContent {
 
   /**
    * One shoe.
@@ -38,7 +38,7 @@ public record Footwear(List<Shoe> shoes, Optional<String> note) implements Conte
     }
   }
 
-  public Footwear {
+  public ShoeList {
     shoes = List.copyOf(shoes);
   }
 

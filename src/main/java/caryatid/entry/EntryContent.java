@@ -3,16 +3,16 @@ package caryatid.entry;
 /**
  * What an entry says, one record for each kind of entry; numbers have the digits they were given.
  */
-public sealed interface Content
-    permits Opening,
+public sealed interface EntryContent
+    permits RecordOpening,
         Assessment,
         BenchAlignment,
         Components,
-        Length,
-        Stood,
+        LegLength,
+        StandSummary,
         Walking,
-        Footwear,
-        Accepted,
+        ShoeList,
+        Acceptance,
         OwnSetting,
         Note,
         Erasure {

@@ -9,12 +9,12 @@ import java.util.OptionalInt;
  * @param why why
  * @param stand number of the entry of the stand it is about
  */
-public record Accepted(String what, String why, OptionalInt stand) implements Content {
+public record Acceptance(String what, String why, OptionalInt stand) implements EntryContent {
 
   /**
    * @throws IllegalArgumentException if a number is outside its range
    */
-  public Accepted {
+  public Acceptance {
     Range.ENTRY.require(stand);
   }
 

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class NamedTest {
+class TermOrTextTest {
   @ParameterizedTest
   @CsvSource({
     "pelvis tilt, ' Pelvis  TILT '",
@@ -29,10 +29,10 @@ class NamedTest {
 
   @Test
   void aTermIsTheSameWhateverWordsStandWithItAndNeverTheSameAsWords() {
-    Named<BenchItem> term = Named.of(BenchItem.HEIGHT);
-    Named<BenchItem> more = new Named<>(Optional.of(BenchItem.HEIGHT), "with the shoe");
+    TermOrText<BenchItem> term = TermOrText.of(BenchItem.HEIGHT);
+    TermOrText<BenchItem> more = new TermOrText<>(Optional.of(BenchItem.HEIGHT), "with the shoe");
     assertThat(term.key()).isEqualTo(more.key());
-    assertThat(term.key()).isNotEqualTo(Named.of(BenchItem.HEEL_HEIGHT).key());
+    assertThat(term.key()).isNotEqualTo(TermOrText.of(BenchItem.HEEL_HEIGHT).key());
     assertThat(term.key()).isNotEqualTo(words("height"));
     assertThat(term.key()).isNotEqualTo(words("BenchItem.HEIGHT"));
     assertThat(term.is(BenchItem.HEIGHT)).isTrue();
@@ -41,10 +41,10 @@ class NamedTest {
 
   @Test
   void aNameHasATermOrAWord() {
-    assertThatThrownBy(() -> Named.words(" ")).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> TermOrText.words(" ")).isInstanceOf(IllegalArgumentException.class);
   }
 
-  private static Named.Key words(String text) {
-    return Named.<BenchItem>words(text).key();
+  private static TermOrText.Key words(String text) {
+    return TermOrText.<BenchItem>words(text).key();
   }
 }

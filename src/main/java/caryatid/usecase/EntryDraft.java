@@ -3,10 +3,10 @@ package caryatid.usecase;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
-import caryatid.entry.form.Forms;
-import caryatid.entry.form.Notation;
+import caryatid.entry.form.NameNotation;
 import caryatid.fitting.Addition;
 import caryatid.format.KnownWords;
 import caryatid.remark.BadInput;
@@ -43,7 +43,7 @@ public record Draft(
 
   /** What is said back of words that are understood as a term with another word. */
   public List<String> understood(Wording wording) {
-    return new Understanding(wording).of(Forms.of(kind), given);
+    return new Understanding(wording).of(EntryForms.of(kind), given);
   }
 
   /**
@@ -53,10 +53,10 @@ public record Draft(
    *     is
    */
   Addition addition(OffsetDateTime now) throws BadInput {
-    Form form = Forms.of(kind);
+    Form form = EntryForms.of(kind);
     Answers content =
         KnownWords.first()
-            .understood(form, FormReader.read(form, offers.complete(given), Notation.INPUT));
+            .understood(form, FormReader.read(form, offers.complete(given), NameNotation.INPUT));
     Addition addition =
         new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
     return sure ? addition : addition.anonymous();

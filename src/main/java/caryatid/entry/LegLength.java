@@ -15,14 +15,14 @@ import java.util.Optional;
  * @param pelvisLevel whether the pelvis is level
  * @param note what else is to be said
  */
-public record Length(
+public record LegLength(
     List<Height> landmarks,
     Optional<BigDecimal> intendedShorteningMm,
     Optional<BigDecimal> liftMm,
     Optional<Side> liftUnder,
     Optional<Boolean> pelvisLevel,
     Optional<String> note)
-    implements Content {
+    implements EntryContent {
 
   /**
    * The height of a landmark on both legs.
@@ -45,7 +45,7 @@ public record Length(
   /**
    * @throws IllegalArgumentException if a number is outside its range
    */
-  public Length {
+  public LegLength {
     landmarks = List.copyOf(landmarks);
     Range.SHORTENING_MM.require(intendedShorteningMm);
     Range.LIFT_MM.require(liftMm);

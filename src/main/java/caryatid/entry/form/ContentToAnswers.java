@@ -1,34 +1,35 @@
 package caryatid.entry.form;
 
-import caryatid.entry.Accepted;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Components;
-import caryatid.entry.Content;
+import caryatid.entry.EntryContent;
 import caryatid.entry.Erasure;
-import caryatid.entry.Footwear;
-import caryatid.entry.Length;
+import caryatid.entry.LegLength;
 import caryatid.entry.Note;
-import caryatid.entry.Opening;
 import caryatid.entry.OwnSetting;
-import caryatid.entry.Stood;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.ShoeList;
+import caryatid.entry.StandSummary;
 import caryatid.entry.Walking;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What an entry says as answers to its form, in the form's order; the way back from {@link Typed}.
+ * What an entry says as answers to its form, in the form's order; the way back from {@link
+ * AnswersToContent}.
  */
-public final class Untyped {
-  private Untyped() {}
+public final class ContentToAnswers {
+  private ContentToAnswers() {}
 
   /** The answers that say what an entry says. */
-  public static Answers answers(Content content) {
+  public static Answers answers(EntryContent content) {
     return of(content).answers();
   }
 
-  private static Filling of(Content content) {
-    if (content instanceof Opening c) {
+  private static AnswersBuilder of(EntryContent content) {
+    if (content instanceof RecordOpening c) {
       return of(c);
     }
     if (content instanceof Assessment c) {
@@ -40,19 +41,19 @@ public final class Untyped {
     if (content instanceof Components c) {
       return of(c);
     }
-    if (content instanceof Length c) {
+    if (content instanceof LegLength c) {
       return of(c);
     }
-    if (content instanceof Stood c) {
+    if (content instanceof StandSummary c) {
       return of(c);
     }
     if (content instanceof Walking c) {
       return of(c);
     }
-    if (content instanceof Footwear c) {
+    if (content instanceof ShoeList c) {
       return of(c);
     }
-    if (content instanceof Accepted c) {
+    if (content instanceof Acceptance c) {
       return of(c);
     }
     if (content instanceof OwnSetting c) {
@@ -64,8 +65,8 @@ public final class Untyped {
     return of((Erasure) content);
   }
 
-  private static Filling of(Opening c) {
-    return new Filling()
+  private static AnswersBuilder of(RecordOpening c) {
+    return new AnswersBuilder()
         .words("wearer", Optional.of(c.wearer()))
         .choice("side", Choices.PROSTHETIC_SIDE, Optional.of(c.side()))
         .choice("level", Choices.LEVEL, Optional.of(c.level()))
@@ -74,8 +75,8 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Filling of(Assessment c) {
-    return new Filling()
+  private static AnswersBuilder of(Assessment c) {
+    return new AnswersBuilder()
         .words("contractures", c.contractures())
         .words("socket-fit", c.socketFit())
         .words("liner", c.liner())
@@ -87,19 +88,21 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Filling of(BenchAlignment c) {
-    return new Filling().rows("items", c.items(), UntypedRows::item).words("note", c.note());
-  }
-
-  private static Filling of(Components c) {
-    return new Filling()
-        .rows("components", c.components(), UntypedRows::component)
+  private static AnswersBuilder of(BenchAlignment c) {
+    return new AnswersBuilder()
+        .rows("items", c.items(), RowsToAnswers::item)
         .words("note", c.note());
   }
 
-  private static Filling of(Length c) {
-    return new Filling()
-        .rows("landmarks", c.landmarks(), UntypedRows::height)
+  private static AnswersBuilder of(Components c) {
+    return new AnswersBuilder()
+        .rows("components", c.components(), RowsToAnswers::component)
+        .words("note", c.note());
+  }
+
+  private static AnswersBuilder of(LegLength c) {
+    return new AnswersBuilder()
+        .rows("landmarks", c.landmarks(), RowsToAnswers::height)
         .number("intended-shortening-mm", c.intendedShorteningMm())
         .number("lift-mm", c.liftMm())
         .choice("lift-under", Choices.SIDE, c.liftUnder())
@@ -107,8 +110,8 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Filling of(Stood c) {
-    return new Filling()
+  private static AnswersBuilder of(StandSummary c) {
+    return new AnswersBuilder()
         .words("changed", c.changed())
         .words("why", c.why())
         .words("footwear", c.footwear())
@@ -117,7 +120,7 @@ public final class Untyped {
         .number("body-mass-kg", c.bodyMassKg())
         .choice("body-mass-from", Choices.MASS_FROM, c.bodyMassFrom())
         .number("load-share-percent", c.loadSharePercent())
-        .rows("findings", c.findings(), UntypedRows::found)
+        .rows("findings", c.findings(), RowsToAnswers::found)
         .words("conclusion", c.conclusion())
         .words("comfort", c.comfort())
         .words("skin", c.skin())
@@ -125,9 +128,9 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Filling of(Walking c) {
-    return new Filling()
-        .rows("observations", c.observations(), UntypedRows::observation)
+  private static AnswersBuilder of(Walking c) {
+    return new AnswersBuilder()
+        .rows("observations", c.observations(), RowsToAnswers::observation)
         .whole("comfort", c.comfort())
         .words("skin", c.skin())
         .words("heel-stiffness", c.heelStiffness())
@@ -135,19 +138,21 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Filling of(Footwear c) {
-    return new Filling().rows("shoes", c.shoes(), UntypedRows::shoe).words("note", c.note());
+  private static AnswersBuilder of(ShoeList c) {
+    return new AnswersBuilder()
+        .rows("shoes", c.shoes(), RowsToAnswers::shoe)
+        .words("note", c.note());
   }
 
-  private static Filling of(Accepted c) {
-    return new Filling()
+  private static AnswersBuilder of(Acceptance c) {
+    return new AnswersBuilder()
         .words("what", Optional.of(c.what()))
         .words("why", Optional.of(c.why()))
         .whole("stand", c.stand());
   }
 
-  private static Filling of(OwnSetting c) {
-    return new Filling()
+  private static AnswersBuilder of(OwnSetting c) {
+    return new AnswersBuilder()
         .words("what", Optional.of(c.what()))
         .whole("attempts", OptionalInt.of(c.attempts()))
         .whole("succeeded", OptionalInt.of(c.succeeded()))
@@ -156,12 +161,12 @@ public final class Untyped {
         .words("note", c.note());
   }
 
-  private static Filling of(Note c) {
-    return new Filling().words("text", Optional.of(c.text()));
+  private static AnswersBuilder of(Note c) {
+    return new AnswersBuilder().words("text", Optional.of(c.text()));
   }
 
-  private static Filling of(Erasure c) {
-    return new Filling()
+  private static AnswersBuilder of(Erasure c) {
+    return new AnswersBuilder()
         .words("why", Optional.of(c.why()))
         .whole("entries", OptionalInt.of(c.entries()));
   }

@@ -1,7 +1,7 @@
 package caryatid.entry;
 
 /** Where a body mass in a stand's entry comes from. */
-public enum MassFrom {
+public enum BodyMassSource {
   /** The force plates, where they carried the whole body. */
   PLATE("plate"),
   /** The trial sheet. */
@@ -9,7 +9,7 @@ public enum MassFrom {
 
   private final String code;
 
-  MassFrom(String code) {
+  BodyMassSource(String code) {
     this.code = code;
   }
 

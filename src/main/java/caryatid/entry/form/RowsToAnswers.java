@@ -2,18 +2,18 @@ package caryatid.entry.form;
 
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Components;
-import caryatid.entry.Footwear;
-import caryatid.entry.Length;
-import caryatid.entry.Stood;
+import caryatid.entry.LegLength;
+import caryatid.entry.ShoeList;
+import caryatid.entry.StandSummary;
 import caryatid.entry.Walking;
 import java.util.Optional;
 
 /** Rows of what an entry says as answers. */
-final class UntypedRows {
-  private UntypedRows() {}
+final class RowsToAnswers {
+  private RowsToAnswers() {}
 
-  static Filling item(BenchAlignment.Item c) {
-    return new Filling()
+  static AnswersBuilder item(BenchAlignment.Item c) {
+    return new AnswersBuilder()
         .name("item", Optional.of(c.item()))
         .number("recommended", c.recommended())
         .number("set", Optional.of(c.set()))
@@ -22,8 +22,8 @@ final class UntypedRows {
         .words("note", c.note());
   }
 
-  static Filling component(Components.Component c) {
-    return new Filling()
+  static AnswersBuilder component(Components.ComponentLimits c) {
+    return new AnswersBuilder()
         .words("what", Optional.of(c.what()))
         .words("name", Optional.of(c.name()))
         .words("serial", c.serial())
@@ -35,15 +35,15 @@ final class UntypedRows {
         .words("source", c.source());
   }
 
-  static Filling height(Length.Height c) {
-    return new Filling()
+  static AnswersBuilder height(LegLength.Height c) {
+    return new AnswersBuilder()
         .words("landmark", Optional.of(c.landmark()))
         .number("left-mm", Optional.of(c.leftMm()))
         .number("right-mm", Optional.of(c.rightMm()));
   }
 
-  static Filling found(Stood.Found c) {
-    return new Filling()
+  static AnswersBuilder found(StandSummary.Found c) {
+    return new AnswersBuilder()
         .choice("plane", Choices.PLANE, Optional.of(c.plane()))
         .choice("side", Choices.SIDE, Optional.of(c.side()))
         .words("landmark", Optional.of(c.landmark()))
@@ -57,8 +57,8 @@ final class UntypedRows {
         .name("valid-for", c.validFor());
   }
 
-  static Filling observation(Walking.Observation c) {
-    return new Filling()
+  static AnswersBuilder observation(Walking.Observation c) {
+    return new AnswersBuilder()
         .name("deviation", Optional.of(c.deviation()))
         .choice("plane", Choices.GAIT_PLANE, c.plane())
         .choice("phase", Choices.PHASE, c.phase())
@@ -67,8 +67,8 @@ final class UntypedRows {
         .name("source", c.source());
   }
 
-  static Filling shoe(Footwear.Shoe c) {
-    return new Filling()
+  static AnswersBuilder shoe(ShoeList.Shoe c) {
+    return new AnswersBuilder()
         .words("shoe", Optional.of(c.shoe()))
         .number("heel-height-mm", Optional.of(c.heelHeightMm()))
         .whole("stand", c.stand())

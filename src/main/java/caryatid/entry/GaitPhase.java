@@ -1,7 +1,7 @@
 package caryatid.entry;
 
 /** The phase of the stride in which a deviation of walking is seen. */
-public enum Phase {
+public enum GaitPhase {
   EARLY_STANCE("early stance"),
   MID_STANCE("mid-stance"),
   LATE_STANCE("late stance"),
@@ -10,7 +10,7 @@ public enum Phase {
 
   private final String code;
 
-  Phase(String code) {
+  GaitPhase(String code) {
     this.code = code;
   }
 

@@ -1,20 +1,20 @@
 package caryatid.entry.form;
 
-import caryatid.entry.Accepted;
+import caryatid.entry.Acceptance;
 import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Components;
-import caryatid.entry.Content;
+import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
 import caryatid.entry.Erasure;
-import caryatid.entry.Footwear;
 import caryatid.entry.KneeLock;
-import caryatid.entry.Length;
-import caryatid.entry.Named;
+import caryatid.entry.LegLength;
 import caryatid.entry.Note;
-import caryatid.entry.Opening;
 import caryatid.entry.OwnSetting;
-import caryatid.entry.Stood;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.ShoeList;
+import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
 import caryatid.remark.Coded;
 import java.util.List;
@@ -23,10 +23,11 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 
 /**
- * Answers as what they say: the one place where a form's keys become fields, with {@link Untyped}.
+ * Answers as what they say: the one place where a form's keys become fields, with {@link
+ * ContentToAnswers}.
  */
-public final class Typed {
-  private Typed() {}
+public final class AnswersToContent {
+  private AnswersToContent() {}
 
   /**
    * What answers say.
@@ -35,7 +36,7 @@ public final class Typed {
    * @param a answers that fit its form
    * @throws IllegalArgumentException if they do not
    */
-  public static Content content(EntryKind kind, Answers a) {
+  public static EntryContent content(EntryKind kind, Answers a) {
     return switch (kind) {
       case OPENING -> opening(a);
       case BEFORE_ANY_SCREW -> assessment(a);
@@ -52,8 +53,8 @@ public final class Typed {
     };
   }
 
-  private static Opening opening(Answers a) {
-    return new Opening(
+  private static RecordOpening opening(Answers a) {
+    return new RecordOpening(
         a.words("wearer").orElseThrow(),
         choice(a, "side", Choices.PROSTHETIC_SIDE).orElseThrow(),
         choice(a, "level", Choices.LEVEL).orElseThrow(),
@@ -76,16 +77,16 @@ public final class Typed {
   }
 
   private static BenchAlignment benchAlignment(Answers a) {
-    return new BenchAlignment(rows(a, "items", TypedRows::item), a.words("note"));
+    return new BenchAlignment(rows(a, "items", AnswersToRows::item), a.words("note"));
   }
 
   private static Components components(Answers a) {
-    return new Components(rows(a, "components", TypedRows::component), a.words("note"));
+    return new Components(rows(a, "components", AnswersToRows::component), a.words("note"));
   }
 
-  private static Length length(Answers a) {
-    return new Length(
-        rows(a, "landmarks", TypedRows::height),
+  private static LegLength length(Answers a) {
+    return new LegLength(
+        rows(a, "landmarks", AnswersToRows::height),
         a.number("intended-shortening-mm"),
         a.number("lift-mm"),
         choice(a, "lift-under", Choices.SIDE),
@@ -93,8 +94,8 @@ public final class Typed {
         a.words("note"));
   }
 
-  private static Stood stood(Answers a) {
-    return new Stood(
+  private static StandSummary stood(Answers a) {
+    return new StandSummary(
         a.words("changed"),
         a.words("why"),
         a.words("footwear"),
@@ -103,7 +104,7 @@ public final class Typed {
         a.number("body-mass-kg"),
         choice(a, "body-mass-from", Choices.MASS_FROM),
         a.number("load-share-percent"),
-        rows(a, "findings", TypedRows::found),
+        rows(a, "findings", AnswersToRows::found),
         a.words("conclusion"),
         a.words("comfort"),
         a.words("skin"),
@@ -113,7 +114,7 @@ public final class Typed {
 
   private static Walking walking(Answers a) {
     return new Walking(
-        rows(a, "observations", TypedRows::observation),
+        rows(a, "observations", AnswersToRows::observation),
         whole(a, "comfort"),
         a.words("skin"),
         a.words("heel-stiffness"),
@@ -121,12 +122,12 @@ public final class Typed {
         a.words("note"));
   }
 
-  private static Footwear footwear(Answers a) {
-    return new Footwear(rows(a, "shoes", TypedRows::shoe), a.words("note"));
+  private static ShoeList footwear(Answers a) {
+    return new ShoeList(rows(a, "shoes", AnswersToRows::shoe), a.words("note"));
   }
 
-  private static Accepted accepted(Answers a) {
-    return new Accepted(
+  private static Acceptance accepted(Answers a) {
+    return new Acceptance(
         a.words("what").orElseThrow(), a.words("why").orElseThrow(), whole(a, "stand"));
   }
 
@@ -152,8 +153,8 @@ public final class Typed {
     return a.words(key).map(code -> of.constant(code).orElseThrow());
   }
 
-  static <C extends Coded> Optional<Named<C>> name(Answers a, String key, Class<C> type) {
-    return a.name(key).map(name -> new Named<>(name.code().map(type::cast), name.text()));
+  static <C extends Coded> Optional<TermOrText<C>> name(Answers a, String key, Class<C> type) {
+    return a.name(key).map(name -> new TermOrText<>(name.code().map(type::cast), name.text()));
   }
 
   static OptionalInt whole(Answers a, String key) {

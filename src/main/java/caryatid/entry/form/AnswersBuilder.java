@@ -1,6 +1,6 @@
 package caryatid.entry.form;
 
-import caryatid.entry.Named;
+import caryatid.entry.TermOrText;
 import caryatid.remark.Coded;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -11,46 +11,46 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 
 /** Answers as they are filled in, one after the other; what is not said is left out. */
-final class Filling {
+final class AnswersBuilder {
   private final Map<String, Answers.Value> values = new LinkedHashMap<>();
 
   Answers answers() {
     return new Answers(values);
   }
 
-  private Filling put(String key, Optional<? extends Answers.Value> value) {
+  private AnswersBuilder put(String key, Optional<? extends Answers.Value> value) {
     value.ifPresent(v -> values.put(key, v));
     return this;
   }
 
-  Filling words(String key, Optional<String> text) {
+  AnswersBuilder words(String key, Optional<String> text) {
     return put(key, text.map(Answers.Value.Words::new));
   }
 
-  Filling number(String key, Optional<BigDecimal> number) {
+  AnswersBuilder number(String key, Optional<BigDecimal> number) {
     return put(key, number.map(Answers.Value.Amount::new));
   }
 
-  Filling whole(String key, OptionalInt number) {
+  AnswersBuilder whole(String key, OptionalInt number) {
     return number.isPresent()
         ? number(key, Optional.of(BigDecimal.valueOf(number.getAsInt())))
         : this;
   }
 
-  Filling yesNo(String key, Optional<Boolean> yes) {
+  AnswersBuilder yesNo(String key, Optional<Boolean> yes) {
     return put(key, yes.map(Answers.Value.YesNo::new));
   }
 
-  <E extends Enum<E>> Filling choice(String key, Choices<E> of, Optional<E> constant) {
+  <E extends Enum<E>> AnswersBuilder choice(String key, Choices<E> of, Optional<E> constant) {
     return words(key, constant.map(of::code));
   }
 
-  <C extends Coded> Filling name(String key, Optional<Named<C>> name) {
+  <C extends Coded> AnswersBuilder name(String key, Optional<TermOrText<C>> name) {
     return put(
         key, name.map(n -> new Answers.Value.Name(n.code().map(Coded.class::cast), n.text())));
   }
 
-  <R> Filling rows(String key, List<R> rows, Function<R, Filling> row) {
+  <R> AnswersBuilder rows(String key, List<R> rows, Function<R, AnswersBuilder> row) {
     List<Answers> all = rows.stream().map(r -> row.apply(r).answers()).toList();
     return put(key, all.isEmpty() ? Optional.empty() : Optional.of(new Answers.Value.Rows(all)));
   }

@@ -1,23 +1,23 @@
 package caryatid.entry.form;
 
-import static caryatid.entry.form.Typed.choice;
-import static caryatid.entry.form.Typed.name;
-import static caryatid.entry.form.Typed.whole;
+import static caryatid.entry.form.AnswersToContent.choice;
+import static caryatid.entry.form.AnswersToContent.name;
+import static caryatid.entry.form.AnswersToContent.whole;
 
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Components;
-import caryatid.entry.Footwear;
 import caryatid.entry.KneeLock;
-import caryatid.entry.Length;
-import caryatid.entry.Stood;
+import caryatid.entry.LegLength;
+import caryatid.entry.ShoeList;
+import caryatid.entry.StandSummary;
 import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import caryatid.loadline.LandmarkInPlane;
 
 /** Rows of answers as what they say. */
-final class TypedRows {
-  private TypedRows() {}
+final class AnswersToRows {
+  private AnswersToRows() {}
 
   static BenchAlignment.Item item(Answers a) {
     return new BenchAlignment.Item(
@@ -29,8 +29,8 @@ final class TypedRows {
         a.words("note"));
   }
 
-  static Components.Component component(Answers a) {
-    return new Components.Component(
+  static Components.ComponentLimits component(Answers a) {
+    return new Components.ComponentLimits(
         a.words("what").orElseThrow(),
         a.words("name").orElseThrow(),
         a.words("serial"),
@@ -42,15 +42,15 @@ final class TypedRows {
         a.words("source"));
   }
 
-  static Length.Height height(Answers a) {
-    return new Length.Height(
+  static LegLength.Height height(Answers a) {
+    return new LegLength.Height(
         a.words("landmark").orElseThrow(),
         a.number("left-mm").orElseThrow(),
         a.number("right-mm").orElseThrow());
   }
 
-  static Stood.Found found(Answers a) {
-    return new Stood.Found(
+  static StandSummary.Found found(Answers a) {
+    return new StandSummary.Found(
         new LandmarkInPlane(
             choice(a, "plane", Choices.PLANE).orElseThrow(),
             choice(a, "side", Choices.SIDE).orElseThrow(),
@@ -72,11 +72,11 @@ final class TypedRows {
         choice(a, "phase", Choices.PHASE),
         choice(a, "severity", Choices.SEVERITY),
         name(a, "points-to", WalkingDeviation.class),
-        name(a, "source", WalkingDeviation.Source.class));
+        name(a, "source", WalkingDeviation.Reference.class));
   }
 
-  static Footwear.Shoe shoe(Answers a) {
-    return new Footwear.Shoe(
+  static ShoeList.Shoe shoe(Answers a) {
+    return new ShoeList.Shoe(
         a.words("shoe").orElseThrow(),
         a.number("heel-height-mm").orElseThrow(),
         whole(a, "stand"),

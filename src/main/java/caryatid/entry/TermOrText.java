@@ -17,25 +17,25 @@ import java.util.Optional;
  * @param code the term; empty where only words name it
  * @param text the person's words, as they were given; empty where the code says it all
  */
-public record Named<C extends Coded>(Optional<C> code, String text) {
+public record TermOrText<C extends Coded>(Optional<C> code, String text) {
 
   /**
    * @throws IllegalArgumentException if there is neither a code nor a word
    */
-  public Named {
+  public TermOrText {
     if (code.isEmpty() && text.isBlank()) {
       throw new IllegalArgumentException("a name without a word");
     }
   }
 
   /** A term that needs no words. */
-  public static <C extends Coded> Named<C> of(C code) {
-    return new Named<>(Optional.of(code), "");
+  public static <C extends Coded> TermOrText<C> of(C code) {
+    return new TermOrText<>(Optional.of(code), "");
   }
 
   /** A name in a person's own words. */
-  public static <C extends Coded> Named<C> words(String text) {
-    return new Named<>(Optional.empty(), text);
+  public static <C extends Coded> TermOrText<C> words(String text) {
+    return new TermOrText<>(Optional.empty(), text);
   }
 
   /** Whether this is the given term. */

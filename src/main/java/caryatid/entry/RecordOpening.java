@@ -16,19 +16,19 @@ import java.util.OptionalInt;
  * @param mobilityGrade mobility grade, 0 to 4
  * @param note what else is to be said
  */
-public record Opening(
+public record RecordOpening(
     String wearer,
     ProstheticSide side,
     AmputationLevel level,
     Optional<BigDecimal> bodyMassKg,
     OptionalInt mobilityGrade,
     Optional<String> note)
-    implements Content {
+    implements EntryContent {
 
   /**
    * @throws IllegalArgumentException if a number is outside its range
    */
-  public Opening {
+  public RecordOpening {
     Range.BODY_MASS_KG.require(bodyMassKg);
     Range.MOBILITY_GRADE.require(mobilityGrade);
   }

@@ -8,12 +8,12 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.usecase.Added;
+import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.Recheck;
-import caryatid.usecase.Rechecked;
+import caryatid.usecase.RecheckResult;
 import caryatid.usecase.StandReport;
 import caryatid.wording.Language;
 import caryatid.wording.ResultText;
@@ -102,7 +102,7 @@ final class CheckCommand implements Callable<Integer> {
       PrintWriter to)
       throws BadInput, StoreFailure {
     if (kept.isPresent()) {
-      Added added = kept.get().keep(inputs, checked, wording, report.paper());
+      AddedEntry added = kept.get().keep(inputs, checked, wording, report.paper());
       keep.lines(added, wording).forEach(to::println);
     }
   }
@@ -111,19 +111,19 @@ final class CheckCommand implements Callable<Integer> {
     String name = trial.first().toString();
     Wording wording = Wording.in(language.locale());
     RecheckText text = new RecheckText(wording);
-    Rechecked outcome = Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
-    if (outcome instanceof Rechecked.Newer newer) {
+    RecheckResult outcome = Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
+    if (outcome instanceof RecheckResult.Newer newer) {
       return failed(List.of(newer.problem()), wording);
     }
-    if (outcome instanceof Rechecked.Altered altered) {
+    if (outcome instanceof RecheckResult.Altered altered) {
       return failed(
           altered.differences().stream().limit(MOST).map(d -> different(name, d)).toList(),
           wording);
     }
     List<String> lines =
-        outcome instanceof Rechecked.Older older
+        outcome instanceof RecheckResult.Older older
             ? text.lines(older)
-            : text.lines((Rechecked.Reproduced) outcome);
+            : text.lines((RecheckResult.Reproduced) outcome);
     lines.forEach(out::println);
     return 0;
   }

@@ -2,7 +2,7 @@ package caryatid.cli;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.usecase.Added;
+import caryatid.usecase.AddedEntry;
 import caryatid.usecase.KeepStand;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
@@ -49,7 +49,7 @@ final class KeepOptions {
   }
 
   /** What is to be said of a stand that was added. */
-  List<String> lines(Added added, Wording wording) {
+  List<String> lines(AddedEntry added, Wording wording) {
     List<String> lines = new ArrayList<>();
     lines.add(
         wording.fill(

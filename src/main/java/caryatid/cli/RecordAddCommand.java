@@ -4,8 +4,8 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
-import caryatid.usecase.Added;
-import caryatid.usecase.Draft;
+import caryatid.usecase.AddedEntry;
+import caryatid.usecase.EntryDraft;
 import caryatid.usecase.ExtendRecord;
 import caryatid.usecase.Records;
 import caryatid.usecase.SuggestedRows;
@@ -49,8 +49,8 @@ final class RecordAddCommand extends RecordSubcommand {
   int run(Records records) throws BadInput, StoreFailure {
     Optional<Entry.Correction> corrects = correction.correction(wording());
     SuggestedRows offers = SuggestedRows.in(records, code, kind, wording());
-    Draft draft = entry.draft(kind, values, corrects, offers, wording());
-    Added added = ExtendRecord.run(records, code, draft);
+    EntryDraft draft = entry.draft(kind, values, corrects, offers, wording());
+    AddedEntry added = ExtendRecord.run(records, code, draft);
     say("Record.added", added.entry().number(), code, wording().word(added.entry().kind()));
     print(draft.understood(wording()));
     print(RecordText.remarks(added.remarks(), wording()));

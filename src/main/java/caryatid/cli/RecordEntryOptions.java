@@ -10,7 +10,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.usecase.Assignments;
-import caryatid.usecase.Draft;
+import caryatid.usecase.EntryDraft;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
@@ -67,7 +67,7 @@ final class RecordEntryOptions {
    * @param offers usual rows of the form
    * @throws BadInput if a file cannot be read or the values are no values
    */
-  Draft draft(
+  EntryDraft draft(
       EntryKind kind,
       List<String> values,
       Optional<Entry.Correction> corrects,
@@ -82,7 +82,7 @@ final class RecordEntryOptions {
       given = terminal.get().complete(EntryForms.of(kind), given, !told, offers);
       by = by == null ? terminal.get().initials() : by;
     }
-    return new Draft(
+    return new EntryDraft(
         kind, given, offers, files, by == null ? "" : by, Optional.ofNullable(at), corrects, sure);
   }
 

@@ -3,7 +3,7 @@ package caryatid.cli;
 import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
-import caryatid.usecase.Draft;
+import caryatid.usecase.EntryDraft;
 import caryatid.usecase.Records;
 import caryatid.usecase.StartRecord;
 import caryatid.usecase.SuggestedRows;
@@ -43,7 +43,7 @@ final class RecordStartCommand extends RecordSubcommand {
   @Override
   int run(Records records) throws BadInput, StoreFailure {
     StartRecord.require(code, entry.isSure());
-    Draft opening =
+    EntryDraft opening =
         entry.draft(
             EntryKind.OPENING, values, Optional.empty(), SuggestedRows.none(wording()), wording());
     StartRecord.run(records, code, opening, shared);

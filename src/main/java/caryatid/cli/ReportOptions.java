@@ -25,7 +25,7 @@ final class ReportOptions {
       description =
           "What to write, one or several of pdf, html, csv, json, svg, png; pdf if left"
               + " out. Svg and png are the drawings alone.")
-  private Set<StandReport.Form> forms = EnumSet.of(StandReport.Form.PDF);
+  private Set<StandReport.FileFormat> forms = EnumSet.of(StandReport.FileFormat.PDF);
 
   @Option(
       names = "--paper",

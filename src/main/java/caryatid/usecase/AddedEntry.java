@@ -15,16 +15,16 @@ import java.util.stream.Stream;
  * @param entry the entry
  * @param remarks its place in the record, what is outside a maker's limit, and dangers left open
  */
-public record Added(Entry entry, List<Remark> remarks) {
-  public Added {
+public record AddedEntry(Entry entry, List<Remark> remarks) {
+  public AddedEntry {
     remarks = List.copyOf(remarks);
   }
 
-  static Added to(FittingRecord record, Entry entry) {
+  static AddedEntry to(FittingRecord record, Entry entry) {
     RecordView view = RecordView.of(record);
     Stream<Remark> dangers =
         view.open().stream().filter(remark -> remark.topic().weight() == Weight.SAFETY);
-    return new Added(
+    return new AddedEntry(
         entry,
         Stream.of(AdditionRemarks.of(record, entry).stream(), view.remarks().stream(), dangers)
             .flatMap(remarks -> remarks)

@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param corrects the entry it takes the place of
  * @param sure whether its words say nothing about who the wearer is, whatever they look like
  */
-public record Draft(
+public record EntryDraft(
     EntryKind kind,
     InputValue.Group given,
     SuggestedRows offers,
@@ -37,13 +37,13 @@ public record Draft(
     Optional<OffsetDateTime> at,
     Optional<Entry.Correction> corrects,
     boolean sure) {
-  public Draft {
+  public EntryDraft {
     files = List.copyOf(files);
   }
 
   /** What is said back of words that are understood as a term with another word. */
   public List<String> understood(Wording wording) {
-    return new Understanding(wording).of(EntryForms.of(kind), given);
+    return new RecognisedTerms(wording).of(EntryForms.of(kind), given);
   }
 
   /**

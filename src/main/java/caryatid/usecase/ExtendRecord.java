@@ -18,13 +18,14 @@ public final class ExtendRecord {
    * @throws BadInput if there is no such record, it takes no entries, or the entry does not fit
    * @throws StoreFailure if somebody else is writing, or it cannot be written
    */
-  public static Added run(Records records, String code, Draft draft) throws BadInput, StoreFailure {
+  public static AddedEntry run(Records records, String code, EntryDraft draft)
+      throws BadInput, StoreFailure {
     RecordCode record = RecordCode.of(code);
     Addition addition = draft.addition(records.now());
     if (addition.content() instanceof RecordOpening opening && !draft.sure()) {
       RecordCode.requireAnonymous(opening.wearer());
     }
     Entry added = records.store().add(record, addition);
-    return Added.to(records.store().read(record), added);
+    return AddedEntry.to(records.store().read(record), added);
   }
 }

@@ -75,12 +75,12 @@ public final class KeepStand {
    * @throws BadInput if the record no longer takes it, or an input can no longer be read
    * @throws StoreFailure if somebody else is writing, or it cannot be written
    */
-  public Added keep(Inputs inputs, Checked checked, Wording wording, Paper paper)
+  public AddedEntry keep(Inputs inputs, Checked checked, Wording wording, Paper paper)
       throws BadInput, StoreFailure {
     byte[] pdf = CheckPdf.pdf(inputs, checked, wording, paper);
     Addition stand = StandEntryBuilder.of(inputs, checked, pdf, initials(checked.result()));
     Entry added = records.store().add(code, stand);
-    return Added.to(records.store().read(code), added);
+    return AddedEntry.to(records.store().read(code), added);
   }
 
   private String initials(Result result) {

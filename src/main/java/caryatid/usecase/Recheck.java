@@ -23,16 +23,16 @@ public final class Recheck {
    * @throws BadInput if the report is none, its result cannot be read, or a file inside it cannot
    *     be used although its own method took it
    */
-  public static Rechecked run(String name, byte[] pdf) throws BadInput {
+  public static RecheckResult run(String name, byte[] pdf) throws BadInput {
     return run(name, pdf, Result.METHOD);
   }
 
   /** The same, by a program whose method has another number. */
-  static Rechecked run(String name, byte[] pdf, int method) throws BadInput {
+  static RecheckResult run(String name, byte[] pdf, int method) throws BadInput {
     ReportInputs inside = new ReportInputs(ReportReader.read(name, pdf));
     ResultReading file = ResultJson.open(inside.result());
     if (file instanceof ResultReading.Newer newer) {
-      return new Rechecked.Newer(newer.problem().in(name));
+      return new RecheckResult.Newer(newer.problem().in(name));
     }
     if (file instanceof ResultReading.Unreadable unreadable) {
       throw new BadInput(unreadable.problem());
@@ -40,20 +40,20 @@ public final class Recheck {
     return recheck(name, inside, ((ResultReading.Read) file).result(), method);
   }
 
-  private static Rechecked recheck(String name, ReportInputs inside, Result kept, int method)
+  private static RecheckResult recheck(String name, ReportInputs inside, Result kept, int method)
       throws BadInput {
     if (kept.method() > method) {
-      return new Rechecked.Newer(Problem.at(Place.of(name), ArchiveProblem.NEWER_VERSION));
+      return new RecheckResult.Newer(Problem.at(Place.of(name), ArchiveProblem.NEWER_VERSION));
     }
     return kept.method() < method ? older(inside, kept) : same(inside, kept);
   }
 
-  private static Rechecked same(ReportInputs inside, Result kept) throws BadInput {
+  private static RecheckResult same(ReportInputs inside, Result kept) throws BadInput {
     Result result = Check.run(inside.inputs(kept)).result();
     List<ResultDifference> differences = differences(kept, result);
     return differences.isEmpty()
-        ? new Rechecked.Reproduced(result, kept.program())
-        : new Rechecked.Altered(differences);
+        ? new RecheckResult.Reproduced(result, kept.program())
+        : new RecheckResult.Altered(differences);
   }
 
   /** What differs in what was found, whatever program found it and by what method. */
@@ -62,22 +62,22 @@ public final class Recheck {
     return ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
   }
 
-  private static Rechecked older(ReportInputs inside, Result kept) throws BadInput {
+  private static RecheckResult older(ReportInputs inside, Result kept) throws BadInput {
     List<ResultDifference> strangers = inside.strangers(kept);
     return strangers.isEmpty()
-        ? new Rechecked.Older(kept, today(inside, kept))
-        : new Rechecked.Altered(strangers);
+        ? new RecheckResult.Older(kept, today(inside, kept))
+        : new RecheckResult.Altered(strangers);
   }
 
-  private static Rechecked.Today today(ReportInputs inside, Result kept) {
+  private static RecheckResult.Today today(ReportInputs inside, Result kept) {
     try {
       Result result = Check.run(inside.inputs(kept)).result();
       List<ResultDifference> differences = differences(kept, result);
       return differences.isEmpty()
-          ? new Rechecked.Today.Same()
-          : new Rechecked.Today.Numbers(result, differences);
+          ? new RecheckResult.Today.Same()
+          : new RecheckResult.Today.Numbers(result, differences);
     } catch (BadInput e) {
-      return new Rechecked.Today.Refused(e.problems());
+      return new RecheckResult.Today.Refused(e.problems());
     }
   }
 }

@@ -6,7 +6,7 @@ import caryatid.remark.Problem;
 import java.util.List;
 
 /** What came of computing a report again from the files inside it. */
-public sealed interface Rechecked {
+public sealed interface RecheckResult {
 
   /**
    * The same method gives the same result to the last digit.
@@ -14,14 +14,14 @@ public sealed interface Rechecked {
    * @param result as computed now
    * @param madeBy name and version of the program that made the report
    */
-  record Reproduced(Result result, String madeBy) implements Rechecked {}
+  record Reproduced(Result result, String madeBy) implements RecheckResult {}
 
   /**
    * The result inside is not what its method makes of the files inside.
    *
    * @param differences at least one
    */
-  record Altered(List<ResultDifference> differences) implements Rechecked {
+  record Altered(List<ResultDifference> differences) implements RecheckResult {
     public Altered {
       differences = List.copyOf(differences);
     }
@@ -33,14 +33,14 @@ public sealed interface Rechecked {
    * @param kept the result inside
    * @param today what this program's method makes of the files
    */
-  record Older(Result kept, Today today) implements Rechecked {}
+  record Older(Result kept, Today today) implements RecheckResult {}
 
   /**
    * A newer version made it, which this one cannot compute again.
    *
    * @param problem says so
    */
-  record Newer(Problem problem) implements Rechecked {}
+  record Newer(Problem problem) implements RecheckResult {}
 
   /** What today's method makes of files that an older one was given. */
   sealed interface Today {

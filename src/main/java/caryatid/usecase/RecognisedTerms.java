@@ -14,11 +14,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Says back which words were understood as a term, where the reader's word for it is another. */
-final class Understanding {
+final class RecognisedTerms {
   private final Wording wording;
   private final List<String> said = new ArrayList<>();
 
-  Understanding(Wording wording) {
+  RecognisedTerms(Wording wording) {
     this.wording = wording;
   }
 

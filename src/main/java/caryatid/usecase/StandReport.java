@@ -23,7 +23,7 @@ public final class StandReport {
   private StandReport() {}
 
   /** Forms in which a report can be written; the constants are the files' endings. */
-  public enum Form {
+  public enum FileFormat {
     PDF,
     HTML,
     CSV,
@@ -42,12 +42,12 @@ public final class StandReport {
    * @param replace whether a report that is there may be replaced
    */
   public record Order(
-      Path folder, String recording, List<Form> forms, Paper paper, boolean replace) {
+      Path folder, String recording, List<FileFormat> forms, Paper paper, boolean replace) {
     public Order {
       forms = List.copyOf(forms);
     }
 
-    private Output output(String part, Form form) {
+    private Output output(String part, FileFormat form) {
       int dot = recording.lastIndexOf('.');
       String stem = (dot > 0 ? recording.substring(0, dot) : recording) + "-report";
       String name = part.isEmpty() ? stem : stem + "-" + part;
@@ -62,7 +62,7 @@ public final class StandReport {
    * @throws BadInput if a file is there already, or the folder is none
    */
   public static void requireFree(Order order, FileAccess files) throws BadInput {
-    for (Form form : order.forms()) {
+    for (FileFormat form : order.forms()) {
       files.requireFree(order.output("", form));
     }
   }
@@ -82,7 +82,7 @@ public final class StandReport {
       FileAccess files,
       Consumer<Path> written)
       throws BadInput, StoreFailure {
-    for (Form form : order.forms()) {
+    for (FileFormat form : order.forms()) {
       Map<String, byte[]> made = made(form, inputs, checked, wording, order.paper());
       for (Map.Entry<String, byte[]> file : made.entrySet()) {
         Output output = order.output(file.getKey(), form);
@@ -94,7 +94,8 @@ public final class StandReport {
 
   /** The files of a form: their bytes by what is added to the report's name. */
   private static Map<String, byte[]> made(
-      Form form, Inputs inputs, Checked checked, Wording wording, Paper paper) throws BadInput {
+      FileFormat form, Inputs inputs, Checked checked, Wording wording, Paper paper)
+      throws BadInput {
     return switch (form) {
       case PDF -> Map.of("", CheckPdf.pdf(inputs, checked, wording, paper));
       case HTML -> Map.of("", Report.html(checked.result(), checked.recordings(), wording));

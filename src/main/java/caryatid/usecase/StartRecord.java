@@ -31,7 +31,7 @@ public final class StartRecord {
    * @throws StoreFailure if somebody else is writing, or it cannot be written; nothing is left of
    *     it then
    */
-  public static void run(Records records, String code, Draft opening)
+  public static void run(Records records, String code, EntryDraft opening)
       throws BadInput, StoreFailure {
     run(records, code, opening, false);
   }
@@ -42,7 +42,7 @@ public final class StartRecord {
    * @param shared whether the folder is made for a group; it must not be there then
    * @throws BadInput as above, or if the folder is there
    */
-  public static void run(Records records, String code, Draft opening, boolean shared)
+  public static void run(Records records, String code, EntryDraft opening, boolean shared)
       throws BadInput, StoreFailure {
     require(code, opening.sure());
     Addition addition = opening.addition(records.now());

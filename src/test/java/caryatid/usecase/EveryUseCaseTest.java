@@ -50,13 +50,13 @@ class EveryUseCaseTest {
         records, CODE, draft(EntryKind.OPENING, "wearer=K7", "side=right", "level=transtibial"));
   }
 
-  private static Draft draft(EntryKind kind, String... values) throws BadInput {
+  private static EntryDraft draft(EntryKind kind, String... values) throws BadInput {
     return draft(kind, Optional.empty(), values);
   }
 
-  private static Draft draft(EntryKind kind, Optional<Entry.Correction> corrects, String... values)
-      throws BadInput {
-    return new Draft(
+  private static EntryDraft draft(
+      EntryKind kind, Optional<Entry.Correction> corrects, String... values) throws BadInput {
+    return new EntryDraft(
         kind,
         Assignments.read(Optional.empty(), List.of(values), Place.of("test")),
         SuggestedRows.none(WORDING),
@@ -77,7 +77,7 @@ class EveryUseCaseTest {
         Optional.empty());
   }
 
-  private Added keepAStand() throws Exception {
+  private AddedEntry keepAStand() throws Exception {
     KeepStand keep = KeepStand.in(records, CODE, Optional.of("CD"), false);
     Inputs inputs = inputs();
     return keep.keep(inputs, keep.check(inputs), WORDING, Paper.A4);
@@ -91,7 +91,7 @@ class EveryUseCaseTest {
         new StandReport.Order(
             Path.of("out"),
             "barefoot-1.csv",
-            List.of(StandReport.Form.PDF, StandReport.Form.JSON),
+            List.of(StandReport.FileFormat.PDF, StandReport.FileFormat.JSON),
             Paper.A4,
             false);
     List<Path> written = new ArrayList<>();
@@ -103,7 +103,7 @@ class EveryUseCaseTest {
     assertThat(files.made(json)).isEqualTo(StandReport.json(checked.result()));
     assertThatThrownBy(() -> StandReport.requireFree(order, files)).isInstanceOf(BadInput.class);
     assertThat(Recheck.run("report", files.made(pdf)))
-        .isEqualTo(new Rechecked.Reproduced(checked.result(), checked.result().program()));
+        .isEqualTo(new RecheckResult.Reproduced(checked.result(), checked.result().program()));
   }
 
   @Test
@@ -119,7 +119,7 @@ class EveryUseCaseTest {
 
   @Test
   void aStandIsKeptUnderTheNextNumberAndOnceOnly() throws Exception {
-    Added added = keepAStand();
+    AddedEntry added = keepAStand();
     assertThat(added.entry().number()).isEqualTo(2);
     assertThat(added.entry().kind()).isEqualTo(EntryKind.STAND);
     assertThat(added.entry().by()).isEqualTo("CD");

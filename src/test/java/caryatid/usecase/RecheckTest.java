@@ -75,14 +75,14 @@ class RecheckTest {
   @Test
   void theSameMethodReproducesTheResult() throws BadInput {
     assertThat(Recheck.run("k7-shoe.pdf", pdf))
-        .isEqualTo(new Rechecked.Reproduced(kept, kept.program()));
+        .isEqualTo(new RecheckResult.Reproduced(kept, kept.program()));
   }
 
   @Test
   void theSameMethodOfAnotherVersionReproducesIt() throws BadInput {
     byte[] other = with(new Result(kept.method(), "Caryatid 0.0.9", kept.state()));
     assertThat(Recheck.run("k7-shoe.pdf", other))
-        .isEqualTo(new Rechecked.Reproduced(kept, "Caryatid 0.0.9"));
+        .isEqualTo(new RecheckResult.Reproduced(kept, "Caryatid 0.0.9"));
   }
 
   @Test
@@ -99,7 +99,7 @@ class RecheckTest {
                     path + caryatid.format.JsonNumber.of(Math.nextUp(was))));
     assertThat(Recheck.run("k7-shoe.pdf", altered))
         .isEqualTo(
-            new Rechecked.Altered(
+            new RecheckResult.Altered(
                 List.of(
                     new ResultDifference(
                         "state.findings[0].probability-within",
@@ -110,7 +110,7 @@ class RecheckTest {
   @Test
   void whatAnOlderMethodFoundStandsBesideTodaysNumbers() throws BadInput {
     assertThat(Recheck.run("k7-shoe.pdf", pdf, LATER))
-        .isEqualTo(new Rechecked.Older(kept, new Rechecked.Today.Same()));
+        .isEqualTo(new RecheckResult.Older(kept, new RecheckResult.Today.Same()));
   }
 
   @Test
@@ -118,7 +118,7 @@ class RecheckTest {
     byte[] altered = with(Role.TRIAL_SHEET, bytes -> replaced(bytes, "K7", "K8"));
     assertThat(Recheck.run("k7-shoe.pdf", altered, LATER))
         .isInstanceOfSatisfying(
-            Rechecked.Altered.class,
+            RecheckResult.Altered.class,
             a ->
                 assertThat(a.differences())
                     .singleElement()
@@ -148,10 +148,10 @@ class RecheckTest {
         Report.pdf(kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
     assertThat(Recheck.run("k7-shoe.pdf", old, LATER))
         .isInstanceOfSatisfying(
-            Rechecked.Older.class,
+            RecheckResult.Older.class,
             older -> {
               assertThat(older.kept()).isEqualTo(of);
-              assertThat(older.today()).isInstanceOf(Rechecked.Today.Refused.class);
+              assertThat(older.today()).isInstanceOf(RecheckResult.Today.Refused.class);
             });
   }
 
@@ -189,7 +189,7 @@ class RecheckTest {
   private static void assertNewer(byte[] report) throws BadInput {
     assertThat(Recheck.run("k7-shoe.pdf", report))
         .isInstanceOfSatisfying(
-            Rechecked.Newer.class, newer -> assertThat(said(newer.problem())).isEqualTo(NEWER));
+            RecheckResult.Newer.class, newer -> assertThat(said(newer.problem())).isEqualTo(NEWER));
   }
 
   private static final String NEWER =

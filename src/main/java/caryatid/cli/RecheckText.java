@@ -34,7 +34,7 @@ final class RecheckText {
       return lines;
     }
     lines.add(fill("Recheck.OLDER", madeBy));
-    if (older.today() instanceof Today.Numbers numbers) {
+    if (older.today() instanceof Today.Different numbers) {
       lines.addAll(today(older.kept(), numbers));
     } else if (older.today() instanceof Today.Refused refused) {
       lines.add(wording.word("Recheck.REFUSED"));
@@ -43,7 +43,7 @@ final class RecheckText {
     return lines;
   }
 
-  private List<String> today(Result kept, Today.Numbers numbers) {
+  private List<String> today(Result kept, Today.Different numbers) {
     List<String> before = ResultText.lines(kept, wording);
     List<String> now = ResultText.lines(numbers.result(), wording);
     if (before.equals(now)) {

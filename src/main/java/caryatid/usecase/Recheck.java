@@ -75,7 +75,7 @@ public final class Recheck {
       List<ResultDifference> differences = differences(kept, result);
       return differences.isEmpty()
           ? new RecheckResult.Today.Same()
-          : new RecheckResult.Today.Numbers(result, differences);
+          : new RecheckResult.Today.Different(result, differences);
     } catch (BadInput e) {
       return new RecheckResult.Today.Refused(e.problems());
     }

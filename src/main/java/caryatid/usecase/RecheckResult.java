@@ -53,8 +53,8 @@ public sealed interface RecheckResult {
      *
      * @param differences from the result inside, at least one
      */
-    record Numbers(Result result, List<ResultDifference> differences) implements Today {
-      public Numbers {
+    record Different(Result result, List<ResultDifference> differences) implements Today {
+      public Different {
         differences = List.copyOf(differences);
       }
     }

@@ -5,6 +5,11 @@ import caryatid.report.pages.Block;
 import caryatid.report.pages.OffsetHistory;
 import caryatid.report.pages.Paper;
 import caryatid.report.pages.PrintableBlocks;
+import caryatid.report.pages.RecordClosing;
+import caryatid.report.pages.RecordFirstPage;
+import caryatid.report.pages.RecordReportData;
+import caryatid.report.pages.RecordTimeline;
+import caryatid.report.pages.ReportContent;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.PdfFrame;
 import caryatid.report.pdf.PdfFrame.Origin;
@@ -25,7 +30,7 @@ public final class FittingReport {
    *
    * @param program name and version of the program
    */
-  public static byte[] pdf(FittingStory story, String program, Wording wording, Paper paper) {
+  public static byte[] pdf(RecordReportData story, String program, Wording wording, Paper paper) {
     return PdfFrame.pdf(
         content(story, program, wording, paper),
         new Origin(program, OptionalInt.empty(), newest(story.view())),
@@ -38,11 +43,11 @@ public final class FittingReport {
       RecordReportData story, String program, Wording wording, Paper paper) {
     String title = wording.fill("FittingReport.TITLE", Argument.text(story.view().code().text()));
     double widthMm = paper.textWidthMm();
-    List<Block> blocks = new ArrayList<>(new FittingNow(story.view(), wording).blocks(title));
-    blocks.addAll(new FittingOffsets(story.view(), wording).blocks());
-    blocks.addAll(new FittingTimeline(story, wording, widthMm).blocks());
-    blocks.addAll(new FittingEnd(story.view(), program, wording).blocks());
-    return new Content(title, List.of(PrintableBlocks.printable(blocks)));
+    List<Block> blocks = new ArrayList<>(new RecordFirstPage(story.view(), wording).blocks(title));
+    blocks.addAll(new OffsetHistory(story.view(), wording).blocks());
+    blocks.addAll(new RecordTimeline(story, wording, widthMm).blocks());
+    blocks.addAll(new RecordClosing(story.view(), program, wording).blocks());
+    return new ReportContent(title, List.of(PrintableBlocks.printable(blocks)));
   }
 
   private static OffsetDateTime newest(RecordView view) {

@@ -57,7 +57,7 @@ public final class Report {
     return page.getBytes(StandardCharsets.UTF_8);
   }
 
-  static Content content(Result result, List<Recording> recordings, Wording wording) {
+  static ReportContent content(Result result, List<Recording> recordings, Wording wording) {
     AlignmentState state = result.state();
     FirstPage first = new FirstPage(state, wording);
     SecondPage second = new SecondPage(result, recordings, LAYOUT, wording);

@@ -46,7 +46,9 @@ class NewerEntryTest {
     FittingRecord record = store.read(CODE);
     assertThat(record.damage()).isEmpty();
     assertThat(record.entries()).hasSize(1);
-    assertThat(record.unread()).extracting(UnreadableEntry::number, UnreadableEntry::newer).hasSize(1);
+    assertThat(record.unread())
+        .extracting(UnreadableEntry::number, UnreadableEntry::newer)
+        .hasSize(1);
     assertThat(record.unread().get(0).newer()).isTrue();
     assertThat(words(record.notShown())).containsExactly(NEWER);
     assertThat(store.verify(CODE)).isEmpty();

@@ -1,7 +1,7 @@
 package caryatid.report.pdf;
 
-import caryatid.report.pages.ReportContent;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.ReportContent;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -43,8 +43,8 @@ public final class PdfFrame {
     return bytes.toByteArray();
   }
 
-  private static void write(PDDocument document, ReportContent content, Wording wording, Paper paper)
-      throws IOException {
+  private static void write(
+      PDDocument document, ReportContent content, Wording wording, Paper paper) throws IOException {
     PdfFonts fonts = new PdfFonts(document);
     StructureTags tags = new StructureTags(document);
     try (PdfPen pen = new PdfPen(document, fonts, tags, paper)) {

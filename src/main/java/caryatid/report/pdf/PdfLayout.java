@@ -16,7 +16,7 @@ final class PdfLayout {
     this.pen = pen;
   }
 
-  void lay(Content content) throws IOException {
+  void lay(ReportContent content) throws IOException {
     for (int page = 0; page < content.pages().size(); page++) {
       if (page > 0) {
         turnPage();

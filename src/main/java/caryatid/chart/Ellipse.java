@@ -1,7 +1,7 @@
 package caryatid.chart;
 
 import caryatid.chart.mark.Scale.PersonPoint;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
@@ -15,7 +15,7 @@ final class Ellipse {
 
   private Ellipse() {}
 
-  static Optional<List<PersonPoint>> of(Standing standing, LineOf of) {
+  static Optional<List<PersonPoint>> of(Standing standing, LoadLineOwner of) {
     Optional<Sway> sway = standing.sway().stream().filter(s -> s.of() == of).findFirst();
     Optional<MeanLoad> load = standing.load(of);
     return sway.isPresent() && load.isPresent()

@@ -5,7 +5,7 @@ import caryatid.geometry.Side;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
 import caryatid.sheet.ProstheticSide;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Stance;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,19 +16,19 @@ final class FootTracks {
   private FootTracks() {}
 
   /** A foot's or the whole body's course on its plate. */
-  record Track(LineOf of, PlateTrack plate) {}
+  record Track(LoadLineOwner of, PlateTrack plate) {}
 
   static List<Track> of(Stand stand, Recording recording) {
     List<Track> tracks = new ArrayList<>();
     Stance stance = stand.trial().stance();
     if (stance instanceof Stance.PlatePerFoot perFoot) {
-      add(tracks, recording, LineOf.LEFT_FOOT, Optional.of(perFoot.leftPlate()));
-      add(tracks, recording, LineOf.RIGHT_FOOT, Optional.of(perFoot.rightPlate()));
+      add(tracks, recording, LoadLineOwner.LEFT_FOOT, Optional.of(perFoot.leftPlate()));
+      add(tracks, recording, LoadLineOwner.RIGHT_FOOT, Optional.of(perFoot.rightPlate()));
     } else if (stance instanceof Stance.ProstheticFootOnPlate alone) {
       ProstheticSide side = stand.trial().side();
-      add(tracks, recording, LineOf.foot(side.sides().get(0)), alone.plate());
+      add(tracks, recording, LoadLineOwner.foot(side.sides().get(0)), alone.plate());
     } else if (stance instanceof Stance.BothFeetOnOnePlate both) {
-      add(tracks, recording, LineOf.WHOLE_BODY, both.plate());
+      add(tracks, recording, LoadLineOwner.WHOLE_BODY, both.plate());
     }
     return tracks;
   }
@@ -37,13 +37,13 @@ final class FootTracks {
   static Track of(Stand stand, Recording recording, Side side) {
     List<Track> tracks = of(stand, recording);
     return tracks.stream()
-        .filter(track -> track.of() == LineOf.foot(side))
+        .filter(track -> track.of() == LoadLineOwner.foot(side))
         .findFirst()
         .orElse(tracks.get(0));
   }
 
   private static void add(
-      List<Track> tracks, Recording recording, LineOf of, Optional<String> plate) {
+      List<Track> tracks, Recording recording, LoadLineOwner of, Optional<String> plate) {
     plate
         .map(recording::plate)
         .orElse(Optional.of(recording.plates().get(0)))

@@ -12,7 +12,7 @@ import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.ResultWords;
@@ -131,7 +131,7 @@ final class StripWords {
         .filter(f -> f.verdict() != Verdict.OUTSIDE && !f.decidable())
         .ifPresent(f -> parts.add(wording.word("OffsetWords.undecidable")));
     if (isOther(strip)) {
-      parts.add(wording.word(LineOf.WHOLE_BODY));
+      parts.add(wording.word(LoadLineOwner.WHOLE_BODY));
     }
     strip.finding().flatMap(this::advice).ifPresent(parts::add);
     return parts.isEmpty()
@@ -141,7 +141,7 @@ final class StripWords {
 
   /** Whether a strip is about another load line than the leg's. */
   boolean isOther(Strip strip) {
-    Optional<LineOf> of = leg.line().map(LoadLine::of);
+    Optional<LoadLineOwner> of = leg.line().map(LoadLine::of);
     return strip.offset().filter(o -> of.filter(o.of()::equals).isEmpty()).isPresent();
   }
 

@@ -15,7 +15,7 @@ import caryatid.chart.mark.ShownRange;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.recording.model.Recording;
-import caryatid.standing.LeftOut;
+import caryatid.standing.UnusedPart;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +47,7 @@ record TimePanel(String label, List<NamedCurve> curves) {
     ShownRange span = ShownRange.of(shown, track.plate().usable(), stand.standing().stretch());
     Series series = new Series(recording.timeS(), track.plate().usable(), span, box);
     List<Mark> marks = new ArrayList<>();
-    for (LeftOut left : stand.standing().stretch().leftOut()) {
+    for (UnusedPart left : stand.standing().stretch().leftOut()) {
       Box out = new Box(series.x(left.fromS()), box.topMm(), series.x(left.toS()), box.bottomMm());
       marks.addAll(Shapes.hatch(out, HATCH_MM, Pen.LEFT_OUT));
     }

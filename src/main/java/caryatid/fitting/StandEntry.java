@@ -27,7 +27,7 @@ import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
 import caryatid.sheet.ProstheticSide;
 import caryatid.sheet.TrialSheet;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -157,7 +157,7 @@ public final class StandEntry {
   private static Mass mass(AlignmentState state) {
     var measured =
         state.stands().stream()
-            .flatMap(s -> s.standing().load(LineOf.WHOLE_BODY).stream())
+            .flatMap(s -> s.standing().load(LoadLineOwner.WHOLE_BODY).stream())
             .flatMap(load -> load.upN().stream())
             .mapToDouble(Estimate::value)
             .average();

@@ -6,9 +6,9 @@ import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Unit;
-import caryatid.standing.LeftOut;
-import caryatid.standing.LineOf;
-import caryatid.standing.Placement;
+import caryatid.standing.UnusedPart;
+import caryatid.standing.LoadLineOwner;
+import caryatid.standing.PercentileRank;
 import caryatid.uncertainty.Cause;
 
 /** Words for what is measured and found. */
@@ -58,9 +58,9 @@ final class FindingSpellings {
                 case MEASURED_FORCE -> "measured-force";
               });
 
-  static final Spellings<LineOf> LINE_OF =
+  static final Spellings<LoadLineOwner> LINE_OF =
       Spellings.of(
-          LineOf.values(),
+          LoadLineOwner.values(),
           each ->
               switch (each) {
                 case LEFT_FOOT -> "left-foot";
@@ -105,9 +105,9 @@ final class FindingSpellings {
                 case OUTSIDE -> "outside";
               });
 
-  static final Spellings<LeftOut.Reason> LEFT_OUT =
+  static final Spellings<UnusedPart.Reason> LEFT_OUT =
       Spellings.of(
-          LeftOut.Reason.values(),
+          UnusedPart.Reason.values(),
           each ->
               switch (each) {
                 case UNLOADED -> "unloaded";
@@ -119,9 +119,9 @@ final class FindingSpellings {
                 case BY_HAND -> "by-hand";
               });
 
-  static final Spellings<Placement.Measure> MEASURE =
+  static final Spellings<PercentileRank.Measure> MEASURE =
       Spellings.of(
-          Placement.Measure.values(),
+          PercentileRank.Measure.values(),
           each ->
               switch (each) {
                 case SD_ANTERIOR -> "sd-anterior";

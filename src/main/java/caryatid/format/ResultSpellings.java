@@ -3,7 +3,7 @@ package caryatid.format;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 
 /** The words of the result's JSON, for other files that programs read. */
 public final class ResultSpellings {
@@ -20,7 +20,7 @@ public final class ResultSpellings {
   }
 
   /** For example {@code left-foot}. */
-  public static String line(LineOf of) {
+  public static String line(LoadLineOwner of) {
     return FindingSpellings.LINE_OF.of(of);
   }
 

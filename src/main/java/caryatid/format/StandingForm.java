@@ -1,8 +1,8 @@
 package caryatid.format;
 
 import caryatid.geometry.Side;
-import caryatid.standing.Lean;
-import caryatid.standing.LeftOut;
+import caryatid.standing.ForceInclination;
+import caryatid.standing.UnusedPart;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Standing;
@@ -59,14 +59,14 @@ final class StandingForm {
         in.list("left-out", StandingForm::readLeftOut));
   }
 
-  private static void writeLeftOut(LeftOut left, JsonObjectWriter out) throws IOException {
+  private static void writeLeftOut(UnusedPart left, JsonObjectWriter out) throws IOException {
     out.number("from-s", left.fromS())
         .number("to-s", left.toS())
         .word("reason", FindingSpellings.LEFT_OUT, left.reason());
   }
 
-  private static LeftOut readLeftOut(JsonObjectReader in) {
-    return new LeftOut(
+  private static UnusedPart readLeftOut(JsonObjectReader in) {
+    return new UnusedPart(
         in.number("from-s"), in.number("to-s"), in.word("reason", FindingSpellings.LEFT_OUT));
   }
 
@@ -87,13 +87,13 @@ final class StandingForm {
         in.objectIfThere("lean", StandingForm::readLean));
   }
 
-  private static void writeLean(Lean lean, JsonObjectWriter out) throws IOException {
+  private static void writeLean(ForceInclination lean, JsonObjectWriter out) throws IOException {
     out.object("right-per-up", lean.rightPerUp(), EstimateForm::write)
         .object("anterior-per-up", lean.anteriorPerUp(), EstimateForm::write);
   }
 
-  private static Lean readLean(JsonObjectReader in) {
-    return new Lean(
+  private static ForceInclination readLean(JsonObjectReader in) {
+    return new ForceInclination(
         in.object("right-per-up", EstimateForm::read),
         in.object("anterior-per-up", EstimateForm::read));
   }

@@ -1,6 +1,6 @@
 package caryatid.format;
 
-import caryatid.standing.Placement;
+import caryatid.standing.PercentileRank;
 import caryatid.standing.Sway;
 import java.io.IOException;
 
@@ -41,15 +41,15 @@ final class SwayForm {
         in.number("effective-anterior"));
   }
 
-  static void writePlacement(Placement placement, JsonObjectWriter out) throws IOException {
+  static void writePlacement(PercentileRank placement, JsonObjectWriter out) throws IOException {
     out.word("measure", FindingSpellings.MEASURE, placement.measure())
         .number("value", placement.value())
         .whole("from-percent", placement.fromPercent())
         .whole("to-percent", placement.toPercent());
   }
 
-  static Placement readPlacement(JsonObjectReader in) {
-    return new Placement(
+  static PercentileRank readPlacement(JsonObjectReader in) {
+    return new PercentileRank(
         in.word("measure", FindingSpellings.MEASURE),
         in.number("value"),
         in.whole("from-percent"),

@@ -1,7 +1,7 @@
 package caryatid.loadline;
 
 import caryatid.geometry.Plane;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
 
@@ -39,9 +39,9 @@ record BodySway(double sdMm, double degreesOfFreedom) {
    * What is concluded from one foot is known less well, by its relative uncertainty (JCGM 100:2008,
    * G.4.2).
    */
-  static BodySway of(Standing standing, LineOf line, Plane plane) {
-    boolean whole = standing.load(LineOf.WHOLE_BODY).isPresent();
-    Sway sway = sway(standing, whole ? LineOf.WHOLE_BODY : line);
+  static BodySway of(Standing standing, LoadLineOwner line, Plane plane) {
+    boolean whole = standing.load(LoadLineOwner.WHOLE_BODY).isPresent();
+    Sway sway = sway(standing, whole ? LoadLineOwner.WHOLE_BODY : line);
     BodySway anterior = new BodySway(sway.sdAnteriorMm(), sway.effectiveAnterior());
     BodySway right = new BodySway(sway.sdRightMm(), sway.effectiveRight());
     if (plane == Plane.SAGITTAL) {
@@ -53,7 +53,7 @@ record BodySway(double sdMm, double degreesOfFreedom) {
     return (right.sdMm > anterior.sdMm ? right : anterior).concluded(FOLLOWS_SIDEWAYS);
   }
 
-  private static Sway sway(Standing standing, LineOf of) {
+  private static Sway sway(Standing standing, LoadLineOwner of) {
     return standing.sway().stream().filter(s -> s.of() == of).findFirst().orElseThrow();
   }
 

@@ -6,7 +6,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import caryatid.remark.Unit;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,8 +69,8 @@ public final class KneeSafety {
   }
 
   private List<Remark> warnings() {
-    Optional<Offset> own = vertical(LineOf.foot(side));
-    Optional<Offset> whole = vertical(LineOf.WHOLE_BODY);
+    Optional<Offset> own = vertical(LoadLineOwner.foot(side));
+    Optional<Offset> whole = vertical(LoadLineOwner.WHOLE_BODY);
     own.or(() -> whole).ifPresent(this::warn);
     if (own.isPresent()) {
       measured().filter(o -> own.get().mm().value() >= 0).ifPresent(this::warnOfMeasured);
@@ -84,7 +84,7 @@ public final class KneeSafety {
     return warnings;
   }
 
-  private Optional<Offset> vertical(LineOf of) {
+  private Optional<Offset> vertical(LoadLineOwner of) {
     return offsets.stream()
         .filter(o -> o.kind() == LoadLineMethod.VERTICAL && o.of() == of)
         .findFirst();
@@ -92,7 +92,7 @@ public final class KneeSafety {
 
   private Optional<Offset> measured() {
     return offsets.stream()
-        .filter(o -> o.kind() == LoadLineMethod.MEASURED_FORCE && o.of() == LineOf.foot(side))
+        .filter(o -> o.kind() == LoadLineMethod.MEASURED_FORCE && o.of() == LoadLineOwner.foot(side))
         .filter(o -> o.mm().value() < 0)
         .findFirst();
   }

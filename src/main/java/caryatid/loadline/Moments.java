@@ -3,7 +3,7 @@ package caryatid.loadline;
 import caryatid.geometry.Plane;
 import caryatid.recording.model.ForceUnit;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Estimate;
@@ -43,7 +43,7 @@ final class Moments {
   }
 
   private boolean wanted(Offset offset) {
-    boolean ownLine = offset.of() == LineOf.foot(offset.side());
+    boolean ownLine = offset.of() == LoadLineOwner.foot(offset.side());
     boolean trusted = offset.kind() == LoadLineMethod.MEASURED_FORCE && horizontalTrusted();
     return ownLine && isJoint(landmark(offset)) && (offset.plane() == Plane.SAGITTAL || trusted);
   }
@@ -72,7 +72,7 @@ final class Moments {
       return Optional.of(newtonMetres.times(1 / how.bodyMassKg().getAsDouble()));
     }
     return standing
-        .load(LineOf.WHOLE_BODY)
+        .load(LoadLineOwner.WHOLE_BODY)
         .flatMap(MeanLoad::upN)
         .map(weight -> newtonMetres.times(ForceUnit.STANDARD_GRAVITY / weight.value()));
   }
@@ -112,7 +112,7 @@ final class Moments {
   private boolean horizontalTrusted() {
     return standing.loads().size() > 1
         && standing
-            .load(LineOf.WHOLE_BODY)
+            .load(LoadLineOwner.WHOLE_BODY)
             .flatMap(MeanLoad::lean)
             .filter(lean -> small(lean.rightPerUp()) && small(lean.anteriorPerUp()))
             .isPresent();

@@ -2,7 +2,7 @@ package caryatid.loadline;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 
 /**
@@ -14,7 +14,7 @@ import caryatid.uncertainty.Estimate;
  * @param mm the offset, mm: positive anterior (sagittal) or lateral on the landmark's side
  *     (frontal)
  */
-public record Offset(LandmarkInPlane at, LineOf of, LoadLineMethod kind, Estimate mm) {
+public record Offset(LandmarkInPlane at, LoadLineOwner of, LoadLineMethod kind, Estimate mm) {
   /** In which plane. */
   public Plane plane() {
     return at.plane();

@@ -1,7 +1,7 @@
 package caryatid.loadline;
 
 import caryatid.geometry.Plane;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Cause;
@@ -31,14 +31,14 @@ final class Offsets {
     List<Offset> all = new ArrayList<>();
     for (Landmark landmark : landmarks) {
       for (Plane plane : Plane.values()) {
-        offsets.add(all, landmark, plane, LineOf.foot(landmark.side()));
+        offsets.add(all, landmark, plane, LoadLineOwner.foot(landmark.side()));
       }
-      offsets.add(all, landmark, Plane.SAGITTAL, LineOf.WHOLE_BODY);
+      offsets.add(all, landmark, Plane.SAGITTAL, LoadLineOwner.WHOLE_BODY);
     }
     return List.copyOf(all);
   }
 
-  private void add(List<Offset> all, Landmark landmark, Plane plane, LineOf of) {
+  private void add(List<Offset> all, Landmark landmark, Plane plane, LoadLineOwner of) {
     Optional<MeanLoad> load = standing.load(of);
     Optional<Coordinate> mark = landmark.in(plane);
     if (load.isEmpty() || mark.isEmpty()) {
@@ -54,7 +54,7 @@ final class Offsets {
   }
 
   private static Offset offset(
-      Landmark landmark, Plane plane, LineOf of, LoadLineMethod kind, Estimate mm) {
+      Landmark landmark, Plane plane, LoadLineOwner of, LoadLineMethod kind, Estimate mm) {
     return new Offset(landmark.at(plane), of, kind, mm);
   }
 
@@ -74,7 +74,7 @@ final class Offsets {
    */
   private double yawLever(MeanLoad load, Landmark landmark, Plane plane) {
     Plane other = plane == Plane.SAGITTAL ? Plane.FRONTAL : Plane.SAGITTAL;
-    double assumed = load.of() == LineOf.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
+    double assumed = load.of() == LoadLineOwner.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
     double across =
         landmark.in(other).map(mark -> cop(load, other).value() - mark.mm()).orElse(assumed);
     return plane == Plane.SAGITTAL ? -across : across;

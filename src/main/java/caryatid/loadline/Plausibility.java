@@ -5,7 +5,7 @@ import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,7 @@ final class Plausibility {
   static List<Remark> of(List<Offset> offsets, List<Landmark> landmarks) {
     List<Remark> remarks = new ArrayList<>();
     for (Offset offset : offsets) {
-      boolean own = offset.of() == LineOf.foot(offset.side());
+      boolean own = offset.of() == LoadLineOwner.foot(offset.side());
       if (own && offset.kind() == LoadLineMethod.VERTICAL && isFar(offset)) {
         remarks.add(far(offset));
       }

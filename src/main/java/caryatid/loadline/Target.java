@@ -2,7 +2,7 @@ package caryatid.loadline;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import java.util.Optional;
 
 /**
@@ -75,8 +75,8 @@ public record Target(
   }
 
   /** Whose load line it is meant for, by its leg. */
-  public LineOf lineOf() {
-    return line == MeantFor.FOOT ? LineOf.foot(side()) : LineOf.WHOLE_BODY;
+  public LoadLineOwner lineOf() {
+    return line == MeantFor.FOOT ? LoadLineOwner.foot(side()) : LoadLineOwner.WHOLE_BODY;
   }
 
   /** The smallest offset that is within, mm. */

@@ -14,7 +14,7 @@ final class Blocks {
    * @param trace the trace
    * @param edges first sample of each block, and one past the last of the last
    */
-  Blocks(Trace trace, int[] edges) {
+  Blocks(LoadSignals trace, int[] edges) {
     this.edges = edges;
     this.load = new double[edges.length];
     this.loadRight = new double[edges.length];
@@ -24,7 +24,7 @@ final class Blocks {
     }
   }
 
-  private void add(Trace trace, int b) {
+  private void add(LoadSignals trace, int b) {
     double sum = 0;
     double right = 0;
     double anterior = 0;

@@ -35,7 +35,7 @@ final class DeadChannels {
    * @param quiet the traces of the feet and the whole body, cut to the stretch
    * @throws BadInput with every plate and direction that is refused
    */
-  static void refuse(List<Trace> quiet, Recording recording, Limits limits) throws BadInput {
+  static void refuse(List<LoadSignals> quiet, Recording recording, Limits limits) throws BadInput {
     DeadChannels channels = new DeadChannels(recording, limits);
     quiet.stream().filter(trace -> !trace.plate.isEmpty()).forEach(channels::look);
     if (!channels.problems.isEmpty()) {
@@ -43,7 +43,7 @@ final class DeadChannels {
     }
   }
 
-  private void look(Trace trace) {
+  private void look(LoadSignals trace) {
     still(StandProblem.STILL_SIDEWAYS, trace, trace.rightMm);
     still(StandProblem.STILL_FORE_AND_AFT, trace, trace.anteriorMm);
     if (trace.hasForce && trace.hasHorizontal()) {
@@ -51,7 +51,7 @@ final class DeadChannels {
     }
   }
 
-  private void still(StandProblem topic, Trace trace, double[] mm) {
+  private void still(StandProblem topic, LoadSignals trace, double[] mm) {
     int window = Math.min(mm.length, samples(limits.leastSdS()));
     double partS = window / recording.rateHz();
     double leastMm = limits.leastSdMm(partS);
@@ -83,7 +83,7 @@ final class DeadChannels {
     return Math.max(1, (int) Math.round(seconds * recording.rateHz()));
   }
 
-  private void leaning(Trace trace) {
+  private void leaning(LoadSignals trace) {
     double upN = SampleStatistics.mean(trace.upN);
     double horizontalN =
         Math.hypot(

@@ -117,8 +117,8 @@ public record Limits(
   }
 
   /** The limits of the force that a trace shows. */
-  Force of(LineOf line) {
-    return line == LineOf.WHOLE_BODY ? wholeBody : foot;
+  Force of(LoadLineOwner line) {
+    return line == LoadLineOwner.WHOLE_BODY ? wholeBody : foot;
   }
 
   private static void positive(double... numbers) {

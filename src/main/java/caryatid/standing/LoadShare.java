@@ -26,27 +26,27 @@ final class LoadShare {
   private LoadShare() {}
 
   static Map<Side, Estimate> of(
-      List<Trace> traces, List<MeanLoad> loads, StandAnalysis.Conditions conditions) {
+      List<LoadSignals> traces, List<MeanLoad> loads, StandAnalysis.Conditions conditions) {
     if (traces.size() == 3) {
       return ofBoth(traces, new MeanLoads(conditions.accuracy()));
     }
     Optional<Estimate> force = loads.get(0).upN();
-    LineOf of = loads.get(0).of();
+    LoadLineOwner of = loads.get(0).of();
     if (loads.size() != 1
-        || of == LineOf.WHOLE_BODY
+        || of == LoadLineOwner.WHOLE_BODY
         || force.isEmpty()
         || conditions.bodyMassKg().isEmpty()) {
       return Map.of();
     }
     Estimate share = ofWeight(force.get(), conditions.bodyMassKg().getAsDouble());
-    Side side = of == LineOf.LEFT_FOOT ? Side.LEFT : Side.RIGHT;
+    Side side = of == LoadLineOwner.LEFT_FOOT ? Side.LEFT : Side.RIGHT;
     return Map.of(side, share);
   }
 
-  private static Map<Side, Estimate> ofBoth(List<Trace> traces, MeanLoads means) {
-    Trace left = traces.get(0);
-    Trace right = traces.get(1);
-    Trace whole = traces.get(2);
+  private static Map<Side, Estimate> ofBoth(List<LoadSignals> traces, MeanLoads means) {
+    LoadSignals left = traces.get(0);
+    LoadSignals right = traces.get(1);
+    LoadSignals whole = traces.get(2);
     return Map.of(
         Side.LEFT, means.share(left, right, whole), Side.RIGHT, means.share(right, left, whole));
   }

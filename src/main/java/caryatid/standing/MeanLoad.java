@@ -13,8 +13,8 @@ import java.util.Optional;
  * @param lean of the mean force; empty without horizontal force
  */
 public record MeanLoad(
-    LineOf of,
+    LoadLineOwner of,
     Estimate copRightMm,
     Estimate copAnteriorMm,
     Optional<Estimate> upN,
-    Optional<Lean> lean) {}
+    Optional<ForceInclination> lean) {}

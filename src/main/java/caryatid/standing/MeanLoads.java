@@ -21,21 +21,21 @@ final class MeanLoads {
   }
 
   /** The mean load of each trace; the traces are cut to the stretch. */
-  List<MeanLoad> of(List<Trace> traces) {
+  List<MeanLoad> of(List<LoadSignals> traces) {
     return traces.stream()
         .map(trace -> trace.plate.isEmpty() ? both(traces, trace) : onePlate(trace))
         .toList();
   }
 
   /** What each side bears of the whole, 0 to 1, from both feet's traces and their sum. */
-  Estimate share(Trace foot, Trace other, Trace whole) {
+  Estimate share(LoadSignals foot, LoadSignals other, LoadSignals whole) {
     Estimate swaying = ratio(foot.upN, whole.upN, foot.of, "share");
     double share = swaying.value();
     double lever = share * (1 - share);
     return swaying.with(forceDoubt(foot, lever)).with(forceDoubt(other, -lever));
   }
 
-  private MeanLoad onePlate(Trace trace) {
+  private MeanLoad onePlate(LoadSignals trace) {
     return new MeanLoad(
         trace.of,
         withPlate(mean(trace, trace.rightMm, "right"), trace.plate, "right", 1),
@@ -44,9 +44,9 @@ final class MeanLoads {
         lean(trace));
   }
 
-  private MeanLoad both(List<Trace> traces, Trace whole) {
-    Trace left = traces.get(0);
-    Trace right = traces.get(1);
+  private MeanLoad both(List<LoadSignals> traces, LoadSignals whole) {
+    LoadSignals left = traces.get(0);
+    LoadSignals right = traces.get(1);
     return new MeanLoad(
         whole.of,
         both(
@@ -68,7 +68,7 @@ final class MeanLoads {
 
   /** Each plate's position errs by its share; errors of force move the point between the feet. */
   private Estimate both(
-      Trace left, double[] leftMm, Trace right, double[] rightMm, Estimate mean, String direction) {
+      LoadSignals left, double[] leftMm, LoadSignals right, double[] rightMm, Estimate mean, String direction) {
     double share = meanForce(left) / (meanForce(left) + meanForce(right));
     double apartMm = weighted(left.upN, leftMm) - weighted(right.upN, rightMm);
     double lever = share * (1 - share) * apartMm;
@@ -78,7 +78,7 @@ final class MeanLoads {
         .with(forceDoubt(right, -lever));
   }
 
-  private static Estimate mean(Trace trace, double[] mm, String direction) {
+  private static Estimate mean(LoadSignals trace, double[] mm, String direction) {
     double[] moment = new double[mm.length];
     for (int i = 0; i < mm.length; i++) {
       moment[i] = trace.upN[i] * mm[i];
@@ -86,7 +86,7 @@ final class MeanLoads {
     return ratio(moment, trace.upN, trace.of, direction);
   }
 
-  private static Optional<Estimate> force(Trace trace) {
+  private static Optional<Estimate> force(LoadSignals trace) {
     double[] ones = new double[trace.size()];
     Arrays.fill(ones, 1);
     return trace.hasForce
@@ -94,16 +94,16 @@ final class MeanLoads {
         : Optional.empty();
   }
 
-  private Optional<Lean> lean(Trace trace) {
+  private Optional<ForceInclination> lean(LoadSignals trace) {
     return trace.hasHorizontal() && trace.hasForce
         ? Optional.of(
-            new Lean(
+            new ForceInclination(
                 lean(trace, trace.pushRightN, "lean right"),
                 lean(trace, trace.pushAnteriorN, "lean anterior")))
         : Optional.empty();
   }
 
-  private Estimate lean(Trace trace, double[] push, String direction) {
+  private Estimate lean(LoadSignals trace, double[] push, String direction) {
     Source offset = new Source(Cause.PLATE_ACCURACY, trace.plate + " " + direction);
     return ratio(push, trace.upN, trace.of, direction)
         .with(new Contribution(offset, accuracy.leanRad(), 1, Double.POSITIVE_INFINITY));
@@ -113,7 +113,7 @@ final class MeanLoads {
    * The ratio of two means with what sway adds to it, the ratio's residuals taken to first order
    * (Cochran, Sampling Techniques, 1977, ch. 6; from memory).
    */
-  private static Estimate ratio(double[] upper, double[] lower, LineOf of, String what) {
+  private static Estimate ratio(double[] upper, double[] lower, LoadLineOwner of, String what) {
     double meanLower = sum(lower) / lower.length;
     double ratio = sum(upper) / sum(lower);
     double[] residuals = new double[upper.length];
@@ -121,7 +121,7 @@ final class MeanLoads {
       residuals[i] = (upper[i] - ratio * lower[i]) / meanLower;
     }
     Source source = new Source(Cause.SWAY, of.lastPart() + " " + what);
-    return new Estimate(ratio, List.of(LongRunError.of(source, residuals)));
+    return new Estimate(ratio, List.of(MeanStandardError.of(source, residuals)));
   }
 
   private Estimate withPlate(Estimate mean, String plate, String direction, double sensitivity) {
@@ -130,13 +130,13 @@ final class MeanLoads {
         new Contribution(source, accuracy.copMm(), sensitivity, Double.POSITIVE_INFINITY));
   }
 
-  private Contribution forceDoubt(Trace trace, double sensitivity) {
+  private Contribution forceDoubt(LoadSignals trace, double sensitivity) {
     Source source = new Source(Cause.PLATE_ACCURACY, trace.plate + " force");
     return new Contribution(
         source, accuracy.forceFraction(), sensitivity, Double.POSITIVE_INFINITY);
   }
 
-  private static double meanForce(Trace trace) {
+  private static double meanForce(LoadSignals trace) {
     return sum(trace.upN) / trace.size();
   }
 

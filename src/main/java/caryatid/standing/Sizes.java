@@ -62,16 +62,16 @@ final class Sizes {
   }
 
   /** The remarks on traces that are cut to the stretch. */
-  static List<Remark> of(List<Trace> quiet, double rateHz) {
+  static List<Remark> of(List<LoadSignals> quiet, double rateHz) {
     Sizes sizes = new Sizes(rateHz);
     quiet.forEach(sizes::look);
     return List.copyOf(sizes.remarks);
   }
 
-  private void look(Trace trace) {
+  private void look(LoadSignals trace) {
     Movement anterior = Movement.of(trace.anteriorMm, rateHz);
     Movement right = Movement.of(trace.rightMm, rateHz);
-    boolean body = trace.of == LineOf.WHOLE_BODY;
+    boolean body = trace.of == LoadLineOwner.WHOLE_BODY;
     move(trace, Plane.SAGITTAL, anterior, LEAST_ANTERIOR_MM, SLOWEST_ANTERIOR, FASTEST_ANTERIOR);
     // One foot's centre of pressure hardly moves sideways: its width is the foot's.
     move(
@@ -91,7 +91,7 @@ final class Sizes {
   }
 
   private void move(
-      Trace trace, Plane plane, Movement movement, double least, double slowest, double fastest) {
+      LoadSignals trace, Plane plane, Movement movement, double least, double slowest, double fastest) {
     double durationS = trace.size() / rateHz;
     double leastMm = least * Math.sqrt(Math.min(LONGEST_S, durationS));
     boolean longEnough = durationS >= SPEED_S;
@@ -111,7 +111,7 @@ final class Sizes {
     }
   }
 
-  private static Argument[] of(Trace trace, Plane plane, Movement movement, double limit) {
+  private static Argument[] of(LoadSignals trace, Plane plane, Movement movement, double limit) {
     return new Argument[] {
       Argument.term(trace.of),
       Argument.term(plane),
@@ -120,7 +120,7 @@ final class Sizes {
     };
   }
 
-  private void ratio(Trace trace, double ratio) {
+  private void ratio(LoadSignals trace, double ratio) {
     if (ratio < LEAST_RATIO || ratio > MOST_RATIO) {
       say(
           StandRemark.DIRECTIONS_APART,
@@ -131,14 +131,14 @@ final class Sizes {
     }
   }
 
-  private void weigh(Trace trace, double lightKg) {
+  private void weigh(LoadSignals trace, double lightKg) {
     double kg = SampleStatistics.mean(trace.upN) / ForceUnit.STANDARD_GRAVITY;
     if (kg < lightKg) {
       say(StandRemark.LIGHT_LOAD, Argument.term(trace.of), Argument.of(kg, Unit.KG));
     }
   }
 
-  private void lean(Trace trace) {
+  private void lean(LoadSignals trace) {
     double pushN =
         Math.hypot(
             SampleStatistics.mean(trace.pushRightN), SampleStatistics.mean(trace.pushAnteriorN));

@@ -52,16 +52,16 @@ final class Squats {
    * @param quiet the traces of the feet and the whole body, cut to the stretch
    * @throws BadInput if it is not quiet standing, or nobody
    */
-  static void refuse(List<Trace> quiet, QuietStretch stretch, Recording recording, Limits limits)
+  static void refuse(List<LoadSignals> quiet, QuietStretch stretch, Recording recording, Limits limits)
       throws BadInput {
     Squats squats = new Squats(recording, limits);
-    for (Trace trace : quiet) {
-      if (trace.of == LineOf.WHOLE_BODY && trace.hasForce) {
+    for (LoadSignals trace : quiet) {
+      if (trace.of == LoadLineOwner.WHOLE_BODY && trace.hasForce) {
         squats.light(trace.upN);
       }
     }
-    Trace only = quiet.get(0);
-    if (quiet.size() == 1 && only.of != LineOf.WHOLE_BODY && only.hasForce) {
+    LoadSignals only = quiet.get(0);
+    if (quiet.size() == 1 && only.of != LoadLineOwner.WHOLE_BODY && only.hasForce) {
       squats.foot(only, stretch);
     }
   }
@@ -74,7 +74,7 @@ final class Squats {
     }
   }
 
-  private void foot(Trace foot, QuietStretch stretch) throws BadInput {
+  private void foot(LoadSignals foot, QuietStretch stretch) throws BadInput {
     Optional<double[]> whole = whole(foot, stretch);
     if (whole.isPresent()) {
       light(whole.get());
@@ -108,7 +108,7 @@ final class Squats {
     if (variation > body.sd()) {
       throw bad(
           StandProblem.FORCE_UNSTEADY,
-          Argument.term(LineOf.WHOLE_BODY),
+          Argument.term(LoadLineOwner.WHOLE_BODY),
           Argument.of(100 * body.sd(), Unit.PERCENT),
           Argument.of(100 * variation, Unit.PERCENT),
           Argument.of(100 * body.real(), Unit.PERCENT));
@@ -116,7 +116,7 @@ final class Squats {
   }
 
   /** The force of all plates, where others than the foot's bore the other foot all the time. */
-  private Optional<double[]> whole(Trace foot, QuietStretch stretch) {
+  private Optional<double[]> whole(LoadSignals foot, QuietStretch stretch) {
     double[] sum = foot.upN.clone();
     for (PlateTrack plate : recording.plates()) {
       if (!plate.plate().equals(foot.plate) && bears(plate, stretch)) {

@@ -56,9 +56,9 @@ public final class StandAnalysis {
    */
   public static Standing analyse(Recording recording, Conditions conditions, Limits limits)
       throws BadInput {
-    Traces traces = Traces.of(recording, conditions.stance(), conditions.prosthetic());
-    QuietStretch stretch = new Stretches(recording, traces, limits).settle(conditions.byHand());
-    List<Trace> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
+    StanceSignals traces = StanceSignals.of(recording, conditions.stance(), conditions.prosthetic());
+    QuietStretch stretch = new StretchSelector(recording, traces, limits).settle(conditions.byHand());
+    List<LoadSignals> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
     DeadChannels.refuse(quiet, recording, limits);
     Squats.refuse(quiet, stretch, recording, limits);
     List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
@@ -68,7 +68,7 @@ public final class StandAnalysis {
     refuseSwappedFeet(loads, recording.provenance().name());
     LoadShare.refuseMoreThanWhole(share, recording.provenance().name());
     LoadShare.refuseUnloaded(share, conditions, limits, recording.provenance().name());
-    List<Placement> placements = Population.place(sway, stretch.durationS(), recording.rateHz());
+    List<PercentileRank> placements = ReferencePercentiles.place(sway, stretch.durationS(), recording.rateHz());
     Standing silent =
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
     List<Remark> remarks = StandRemarks.of(silent, quiet, conditions);
@@ -77,8 +77,8 @@ public final class StandAnalysis {
 
   /** Nobody stands with crossed legs for this. */
   private static void refuseSwappedFeet(List<MeanLoad> loads, String file) throws BadInput {
-    double leftMm = rightward(loads, LineOf.LEFT_FOOT, Double.NEGATIVE_INFINITY);
-    double rightMm = rightward(loads, LineOf.RIGHT_FOOT, Double.POSITIVE_INFINITY);
+    double leftMm = rightward(loads, LoadLineOwner.LEFT_FOOT, Double.NEGATIVE_INFINITY);
+    double rightMm = rightward(loads, LoadLineOwner.RIGHT_FOOT, Double.POSITIVE_INFINITY);
     if (leftMm > rightMm) {
       throw new BadInput(
           Problem.at(
@@ -86,7 +86,7 @@ public final class StandAnalysis {
     }
   }
 
-  private static double rightward(List<MeanLoad> loads, LineOf of, double otherwise) {
+  private static double rightward(List<MeanLoad> loads, LoadLineOwner of, double otherwise) {
     return loads.stream()
         .filter(load -> load.of() == of)
         .mapToDouble(load -> load.copRightMm().value())

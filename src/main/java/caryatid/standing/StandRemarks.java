@@ -52,18 +52,18 @@ final class StandRemarks {
   static final double SHEAR_OFFSET = Math.toRadians(0.3);
 
   private final Standing standing;
-  private final List<Trace> quiet;
+  private final List<LoadSignals> quiet;
   private final StandAnalysis.Conditions conditions;
   private final List<Remark> remarks = new ArrayList<>();
 
-  private StandRemarks(Standing standing, List<Trace> quiet, StandAnalysis.Conditions conditions) {
+  private StandRemarks(Standing standing, List<LoadSignals> quiet, StandAnalysis.Conditions conditions) {
     this.standing = standing;
     this.quiet = quiet;
     this.conditions = conditions;
   }
 
   static List<Remark> of(
-      Standing standing, List<Trace> quiet, StandAnalysis.Conditions conditions) {
+      Standing standing, List<LoadSignals> quiet, StandAnalysis.Conditions conditions) {
     StandRemarks found = new StandRemarks(standing, quiet, conditions);
     found.load();
     found.sway();
@@ -91,7 +91,7 @@ final class StandRemarks {
     if (standing.share().isEmpty()) {
       say(StandRemark.SHARE_UNKNOWN);
     }
-    standing.load(LineOf.WHOLE_BODY).flatMap(MeanLoad::upN).ifPresent(this::weigh);
+    standing.load(LoadLineOwner.WHOLE_BODY).flatMap(MeanLoad::upN).ifPresent(this::weigh);
   }
 
   private void nearlyWhole(Side side, Estimate share) {
@@ -127,10 +127,10 @@ final class StandRemarks {
   }
 
   private void force() {
-    for (Trace trace : quiet) {
+    for (LoadSignals trace : quiet) {
       double varies =
           SampleStatistics.standardDeviation(trace.upN) / SampleStatistics.mean(trace.upN);
-      double plain = trace.of == LineOf.WHOLE_BODY ? VARIES_WHOLE : VARIES_FOOT;
+      double plain = trace.of == LoadLineOwner.WHOLE_BODY ? VARIES_WHOLE : VARIES_FOOT;
       if (varies > plain) {
         say(
             StandRemark.FORCE_VARIES,
@@ -180,10 +180,10 @@ final class StandRemarks {
   }
 
   private void shear() {
-    standing.load(LineOf.WHOLE_BODY).flatMap(MeanLoad::lean).ifPresent(this::shear);
+    standing.load(LoadLineOwner.WHOLE_BODY).flatMap(MeanLoad::lean).ifPresent(this::shear);
   }
 
-  private void shear(Lean lean) {
+  private void shear(ForceInclination lean) {
     double right = lean.rightPerUp().value();
     double anterior = lean.anteriorPerUp().value();
     double most = Math.max(Math.abs(right), Math.abs(anterior));

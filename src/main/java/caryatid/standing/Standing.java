@@ -24,7 +24,7 @@ public record Standing(
     double rateHz,
     List<MeanLoad> loads,
     List<Sway> sway,
-    List<Placement> placements,
+    List<PercentileRank> placements,
     Map<Side, Estimate> share,
     List<Remark> remarks) {
   public Standing {
@@ -36,7 +36,7 @@ public record Standing(
   }
 
   /** The mean load of a foot or of the whole body, where it is known. */
-  public Optional<MeanLoad> load(LineOf of) {
+  public Optional<MeanLoad> load(LoadLineOwner of) {
     return loads.stream().filter(l -> l.of() == of).findFirst();
   }
 }

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
  * @param effectiveAnterior the same fore and aft
  */
 public record Sway(
-    LineOf of,
+    LoadLineOwner of,
     OptionalDouble lowPassHz,
     double sdRightMm,
     double sdAnteriorMm,

@@ -24,7 +24,7 @@ final class SwayMeasures {
    * @param trace cut to the stretch, at least three samples
    * @param rateHz sampling rate, Hz
    */
-  static List<Sway> of(Trace trace, double rateHz) {
+  static List<Sway> of(LoadSignals trace, double rateHz) {
     Sway plain = measure(trace.of, OptionalDouble.empty(), trace.rightMm, trace.anteriorMm, rateHz);
     if (rateHz <= 2 * LOW_PASS_HZ) {
       return List.of(plain);
@@ -42,7 +42,7 @@ final class SwayMeasures {
   }
 
   static Sway measure(
-      LineOf of, OptionalDouble lowPassHz, double[] right, double[] anterior, double rateHz) {
+      LoadLineOwner of, OptionalDouble lowPassHz, double[] right, double[] anterior, double rateHz) {
     double path = path(right, anterior);
     double speed = path * rateHz / (right.length - 1);
     double[] fromMeanRight = centred(right);
@@ -63,8 +63,8 @@ final class SwayMeasures {
         ellipse(right.length, determinant),
         covariance,
         frequency(speed, meanDistance(fromMeanRight, fromMeanAnterior)),
-        EffectiveSize.of(fromMeanRight),
-        EffectiveSize.of(fromMeanAnterior));
+        EffectiveSampleSize.of(fromMeanRight),
+        EffectiveSampleSize.of(fromMeanAnterior));
   }
 
   private static double[] centred(double[] values) {

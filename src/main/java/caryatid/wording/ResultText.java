@@ -16,7 +16,7 @@ import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.sheet.TrialSheet;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,12 +83,12 @@ public final class ResultText {
     return state.offsets().stream()
         .map(StateOffset::offset)
         .filter(o -> o.kind() == LoadLineMethod.VERTICAL && !judged.contains(o))
-        .filter(o -> o.of() != LineOf.WHOLE_BODY || isOnlyLine(state))
+        .filter(o -> o.of() != LoadLineOwner.WHOLE_BODY || isOnlyLine(state))
         .toList();
   }
 
   private static boolean isOnlyLine(AlignmentState state) {
-    return state.offsets().stream().allMatch(o -> o.offset().of() == LineOf.WHOLE_BODY);
+    return state.offsets().stream().allMatch(o -> o.offset().of() == LoadLineOwner.WHOLE_BODY);
   }
 
   private void stand(Stand stand) {

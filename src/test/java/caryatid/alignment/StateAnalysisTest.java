@@ -16,7 +16,7 @@ import caryatid.loadline.Verdict;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
@@ -36,7 +36,7 @@ class StateAnalysisTest {
       new AssumedUncertainties(0, 0, 0, 0, 1e12, 5, 3.5, 4);
 
   private static Standing standing(double anteriorMm) {
-    return Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 85, anteriorMm, 400, 1.5, Optional.empty()));
+    return Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 85, anteriorMm, 400, 1.5, Optional.empty()));
   }
 
   private static AlignmentState state(AssumedUncertainties doubts, double... anteriorMm)

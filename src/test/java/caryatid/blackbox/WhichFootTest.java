@@ -10,7 +10,7 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.remark.BadInput;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -38,7 +38,7 @@ class WhichFootTest {
   private static Optional<Offset> wholeBody(Result result, Finding finding) {
     return result.state().offsets().stream()
         .map(StateOffset::offset)
-        .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LoadLineMethod.VERTICAL)
+        .filter(o -> o.of() == LoadLineOwner.WHOLE_BODY && o.kind() == LoadLineMethod.VERTICAL)
         .filter(o -> o.plane() == finding.offset().plane())
         .filter(o -> o.landmark().equals(finding.offset().landmark()))
         .findFirst();
@@ -57,7 +57,7 @@ class WhichFootTest {
         .extracting(f -> f.offset().plane())
         .contains(Plane.FRONTAL, Plane.SAGITTAL);
     for (Finding finding : findings) {
-      assertThat(finding.offset().of()).isEqualTo(LineOf.LEFT_FOOT);
+      assertThat(finding.offset().of()).isEqualTo(LoadLineOwner.LEFT_FOOT);
       assertThat(inside(finding, finding.offset())).isTrue();
       Optional<Offset> other = wholeBody(result, finding);
       assertThat(other.isPresent()).isEqualTo(finding.offset().plane() == Plane.SAGITTAL);

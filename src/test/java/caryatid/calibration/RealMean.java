@@ -4,7 +4,7 @@ import caryatid.geometry.Side;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Stance;
 import caryatid.standing.StandAnalysis;
@@ -43,7 +43,7 @@ record RealMean(Estimate anteriorMm, Estimate rightMm) {
             Optional.of(stretch));
     try {
       MeanLoad load =
-          StandAnalysis.analyse(stand, conditions).load(LineOf.WHOLE_BODY).orElseThrow();
+          StandAnalysis.analyse(stand, conditions).load(LoadLineOwner.WHOLE_BODY).orElseThrow();
       return Optional.of(new RealMean(load.copAnteriorMm(), load.copRightMm()));
     } catch (BadInput refused) {
       return Optional.empty();

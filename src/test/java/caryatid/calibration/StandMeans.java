@@ -7,7 +7,7 @@ import caryatid.remark.BadInput;
 import caryatid.samples.Noise;
 import caryatid.samples.Person;
 import caryatid.samples.Stand;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.StandAnalysis;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Estimate;
@@ -51,7 +51,7 @@ record StandMeans(int runs, int refused, int covered, double halfWidthSumMm) {
             Optional.empty());
     try {
       Standing standing = StandAnalysis.analyse(recording, conditions);
-      Estimate mean = standing.load(LineOf.RIGHT_FOOT).orElseThrow().copAnteriorMm();
+      Estimate mean = standing.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copAnteriorMm();
       double half = mean.expanded(0.95);
       boolean covered = StrictMath.abs(mean.value() - person.right().anteriorMm()) <= half;
       return new StandMeans(1, 0, covered ? 1 : 0, half);

@@ -13,7 +13,7 @@ import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Demo;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Side;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +40,7 @@ class StandNumbersTest {
   })
   void theEllipseIsThatOfItsOwnSway(
       int stand,
-      LineOf of,
+      LoadLineOwner of,
       double right,
       double anterior,
       double sdRight,

@@ -21,7 +21,7 @@ import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.Notes;
 import caryatid.sheet.ProstheticSide;
-import caryatid.standing.Placement;
+import caryatid.standing.PercentileRank;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Quantiles;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ public final class Demo {
   final Side side;
   ProstheticSide sides;
   boolean twoPlates;
-  List<Placement> placements = List.of();
+  List<PercentileRank> placements = List.of();
   String wearer = "DEMO-7";
   String shoe = "demo shoe";
   AmputationLevel level = AmputationLevel.TRANSTIBIAL;
@@ -140,7 +140,7 @@ public final class Demo {
   }
 
   /** Where the sway lies among other people's. */
-  public Demo placements(Placement... placed) {
+  public Demo placements(PercentileRank... placed) {
     placements = List.of(placed);
     return this;
   }

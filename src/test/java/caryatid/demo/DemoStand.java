@@ -22,9 +22,9 @@ import caryatid.sheet.LandmarkEntry;
 import caryatid.sheet.Notes;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.TrialSheet;
-import caryatid.standing.Lean;
-import caryatid.standing.LeftOut;
-import caryatid.standing.LineOf;
+import caryatid.standing.ForceInclination;
+import caryatid.standing.UnusedPart;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stance;
@@ -50,16 +50,16 @@ final class DemoStand {
   }
 
   Stand build(double shiftMm) {
-    Optional<Lean> lean =
+    Optional<ForceInclination> lean =
         demo.leanAnterior.isPresent()
             ? Optional.of(
-                new Lean(
+                new ForceInclination(
                     estimate(0.01, 0.002, 0, Cause.LEVEL, "level"),
                     estimate(demo.leanAnterior.getAsDouble(), 0.002, 0, Cause.LEVEL, "level")))
             : Optional.empty();
     MeanLoad load =
         new MeanLoad(
-            LineOf.foot(demo.side),
+            LoadLineOwner.foot(demo.side),
             cop(demo.lineRightMm, "right"),
             cop(demo.lineAnteriorMm + shiftMm, "anterior"),
             Optional.of(estimate(398, 3, 7, Cause.SWAY, "force")),
@@ -98,14 +98,14 @@ final class DemoStand {
   private List<MeanLoad> withOthers(MeanLoad own) {
     MeanLoad other =
         new MeanLoad(
-            LineOf.foot(demo.side.other()),
+            LoadLineOwner.foot(demo.side.other()),
             own.copRightMm().times(-1.1),
             own.copAnteriorMm(),
             own.upN(),
             own.lean());
     MeanLoad both =
         new MeanLoad(
-            LineOf.WHOLE_BODY,
+            LoadLineOwner.WHOLE_BODY,
             cop(-0.05 * demo.lineRightMm, "right"),
             own.copAnteriorMm(),
             own.upN().map(n -> n.times(2)),
@@ -122,14 +122,14 @@ final class DemoStand {
             19.5,
             false,
             List.of(
-                new LeftOut(0, 1.5, LeftOut.Reason.SETTLING),
-                new LeftOut(19.5, 20, LeftOut.Reason.UNLOADED)));
+                new UnusedPart(0, 1.5, UnusedPart.Reason.SETTLING),
+                new UnusedPart(19.5, 20, UnusedPart.Reason.UNLOADED)));
     List<Sway> sways = loads.stream().map(load -> sway(load.of())).toList();
     Map<Side, Estimate> share = Map.of(demo.side, estimate(0.495, 0.004, 7, Cause.SWAY, "share"));
     return new Standing(stretch, 100, loads, sways, demo.placements, share, List.<Remark>of());
   }
 
-  private static Sway sway(LineOf of) {
+  private static Sway sway(LoadLineOwner of) {
     return new Sway(
         of, OptionalDouble.empty(), 3.1, 5.2, 14.2, 24.8, 190.5, 10.58, 301.2, 1.4, 0.31, 14, 12);
   }
@@ -153,7 +153,7 @@ final class DemoStand {
     boolean sagittal = plane == Plane.SAGITTAL;
     Estimate line = sagittal ? load.copAnteriorMm() : load.copRightMm();
     if (kind == LoadLineMethod.MEASURED_FORCE) {
-      Lean lean = load.lean().orElseThrow();
+      ForceInclination lean = load.lean().orElseThrow();
       line = line.plus(landmark.heightMm(), sagittal ? lean.anteriorPerUp() : lean.rightPerUp());
     }
     Coordinate at = landmark.in(plane).orElseThrow();

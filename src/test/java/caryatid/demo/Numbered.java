@@ -114,7 +114,7 @@ public final class Numbered {
   private static Offset hip() {
     return new Offset(
         new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "hip"),
-        caryatid.standing.LineOf.RIGHT_FOOT,
+        caryatid.standing.LoadLineOwner.RIGHT_FOOT,
         LoadLineMethod.VERTICAL,
         Estimate.exact(-23.4).with(part(Cause.SWAY, "hip", 2.4, 10)));
   }
@@ -134,7 +134,7 @@ public final class Numbered {
     }
     return new Offset(
         new LandmarkInPlane(plane, Side.RIGHT, landmark),
-        caryatid.standing.LineOf.RIGHT_FOOT,
+        caryatid.standing.LoadLineOwner.RIGHT_FOOT,
         LoadLineMethod.VERTICAL,
         new Estimate(mm, contributions));
   }

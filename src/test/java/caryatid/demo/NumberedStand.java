@@ -21,11 +21,11 @@ import caryatid.sheet.LandmarkEntry;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.ProstheticSide;
 import caryatid.sheet.TrialSheet;
-import caryatid.standing.Lean;
-import caryatid.standing.LeftOut;
-import caryatid.standing.LineOf;
+import caryatid.standing.ForceInclination;
+import caryatid.standing.UnusedPart;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
-import caryatid.standing.Placement;
+import caryatid.standing.PercentileRank;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
@@ -41,7 +41,7 @@ import java.util.OptionalDouble;
 
 /** The two stands of {@link Numbered}. */
 final class NumberedStand {
-  private static final LineOf[] LINES = {LineOf.LEFT_FOOT, LineOf.RIGHT_FOOT, LineOf.WHOLE_BODY};
+  private static final LoadLineOwner[] LINES = {LoadLineOwner.LEFT_FOOT, LoadLineOwner.RIGHT_FOOT, LoadLineOwner.WHOLE_BODY};
   private static final double[] RIGHT_MM = {-91.3, 87.6, 4.2, -93.9, 85.1, 6.7};
   private static final double[] ANTERIOR_MM = {33.1, 48.8, 40.4, 31.7, 50.2, 42.5};
   private static final double[] UP_N = {481, 331, 812, 460, 346, 806};
@@ -85,14 +85,14 @@ final class NumberedStand {
                 31.5,
                 false,
                 List.of(
-                    new LeftOut(0, 1.3, LeftOut.Reason.SETTLING),
-                    new LeftOut(31.6, 33.8, LeftOut.Reason.UNLOADED)))
+                    new UnusedPart(0, 1.3, UnusedPart.Reason.SETTLING),
+                    new UnusedPart(31.6, 33.8, UnusedPart.Reason.UNLOADED)))
             : new QuietStretch(138, 1471, 2.75, 29.4, true, List.of());
-    List<Placement> placements =
+    List<PercentileRank> placements =
         first
             ? List.of(
-                new Placement(Placement.Measure.SD_ANTERIOR, 5.37, 22, 25),
-                new Placement(Placement.Measure.MEAN_SPEED, 17.26, 48, 53))
+                new PercentileRank(PercentileRank.Measure.SD_ANTERIOR, 5.37, 22, 25),
+                new PercentileRank(PercentileRank.Measure.MEAN_SPEED, 17.26, 48, 53))
             : List.of();
     Map<Side, Estimate> share =
         first
@@ -105,19 +105,19 @@ final class NumberedStand {
     return DemoStand.estimate(value, u, 0, Cause.SWAY, "share " + stand);
   }
 
-  private static MeanLoad load(LineOf of, int k) {
+  private static MeanLoad load(LoadLineOwner of, int k) {
     return new MeanLoad(
         of,
         DemoStand.estimate(RIGHT_MM[k], 0.5 + 0.1 * k, 0, Cause.SWAY, "right " + k),
         DemoStand.estimate(ANTERIOR_MM[k], 2.1 + 0.2 * k, 0, Cause.SWAY, "anterior " + k),
         Optional.of(DemoStand.estimate(UP_N[k], 3.3 + 0.4 * k, 0, Cause.SWAY, "up " + k)),
         Optional.of(
-            new Lean(
+            new ForceInclination(
                 DemoStand.estimate(0.011 + 0.001 * k, 0.002, 0, Cause.LEVEL, "level"),
                 DemoStand.estimate(0.021 + 0.002 * k, 0.003, 0, Cause.LEVEL, "level"))));
   }
 
-  private static Sway sway(LineOf of, OptionalDouble lowPassHz, int k) {
+  private static Sway sway(LoadLineOwner of, OptionalDouble lowPassHz, int k) {
     return new Sway(
         of,
         lowPassHz,

@@ -7,9 +7,9 @@ import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
-import caryatid.standing.LineOf;
-import caryatid.standing.Placement;
-import caryatid.standing.Placement.Measure;
+import caryatid.standing.LoadLineOwner;
+import caryatid.standing.PercentileRank;
+import caryatid.standing.PercentileRank.Measure;
 import caryatid.standing.StandRemark;
 
 /** The fullest report of one stand: as many remarks as may meet in one, long names, much to say. */
@@ -24,17 +24,17 @@ public final class Worst {
         .wearer("DEMO-2026-000017")
         .shoe("ankle-high walking boot with a rocker sole, laced to the third eyelet")
         .placements(
-            new Placement(Measure.SD_ANTERIOR, 5.2, 25, 50),
-            new Placement(Measure.SD_RIGHT, 3.1, 25, 50),
-            new Placement(Measure.RANGE_ANTERIOR, 24.8, 25, 50),
-            new Placement(Measure.MEAN_SPEED, 10.6, 25, 50))
+            new PercentileRank(Measure.SD_ANTERIOR, 5.2, 25, 50),
+            new PercentileRank(Measure.SD_RIGHT, 3.1, 25, 50),
+            new PercentileRank(Measure.RANGE_ANTERIOR, 24.8, 25, 50),
+            new PercentileRank(Measure.MEAN_SPEED, 10.6, 25, 50))
         .stateRemarks(
             Remark.of(
                 LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE,
                 Argument.term(Side.LEFT),
                 Argument.of(3.1, Unit.MM),
                 Argument.of(9.2, Unit.MM),
-                Argument.term(LineOf.LEFT_FOOT)),
+                Argument.term(LoadLineOwner.LEFT_FOOT)),
             Remark.of(StateRemark.ONE_STAND))
         .remarks(
             Remark.of(

@@ -11,7 +11,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
-import caryatid.standing.LeftOut;
+import caryatid.standing.UnusedPart;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -28,7 +28,7 @@ class ResultJsonTest {
                   RecordingRemark.COP_AGREES,
                   Argument.text("a \"quoted\" word"),
                   Argument.of(1 / 3.0, Unit.MM),
-                  Argument.term(LeftOut.Reason.GAP)))
+                  Argument.term(UnusedPart.Reason.GAP)))
           .result();
 
   private static String text() {

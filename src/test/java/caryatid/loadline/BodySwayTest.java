@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Standing;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The stands' sway is 3 mm sideways (effective size 20) and 5 mm fore and aft (15). */
 class BodySwayTest {
-  private static Standing of(LineOf... lines) {
+  private static Standing of(LoadLineOwner... lines) {
     return Legs.standing(
         java.util.Arrays.stream(lines)
             .map(line -> Legs.load(line, 0, 0, 400, 1, Optional.empty()))
@@ -20,16 +20,16 @@ class BodySwayTest {
 
   @Test
   void theWholeBodysSwingCountsWhereItIsKnown() {
-    Standing both = of(LineOf.LEFT_FOOT, LineOf.RIGHT_FOOT, LineOf.WHOLE_BODY);
-    assertThat(BodySway.of(both, LineOf.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new BodySway(3, 20));
-    assertThat(BodySway.of(both, LineOf.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new BodySway(5, 15));
+    Standing both = of(LoadLineOwner.LEFT_FOOT, LoadLineOwner.RIGHT_FOOT, LoadLineOwner.WHOLE_BODY);
+    assertThat(BodySway.of(both, LoadLineOwner.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new BodySway(3, 20));
+    assertThat(BodySway.of(both, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new BodySway(5, 15));
   }
 
   @Test
   void oneFootIsTakenToSwingSidewaysAsFarAsForeAndAft() {
-    Standing one = of(LineOf.LEFT_FOOT);
-    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(5);
-    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
+    Standing one = of(LoadLineOwner.LEFT_FOOT);
+    assertThat(BodySway.of(one, LoadLineOwner.LEFT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(5);
+    assertThat(BodySway.of(one, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
   }
 
   /**
@@ -38,10 +38,10 @@ class BodySwayTest {
    */
   @Test
   void whatOneFootShowsOfTheBodysSwingIsKnownLessWell() {
-    Standing one = of(LineOf.LEFT_FOOT);
-    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.SAGITTAL).degreesOfFreedom())
+    Standing one = of(LoadLineOwner.LEFT_FOOT);
+    assertThat(BodySway.of(one, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL).degreesOfFreedom())
         .isCloseTo(6.818, within(0.001));
-    assertThat(BodySway.of(one, LineOf.LEFT_FOOT, Plane.FRONTAL).degreesOfFreedom())
+    assertThat(BodySway.of(one, LoadLineOwner.LEFT_FOOT, Plane.FRONTAL).degreesOfFreedom())
         .isCloseTo(2.586, within(0.001));
   }
 }

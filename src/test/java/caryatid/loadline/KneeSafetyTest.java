@@ -6,7 +6,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Remark;
 import caryatid.remark.Weight;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
@@ -21,11 +21,11 @@ class KneeSafetyTest {
   private static final List<Landmark> KNEE =
       List.of(Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 490));
 
-  private static Offset past(LineOf of, double mm) {
+  private static Offset past(LoadLineOwner of, double mm) {
     return past(of, LoadLineMethod.VERTICAL, mm);
   }
 
-  private static Offset past(LineOf of, LoadLineMethod kind, double mm) {
+  private static Offset past(LoadLineOwner of, LoadLineMethod kind, double mm) {
     Estimate estimate =
         Estimate.exact(mm)
             .with(new Contribution(new Source(Cause.SWAY, ""), 2, 1, Double.POSITIVE_INFINITY));
@@ -42,7 +42,7 @@ class KneeSafetyTest {
 
   @Test
   void aLineBehindTheKneeIsSaidInPlainWords() {
-    List<Remark> warnings = warnings(past(LineOf.RIGHT_FOOT, -0.3));
+    List<Remark> warnings = warnings(past(LoadLineOwner.RIGHT_FOOT, -0.3));
     assertThat(warnings.get(0).topic().weight()).isEqualTo(Weight.SAFETY);
     assertThat(Wording.in(Locale.ENGLISH).say(warnings.get(0)))
         .isEqualTo(
@@ -53,7 +53,7 @@ class KneeSafetyTest {
 
   @Test
   void aLineThatMayBeBehindTheKneeIsSaidInPlainWords() {
-    assertThat(Wording.in(Locale.ENGLISH).say(warnings(past(LineOf.RIGHT_FOOT, 0.3)).get(0)))
+    assertThat(Wording.in(Locale.ENGLISH).say(warnings(past(LoadLineOwner.RIGHT_FOOT, 0.3)).get(0)))
         .isEqualTo(
             "The knee may bend. Hands on the rails and a helper. Stand again; if still in doubt,"
                 + " follow the knee's instructions. The load line runs 0.3\u00a0mm in front of the"
@@ -68,7 +68,7 @@ class KneeSafetyTest {
                 .flatMap(
                     words ->
                         Stream.of(-0.3, 0.3)
-                            .map(mm -> words.say(warnings(past(LineOf.RIGHT_FOOT, mm)).get(0)))))
+                            .map(mm -> words.say(warnings(past(LoadLineOwner.RIGHT_FOOT, mm)).get(0)))))
         .extracting(sentence -> sentence.replaceAll(" (Die Last|La ligne de|La línea de).*", ""))
         .containsExactly(
             "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
@@ -87,38 +87,38 @@ class KneeSafetyTest {
 
   @Test
   void onlyALineBehindTheKneeOrPerhapsBehindItMayBendIt() {
-    assertThat(KneeSafety.mayBend(warnings(past(LineOf.RIGHT_FOOT, -9)))).isTrue();
-    assertThat(KneeSafety.mayBend(warnings(past(LineOf.RIGHT_FOOT, 3)))).isTrue();
-    assertThat(KneeSafety.mayBend(warnings(past(LineOf.RIGHT_FOOT, 9)))).isFalse();
-    assertThat(KneeSafety.mayBend(warnings(past(LineOf.WHOLE_BODY, 9)))).isFalse();
+    assertThat(KneeSafety.mayBend(warnings(past(LoadLineOwner.RIGHT_FOOT, -9)))).isTrue();
+    assertThat(KneeSafety.mayBend(warnings(past(LoadLineOwner.RIGHT_FOOT, 3)))).isTrue();
+    assertThat(KneeSafety.mayBend(warnings(past(LoadLineOwner.RIGHT_FOOT, 9)))).isFalse();
+    assertThat(KneeSafety.mayBend(warnings(past(LoadLineOwner.WHOLE_BODY, 9)))).isFalse();
   }
 
   /** u = 2 mm: the 95 % interval reaches 1.96 u = 3.92 mm. */
   @Test
   void aLineThatMayBeBehindTheKneeIsSaidToo() {
-    assertThat(warnings(past(LineOf.RIGHT_FOOT, 3.91)))
+    assertThat(warnings(past(LoadLineOwner.RIGHT_FOOT, 3.91)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE);
-    assertThat(warnings(past(LineOf.RIGHT_FOOT, 3.93))).isEmpty();
+    assertThat(warnings(past(LoadLineOwner.RIGHT_FOOT, 3.93))).isEmpty();
   }
 
   @Test
   void theWholeBodysLineCountsOnlyWhereTheFootsOwnIsUnknown() {
-    assertThat(warnings(past(LineOf.WHOLE_BODY, -9), past(LineOf.RIGHT_FOOT, 20))).isEmpty();
-    assertThat(warnings(past(LineOf.WHOLE_BODY, -9)))
+    assertThat(warnings(past(LoadLineOwner.WHOLE_BODY, -9), past(LoadLineOwner.RIGHT_FOOT, 20))).isEmpty();
+    assertThat(warnings(past(LoadLineOwner.WHOLE_BODY, -9)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.LINE_BEHIND_KNEE, LoadLineRemark.OWN_LINE_OF_KNEE_UNKNOWN);
   }
 
   @Test
   void aKneeOfFleshIsNotWarnedOf() {
-    Offset behind = past(LineOf.RIGHT_FOOT, -9);
+    Offset behind = past(LoadLineOwner.RIGHT_FOOT, -9);
     assertThat(KneeSafety.of(List.of(behind), KNEE, List.of())).isEmpty();
   }
 
   @Test
   void aProstheticKneeThatWasNotMarkedIsWarnedOf() {
-    Offset other = past(LineOf.RIGHT_FOOT, 9);
+    Offset other = past(LoadLineOwner.RIGHT_FOOT, 9);
     assertThat(KneeSafety.of(List.of(other), KNEE, List.of(Side.LEFT)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.KNEE_NOT_MARKED);
@@ -126,11 +126,11 @@ class KneeSafetyTest {
 
   @Test
   void aMeasuredForceBehindTheKneeIsWarnedOfAlthoughTheVerticalRunsInFront() {
-    Offset vertical = past(LineOf.RIGHT_FOOT, 20);
-    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, -0.1)))
+    Offset vertical = past(LoadLineOwner.RIGHT_FOOT, 20);
+    assertThat(warnings(vertical, past(LoadLineOwner.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, -0.1)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
-    assertThat(warnings(vertical, past(LineOf.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, 0.1)))
+    assertThat(warnings(vertical, past(LoadLineOwner.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, 0.1)))
         .isEmpty();
   }
 }

@@ -2,8 +2,8 @@ package caryatid.loadline;
 
 import caryatid.geometry.Side;
 import caryatid.remark.Place;
-import caryatid.standing.Lean;
-import caryatid.standing.LineOf;
+import caryatid.standing.ForceInclination;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stance;
@@ -42,7 +42,7 @@ public final class Legs {
 
   /** A mean load whose centre of pressure is known to a standard uncertainty. */
   public static MeanLoad load(
-      LineOf of, double rightMm, double anteriorMm, double upN, double uMm, Optional<Lean> lean) {
+      LoadLineOwner of, double rightMm, double anteriorMm, double upN, double uMm, Optional<ForceInclination> lean) {
     return new MeanLoad(
         of,
         sway(rightMm, uMm, of + " right"),
@@ -52,8 +52,8 @@ public final class Legs {
   }
 
   /** An exact lean. */
-  public static Optional<Lean> lean(double rightPerUp, double anteriorPerUp) {
-    return Optional.of(new Lean(Estimate.exact(rightPerUp), Estimate.exact(anteriorPerUp)));
+  public static Optional<ForceInclination> lean(double rightPerUp, double anteriorPerUp) {
+    return Optional.of(new ForceInclination(Estimate.exact(rightPerUp), Estimate.exact(anteriorPerUp)));
   }
 
   private static Estimate sway(double mm, double uMm, String of) {
@@ -73,7 +73,7 @@ public final class Legs {
         List.of());
   }
 
-  private static Sway sway(LineOf of) {
+  private static Sway sway(LoadLineOwner of) {
     return new Sway(of, OptionalDouble.empty(), 3, 5, 12, 20, 400, 6.7, 280, 0, 0.2, 20, 15);
   }
 

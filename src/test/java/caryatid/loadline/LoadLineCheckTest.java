@@ -9,7 +9,7 @@ import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import caryatid.wording.Wording;
@@ -43,7 +43,7 @@ class LoadLineCheckTest {
   @Test
   void validation_theStandingGeometryOfWoodhull() throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 100, 252, 350, 0, Optional.empty()));
+        Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 100, 252, 350, 0, Optional.empty()));
     List<Landmark> joints =
         List.of(
             Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 100, 200, 70),
@@ -69,7 +69,7 @@ class LoadLineCheckTest {
     double lean = 0.03 / 0.5;
     assertThat(Math.toDegrees(Math.atan(lean))).isCloseTo(3.434, within(5e-4));
     Standing standing =
-        Legs.standing(Legs.load(LineOf.LEFT_FOOT, -90, 0, 400, 0, Legs.lean(-lean, 0)));
+        Legs.standing(Legs.load(LoadLineOwner.LEFT_FOOT, -90, 0, 400, 0, Legs.lean(-lean, 0)));
     Landmark joint = Legs.mark(LandmarkKind.OTHER, Side.LEFT, -90, 0, 1750 * height);
     LoadLineResult past =
         LoadLineCheck.evaluate(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, Side.LEFT));
@@ -85,7 +85,7 @@ class LoadLineCheckTest {
       throws BadInput {
     Standing standing =
         Legs.standing(
-            Legs.load(LineOf.RIGHT_FOOT, 90, leverMm, 40 * 9.80665, 0.1, Optional.empty()));
+            Legs.load(LoadLineOwner.RIGHT_FOOT, 90, leverMm, 40 * 9.80665, 0.1, Optional.empty()));
     Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 90, 0, 490);
     Moment moment =
         LoadLineCheck.evaluate(standing, List.of(knee), Legs.rightFoot(Legs.NONE)).moments().get(0);
@@ -99,14 +99,14 @@ class LoadLineCheckTest {
   void leftAndRightMirrorExactly() throws BadInput {
     Standing right =
         Legs.standing(
-            Legs.load(LineOf.LEFT_FOOT, -81.3, 12, 380, 1.7, Legs.lean(0.021, -0.004)),
-            Legs.load(LineOf.RIGHT_FOOT, 93.1, 17, 410, 1.3, Legs.lean(-0.02, 0.004)),
-            Legs.load(LineOf.WHOLE_BODY, 9.2, 14.6, 790, 1.1, Legs.lean(0.0001, 0.0002)));
+            Legs.load(LoadLineOwner.LEFT_FOOT, -81.3, 12, 380, 1.7, Legs.lean(0.021, -0.004)),
+            Legs.load(LoadLineOwner.RIGHT_FOOT, 93.1, 17, 410, 1.3, Legs.lean(-0.02, 0.004)),
+            Legs.load(LoadLineOwner.WHOLE_BODY, 9.2, 14.6, 790, 1.1, Legs.lean(0.0001, 0.0002)));
     Standing left =
         Legs.standing(
-            Legs.load(LineOf.LEFT_FOOT, -93.1, 17, 410, 1.3, Legs.lean(0.02, 0.004)),
-            Legs.load(LineOf.RIGHT_FOOT, 81.3, 12, 380, 1.7, Legs.lean(-0.021, -0.004)),
-            Legs.load(LineOf.WHOLE_BODY, -9.2, 14.6, 790, 1.1, Legs.lean(-0.0001, 0.0002)));
+            Legs.load(LoadLineOwner.LEFT_FOOT, -93.1, 17, 410, 1.3, Legs.lean(0.02, 0.004)),
+            Legs.load(LoadLineOwner.RIGHT_FOOT, 81.3, 12, 380, 1.7, Legs.lean(-0.021, -0.004)),
+            Legs.load(LoadLineOwner.WHOLE_BODY, -9.2, 14.6, 790, 1.1, Legs.lean(-0.0001, 0.0002)));
     LoadLineResult a =
         LoadLineCheck.evaluate(
             right,
@@ -134,7 +134,7 @@ class LoadLineCheckTest {
   @Test
   void theOffsetMovesOneToOneWithTheLandmark() throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LineOf.LEFT_FOOT, -81, 12, 380, 1.7, Optional.empty()));
+        Legs.standing(Legs.load(LoadLineOwner.LEFT_FOOT, -81, 12, 380, 1.7, Optional.empty()));
     Landmark here = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -64, 2, 480);
     Landmark there = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -74, 9, 480);
     StanceConditions how = Legs.how(PLATES, AssumedUncertainties.ASSUMED, Side.LEFT);
@@ -150,7 +150,7 @@ class LoadLineCheckTest {
   @Test
   void withBothFeetOnOnePlateThereIsNoFrontalOffset() throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LineOf.WHOLE_BODY, 0, 12, 800, 1.7, Optional.empty()));
+        Legs.standing(Legs.load(LoadLineOwner.WHOLE_BODY, 0, 12, 800, 1.7, Optional.empty()));
     Stance both = new Stance.BothFeetOnOnePlate(Optional.empty());
     LoadLineResult past =
         LoadLineCheck.evaluate(
@@ -214,7 +214,7 @@ class LoadLineCheckTest {
 
   private static List<Object> remarks(StanceConditions how) throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 0, 12, 800, 1.7, Optional.empty()));
+        Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 0, 12, 800, 1.7, Optional.empty()));
     return LoadLineCheck.evaluate(standing, List.of(), how).remarks().stream()
         .<Object>map(Remark::topic)
         .toList();

@@ -7,7 +7,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stance;
@@ -57,15 +57,15 @@ class LoadLineNumbersTest {
 
   private static Standing both() {
     return Legs.standing(
-        Legs.load(LineOf.LEFT_FOOT, -95, 12, 400, 1, Optional.empty()),
-        Legs.load(LineOf.RIGHT_FOOT, 90, 14, 400, 1, Optional.empty()),
-        Legs.load(LineOf.WHOLE_BODY, -2, 13, 800, 1, Optional.empty()));
+        Legs.load(LoadLineOwner.LEFT_FOOT, -95, 12, 400, 1, Optional.empty()),
+        Legs.load(LoadLineOwner.RIGHT_FOOT, 90, 14, 400, 1, Optional.empty()),
+        Legs.load(LoadLineOwner.WHOLE_BODY, -2, 13, 800, 1, Optional.empty()));
   }
 
   @Test
   void withoutAMarkSidewaysEachLineTakesItsOwnLever() {
     List<Offset> offsets = Offsets.of(both(), List.of(sagittalOnly()), TURN);
-    assertThat(offsets).extracting(Offset::of).containsExactly(LineOf.LEFT_FOOT, LineOf.WHOLE_BODY);
+    assertThat(offsets).extracting(Offset::of).containsExactly(LoadLineOwner.LEFT_FOOT, LoadLineOwner.WHOLE_BODY);
     assertThat(turn(offsets.get(0))).isCloseTo(-0.3, within(1e-12));
     assertThat(turn(offsets.get(1))).isCloseTo(-0.7, within(1e-12));
   }
@@ -79,7 +79,7 @@ class LoadLineNumbersTest {
     Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, -60, 5, 500);
     List<Offset> offsets = Offsets.of(both(), List.of(knee), TURN);
     for (Offset offset : offsets) {
-      if (offset.of() == LineOf.LEFT_FOOT) {
+      if (offset.of() == LoadLineOwner.LEFT_FOOT) {
         double expected = offset.plane() == Plane.SAGITTAL ? 0.35 : -0.07;
         assertThat(turn(offset)).as(offset.plane().name()).isCloseTo(expected, within(1e-12));
       }
@@ -96,7 +96,7 @@ class LoadLineNumbersTest {
   private static Offset offset(Plane plane, String landmark, LoadLineMethod kind, double mm) {
     return new Offset(
         new LandmarkInPlane(plane, Side.RIGHT, landmark),
-        LineOf.RIGHT_FOOT,
+        LoadLineOwner.RIGHT_FOOT,
         kind,
         Estimate.exact(mm));
   }
@@ -143,7 +143,7 @@ class LoadLineNumbersTest {
     Offset far =
         new Offset(
             new LandmarkInPlane(Plane.FRONTAL, Side.LEFT, "knee"),
-            LineOf.LEFT_FOOT,
+            LoadLineOwner.LEFT_FOOT,
             LoadLineMethod.VERTICAL,
             Estimate.exact(-123.4));
     assertThat(ENGLISH.say(Plausibility.of(List.of(far), List.of()).get(0)))
@@ -164,7 +164,7 @@ class LoadLineNumbersTest {
     assertThat(said.get(1)).contains("82.0\u00a0mm").contains("483.0\u00a0mm");
   }
 
-  private static Sway sway(LineOf of, double right, double anterior) {
+  private static Sway sway(LoadLineOwner of, double right, double anterior) {
     return new Sway(of, OptionalDouble.empty(), right, anterior, 1, 2, 3, 4, 5, 0, 6, 21, 16);
   }
 
@@ -175,15 +175,15 @@ class LoadLineNumbersTest {
             new QuietStretch(0, 6000, 0, 59.99, false, List.of()),
             100,
             List.of(
-                Legs.load(LineOf.LEFT_FOOT, -90, 0, 400, 1, Optional.empty()),
-                Legs.load(LineOf.RIGHT_FOOT, 90, 0, 400, 1, Optional.empty())),
-            List.of(sway(LineOf.LEFT_FOOT, 3, 5), sway(LineOf.RIGHT_FOOT, 9, 7)),
+                Legs.load(LoadLineOwner.LEFT_FOOT, -90, 0, 400, 1, Optional.empty()),
+                Legs.load(LoadLineOwner.RIGHT_FOOT, 90, 0, 400, 1, Optional.empty())),
+            List.of(sway(LoadLineOwner.LEFT_FOOT, 3, 5), sway(LoadLineOwner.RIGHT_FOOT, 9, 7)),
             List.of(),
             Map.of(),
             List.of());
-    assertThat(BodySway.of(feet, LineOf.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
-    assertThat(BodySway.of(feet, LineOf.RIGHT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(7);
-    assertThat(BodySway.of(feet, LineOf.RIGHT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(9);
+    assertThat(BodySway.of(feet, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
+    assertThat(BodySway.of(feet, LoadLineOwner.RIGHT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(7);
+    assertThat(BodySway.of(feet, LoadLineOwner.RIGHT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(9);
   }
 
   private static List<Object> topics(MeanLoad load, Stance stance, LandmarkKind kind)
@@ -202,7 +202,7 @@ class LoadLineNumbersTest {
   @Test
   void onePlateUnderBothFeetGivesNoFrontalMomentEvenWhereItsForceCancels() throws BadInput {
     Stance together = new Stance.BothFeetOnOnePlate(Optional.empty());
-    MeanLoad upright = Legs.load(LineOf.WHOLE_BODY, 0, 12, 800, 1, Legs.lean(0, 0));
+    MeanLoad upright = Legs.load(LoadLineOwner.WHOLE_BODY, 0, 12, 800, 1, Legs.lean(0, 0));
     assertThat(topics(upright, together, LandmarkKind.KNEE_CENTRE))
         .contains(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
   }
@@ -211,7 +211,7 @@ class LoadLineNumbersTest {
   @Test
   void aFrontalMomentIsMissedOnlyWhereAJointWasMarked() throws BadInput {
     Stance alone = new Stance.ProstheticFootOnPlate(Optional.empty());
-    MeanLoad foot = Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(0, 0));
+    MeanLoad foot = Legs.load(LoadLineOwner.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(0, 0));
     assertThat(topics(foot, alone, LandmarkKind.KNEE_CENTRE))
         .contains(LoadLineRemark.FRONTAL_MOMENT_UNTRUSTED);
     assertThat(topics(foot, alone, LandmarkKind.HIP))
@@ -238,7 +238,7 @@ class LoadLineNumbersTest {
   }
 
   private static List<Remark> knee(double anteriorMm) {
-    MeanLoad foot = Legs.load(LineOf.RIGHT_FOOT, 90, anteriorMm, 400, 1, Legs.lean(0, -0.03));
+    MeanLoad foot = Legs.load(LoadLineOwner.RIGHT_FOOT, 90, anteriorMm, 400, 1, Legs.lean(0, -0.03));
     List<Landmark> landmarks =
         List.of(
             Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 80, 90, 80),

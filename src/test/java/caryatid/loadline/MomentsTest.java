@@ -7,7 +7,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import java.util.List;
@@ -25,9 +25,9 @@ class MomentsTest {
       throws BadInput {
     Standing standing =
         Legs.standing(
-            Legs.load(LineOf.LEFT_FOOT, -90 - lateralMm, anteriorMm, 400, 1, Legs.lean(0.02, 0)),
-            Legs.load(LineOf.RIGHT_FOOT, 90, 0, 400, 1, Legs.lean(-0.02, 0)),
-            Legs.load(LineOf.WHOLE_BODY, 0, 0, 800, 1, Legs.lean(together, 0)));
+            Legs.load(LoadLineOwner.LEFT_FOOT, -90 - lateralMm, anteriorMm, 400, 1, Legs.lean(0.02, 0)),
+            Legs.load(LoadLineOwner.RIGHT_FOOT, 90, 0, 400, 1, Legs.lean(-0.02, 0)),
+            Legs.load(LoadLineOwner.WHOLE_BODY, 0, 0, 800, 1, Legs.lean(together, 0)));
     Landmark joint = Legs.mark(kind, Side.LEFT, -90, 0, 500);
     Side side = prosthetic ? Side.LEFT : Side.RIGHT;
     return LoadLineCheck.evaluate(standing, List.of(joint), Legs.how(PLATES, Legs.NONE, side));
@@ -95,7 +95,7 @@ class MomentsTest {
   @Test
   void aStatedMassIsTakenForMomentsForEachKilogram() throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 0, 15, 40 * 9.80665, 1, Optional.empty()));
+        Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 0, 15, 40 * 9.80665, 1, Optional.empty()));
     Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 500);
     Moment moment =
         LoadLineCheck.evaluate(standing, List.of(knee), Legs.rightFootOf(80)).moments().get(0);
@@ -120,7 +120,7 @@ class MomentsTest {
   @Test
   void oneFootAloneHasNoFrontalMoment() throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LineOf.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(-0.02, 0)));
+        Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 90, 12, 400, 1, Legs.lean(-0.02, 0)));
     LoadLineResult past =
         LoadLineCheck.evaluate(
             standing,

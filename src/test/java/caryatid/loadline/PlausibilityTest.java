@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PlausibilityTest {
-  private static Offset past(Plane plane, LineOf of, double mm) {
+  private static Offset past(Plane plane, LoadLineOwner of, double mm) {
     return new Offset(
         new LandmarkInPlane(plane, Side.LEFT, "knee"),
         of,
@@ -25,15 +25,15 @@ class PlausibilityTest {
 
   @Test
   void anOwnLineFurtherThanAnyJointIsRemarked() {
-    assertThat(remarks(past(Plane.SAGITTAL, LineOf.LEFT_FOOT, -150.1))).hasSize(1);
-    assertThat(remarks(past(Plane.SAGITTAL, LineOf.LEFT_FOOT, -150))).isEmpty();
-    assertThat(remarks(past(Plane.FRONTAL, LineOf.LEFT_FOOT, 100.1))).hasSize(1);
-    assertThat(remarks(past(Plane.FRONTAL, LineOf.LEFT_FOOT, 100))).isEmpty();
+    assertThat(remarks(past(Plane.SAGITTAL, LoadLineOwner.LEFT_FOOT, -150.1))).hasSize(1);
+    assertThat(remarks(past(Plane.SAGITTAL, LoadLineOwner.LEFT_FOOT, -150))).isEmpty();
+    assertThat(remarks(past(Plane.FRONTAL, LoadLineOwner.LEFT_FOOT, 100.1))).hasSize(1);
+    assertThat(remarks(past(Plane.FRONTAL, LoadLineOwner.LEFT_FOOT, 100))).isEmpty();
   }
 
   @Test
   void theWholeBodysLineMayBeFar() {
-    assertThat(remarks(past(Plane.FRONTAL, LineOf.WHOLE_BODY, 140))).isEmpty();
+    assertThat(remarks(past(Plane.FRONTAL, LoadLineOwner.WHOLE_BODY, 140))).isEmpty();
   }
 
   @Test

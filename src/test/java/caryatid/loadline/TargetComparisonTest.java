@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Remark;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Stance;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
@@ -22,7 +22,7 @@ class TargetComparisonTest {
   private static final Stance ONE_FOOT = new Stance.ProstheticFootOnPlate(Optional.empty());
   private static final Stance BOTH = new Stance.BothFeetOnOnePlate(Optional.empty());
 
-  private static Offset offset(LineOf of, Plane plane, double mm, double u, double degrees) {
+  private static Offset offset(LoadLineOwner of, Plane plane, double mm, double u, double degrees) {
     Estimate estimate =
         Estimate.exact(mm).with(new Contribution(new Source(Cause.SWAY, ""), u, 1, degrees));
     return new Offset(
@@ -37,7 +37,7 @@ class TargetComparisonTest {
   }
 
   private static Finding judge(double mm, double u, double degrees, DecisionRule rule) {
-    Offset offset = offset(LineOf.RIGHT_FOOT, Plane.SAGITTAL, mm, u, degrees);
+    Offset offset = offset(LoadLineOwner.RIGHT_FOOT, Plane.SAGITTAL, mm, u, degrees);
     return TargetComparison.of(List.of(offset), List.of(sagittal(15, 10, 10)), ONE_FOOT, rule)
         .findings()
         .get(0);
@@ -103,7 +103,7 @@ class TargetComparisonTest {
 
   @Test
   void aTargetForAFootIsNotComparedWithTheWholeBodysLine() {
-    Offset whole = offset(LineOf.WHOLE_BODY, Plane.SAGITTAL, 15, 1, 9);
+    Offset whole = offset(LoadLineOwner.WHOLE_BODY, Plane.SAGITTAL, 15, 1, 9);
     withheld(whole, sagittal(15, 10, 10), BOTH, LoadLineRemark.OWN_LINE_UNKNOWN);
     withheld(whole, meantForBody(Plane.FRONTAL), BOTH, LoadLineRemark.FRONTAL_OF_WHOLE_BODY);
     Target frontal = Legs.target(Plane.FRONTAL, LandmarkKind.KNEE_CENTRE, 0, 5, 5);
@@ -117,7 +117,7 @@ class TargetComparisonTest {
 
   @Test
   void aTargetWithoutItsLineOrMarkIsWithheldWithTheReason() {
-    Offset own = offset(LineOf.RIGHT_FOOT, Plane.SAGITTAL, 15, 1, 9);
+    Offset own = offset(LoadLineOwner.RIGHT_FOOT, Plane.SAGITTAL, 15, 1, 9);
     withheld(own, meantForBody(Plane.SAGITTAL), ONE_FOOT, LoadLineRemark.WHOLE_BODY_LINE_UNKNOWN);
     Target frontal = Legs.target(Plane.FRONTAL, LandmarkKind.KNEE_CENTRE, 0, 5, 5);
     withheld(own, frontal, ONE_FOOT, LoadLineRemark.NOT_MARKED);

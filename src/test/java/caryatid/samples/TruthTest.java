@@ -13,7 +13,7 @@ import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Stretch;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
@@ -120,7 +120,7 @@ class TruthTest {
     double whole =
         state(truth.sheet()).offsets().stream()
             .map(o -> o.offset())
-            .filter(o -> o.of() == LineOf.WHOLE_BODY && o.kind() == LoadLineMethod.VERTICAL)
+            .filter(o -> o.of() == LoadLineOwner.WHOLE_BODY && o.kind() == LoadLineMethod.VERTICAL)
             .filter(o -> o.landmark().equals(truth.landmark()))
             .findFirst()
             .orElseThrow()

@@ -13,7 +13,7 @@ enum Estimators {
   AUTOCORRELATION("autocorrelation to its first zero") {
     @Override
     double halfWidth(double[] residuals, double sd) {
-      return normal() * sd / Math.sqrt(EffectiveSize.of(residuals));
+      return normal() * sd / Math.sqrt(EffectiveSampleSize.of(residuals));
     }
   },
   BATCHES_8("8 batch means, t(7)") {
@@ -50,7 +50,7 @@ enum Estimators {
   CHOSEN("2 cosines, raised for memory, t(2)") {
     @Override
     double halfWidth(double[] residuals, double sd) {
-      Contribution error = LongRunError.of(new Source(Cause.SWAY, ""), residuals);
+      Contribution error = MeanStandardError.of(new Source(Cause.SWAY, ""), residuals);
       return Quantiles.t(0.975, error.degreesOfFreedom()) * error.standardUncertainty();
     }
   };
@@ -80,7 +80,7 @@ enum Estimators {
   private static double cosines(double[] residuals, int count) {
     double sum = 0;
     for (int j = 1; j <= count; j++) {
-      double transform = LongRunError.cosineSum(residuals, j);
+      double transform = MeanStandardError.cosineSum(residuals, j);
       sum += transform * transform;
     }
     return Quantiles.t(0.975, count) * Math.sqrt(2 * sum / count) / residuals.length;

@@ -48,8 +48,8 @@ class InvariantsTest {
   void theMirroredPersonIsTheMirroredStandExactly() throws BadInput {
     Standing right = stand(X, Y, F, Side.RIGHT);
     Standing left = stand(i -> -X.applyAsDouble(i), Y, F, Side.LEFT);
-    Estimate a = right.load(LineOf.RIGHT_FOOT).orElseThrow().copRightMm();
-    Estimate b = left.load(LineOf.LEFT_FOOT).orElseThrow().copRightMm();
+    Estimate a = right.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copRightMm();
+    Estimate b = left.load(LoadLineOwner.LEFT_FOOT).orElseThrow().copRightMm();
     assertThat(b.value()).isEqualTo(-a.value());
     assertThat(b.standardUncertainty()).isEqualTo(a.standardUncertainty());
     assertThat(left.sway().get(0).ellipseMm2()).isEqualTo(right.sway().get(0).ellipseMm2());

@@ -50,9 +50,9 @@ class MeanLoadsNumbersTest {
 
   private static List<MeanLoad> loads(PlateAccuracy accuracy) {
     Recording recording = feet(i -> -90 + tremble(i), i -> 30 + tremble(i));
-    Trace left = Trace.of(LineOf.LEFT_FOOT, recording.plates().get(0));
-    Trace right = Trace.of(LineOf.RIGHT_FOOT, recording.plates().get(1));
-    return new MeanLoads(accuracy).of(List.of(left, right, Trace.both(left, right)));
+    LoadSignals left = LoadSignals.of(LoadLineOwner.LEFT_FOOT, recording.plates().get(0));
+    LoadSignals right = LoadSignals.of(LoadLineOwner.RIGHT_FOOT, recording.plates().get(1));
+    return new MeanLoads(accuracy).of(List.of(left, right, LoadSignals.both(left, right)));
   }
 
   private static double amount(Estimate estimate, Cause cause, String of) {
@@ -69,14 +69,14 @@ class MeanLoadsNumbersTest {
   @Test
   void swayAddsToAMeanWhatItsTwoSlowestCosinesSay() {
     double[] residuals = IntStream.range(0, N).mapToDouble(MeanLoadsNumbersTest::waves).toArray();
-    double effective = EffectiveSize.of(residuals);
+    double effective = EffectiveSampleSize.of(residuals);
     assertThat(effective).isBetween(1.0, 10.0);
     double level = 0;
     for (int j = 1; j <= 2; j++) {
       level += 1 / (1 + Math.pow(Math.PI * j / effective, 2));
     }
     double expected = Math.sqrt(2 * (1.5 * 1.5 + 1) / level);
-    Contribution sway = LongRunError.of(new Source(Cause.SWAY, ""), residuals);
+    Contribution sway = MeanStandardError.of(new Source(Cause.SWAY, ""), residuals);
     assertThat(sway.amount()).isCloseTo(expected, within(1e-9));
     assertThat(sway.amount()).isGreaterThan(Math.sqrt(1.5 * 1.5 + 1));
   }
@@ -89,10 +89,10 @@ class MeanLoadsNumbersTest {
         Made.at(100, N / 100)
             .plate("left", MeanLoadsNumbersTest::waves, i -> 2 * waves(i), i -> upN)
             .recording();
-    Trace trace = Trace.of(LineOf.LEFT_FOOT, recording.plates().get(0));
+    LoadSignals trace = LoadSignals.of(LoadLineOwner.LEFT_FOOT, recording.plates().get(0));
     MeanLoad load = new MeanLoads(new PlateAccuracy(0, 0, 0, 0)).of(List.of(trace)).get(0);
     double[] residuals = IntStream.range(0, N).mapToDouble(MeanLoadsNumbersTest::waves).toArray();
-    double expected = LongRunError.of(new Source(Cause.SWAY, ""), residuals).amount();
+    double expected = MeanStandardError.of(new Source(Cause.SWAY, ""), residuals).amount();
     assertThat(load.copRightMm().standardUncertainty()).isCloseTo(expected, within(1e-9));
     assertThat(load.copAnteriorMm().standardUncertainty()).isCloseTo(2 * expected, within(1e-9));
   }

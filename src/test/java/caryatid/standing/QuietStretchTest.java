@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
-import caryatid.standing.LeftOut.Reason;
+import caryatid.standing.UnusedPart.Reason;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,7 +46,7 @@ class QuietStretchTest {
     assertThat(stretch.fromS()).isCloseTo(7, within(1e-9));
     assertThat(stretch.toS()).isCloseTo(33.99, within(1e-9));
     assertThat(stretch.leftOut())
-        .extracting(LeftOut::reason)
+        .extracting(UnusedPart::reason)
         .containsExactly(Reason.UNLOADED, Reason.SETTLING, Reason.SETTLING, Reason.UNLOADED);
   }
 
@@ -57,7 +57,7 @@ class QuietStretchTest {
     assertThat(stretch.fromS()).isBetween(15.0, 17.0);
     assertThat(stretch.toS()).isCloseTo(39.99, within(1e-9));
     assertThat(stretch.leftOut())
-        .extracting(LeftOut::reason)
+        .extracting(UnusedPart::reason)
         .containsExactly(Reason.SHORTER_STRETCH, Reason.STEP_OR_SHIFT);
   }
 
@@ -83,7 +83,7 @@ class QuietStretchTest {
   void driftBeyondRealStandingShortensTheStretch() throws BadInput {
     QuietStretch stretch = found(i -> i * 0.016, i -> 400);
     assertThat(stretch.durationS()).isBetween(17.0, 25.0);
-    assertThat(stretch.leftOut()).extracting(LeftOut::reason).containsOnly(Reason.DRIFT);
+    assertThat(stretch.leftOut()).extracting(UnusedPart::reason).containsOnly(Reason.DRIFT);
     assertThat(found(i -> i * 0.007, i -> 400).size()).isEqualTo(N);
   }
 
@@ -92,7 +92,7 @@ class QuietStretchTest {
     QuietStretch stretch = found(i -> 0, i -> i == 1020 ? 0 : 400);
     assertThat(stretch.fromS()).isCloseTo(10.5, within(1e-9));
     assertThat(stretch.leftOut())
-        .extracting(LeftOut::reason)
+        .extracting(UnusedPart::reason)
         .containsExactly(Reason.SHORTER_STRETCH, Reason.GAP);
   }
 
@@ -118,7 +118,7 @@ class QuietStretchTest {
     assertThat(stretch.byHand()).isTrue();
     assertThat(stretch.leftOut())
         .containsExactly(
-            new LeftOut(0, 2.99, Reason.BY_HAND), new LeftOut(12.01, 39.99, Reason.BY_HAND));
+            new UnusedPart(0, 2.99, Reason.BY_HAND), new UnusedPart(12.01, 39.99, Reason.BY_HAND));
   }
 
   /** Times from a rate that is not quite 100 Hz: sample 300 stands at 2.9999 or at 3.0001 s. */

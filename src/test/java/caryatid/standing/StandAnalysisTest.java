@@ -50,7 +50,7 @@ class StandAnalysisTest {
             .plate("p", i -> i % 2 == 0 ? 10 : 20, i -> i % 2, i -> i % 2 == 0 ? 404 : 396)
             .recording();
     MeanLoad load =
-        StandAnalysis.analyse(recording, Made.rightFoot()).load(LineOf.RIGHT_FOOT).orElseThrow();
+        StandAnalysis.analyse(recording, Made.rightFoot()).load(LoadLineOwner.RIGHT_FOOT).orElseThrow();
     assertThat(load.copRightMm().value()).isCloseTo((404 * 10 + 396 * 20) / 800.0, within(1e-12));
     assertThat(load.upN().orElseThrow().value()).isEqualTo(400);
   }
@@ -63,9 +63,9 @@ class StandAnalysisTest {
             .plate("right", sway(5, 3000, 100), sway(6, 3000, 20), i -> 440)
             .recording();
     Standing standing = StandAnalysis.analyse(recording, Made.conditions(PLATES, Side.LEFT));
-    double left = standing.load(LineOf.LEFT_FOOT).orElseThrow().copRightMm().value();
-    double right = standing.load(LineOf.RIGHT_FOOT).orElseThrow().copRightMm().value();
-    double whole = standing.load(LineOf.WHOLE_BODY).orElseThrow().copRightMm().value();
+    double left = standing.load(LoadLineOwner.LEFT_FOOT).orElseThrow().copRightMm().value();
+    double right = standing.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copRightMm().value();
+    double whole = standing.load(LoadLineOwner.WHOLE_BODY).orElseThrow().copRightMm().value();
     assertThat(whole).isCloseTo((360 * left + 440 * right) / 800, within(1e-10));
     assertThat(standing.share().get(Side.LEFT).value()).isCloseTo(0.45, within(1e-12));
     assertThat(standing.share().get(Side.RIGHT).value()).isCloseTo(0.55, within(1e-12));
@@ -92,7 +92,7 @@ class StandAnalysisTest {
     Standing standing = StandAnalysis.analyse(recording, conditions);
     double fromPlaces = Math.hypot(2 * 0.375, 2 * 0.625);
     double fromForces = Math.sqrt(2) * 0.375 * 0.625 * 200 * 0.005;
-    assertThat(standing.load(LineOf.WHOLE_BODY).orElseThrow().copRightMm().standardUncertainty())
+    assertThat(standing.load(LoadLineOwner.WHOLE_BODY).orElseThrow().copRightMm().standardUncertainty())
         // The tremble's own error is 0.0002 mm.
         .isCloseTo(Math.hypot(fromPlaces, fromForces), within(1e-7));
   }

@@ -25,8 +25,8 @@ class StandRemarkNumbersTest {
 
   /** Twelve seconds at 40 Hz, set by hand; 812 N on both plates, which lean by 2 and 3 degrees. */
   private static Standing standing() {
-    Lean lean =
-        new Lean(
+    ForceInclination lean =
+        new ForceInclination(
             Estimate.exact(Math.tan(Math.toRadians(2))),
             Estimate.exact(-Math.tan(Math.toRadians(3.3))));
     return new Standing(
@@ -34,23 +34,23 @@ class StandRemarkNumbersTest {
         40,
         List.of(
             new MeanLoad(
-                LineOf.WHOLE_BODY,
+                LoadLineOwner.WHOLE_BODY,
                 Estimate.exact(1),
                 Estimate.exact(2),
                 Optional.of(Estimate.exact(812)),
                 Optional.of(lean))),
         List.of(
-            sway(LineOf.LEFT_FOOT, OptionalDouble.empty(), 18.3, 21.4, 9.4, 13.6),
-            sway(LineOf.LEFT_FOOT, OptionalDouble.of(10), 18.1, 21.2, 9.6, 13.8),
-            sway(LineOf.RIGHT_FOOT, OptionalDouble.empty(), 0.04, 0.06, 8.2, 5.6),
-            sway(LineOf.RIGHT_FOOT, OptionalDouble.of(10), 0.03, 0.05, 8.4, 5.8)),
+            sway(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), 18.3, 21.4, 9.4, 13.6),
+            sway(LoadLineOwner.LEFT_FOOT, OptionalDouble.of(10), 18.1, 21.2, 9.6, 13.8),
+            sway(LoadLineOwner.RIGHT_FOOT, OptionalDouble.empty(), 0.04, 0.06, 8.2, 5.6),
+            sway(LoadLineOwner.RIGHT_FOOT, OptionalDouble.of(10), 0.03, 0.05, 8.4, 5.8)),
         List.of(),
         Map.of(Side.LEFT, Estimate.exact(0.0834), Side.RIGHT, Estimate.exact(0.9166)),
         List.of());
   }
 
   private static Sway sway(
-      LineOf of,
+      LoadLineOwner of,
       OptionalDouble lowPassHz,
       double sdRight,
       double sdAnterior,
@@ -73,16 +73,16 @@ class StandRemarkNumbersTest {
   }
 
   /** Half the samples 400 N more or less by a part: that part is the standard deviation. */
-  private static List<Trace> quiet() {
+  private static List<LoadSignals> quiet() {
     int n = 100_000;
     Recording recording =
         Made.at(40, n / 40.0)
             .plate("left", i -> 1, i -> 2, i -> 400 * (1 + (i % 2 == 0 ? 0.237 : -0.237)))
             .plate("right", i -> 1, i -> 2, i -> 400 * (1 + (i % 2 == 0 ? 0.213 : -0.213)))
             .recording();
-    Trace left = Trace.of(LineOf.LEFT_FOOT, recording.plates().get(0));
-    Trace right = Trace.of(LineOf.RIGHT_FOOT, recording.plates().get(1));
-    return List.of(left, right, Trace.both(left, right));
+    LoadSignals left = LoadSignals.of(LoadLineOwner.LEFT_FOOT, recording.plates().get(0));
+    LoadSignals right = LoadSignals.of(LoadLineOwner.RIGHT_FOOT, recording.plates().get(1));
+    return List.of(left, right, LoadSignals.both(left, right));
   }
 
   private static List<String> said() {

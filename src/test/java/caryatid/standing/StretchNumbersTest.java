@@ -8,7 +8,7 @@ import caryatid.geometry.Side;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
-import caryatid.standing.LeftOut.Reason;
+import caryatid.standing.UnusedPart.Reason;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
@@ -77,7 +77,7 @@ class StretchNumbersTest {
     assertThat(stretch.toIndex()).isEqualTo(3000);
     assertThat(stretch.leftOut())
         .containsExactly(
-            new LeftOut(30, 30.49, Reason.GAP), new LeftOut(30.5, 39.99, Reason.SHORTER_STRETCH));
+            new UnusedPart(30, 30.49, Reason.GAP), new UnusedPart(30.5, 39.99, Reason.SHORTER_STRETCH));
   }
 
   @Test
@@ -86,7 +86,7 @@ class StretchNumbersTest {
     assertThat(stretch.fromIndex()).isEqualTo(100);
     assertThat(stretch.leftOut())
         .containsExactly(
-            new LeftOut(0, 0.49, Reason.SHORTER_STRETCH), new LeftOut(0.5, 0.99, Reason.GAP));
+            new UnusedPart(0, 0.49, Reason.SHORTER_STRETCH), new UnusedPart(0.5, 0.99, Reason.GAP));
   }
 
   /** One second before stepping off is settling, also where only the last block is unloaded. */
@@ -96,7 +96,7 @@ class StretchNumbersTest {
     assertThat(stretch.toIndex()).isEqualTo(3850);
     assertThat(stretch.leftOut())
         .containsExactly(
-            new LeftOut(38.5, 39.49, Reason.SETTLING), new LeftOut(39.5, 39.99, Reason.UNLOADED));
+            new UnusedPart(38.5, 39.49, Reason.SETTLING), new UnusedPart(39.5, 39.99, Reason.UNLOADED));
   }
 
   /** Unloaded for 34 s, then settling for 2: the longer of both is the reason. */

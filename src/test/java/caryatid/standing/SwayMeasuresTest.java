@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SwayMeasuresTest {
   private static Sway measure(double[] right, double[] anterior, double rateHz) {
-    return SwayMeasures.measure(LineOf.WHOLE_BODY, OptionalDouble.empty(), right, anterior, rateHz);
+    return SwayMeasures.measure(LoadLineOwner.WHOLE_BODY, OptionalDouble.empty(), right, anterior, rateHz);
   }
 
   private static double[] wave(int n, double amplitude, double turnsPerSample, double phase) {
@@ -77,8 +77,8 @@ class SwayMeasuresTest {
 
   @Test
   void aSlowRateHasNoLowPassedMeasures() {
-    Trace slow = Trace.of(LineOf.WHOLE_BODY, plate(20));
-    Trace quick = Trace.of(LineOf.WHOLE_BODY, plate(21));
+    LoadSignals slow = LoadSignals.of(LoadLineOwner.WHOLE_BODY, plate(20));
+    LoadSignals quick = LoadSignals.of(LoadLineOwner.WHOLE_BODY, plate(21));
     assertThat(SwayMeasures.of(slow, 20)).hasSize(1);
     assertThat(SwayMeasures.of(quick, 21)).hasSize(2);
   }

@@ -19,7 +19,7 @@ class SwayNumbersTest {
   void theEllipseOfCorrelatedSwayIsNarrower() {
     Sway sway =
         SwayMeasures.measure(
-            LineOf.LEFT_FOOT,
+            LoadLineOwner.LEFT_FOOT,
             OptionalDouble.empty(),
             new double[] {2, -2, 1, -1},
             new double[] {2, -2, 0, 0},
@@ -38,7 +38,7 @@ class SwayNumbersTest {
       anterior[i] = -80 + 5 * Math.sin(2 * Math.PI * i / 100);
     }
     Sway sway =
-        SwayMeasures.measure(LineOf.LEFT_FOOT, OptionalDouble.empty(), right, anterior, 100);
+        SwayMeasures.measure(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), right, anterior, 100);
     // A polygon of 100 sides is shorter than its circle by 1 part in 6000.
     assertThat(sway.meanFrequencyHz()).isCloseTo(1, within(2e-4));
   }
@@ -46,14 +46,14 @@ class SwayNumbersTest {
   /** At lag 1 the products sum to exactly 0, at lag 2 to 1 of 4: the sum stops before. */
   @Test
   void theEffectiveSizeSumsUpToTheFirstZero() {
-    assertThat(EffectiveSize.of(new double[] {1, 0, 1, 0, -1, 0, -1, 0})).isEqualTo(8);
+    assertThat(EffectiveSampleSize.of(new double[] {1, 0, 1, 0, -1, 0, -1, 0})).isEqualTo(8);
   }
 
   /** Half a wave, in 401 samples or in 602, which do not go evenly into 401 parts. */
   @Test
   void theEffectiveSizeDoesNotDependOnHowManySamplesArePutTogether() {
-    assertThat(EffectiveSize.of(halfWave(602)))
-        .isCloseTo(EffectiveSize.of(halfWave(401)), within(0.01));
+    assertThat(EffectiveSampleSize.of(halfWave(602)))
+        .isCloseTo(EffectiveSampleSize.of(halfWave(401)), within(0.01));
   }
 
   private static double[] halfWave(int n) {
@@ -76,9 +76,9 @@ class SwayNumbersTest {
   /** A low-pass leaves a straight way as it is: so long are its ends continued. */
   @Test
   void lowPassedSwayIsContinuedAtItsEnds() {
-    Trace way =
-        Trace.of(
-            LineOf.LEFT_FOOT,
+    LoadSignals way =
+        LoadSignals.of(
+            LoadLineOwner.LEFT_FOOT,
             Made.at(100, 2)
                 .plate("p", i -> 0.25 * i, i -> 0.5 * i, i -> 400)
                 .recording()
@@ -93,7 +93,7 @@ class SwayNumbersTest {
   @Test
   void whatDoesNotMoveHasNoFrequency() {
     double[] still = new double[500];
-    Sway sway = SwayMeasures.measure(LineOf.LEFT_FOOT, OptionalDouble.empty(), still, still, 100);
+    Sway sway = SwayMeasures.measure(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), still, still, 100);
     assertThat(sway.meanFrequencyHz()).isZero();
     assertThat(sway.effectiveRight()).isEqualTo(500);
   }
@@ -114,9 +114,9 @@ class SwayNumbersTest {
   }
 
   private static double apart(double[] right, double[] anterior) {
-    Trace trace =
-        Trace.of(
-            LineOf.LEFT_FOOT,
+    LoadSignals trace =
+        LoadSignals.of(
+            LoadLineOwner.LEFT_FOOT,
             Made.at(100, 0.04)
                 .plate("p", i -> right[i], i -> anterior[i], i -> 400)
                 .recording()

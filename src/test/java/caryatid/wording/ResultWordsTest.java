@@ -11,7 +11,7 @@ import caryatid.loadline.LookAt;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
-import caryatid.standing.LineOf;
+import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,7 +24,7 @@ class ResultWordsTest {
     Offset offset =
         new Offset(
             new LandmarkInPlane(plane, Side.LEFT, "knee centre"),
-            LineOf.LEFT_FOOT,
+            LoadLineOwner.LEFT_FOOT,
             LoadLineMethod.VERTICAL,
             Estimate.exact(mm));
     Target target =

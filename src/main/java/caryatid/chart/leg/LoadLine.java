@@ -5,8 +5,8 @@ import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Plane;
 import caryatid.loadline.LoadLineMethod;
-import caryatid.standing.Lean;
-import caryatid.standing.LineOf;
+import caryatid.standing.ForceInclination;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Estimate;
@@ -27,7 +27,7 @@ import java.util.Set;
  *     horizontal force
  */
 public record LoadLine(
-    LineOf of, double acrossMm, double halfMm, List<Double> standsMm, OptionalDouble leanPerUp) {
+    LoadLineOwner of, double acrossMm, double halfMm, List<Double> standsMm, OptionalDouble leanPerUp) {
   /** What makes a landmark doubtful, not the line. */
   private static final Set<Cause> OF_LANDMARKS = EnumSet.of(Cause.MARKING, Cause.LANDMARK_MOVEMENT);
 
@@ -51,8 +51,8 @@ public record LoadLine(
   private static Optional<MeanLoad> load(Stand stand, LegView view) {
     return stand
         .standing()
-        .load(LineOf.foot(view.side()))
-        .or(() -> stand.standing().load(LineOf.WHOLE_BODY));
+        .load(LoadLineOwner.foot(view.side()))
+        .or(() -> stand.standing().load(LoadLineOwner.WHOLE_BODY));
   }
 
   private static Estimate cop(MeanLoad load, LegView view) {
@@ -85,7 +85,7 @@ public record LoadLine(
     return leans.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(mean(leans));
   }
 
-  private static double across(Lean lean, LegView view) {
+  private static double across(ForceInclination lean, LegView view) {
     Estimate perUp = view.plane() == Plane.SAGITTAL ? lean.anteriorPerUp() : lean.rightPerUp();
     return view.across(perUp.value());
   }

@@ -7,9 +7,9 @@ import caryatid.report.pages.Block.Bullet;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
-import caryatid.standing.LeftOut;
+import caryatid.standing.UnusedPart;
 import caryatid.standing.MeanLoad;
-import caryatid.standing.Placement;
+import caryatid.standing.PercentileRank;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
@@ -62,7 +62,7 @@ final class StandTable {
     return String.join(" ", sentences);
   }
 
-  private String part(LeftOut left) {
+  private String part(UnusedPart left) {
     return wording.fill(
         "StandTable.PART",
         Argument.text(wording.plain(left.fromS(), Unit.MM)),
@@ -70,7 +70,7 @@ final class StandTable {
         Argument.term(left.reason()));
   }
 
-  private String place(Placement placement) {
+  private String place(PercentileRank placement) {
     return wording.fill(
         "StandTable.PLACE",
         Argument.term(placement.measure()),

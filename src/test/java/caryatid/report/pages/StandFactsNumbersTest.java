@@ -6,7 +6,7 @@ import caryatid.alignment.Stand;
 import caryatid.demo.Numbered;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
-import caryatid.standing.Placement;
+import caryatid.standing.PercentileRank;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
 import caryatid.wording.Wording;
@@ -133,7 +133,7 @@ class StandFactsNumbersTest {
     assertThat(table).isEmpty();
   }
 
-  private static Stand standing(Stand stand, Predicate<Sway> sways, List<Placement> placements) {
+  private static Stand standing(Stand stand, Predicate<Sway> sways, List<PercentileRank> placements) {
     Standing was = stand.standing();
     Standing is =
         new Standing(

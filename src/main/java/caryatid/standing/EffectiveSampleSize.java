@@ -6,14 +6,14 @@ import java.util.function.IntToDoubleFunction;
  * As how many independent samples a correlated series counts for its mean: n / (1 + 2 sum (1 - k/n)
  * rho_k) (Zieba 2010, Metrol Meas Syst 17:3-16; formula from memory).
  */
-final class EffectiveSize {
+final class EffectiveSampleSize {
   /**
    * A series is averaged into at most this many parts first: memory shorter than a part is none.
    * Odd, so that the parts are the same when time runs backwards.
    */
   private static final int PARTS = 401;
 
-  private EffectiveSize() {}
+  private EffectiveSampleSize() {}
 
   /**
    * The effective size of n samples of a known autocorrelation.

@@ -7,7 +7,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Unit;
-import caryatid.standing.LeftOut.Reason;
+import caryatid.standing.UnusedPart.Reason;
 import caryatid.uncertainty.SampleStatistics;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,14 +15,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** Settles which part of a recording is used, or why none can be. */
-final class Stretches {
+final class StretchSelector {
   private static final int FEWEST_SAMPLES = 10;
 
   private final Recording recording;
-  private final Traces traces;
+  private final StanceSignals traces;
   private final Limits limits;
 
-  Stretches(Recording recording, Traces traces, Limits limits) {
+  StretchSelector(Recording recording, StanceSignals traces, Limits limits) {
     this.recording = recording;
     this.traces = traces;
     this.limits = limits;
@@ -31,7 +31,7 @@ final class Stretches {
   /** The part the user set, or else the longest eligible one. */
   QuietStretch settle(Optional<Stretch> byHand) throws BadInput {
     QuietStretch stretch = byHand.isPresent() ? cut(byHand.get()) : search();
-    for (Trace trace : traces.cut(stretch.fromIndex(), stretch.toIndex())) {
+    for (LoadSignals trace : traces.cut(stretch.fromIndex(), stretch.toIndex())) {
       steady(trace);
     }
     return stretch;
@@ -41,7 +41,7 @@ final class Stretches {
     if (traces.usable().count() == 0) {
       throw bad(StandProblem.NOTHING_USABLE);
     }
-    QuietSearch.Found found = QuietSearch.in(traces, recordedS(), limits);
+    QuietStretchFinder.Found found = QuietStretchFinder.in(traces, recordedS(), limits);
     QuietStretch stretch =
         stretch(
             found.fromIndex(),
@@ -55,8 +55,8 @@ final class Stretches {
     return stretch;
   }
 
-  private BadInput tooShort(QuietStretch stretch, QuietSearch.Found found) {
-    for (Trace trace : traces.all()) {
+  private BadInput tooShort(QuietStretch stretch, QuietStretchFinder.Found found) {
+    for (LoadSignals trace : traces.all()) {
       double variation = variation(loaded(trace));
       if (variation > limits.of(trace.of).sd()) {
         return unsteady(trace, variation);
@@ -65,7 +65,7 @@ final class Stretches {
     Reason main =
         found.leftOut().stream()
             .max(Comparator.comparingInt(run -> run.toIndex() - run.fromIndex()))
-            .map(QuietSearch.Run::reason)
+            .map(QuietStretchFinder.Run::reason)
             .orElse(Reason.SHORTER_STRETCH);
     return bad(
         StandProblem.TOO_SHORT,
@@ -93,12 +93,12 @@ final class Stretches {
           Argument.of(durationS, Unit.S),
           Argument.of(recordedS(), Unit.S));
     }
-    List<QuietSearch.Run> leftOut = new ArrayList<>();
+    List<QuietStretchFinder.Run> leftOut = new ArrayList<>();
     if (from > 0) {
-      leftOut.add(new QuietSearch.Run(0, from, Reason.BY_HAND));
+      leftOut.add(new QuietStretchFinder.Run(0, from, Reason.BY_HAND));
     }
     if (to < recording.timeS().size()) {
-      leftOut.add(new QuietSearch.Run(to, recording.timeS().size(), Reason.BY_HAND));
+      leftOut.add(new QuietStretchFinder.Run(to, recording.timeS().size(), Reason.BY_HAND));
     }
     return stretch(from, to, true, leftOut);
   }
@@ -111,16 +111,16 @@ final class Stretches {
     return from;
   }
 
-  private QuietStretch stretch(int from, int to, boolean byHand, List<QuietSearch.Run> leftOut) {
+  private QuietStretch stretch(int from, int to, boolean byHand, List<QuietStretchFinder.Run> leftOut) {
     Samples time = recording.timeS();
-    List<LeftOut> parts =
+    List<UnusedPart> parts =
         leftOut.stream()
-            .map(r -> new LeftOut(time.at(r.fromIndex()), time.at(r.toIndex() - 1), r.reason()))
+            .map(r -> new UnusedPart(time.at(r.fromIndex()), time.at(r.toIndex() - 1), r.reason()))
             .toList();
     return new QuietStretch(from, to, time.at(from), time.at(to - 1), byHand, parts);
   }
 
-  private void steady(Trace trace) throws BadInput {
+  private void steady(LoadSignals trace) throws BadInput {
     double variation = variation(trace.upN);
     if (variation > limits.of(trace.of).sd()) {
       throw unsteady(trace, variation);
@@ -138,7 +138,7 @@ final class Stretches {
     }
   }
 
-  private BadInput unsteady(Trace trace, double variation) {
+  private BadInput unsteady(LoadSignals trace, double variation) {
     return bad(
         StandProblem.FORCE_UNSTEADY,
         Argument.term(trace.of),
@@ -147,7 +147,7 @@ final class Stretches {
         Argument.of(100 * limits.of(trace.of).real(), Unit.PERCENT));
   }
 
-  private double[] loaded(Trace trace) {
+  private double[] loaded(LoadSignals trace) {
     return java.util.stream.IntStream.range(0, trace.size())
         .filter(traces.usable()::at)
         .mapToDouble(i -> trace.upN[i])

@@ -13,24 +13,24 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class LongRunErrorTest {
+class MeanStandardErrorTest {
   private static final Source SWAY = new Source(Cause.SWAY, "");
 
   private static Contribution error(double[] series) {
     double mean = SampleStatistics.mean(series);
-    return LongRunError.of(SWAY, Arrays.stream(series).map(v -> v - mean).toArray());
+    return MeanStandardError.of(SWAY, Arrays.stream(series).map(v -> v - mean).toArray());
   }
 
   @Test
   void theCosineTurnedOnStepByStepIsTheCosine() {
     double[] values = Made.autoregressive(new Random(3), 60_000, 0.9);
-    for (int j = 1; j <= LongRunError.COSINES; j++) {
+    for (int j = 1; j <= MeanStandardError.COSINES; j++) {
       double step = Math.PI * j / values.length;
       double direct =
           IntStream.range(0, values.length)
               .mapToDouble(t -> values[t] * StrictMath.cos(step * (t + 0.5)))
               .sum();
-      assertThat(LongRunError.cosineSum(values, j)).isCloseTo(direct, within(1e-7));
+      assertThat(MeanStandardError.cosineSum(values, j)).isCloseTo(direct, within(1e-7));
     }
   }
 
@@ -72,7 +72,7 @@ class LongRunErrorTest {
   private static double coverage(int relaxationTimes) {
     Random random = new Random(6);
     int n = 40 * relaxationTimes;
-    double t = Quantiles.t(0.975, LongRunError.COSINES);
+    double t = Quantiles.t(0.975, MeanStandardError.COSINES);
     long held =
         IntStream.range(0, 4000)
             .mapToObj(i -> Made.autoregressive(random, n, Math.exp(-1 / 40.0)))

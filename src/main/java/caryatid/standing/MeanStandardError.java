@@ -16,14 +16,14 @@ import caryatid.uncertainty.Source;
  *
  * <p>Even the two lie below frequency zero's level where sway remembers long. They are raised by
  * what they would be too low for a first-order process as slow as the residuals show it: of
- * spectrum 1 / (1 + (omega tau)^2), with 2 tau / T the reciprocal of the {@link EffectiveSize},
+ * spectrum 1 / (1 + (omega tau)^2), with 2 tau / T the reciprocal of the {@link EffectiveSampleSize},
  * doubled because residuals of a short stretch show about half the memory there is.
  */
-final class LongRunError {
+final class MeanStandardError {
   /** Cosines used, and so the degrees of freedom. */
   static final int COSINES = 2;
 
-  private LongRunError() {}
+  private MeanStandardError() {}
 
   /**
    * The contribution of sway to a mean.
@@ -32,7 +32,7 @@ final class LongRunError {
    * @param residuals of the mean in order of time, summing to zero; at least three
    */
   static Contribution of(Source source, double[] residuals) {
-    double effective = EffectiveSize.of(residuals);
+    double effective = EffectiveSampleSize.of(residuals);
     double squares = 0;
     double level = 0;
     for (int j = 1; j <= COSINES; j++) {

@@ -9,7 +9,7 @@ import caryatid.remark.Coded;
  * @param toS up to, s
  * @param reason why
  */
-public record LeftOut(double fromS, double toS, Reason reason) {
+public record UnusedPart(double fromS, double toS, Reason reason) {
   /** Why a part was left out. */
   public enum Reason implements Coded {
     UNLOADED("Reason.UNLOADED"),

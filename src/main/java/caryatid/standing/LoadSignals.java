@@ -9,8 +9,8 @@ import java.util.Arrays;
  * Centre of pressure and force of one foot or of the whole body, sample by sample, in the person's
  * frame. Arrays are not copied: whoever holds a trace does not change them.
  */
-final class Trace {
-  final LineOf of;
+final class LoadSignals {
+  final LoadLineOwner of;
 
   /** The plate's name; empty where two plates are added. */
   final String plate;
@@ -28,8 +28,8 @@ final class Trace {
 
   final double[] pushAnteriorN;
 
-  private Trace(
-      LineOf of,
+  private LoadSignals(
+      LoadLineOwner of,
       String plate,
       double[][] cop,
       double[] upN,
@@ -47,10 +47,10 @@ final class Trace {
   }
 
   /** What one plate recorded. */
-  static Trace of(LineOf of, PlateTrack track) {
+  static LoadSignals of(LoadLineOwner of, PlateTrack track) {
     int n = track.copRightMm().size();
     double[][] cop = {track.copRightMm().shared(), track.copAnteriorMm().shared()};
-    return new Trace(
+    return new LoadSignals(
         of,
         track.plate(),
         cop,
@@ -61,7 +61,7 @@ final class Trace {
   }
 
   /** Both feet together: forces added, the centre of pressure their force-weighted mean. */
-  static Trace both(Trace a, Trace b) {
+  static LoadSignals both(LoadSignals a, LoadSignals b) {
     double[][] cop = new double[2][a.upN.length];
     double[] up = sum(a.upN, b.upN);
     for (int i = 0; i < up.length; i++) {
@@ -70,8 +70,8 @@ final class Trace {
       cop[1][i] = share * a.anteriorMm[i] + (1 - share) * b.anteriorMm[i];
     }
     boolean pushed = a.hasHorizontal() && b.hasHorizontal();
-    return new Trace(
-        LineOf.WHOLE_BODY,
+    return new LoadSignals(
+        LoadLineOwner.WHOLE_BODY,
         "",
         cop,
         up,
@@ -81,14 +81,14 @@ final class Trace {
   }
 
   /** The samples from an index up to, not including, another. */
-  Trace cut(int from, int to) {
+  LoadSignals cut(int from, int to) {
     if (from == 0 && to == size()) {
       return this;
     }
     double[][] cop = {
       Arrays.copyOfRange(rightMm, from, to), Arrays.copyOfRange(anteriorMm, from, to)
     };
-    return new Trace(
+    return new LoadSignals(
         of,
         plate,
         cop,

@@ -19,40 +19,40 @@ import java.util.stream.Collectors;
  * @param all feet first, left before right; then the whole body
  * @param usable samples that every plate of the stance can use
  */
-record Traces(List<Trace> all, Usable usable) {
+record StanceSignals(List<LoadSignals> all, Usable usable) {
 
   /** The traces of a recording. */
-  static Traces of(Recording recording, Stance stance, List<Side> prosthetic) throws BadInput {
+  static StanceSignals of(Recording recording, Stance stance, List<Side> prosthetic) throws BadInput {
     if (stance instanceof Stance.PlatePerFoot feet) {
       return feet(track(recording, feet.leftPlate()), track(recording, feet.rightPlate()));
     }
     if (stance instanceof Stance.BothFeetOnOnePlate both) {
-      return one(LineOf.WHOLE_BODY, track(recording, both.plate()));
+      return one(LoadLineOwner.WHOLE_BODY, track(recording, both.plate()));
     }
     Optional<String> plate = ((Stance.ProstheticFootOnPlate) stance).plate();
     if (prosthetic.size() != 1) {
       throw bad(recording, StandProblem.WHICH_FOOT);
     }
-    return one(LineOf.foot(prosthetic.get(0)), track(recording, plate));
+    return one(LoadLineOwner.foot(prosthetic.get(0)), track(recording, plate));
   }
 
   /** A stretch of them. */
-  List<Trace> cut(int from, int to) {
+  List<LoadSignals> cut(int from, int to) {
     return all.stream().map(trace -> trace.cut(from, to)).toList();
   }
 
-  private static Traces one(LineOf of, PlateTrack track) {
-    return new Traces(List.of(Trace.of(of, track)), track.usable());
+  private static StanceSignals one(LoadLineOwner of, PlateTrack track) {
+    return new StanceSignals(List.of(LoadSignals.of(of, track)), track.usable());
   }
 
-  private static Traces feet(PlateTrack left, PlateTrack right) {
-    Trace a = Trace.of(LineOf.LEFT_FOOT, left);
-    Trace b = Trace.of(LineOf.RIGHT_FOOT, right);
-    List<Trace> traces = new ArrayList<>(List.of(a, b));
+  private static StanceSignals feet(PlateTrack left, PlateTrack right) {
+    LoadSignals a = LoadSignals.of(LoadLineOwner.LEFT_FOOT, left);
+    LoadSignals b = LoadSignals.of(LoadLineOwner.RIGHT_FOOT, right);
+    List<LoadSignals> traces = new ArrayList<>(List.of(a, b));
     if (a.hasForce && b.hasForce) {
-      traces.add(Trace.both(a, b));
+      traces.add(LoadSignals.both(a, b));
     }
-    return new Traces(List.copyOf(traces), left.usable().and(right.usable()));
+    return new StanceSignals(List.copyOf(traces), left.usable().and(right.usable()));
   }
 
   private static PlateTrack track(Recording recording, Optional<String> plate) throws BadInput {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class EffectiveSizeTest {
+class EffectiveSampleSizeTest {
 
   /**
    * n / (1 + 2 sum (1 - k/n) rho_k) with rho_k = rho^k, exact (Zieba 2010, Metrol Meas Syst 17;
@@ -23,7 +23,7 @@ class EffectiveSizeTest {
     "3000, 0.99, 15.592516"
   })
   void validation_firstOrderProcesses(int n, double rho, double effective) {
-    assertThat(EffectiveSize.of(n, k -> Math.pow(rho, k), n)).isCloseTo(effective, within(5e-7));
+    assertThat(EffectiveSampleSize.of(n, k -> Math.pow(rho, k), n)).isCloseTo(effective, within(5e-7));
   }
 
   /** Long beside its memory a series shows its true effective size on average, within a quarter. */
@@ -31,16 +31,16 @@ class EffectiveSizeTest {
   void aLongSeriesShowsItsEffectiveSize() {
     Random random = new Random(11);
     double mean =
-        DoubleStream.generate(() -> EffectiveSize.of(Made.autoregressive(random, 20_000, 0.99)))
+        DoubleStream.generate(() -> EffectiveSampleSize.of(Made.autoregressive(random, 20_000, 0.99)))
             .limit(200)
             .average()
             .orElseThrow();
-    double known = EffectiveSize.of(20_000, k -> Math.pow(0.99, k), 20_000);
+    double known = EffectiveSampleSize.of(20_000, k -> Math.pow(0.99, k), 20_000);
     assertThat(mean).isBetween(0.75 * known, 1.25 * known);
   }
 
   @Test
   void whatDoesNotVaryCountsInFull() {
-    assertThat(EffectiveSize.of(new double[500])).isEqualTo(500);
+    assertThat(EffectiveSampleSize.of(new double[500])).isEqualTo(500);
   }
 }

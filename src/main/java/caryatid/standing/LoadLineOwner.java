@@ -4,14 +4,14 @@ import caryatid.geometry.Side;
 import caryatid.remark.Coded;
 
 /** Whose load line it is. */
-public enum LineOf implements Coded {
+public enum LoadLineOwner implements Coded {
   LEFT_FOOT("LineOf.LEFT_FOOT"),
   RIGHT_FOOT("LineOf.RIGHT_FOOT"),
   WHOLE_BODY("LineOf.WHOLE_BODY");
 
   private final String code;
 
-  LineOf(String code) {
+  LoadLineOwner(String code) {
     this.code = code;
   }
 
@@ -21,7 +21,7 @@ public enum LineOf implements Coded {
   }
 
   /** The line of a foot. */
-  public static LineOf foot(Side side) {
+  public static LoadLineOwner foot(Side side) {
     return side == Side.LEFT ? LEFT_FOOT : RIGHT_FOOT;
   }
 }

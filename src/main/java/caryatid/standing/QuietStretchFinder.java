@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.standing.LeftOut.Reason;
+import caryatid.standing.UnusedPart.Reason;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -12,7 +12,7 @@ import java.util.List;
  * longer hold. The number of blocks is bounded, so the cost grows linearly with the number of
  * samples.
  */
-final class QuietSearch {
+final class QuietStretchFinder {
   private static final int MOST_BLOCKS = 600;
 
   private final Limits limits;
@@ -22,7 +22,7 @@ final class QuietSearch {
   private final BitSet shifted = new BitSet();
   private final int[] edges;
 
-  private QuietSearch(Traces traces, double durationS, Limits limits) {
+  private QuietStretchFinder(StanceSignals traces, double durationS, Limits limits) {
     this.limits = limits;
     int samples = traces.usable().size();
     int count = (int) Math.max(1, Math.min(MOST_BLOCKS, durationS / limits.blockS()));
@@ -51,8 +51,8 @@ final class QuietSearch {
   record Run(int fromIndex, int toIndex, Reason reason) {}
 
   /** Searches a recording of a duration, s. */
-  static Found in(Traces traces, double durationS, Limits limits) {
-    return new QuietSearch(traces, durationS, limits).search();
+  static Found in(StanceSignals traces, double durationS, Limits limits) {
+    return new QuietStretchFinder(traces, durationS, limits).search();
   }
 
   private Found search() {

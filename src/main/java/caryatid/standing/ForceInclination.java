@@ -8,4 +8,4 @@ import caryatid.uncertainty.Estimate;
  * @param rightPerUp to the person's right
  * @param anteriorPerUp anterior
  */
-public record Lean(Estimate rightPerUp, Estimate anteriorPerUp) {}
+public record ForceInclination(Estimate rightPerUp, Estimate anteriorPerUp) {}

@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.standing.Placement.Measure;
+import caryatid.standing.PercentileRank.Measure;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.Map;
  * Hz, not filtered, eyes open and closed, on firm ground and on foam (open data set of Santos and
  * Duarte 2016, PeerJ 4:e2648; percentiles computed from its data).
  */
-final class Population {
+final class ReferencePercentiles {
   private static final int[] PERCENTS = {1, 5, 25, 50, 75, 95, 99};
 
   private static final Map<Measure, double[]> PERCENTILES =
@@ -31,16 +31,16 @@ final class Population {
   private static final double RATE_HZ = 100;
   private static final double RATE_APART = 0.01;
 
-  private Population() {}
+  private ReferencePercentiles() {}
 
   /** Places the whole body's unfiltered sway; nothing where length or rate do not compare. */
-  static List<Placement> place(List<Sway> sways, double durationS, double rateHz) {
-    List<Placement> placements = new ArrayList<>();
+  static List<PercentileRank> place(List<Sway> sways, double durationS, double rateHz) {
+    List<PercentileRank> placements = new ArrayList<>();
     if (Math.abs(durationS / LENGTH_S - 1) > LENGTH_APART) {
       return placements;
     }
     for (Sway sway : sways) {
-      if (sway.of() == LineOf.WHOLE_BODY && sway.lowPassHz().isEmpty()) {
+      if (sway.of() == LoadLineOwner.WHOLE_BODY && sway.lowPassHz().isEmpty()) {
         placements.add(place(Measure.SD_ANTERIOR, sway.sdAnteriorMm()));
         placements.add(place(Measure.SD_RIGHT, sway.sdRightMm()));
         placements.add(place(Measure.RANGE_ANTERIOR, sway.rangeAnteriorMm()));
@@ -52,7 +52,7 @@ final class Population {
     return placements;
   }
 
-  private static Placement place(Measure measure, double value) {
+  private static PercentileRank place(Measure measure, double value) {
     double[] percentiles = PERCENTILES.get(measure);
     int above = 0;
     while (above < percentiles.length && value > percentiles[above]) {
@@ -60,6 +60,6 @@ final class Population {
     }
     int from = above == 0 ? 0 : PERCENTS[above - 1];
     int to = above == percentiles.length ? 100 : PERCENTS[above];
-    return new Placement(measure, value, from, to);
+    return new PercentileRank(measure, value, from, to);
   }
 }

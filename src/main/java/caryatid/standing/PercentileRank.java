@@ -12,7 +12,7 @@ import caryatid.remark.Unit;
  * @param fromPercent so many of a hundred sway less, 0 when below the first percentile
  * @param toPercent so many of a hundred sway less or as much, 100 when above the 99th percentile
  */
-public record Placement(Measure measure, double value, int fromPercent, int toPercent) {
+public record PercentileRank(Measure measure, double value, int fromPercent, int toPercent) {
 
   /** Measures for which percentiles are known. */
   public enum Measure implements Coded {

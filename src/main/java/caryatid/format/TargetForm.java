@@ -2,7 +2,7 @@ package caryatid.format;
 
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
-import caryatid.loadline.LookAt;
+import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Target;
 import java.io.IOException;
 
@@ -21,15 +21,15 @@ final class TargetForm {
         .object("look-at", target.lookAt(), TargetForm::writeLookAt);
   }
 
-  private static void writeLookAt(LookAt lookAt, JsonObjectWriter out) throws IOException {
+  private static void writeLookAt(OffTargetHints lookAt, JsonObjectWriter out) throws IOException {
     out.text("too-far-anterior", lookAt.tooFarAnterior())
         .text("too-far-posterior", lookAt.tooFarPosterior())
         .text("too-far-medial", lookAt.tooFarMedial())
         .text("too-far-lateral", lookAt.tooFarLateral());
   }
 
-  private static LookAt readLookAt(JsonObjectReader in) {
-    return new LookAt(
+  private static OffTargetHints readLookAt(JsonObjectReader in) {
+    return new OffTargetHints(
         in.textIfThere("too-far-anterior"),
         in.textIfThere("too-far-posterior"),
         in.textIfThere("too-far-medial"),

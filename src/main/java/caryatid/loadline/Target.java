@@ -25,7 +25,7 @@ public record Target(
     String source,
     MeantFor line,
     Optional<String> condition,
-    Optional<LookAt> lookAt) {
+    Optional<OffTargetHints> lookAt) {
   /** Whose load line a target is meant for. */
   public enum MeantFor {
     FOOT,

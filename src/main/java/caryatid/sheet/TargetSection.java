@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
-import caryatid.loadline.LookAt;
+import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.Argument;
@@ -31,7 +31,7 @@ final class TargetSection {
     Optional<String> source = section.optional("source", ValueParsers.TEXT);
     Optional<MeantFor> meantFor = section.optional("meant-for", ValueParsers.word(MeantFor.class));
     Optional<String> condition = section.optional("valid-for", ValueParsers.TEXT);
-    Optional<LookAt> lookAt = lookAt(section, plane);
+    Optional<OffTargetHints> lookAt = lookAt(section, plane);
     if (!section.has("source")) {
       section.refuse(section.place(), SheetProblem.TARGET_WITHOUT_SOURCE);
     }
@@ -54,14 +54,14 @@ final class TargetSection {
   }
 
   /** What the document says of a line too far to one side; the sides are those of the plane. */
-  private static Optional<LookAt> lookAt(Section section, Optional<Plane> plane) {
-    LookAt lookAt =
-        new LookAt(
+  private static Optional<OffTargetHints> lookAt(Section section, Optional<Plane> plane) {
+    OffTargetHints lookAt =
+        new OffTargetHints(
             side(section, plane, Plane.SAGITTAL, "too-far-anterior"),
             side(section, plane, Plane.SAGITTAL, "too-far-posterior"),
             side(section, plane, Plane.FRONTAL, "too-far-medial"),
             side(section, plane, Plane.FRONTAL, "too-far-lateral"));
-    return lookAt.equals(LookAt.NOTHING) ? Optional.empty() : Optional.of(lookAt);
+    return lookAt.equals(OffTargetHints.NOTHING) ? Optional.empty() : Optional.of(lookAt);
   }
 
   private static Optional<String> side(

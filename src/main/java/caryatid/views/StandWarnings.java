@@ -1,7 +1,7 @@
 package caryatid.views;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
@@ -45,7 +45,7 @@ public record StandWarnings(List<Warning> all) {
    * @param said what is said
    * @param accepted the entries that accept something of this stand
    */
-  public record Warning(Entry stand, Said said, List<Entry> accepted) {
+  public record Warning(Entry stand, GroupedRemark said, List<Entry> accepted) {
     public Warning {
       accepted = List.copyOf(accepted);
     }
@@ -97,10 +97,10 @@ public record StandWarnings(List<Warning> all) {
     return KneeSafety.mayBend(all.stream().map(warning -> warning.said().remark()).toList());
   }
 
-  private static Stream<Said> said(Entry stand, List<Entry> valid, Optional<AlignmentState> state) {
+  private static Stream<GroupedRemark> said(Entry stand, List<Entry> valid, Optional<AlignmentState> state) {
     return state.isPresent()
-        ? Said.of(state.get()).stream().filter(said -> stays(said.remark().topic()))
-        : pastKnee(stand, valid).map(remark -> new Said(remark, 0));
+        ? GroupedRemark.of(state.get()).stream().filter(said -> stays(said.remark().topic()))
+        : pastKnee(stand, valid).map(remark -> new GroupedRemark(remark, 0));
   }
 
   private static boolean stays(Topic topic) {

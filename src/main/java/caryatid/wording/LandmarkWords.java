@@ -1,6 +1,6 @@
 package caryatid.wording;
 
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.entry.RecordOpening;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -59,8 +59,8 @@ public final class LandmarkWords {
   }
 
   /** The same of a remark on a state, with the number of stands it holds for. */
-  public String say(Said said) {
-    return wording.say(new Said(named(said.remark()), said.stands()));
+  public String say(GroupedRemark said) {
+    return wording.say(new GroupedRemark(named(said.remark()), said.stands()));
   }
 
   private Remark named(Remark remark) {

@@ -2,7 +2,7 @@ package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
@@ -47,7 +47,7 @@ public final class ResultText {
 
   private void state(AlignmentState state) {
     landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
-    List<Said> said = Said.of(state);
+    List<GroupedRemark> said = GroupedRemark.of(state);
     said.stream().filter(ResultText::isWarning).forEach(this::remark);
     head(state.stands().get(0).trial());
     state.stands().forEach(this::stand);
@@ -71,7 +71,7 @@ public final class ResultText {
         trial.footwear().description());
   }
 
-  private static boolean isWarning(Said said) {
+  private static boolean isWarning(GroupedRemark said) {
     return said.remark().topic().weight() == Weight.SAFETY;
   }
 
@@ -150,7 +150,7 @@ public final class ResultText {
         offsets.uncertainty(offset));
   }
 
-  private void remark(Said said) {
+  private void remark(GroupedRemark said) {
     say("ResultText.remark", wording.word(said.remark().topic().weight()), landmarks.say(said));
   }
 

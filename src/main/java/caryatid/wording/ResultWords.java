@@ -1,7 +1,7 @@
 package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
@@ -30,7 +30,7 @@ public final class ResultWords {
    * measurement first.
    */
   public static boolean isSafetyFirst(AlignmentState state) {
-    return Said.of(state).stream().anyMatch(s -> s.remark().topic().weight() == Weight.SAFETY);
+    return GroupedRemark.of(state).stream().anyMatch(s -> s.remark().topic().weight() == Weight.SAFETY);
   }
 
   /** The result, its mark in front: {@code ○ undecided: 3 mm to spare}. */

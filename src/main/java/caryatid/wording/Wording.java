@@ -1,6 +1,6 @@
 package caryatid.wording;
 
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
@@ -67,7 +67,7 @@ public final class Wording {
   }
 
   /** A remark as it is told of a state, with the number of stands where it is said of several. */
-  public String say(Said said) {
+  public String say(GroupedRemark said) {
     String sentence = say(said.remark());
     return said.stands() > 1
         ? sentence + " " + fill("Said.stands", Argument.count(said.stands()))

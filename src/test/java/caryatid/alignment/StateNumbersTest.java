@@ -192,15 +192,15 @@ class StateNumbersTest {
             List.of(),
             List.of(),
             List.of(Remark.of(StateRemark.LANDMARKS_SHARED)));
-    List<Said> said = Said.of(state);
-    assertThat(said.get(0)).isEqualTo(new Said(knee, 1));
+    List<GroupedRemark> said = GroupedRemark.of(state);
+    assertThat(said.get(0)).isEqualTo(new GroupedRemark(knee, 1));
     assertThat(said)
         .containsExactlyInAnyOrder(
-            new Said(knee, 1),
-            new Said(rate, 2),
-            new Said(unknown, 1),
-            new Said(Remark.of(StateRemark.LANDMARKS_SHARED), 0));
-    assertThat(ENGLISH.say(new Said(rate, 2)))
+            new GroupedRemark(knee, 1),
+            new GroupedRemark(rate, 2),
+            new GroupedRemark(unknown, 1),
+            new GroupedRemark(Remark.of(StateRemark.LANDMARKS_SHARED), 0));
+    assertThat(ENGLISH.say(new GroupedRemark(rate, 2)))
         .startsWith("Recorded at 40.0\u00a0Hz;")
         .endsWith("(So in 2 of the stands.)");
   }

@@ -8,7 +8,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
-import caryatid.loadline.LookAt;
+import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.BadInput;
@@ -65,7 +65,7 @@ class TrialSheetReaderTest {
                 + "    too-far-anterior: the socket's flexion\n    too-far-posterior: heel\n");
     assertThat(sheet.targets().get(0).lookAt())
         .contains(
-            new LookAt(
+            new OffTargetHints(
                 Optional.of("the socket's flexion"),
                 Optional.of("heel"),
                 Optional.empty(),

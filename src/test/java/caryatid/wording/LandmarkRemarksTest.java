@@ -2,7 +2,7 @@ package caryatid.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.alignment.StateRemark;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -22,7 +22,7 @@ class LandmarkRemarksTest {
             Argument.text(inSheet),
             Argument.term(Side.RIGHT),
             Argument.of(10.25, Unit.MM));
-    return new LandmarkWords(Wording.in(locale), prostheticKnee).say(new Said(remark, 0));
+    return new LandmarkWords(Wording.in(locale), prostheticKnee).say(new GroupedRemark(remark, 0));
   }
 
   @Test

@@ -7,7 +7,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
-import caryatid.loadline.LookAt;
+import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
@@ -37,7 +37,7 @@ class ResultWordsTest {
             Target.MeantFor.FOOT,
             Optional.empty(),
             Optional.of(
-                new LookAt(
+                new OffTargetHints(
                     Optional.of("the socket's flexion"),
                     Optional.empty(),
                     Optional.empty(),

@@ -1,7 +1,7 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.alignment.Said;
+import caryatid.alignment.GroupedRemark;
 import caryatid.alignment.StateRemark;
 import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Argument;
@@ -48,7 +48,7 @@ final class RemarkList {
     List<Bullet> points = new ArrayList<>();
     for (Weight weight : weights) {
       String lead = wording.word(weight);
-      Said.of(state).stream()
+      GroupedRemark.of(state).stream()
           .filter(said -> said.remark().topic().weight() == weight)
           .filter(said -> !IN_TABLES.contains(said.remark().topic()))
           .forEach(said -> points.add(new Bullet(lead, names.say(said))));

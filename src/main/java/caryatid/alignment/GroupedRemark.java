@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * @param remark the remark
  * @param stands of how many stands it is said; 0 where it is about the state
  */
-public record Said(Remark remark, int stands) {
+public record GroupedRemark(Remark remark, int stands) {
 
   private static final int BEFORE_REMEDY = 5;
 
@@ -25,12 +25,12 @@ public record Said(Remark remark, int stands) {
    * All remarks on a state and its stands, the weightiest first. Where a prosthetic knee may bend,
    * none of them advises to measure again.
    */
-  public static List<Said> of(AlignmentState state) {
-    List<Said> said = new ArrayList<>();
+  public static List<GroupedRemark> of(AlignmentState state) {
+    List<GroupedRemark> said = new ArrayList<>();
     boolean advise = !KneeSafety.mayBend(state.remarks());
     state.remarks().stream()
         .map(remark -> advise ? remark : withoutRemedy(remark))
-        .forEach(remark -> said.add(new Said(remark, 0)));
+        .forEach(remark -> said.add(new GroupedRemark(remark, 0)));
     Set<Topic> topics = new LinkedHashSet<>();
     for (Stand stand : state.stands()) {
       Set<Topic> fresh = topics(stand);
@@ -38,7 +38,7 @@ public record Said(Remark remark, int stands) {
       stand.remarks().stream()
           .distinct()
           .filter(remark -> fresh.contains(remark.topic()))
-          .forEach(remark -> said.add(new Said(remark, stands(state, remark.topic()))));
+          .forEach(remark -> said.add(new GroupedRemark(remark, stands(state, remark.topic()))));
       topics.addAll(fresh);
     }
     return said.stream().sorted(Comparator.comparing(s -> s.remark.topic().weight())).toList();

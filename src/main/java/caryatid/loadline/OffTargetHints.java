@@ -12,14 +12,14 @@ import java.util.Optional;
  * @param tooFarMedial for a line too far medial
  * @param tooFarLateral for a line too far lateral
  */
-public record LookAt(
+public record OffTargetHints(
     Optional<String> tooFarAnterior,
     Optional<String> tooFarPosterior,
     Optional<String> tooFarMedial,
     Optional<String> tooFarLateral) {
   /** Nothing. */
-  public static final LookAt NOTHING =
-      new LookAt(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  public static final OffTargetHints NOTHING =
+      new OffTargetHints(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   /**
    * What to look at in a direction.

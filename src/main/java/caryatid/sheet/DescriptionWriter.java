@@ -95,7 +95,7 @@ public final class DescriptionWriter {
             Reading.TWICE,
             Reading.NO_NAMES,
             Reading.NAMES_COUNT));
-    flow("export", LayoutWriting.export(draft.form(), asked));
+    flow("export", LayoutWriter.export(draft.form(), asked));
     comments(
         EnumSet.of(
             Reading.NO_RATE,
@@ -104,7 +104,7 @@ public final class DescriptionWriter {
             Reading.WHOLE_SECONDS,
             Reading.TIME_UNIT,
             Reading.TIME_UNIT_WRONG));
-    flow("time", LayoutWriting.time(draft.time(), asked));
+    flow("time", LayoutWriter.time(draft.time(), asked));
     comments(EnumSet.of(Reading.AXES));
     flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
     draft.forceIs().ifPresent(force -> line("force-is: " + ValueParsers.wordFor(force)));
@@ -173,13 +173,13 @@ public final class DescriptionWriter {
     platesQuestions(Reading.WHICH_VERSION);
     inPlate("columns", columns);
     platesQuestions(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT);
-    inPlate("units", PlateWriting.units(plate, asked));
-    inPlate("edges-mm", PlateWriting.edges(plate));
+    inPlate("units", PlateWriter.units(plate, asked));
+    inPlate("edges-mm", PlateWriter.edges(plate));
     platesQuestions(Reading.TRUE_ORIGIN);
-    inPlate("true-origin-mm", PlateWriting.trueOrigin(plate, asked));
+    inPlate("true-origin-mm", PlateWriter.trueOrigin(plate, asked));
     platesQuestions(Reading.EXPORT_ORIGIN);
-    inPlate("export-origin-mm", PlateWriting.exportOrigin(plate, asked));
-    plate.sensors().ifPresent(sensors -> PlateWriting.sensors(sensors).forEach(this::line));
+    inPlate("export-origin-mm", PlateWriter.exportOrigin(plate, asked));
+    plate.sensors().ifPresent(sensors -> PlateWriter.sensors(sensors).forEach(this::line));
   }
 
   private static String key(Channel channel) {

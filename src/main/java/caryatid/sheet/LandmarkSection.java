@@ -37,7 +37,7 @@ final class LandmarkSection {
     Optional<String> name = section.required("name", ValueParsers.TEXT);
     Optional<String> kind = section.optional("kind", ValueParsers.choice(Map.of("other", "other")));
     name.ifPresent(n -> checkName(n, kind.isPresent()));
-    Side side = Sides.of(section, prosthetic);
+    Side side = SideReader.of(section, prosthetic);
     Optional<Measured> forward = measured("forward");
     Optional<Measured> rightward = measured("rightward");
     Optional<Double> up = section.required("up-mm", ValueParsers.number(-500, 3_000));

@@ -17,10 +17,10 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** What a plate description says of one plate, as it is written. */
-final class PlateWriting {
+final class PlateWriter {
   private static final String UNKNOWN = "unknown";
 
-  private PlateWriting() {}
+  private PlateWriter() {}
 
   static Map<String, String> units(PlateLayout plate, Set<Reading> open) {
     Map<String, String> values = new LinkedHashMap<>();

@@ -8,10 +8,10 @@ import caryatid.sheet.yaml.ValueParsers;
 import java.util.Optional;
 
 /** Which leg a landmark or a target belongs to. */
-final class Sides {
+final class SideReader {
   private static final ValueParser<Side> SIDE = ValueParsers.word(Side.class);
 
-  private Sides() {}
+  private SideReader() {}
 
   /**
    * The side an entry states or, with one prosthesis, that of the prosthesis.

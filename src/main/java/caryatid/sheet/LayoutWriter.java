@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Set;
 
 /** What a plate description says of an export's layout and times, as it is written. */
-final class LayoutWriting {
+final class LayoutWriter {
   private static final String UNKNOWN = "unknown";
 
-  private LayoutWriting() {}
+  private LayoutWriter() {}
 
   static Map<String, String> export(ExportForm form, Set<Reading> open) {
     Map<String, String> values = new LinkedHashMap<>();

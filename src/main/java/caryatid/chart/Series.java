@@ -12,7 +12,7 @@ import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Ticks;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,12 +26,12 @@ final class Series {
   private static final double LINE_MM = 3.6;
 
   private final Samples timeS;
-  private final Usable usable;
+  private final UsableMask usable;
   private final ShownRange span;
   private final double durationS;
   private final Box box;
 
-  Series(Samples timeS, Usable usable, ShownRange span, Box box) {
+  Series(Samples timeS, UsableMask usable, ShownRange span, Box box) {
     this.timeS = timeS;
     this.usable = usable;
     this.span = span;

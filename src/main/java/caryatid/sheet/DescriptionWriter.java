@@ -7,7 +7,7 @@ import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.yaml.ValueParsers;
@@ -28,13 +28,13 @@ public final class DescriptionWriter {
   private static final String UNKNOWN = "unknown";
 
   /** Questions because of which nothing of a plate could be read. */
-  private static final Set<Reading> UNREAD =
-      EnumSet.of(Reading.NO_PLATE, Reading.NO_NAMES, Reading.NAMES_COUNT);
+  private static final Set<ImportProblem> UNREAD =
+      EnumSet.of(ImportProblem.NO_PLATE, ImportProblem.NO_NAMES, ImportProblem.NAMES_COUNT);
 
   private final StringBuilder text = new StringBuilder();
-  private final Map<Reading, String> open = new LinkedHashMap<>();
-  private final Set<Reading> written = EnumSet.noneOf(Reading.class);
-  private final Set<Reading> asked = EnumSet.noneOf(Reading.class);
+  private final Map<ImportProblem, String> open = new LinkedHashMap<>();
+  private final Set<ImportProblem> written = EnumSet.noneOf(ImportProblem.class);
+  private final Set<ImportProblem> asked = EnumSet.noneOf(ImportProblem.class);
 
   private DescriptionWriter() {}
 
@@ -54,7 +54,7 @@ public final class DescriptionWriter {
     DescriptionWriter writer = new DescriptionWriter();
     notes.forEach(note -> writer.line("# " + plain(note)));
     for (Problem question : questions) {
-      if (question.topic() instanceof Reading reading) {
+      if (question.topic() instanceof ImportProblem reading) {
         writer.open.put(reading, plain(wording.apply(question)));
       }
     }
@@ -72,16 +72,16 @@ public final class DescriptionWriter {
 
   /** Where no plate was found, everything about it is open. */
   private void askAll(PlateDescription draft, Place place, Function<Problem, String> wording) {
-    asked.addAll(EnumSet.of(Reading.COP_UNIT, Reading.FORCE_UNIT));
+    asked.addAll(EnumSet.of(ImportProblem.COP_UNIT, ImportProblem.FORCE_UNIT));
     if (draft.axes().isEmpty()) {
       open.put(
-          Reading.AXES, plain(wording.apply(Problem.at(Place.of(place.file()), Reading.AXES))));
-      asked.add(Reading.AXES);
+          ImportProblem.AXES, plain(wording.apply(Problem.at(Place.of(place.file()), ImportProblem.AXES))));
+      asked.add(ImportProblem.AXES);
     }
     if (draft.time().column().isPresent() && draft.time().unit().isEmpty()) {
-      asked.add(Reading.TIME_UNIT);
+      asked.add(ImportProblem.TIME_UNIT);
     } else if (draft.time().column().isEmpty() && draft.time().rateHz().isEmpty()) {
-      asked.add(Reading.NO_RATE);
+      asked.add(ImportProblem.NO_RATE);
     }
   }
 
@@ -90,22 +90,22 @@ public final class DescriptionWriter {
     line("name: " + YamlWords.text(draft.name()));
     comments(
         EnumSet.of(
-            Reading.WHICH_RECORDING,
-            Reading.THOUSANDS,
-            Reading.TWICE,
-            Reading.NO_NAMES,
-            Reading.NAMES_COUNT));
+            ImportProblem.WHICH_RECORDING,
+            ImportProblem.THOUSANDS,
+            ImportProblem.TWICE,
+            ImportProblem.NO_NAMES,
+            ImportProblem.NAMES_COUNT));
     flow("export", LayoutWriter.export(draft.form(), asked));
     comments(
         EnumSet.of(
-            Reading.NO_RATE,
-            Reading.RATE_UNCLEAR,
-            Reading.RATE_OF_ROWS,
-            Reading.WHOLE_SECONDS,
-            Reading.TIME_UNIT,
-            Reading.TIME_UNIT_WRONG));
+            ImportProblem.NO_RATE,
+            ImportProblem.RATE_UNCLEAR,
+            ImportProblem.RATE_OF_ROWS,
+            ImportProblem.WHOLE_SECONDS,
+            ImportProblem.TIME_UNIT,
+            ImportProblem.TIME_UNIT_WRONG));
     flow("time", LayoutWriter.time(draft.time(), asked));
-    comments(EnumSet.of(Reading.AXES));
+    comments(EnumSet.of(ImportProblem.AXES));
     flow("axes", draft.axes().map(DescriptionWriter::axes).orElseGet(this::openAxes));
     draft.forceIs().ifPresent(force -> line("force-is: " + ValueParsers.wordFor(force)));
     plates(draft);
@@ -124,7 +124,7 @@ public final class DescriptionWriter {
     text.append(line).append('\n');
   }
 
-  private void comments(Set<Reading> topics) {
+  private void comments(Set<ImportProblem> topics) {
     topics.forEach(topic -> comment("", topic));
   }
 
@@ -148,7 +148,7 @@ public final class DescriptionWriter {
 
   private Map<String, String> openAxes() {
     Map<String, String> values = new LinkedHashMap<>();
-    if (asked.contains(Reading.AXES)) {
+    if (asked.contains(ImportProblem.AXES)) {
       List.of("right", "anterior", "up").forEach(key -> values.put(key, UNKNOWN));
     }
     return values;
@@ -156,11 +156,11 @@ public final class DescriptionWriter {
 
   private void plates(PlateDescription draft) {
     List<PlateLayout> plates = new ArrayList<>(draft.plates());
-    comments(EnumSet.of(Reading.SUM_OR_PLATE, Reading.NO_PLATE, Reading.NO_PLATE_NAMES));
+    comments(EnumSet.of(ImportProblem.SUM_OR_PLATE, ImportProblem.NO_PLATE, ImportProblem.NO_PLATE_NAMES));
     if (!plates.isEmpty()) {
       line("plates:");
       plates.forEach(this::plate);
-      if (asked.contains(Reading.SUM_OR_PLATE)) {
+      if (asked.contains(ImportProblem.SUM_OR_PLATE)) {
         line("  - name: " + UNKNOWN);
       }
     }
@@ -170,14 +170,14 @@ public final class DescriptionWriter {
     line("  - name: " + YamlWords.text(plate.name()));
     Map<String, String> columns = new LinkedHashMap<>();
     new TreeMap<>(plate.columns()).forEach((c, name) -> columns.put(key(c), YamlWords.text(name)));
-    platesQuestions(Reading.WHICH_VERSION);
+    platesQuestions(ImportProblem.WHICH_VERSION);
     inPlate("columns", columns);
-    platesQuestions(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT);
+    platesQuestions(ImportProblem.FORCE_UNIT, ImportProblem.MOMENT_UNIT, ImportProblem.COP_UNIT);
     inPlate("units", PlateWriter.units(plate, asked));
     inPlate("edges-mm", PlateWriter.edges(plate));
-    platesQuestions(Reading.TRUE_ORIGIN);
+    platesQuestions(ImportProblem.TRUE_ORIGIN);
     inPlate("true-origin-mm", PlateWriter.trueOrigin(plate, asked));
-    platesQuestions(Reading.EXPORT_ORIGIN);
+    platesQuestions(ImportProblem.EXPORT_ORIGIN);
     inPlate("export-origin-mm", PlateWriter.exportOrigin(plate, asked));
     plate.sensors().ifPresent(sensors -> PlateWriter.sensors(sensors).forEach(this::line));
   }
@@ -186,14 +186,14 @@ public final class DescriptionWriter {
     return ValueParsers.wordFor(channel).replace(' ', '-');
   }
 
-  private void platesQuestions(Reading... topics) {
-    for (Reading topic : topics) {
+  private void platesQuestions(ImportProblem... topics) {
+    for (ImportProblem topic : topics) {
       comment("    ", topic);
     }
   }
 
   /** Each question stands once, above the first place it concerns. */
-  private void comment(String indent, Reading topic) {
+  private void comment(String indent, ImportProblem topic) {
     if (open.containsKey(topic) && written.add(topic)) {
       line(indent + "# " + open.get(topic).replace("\n", "\n" + indent + "# "));
     }

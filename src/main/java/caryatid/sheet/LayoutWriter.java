@@ -1,7 +1,7 @@
 package caryatid.sheet;
 
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.sheet.yaml.ValueParsers;
 import java.util.LinkedHashMap;
@@ -14,7 +14,7 @@ final class LayoutWriter {
 
   private LayoutWriter() {}
 
-  static Map<String, String> export(ExportForm form, Set<Reading> open) {
+  static Map<String, String> export(ExportForm form, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
     form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
     form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
@@ -27,27 +27,27 @@ final class LayoutWriter {
           "[" + String.join(", ", form.columns().stream().map(YamlWords::text).toList()) + "]");
     }
     form.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
-    if (open.contains(Reading.WHICH_RECORDING)) {
+    if (open.contains(ImportProblem.WHICH_RECORDING)) {
       values.put("recording", UNKNOWN);
     }
-    if (open.contains(Reading.THOUSANDS)) {
+    if (open.contains(ImportProblem.THOUSANDS)) {
       values.put("decimal-mark", UNKNOWN);
     }
     return values;
   }
 
-  static Map<String, String> time(TimeBase time, Set<Reading> open) {
+  static Map<String, String> time(TimeBase time, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
     time.column().ifPresent(c -> values.put("column", YamlWords.text(c)));
     time.unit().ifPresent(u -> values.put("unit", ValueParsers.wordFor(u)));
     time.rateHz().ifPresent(r -> values.put("rate-hz", YamlWords.number(r)));
-    if (open.contains(Reading.NO_RATE)
-        || open.contains(Reading.RATE_UNCLEAR)
-        || open.contains(Reading.RATE_OF_ROWS)
-        || open.contains(Reading.WHOLE_SECONDS)) {
+    if (open.contains(ImportProblem.NO_RATE)
+        || open.contains(ImportProblem.RATE_UNCLEAR)
+        || open.contains(ImportProblem.RATE_OF_ROWS)
+        || open.contains(ImportProblem.WHOLE_SECONDS)) {
       values.put("rate-hz", UNKNOWN);
     }
-    if (open.contains(Reading.TIME_UNIT) || open.contains(Reading.TIME_UNIT_WRONG)) {
+    if (open.contains(ImportProblem.TIME_UNIT) || open.contains(ImportProblem.TIME_UNIT_WRONG)) {
       values.put("unit", UNKNOWN);
     }
     return values;

@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.Sensors.EightChannels;
 import caryatid.recording.model.Sensors.LoadCell;
@@ -22,11 +22,11 @@ final class PlateWriter {
 
   private PlateWriter() {}
 
-  static Map<String, String> units(PlateLayout plate, Set<Reading> open) {
+  static Map<String, String> units(PlateLayout plate, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
-    ask(values, "force", open, Reading.FORCE_UNIT);
-    ask(values, "moment", open, Reading.MOMENT_UNIT);
-    ask(values, "cop", open, Reading.COP_UNIT);
+    ask(values, "force", open, ImportProblem.FORCE_UNIT);
+    ask(values, "moment", open, ImportProblem.MOMENT_UNIT);
+    ask(values, "cop", open, ImportProblem.COP_UNIT);
     plate.forceUnit().ifPresent(u -> values.put("force", u == ForceUnit.N ? "N" : "kg"));
     plate.momentUnit().ifPresent(u -> values.put("moment", u == MomentUnit.N_M ? "N m" : "N mm"));
     plate.copUnit().ifPresent(u -> values.put("cop", ValueParsers.wordFor(u)));
@@ -34,7 +34,7 @@ final class PlateWriter {
   }
 
   private static void ask(
-      Map<String, String> values, String key, Set<Reading> open, Reading question) {
+      Map<String, String> values, String key, Set<ImportProblem> open, ImportProblem question) {
     if (open.contains(question)) {
       values.put(key, UNKNOWN);
     }
@@ -54,10 +54,10 @@ final class PlateWriter {
     return values;
   }
 
-  static Map<String, String> trueOrigin(PlateLayout plate, Set<Reading> open) {
+  static Map<String, String> trueOrigin(PlateLayout plate, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
     if (plate.trueOrigin().isEmpty()) {
-      List.of("x", "y", "z").forEach(key -> ask(values, key, open, Reading.TRUE_ORIGIN));
+      List.of("x", "y", "z").forEach(key -> ask(values, key, open, ImportProblem.TRUE_ORIGIN));
     }
     plate
         .trueOrigin()
@@ -70,10 +70,10 @@ final class PlateWriter {
     return values;
   }
 
-  static Map<String, String> exportOrigin(PlateLayout plate, Set<Reading> open) {
+  static Map<String, String> exportOrigin(PlateLayout plate, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
     if (plate.exportOrigin().isEmpty()) {
-      List.of("right", "anterior").forEach(key -> ask(values, key, open, Reading.EXPORT_ORIGIN));
+      List.of("right", "anterior").forEach(key -> ask(values, key, open, ImportProblem.EXPORT_ORIGIN));
     }
     plate
         .exportOrigin()

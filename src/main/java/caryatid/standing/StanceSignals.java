@@ -3,7 +3,7 @@ package caryatid.standing;
 import caryatid.geometry.Side;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  * @param all feet first, left before right; then the whole body
  * @param usable samples that every plate of the stance can use
  */
-record StanceSignals(List<LoadSignals> all, Usable usable) {
+record StanceSignals(List<LoadSignals> all, UsableMask usable) {
 
   /** The traces of a recording. */
   static StanceSignals of(Recording recording, Stance stance, List<Side> prosthetic) throws BadInput {

@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import java.util.BitSet;
 
 /** Which blocks of a recording hold only samples that can be used. */
@@ -13,7 +13,7 @@ final class UsableBlocks {
    * @param usable the samples
    * @param edges first sample of each block, and one past the last
    */
-  UsableBlocks(Usable usable, int[] edges) {
+  UsableBlocks(UsableMask usable, int[] edges) {
     badBefore = new int[edges.length];
     for (int b = 0; b + 1 < edges.length; b++) {
       boolean good = true;

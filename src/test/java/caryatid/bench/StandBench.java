@@ -6,7 +6,7 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stance;
 import caryatid.standing.StandAnalysis;
@@ -65,7 +65,7 @@ public class StandBench {
               sway(random, n, 40, 4),
               Optional.of(sway(random, n, 400, 2)),
               Optional.empty(),
-              Usable.all(n)));
+              UsableMask.all(n)));
     }
     Samples times = Samples.of(IntStream.range(0, n).mapToDouble(i -> i / RATE_HZ).toArray());
     Provenance made = new Provenance("made", 0, "0".repeat(128));

@@ -4,7 +4,7 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.samples.FootTrace;
 import caryatid.samples.Stand;
 import java.util.ArrayList;
@@ -59,6 +59,6 @@ final class Measured {
         Samples.of(anterior),
         Optional.of(Samples.of(up)),
         Optional.empty(),
-        new Usable(loaded, up.length));
+        new UsableMask(loaded, up.length));
   }
 }

@@ -3,7 +3,7 @@ package caryatid.calibration;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.samples.Noise;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ final class Simulated {
             Samples.of(sway.fore().trace(SAMPLES, RATE_HZ, noise.split())),
             Optional.empty(),
             Optional.empty(),
-            Usable.all(SAMPLES));
+            UsableMask.all(SAMPLES));
     return new Recording(Measured.NOWHERE, Samples.of(timeS), RATE_HZ, List.of(track), List.of());
   }
 }

@@ -4,7 +4,7 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -35,7 +35,7 @@ final class DemoRecording {
       right[i] = usable ? demo.lineRightMm + wave(t, 4, 1.3) : 0;
       anterior[i] = usable ? demo.lineAnteriorMm + shiftMm + wave(t, 7, 0.4) : 0;
     }
-    Usable usable = new Usable(loaded, SAMPLES);
+    UsableMask usable = new UsableMask(loaded, SAMPLES);
     List<PlateTrack> tracks = new ArrayList<>();
     tracks.add(track(demo.twoPlates ? "own plate" : "plate 1", right, anterior, up, usable));
     if (demo.twoPlates) {
@@ -51,7 +51,7 @@ final class DemoRecording {
   }
 
   private static PlateTrack track(
-      String plate, double[] right, double[] anterior, double[] up, Usable usable) {
+      String plate, double[] right, double[] anterior, double[] up, UsableMask usable) {
     return new PlateTrack(
         plate,
         Samples.of(right),

@@ -7,7 +7,7 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -48,7 +48,7 @@ public final class Made {
             series(anterior),
             Optional.of(series(up)),
             Optional.empty(),
-            new Usable(loaded, samples)));
+            new UsableMask(loaded, samples)));
     return this;
   }
 
@@ -61,7 +61,7 @@ public final class Made {
             Samples.of(anterior),
             Optional.empty(),
             Optional.empty(),
-            Usable.all(samples)));
+            UsableMask.all(samples)));
     return this;
   }
 

@@ -1,6 +1,6 @@
 package caryatid.chart.mark;
 
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.standing.QuietStretch;
 import java.util.List;
 
@@ -15,7 +15,7 @@ public record ShownRange(double lowest, double highest) {
   private static final double MARGIN = 0.06;
   private static final double LEAST = 1;
 
-  public static ShownRange of(List<Curve> curves, Usable usable, QuietStretch stretch) {
+  public static ShownRange of(List<Curve> curves, UsableMask usable, QuietStretch stretch) {
     ShownRange quiet = over(curves, usable, stretch.fromIndex(), stretch.toIndex());
     ShownRange all = over(curves, usable, 0, usable.size());
     double more = Math.max(LEAST, quiet.highest - quiet.lowest);
@@ -26,7 +26,7 @@ public record ShownRange(double lowest, double highest) {
     return new ShownRange(shown.lowest - margin, shown.highest + margin);
   }
 
-  private static ShownRange over(List<Curve> curves, Usable usable, int from, int to) {
+  private static ShownRange over(List<Curve> curves, UsableMask usable, int from, int to) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (Curve curve : curves) {

@@ -2,7 +2,7 @@ package caryatid.recording.importer;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.Inspection;
@@ -11,10 +11,10 @@ import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.TimeBase;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.ExportText;
 import caryatid.recording.table.Findings;
@@ -112,7 +112,7 @@ final class ExportReader {
     Mapped mapped = mapped(table, parsed.findings());
     Timed timed = timed(table, parsed.findings(), mapped.findings());
     // While the decimal mark is in question, a force may be read 1000 times too small.
-    boolean readable = !timed.findings().has(Reading.THOUSANDS);
+    boolean readable = !timed.findings().has(ImportProblem.THOUSANDS);
     List<PlateView> views = readable ? views(table, mapped) : List.of();
     return inspection(parsed, mapped, withRemarks(table, mapped, timed), views);
   }
@@ -141,15 +141,15 @@ final class ExportReader {
             .of(parsed.table(), parsed.shown().map(Table::head), mapped.loaded(), timed.unit()));
   }
 
-  private static Set<Reading> asked(Findings findings) {
+  private static Set<ImportProblem> asked(Findings findings) {
     return findings.problems().stream()
         .filter(ExportReader::asks)
-        .map(problem -> (Reading) problem.topic())
+        .map(problem -> (ImportProblem) problem.topic())
         .collect(Collectors.toSet());
   }
 
   private static boolean asks(Problem problem) {
-    return problem.topic() instanceof Reading reading && reading.asks();
+    return problem.topic() instanceof ImportProblem reading && reading.asks();
   }
 
   private Parsed parsed() {
@@ -165,14 +165,14 @@ final class ExportReader {
     if (choice.value().isPresent() && tables.size() > 1) {
       findings =
           findings.withFact(
-              Aspect.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
+              ImportFact.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
     return new Parsed(choice.value(), shown, findings);
   }
 
   /** The table that holds the plate; none where names and columns do not belong together. */
   private Outcome<Optional<Table>> choice(List<Table> tables, Findings read) {
-    boolean shifted = read.has(Reading.NAMES_COUNT) || read.has(Reading.NAMES_COUNT_DESCRIBED);
+    boolean shifted = read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
     return shifted
         ? new Outcome<>(Optional.empty(), Findings.none(file))
         : new TableChoice(form.recording(), file).choose(tables);
@@ -189,7 +189,7 @@ final class ExportReader {
     for (Map.Entry<PlatePlan, PlateUnits> each : loaded.entrySet()) {
       findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
     }
-    if (!findings.has(Reading.COMMA_TWICE)) {
+    if (!findings.has(ImportProblem.COMMA_TWICE)) {
       findings = findings.and(new Questions(table, axes, vertical, loaded, file).ask());
     }
     return new Mapped(plates.value(), vertical, findings);
@@ -198,12 +198,12 @@ final class ExportReader {
   private Findings axesFacts(Map<PlatePlan, PlateUnits> loaded, Axis vertical) {
     Findings nothing = Findings.none(file);
     if (axes.isPresent()) {
-      return nothing.withFact(Aspect.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
+      return nothing.withFact(ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
     }
     boolean forces = loaded.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
     return forces
         ? nothing.withFact(
-            Aspect.VERTICAL, Basis.CONCLUDED, Argument.text(String.valueOf(vertical.letter())))
+            ImportFact.VERTICAL, Basis.CONCLUDED, Argument.text(String.valueOf(vertical.letter())))
         : nothing;
   }
 
@@ -265,11 +265,11 @@ final class ExportReader {
       all.add(track.value());
     }
     boolean usable = all.stream().anyMatch(t -> t.usable().count() > 0);
-    if (!usable && !findings.has(Reading.FAR_OFF)) {
+    if (!usable && !findings.has(ImportProblem.FAR_OFF)) {
       boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
       findings =
           findings.withProblem(
-              forces ? Reading.UNLOADED : Reading.EMPTY_THROUGHOUT,
+              forces ? ImportProblem.UNLOADED : ImportProblem.EMPTY_THROUGHOUT,
               Argument.of(Load.LEAST_N, Unit.N));
     }
     return new Plates(all, findings);

@@ -1,7 +1,7 @@
 package caryatid.recording.importer;
 
 import caryatid.recording.model.ColumnView;
-import caryatid.recording.model.Digested;
+import caryatid.recording.model.HashingInput;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
@@ -25,7 +25,7 @@ public final class Importer {
    */
   public static Recording read(NamedBytes export, Optional<PlateDescription> description)
       throws BadInput {
-    Digested digested = new Digested(export);
+    HashingInput digested = new HashingInput(export);
     return new ExportReader(digested, description).read(digested::provenance);
   }
 

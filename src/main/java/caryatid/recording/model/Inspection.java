@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  * @param draft a description of all that is known
  */
 public record Inspection(
-    List<Understood> understood,
+    List<ImportFinding> understood,
     List<Problem> questions,
     List<Problem> problems,
     List<Remark> remarks,

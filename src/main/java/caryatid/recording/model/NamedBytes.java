@@ -51,7 +51,7 @@ public interface NamedBytes {
   /** Why the input cannot be used after reading it failed. */
   default BadInput unreadable(IOException failure) {
     Argument reason = Argument.text(String.valueOf(failure.getMessage()));
-    return new BadInput(Problem.at(Place.of(name()), Reading.UNREADABLE, reason));
+    return new BadInput(Problem.at(Place.of(name()), ImportProblem.UNREADABLE, reason));
   }
 
   /** Bytes held in memory; the array is not copied. */

@@ -20,4 +20,4 @@ public record PlateTrack(
     Samples copAnteriorMm,
     Optional<Samples> upN,
     Optional<Horizontal> horizontal,
-    Usable usable) {}
+    UsableMask usable) {}

@@ -36,7 +36,7 @@ public record Provenance(String name, long bytes, String sha512) {
    */
   public static Provenance of(NamedBytes input) throws BadInput {
     try (InputStream in = input.open();
-        Fingerprint fingerprint = new Fingerprint(in)) {
+        HashingStream fingerprint = new HashingStream(in)) {
       fingerprint.transferTo(OutputStream.nullOutputStream());
       return fingerprint.provenance(input.name());
     } catch (IOException e) {

@@ -1,6 +1,6 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
@@ -39,7 +39,7 @@ final class CarefulRow {
     this.table = table;
     this.dialect = table.head().dialect();
     this.file = earlier.file();
-    this.markOpen = earlier.has(Reading.THOUSANDS);
+    this.markOpen = earlier.has(ImportProblem.THOUSANDS);
     this.nothing = Findings.none(file);
   }
 
@@ -54,11 +54,11 @@ final class CarefulRow {
       return row(!ended && cut.seems(cells) ? keepCut(cells, number) : keep(cells, number));
     }
     if (!ended && starts && cells.size() < table.head().named()) {
-      return row(misshapen(Reading.CUT_SHORT, cells, number));
+      return row(misshapen(ImportProblem.CUT_SHORT, cells, number));
     }
     if (Rows.isRow(cells)) {
       boolean apart = table.plan().time().isPresent() || table.plan().index().isPresent();
-      return row(misshapen(apart ? Reading.RAGGED : Reading.RAGGED_UNTIMED, cells, number));
+      return row(misshapen(apart ? ImportProblem.RAGGED : ImportProblem.RAGGED_UNTIMED, cells, number));
     }
     return new Outcome<>(Kind.OTHER, nothing);
   }
@@ -67,7 +67,7 @@ final class CarefulRow {
     return new Outcome<>(Kind.ROW, findings);
   }
 
-  private Findings misshapen(Reading problem, List<String> cells, int line) {
+  private Findings misshapen(ImportProblem problem, List<String> cells, int line) {
     return nothing.withProblem(
         Place.of(file, line), problem, count(table.head().named()), count(cells.size()));
   }
@@ -136,9 +136,9 @@ final class CarefulRow {
     if (other) {
       return markOpen
           ? nothing
-          : nothing.withProblem(place, Reading.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
+          : nothing.withProblem(place, ImportProblem.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
     }
-    return nothing.withProblem(place, Reading.NO_NUMBER, Excerpt.of(cell));
+    return nothing.withProblem(place, ImportProblem.NO_NUMBER, Excerpt.of(cell));
   }
 
   private boolean tellsRowsApart(int column) {

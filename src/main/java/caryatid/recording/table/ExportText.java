@@ -1,10 +1,10 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.Reading;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.remark.Argument;
 import java.io.EOFException;
 import java.io.IOException;
@@ -50,14 +50,14 @@ public final class ExportText {
       return new Outcome<>(form.encoding().map(Charset::forName), nothing);
     } catch (IllegalArgumentException e) {
       Argument name = Argument.text(form.encoding().orElse(""));
-      return new Outcome<>(Optional.empty(), nothing.withProblem(Reading.UNKNOWN_ENCODING, name));
+      return new Outcome<>(Optional.empty(), nothing.withProblem(ImportProblem.UNKNOWN_ENCODING, name));
     }
   }
 
   private Outcome<List<Table>> read(Intake intake, Findings earlier) {
-    Optional<Reading> foreign = intake.foreign();
+    Optional<ImportProblem> foreign = intake.foreign();
     if (foreign.isPresent() || intake.binary()) {
-      return new Outcome<>(List.of(), earlier.withProblem(foreign.orElse(Reading.BINARY)));
+      return new Outcome<>(List.of(), earlier.withProblem(foreign.orElse(ImportProblem.BINARY)));
     }
     Findings opened = opened(intake, earlier);
     Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
@@ -66,9 +66,9 @@ public final class ExportText {
 
   private Findings opened(Intake intake, Findings earlier) {
     Findings findings =
-        intake.packed() ? earlier.withFact(Aspect.PACKED, Basis.CONCLUDED) : earlier;
+        intake.packed() ? earlier.withFact(ImportFact.PACKED, Basis.CONCLUDED) : earlier;
     return findings.withFact(
-        Aspect.ENCODING,
+        ImportFact.ENCODING,
         form.encoding().isPresent() && earlier.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.text(intake.found().charset().name()),
         Argument.term(intake.found().sign()));
@@ -78,12 +78,12 @@ public final class ExportText {
   static Findings failed(IOException failure, String file) {
     Findings nothing = Findings.none(file);
     if (failure instanceof Lines.TooLong) {
-      return nothing.withProblem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
+      return nothing.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
     }
     if (failure instanceof EOFException || failure instanceof ZipException) {
-      return nothing.withProblem(Reading.PACKED_DAMAGED);
+      return nothing.withProblem(ImportProblem.PACKED_DAMAGED);
     }
     return nothing.withProblem(
-        Reading.UNREADABLE, Argument.text(String.valueOf(failure.getMessage())));
+        ImportProblem.UNREADABLE, Argument.text(String.valueOf(failure.getMessage())));
   }
 }

@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.Aspect;
-import caryatid.recording.model.Understood;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param understood what was understood and from where
  */
 public record Findings(
-    String file, List<Problem> problems, List<Remark> remarks, List<Understood> understood) {
+    String file, List<Problem> problems, List<Remark> remarks, List<ImportFinding> understood) {
   public Findings {
     problems = List.copyOf(problems);
     remarks = List.copyOf(remarks);
@@ -56,8 +56,8 @@ public record Findings(
   }
 
   /** These and something understood. */
-  public Findings withFact(Aspect aspect, Understood.Basis basis, Argument... arguments) {
-    Understood fact = new Understood(aspect, List.of(arguments), basis);
+  public Findings withFact(ImportFact aspect, ImportFinding.Basis basis, Argument... arguments) {
+    ImportFinding fact = new ImportFinding(aspect, List.of(arguments), basis);
     return new Findings(file, problems, remarks, plus(understood, fact));
   }
 

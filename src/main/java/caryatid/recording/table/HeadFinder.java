@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -66,7 +66,7 @@ final class HeadFinder {
   private Outcome<Head> checked(Found found, Head head, List<String> lines, boolean whole) {
     Findings marks = new MarkCheck(form, file).check(found.rows(), found.delimiter(), head);
     Outcome<Head> counted =
-        marks.has(Reading.COMMA_TWICE)
+        marks.has(ImportProblem.COMMA_TWICE)
             ? new Outcome<>(head, Findings.none(file))
             : new NameCount(form, file).check(head, found.rows(), whole);
     PassedOver passed = new PassedOver(lines, found.delimiter());

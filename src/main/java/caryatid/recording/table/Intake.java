@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -95,13 +95,13 @@ final class Intake implements AutoCloseable {
   }
 
   /** Whether the file is another program's, known by its first bytes, or empty. */
-  Optional<Reading> foreign() {
+  Optional<ImportProblem> foreign() {
     if (starts(0x50, 0x4b, 0x03, 0x04) || starts(0xd0, 0xcf, 0x11, 0xe0)) {
-      return Optional.of(Reading.SPREADSHEET);
+      return Optional.of(ImportProblem.SPREADSHEET);
     }
     // A C3D file's first byte tells where its parameters are, and its second is 0x50.
     boolean motion = start.length >= 512 && start[1] == 0x50 && start[0] > 0 && start[0] < 32;
-    return motion ? Optional.of(Reading.MOTION_FILE) : Optional.empty();
+    return motion ? Optional.of(ImportProblem.MOTION_FILE) : Optional.empty();
   }
 
   private boolean starts(int... magic) {

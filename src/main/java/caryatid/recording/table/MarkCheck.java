@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.List;
@@ -25,7 +25,7 @@ final class MarkCheck {
       findings =
           findings.withProblem(
               Place.of(file, head.firstDataLine()),
-              Reading.COMMA_TWICE,
+              ImportProblem.COMMA_TWICE,
               Argument.count(named),
               Argument.count(cells));
     }
@@ -33,7 +33,7 @@ final class MarkCheck {
       findings =
           findings.withProblem(
               Place.of(file, head.firstDataLine()),
-              Reading.THOUSANDS,
+              ImportProblem.THOUSANDS,
               Argument.text(
                   rows.rows().stream()
                       .flatMap(List::stream)

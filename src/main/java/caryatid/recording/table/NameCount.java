@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 
@@ -36,7 +36,7 @@ final class NameCount {
         Findings.none(file)
             .withProblem(
                 new Place(file, head.headerLine(), java.util.Optional.empty()),
-                form.columns().isEmpty() ? Reading.NAMES_COUNT : Reading.NAMES_COUNT_DESCRIBED,
+                form.columns().isEmpty() ? ImportProblem.NAMES_COUNT : ImportProblem.NAMES_COUNT_DESCRIBED,
                 Argument.count(names),
                 Argument.count(cells));
     return new Outcome<>(head.unnamed(cells), findings);

@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.io.IOException;
@@ -38,9 +38,9 @@ final class TableReader {
       return new Outcome<>(List.of(), findings.and(ExportText.failed(e, findings.file())));
     }
     if (lines.number() == 0) {
-      findings = findings.withProblem(Reading.EMPTY);
+      findings = findings.withProblem(ImportProblem.EMPTY);
     } else if (tables.isEmpty() && findings.clean()) {
-      findings = findings.withProblem(Reading.NO_TABLE, Argument.count(lines.number()));
+      findings = findings.withProblem(ImportProblem.NO_TABLE, Argument.count(lines.number()));
     }
     return new Outcome<>(tables.stream().map(GrowingTable::grown).toList(), findings);
   }
@@ -68,7 +68,7 @@ final class TableReader {
       findings =
           findings.withProblem(
               Place.of(findings.file(), lines.number() + 1),
-              Reading.NOT_A_ROW,
+              ImportProblem.NOT_A_ROW,
               Excerpt.of(ahead.get(0)));
     }
     skip(head.firstDataLine() - lines.number() - 1);
@@ -82,7 +82,7 @@ final class TableReader {
     OptionalInt names = tables.isEmpty() ? finder.namesAlone(ahead) : OptionalInt.empty();
     if (names.isPresent()) {
       Place place = Place.of(findings.file(), lines.number() + 1 + names.getAsInt());
-      findings = findings.withProblem(place, Reading.HEADER_ONLY);
+      findings = findings.withProblem(place, ImportProblem.HEADER_ONLY);
     }
   }
 

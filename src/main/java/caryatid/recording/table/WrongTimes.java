@@ -1,6 +1,6 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import java.util.ArrayList;
@@ -30,10 +30,10 @@ final class WrongTimes {
     Findings findings = Findings.none(file);
     if (all && timed) {
       Wrong one = first.get(0);
-      return findings.withProblem(one.place(), Reading.TIMES_UNREADABLE, Excerpt.of(one.cell()));
+      return findings.withProblem(one.place(), ImportProblem.TIMES_UNREADABLE, Excerpt.of(one.cell()));
     }
     if (!all) {
-      Reading problem = timed ? Reading.WRONG_TIME : Reading.WRONG_INDEX;
+      ImportProblem problem = timed ? ImportProblem.WRONG_TIME : ImportProblem.WRONG_INDEX;
       for (Wrong wrong : first) {
         findings = findings.withProblem(wrong.place(), problem, Excerpt.of(wrong.cell()));
       }

@@ -1,6 +1,6 @@
 package caryatid.recording.time;
 
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
@@ -34,14 +34,14 @@ final class Clock {
 
   /** What the rows are told apart by. */
   enum Kind {
-    TIMES(Reading.NO_TIME, Reading.TIME_BACK, Unit.S),
-    NUMBERS(Reading.NO_INDEX, Reading.INDEX_BACK, Unit.COUNT);
+    TIMES(ImportProblem.NO_TIME, ImportProblem.TIME_BACK, Unit.S),
+    NUMBERS(ImportProblem.NO_INDEX, ImportProblem.INDEX_BACK, Unit.COUNT);
 
-    private final Reading missing;
-    private final Reading back;
+    private final ImportProblem missing;
+    private final ImportProblem back;
     private final Unit unit;
 
-    Kind(Reading missing, Reading back, Unit unit) {
+    Kind(ImportProblem missing, ImportProblem back, Unit unit) {
       this.missing = missing;
       this.back = back;
       this.unit = unit;
@@ -81,7 +81,7 @@ final class Clock {
     Outcome<int[]> once = oncePerTime(sameRow);
     int[] rows = once.value();
     if (rows.length < 2) {
-      return none(once.findings().withProblem(Reading.TOO_FEW_ROWS, Argument.count(rows.length)));
+      return none(once.findings().withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(rows.length)));
     }
     Gaps gaps = new Gaps(times, rows);
     if (gaps.missing() > MOST_MISSING * rows.length) {
@@ -89,7 +89,7 @@ final class Clock {
           once.findings()
               .withProblem(
                   place(gaps.afterLongest()),
-                  Reading.GAPS,
+                  ImportProblem.GAPS,
                   Argument.count(gaps.missing()),
                   Argument.count(rows.length)));
     }

@@ -1,8 +1,8 @@
 package caryatid.recording.time;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Preamble;
 import caryatid.recording.table.Preamble.Stated;
@@ -33,13 +33,13 @@ public final class PreambleFacts {
     }
     Optional<String> size = preamble.plateSize();
     if (size.isPresent()) {
-      findings = findings.withFact(Aspect.PLATE_SIZE, Basis.STATED, Argument.text(size.get()));
+      findings = findings.withFact(ImportFact.PLATE_SIZE, Basis.STATED, Argument.text(size.get()));
     }
     Optional<Stated> rate = preamble.rateHz();
     if (rate.isPresent()) {
       findings =
           findings.withFact(
-              Aspect.RATE,
+              ImportFact.RATE,
               Basis.STATED,
               Argument.of(rate.get().value(), Unit.HZ),
               Argument.count(rate.get().line()));
@@ -49,7 +49,7 @@ public final class PreambleFacts {
 
   private static Findings compared(long stated, int rows, Findings earlier) {
     return stated == rows
-        ? earlier.withFact(Aspect.ROWS_AGREE, Basis.STATED, Argument.count(stated))
+        ? earlier.withFact(ImportFact.ROWS_AGREE, Basis.STATED, Argument.count(stated))
         : earlier.withRemark(
             RecordingRemark.ROWS_STATED, Argument.count(stated), Argument.count(rows));
   }

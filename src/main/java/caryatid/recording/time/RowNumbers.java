@@ -1,8 +1,8 @@
 package caryatid.recording.time;
 
-import caryatid.recording.model.Aspect;
-import caryatid.recording.model.Reading;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
@@ -43,7 +43,7 @@ final class RowNumbers {
       return new Counted(
           Optional.empty(),
           0,
-          nothing.withProblem(Reading.TOO_FEW_ROWS, Argument.count(table.rows())));
+          nothing.withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(table.rows())));
     }
     OptionalInt column = column();
     return column.isPresent()
@@ -65,7 +65,7 @@ final class RowNumbers {
     Findings findings =
         counts || named
             ? nothing.withFact(
-                counts ? Aspect.NUMBERS : Aspect.NO_NUMBERS,
+                counts ? ImportFact.NUMBERS : ImportFact.NO_NUMBERS,
                 Basis.CONCLUDED,
                 Argument.text(table.columnName(column)))
             : nothing;
@@ -93,7 +93,7 @@ final class RowNumbers {
   Findings askWhetherRowsHave(double rateHz, double step) {
     return step > 1
         ? nothing.withProblem(
-            Reading.RATE_OF_ROWS,
+            ImportProblem.RATE_OF_ROWS,
             Argument.text(table.columnName(column().orElseThrow())),
             Argument.count(Math.round(step)),
             Argument.of(rateHz, Unit.HZ),

@@ -1,10 +1,10 @@
 package caryatid.recording.time;
 
-import caryatid.recording.model.Aspect;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.Findings;
@@ -64,7 +64,7 @@ public final class TimeBaseFinder {
   private Findings withRate(Timeline timeline, boolean timed, Findings earlier) {
     Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
     return earlier.withFact(
-        Aspect.DURATION,
+        ImportFact.DURATION,
         timed ? Basis.CONCLUDED : stated,
         Argument.of(timeline.rateHz(), Unit.HZ),
         Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
@@ -81,7 +81,7 @@ public final class TimeBaseFinder {
       return withoutUnit(
           Optional.empty(),
           findings.withProblem(
-              unclear.isEmpty() ? Reading.NO_RATE : Reading.RATE_UNCLEAR,
+              unclear.isEmpty() ? ImportProblem.NO_RATE : ImportProblem.RATE_UNCLEAR,
               Argument.count(table.rows()),
               Argument.text(unclear)));
     }
@@ -130,7 +130,7 @@ public final class TimeBaseFinder {
     return whole && shared
         ? nothing.withProblem(
             new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
-            Reading.WHOLE_SECONDS,
+            ImportProblem.WHOLE_SECONDS,
             Argument.text(table.columnName(column)),
             Argument.of(timeline.rateHz(), Unit.HZ))
         : nothing;
@@ -155,7 +155,7 @@ public final class TimeBaseFinder {
   private Findings contradicted(double shownHz, Place place) {
     return nothing.withProblem(
         place,
-        Reading.RATE_DESCRIBED,
+        ImportProblem.RATE_DESCRIBED,
         Argument.of(described.rateHz().orElseThrow(), Unit.HZ),
         Argument.of(shownHz, Unit.HZ));
   }
@@ -220,7 +220,7 @@ public final class TimeBaseFinder {
     boolean stated = name.unit().flatMap(TimeUnit::named).filter(u -> u == unit).isPresent();
     Basis basis = stated ? Basis.STATED : Basis.CONCLUDED;
     return earlier.withFact(
-        table.clock() ? Aspect.TIMES_OF_DAY : Aspect.TIMES,
+        table.clock() ? ImportFact.TIMES_OF_DAY : ImportFact.TIMES,
         described.unit().isPresent() ? Basis.DESCRIBED : basis,
         Argument.text(table.columnName(column)),
         Argument.term(unit));
@@ -233,7 +233,7 @@ public final class TimeBaseFinder {
     }
     return nothing.withProblem(
         new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
-        Reading.RATES_DIFFER,
+        ImportProblem.RATES_DIFFER,
         Argument.of(rateHz, Unit.HZ),
         Argument.of(stated.getAsDouble(), Unit.HZ));
   }

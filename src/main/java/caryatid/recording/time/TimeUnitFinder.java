@@ -1,6 +1,6 @@
 package caryatid.recording.time;
 
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
@@ -37,7 +37,7 @@ final class TimeUnitFinder {
     ColumnName name = table.head().columns().get(column);
     Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
     if (name.unit().isPresent() && inHeader.isEmpty() && described.isEmpty()) {
-      return unknown(name, Reading.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
+      return unknown(name, ImportProblem.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
     }
     double step = UsualStep.of(table.column(column));
     Optional<TimeUnit> stated = described.or(() -> inHeader);
@@ -49,7 +49,7 @@ final class TimeUnitFinder {
   }
 
   private Outcome<Optional<TimeUnit>> unknown(
-      ColumnName name, Reading problem, Argument... arguments) {
+      ColumnName name, ImportProblem problem, Argument... arguments) {
     Place place = new Place(nothing.file(), table.head().headerLine(), Optional.of(name.full()));
     return new Outcome<>(Optional.empty(), nothing.withProblem(place, problem, arguments));
   }
@@ -61,7 +61,7 @@ final class TimeUnitFinder {
     }
     return unknown(
         name,
-        described.isPresent() ? Reading.TIME_UNIT_DESCRIBED : Reading.TIME_UNIT_WRONG,
+        described.isPresent() ? ImportProblem.TIME_UNIT_DESCRIBED : ImportProblem.TIME_UNIT_WRONG,
         Argument.term(stated),
         rate(step, stated),
         Argument.text(name.name()),
@@ -78,7 +78,7 @@ final class TimeUnitFinder {
           unit,
           nothing.withRemark(RecordingRemark.TIME_UNIT, Argument.term(unit), rate(step, unit)));
     }
-    return unknown(name, Reading.TIME_UNIT, Argument.text(name.name()));
+    return unknown(name, ImportProblem.TIME_UNIT, Argument.text(name.name()));
   }
 
   private static List<TimeUnit> possible(double step) {

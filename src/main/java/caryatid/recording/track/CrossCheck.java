@@ -2,7 +2,7 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
 import caryatid.recording.model.MomentUnit;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
@@ -78,7 +78,7 @@ final class CrossCheck {
   private Findings disagree(Agreement apart) {
     Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
     return apart.contradictory()
-        ? nothing.withProblem(Reading.COP_CONTRADICTS, said)
+        ? nothing.withProblem(ImportProblem.COP_CONTRADICTS, said)
         : nothing.withRemark(RecordingRemark.COP_DISAGREES, said);
   }
 
@@ -94,7 +94,7 @@ final class CrossCheck {
     double more = Math.max(exported, computed);
     if (more > 2 * STIRS_MM * STIRS_MM && more > ANOTHER_UNIT * Math.min(exported, computed)) {
       return nothing.withProblem(
-          Reading.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
+          ImportProblem.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
     }
     return notChecked();
   }

@@ -1,10 +1,10 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
@@ -53,7 +53,7 @@ final class DeadColumns {
   Findings refused(String column, Series values, BitSet unusable) {
     return isDead(values, unusable)
         ? nothing.withProblem(
-            Reading.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
+            ImportProblem.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
         : nothing;
   }
 
@@ -119,7 +119,7 @@ final class DeadColumns {
    *
    * @param usable which samples are used
    */
-  Findings frozen(Usable usable) {
+  Findings frozen(UsableMask usable) {
     Findings findings = nothing;
     if (usable.size() != table.rows()) {
       return findings;
@@ -139,7 +139,7 @@ final class DeadColumns {
   }
 
   /** The longest repeat, s; 0 where the column repeats as usual. */
-  private double longestS(Column column, Usable usable) {
+  private double longestS(Column column, UsableMask usable) {
     int longest = 0;
     int run = 0;
     int runs = 0;

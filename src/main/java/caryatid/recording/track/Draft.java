@@ -4,7 +4,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
@@ -28,16 +28,16 @@ public final class Draft {
   private static final String OPEN = "unknown";
 
   /** Questions that names for all columns answer. */
-  private static final Set<Reading> NAMING =
-      EnumSet.of(Reading.TWICE, Reading.NO_NAMES, Reading.NAMES_COUNT);
+  private static final Set<ImportProblem> NAMING =
+      EnumSet.of(ImportProblem.TWICE, ImportProblem.NO_NAMES, ImportProblem.NAMES_COUNT);
 
   private final Optional<PlateDescription> described;
-  private final Set<Reading> asked;
+  private final Set<ImportProblem> asked;
 
   /**
    * @param asked what is open
    */
-  public Draft(Optional<PlateDescription> described, Set<Reading> asked) {
+  public Draft(Optional<PlateDescription> described, Set<ImportProblem> asked) {
     this.described = described;
     this.asked = Set.copyOf(asked);
   }
@@ -115,7 +115,7 @@ public final class Draft {
     boolean something =
         stated.column().isPresent() || stated.unit().isPresent() || stated.rateHz().isPresent();
     // Whole seconds are no times to go by, and the rate is asked for instead.
-    if (something || asked.contains(Reading.WHOLE_SECONDS)) {
+    if (something || asked.contains(ImportProblem.WHOLE_SECONDS)) {
       return stated;
     }
     return head.stream()

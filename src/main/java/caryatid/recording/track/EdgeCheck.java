@@ -2,7 +2,7 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Findings;
 import caryatid.remark.Argument;
@@ -14,14 +14,14 @@ final class EdgeCheck {
   private static final double MOST_OUTSIDE = 0.05;
 
   private final PlateLayout.Extent edges;
-  private final Reading problem;
+  private final ImportProblem problem;
   private final Findings nothing;
 
   /**
    * @param problem what to say where the centre of pressure lies beside the plate; the remedy
    *     depends on where it comes from
    */
-  EdgeCheck(PlateLayout.Extent edges, Reading problem, String file) {
+  EdgeCheck(PlateLayout.Extent edges, ImportProblem problem, String file) {
     this.edges = edges;
     this.problem = problem;
     this.nothing = Findings.none(file);

@@ -1,9 +1,9 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Understood;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFinding;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Dialect;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Head;
@@ -26,7 +26,7 @@ public final class HeadFacts {
   private final Table table;
   private final Head head;
   private final ExportForm form;
-  private final List<Understood> facts = new ArrayList<>();
+  private final List<ImportFinding> facts = new ArrayList<>();
 
   public HeadFacts(Table table, ExportForm form) {
     this.table = table;
@@ -38,26 +38,26 @@ public final class HeadFacts {
   public Findings of(String file) {
     Dialect dialect = head.dialect();
     fact(
-        Aspect.DELIMITER,
+        ImportFact.DELIMITER,
         basis(form.delimiter()),
         Argument.term(dialect.delimiter()),
         Argument.count(head.columns().size()));
     fact(
-        Aspect.DECIMAL_MARK,
+        ImportFact.DECIMAL_MARK,
         basis(form.decimalMark()),
         Argument.term(dialect.mark()),
         Argument.text(head.sample()));
     if (!head.preamble().isEmpty()) {
-      fact(Aspect.PREAMBLE, Basis.CONCLUDED, Argument.count(head.preamble().size()));
+      fact(ImportFact.PREAMBLE, Basis.CONCLUDED, Argument.count(head.preamble().size()));
     }
-    line(Aspect.DEVICES, head.deviceLine());
-    line(Aspect.HEADER, head.headerLine());
+    line(ImportFact.DEVICES, head.deviceLine());
+    line(ImportFact.HEADER, head.headerLine());
     if (head.headerLine().isEmpty()) {
-      fact(Aspect.NO_HEADER, form.columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED);
+      fact(ImportFact.NO_HEADER, form.columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED);
     }
-    line(Aspect.UNITS_ROW, head.unitsLine());
+    line(ImportFact.UNITS_ROW, head.unitsLine());
     fact(
-        Aspect.ROWS,
+        ImportFact.ROWS,
         form.firstDataLine().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.count(table.rows()),
         Argument.count(head.firstDataLine()));
@@ -66,15 +66,15 @@ public final class HeadFacts {
     return new Findings(file, List.of(), List.of(), facts);
   }
 
-  private void fact(Aspect aspect, Basis basis, Argument... arguments) {
-    facts.add(new Understood(aspect, List.of(arguments), basis));
+  private void fact(ImportFact aspect, Basis basis, Argument... arguments) {
+    facts.add(new ImportFinding(aspect, List.of(arguments), basis));
   }
 
   private static Basis basis(Optional<?> described) {
     return described.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED;
   }
 
-  private void line(Aspect aspect, OptionalInt line) {
+  private void line(ImportFact aspect, OptionalInt line) {
     line.ifPresent(number -> fact(aspect, Basis.CONCLUDED, Argument.count(number)));
   }
 
@@ -85,7 +85,7 @@ public final class HeadFacts {
           plan.columns().entrySet().stream()
               .map(c -> AxesText.key(c.getKey()) + ": " + table.columnName(c.getValue()))
               .collect(Collectors.joining(", "));
-      fact(Aspect.COLUMNS, basis, Argument.text(plan.name()), Argument.text(columns));
+      fact(ImportFact.COLUMNS, basis, Argument.text(plan.name()), Argument.text(columns));
     }
     if (!plan.sensors().isEmpty()) {
       String cells =
@@ -93,7 +93,7 @@ public final class HeadFacts {
               .sorted(Map.Entry.comparingByValue())
               .map(Map.Entry::getKey)
               .collect(Collectors.joining(", "));
-      fact(Aspect.CELLS, Basis.DESCRIBED, Argument.text(plan.name()), Argument.text(cells));
+      fact(ImportFact.CELLS, Basis.DESCRIBED, Argument.text(plan.name()), Argument.text(cells));
     }
   }
 
@@ -104,12 +104,12 @@ public final class HeadFacts {
     }
     List<Integer> unused =
         IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
-    unused(Aspect.NOT_NEEDED, unused, Set.of(Role.Kind.TIME, Role.Kind.INDEX));
-    unused(Aspect.DERIVED, unused, Set.of(Role.Kind.DERIVED));
-    unused(Aspect.UNUSED, unused, Set.of(Role.Kind.OTHER, Role.Kind.CHANNEL));
+    unused(ImportFact.NOT_NEEDED, unused, Set.of(Role.Kind.TIME, Role.Kind.INDEX));
+    unused(ImportFact.DERIVED, unused, Set.of(Role.Kind.DERIVED));
+    unused(ImportFact.UNUSED, unused, Set.of(Role.Kind.OTHER, Role.Kind.CHANNEL));
   }
 
-  private void unused(Aspect aspect, List<Integer> columns, Set<Role.Kind> kinds) {
+  private void unused(ImportFact aspect, List<Integer> columns, Set<Role.Kind> kinds) {
     String names =
         columns.stream()
             .filter(i -> kinds.contains(Role.of(head.columns().get(i)).kind()))

@@ -6,7 +6,7 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
@@ -74,7 +74,7 @@ final class LoadCellConversion {
             Samples.adopt(anterior),
             Optional.of(Samples.adopt(up)),
             Optional.empty(),
-            Usable.without(unusable, size));
+            UsableMask.without(unusable, size));
     return new Outcome<>(
         track,
         findings

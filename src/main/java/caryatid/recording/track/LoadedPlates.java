@@ -2,12 +2,12 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlatePlan;
@@ -57,7 +57,7 @@ public final class LoadedPlates {
       }
     }
     if (loaded.isEmpty() && findings.clean()) {
-      findings = findings.withProblem(Reading.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
+      findings = findings.withProblem(ImportProblem.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
     for (PlatePlan plan : loaded.keySet()) {
@@ -87,14 +87,14 @@ public final class LoadedPlates {
     };
     Findings nothing = Findings.none(file);
     if (holds && described) {
-      return new Outcome<>(false, nothing.withProblem(Reading.SUM_DESCRIBED, said));
+      return new Outcome<>(false, nothing.withProblem(ImportProblem.SUM_DESCRIBED, said));
     }
     if (holds) {
-      Aspect aspect = together.hasForce(plan) ? Aspect.SUM : Aspect.SUM_OF_COP;
+      ImportFact aspect = together.hasForce(plan) ? ImportFact.SUM : ImportFact.SUM_OF_COP;
       return new Outcome<>(true, nothing.withFact(aspect, Basis.CONCLUDED, said));
     }
     boolean open = SumOfPlates.named(plan) && !described && !parts.isEmpty();
-    return new Outcome<>(false, open ? nothing.withProblem(Reading.SUM_OR_PLATE, said) : nothing);
+    return new Outcome<>(false, open ? nothing.withProblem(ImportProblem.SUM_OR_PLATE, said) : nothing);
   }
 
   private List<PlateLayout> described() {

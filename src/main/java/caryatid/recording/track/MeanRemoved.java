@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Findings;
 import caryatid.remark.Argument;
 
@@ -21,14 +21,14 @@ final class MeanRemoved {
   private MeanRemoved() {}
 
   static Findings refused(
-      Samples right, Samples anterior, Usable usable, String plate, String file) {
+      Samples right, Samples anterior, UsableMask usable, String plate, String file) {
     Findings nothing = Findings.none(file);
     return removed(right, usable) && removed(anterior, usable)
-        ? nothing.withProblem(Reading.MEAN_REMOVED, Argument.text(plate))
+        ? nothing.withProblem(ImportProblem.MEAN_REMOVED, Argument.text(plate))
         : nothing;
   }
 
-  private static boolean removed(Samples series, Usable usable) {
+  private static boolean removed(Samples series, UsableMask usable) {
     double sum = 0;
     double squares = 0;
     for (int i = 0; i < usable.size(); i++) {

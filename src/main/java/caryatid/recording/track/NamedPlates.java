@@ -1,7 +1,7 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Head;
 import caryatid.recording.table.Outcome;
@@ -76,7 +76,7 @@ final class NamedPlates {
           && asking) {
         findings =
             findings.withProblem(
-                place(file), Reading.TWICE, Argument.text(name(i)), Argument.text(head.names()));
+                place(file), ImportProblem.TWICE, Argument.text(name(i)), Argument.text(head.names()));
       }
     }
     List<PlatePlan> plans = new ArrayList<>();
@@ -120,7 +120,7 @@ final class NamedPlates {
     return Findings.none(file)
         .withProblem(
             place(file),
-            Reading.WHICH_VERSION,
+            ImportProblem.WHICH_VERSION,
             Argument.text(plan.name()),
             Argument.text(several),
             Argument.text(first));

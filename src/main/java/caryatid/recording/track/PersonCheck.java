@@ -2,7 +2,7 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Samples;
 import caryatid.recording.table.Findings;
 import caryatid.remark.Argument;
@@ -45,12 +45,12 @@ final class PersonCheck {
     if (force > Load.HEAVIEST_N) {
       findings =
           findings.withProblem(
-              Reading.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
+              ImportProblem.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
     }
     double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
     // One that does not move at all is an empty plate's, and known as such.
     if (track.usable().count() >= SHORTEST_S * rateHz && sway > 0 && sway < STILLEST_MM) {
-      findings = findings.withProblem(Reading.TOO_STILL, plate);
+      findings = findings.withProblem(ImportProblem.TOO_STILL, plate);
     }
     return findings;
   }

@@ -5,7 +5,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.Findings;
@@ -59,7 +59,7 @@ public final class Planner {
       plate.value().ifPresent(plates::add);
     }
     boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
-    boolean byName = plain && !findings.has(Reading.TWICE);
+    boolean byName = plain && !findings.has(ImportProblem.TWICE);
     return new Outcome<>(byName ? named.value() : plates, findings);
   }
 
@@ -99,7 +99,7 @@ public final class Planner {
             .filter(i -> !used.add(i))
             .distinct()
             .mapToObj(i -> head.columns().get(i).full())
-            .map(name -> Problem.at(place(name, head), Reading.TWO_MEANINGS, Argument.text(name)))
+            .map(name -> Problem.at(place(name, head), ImportProblem.TWO_MEANINGS, Argument.text(name)))
             .toList();
     return Findings.none(file).withProblems(problems);
   }
@@ -190,7 +190,7 @@ public final class Planner {
       PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
     String known = named.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
     return earlier.withProblem(
-        known.isEmpty() ? Reading.NO_PLATE_NAMES : Reading.NO_SUCH_PLATE,
+        known.isEmpty() ? ImportProblem.NO_PLATE_NAMES : ImportProblem.NO_SUCH_PLATE,
         Argument.text(layout.name()),
         Argument.text(known.isEmpty() ? head.names() : known));
   }
@@ -218,15 +218,15 @@ public final class Planner {
         OptionalInt.empty(),
         earlier.withProblem(
             place(name, head),
-            found.length == 0 ? Reading.NO_COLUMN : Reading.TWICE,
+            found.length == 0 ? ImportProblem.NO_COLUMN : ImportProblem.TWICE,
             Argument.text(name),
             Argument.text(head.names())));
   }
 
   /** Said once, and not of each name that is sought. */
   private static Findings noNames(Head head, Findings earlier) {
-    return earlier.has(Reading.NO_NAMES)
+    return earlier.has(ImportProblem.NO_NAMES)
         ? earlier
-        : earlier.withProblem(Reading.NO_NAMES, Argument.count(head.columns().size()));
+        : earlier.withProblem(ImportProblem.NO_NAMES, Argument.count(head.columns().size()));
   }
 }

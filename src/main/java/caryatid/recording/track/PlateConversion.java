@@ -11,7 +11,7 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlatePlan;
@@ -106,7 +106,7 @@ final class PlateConversion {
   }
 
   private Findings meanRemoved(Series right, Series anterior, BitSet left) {
-    Usable usable = Usable.without(left, raw.size());
+    UsableMask usable = UsableMask.without(left, raw.size());
     return MeanRemoved.refused(
         right.without(left), anterior.without(left), usable, plan.name(), unloaded.file());
   }
@@ -164,7 +164,7 @@ final class PlateConversion {
             anterior.plus(origin.anteriorMm()).without(left),
             load.known() ? Optional.of(force(axes.up(), left)) : Optional.empty(),
             horizontal.value(),
-            Usable.without(left, raw.size())),
+            UsableMask.without(left, raw.size())),
         unusable.findings().and(horizontal.findings()));
   }
 

@@ -6,7 +6,7 @@ import caryatid.geometry.Direction;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
@@ -53,16 +53,16 @@ public final class Questions {
     UnitEvidence evidence = new UnitEvidence(table, vertical);
     Findings origins =
         plates.size() > 1
-            ? ask(Reading.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
+            ? ask(ImportProblem.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
             : nothing;
-    return ask(Reading.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop)
+    return ask(ImportProblem.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop)
         .and(
             ask(
-                Reading.FORCE_UNIT,
+                ImportProblem.FORCE_UNIT,
                 p -> needsForceUnit(p) && unstated(p, Quantity.FORCE),
                 evidence::ofForce))
-        .and(ask(Reading.MOMENT_UNIT, p -> fromMoments(p) && unstated(p, Quantity.MOMENT)))
-        .and(ask(Reading.TRUE_ORIGIN, p -> fromMoments(p) && p.layout().trueOrigin().isEmpty()))
+        .and(ask(ImportProblem.MOMENT_UNIT, p -> fromMoments(p) && unstated(p, Quantity.MOMENT)))
+        .and(ask(ImportProblem.TRUE_ORIGIN, p -> fromMoments(p) && p.layout().trueOrigin().isEmpty()))
         .and(origins)
         .and(axes.map(this::checkedAxes).orElseGet(this::askAxes));
   }
@@ -85,13 +85,13 @@ public final class Questions {
   }
 
   /** One question for all plates it concerns, by the columns they have. */
-  private Findings ask(Reading question, Predicate<PlatePlan> concerns) {
+  private Findings ask(ImportProblem question, Predicate<PlatePlan> concerns) {
     return ask(question, concerns, concerned -> List.of());
   }
 
   /** The same with what helps to answer it. */
   private Findings ask(
-      Reading question,
+      ImportProblem question,
       Predicate<PlatePlan> concerns,
       Function<List<PlatePlan>, List<Argument>> evidence) {
     List<PlatePlan> concerned = plates.keySet().stream().filter(concerns).toList();
@@ -105,7 +105,7 @@ public final class Questions {
   }
 
   private Findings askAxes() {
-    return nothing.withProblem(Reading.AXES);
+    return nothing.withProblem(ImportProblem.AXES);
   }
 
   private Findings checkedAxes(Axes known) {
@@ -114,7 +114,7 @@ public final class Questions {
             .anyMatch(p -> fromMoments(p) || !p.sensors().isEmpty() || p.count(Quantity.FORCE) > 1);
     Findings findings =
         handed && !known.rightHanded()
-            ? nothing.withProblem(Reading.LEFT_HANDED, Argument.text(AxesText.of(known)))
+            ? nothing.withProblem(ImportProblem.LEFT_HANDED, Argument.text(AxesText.of(known)))
             : nothing;
     for (PlatePlan plan : plates.keySet()) {
       findings = findings.and(checked(plan, known));
@@ -128,11 +128,11 @@ public final class Questions {
     }
     Findings centre =
         exported(plan)
-            ? requireHorizontal(plan, Quantity.COP, known, Reading.COP_COLUMNS)
-            : requireHorizontal(plan, Quantity.MOMENT, known, Reading.MOMENT_COLUMNS);
+            ? requireHorizontal(plan, Quantity.COP, known, ImportProblem.COP_COLUMNS)
+            : requireHorizontal(plan, Quantity.MOMENT, known, ImportProblem.MOMENT_COLUMNS);
     Findings force =
         plan.count(Quantity.FORCE) > 0
-            ? require(plan, Quantity.FORCE, known.up(), Reading.VERTICAL_FORCE)
+            ? require(plan, Quantity.FORCE, known.up(), ImportProblem.VERTICAL_FORCE)
             : nothing;
     return centre
         .and(force)
@@ -143,17 +143,17 @@ public final class Questions {
     double along = origin.mm(known.up().axis()) * known.up().sign();
     Findings above =
         along > 0
-            ? nothing.withProblem(Reading.ORIGIN_ABOVE, Argument.text(plan.name()))
+            ? nothing.withProblem(ImportProblem.ORIGIN_ABOVE, Argument.text(plan.name()))
             : deep(plan, -along);
     return along != 0 && fromMoments(plan)
-        ? above.and(requireHorizontal(plan, Quantity.FORCE, known, Reading.HORIZONTAL_FORCE))
+        ? above.and(requireHorizontal(plan, Quantity.FORCE, known, ImportProblem.HORIZONTAL_FORCE))
         : above;
   }
 
   private Findings deep(PlatePlan plan, double depthMm) {
     return depthMm > DEEPEST_MM
         ? nothing.withProblem(
-            Reading.ORIGIN_DEEP,
+            ImportProblem.ORIGIN_DEEP,
             Argument.text(plan.name()),
             Argument.of(DEEPEST_MM, Unit.MM),
             Argument.of(depthMm, Unit.MM))
@@ -161,12 +161,12 @@ public final class Questions {
   }
 
   private Findings requireHorizontal(
-      PlatePlan plan, Quantity quantity, Axes known, Reading problem) {
+      PlatePlan plan, Quantity quantity, Axes known, ImportProblem problem) {
     return require(plan, quantity, known.right(), problem)
         .and(require(plan, quantity, known.anterior(), problem));
   }
 
-  private Findings require(PlatePlan plan, Quantity quantity, Direction along, Reading problem) {
+  private Findings require(PlatePlan plan, Quantity quantity, Direction along, ImportProblem problem) {
     Channel channel = Channel.of(quantity, along.axis());
     return plan.has(channel)
         ? nothing

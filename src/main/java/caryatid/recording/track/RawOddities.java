@@ -6,7 +6,7 @@ import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
@@ -98,7 +98,7 @@ public final class RawOddities {
     return (sorted[sorted.length - 1 - quarter] - sorted[quarter]) / QUARTILES;
   }
 
-  private Usable usable(PlatePlan plan, Optional<Samples> up) {
+  private UsableMask usable(PlatePlan plan, Optional<Samples> up) {
     BitSet left = new BitSet(table.rows());
     plan.wanted().forEach(i -> table.column(i).addHolesTo(left));
     up.ifPresent(
@@ -110,7 +110,7 @@ public final class RawOddities {
             }
           }
         });
-    return Usable.without(left, table.rows());
+    return UsableMask.without(left, table.rows());
   }
 
   private static double largest(Samples force) {

@@ -1,6 +1,6 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.Table;
@@ -40,7 +40,7 @@ public final class TableChoice {
         withPlate.size() == 1
             ? nothing
             : nothing.withProblem(
-                Reading.WHICH_RECORDING,
+                ImportProblem.WHICH_RECORDING,
                 Argument.count(withPlate.size()),
                 Argument.text(lines(withPlate)));
     return checked(withPlate.get(0), several);
@@ -52,7 +52,7 @@ public final class TableChoice {
       return new Outcome<>(
           Optional.of(withPlate.get(0)),
           nothing.withProblem(
-              Reading.NO_SUCH_RECORDING, Argument.count(number), Argument.count(withPlate.size())));
+              ImportProblem.NO_SUCH_RECORDING, Argument.count(number), Argument.count(withPlate.size())));
     }
     return checked(withPlate.get(number - 1), nothing);
   }
@@ -72,7 +72,7 @@ public final class TableChoice {
     String names = first.head().names();
     return nothing.withProblem(
         new Place(nothing.file(), first.head().headerLine(), Optional.empty()),
-        names.isEmpty() ? Reading.NO_NAMES : Reading.NO_PLATE,
+        names.isEmpty() ? ImportProblem.NO_NAMES : ImportProblem.NO_PLATE,
         names.isEmpty() ? Argument.count(first.head().columns().size()) : Argument.text(names));
   }
 

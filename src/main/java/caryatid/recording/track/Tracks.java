@@ -1,15 +1,15 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.model.Understood.Basis;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlatePlan;
@@ -73,11 +73,11 @@ public final class Tracks {
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }
 
-  private static Reading offPlate(PlatePlan plan) {
+  private static ImportProblem offPlate(PlatePlan plan) {
     if (plan.sensors().isEmpty()) {
-      return Questions.exported(plan) ? Reading.OFF_PLATE : Reading.OFF_PLATE_BY_MOMENTS;
+      return Questions.exported(plan) ? ImportProblem.OFF_PLATE : ImportProblem.OFF_PLATE_BY_MOMENTS;
     }
-    return Reading.OFF_PLATE_BY_SENSORS;
+    return ImportProblem.OFF_PLATE_BY_SENSORS;
   }
 
   private Outcome<PlateTrack> converted(PlatePlan plan, PlateUnits units) {
@@ -96,10 +96,10 @@ public final class Tracks {
     Findings nothing = Findings.none(file);
     if (stated.isPresent() && stated.get() != seen) {
       return nothing.withProblem(
-          Reading.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
+          ImportProblem.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
     }
     return nothing.withFact(
-        Aspect.FORCE_SENSE,
+        ImportFact.FORCE_SENSE,
         stated.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
         plate,
         Argument.term(seen));
@@ -114,6 +114,6 @@ public final class Tracks {
         zeros,
         Optional.of(zeros),
         Optional.empty(),
-        new Usable(new BitSet(), size));
+        new UsableMask(new BitSet(), size));
   }
 }

@@ -1,14 +1,14 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.RawUnit;
-import caryatid.recording.model.Reading;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Head;
@@ -88,7 +88,7 @@ final class UnitFinder {
     if (known.isPresent()) {
       findings =
           findings.withFact(
-              Aspect.UNIT,
+              ImportFact.UNIT,
               basis,
               Argument.text(plan.name()),
               Argument.term(quantity),
@@ -100,7 +100,7 @@ final class UnitFinder {
   private Findings unusable(Statement stated, Quantity quantity) {
     return nothing.withProblem(
         stated.place(),
-        RawUnit.named(stated.unit()).isPresent() ? Reading.RAW_UNIT : Reading.UNKNOWN_UNIT,
+        RawUnit.named(stated.unit()).isPresent() ? ImportProblem.RAW_UNIT : ImportProblem.UNKNOWN_UNIT,
         Argument.text(stated.unit()),
         Argument.term(quantity));
   }
@@ -110,7 +110,7 @@ final class UnitFinder {
     return known.isPresent() && known.get() != stated
         ? nothing.withProblem(
             statement.place(),
-            Reading.UNITS_DIFFER,
+            ImportProblem.UNITS_DIFFER,
             Argument.term(stated),
             Argument.term(known.get()))
         : nothing;

@@ -1,13 +1,13 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Column;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.PlatePlan;
@@ -55,7 +55,7 @@ public final class UnitsByMoments {
         if (Math.abs(ratio.get() / expected - 1) <= WITHIN) {
           findings =
               findings.withFact(
-                  Aspect.UNITS_TOGETHER,
+                  ImportFact.UNITS_TOGETHER,
                   Basis.CONCLUDED,
                   Argument.text(plan.name()),
                   Argument.term(force),

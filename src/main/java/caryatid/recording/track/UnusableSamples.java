@@ -2,7 +2,7 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Findings;
 import caryatid.recording.table.Outcome;
@@ -108,7 +108,7 @@ final class UnusableSamples {
         edgesKnown
             ? nothing
             : nothing.withProblem(
-                Reading.FAR_OFF,
+                ImportProblem.FAR_OFF,
                 Argument.text(plate),
                 Argument.count(far.cardinality()),
                 Argument.count(used)));

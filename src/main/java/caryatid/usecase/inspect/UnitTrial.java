@@ -1,6 +1,6 @@
 package caryatid.usecase.inspect;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.Inspection;
@@ -9,9 +9,9 @@ import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.Reading;
-import caryatid.recording.model.Understood;
-import caryatid.recording.model.Understood.Basis;
+import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.ImportFinding;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Problem;
@@ -42,7 +42,7 @@ final class UnitTrial {
   static Inspection answered(NamedBytes export, Inspection inspection) {
     UnitTrial trial = new UnitTrial(export, inspection);
     boolean open =
-        Stream.of(Reading.FORCE_UNIT, Reading.MOMENT_UNIT, Reading.COP_UNIT).anyMatch(trial::asks);
+        Stream.of(ImportProblem.FORCE_UNIT, ImportProblem.MOMENT_UNIT, ImportProblem.COP_UNIT).anyMatch(trial::asks);
     boolean otherwiseKnown =
         inspection.problems().isEmpty()
             && inspection.rateHz().isPresent()
@@ -50,19 +50,19 @@ final class UnitTrial {
     return open && otherwiseKnown ? trial.answered() : inspection;
   }
 
-  private boolean asks(Reading question) {
+  private boolean asks(ImportProblem question) {
     return inspection.questions().stream().anyMatch(q -> q.topic() == question);
   }
 
   /** Whether nothing can be tried while a question is open. */
   private static boolean forbids(Problem question) {
     return !List.of(
-            Reading.FORCE_UNIT,
-            Reading.MOMENT_UNIT,
-            Reading.COP_UNIT,
-            Reading.AXES,
-            Reading.TRUE_ORIGIN,
-            Reading.EXPORT_ORIGIN)
+            ImportProblem.FORCE_UNIT,
+            ImportProblem.MOMENT_UNIT,
+            ImportProblem.COP_UNIT,
+            ImportProblem.AXES,
+            ImportProblem.TRUE_ORIGIN,
+            ImportProblem.EXPORT_ORIGIN)
         .contains(question.topic());
   }
 
@@ -73,7 +73,7 @@ final class UnitTrial {
             only(passing.stream().flatMap(u -> u.force().stream()).distinct().toList()),
             only(passing.stream().flatMap(u -> u.moment().stream()).distinct().toList()),
             only(passing.stream().flatMap(u -> u.cop().stream()).distinct().toList()));
-    List<Understood> understood = new ArrayList<>(inspection.understood());
+    List<ImportFinding> understood = new ArrayList<>(inspection.understood());
     for (PlateLayout plate : inspection.draft().plates()) {
       only.force().ifPresent(unit -> understood.add(fact(plate, Quantity.FORCE, unit)));
       only.moment().ifPresent(unit -> understood.add(fact(plate, Quantity.MOMENT, unit)));
@@ -90,27 +90,27 @@ final class UnitTrial {
   }
 
   private static boolean answers(Units units, Problem question) {
-    return (question.topic() == Reading.FORCE_UNIT && units.force().isPresent())
-        || (question.topic() == Reading.MOMENT_UNIT && units.moment().isPresent())
-        || (question.topic() == Reading.COP_UNIT && units.cop().isPresent());
+    return (question.topic() == ImportProblem.FORCE_UNIT && units.force().isPresent())
+        || (question.topic() == ImportProblem.MOMENT_UNIT && units.moment().isPresent())
+        || (question.topic() == ImportProblem.COP_UNIT && units.cop().isPresent());
   }
 
   private static <U> Optional<U> only(List<U> units) {
     return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
   }
 
-  private static Understood fact(PlateLayout plate, Quantity quantity, Coded unit) {
-    return new Understood(
-        Aspect.UNIT,
+  private static ImportFinding fact(PlateLayout plate, Quantity quantity, Coded unit) {
+    return new ImportFinding(
+        ImportFact.UNIT,
         List.of(Argument.text(plate.name()), Argument.term(quantity), Argument.term(unit)),
         Basis.CONCLUDED);
   }
 
   private List<Units> all() {
     List<Units> all = new ArrayList<>();
-    for (Optional<ForceUnit> force : options(Reading.FORCE_UNIT, ForceUnit.values())) {
-      for (Optional<MomentUnit> moment : options(Reading.MOMENT_UNIT, MomentUnit.values())) {
-        for (Optional<LengthUnit> cop : options(Reading.COP_UNIT, LengthUnit.values())) {
+    for (Optional<ForceUnit> force : options(ImportProblem.FORCE_UNIT, ForceUnit.values())) {
+      for (Optional<MomentUnit> moment : options(ImportProblem.MOMENT_UNIT, MomentUnit.values())) {
+        for (Optional<LengthUnit> cop : options(ImportProblem.COP_UNIT, LengthUnit.values())) {
           all.add(new Units(force, moment, cop));
         }
       }
@@ -118,7 +118,7 @@ final class UnitTrial {
     return all;
   }
 
-  private <U> List<Optional<U>> options(Reading question, U[] units) {
+  private <U> List<Optional<U>> options(ImportProblem question, U[] units) {
     return asks(question)
         ? Arrays.stream(units).map(Optional::of).toList()
         : List.of(Optional.empty());

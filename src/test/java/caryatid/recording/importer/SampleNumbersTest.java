@@ -2,11 +2,11 @@ package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.Recording;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.remark.BadInput;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +37,7 @@ class SampleNumbersTest {
     Recording recording = Exports.read(export(95, i -> 1 + (i >= 40 ? i + 5 : i)), DESCRIBED);
     assertThat(recording.timeS().size()).isEqualTo(100);
     assertThat(recording.rateHz()).isEqualTo(100);
-    Usable usable = recording.plates().get(0).usable();
+    UsableMask usable = recording.plates().get(0).usable();
     assertThat(usable.at(39)).isTrue();
     assertThat(usable.at(40)).isFalse();
     assertThat(usable.at(44)).isFalse();
@@ -115,7 +115,7 @@ class SampleNumbersTest {
       NamedBytes export = export("", "No", 60, number);
       assertThat(Exports.read(export, DESCRIBED).timeS().size()).isEqualTo(60);
       assertThat(Importer.inspect(export, Optional.of(DESCRIBED)).understood())
-          .anyMatch(fact -> fact.aspect() == Aspect.NO_NUMBERS);
+          .anyMatch(fact -> fact.aspect() == ImportFact.NO_NUMBERS);
     }
   }
 

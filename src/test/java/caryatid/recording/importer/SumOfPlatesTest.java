@@ -2,7 +2,7 @@ package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
@@ -39,7 +39,7 @@ class SumOfPlatesTest {
 
   private static List<String> facts(NamedBytes export) {
     return Importer.inspect(export, NO_PLATES).understood().stream()
-        .filter(f -> f.aspect() == Aspect.SUM || f.aspect() == Aspect.SUM_OF_COP)
+        .filter(f -> f.aspect() == ImportFact.SUM || f.aspect() == ImportFact.SUM_OF_COP)
         .map(f -> Exports.WORDING.fill(f.aspect().code() + ".evidence", f.arguments()))
         .toList();
   }

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
-import caryatid.recording.model.Usable;
+import caryatid.recording.model.UsableMask;
 import caryatid.remark.BadInput;
 import java.util.Locale;
 import java.util.function.IntToDoubleFunction;
@@ -193,7 +193,7 @@ class TimesTest {
     Recording recording = read(export(95, "%.2f", i -> (i >= 40 ? i + 5 : i) / 100.0));
     assertThat(recording.timeS().size()).isEqualTo(100);
     assertThat(recording.rateHz()).isCloseTo(100, within(EXACT));
-    Usable usable = recording.plates().get(0).usable();
+    UsableMask usable = recording.plates().get(0).usable();
     assertThat(usable.at(39)).isTrue();
     assertThat(usable.at(40)).isFalse();
     assertThat(usable.at(44)).isFalse();

@@ -2,7 +2,7 @@ package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.Aspect;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.PlateDescription;
@@ -24,7 +24,7 @@ class VersionsTest {
         .toList();
   }
 
-  private static List<String> facts(String names, String row, Aspect aspect) {
+  private static List<String> facts(String names, String row, ImportFact aspect) {
     return Importer.inspect(Exports.rows(names, row, 5), NO_PLATES).understood().stream()
         .filter(f -> f.aspect() == aspect)
         .map(f -> Exports.WORDING.fill(f.aspect().code(), f.arguments()))
@@ -107,7 +107,7 @@ class VersionsTest {
         List.of("velocity", "speed", "area", "path", "path length", "mean", "RMS", "sd")) {
       String names = "Fz (N),CoPx (mm),CoPy (mm),CoPx %1$s,CoPy %1$s".formatted(derived);
       assertThat(plates(names, "800,1,2,3,4")).as(derived).containsExactly("plate 1");
-      assertThat(facts(names, "800,1,2,3,4", Aspect.DERIVED))
+      assertThat(facts(names, "800,1,2,3,4", ImportFact.DERIVED))
           .as(derived)
           .containsExactly("left out: CoPx %1$s, CoPy %1$s".formatted(derived));
     }

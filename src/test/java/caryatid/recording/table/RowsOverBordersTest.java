@@ -3,7 +3,7 @@ package caryatid.recording.table;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.Reading;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.track.Planner;
 import caryatid.remark.Argument;
 import java.io.ByteArrayInputStream;
@@ -165,7 +165,7 @@ class RowsOverBordersTest {
     Outcome<List<Table>> outcome = read(joined(lines, "\n"), "\n", length -> length);
     assertThat(outcome.value()).isEmpty();
     assertThat(outcome.findings())
-        .isEqualTo(NOTHING.withProblem(Reading.LINE_TOO_LONG, Argument.count(Lines.LONGEST)));
+        .isEqualTo(NOTHING.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(Lines.LONGEST)));
   }
 
   /** A column's numbers are kept in pieces of 32,768. */

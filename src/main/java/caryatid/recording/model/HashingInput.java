@@ -5,11 +5,11 @@ import java.io.InputStream;
 import java.util.Optional;
 
 /** An input whose bytes are counted and digested on their way, so that it is read only once. */
-public final class Digested implements NamedBytes {
+public final class HashingInput implements NamedBytes {
   private final NamedBytes input;
-  private Optional<Fingerprint> opened = Optional.empty();
+  private Optional<HashingStream> opened = Optional.empty();
 
-  public Digested(NamedBytes input) {
+  public HashingInput(NamedBytes input) {
     this.input = input;
   }
 
@@ -20,7 +20,7 @@ public final class Digested implements NamedBytes {
 
   @Override
   public InputStream open() throws IOException {
-    Fingerprint fingerprint = new Fingerprint(input.open());
+    HashingStream fingerprint = new HashingStream(input.open());
     opened = Optional.of(fingerprint);
     return fingerprint;
   }

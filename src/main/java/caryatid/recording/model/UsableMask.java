@@ -6,29 +6,29 @@ import java.util.BitSet;
  * Which samples of a plate can be used: loaded, with a value in every channel. The other samples
  * hold zeros in the series and mean nothing.
  */
-public final class Usable {
+public final class UsableMask {
   private final BitSet bits;
   private final int size;
 
   /** A copy of the bits, for a number of samples. */
-  public Usable(BitSet bits, int size) {
+  public UsableMask(BitSet bits, int size) {
     this.bits = bits.get(0, size);
     this.size = size;
   }
 
   /** All samples usable. */
-  public static Usable all(int size) {
+  public static UsableMask all(int size) {
     BitSet bits = new BitSet(size);
     bits.set(0, size);
-    return new Usable(bits, size);
+    return new UsableMask(bits, size);
   }
 
   /** All samples but some. */
-  public static Usable without(BitSet left, int size) {
+  public static UsableMask without(BitSet left, int size) {
     BitSet bits = new BitSet(size);
     bits.set(0, size);
     bits.andNot(left);
-    return new Usable(bits, size);
+    return new UsableMask(bits, size);
   }
 
   /** Whether a sample can be used. */
@@ -47,9 +47,9 @@ public final class Usable {
   }
 
   /** Samples that both can use. */
-  public Usable and(Usable other) {
+  public UsableMask and(UsableMask other) {
     BitSet both = (BitSet) bits.clone();
     both.and(other.bits);
-    return new Usable(both, size);
+    return new UsableMask(both, size);
   }
 }

@@ -3,7 +3,7 @@ package caryatid.recording.model;
 import caryatid.remark.Topic;
 
 /** What is understood of an export. */
-public enum Aspect implements Topic {
+public enum ImportFact implements Topic {
   ENCODING("Aspect.ENCODING"),
   PACKED("Aspect.PACKED"),
   DELIMITER("Aspect.DELIMITER"),
@@ -42,7 +42,7 @@ public enum Aspect implements Topic {
 
   private final String code;
 
-  Aspect(String code) {
+  ImportFact(String code) {
     this.code = code;
   }
 

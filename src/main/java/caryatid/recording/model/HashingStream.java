@@ -8,11 +8,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Counts and digests the bytes that pass. */
-final class Fingerprint extends FilterInputStream {
+final class HashingStream extends FilterInputStream {
   private final MessageDigest digest;
   private long bytes;
 
-  Fingerprint(InputStream in) {
+  HashingStream(InputStream in) {
     super(in);
     try {
       digest = MessageDigest.getInstance("SHA-512");

@@ -3,7 +3,7 @@ package caryatid.recording.model;
 import caryatid.remark.Topic;
 
 /** Why an export cannot be read, or what has to be known before it can. */
-public enum Reading implements Topic {
+public enum ImportProblem implements Topic {
   /** The file cannot be opened or read. */
   UNREADABLE("Reading.UNREADABLE"),
   PACKED_DAMAGED("Reading.PACKED_DAMAGED"),
@@ -116,7 +116,7 @@ public enum Reading implements Topic {
 
   private final String code;
 
-  Reading(String code) {
+  ImportProblem(String code) {
     this.code = code;
   }
 

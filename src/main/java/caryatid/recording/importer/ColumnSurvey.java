@@ -5,14 +5,14 @@ import caryatid.recording.model.ColumnView.ByName;
 import caryatid.recording.model.ColumnView.ByNumbers;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.table.Column;
+import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.ExportText;
-import caryatid.recording.table.Head;
-import caryatid.recording.table.Plan;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Role;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.HeaderBlock;
+import caryatid.recording.table.ColumnMapping;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ParsedTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -42,27 +42,27 @@ final class ColumnSurvey {
   static List<ColumnView> of(NamedBytes export, ExportForm form) {
     return new ExportText(export, form, ColumnSurvey::everything)
         .read().value().stream()
-            .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(Table::rows))
+            .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(ParsedTable::rows))
             .map(ColumnSurvey::views)
             .orElse(List.of());
   }
 
-  private static long known(Table table) {
-    return Role.of(table.head().columns()).stream().filter(r -> r.channel().isPresent()).count();
+  private static long known(ParsedTable table) {
+    return ColumnMeaning.of(table.head().columns()).stream().filter(r -> r.channel().isPresent()).count();
   }
 
   /** A plan that reads all columns of numbers. */
-  private static Plan everything(Head head) {
+  private static ColumnMapping everything(HeaderBlock head) {
     Map<String, Integer> columns = new LinkedHashMap<>();
     IntStream.range(0, head.columns().size())
         .filter(head::numeric)
         .forEach(i -> columns.put(Integer.toString(i), i));
-    PlatePlan all = new PlatePlan(PlatePlan.bare("all"), Map.of(), columns, Set.of());
-    return new Plan(OptionalInt.empty(), OptionalInt.empty(), List.of(all), List.of());
+    PlateColumns all = new PlateColumns(PlateColumns.bare("all"), Map.of(), columns, Set.of());
+    return new ColumnMapping(OptionalInt.empty(), OptionalInt.empty(), List.of(all), List.of());
   }
 
-  private static List<ColumnView> views(Table table) {
-    List<Role> roles = Role.of(table.head().columns());
+  private static List<ColumnView> views(ParsedTable table) {
+    List<ColumnMeaning> roles = ColumnMeaning.of(table.head().columns());
     List<ColumnView> views = new ArrayList<>();
     for (int i = 0; i < roles.size(); i++) {
       views.add(view(table, i, roles.get(i)));
@@ -70,7 +70,7 @@ final class ColumnSurvey {
     return List.copyOf(views);
   }
 
-  private static ColumnView view(Table table, int index, Role role) {
+  private static ColumnView view(ParsedTable table, int index, ColumnMeaning role) {
     ColumnName name = table.head().columns().get(index);
     int at = index;
     List<String> first =
@@ -88,7 +88,7 @@ final class ColumnSurvey {
         part(loaded, 0.9));
   }
 
-  private static ByName byName(Role role) {
+  private static ByName byName(ColumnMeaning role) {
     return switch (role.kind()) {
       case TIME -> ByName.TIME;
       case INDEX -> ByName.NUMBER;
@@ -98,8 +98,8 @@ final class ColumnSurvey {
     };
   }
 
-  private static double[] numbers(Table table, int index) {
-    Column column = table.columns().get(index);
+  private static double[] numbers(ParsedTable table, int index) {
+    NumberColumn column = table.columns().get(index);
     return column == null
         ? new double[0]
         : IntStream.range(0, column.size())

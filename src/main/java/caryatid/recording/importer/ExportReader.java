@@ -15,13 +15,13 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Column;
+import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ExportText;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.Preamble;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.PreambleFacts;
 import caryatid.recording.time.TimeBaseFinder;
 import caryatid.recording.time.Timed;
@@ -83,7 +83,7 @@ final class ExportReader {
     if (parsed.table().isEmpty()) {
       throw new BadInput(parsed.findings().problems());
     }
-    Table table = parsed.table().get();
+    ParsedTable table = parsed.table().get();
     Mapped mapped = mapped(table, parsed.findings());
     Timed timed = timed(table, parsed.findings(), mapped.findings());
     if (!timed.findings().clean()) {
@@ -108,7 +108,7 @@ final class ExportReader {
       return inspection(
           parsed, Mapped.none(parsed.findings()), Timed.unsought(parsed.findings()), List.of());
     }
-    Table table = parsed.table().get();
+    ParsedTable table = parsed.table().get();
     Mapped mapped = mapped(table, parsed.findings());
     Timed timed = timed(table, parsed.findings(), mapped.findings());
     // While the decimal mark is in question, a force may be read 1000 times too small.
@@ -118,8 +118,8 @@ final class ExportReader {
   }
 
   /** The times with what the plates' tracks show, as far as it can be told. */
-  private Timed withRemarks(Table table, Mapped mapped, Timed timed) {
-    Findings findings = timed.findings();
+  private Timed withRemarks(ParsedTable table, Mapped mapped, Timed timed) {
+    StageFindings findings = timed.findings();
     if (timed.timeline().isPresent() && findings.clean()) {
       return timed.with(plates(table, mapped, timed.timeline().get(), findings).findings());
     }
@@ -129,7 +129,7 @@ final class ExportReader {
   }
 
   private Inspection inspection(Parsed parsed, Mapped mapped, Timed timed, List<PlateView> views) {
-    Findings findings = timed.findings();
+    StageFindings findings = timed.findings();
     return new Inspection(
         findings.understood(),
         findings.problems().stream().filter(ExportReader::asks).toList(),
@@ -138,10 +138,10 @@ final class ExportReader {
         views,
         timed.rateHz(),
         new Draft(description, asked(findings))
-            .of(parsed.table(), parsed.shown().map(Table::head), mapped.loaded(), timed.unit()));
+            .of(parsed.table(), parsed.shown().map(ParsedTable::head), mapped.loaded(), timed.unit()));
   }
 
-  private static Set<ImportProblem> asked(Findings findings) {
+  private static Set<ImportProblem> asked(StageFindings findings) {
     return findings.problems().stream()
         .filter(ExportReader::asks)
         .map(problem -> (ImportProblem) problem.topic())
@@ -154,11 +154,11 @@ final class ExportReader {
 
   private Parsed parsed() {
     Planner planner = new Planner(file, description);
-    Outcome<List<Table>> read = new ExportText(export, form, planner::plan).read();
-    List<Table> tables = read.value();
-    Outcome<Optional<Table>> choice = choice(tables, read.findings());
-    Findings findings = read.findings().and(choice.findings());
-    Optional<Table> shown = choice.value().or(() -> tables.stream().findFirst());
+    Outcome<List<ParsedTable>> read = new ExportText(export, form, planner::plan).read();
+    List<ParsedTable> tables = read.value();
+    Outcome<Optional<ParsedTable>> choice = choice(tables, read.findings());
+    StageFindings findings = read.findings().and(choice.findings());
+    Optional<ParsedTable> shown = choice.value().or(() -> tables.stream().findFirst());
     if (shown.isPresent()) {
       findings = findings.and(new HeadFacts(shown.get(), form).of(file));
     }
@@ -171,22 +171,22 @@ final class ExportReader {
   }
 
   /** The table that holds the plate; none where names and columns do not belong together. */
-  private Outcome<Optional<Table>> choice(List<Table> tables, Findings read) {
+  private Outcome<Optional<ParsedTable>> choice(List<ParsedTable> tables, StageFindings read) {
     boolean shifted = read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
     return shifted
-        ? new Outcome<>(Optional.empty(), Findings.none(file))
+        ? new Outcome<>(Optional.empty(), StageFindings.none(file))
         : new TableChoice(form.recording(), file).choose(tables);
   }
 
   /** Settles units and axes, or asks for them. */
-  private Mapped mapped(Table table, Findings earlier) {
+  private Mapped mapped(ParsedTable table, StageFindings earlier) {
     LoadedPlates finder = new LoadedPlates(table, description, file);
-    Outcome<Map<PlatePlan, Optional<PlateUnits>>> plates = finder.find(earlier);
-    Map<PlatePlan, PlateUnits> loaded = Mapped.loaded(plates.value());
+    Outcome<Map<PlateColumns, Optional<PlateUnits>>> plates = finder.find(earlier);
+    Map<PlateColumns, PlateUnits> loaded = Mapped.loaded(plates.value());
     Axis vertical = finder.vertical(loaded);
-    Findings findings = plates.findings().and(axesFacts(loaded, vertical));
+    StageFindings findings = plates.findings().and(axesFacts(loaded, vertical));
     UnitsByMoments byMoments = new UnitsByMoments(table, vertical, file);
-    for (Map.Entry<PlatePlan, PlateUnits> each : loaded.entrySet()) {
+    for (Map.Entry<PlateColumns, PlateUnits> each : loaded.entrySet()) {
       findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
     }
     if (!findings.has(ImportProblem.COMMA_TWICE)) {
@@ -195,8 +195,8 @@ final class ExportReader {
     return new Mapped(plates.value(), vertical, findings);
   }
 
-  private Findings axesFacts(Map<PlatePlan, PlateUnits> loaded, Axis vertical) {
-    Findings nothing = Findings.none(file);
+  private StageFindings axesFacts(Map<PlateColumns, PlateUnits> loaded, Axis vertical) {
+    StageFindings nothing = StageFindings.none(file);
     if (axes.isPresent()) {
       return nothing.withFact(ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
     }
@@ -214,21 +214,21 @@ final class ExportReader {
    * @param parsed what was found in the table as it is
    * @param earlier that, and what was found of its meaning
    */
-  private Timed timed(Table table, Findings parsed, Findings earlier) {
+  private Timed timed(ParsedTable table, StageFindings parsed, StageFindings earlier) {
     if (!parsed.clean()) {
       return Timed.unsought(earlier);
     }
     TimeBase base = description.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     Preamble preamble = new Preamble(table.head());
-    Findings stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
+    StageFindings stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
     Timed found = new TimeBaseFinder(table, base, preamble, file).find(sameRow(table));
     return found.with(stated.and(found.findings()));
   }
 
-  private static BiPredicate<Integer, Integer> sameRow(Table table) {
-    List<Column> columns =
+  private static BiPredicate<Integer, Integer> sameRow(ParsedTable table) {
+    List<NumberColumn> columns =
         table.plan().plates().stream()
-            .flatMap(PlatePlan::wanted)
+            .flatMap(PlateColumns::wanted)
             .distinct()
             .map(table::column)
             .toList();
@@ -236,16 +236,16 @@ final class ExportReader {
   }
 
   /** What can be told of the plates while questions are open. */
-  private Findings oddities(Table table, Mapped mapped) {
+  private StageFindings oddities(ParsedTable table, Mapped mapped) {
     RawOddities oddities = new RawOddities(table, mapped.vertical(), file);
-    Findings findings = Findings.none(file);
-    for (Map.Entry<PlatePlan, PlateUnits> each : mapped.loaded().entrySet()) {
+    StageFindings findings = StageFindings.none(file);
+    for (Map.Entry<PlateColumns, PlateUnits> each : mapped.loaded().entrySet()) {
       findings = findings.and(oddities.remarks(each.getKey(), each.getValue()));
     }
     return findings;
   }
 
-  private static List<PlateView> views(Table table, Mapped mapped) {
+  private static List<PlateView> views(ParsedTable table, Mapped mapped) {
     List<PlateView> views = new ArrayList<>();
     mapped
         .loaded()
@@ -255,11 +255,11 @@ final class ExportReader {
     return views;
   }
 
-  private Plates plates(Table table, Mapped mapped, Timeline timeline, Findings earlier) {
+  private Plates plates(ParsedTable table, Mapped mapped, Timeline timeline, StageFindings earlier) {
     Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, file);
-    Findings findings = earlier;
+    StageFindings findings = earlier;
     List<PlateTrack> all = new ArrayList<>();
-    for (Map.Entry<PlatePlan, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
+    for (Map.Entry<PlateColumns, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
       Outcome<PlateTrack> track = tracks.track(each.getKey(), each.getValue());
       findings = findings.and(track.findings());
       all.add(track.value());

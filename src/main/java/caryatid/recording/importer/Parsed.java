@@ -1,7 +1,7 @@
 package caryatid.recording.importer;
 
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.ParsedTable;
 import java.util.Optional;
 
 /**
@@ -11,4 +11,4 @@ import java.util.Optional;
  * @param shown that one, or else the first
  * @param findings what was found on the way
  */
-record Parsed(Optional<Table> table, Optional<Table> shown, Findings findings) {}
+record Parsed(Optional<ParsedTable> table, Optional<ParsedTable> shown, StageFindings findings) {}

@@ -22,11 +22,11 @@ final class CarefulRow {
 
   private final GrowingTable table;
   private final Dialect dialect;
-  private final CutNumber cut;
+  private final TruncatedCellCheck cut;
   private final String file;
   private final boolean markOpen;
-  private final Findings nothing;
-  private final ClockTime clockTime = new ClockTime();
+  private final StageFindings nothing;
+  private final TimeOfDayParser clockTime = new TimeOfDayParser();
   private final WrongTimes times = new WrongTimes();
 
   /**
@@ -34,13 +34,13 @@ final class CarefulRow {
    * @param cut knows a number that the file's end cuts off
    * @param earlier what was found in the file above
    */
-  CarefulRow(GrowingTable table, CutNumber cut, Findings earlier) {
+  CarefulRow(GrowingTable table, TruncatedCellCheck cut, StageFindings earlier) {
     this.cut = cut;
     this.table = table;
     this.dialect = table.head().dialect();
     this.file = earlier.file();
     this.markOpen = earlier.has(ImportProblem.THOUSANDS);
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /** Reads a line into the table's columns. */
@@ -50,32 +50,32 @@ final class CarefulRow {
     }
     List<String> cells = dialect.delimiter().split(line);
     boolean starts = startsLikeARow(cells);
-    if (fits(cells) && (starts || Rows.isRow(cells))) {
+    if (fits(cells) && (starts || RowRun.isRow(cells))) {
       return row(!ended && cut.seems(cells) ? keepCut(cells, number) : keep(cells, number));
     }
     if (!ended && starts && cells.size() < table.head().named()) {
       return row(misshapen(ImportProblem.CUT_SHORT, cells, number));
     }
-    if (Rows.isRow(cells)) {
+    if (RowRun.isRow(cells)) {
       boolean apart = table.plan().time().isPresent() || table.plan().index().isPresent();
       return row(misshapen(apart ? ImportProblem.RAGGED : ImportProblem.RAGGED_UNTIMED, cells, number));
     }
     return new Outcome<>(Kind.OTHER, nothing);
   }
 
-  private static Outcome<Kind> row(Findings findings) {
+  private static Outcome<Kind> row(StageFindings findings) {
     return new Outcome<>(Kind.ROW, findings);
   }
 
-  private Findings misshapen(ImportProblem problem, List<String> cells, int line) {
+  private StageFindings misshapen(ImportProblem problem, List<String> cells, int line) {
     return nothing.withProblem(
         Place.of(file, line), problem, count(table.head().named()), count(cells.size()));
   }
 
   /** A number that seems cut is left out, and said; a time is not guessed. */
-  private Findings keepCut(List<String> cells, int line) {
+  private StageFindings keepCut(List<String> cells, int line) {
     int last = cells.size() - 1;
-    Findings findings = nothing;
+    StageFindings findings = nothing;
     if (tellsRowsApart(last)) {
       times.wrong(place(line, last), cells.get(last));
     } else if (table.columns().containsKey(last)) {
@@ -106,8 +106,8 @@ final class CarefulRow {
         && cells.stream().skip(columns).allMatch(String::isEmpty);
   }
 
-  private Findings keep(List<String> cells, int line) {
-    Findings findings = nothing;
+  private StageFindings keep(List<String> cells, int line) {
+    StageFindings findings = nothing;
     table.lines().add(line);
     for (Map.Entry<Integer, GrowingColumn> each : table.columns().entrySet()) {
       int index = each.getKey();
@@ -125,7 +125,7 @@ final class CarefulRow {
     return findings;
   }
 
-  private Findings notANumber(String cell, int line, int column) {
+  private StageFindings notANumber(String cell, int line, int column) {
     Place place = place(line, column);
     if (tellsRowsApart(column)) {
       times.wrong(place, cell);
@@ -158,7 +158,7 @@ final class CarefulRow {
   }
 
   /** What is wrong with the times or numbers of the rows, once all are read. */
-  Findings finish() {
+  StageFindings finish() {
     return markOpen ? nothing : times.complain(table, file);
   }
 }

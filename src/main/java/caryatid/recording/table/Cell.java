@@ -27,7 +27,7 @@ enum Cell {
     if (MISSING.matcher(cell).matches()) {
       return HOLE;
     }
-    return cell.indexOf(':') > 0 && ClockTime.is(cell) ? CLOCK : TEXT;
+    return cell.indexOf(':') > 0 && TimeOfDayParser.is(cell) ? CLOCK : TEXT;
   }
 
   /**

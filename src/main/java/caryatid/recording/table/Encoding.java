@@ -16,7 +16,7 @@ import java.util.List;
  * @param markBytes length of the byte order mark, 0 to 3
  */
 record Encoding(Charset charset, int markBytes) {
-  private record Mark(Charset charset, String hex) {
+  private record ByteOrderMark(Charset charset, String hex) {
     int length() {
       return hex.length() / 2;
     }
@@ -45,11 +45,11 @@ record Encoding(Charset charset, int markBytes) {
     }
   }
 
-  private static final List<Mark> MARKS =
+  private static final List<ByteOrderMark> MARKS =
       List.of(
-          new Mark(StandardCharsets.UTF_8, "efbbbf"),
-          new Mark(StandardCharsets.UTF_16LE, "fffe"),
-          new Mark(StandardCharsets.UTF_16BE, "feff"));
+          new ByteOrderMark(StandardCharsets.UTF_8, "efbbbf"),
+          new ByteOrderMark(StandardCharsets.UTF_16LE, "fffe"),
+          new ByteOrderMark(StandardCharsets.UTF_16BE, "feff"));
 
   static Encoding of(byte[] start) {
     return MARKS.stream()

@@ -18,21 +18,21 @@ import java.util.zip.ZipException;
 public final class ExportText {
   private final NamedBytes export;
   private final ExportForm form;
-  private final Function<Head, Plan> planner;
+  private final Function<HeaderBlock, ColumnMapping> planner;
 
   /**
    * @param planner what a table's columns are taken for
    */
-  public ExportText(NamedBytes export, ExportForm form, Function<Head, Plan> planner) {
+  public ExportText(NamedBytes export, ExportForm form, Function<HeaderBlock, ColumnMapping> planner) {
     this.export = export;
     this.form = form;
     this.planner = planner;
   }
 
-  public Outcome<List<Table>> read() {
+  public Outcome<List<ParsedTable>> read() {
     Outcome<Optional<Charset>> stated = charset();
-    Outcome<List<Table>> parsed = new Outcome<>(List.of(), stated.findings());
-    try (Intake intake = Intake.open(export, stated.value())) {
+    Outcome<List<ParsedTable>> parsed = new Outcome<>(List.of(), stated.findings());
+    try (ExportInput intake = ExportInput.open(export, stated.value())) {
       parsed = read(intake, stated.findings());
       if (parsed.findings().clean()) {
         intake.finish();
@@ -45,7 +45,7 @@ public final class ExportText {
 
   /** The described encoding; none, with a problem, where nobody knows it. */
   private Outcome<Optional<Charset>> charset() {
-    Findings nothing = Findings.none(export.name());
+    StageFindings nothing = StageFindings.none(export.name());
     try {
       return new Outcome<>(form.encoding().map(Charset::forName), nothing);
     } catch (IllegalArgumentException e) {
@@ -54,18 +54,18 @@ public final class ExportText {
     }
   }
 
-  private Outcome<List<Table>> read(Intake intake, Findings earlier) {
+  private Outcome<List<ParsedTable>> read(ExportInput intake, StageFindings earlier) {
     Optional<ImportProblem> foreign = intake.foreign();
     if (foreign.isPresent() || intake.binary()) {
       return new Outcome<>(List.of(), earlier.withProblem(foreign.orElse(ImportProblem.BINARY)));
     }
-    Findings opened = opened(intake, earlier);
-    Lines lines = new Lines(intake.text(), intake.charset(), intake.lineEnd());
+    StageFindings opened = opened(intake, earlier);
+    LineReader lines = new LineReader(intake.text(), intake.charset(), intake.lineEnd());
     return new TableReader(lines, form, planner, opened).read();
   }
 
-  private Findings opened(Intake intake, Findings earlier) {
-    Findings findings =
+  private StageFindings opened(ExportInput intake, StageFindings earlier) {
+    StageFindings findings =
         intake.packed() ? earlier.withFact(ImportFact.PACKED, Basis.CONCLUDED) : earlier;
     return findings.withFact(
         ImportFact.ENCODING,
@@ -75,10 +75,10 @@ public final class ExportText {
   }
 
   /** Why a file could not be read to its end. */
-  static Findings failed(IOException failure, String file) {
-    Findings nothing = Findings.none(file);
-    if (failure instanceof Lines.TooLong) {
-      return nothing.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(Lines.LONGEST));
+  static StageFindings failed(IOException failure, String file) {
+    StageFindings nothing = StageFindings.none(file);
+    if (failure instanceof LineReader.TooLong) {
+      return nothing.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(LineReader.LONGEST));
     }
     if (failure instanceof EOFException || failure instanceof ZipException) {
       return nothing.withProblem(ImportProblem.PACKED_DAMAGED);

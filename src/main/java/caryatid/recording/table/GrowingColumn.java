@@ -57,13 +57,13 @@ final class GrowingColumn {
   /**
    * The column as it is at the end of the table. This one lets go of each piece once it is copied.
    */
-  Column grown() {
+  NumberColumn grown() {
     double[] all = new double[size()];
     for (int i = 0; i < pieces.length; i++) {
       int start = i * PIECE;
       System.arraycopy(pieces[i], 0, all, start, Math.min(PIECE, all.length - start));
       pieces[i] = new double[0];
     }
-    return new Column(all, holes);
+    return new NumberColumn(all, holes);
   }
 }

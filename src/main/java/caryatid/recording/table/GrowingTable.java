@@ -5,23 +5,23 @@ import java.util.TreeMap;
 
 /** A table while its rows are read. */
 final class GrowingTable {
-  private final Head head;
-  private final Plan plan;
+  private final HeaderBlock head;
+  private final ColumnMapping plan;
   private final Map<Integer, GrowingColumn> columns = new TreeMap<>();
   private final RowLines.Growing lines = new RowLines.Growing();
   private boolean clock;
 
-  GrowingTable(Head head, Plan plan) {
+  GrowingTable(HeaderBlock head, ColumnMapping plan) {
     this.head = head;
     this.plan = plan;
     plan.wanted().stream().forEach(i -> columns.put(i, new GrowingColumn()));
   }
 
-  Head head() {
+  HeaderBlock head() {
     return head;
   }
 
-  Plan plan() {
+  ColumnMapping plan() {
     return plan;
   }
 
@@ -44,9 +44,9 @@ final class GrowingTable {
   }
 
   /** The table, once all its rows are read; one column after the other moves over. */
-  Table grown() {
-    Map<Integer, Column> all = new TreeMap<>();
+  ParsedTable grown() {
+    Map<Integer, NumberColumn> all = new TreeMap<>();
     columns.forEach((index, column) -> all.put(index, column.grown()));
-    return new Table(head, plan, all, lines.grown(), clock);
+    return new ParsedTable(head, plan, all, lines.grown(), clock);
   }
 }

@@ -19,7 +19,7 @@ final class HeadFinder {
   /** So many rows show what a column is like. */
   private static final int SHOWN = 3;
 
-  private record Found(Delimiter delimiter, Rows rows, Optional<Header> header) {
+  private record Found(Delimiter delimiter, RowRun rows, Optional<Header> header) {
     long recognized() {
       return header.map(Header::recognized).orElse(0L);
     }
@@ -52,7 +52,7 @@ final class HeadFinder {
    * @param firstNumber physical number of the first of them
    * @param whole whether these lines are the text's first, so that stated line numbers apply
    */
-  Optional<Outcome<Head>> find(List<String> lines, int firstNumber, boolean whole) {
+  Optional<Outcome<HeaderBlock>> find(List<String> lines, int firstNumber, boolean whole) {
     Optional<Found> best = Optional.empty();
     for (Delimiter delimiter : delimiters()) {
       Optional<Found> found = find(lines, delimiter, whole);
@@ -63,13 +63,13 @@ final class HeadFinder {
     return best.map(found -> checked(found, head(lines, firstNumber, found), lines, whole));
   }
 
-  private Outcome<Head> checked(Found found, Head head, List<String> lines, boolean whole) {
-    Findings marks = new MarkCheck(form, file).check(found.rows(), found.delimiter(), head);
-    Outcome<Head> counted =
+  private Outcome<HeaderBlock> checked(Found found, HeaderBlock head, List<String> lines, boolean whole) {
+    StageFindings marks = new DecimalMarkCheck(form, file).check(found.rows(), found.delimiter(), head);
+    Outcome<HeaderBlock> counted =
         marks.has(ImportProblem.COMMA_TWICE)
-            ? new Outcome<>(head, Findings.none(file))
+            ? new Outcome<>(head, StageFindings.none(file))
             : new NameCount(form, file).check(head, found.rows(), whole);
-    PassedOver passed = new PassedOver(lines, found.delimiter());
+    SkippedLines passed = new SkippedLines(lines, found.delimiter());
     return new Outcome<>(
         counted.value(),
         marks
@@ -106,9 +106,9 @@ final class HeadFinder {
   private Optional<Found> find(List<String> lines, Delimiter delimiter, boolean whole) {
     List<Found> all = new ArrayList<>();
     int from = whole ? form.firstDataLine().orElse(1) - 1 : 0;
-    for (Rows rows :
-        Rows.among(lines.subList(Math.min(from, lines.size()), lines.size()), delimiter)) {
-      Rows placed = new Rows(rows.start() + from, rows.end() + from, rows.rows());
+    for (RowRun rows :
+        RowRun.among(lines.subList(Math.min(from, lines.size()), lines.size()), delimiter)) {
+      RowRun placed = new RowRun(rows.start() + from, rows.end() + from, rows.rows());
       all.add(new Found(delimiter, placed, header(lines, placed, delimiter, whole)));
     }
     return all.stream()
@@ -118,7 +118,7 @@ final class HeadFinder {
   }
 
   private Optional<Header> header(
-      List<String> lines, Rows rows, Delimiter delimiter, boolean whole) {
+      List<String> lines, RowRun rows, Delimiter delimiter, boolean whole) {
     if (!form.columns().isEmpty()) {
       int above = form.headerLine().orElse(Math.max(0, rows.start() - 1)) - 1;
       OptionalInt units =
@@ -143,13 +143,13 @@ final class HeadFinder {
     return new Header(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), columns);
   }
 
-  private Head head(List<String> lines, int firstNumber, Found found) {
-    Rows rows = found.rows();
+  private HeaderBlock head(List<String> lines, int firstNumber, Found found) {
+    RowRun rows = found.rows();
     Optional<Header> header = found.header();
     int top =
         header.map(h -> h.device().orElse(h.line().orElse(rows.start()))).orElse(rows.start());
     DecimalMark mark = form.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark);
-    return new Head(
+    return new HeaderBlock(
         lines.subList(0, top),
         firstNumber,
         number(header.map(Header::line), firstNumber),
@@ -166,7 +166,7 @@ final class HeadFinder {
    * The columns without those at the end that are unnamed and empty: they come from delimiters
    * behind the last cell. A row that has something there later has too many cells.
    */
-  private static List<ColumnName> used(List<ColumnName> columns, Rows rows) {
+  private static List<ColumnName> used(List<ColumnName> columns, RowRun rows) {
     int count = columns.size();
     while (count > 0 && columns.get(count - 1).full().isEmpty() && rows.empty(count - 1)) {
       count--;

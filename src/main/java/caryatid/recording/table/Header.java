@@ -98,7 +98,7 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
 
   /** How many of the names are known to this package. */
   long recognized() {
-    return Role.of(columns).stream().filter(r -> r.kind() != Role.Kind.OTHER).count();
+    return ColumnMeaning.of(columns).stream().filter(r -> r.kind() != ColumnMeaning.Kind.OTHER).count();
   }
 
   /**
@@ -121,7 +121,7 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
   }
 
   private static boolean anyKnown(List<String> names) {
-    return names.stream().anyMatch(n -> Role.of(ColumnName.of("", n)).kind() != Role.Kind.OTHER);
+    return names.stream().anyMatch(n -> ColumnMeaning.of(ColumnName.of("", n)).kind() != ColumnMeaning.Kind.OTHER);
   }
 
   private static boolean mostlyText(List<String> cells) {
@@ -173,7 +173,7 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
   /** A row of devices names each once, above the first of its columns. */
   private static List<String> devices(String line, Delimiter delimiter) {
     List<String> cells = delimiter.split(line);
-    boolean spread = cells.size() > 2 && !Rows.isRow(cells);
+    boolean spread = cells.size() > 2 && !RowRun.isRow(cells);
     List<String> devices = new ArrayList<>();
     String present = "";
     for (String cell : spread ? cells : List.<String>of()) {

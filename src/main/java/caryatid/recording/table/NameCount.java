@@ -24,16 +24,16 @@ final class NameCount {
    * @param first whether the table is the text's first; a later one that tells of no plate is not
    *     looked at
    */
-  Outcome<Head> check(Head head, Rows rows, boolean first) {
+  Outcome<HeaderBlock> check(HeaderBlock head, RowRun rows, boolean first) {
     int names = head.named();
     int cells = filled(rows);
     boolean counts =
-        first || Role.of(head.columns()).stream().anyMatch(r -> r.channel().isPresent());
+        first || ColumnMeaning.of(head.columns()).stream().anyMatch(r -> r.channel().isPresent());
     if (!counts || names == 0 || names == cells || (names > cells && names <= rows.cells())) {
-      return new Outcome<>(head, Findings.none(file));
+      return new Outcome<>(head, StageFindings.none(file));
     }
-    Findings findings =
-        Findings.none(file)
+    StageFindings findings =
+        StageFindings.none(file)
             .withProblem(
                 new Place(file, head.headerLine(), java.util.Optional.empty()),
                 form.columns().isEmpty() ? ImportProblem.NAMES_COUNT : ImportProblem.NAMES_COUNT_DESCRIBED,
@@ -43,7 +43,7 @@ final class NameCount {
   }
 
   /** How many cells a row has without those at its end that are always empty. */
-  private static int filled(Rows rows) {
+  private static int filled(RowRun rows) {
     int cells = rows.cells();
     while (cells > 0 && rows.empty(cells - 1)) {
       cells--;

@@ -6,4 +6,4 @@ package caryatid.recording.table;
  * @param value its result
  * @param findings what was found on the way
  */
-public record Outcome<T>(T value, Findings findings) {}
+public record Outcome<T>(T value, StageFindings findings) {}

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 
 /** What the lines above a table state as a key and its value. */
 public final class Preamble {
-  private record Entry(String key, String value, int line) {}
+  private record KeyValue(String key, String value, int line) {}
 
   /**
    * A number with the line that states it.
@@ -59,18 +59,18 @@ public final class Preamble {
                   + "|samplecount|framecount")
           .asMatchPredicate();
 
-  private final List<Entry> entries = new ArrayList<>();
+  private final List<KeyValue> entries = new ArrayList<>();
 
-  public Preamble(Head head) {
+  public Preamble(HeaderBlock head) {
     List<String> lines = head.preamble();
     for (int i = 0; i < lines.size(); i++) {
       Matcher entry = KEY_VALUE.matcher(lines.get(i));
       if (entry.matches()) {
         entries.add(
-            new Entry(unquoted(entry.group(1)), unquoted(entry.group(2)), i + head.preambleLine()));
+            new KeyValue(unquoted(entry.group(1)), unquoted(entry.group(2)), i + head.preambleLine()));
       } else if (i > 0 && plain(lines.get(i - 1)).equals("devices")) {
         // Under this title some exports write the rate alone.
-        entries.add(new Entry("rate", lines.get(i), i + head.preambleLine()));
+        entries.add(new KeyValue("rate", lines.get(i), i + head.preambleLine()));
       }
     }
   }
@@ -113,7 +113,7 @@ public final class Preamble {
             .collect(Collectors.joining(", "));
   }
 
-  private List<Entry> rates() {
+  private List<KeyValue> rates() {
     return entries.stream()
         .filter(entry -> RATE.test(plain(entry.key())) && number(entry).isPresent())
         .toList();
@@ -128,7 +128,7 @@ public final class Preamble {
   public Optional<String> plateSize() {
     return entries.stream()
         .filter(e -> plain(e.key()).matches("(force)?plate.*(size|dimension).*"))
-        .map(Entry::value)
+        .map(KeyValue::value)
         .findFirst();
   }
 
@@ -154,7 +154,7 @@ public final class Preamble {
         .findFirst();
   }
 
-  private static Optional<Stated> number(Entry entry) {
+  private static Optional<Stated> number(KeyValue entry) {
     Matcher number = NUMBER.matcher(entry.value().strip());
     return number.matches()
         ? Optional.of(

@@ -13,17 +13,17 @@ import java.util.function.Function;
 
 /** Reads all tables of a text, one below the other, each with its own head. */
 final class TableReader {
-  private final Lines lines;
+  private final LineReader lines;
   private final HeadFinder finder;
-  private final Function<Head, Plan> planner;
+  private final Function<HeaderBlock, ColumnMapping> planner;
   private final List<GrowingTable> tables = new ArrayList<>();
-  private Findings findings;
+  private StageFindings findings;
 
   /**
    * @param planner what a table's columns are taken for
    * @param earlier what was found before the first line
    */
-  TableReader(Lines lines, ExportForm form, Function<Head, Plan> planner, Findings earlier) {
+  TableReader(LineReader lines, ExportForm form, Function<HeaderBlock, ColumnMapping> planner, StageFindings earlier) {
     this.lines = lines;
     this.finder = new HeadFinder(form, earlier.file());
     this.planner = planner;
@@ -31,7 +31,7 @@ final class TableReader {
   }
 
   /** The tables in order; with as many problems as are shown, they are not read to their end. */
-  Outcome<List<Table>> read() {
+  Outcome<List<ParsedTable>> read() {
     try {
       readTables();
     } catch (IOException e) {
@@ -51,7 +51,7 @@ final class TableReader {
       if (ahead.isEmpty()) {
         return;
       }
-      Optional<Outcome<Head>> found = finder.find(ahead, lines.number() + 1, lines.number() == 0);
+      Optional<Outcome<HeaderBlock>> found = finder.find(ahead, lines.number() + 1, lines.number() == 0);
       if (found.isEmpty()) {
         checkNamesAlone(ahead);
         skip(ahead.size());
@@ -62,7 +62,7 @@ final class TableReader {
     }
   }
 
-  private void readTable(Head head, List<String> ahead) throws IOException {
+  private void readTable(HeaderBlock head, List<String> ahead) throws IOException {
     boolean goesOn = goesOn(head);
     if (goesOn) {
       findings =
@@ -87,14 +87,14 @@ final class TableReader {
   }
 
   /** Whether rows without names are the rest of the table above, broken by some line. */
-  private boolean goesOn(Head head) {
+  private boolean goesOn(HeaderBlock head) {
     return !tables.isEmpty()
         && head.headerLine().isEmpty()
         && head.columns().size() == tables.get(tables.size() - 1).head().columns().size();
   }
 
   private void rows(GrowingTable table, List<String> ahead) throws IOException {
-    CutNumber cut = new CutNumber(ahead.subList(0, ahead.size() - 1), table.head().dialect());
+    TruncatedCellCheck cut = new TruncatedCellCheck(ahead.subList(0, ahead.size() - 1), table.head().dialect());
     CarefulRow careful = new CarefulRow(table, cut, findings);
     rows(table, new FastRow(table, lines.end()), careful);
     findings = findings.and(careful.finish());

@@ -24,10 +24,10 @@ final class WrongTimes {
   }
 
   /** What is wrong with them; a column that merely is named as one of numbers is not needed. */
-  Findings complain(GrowingTable table, String file) {
+  StageFindings complain(GrowingTable table, String file) {
     boolean all = count > 0 && count == table.rows();
     boolean timed = table.plan().time().isPresent();
-    Findings findings = Findings.none(file);
+    StageFindings findings = StageFindings.none(file);
     if (all && timed) {
       Wrong one = first.get(0);
       return findings.withProblem(one.place(), ImportProblem.TIMES_UNREADABLE, Excerpt.of(one.cell()));

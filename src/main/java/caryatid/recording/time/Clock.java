@@ -2,10 +2,10 @@ package caryatid.recording.time;
 
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -48,24 +48,24 @@ final class Clock {
     }
   }
 
-  private final Table table;
+  private final ParsedTable table;
   private final int column;
-  private final Column times;
+  private final NumberColumn times;
   private final Kind kind;
   private final double unitS;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
   /**
    * @param column of the times or numbers
    * @param unitS seconds in one of their unit
    */
-  Clock(Table table, int column, Kind kind, double unitS, String file) {
+  Clock(ParsedTable table, int column, Kind kind, double unitS, String file) {
     this.kind = kind;
     this.table = table;
     this.column = column;
     this.times = table.column(column);
     this.unitS = unitS;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /**
@@ -74,7 +74,7 @@ final class Clock {
    * @param sameRow whether two rows hold the same numbers
    */
   Outcome<Optional<Timeline>> timeline(BiPredicate<Integer, Integer> sameRow) {
-    Findings back = runsBack();
+    StageFindings back = runsBack();
     if (!back.clean()) {
       return none(back);
     }
@@ -96,7 +96,7 @@ final class Clock {
     return new Outcome<>(Optional.of(timeline(rows, gaps)), once.findings().and(remarks(gaps)));
   }
 
-  private static Outcome<Optional<Timeline>> none(Findings findings) {
+  private static Outcome<Optional<Timeline>> none(StageFindings findings) {
     return new Outcome<>(Optional.empty(), findings);
   }
 
@@ -145,8 +145,8 @@ final class Clock {
     return change;
   }
 
-  private Findings remarks(Gaps gaps) {
-    Findings findings = nothing;
+  private StageFindings remarks(Gaps gaps) {
+    StageFindings findings = nothing;
     if (gaps.count() > 0) {
       findings =
           findings.withRemark(
@@ -158,8 +158,8 @@ final class Clock {
   }
 
   /** Each row whose time is missing or runs back is a problem. */
-  private Findings runsBack() {
-    Findings findings = nothing;
+  private StageFindings runsBack() {
+    StageFindings findings = nothing;
     boolean whole = !times.hasHoles();
     for (int i = 0; i < times.size(); i++) {
       if (!whole && times.isHole(i)) {
@@ -197,7 +197,7 @@ final class Clock {
           IntStream.range(0, times.size()).toArray(),
           nothing.withRemark(RecordingRemark.COARSE_TIMES));
     }
-    Findings findings = nothing;
+    StageFindings findings = nothing;
     if (same > 0) {
       findings = findings.withRemark(RecordingRemark.PRINTED_TWICE, Argument.count(same));
     }

@@ -1,6 +1,6 @@
 package caryatid.recording.time;
 
-import caryatid.recording.table.Column;
+import caryatid.recording.table.NumberColumn;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -14,7 +14,7 @@ final class Gaps {
   /** A step longer than this many usual steps is a gap. */
   private static final double STEPS = 1.5;
 
-  private final Column times;
+  private final NumberColumn times;
   private final int[] rows;
   private final double usual;
   private final List<Integer> longSteps = new ArrayList<>();
@@ -25,7 +25,7 @@ final class Gaps {
    * @param times of all the table's rows, not falling
    * @param rows the rows that count, at least two
    */
-  Gaps(Column times, int[] rows) {
+  Gaps(NumberColumn times, int[] rows) {
     this.times = times;
     this.rows = rows;
     this.usual = usualStep();

@@ -3,7 +3,7 @@ package caryatid.recording.time;
 import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Preamble;
 import caryatid.recording.table.Preamble.Stated;
 import caryatid.remark.Argument;
@@ -25,8 +25,8 @@ public final class PreambleFacts {
    *
    * @param rows how many rows the table has
    */
-  public Findings of(int rows) {
-    Findings findings = Findings.none(file);
+  public StageFindings of(int rows) {
+    StageFindings findings = StageFindings.none(file);
     Optional<Stated> count = preamble.rows();
     if (count.isPresent()) {
       findings = compared(Math.round(count.get().value()), rows, findings);
@@ -47,7 +47,7 @@ public final class PreambleFacts {
     return findings;
   }
 
-  private static Findings compared(long stated, int rows, Findings earlier) {
+  private static StageFindings compared(long stated, int rows, StageFindings earlier) {
     return stated == rows
         ? earlier.withFact(ImportFact.ROWS_AGREE, Basis.STATED, Argument.count(stated))
         : earlier.withRemark(

@@ -3,11 +3,11 @@ package caryatid.recording.time;
 import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Role;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.Optional;
@@ -20,12 +20,12 @@ import java.util.function.BiPredicate;
  * as an even one.
  */
 final class RowNumbers {
-  private final Table table;
-  private final Findings nothing;
+  private final ParsedTable table;
+  private final StageFindings nothing;
 
-  RowNumbers(Table table, String file) {
+  RowNumbers(ParsedTable table, String file) {
     this.table = table;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /**
@@ -36,7 +36,7 @@ final class RowNumbers {
    * @param step by how much the numbers usually rise from row to row; 0 where there are none
    * @param findings what was found on the way
    */
-  record Counted(Optional<SampleRows> rows, double step, Findings findings) {}
+  record Counted(Optional<SampleRows> rows, double step, StageFindings findings) {}
 
   Counted counted(BiPredicate<Integer, Integer> sameRow) {
     if (table.rows() < 2) {
@@ -57,12 +57,12 @@ final class RowNumbers {
   }
 
   private Counted counted(int column, BiPredicate<Integer, Integer> sameRow) {
-    Column numbers = table.column(column);
+    NumberColumn numbers = table.column(column);
     double usual = UsualStep.of(numbers);
-    boolean named = Role.of(table.head().columns().get(column)).kind() == Role.Kind.INDEX;
+    boolean named = ColumnMeaning.of(table.head().columns().get(column)).kind() == ColumnMeaning.Kind.INDEX;
     boolean counts =
         wholeNumbers(numbers) && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
-    Findings findings =
+    StageFindings findings =
         counts || named
             ? nothing.withFact(
                 counts ? ImportFact.NUMBERS : ImportFact.NO_NUMBERS,
@@ -77,7 +77,7 @@ final class RowNumbers {
     return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
   }
 
-  private static boolean wholeNumbers(Column numbers) {
+  private static boolean wholeNumbers(NumberColumn numbers) {
     for (int row = 0; row < numbers.size(); row++) {
       if (numbers.at(row) != Math.rint(numbers.at(row))) {
         return false;
@@ -90,7 +90,7 @@ final class RowNumbers {
    * Where the numbers rise by more than one a row, a rate stated in the file may be that of all
    * samples or of the rows.
    */
-  Findings askWhetherRowsHave(double rateHz, double step) {
+  StageFindings askWhetherRowsHave(double rateHz, double step) {
     return step > 1
         ? nothing.withProblem(
             ImportProblem.RATE_OF_ROWS,

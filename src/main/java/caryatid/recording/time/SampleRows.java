@@ -1,7 +1,7 @@
 package caryatid.recording.time;
 
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.SampleSeries;
 import java.util.BitSet;
 
 /** Which row of a table holds each sample of a recording. */
@@ -38,14 +38,14 @@ final class SampleRows {
   }
 
   /** A column's numbers, one a sample; 0 for a sample without a row. */
-  Series series(Column column) {
+  SampleSeries series(NumberColumn column) {
     return everyRow
         ? column.series()
-        : Series.of(rows.length, i -> lacking.get(i) ? 0 : column.at(rows[i]));
+        : SampleSeries.of(rows.length, i -> lacking.get(i) ? 0 : column.at(rows[i]));
   }
 
   /** The samples without a row, and those whose row has no number in a column. */
-  BitSet holes(Column column) {
+  BitSet holes(NumberColumn column) {
     BitSet holes = (BitSet) lacking.clone();
     if (everyRow) {
       column.addHolesTo(holes);

@@ -5,13 +5,13 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Column;
+import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.Preamble;
-import caryatid.recording.table.Role;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -34,16 +34,16 @@ public final class TimeBaseFinder {
   /** Times whose smallest step is so much larger than the rows' mean one are coarser than these. */
   private static final double COARSE = 1.5;
 
-  private final Table table;
+  private final ParsedTable table;
   private final TimeBase described;
   private final Preamble preamble;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
-  public TimeBaseFinder(Table table, TimeBase described, Preamble preamble, String file) {
+  public TimeBaseFinder(ParsedTable table, TimeBase described, Preamble preamble, String file) {
     this.table = table;
     this.described = described;
     this.preamble = preamble;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /**
@@ -61,7 +61,7 @@ public final class TimeBaseFinder {
         .orElse(found);
   }
 
-  private Findings withRate(Timeline timeline, boolean timed, Findings earlier) {
+  private StageFindings withRate(Timeline timeline, boolean timed, StageFindings earlier) {
     Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
     return earlier.withFact(
         ImportFact.DURATION,
@@ -73,7 +73,7 @@ public final class TimeBaseFinder {
   private Timed fromRate(BiPredicate<Integer, Integer> sameRow) {
     RowNumbers numbers = new RowNumbers(table, nothing.file());
     RowNumbers.Counted counted = numbers.counted(sameRow);
-    Findings findings =
+    StageFindings findings =
         comparedWithTimes().and(comparedWithLines(counted.step())).and(counted.findings());
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
@@ -92,7 +92,7 @@ public final class TimeBaseFinder {
         counted.rows().map(rows -> new Timeline(rate.getAsDouble(), rows)), findings);
   }
 
-  private static Timed withoutUnit(Optional<Timeline> timeline, Findings findings) {
+  private static Timed withoutUnit(Optional<Timeline> timeline, StageFindings findings) {
     return new Timed(timeline, Optional.empty(), findings);
   }
 
@@ -112,7 +112,7 @@ public final class TimeBaseFinder {
     double unitS = unit.value().get().seconds();
     Outcome<Optional<Timeline>> timeline =
         new Clock(table, column, Clock.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
-    Findings findings =
+    StageFindings findings =
         withUnit(column, unit.value().get(), unit.findings())
             .and(timeline.findings())
             .and(timeline.value().map(t -> askOfWholeSeconds(column, unitS, t)).orElse(nothing));
@@ -123,8 +123,8 @@ public final class TimeBaseFinder {
   }
 
   /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
-  private Findings askOfWholeSeconds(int column, double unitS, Timeline timeline) {
-    Column times = table.column(column);
+  private StageFindings askOfWholeSeconds(int column, double unitS, Timeline timeline) {
+    NumberColumn times = table.column(column);
     boolean whole = smallestStep(times) * unitS >= 1 - SAME_RATE;
     boolean shared = timeline.rateHz() > 1 + SAME_RATE;
     return whole && shared
@@ -140,7 +140,7 @@ public final class TimeBaseFinder {
    * A described rate that is not the one stated above the table is refused, unless rows were left
    * out.
    */
-  private Findings comparedWithLines(double step) {
+  private StageFindings comparedWithLines(double step) {
     double times = Math.max(1, step);
     return described.rateHz().isPresent()
             && preamble.contradicts(described.rateHz().getAsDouble())
@@ -152,7 +152,7 @@ public final class TimeBaseFinder {
         : nothing;
   }
 
-  private Findings contradicted(double shownHz, Place place) {
+  private StageFindings contradicted(double shownHz, Place place) {
     return nothing.withProblem(
         place,
         ImportProblem.RATE_DESCRIBED,
@@ -161,17 +161,17 @@ public final class TimeBaseFinder {
   }
 
   /** A described rate that is not the one of the file's own times is refused. */
-  private Findings comparedWithTimes() {
+  private StageFindings comparedWithTimes() {
     OptionalInt column =
         described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
     return column.isPresent() ? compared(column.getAsInt()) : nothing;
   }
 
-  private Findings compared(int column) {
+  private StageFindings compared(int column) {
     ColumnName name = table.head().columns().get(column);
-    Column times = table.column(column);
+    NumberColumn times = table.column(column);
     double step = UsualStep.of(times);
-    boolean counts = step == 1 || Role.of(name).kind() != Role.Kind.TIME;
+    boolean counts = step == 1 || ColumnMeaning.of(name).kind() != ColumnMeaning.Kind.TIME;
     boolean readable = times.size() >= 2 && !times.hasHoles();
     List<TimeUnit> units =
         name.unit()
@@ -188,7 +188,7 @@ public final class TimeBaseFinder {
         : nothing;
   }
 
-  private static double rateHz(Column times, TimeUnit unit) {
+  private static double rateHz(NumberColumn times, TimeUnit unit) {
     int steps = times.size() - 1;
     return steps / ((times.at(steps) - times.at(0)) * unit.seconds());
   }
@@ -196,7 +196,7 @@ public final class TimeBaseFinder {
   /**
    * Whether times agree with the described rate, as far as their own coarseness lets it be seen.
    */
-  private boolean fits(Column times, TimeUnit unit) {
+  private boolean fits(NumberColumn times, TimeUnit unit) {
     int steps = times.size() - 1;
     double shownS = (times.at(steps) - times.at(0)) * unit.seconds();
     double describedS = steps / described.rateHz().orElseThrow();
@@ -206,7 +206,7 @@ public final class TimeBaseFinder {
   }
 
   /** The smallest step forward; 0 where there is none. */
-  private static double smallestStep(Column times) {
+  private static double smallestStep(NumberColumn times) {
     double smallest = Double.POSITIVE_INFINITY;
     for (int i = 1; i < times.size(); i++) {
       double step = times.at(i) - times.at(i - 1);
@@ -215,7 +215,7 @@ public final class TimeBaseFinder {
     return Double.isInfinite(smallest) ? 0 : smallest;
   }
 
-  private Findings withUnit(int column, TimeUnit unit, Findings earlier) {
+  private StageFindings withUnit(int column, TimeUnit unit, StageFindings earlier) {
     ColumnName name = table.head().columns().get(column);
     boolean stated = name.unit().flatMap(TimeUnit::named).filter(u -> u == unit).isPresent();
     Basis basis = stated ? Basis.STATED : Basis.CONCLUDED;
@@ -226,7 +226,7 @@ public final class TimeBaseFinder {
         Argument.term(unit));
   }
 
-  private Findings compared(double rateHz, int column) {
+  private StageFindings compared(double rateHz, int column) {
     OptionalDouble stated = statedRate();
     if (stated.isEmpty() || !preamble.contradicts(rateHz)) {
       return nothing;

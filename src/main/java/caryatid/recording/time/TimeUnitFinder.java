@@ -4,9 +4,9 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -19,14 +19,14 @@ final class TimeUnitFinder {
   /** A step of rounded times may be off by so much. */
   private static final double ROUNDED = 0.01;
 
-  private final Table table;
+  private final ParsedTable table;
   private final Optional<TimeUnit> described;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
-  TimeUnitFinder(Table table, Optional<TimeUnit> described, String file) {
+  TimeUnitFinder(ParsedTable table, Optional<TimeUnit> described, String file) {
     this.table = table;
     this.described = described;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /** The unit; empty, with a problem, where it cannot be known. */
@@ -44,7 +44,7 @@ final class TimeUnitFinder {
     return stated.isPresent() ? checked(name, stated.get(), step) : concluded(name, step);
   }
 
-  private static Outcome<Optional<TimeUnit>> known(TimeUnit unit, Findings findings) {
+  private static Outcome<Optional<TimeUnit>> known(TimeUnit unit, StageFindings findings) {
     return new Outcome<>(Optional.of(unit), findings);
   }
 

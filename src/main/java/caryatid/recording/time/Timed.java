@@ -1,7 +1,7 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.TimeUnit;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -12,14 +12,14 @@ import java.util.OptionalDouble;
  * @param unit the unit of the column of times, where there is one and it is known
  * @param findings what was found on the way
  */
-public record Timed(Optional<Timeline> timeline, Optional<TimeUnit> unit, Findings findings) {
+public record Timed(Optional<Timeline> timeline, Optional<TimeUnit> unit, StageFindings findings) {
   /** No times are sought. */
-  public static Timed unsought(Findings findings) {
+  public static Timed unsought(StageFindings findings) {
     return new Timed(Optional.empty(), Optional.empty(), findings);
   }
 
   /** The same times with other findings. */
-  public Timed with(Findings others) {
+  public Timed with(StageFindings others) {
     return new Timed(timeline, unit, others);
   }
 

@@ -1,8 +1,8 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.SampleSeries;
 import java.util.Arrays;
 import java.util.BitSet;
 
@@ -25,12 +25,12 @@ public record Timeline(double rateHz, SampleRows rows) {
   }
 
   /** A column's numbers, one a sample; 0 where the file lacks it. */
-  public Series series(Column column) {
+  public SampleSeries series(NumberColumn column) {
     return rows.series(column);
   }
 
   /** The samples that have no number in a column. */
-  public BitSet holes(Column column) {
+  public BitSet holes(NumberColumn column) {
     return rows.holes(column);
   }
 }

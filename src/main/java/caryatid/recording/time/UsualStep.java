@@ -1,6 +1,6 @@
 package caryatid.recording.time;
 
-import caryatid.recording.table.Column;
+import caryatid.recording.table.NumberColumn;
 import java.util.Arrays;
 
 /**
@@ -15,7 +15,7 @@ final class UsualStep {
   private UsualStep() {}
 
   /** The step; 0 for fewer than two numbers. */
-  static double of(Column series) {
+  static double of(NumberColumn series) {
     int last = series.size() - 1;
     int count = Math.min(ENOUGH, last);
     if (count < 1) {
@@ -31,7 +31,7 @@ final class UsualStep {
     return median == 0 ? ofMiddleHalf(series) : median;
   }
 
-  private static double ofMiddleHalf(Column series) {
+  private static double ofMiddleHalf(NumberColumn series) {
     int from = (series.size() - 1) / 4;
     int to = series.size() - 1 - from;
     return (series.at(to) - series.at(from)) / (to - from);

@@ -3,7 +3,7 @@ package caryatid.recording.track;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import java.util.BitSet;
 
@@ -31,12 +31,12 @@ final class Bursts {
    * @param copMm smallest step of the centre of pressure, mm
    * @param forceN smallest step of the vertical force, N
    */
-  static Findings of(PlateTrack track, double copMm, double forceN, String file) {
+  static StageFindings of(PlateTrack track, double copMm, double forceN, String file) {
     Bursts bursts = new Bursts(track);
     bursts.look(track.copRightMm(), copMm);
     bursts.look(track.copAnteriorMm(), copMm);
     track.upN().ifPresent(up -> bursts.look(up, forceN));
-    Findings nothing = Findings.none(file);
+    StageFindings nothing = StageFindings.none(file);
     return bursts.runs == 0
         ? nothing
         : nothing.withRemark(

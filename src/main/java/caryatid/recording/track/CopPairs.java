@@ -6,8 +6,8 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
 import java.util.Optional;
 
 /** The exported centre of pressure and the one from forces and moments, sample by sample. */
@@ -24,13 +24,13 @@ final class CopPairs {
    */
   record Along(double apartMm, double apartMm2, double exportedMm2, double computedMm2) {}
 
-  private final PlatePlan plan;
+  private final PlateColumns plan;
   private final PlateUnits units;
   private final Axes axes;
   private final RawPlate raw;
   private final Load load;
 
-  CopPairs(PlatePlan plan, PlateUnits units, Axes axes, RawPlate raw, Load load) {
+  CopPairs(PlateColumns plan, PlateUnits units, Axes axes, RawPlate raw, Load load) {
     this.plan = plan;
     this.units = units;
     this.axes = axes;
@@ -40,8 +40,8 @@ final class CopPairs {
 
   /** Whether both can be had. Moments that are all zero were taken about the centre itself. */
   boolean exist() {
-    Optional<Series> one = raw.at(Channel.of(Quantity.MOMENT, axes.right().axis()));
-    Optional<Series> other = raw.at(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
+    Optional<SampleSeries> one = raw.at(Channel.of(Quantity.MOMENT, axes.right().axis()));
+    Optional<SampleSeries> other = raw.at(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
     return one.isPresent()
         && other.isPresent()
         && axes.rightHanded()
@@ -58,10 +58,10 @@ final class CopPairs {
   Along along(Direction along, MomentUnit unit) {
     TrueOriginCop cop = new TrueOriginCop(axes, plan.layout().trueOrigin().orElse(IN_THE_SURFACE));
     double scale = units.moment().isPresent() ? 1 : unit.newtonMm();
-    Series moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
-    Series vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
-    Series exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
-    Optional<Series> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
+    SampleSeries moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    SampleSeries vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    SampleSeries exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
+    Optional<SampleSeries> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
     TrueOriginCop.Line line = cop.along(along);
     Sums sums = new Sums();
     boolean whole = raw.holes().isEmpty();

@@ -4,8 +4,8 @@ import caryatid.geometry.Axes;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
 import caryatid.recording.track.CopPairs.Along;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -21,24 +21,24 @@ final class CrossCheck {
   /** Movement that is more than noise: standard deviation, mm (no source). */
   private static final double STIRS_MM = 1;
 
-  private final PlatePlan plan;
+  private final PlateColumns plan;
   private final PlateUnits units;
   private final Axes axes;
   private final CopPairs pairs;
   private final Argument plate;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
-  CrossCheck(PlatePlan plan, PlateUnits units, Axes axes, CopPairs pairs, String file) {
+  CrossCheck(PlateColumns plan, PlateUnits units, Axes axes, CopPairs pairs, String file) {
     this.plan = plan;
     this.units = units;
     this.axes = axes;
     this.pairs = pairs;
     this.plate = Argument.text(plan.name());
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /** Compares where that is possible; remarks on it, or refuses what cannot both be true. */
-  Findings run() {
+  StageFindings run() {
     if (!pairs.exist()) {
       return nothing;
     }
@@ -63,19 +63,19 @@ final class CrossCheck {
         right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
   }
 
-  private Findings notChecked() {
+  private StageFindings notChecked() {
     return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
   }
 
-  private Findings agree(MomentUnit unit, Agreement agreement) {
-    Findings findings =
+  private StageFindings agree(MomentUnit unit, Agreement agreement) {
+    StageFindings findings =
         units.moment().isEmpty()
             ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
             : nothing;
     return findings.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
   }
 
-  private Findings disagree(Agreement apart) {
+  private StageFindings disagree(Agreement apart) {
     Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
     return apart.contradictory()
         ? nothing.withProblem(ImportProblem.COP_CONTRADICTS, said)
@@ -86,7 +86,7 @@ final class CrossCheck {
    * Without the true origin the two may lie anywhere beside each other, but they move alike; a
    * wrong unit makes one move ten times as far or more.
    */
-  private Findings compareMovements(MomentUnit unit) {
+  private StageFindings compareMovements(MomentUnit unit) {
     Along right = pairs.along(axes.right(), unit);
     Along anterior = pairs.along(axes.anterior(), unit);
     double exported = right.exportedMm2() + anterior.exportedMm2();

@@ -5,11 +5,11 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Series;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -30,27 +30,27 @@ final class DeadColumns {
   /** It freezes for so many times as long as its mean repeat (common practice, no source). */
   private static final double TIMES_USUAL = 20;
 
-  private final Table table;
-  private final PlatePlan plan;
+  private final ParsedTable table;
+  private final PlateColumns plan;
   private final double rateHz;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
-  DeadColumns(Table table, PlatePlan plan, double rateHz, String file) {
+  DeadColumns(ParsedTable table, PlateColumns plan, double rateHz, String file) {
     this.table = table;
     this.plan = plan;
     this.rateHz = rateHz;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /** Refuses a channel that the centre of pressure depends on, if its column is dead. */
-  Findings refused(Channel channel, Series values, BitSet unusable) {
+  StageFindings refused(Channel channel, SampleSeries values, BitSet unusable) {
     return plan.column(channel)
         .map(index -> refused(table.columnName(index), values, unusable))
         .orElse(nothing);
   }
 
   /** Refuses a column that the centre of pressure depends on, if it is dead. */
-  Findings refused(String column, Series values, BitSet unusable) {
+  StageFindings refused(String column, SampleSeries values, BitSet unusable) {
     return isDead(values, unusable)
         ? nothing.withProblem(
             ImportProblem.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
@@ -58,13 +58,13 @@ final class DeadColumns {
   }
 
   /** Refuses the raw channels that are dead; horizontal ones where they tell the centre. */
-  Findings refused(Sensors.EightChannels sensors, RawPlate plate, Timeline timeline) {
+  StageFindings refused(Sensors.EightChannels sensors, RawPlate plate, Timeline timeline) {
     BitSet unusable = unloadedOrMissing(plate);
-    Findings findings = nothing;
+    StageFindings findings = nothing;
     for (Sensors.RawChannel channel : Sensors.RawChannel.values()) {
       if (channel.isVertical() || sensors.az0Mm() != 0) {
         String column = sensors.columns().get(channel);
-        Series values = timeline.series(table.column(plan.sensors().get(column)));
+        SampleSeries values = timeline.series(table.column(plan.sensors().get(column)));
         findings = findings.and(refused(column, values, unusable));
       }
     }
@@ -73,7 +73,7 @@ final class DeadColumns {
 
   private static BitSet unloadedOrMissing(RawPlate plate) {
     BitSet unusable = (BitSet) plate.holes().clone();
-    Series up = plate.at(Channel.FORCE_Z).orElseThrow();
+    SampleSeries up = plate.at(Channel.FORCE_Z).orElseThrow();
     for (int i = 0; i < up.size(); i++) {
       if (Math.abs(up.at(i)) < Load.LEAST_N) {
         unusable.set(i);
@@ -86,7 +86,7 @@ final class DeadColumns {
    * A remark where a column is dead that the centre of pressure does not depend on: what needs it
    * is left out.
    */
-  Findings withheld(Channel channel, Series values, BitSet unusable) {
+  StageFindings withheld(Channel channel, SampleSeries values, BitSet unusable) {
     String column = plan.column(channel).map(table::columnName).orElse(channel.name());
     return isDead(values, unusable)
         ? nothing.withRemark(
@@ -100,7 +100,7 @@ final class DeadColumns {
     };
   }
 
-  private boolean isDead(Series values, BitSet unusable) {
+  private boolean isDead(SampleSeries values, BitSet unusable) {
     int used = values.size() - unusable.cardinality();
     if (used == 0 || used < SHORTEST_S * rateHz) {
       return false;
@@ -119,8 +119,8 @@ final class DeadColumns {
    *
    * @param usable which samples are used
    */
-  Findings frozen(UsableMask usable) {
-    Findings findings = nothing;
+  StageFindings frozen(UsableMask usable) {
+    StageFindings findings = nothing;
     if (usable.size() != table.rows()) {
       return findings;
     }
@@ -139,7 +139,7 @@ final class DeadColumns {
   }
 
   /** The longest repeat, s; 0 where the column repeats as usual. */
-  private double longestS(Column column, UsableMask usable) {
+  private double longestS(NumberColumn column, UsableMask usable) {
     int longest = 0;
     int run = 0;
     int runs = 0;

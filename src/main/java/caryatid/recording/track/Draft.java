@@ -8,10 +8,10 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.Head;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Role;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.HeaderBlock;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ParsedTable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -49,9 +49,9 @@ public final class Draft {
    * @param times the unit of the times, where it was found
    */
   public PlateDescription of(
-      Optional<Table> table,
-      Optional<Head> shown,
-      Map<PlatePlan, PlateUnits> units,
+      Optional<ParsedTable> table,
+      Optional<HeaderBlock> shown,
+      Map<PlateColumns, PlateUnits> units,
       Optional<TimeUnit> times) {
     List<PlateLayout> plates = new ArrayList<>();
     units.forEach((plan, known) -> plates.add(layout(table.orElseThrow(), plan, known)));
@@ -59,7 +59,7 @@ public final class Draft {
     return new PlateDescription(
         described.map(PlateDescription::name).orElse("plate"),
         form(shown),
-        time(table.map(Table::head).or(() -> shown), times),
+        time(table.map(ParsedTable::head).or(() -> shown), times),
         described.flatMap(PlateDescription::axes),
         described.flatMap(PlateDescription::forceIs),
         plates.isEmpty() && stated.isEmpty() && shown.isPresent()
@@ -71,13 +71,13 @@ public final class Draft {
   }
 
   /** With a name to be written for each column, where the file's own cannot be used. */
-  private ExportForm form(Optional<Head> shown) {
+  private ExportForm form(Optional<HeaderBlock> shown) {
     ExportForm stated = described.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
     boolean naming = asked.stream().anyMatch(NAMING::contains);
     return naming && shown.isPresent() ? withColumns(stated, names(shown.get())) : stated;
   }
 
-  private static List<String> names(Head head) {
+  private static List<String> names(HeaderBlock head) {
     List<String> names = head.columns().stream().map(ColumnName::full).toList();
     return names.stream()
         .map(n -> n.isEmpty() || Collections.frequency(names, n) > 1 ? OPEN : n)
@@ -97,7 +97,7 @@ public final class Draft {
 
   /** A plate of which every column is to be named. */
   private static PlateLayout open() {
-    PlateLayout bare = PlatePlan.bare("plate 1");
+    PlateLayout bare = PlateColumns.bare("plate 1");
     return new PlateLayout(
         bare.name(),
         Map.of(Channel.COP_X, OPEN, Channel.COP_Y, OPEN, Channel.FORCE_Z, OPEN),
@@ -110,7 +110,7 @@ public final class Draft {
         bare.sensors());
   }
 
-  private TimeBase time(Optional<Head> head, Optional<TimeUnit> times) {
+  private TimeBase time(Optional<HeaderBlock> head, Optional<TimeUnit> times) {
     TimeBase stated = described.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     boolean something =
         stated.column().isPresent() || stated.unit().isPresent() || stated.rateHz().isPresent();
@@ -120,7 +120,7 @@ public final class Draft {
     }
     return head.stream()
         .flatMap(h -> h.columns().stream())
-        .filter(name -> Role.of(name).kind() == Role.Kind.TIME)
+        .filter(name -> ColumnMeaning.of(name).kind() == ColumnMeaning.Kind.TIME)
         .findFirst()
         .map(name -> times(name, times))
         .orElse(stated);
@@ -133,7 +133,7 @@ public final class Draft {
         OptionalDouble.empty());
   }
 
-  private static PlateLayout layout(Table table, PlatePlan plan, PlateUnits units) {
+  private static PlateLayout layout(ParsedTable table, PlateColumns plan, PlateUnits units) {
     PlateLayout stated = plan.layout();
     Map<Channel, String> columns = new EnumMap<>(Channel.class);
     plan.columns()

@@ -4,7 +4,7 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 
@@ -15,7 +15,7 @@ final class EdgeCheck {
 
   private final PlateLayout.Extent edges;
   private final ImportProblem problem;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
   /**
    * @param problem what to say where the centre of pressure lies beside the plate; the remedy
@@ -24,10 +24,10 @@ final class EdgeCheck {
   EdgeCheck(PlateLayout.Extent edges, ImportProblem problem, String file) {
     this.edges = edges;
     this.problem = problem;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
-  Findings check(PlateTrack track) {
+  StageFindings check(PlateTrack track) {
     int used = 0;
     int outside = 0;
     double right = 0;

@@ -11,7 +11,7 @@ import static caryatid.recording.model.Sensors.RawChannel.FZ4;
 
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.SampleSeries;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -23,32 +23,32 @@ import java.util.Map;
 final class EightChannelForces {
   private EightChannelForces() {}
 
-  static Map<Channel, Series> of(
-      Map<Sensors.RawChannel, Series> raw, Sensors.EightChannels plate, int size) {
+  static Map<Channel, SampleSeries> of(
+      Map<Sensors.RawChannel, SampleSeries> raw, Sensors.EightChannels plate, int size) {
     double across = plate.horizontalNPerUnit();
     double down = plate.verticalNPerUnit();
-    Series one = raw.get(FZ1);
-    Series two = raw.get(FZ2);
-    Series three = raw.get(FZ3);
-    Series four = raw.get(FZ4);
-    Map<Channel, Series> forces = new EnumMap<>(Channel.class);
+    SampleSeries one = raw.get(FZ1);
+    SampleSeries two = raw.get(FZ2);
+    SampleSeries three = raw.get(FZ3);
+    SampleSeries four = raw.get(FZ4);
+    Map<Channel, SampleSeries> forces = new EnumMap<>(Channel.class);
     forces.put(Channel.FORCE_X, sum(raw.get(FX12), raw.get(FX34), across));
     forces.put(Channel.FORCE_Y, sum(raw.get(FY14), raw.get(FY23), across));
     forces.put(
         Channel.FORCE_Z,
-        Series.of(size, i -> down * (one.at(i) + two.at(i) + three.at(i) + four.at(i))));
+        SampleSeries.of(size, i -> down * (one.at(i) + two.at(i) + three.at(i) + four.at(i))));
     forces.put(
         Channel.MOMENT_X,
-        Series.of(
+        SampleSeries.of(
             size, i -> plate.bMm() * down * (one.at(i) + two.at(i) - three.at(i) - four.at(i))));
     forces.put(
         Channel.MOMENT_Y,
-        Series.of(
+        SampleSeries.of(
             size, i -> plate.aMm() * down * (-one.at(i) + two.at(i) + three.at(i) - four.at(i))));
     return forces;
   }
 
-  private static Series sum(Series a, Series b, double scale) {
-    return Series.of(a.size(), i -> scale * (a.at(i) + b.at(i)));
+  private static SampleSeries sum(SampleSeries a, SampleSeries b, double scale) {
+    return SampleSeries.of(a.size(), i -> scale * (a.at(i) + b.at(i)));
   }
 }

@@ -5,11 +5,11 @@ import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.ImportFinding;
 import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.Dialect;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.Head;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Role;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.HeaderBlock;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -23,19 +23,19 @@ import java.util.stream.IntStream;
 
 /** What was understood of a table's layout. */
 public final class HeadFacts {
-  private final Table table;
-  private final Head head;
+  private final ParsedTable table;
+  private final HeaderBlock head;
   private final ExportForm form;
   private final List<ImportFinding> facts = new ArrayList<>();
 
-  public HeadFacts(Table table, ExportForm form) {
+  public HeadFacts(ParsedTable table, ExportForm form) {
     this.table = table;
     this.head = table.head();
     this.form = form;
   }
 
   /** The facts, in the order in which the table is laid out. */
-  public Findings of(String file) {
+  public StageFindings of(String file) {
     Dialect dialect = head.dialect();
     fact(
         ImportFact.DELIMITER,
@@ -63,7 +63,7 @@ public final class HeadFacts {
         Argument.count(head.firstDataLine()));
     table.plan().plates().forEach(this::columns);
     unused();
-    return new Findings(file, List.of(), List.of(), facts);
+    return new StageFindings(file, List.of(), List.of(), facts);
   }
 
   private void fact(ImportFact aspect, Basis basis, Argument... arguments) {
@@ -78,7 +78,7 @@ public final class HeadFacts {
     line.ifPresent(number -> fact(aspect, Basis.CONCLUDED, Argument.count(number)));
   }
 
-  private void columns(PlatePlan plan) {
+  private void columns(PlateColumns plan) {
     Basis basis = plan.layout().columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED;
     if (!plan.columns().isEmpty()) {
       String columns =
@@ -104,15 +104,15 @@ public final class HeadFacts {
     }
     List<Integer> unused =
         IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
-    unused(ImportFact.NOT_NEEDED, unused, Set.of(Role.Kind.TIME, Role.Kind.INDEX));
-    unused(ImportFact.DERIVED, unused, Set.of(Role.Kind.DERIVED));
-    unused(ImportFact.UNUSED, unused, Set.of(Role.Kind.OTHER, Role.Kind.CHANNEL));
+    unused(ImportFact.NOT_NEEDED, unused, Set.of(ColumnMeaning.Kind.TIME, ColumnMeaning.Kind.INDEX));
+    unused(ImportFact.DERIVED, unused, Set.of(ColumnMeaning.Kind.DERIVED));
+    unused(ImportFact.UNUSED, unused, Set.of(ColumnMeaning.Kind.OTHER, ColumnMeaning.Kind.CHANNEL));
   }
 
-  private void unused(ImportFact aspect, List<Integer> columns, Set<Role.Kind> kinds) {
+  private void unused(ImportFact aspect, List<Integer> columns, Set<ColumnMeaning.Kind> kinds) {
     String names =
         columns.stream()
-            .filter(i -> kinds.contains(Role.of(head.columns().get(i)).kind()))
+            .filter(i -> kinds.contains(ColumnMeaning.of(head.columns().get(i)).kind()))
             .limit(40)
             .map(table::columnName)
             .collect(Collectors.joining(", "));

@@ -5,7 +5,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateDescription;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.SampleSeries;
 import java.util.BitSet;
 import java.util.Optional;
 
@@ -19,23 +19,23 @@ public final class Load {
   /** The weight of 300 kg, N: heavier is no person on one plate (common practice, no source). */
   static final double HEAVIEST_N = 300 * ForceUnit.STANDARD_GRAVITY;
 
-  private final Optional<Series> vertical;
+  private final Optional<SampleSeries> vertical;
   private final double sign;
   private final BitSet unloaded;
 
-  private Load(Optional<Series> vertical, double sign, BitSet unloaded) {
+  private Load(Optional<SampleSeries> vertical, double sign, BitSet unloaded) {
     this.vertical = vertical;
     this.sign = sign;
     this.unloaded = unloaded;
   }
 
   static Load of(RawPlate raw, Axes axes) {
-    Optional<Series> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    Optional<SampleSeries> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
     BitSet unloaded = new BitSet(raw.size());
     if (vertical.isEmpty()) {
       return new Load(vertical, 1, unloaded);
     }
-    Series force = vertical.get();
+    SampleSeries force = vertical.get();
     double sign = moreBelow(force) == (axes.up().sign() > 0) ? -1 : 1;
     double upward = axes.up().sign() * sign;
     for (int i = 0; i < force.size(); i++) {
@@ -49,7 +49,7 @@ public final class Load {
   }
 
   /** Whether more samples are loaded below zero than above; a single huge number tells nothing. */
-  private static boolean moreBelow(Series force) {
+  private static boolean moreBelow(SampleSeries force) {
     int above = 0;
     int below = 0;
     for (int i = 0; i < force.size(); i++) {

@@ -7,12 +7,12 @@ import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Series;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -26,8 +26,8 @@ final class LoadCellConversion {
   private LoadCellConversion() {}
 
   static Outcome<PlateTrack> track(
-      Table table,
-      PlatePlan plan,
+      ParsedTable table,
+      PlateColumns plan,
       Sensors.LoadCells cells,
       ForceUnit unit,
       Timeline timeline,
@@ -37,11 +37,11 @@ final class LoadCellConversion {
     double[] right = new double[size];
     double[] anterior = new double[size];
     BitSet missing = new BitSet(size);
-    Map<String, Series> read = new LinkedHashMap<>();
+    Map<String, SampleSeries> read = new LinkedHashMap<>();
     for (Sensors.LoadCell cell : cells.cells()) {
-      Column column = table.column(plan.sensors().get(cell.column()));
+      NumberColumn column = table.column(plan.sensors().get(cell.column()));
       missing.or(timeline.holes(column));
-      Series load = timeline.series(column);
+      SampleSeries load = timeline.series(column);
       read.put(cell.column(), load);
       for (int i = 0; i < size; i++) {
         double newton = load.at(i) * unit.newton();
@@ -50,7 +50,7 @@ final class LoadCellConversion {
         anterior[i] += newton * cell.anteriorMm();
       }
     }
-    Findings findings = new WholeWeight(table, plan, unit).compare(up, missing, timeline, file);
+    StageFindings findings = new WholeWeight(table, plan, unit).compare(up, missing, timeline, file);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet unusable = new BitSet(size);
@@ -62,7 +62,7 @@ final class LoadCellConversion {
       up[i] = loaded ? up[i] : 0;
     }
     DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), file);
-    for (Map.Entry<String, Series> each : read.entrySet()) {
+    for (Map.Entry<String, SampleSeries> each : read.entrySet()) {
       findings = findings.and(dead.refused(each.getKey(), each.getValue(), unusable));
     }
     BitSet unloaded = (BitSet) unusable.clone();

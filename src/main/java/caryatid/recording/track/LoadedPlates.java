@@ -8,10 +8,10 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.LinkedHashMap;
@@ -25,11 +25,11 @@ import java.util.stream.Collectors;
  * sets of columns that hold all plates together and are no plate.
  */
 public final class LoadedPlates {
-  private final Table table;
+  private final ParsedTable table;
   private final Optional<PlateDescription> description;
   private final String file;
 
-  public LoadedPlates(Table table, Optional<PlateDescription> description, String file) {
+  public LoadedPlates(ParsedTable table, Optional<PlateDescription> description, String file) {
     this.table = table;
     this.description = description;
     this.file = file;
@@ -40,12 +40,12 @@ public final class LoadedPlates {
    *
    * @param earlier what was found before
    */
-  public Outcome<Map<PlatePlan, Optional<PlateUnits>>> find(Findings earlier) {
-    Findings findings = earlier;
-    Map<PlatePlan, Optional<PlateUnits>> plates = new LinkedHashMap<>();
-    Map<PlatePlan, PlateUnits> loaded = new LinkedHashMap<>();
+  public Outcome<Map<PlateColumns, Optional<PlateUnits>>> find(StageFindings earlier) {
+    StageFindings findings = earlier;
+    Map<PlateColumns, Optional<PlateUnits>> plates = new LinkedHashMap<>();
+    Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
     UnitFinder finder = new UnitFinder(table.head(), file);
-    for (PlatePlan plan : table.plan().plates()) {
+    for (PlateColumns plan : table.plan().plates()) {
       if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
         findings = findings.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
         plates.put(plan, Optional.empty());
@@ -60,7 +60,7 @@ public final class LoadedPlates {
       findings = findings.withProblem(ImportProblem.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
-    for (PlatePlan plan : loaded.keySet()) {
+    for (PlateColumns plan : loaded.keySet()) {
       Outcome<Boolean> sum = isSum(plan, together);
       findings = findings.and(sum.findings());
       if (sum.value()) {
@@ -71,21 +71,21 @@ public final class LoadedPlates {
   }
 
   /** The export's vertical axis, as described or as it seems. */
-  public Axis vertical(Map<PlatePlan, PlateUnits> loaded) {
+  public Axis vertical(Map<PlateColumns, PlateUnits> loaded) {
     Optional<Axes> axes = description.flatMap(PlateDescription::axes);
     return axes.map(a -> a.up().axis()).orElseGet(() -> VerticalAxis.seen(table, loaded.keySet()));
   }
 
   /** Whether a plate is left out as the sum of others; one that only is named so is asked about. */
-  private Outcome<Boolean> isSum(PlatePlan plan, SumOfPlates together) {
-    List<PlatePlan> parts = together.parts(plan);
+  private Outcome<Boolean> isSum(PlateColumns plan, SumOfPlates together) {
+    List<PlateColumns> parts = together.parts(plan);
     boolean holds = together.holds(plan, parts);
     boolean described = !described().isEmpty();
     Argument[] said = {
       Argument.text(plan.name()),
-      Argument.text(parts.stream().map(PlatePlan::name).collect(Collectors.joining(", ")))
+      Argument.text(parts.stream().map(PlateColumns::name).collect(Collectors.joining(", ")))
     };
-    Findings nothing = Findings.none(file);
+    StageFindings nothing = StageFindings.none(file);
     if (holds && described) {
       return new Outcome<>(false, nothing.withProblem(ImportProblem.SUM_DESCRIBED, said));
     }

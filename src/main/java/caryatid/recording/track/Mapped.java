@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -17,24 +17,24 @@ import java.util.Optional;
  * @param findings what was found on the way, and what is asked
  */
 public record Mapped(
-    Map<PlatePlan, Optional<PlateUnits>> plates, Axis vertical, Findings findings) {
+    Map<PlateColumns, Optional<PlateUnits>> plates, Axis vertical, StageFindings findings) {
   public Mapped {
     plates = Collections.unmodifiableMap(new LinkedHashMap<>(plates));
   }
 
   /** There is no table. */
-  public static Mapped none(Findings findings) {
+  public static Mapped none(StageFindings findings) {
     return new Mapped(Map.of(), Axis.Z, findings);
   }
 
   /** The plates that carry somebody. */
-  public Map<PlatePlan, PlateUnits> loaded() {
+  public Map<PlateColumns, PlateUnits> loaded() {
     return loaded(plates);
   }
 
   /** Those plates that carry somebody. */
-  public static Map<PlatePlan, PlateUnits> loaded(Map<PlatePlan, Optional<PlateUnits>> plates) {
-    Map<PlatePlan, PlateUnits> loaded = new LinkedHashMap<>();
+  public static Map<PlateColumns, PlateUnits> loaded(Map<PlateColumns, Optional<PlateUnits>> plates) {
+    Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
     plates.forEach((plan, known) -> known.ifPresent(units -> loaded.put(plan, units)));
     return Collections.unmodifiableMap(loaded);
   }

@@ -3,7 +3,7 @@ package caryatid.recording.track;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 
 /**
@@ -20,9 +20,9 @@ final class MeanRemoved {
 
   private MeanRemoved() {}
 
-  static Findings refused(
+  static StageFindings refused(
       Samples right, Samples anterior, UsableMask usable, String plate, String file) {
-    Findings nothing = Findings.none(file);
+    StageFindings nothing = StageFindings.none(file);
     return removed(right, usable) && removed(anterior, usable)
         ? nothing.withProblem(ImportProblem.MEAN_REMOVED, Argument.text(plate))
         : nothing;

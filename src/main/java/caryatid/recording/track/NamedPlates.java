@@ -2,11 +2,11 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.Head;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Role;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ColumnMeaning;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.ArrayList;
@@ -27,7 +27,7 @@ final class NamedPlates {
     private final Map<String, Map<Channel, Integer>> columns = new LinkedHashMap<>();
 
     /** Takes a column; false if the version has one of that channel already. */
-    boolean take(Role role, int index) {
+    boolean take(ColumnMeaning role, int index) {
       Map<Channel, Integer> channels =
           columns.computeIfAbsent(role.version(), v -> new EnumMap<>(Channel.class));
       return channels.putIfAbsent(role.channel().orElseThrow(), index) == null;
@@ -54,9 +54,9 @@ final class NamedPlates {
     }
   }
 
-  private final Head head;
+  private final HeaderBlock head;
 
-  NamedPlates(Head head) {
+  NamedPlates(HeaderBlock head) {
     this.head = head;
   }
 
@@ -65,12 +65,12 @@ final class NamedPlates {
    *
    * @param asking whether to ask what the names leave open, as no description says it
    */
-  Outcome<List<PlatePlan>> plates(boolean asking, String file) {
-    Findings findings = Findings.none(file);
+  Outcome<List<PlateColumns>> plates(boolean asking, String file) {
+    StageFindings findings = StageFindings.none(file);
     Map<String, Versions> plates = new LinkedHashMap<>();
-    List<Role> roles = Role.of(head.columns());
+    List<ColumnMeaning> roles = ColumnMeaning.of(head.columns());
     for (int i = 0; i < roles.size(); i++) {
-      Role role = roles.get(i);
+      ColumnMeaning role = roles.get(i);
       if (role.channel().isPresent()
           && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
           && asking) {
@@ -79,9 +79,9 @@ final class NamedPlates {
                 place(file), ImportProblem.TWICE, Argument.text(name(i)), Argument.text(head.names()));
       }
     }
-    List<PlatePlan> plans = new ArrayList<>();
+    List<PlateColumns> plans = new ArrayList<>();
     for (Map.Entry<String, Versions> each : plates.entrySet()) {
-      PlatePlan plan = plan(name(each.getKey(), plates.keySet()), each.getValue());
+      PlateColumns plan = plan(name(each.getKey(), plates.keySet()), each.getValue());
       plans.add(plan);
       if (asking && plan.tellsCop() && !plan.open().isEmpty()) {
         findings = findings.and(ask(plan, each.getValue(), file));
@@ -95,20 +95,20 @@ final class NamedPlates {
     Set<String> taken =
         all.stream()
             .filter(t -> !t.isEmpty())
-            .map(Role::plateName)
+            .map(ColumnMeaning::plateName)
             .collect(Collectors.toCollection(TreeSet::new));
     int number = 1;
-    while (telling.isEmpty() && taken.contains(Role.plateName(Integer.toString(number)))) {
+    while (telling.isEmpty() && taken.contains(ColumnMeaning.plateName(Integer.toString(number)))) {
       number++;
     }
-    return Role.plateName(telling.isEmpty() ? Integer.toString(number) : telling);
+    return ColumnMeaning.plateName(telling.isEmpty() ? Integer.toString(number) : telling);
   }
 
-  private static PlatePlan plan(String name, Versions versions) {
-    return new PlatePlan(PlatePlan.bare(name), versions.first(), Map.of(), versions.open());
+  private static PlateColumns plan(String name, Versions versions) {
+    return new PlateColumns(PlateColumns.bare(name), versions.first(), Map.of(), versions.open());
   }
 
-  private Findings ask(PlatePlan plan, Versions versions, String file) {
+  private StageFindings ask(PlateColumns plan, Versions versions, String file) {
     String several =
         plan.open().stream()
             .map(c -> versions.of(c).stream().map(this::name).collect(Collectors.joining(" / ")))
@@ -117,7 +117,7 @@ final class NamedPlates {
         plan.columns().entrySet().stream()
             .map(c -> AxesText.key(c.getKey()) + ": " + name(c.getValue()))
             .collect(Collectors.joining(", "));
-    return Findings.none(file)
+    return StageFindings.none(file)
         .withProblem(
             place(file),
             ImportProblem.WHICH_VERSION,

@@ -4,7 +4,7 @@ import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 
@@ -38,8 +38,8 @@ final class PersonCheck {
     this.step = Math.max(1, track.usable().size() / ENOUGH);
   }
 
-  Findings check() {
-    Findings findings = Findings.none(file);
+  StageFindings check() {
+    StageFindings findings = StageFindings.none(file);
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
     if (force > Load.HEAVIEST_N) {

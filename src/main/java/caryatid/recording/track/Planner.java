@@ -8,12 +8,12 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.Head;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Plan;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Role;
+import caryatid.recording.table.ColumnMapping;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ColumnMeaning;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -40,21 +40,21 @@ public final class Planner {
     this.description = description;
   }
 
-  public Plan plan(Head head) {
-    Outcome<List<PlatePlan>> plates = plates(head);
+  public ColumnMapping plan(HeaderBlock head) {
+    Outcome<List<PlateColumns>> plates = plates(head);
     Outcome<OptionalInt> time = time(head, plates.findings());
-    Findings findings = time.findings().and(twoMeanings(time.value(), plates.value(), head));
-    List<PlatePlan> telling = plates.value().stream().filter(PlatePlan::tellsCop).toList();
+    StageFindings findings = time.findings().and(twoMeanings(time.value(), plates.value(), head));
+    List<PlateColumns> telling = plates.value().stream().filter(PlateColumns::tellsCop).toList();
     OptionalInt index = index(time.value(), telling, head);
-    return new Plan(time.value(), index, telling, findings.problems());
+    return new ColumnMapping(time.value(), index, telling, findings.problems());
   }
 
-  private Outcome<List<PlatePlan>> plates(Head head) {
-    Outcome<List<PlatePlan>> named = new NamedPlates(head).plates(columnsUndescribed(), file);
-    Findings findings = named.findings();
-    List<PlatePlan> plates = new ArrayList<>();
+  private Outcome<List<PlateColumns>> plates(HeaderBlock head) {
+    Outcome<List<PlateColumns>> named = new NamedPlates(head).plates(columnsUndescribed(), file);
+    StageFindings findings = named.findings();
+    List<PlateColumns> plates = new ArrayList<>();
     for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
-      Outcome<Optional<PlatePlan>> plate = described(layout, named.value(), head, findings);
+      Outcome<Optional<PlateColumns>> plate = described(layout, named.value(), head, findings);
       findings = plate.findings();
       plate.value().ifPresent(plates::add);
     }
@@ -63,26 +63,26 @@ public final class Planner {
     return new Outcome<>(byName ? named.value() : plates, findings);
   }
 
-  private Outcome<OptionalInt> time(Head head, Findings earlier) {
+  private Outcome<OptionalInt> time(HeaderBlock head, StageFindings earlier) {
     Optional<String> called = description.flatMap(d -> d.time().column());
     if (called.isPresent()) {
       return find(called.get(), head, earlier);
     }
-    OptionalInt named = rateDescribed() ? OptionalInt.empty() : ofKind(head, Role.Kind.TIME);
+    OptionalInt named = rateDescribed() ? OptionalInt.empty() : ofKind(head, ColumnMeaning.Kind.TIME);
     return new Outcome<>(named, earlier);
   }
 
   /**
    * Without times, or with a rate in their place, a column that counts samples tells of lost ones.
    */
-  private OptionalInt index(OptionalInt time, List<PlatePlan> plates, Head head) {
-    OptionalInt numbers = ofKind(head, Role.Kind.INDEX);
+  private OptionalInt index(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
+    OptionalInt numbers = ofKind(head, ColumnMeaning.Kind.INDEX);
     OptionalInt index =
-        numbers.isEmpty() && rateDescribed() ? ofKind(head, Role.Kind.TIME) : numbers;
+        numbers.isEmpty() && rateDescribed() ? ofKind(head, ColumnMeaning.Kind.TIME) : numbers;
     boolean taken =
         time.isPresent()
             || plates.stream()
-                .flatMap(PlatePlan::wanted)
+                .flatMap(PlateColumns::wanted)
                 .anyMatch(i -> index.equals(OptionalInt.of(i)));
     return taken ? OptionalInt.empty() : index;
   }
@@ -92,25 +92,25 @@ public final class Planner {
   }
 
   /** The columns that have two meanings, each a problem. */
-  private Findings twoMeanings(OptionalInt time, List<PlatePlan> plates, Head head) {
+  private StageFindings twoMeanings(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
     Set<Integer> used = new HashSet<>();
     List<Problem> problems =
-        IntStream.concat(time.stream(), plates.stream().flatMap(PlatePlan::wanted).mapToInt(i -> i))
+        IntStream.concat(time.stream(), plates.stream().flatMap(PlateColumns::wanted).mapToInt(i -> i))
             .filter(i -> !used.add(i))
             .distinct()
             .mapToObj(i -> head.columns().get(i).full())
             .map(name -> Problem.at(place(name, head), ImportProblem.TWO_MEANINGS, Argument.text(name)))
             .toList();
-    return Findings.none(file).withProblems(problems);
+    return StageFindings.none(file).withProblems(problems);
   }
 
-  private Place place(String column, Head head) {
+  private Place place(String column, HeaderBlock head) {
     return new Place(file, head.headerLine(), Optional.of(column));
   }
 
-  private static OptionalInt ofKind(Head head, Role.Kind kind) {
+  private static OptionalInt ofKind(HeaderBlock head, ColumnMeaning.Kind kind) {
     return IntStream.range(0, head.columns().size())
-        .filter(i -> Role.of(head.columns().get(i)).kind() == kind)
+        .filter(i -> ColumnMeaning.of(head.columns().get(i)).kind() == kind)
         .findFirst();
   }
 
@@ -120,8 +120,8 @@ public final class Planner {
         .allMatch(p -> p.columns().isEmpty() && p.sensors().isEmpty());
   }
 
-  private Outcome<Optional<PlatePlan>> described(
-      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
+  private Outcome<Optional<PlateColumns>> described(
+      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageFindings earlier) {
     if (layout.columns().isEmpty() && layout.sensors().isEmpty()) {
       return byName(layout, named, head, earlier);
     }
@@ -137,12 +137,12 @@ public final class Planner {
     wholeWeight(layout, head, sensors.value().values())
         .ifPresent(i -> columns.put(Channel.FORCE_Z, i));
     return new Outcome<>(
-        Optional.of(new PlatePlan(layout, columns, sensors.value(), Set.of())), sensors.findings());
+        Optional.of(new PlateColumns(layout, columns, sensors.value(), Set.of())), sensors.findings());
   }
 
   /** The columns of some names; those that cannot be found are left out, with a problem. */
-  private <K> Outcome<Map<K, Integer>> found(Map<K, String> names, Head head, Findings earlier) {
-    Findings findings = earlier;
+  private <K> Outcome<Map<K, Integer>> found(Map<K, String> names, HeaderBlock head, StageFindings earlier) {
+    StageFindings findings = earlier;
     Map<K, Integer> columns = new LinkedHashMap<>();
     for (Map.Entry<K, String> each : names.entrySet()) {
       Outcome<OptionalInt> column = find(each.getValue(), head, findings);
@@ -153,7 +153,7 @@ public final class Planner {
   }
 
   /** The one column that says what a lone platform of load cells carries in all. */
-  private OptionalInt wholeWeight(PlateLayout layout, Head head, Collection<Integer> cells) {
+  private OptionalInt wholeWeight(PlateLayout layout, HeaderBlock head, Collection<Integer> cells) {
     boolean alone = description.map(d -> d.plates().size() == 1).orElse(false);
     boolean sought =
         alone
@@ -175,20 +175,20 @@ public final class Planner {
   }
 
   /** A plate described without columns is the one of its name, or the only one. */
-  private static Outcome<Optional<PlatePlan>> byName(
-      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
-    Optional<PlatePlan> found =
+  private static Outcome<Optional<PlateColumns>> byName(
+      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageFindings earlier) {
+    Optional<PlateColumns> found =
         named.size() == 1
             ? Optional.of(named.get(0))
             : named.stream().filter(p -> p.name().equals(layout.name())).findFirst();
     return new Outcome<>(
-        found.map(p -> new PlatePlan(layout, p.columns(), Map.of(), p.open())),
+        found.map(p -> new PlateColumns(layout, p.columns(), Map.of(), p.open())),
         found.isPresent() ? earlier : noSuchPlate(layout, named, head, earlier));
   }
 
-  private static Findings noSuchPlate(
-      PlateLayout layout, List<PlatePlan> named, Head head, Findings earlier) {
-    String known = named.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
+  private static StageFindings noSuchPlate(
+      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageFindings earlier) {
+    String known = named.stream().map(PlateColumns::name).collect(Collectors.joining(", "));
     return earlier.withProblem(
         known.isEmpty() ? ImportProblem.NO_PLATE_NAMES : ImportProblem.NO_SUCH_PLATE,
         Argument.text(layout.name()),
@@ -203,7 +203,7 @@ public final class Planner {
   }
 
   /** The one column of a name; a problem where there is none, or more than one. */
-  private Outcome<OptionalInt> find(String name, Head head, Findings earlier) {
+  private Outcome<OptionalInt> find(String name, HeaderBlock head, StageFindings earlier) {
     int[] found =
         IntStream.range(0, head.columns().size())
             .filter(i -> head.columns().get(i).isCalled(name))
@@ -224,7 +224,7 @@ public final class Planner {
   }
 
   /** Said once, and not of each name that is sought. */
-  private static Findings noNames(Head head, Findings earlier) {
+  private static StageFindings noNames(HeaderBlock head, StageFindings earlier) {
     return earlier.has(ImportProblem.NO_NAMES)
         ? earlier
         : earlier.withProblem(ImportProblem.NO_NAMES, Argument.count(head.columns().size()));

@@ -12,11 +12,11 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Series;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.EnumSet;
@@ -29,18 +29,18 @@ import java.util.stream.Stream;
 final class PlateConversion {
   private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
 
-  private final PlatePlan plan;
+  private final PlateColumns plan;
   private final PlateUnits units;
   private final Axes axes;
   private final RawPlate raw;
   private final Load load;
   private final double rateHz;
   private final DeadColumns dead;
-  private final Findings unloaded;
+  private final StageFindings unloaded;
 
   PlateConversion(
-      Table table,
-      PlatePlan plan,
+      ParsedTable table,
+      PlateColumns plan,
       PlateUnits units,
       Axes axes,
       Timeline timeline,
@@ -57,8 +57,8 @@ final class PlateConversion {
         eight
             .map(sensors -> RawPlate.of(table, plan, sensors, timeline))
             .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
-    Findings sensors =
-        eight.map(e -> dead.refused(e, exported, timeline)).orElse(Findings.none(file));
+    StageFindings sensors =
+        eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageFindings.none(file));
     Load seen = Load.of(exported, axes);
     Outcome<Optional<RawPlate>> shifted =
         new UnloadedOffset(exported, axes, seen, plan.name(), file).handle(removeOffset, rateHz);
@@ -76,7 +76,7 @@ final class PlateConversion {
   }
 
   /** What the raw channels and the unloaded plate show. */
-  Findings unloaded() {
+  StageFindings unloaded() {
     return unloaded;
   }
 
@@ -92,11 +92,11 @@ final class PlateConversion {
   /** The track by the exported centre of pressure. */
   private Outcome<PlateTrack> exported() {
     CopPairs pairs = new CopPairs(plan, units, axes, raw, load);
-    Findings checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
-    Series right = oriented(Quantity.COP, axes.right(), 1);
-    Series anterior = oriented(Quantity.COP, axes.anterior(), 1);
+    StageFindings checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
+    SampleSeries right = oriented(Quantity.COP, axes.right(), 1);
+    SampleSeries anterior = oriented(Quantity.COP, axes.anterior(), 1);
     Outcome<BitSet> unusable = unusable(right, anterior);
-    Findings findings =
+    StageFindings findings =
         checked
             .and(unusable.findings())
             .and(meanRemoved(right, anterior, unusable.value()))
@@ -105,7 +105,7 @@ final class PlateConversion {
     return track(right, anterior, new Outcome<>(unusable.value(), findings));
   }
 
-  private Findings meanRemoved(Series right, Series anterior, BitSet left) {
+  private StageFindings meanRemoved(SampleSeries right, SampleSeries anterior, BitSet left) {
     UsableMask usable = UsableMask.without(left, raw.size());
     return MeanRemoved.refused(
         right.without(left), anterior.without(left), usable, plan.name(), unloaded.file());
@@ -118,8 +118,8 @@ final class PlateConversion {
   /** The track by forces and moments. */
   private Outcome<PlateTrack> computed() {
     TrueOriginCop cop = new TrueOriginCop(axes, origin());
-    Series right = computed(cop, axes.right());
-    Series anterior = computed(cop, axes.anterior());
+    SampleSeries right = computed(cop, axes.right());
+    SampleSeries anterior = computed(cop, axes.anterior());
     Outcome<BitSet> unusable = unusable(right, anterior);
     return track(
         right,
@@ -127,10 +127,10 @@ final class PlateConversion {
         new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.findings())));
   }
 
-  private Findings deadChannels(TrueOriginCop cop) {
+  private StageFindings deadChannels(TrueOriginCop cop) {
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    Findings findings = Findings.none(unloaded.file());
+    StageFindings findings = StageFindings.none(unloaded.file());
     for (Direction along : List.of(axes.right(), axes.anterior())) {
       findings = findings.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
       if (cop.needsHorizontalForce()) {
@@ -140,19 +140,19 @@ final class PlateConversion {
     return findings.and(dead(Quantity.FORCE, axes.up().axis(), unusable));
   }
 
-  private Findings dead(Quantity quantity, Axis axis, BitSet unusable) {
+  private StageFindings dead(Quantity quantity, Axis axis, BitSet unusable) {
     Channel channel = Channel.of(quantity, axis);
     return raw.at(channel)
         .map(values -> dead.refused(channel, values, unusable))
-        .orElse(Findings.none(unloaded.file()));
+        .orElse(StageFindings.none(unloaded.file()));
   }
 
-  private Outcome<BitSet> unusable(Series right, Series anterior) {
+  private Outcome<BitSet> unusable(SampleSeries right, SampleSeries anterior) {
     return new UnusableSamples(raw, load, plan.layout(), unloaded.file())
         .find(right, anterior, rateHz);
   }
 
-  private Outcome<PlateTrack> track(Series right, Series anterior, Outcome<BitSet> unusable) {
+  private Outcome<PlateTrack> track(SampleSeries right, SampleSeries anterior, Outcome<BitSet> unusable) {
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet left = unusable.value();
@@ -170,7 +170,7 @@ final class PlateConversion {
 
   /** The horizontal force; left out with a remark where one of its columns is dead. */
   private Outcome<Optional<Horizontal>> horizontal(BitSet unusable) {
-    Findings nothing = Findings.none(unloaded.file());
+    StageFindings nothing = StageFindings.none(unloaded.file());
     if (!load.known()) {
       return new Outcome<>(Optional.empty(), nothing);
     }
@@ -179,7 +179,7 @@ final class PlateConversion {
     if (!raw.has(right) || !raw.has(anterior)) {
       return new Outcome<>(Optional.empty(), nothing);
     }
-    Findings dead =
+    StageFindings dead =
         Stream.of(right, anterior)
             .map(c -> this.dead.withheld(c, raw.at(c).orElseThrow(), unusable))
             .filter(findings -> !findings.remarks().isEmpty())
@@ -200,7 +200,7 @@ final class PlateConversion {
     return plan.layout().trueOrigin().orElse(IN_THE_SURFACE);
   }
 
-  private Series oriented(Quantity quantity, Direction direction, double sense) {
+  private SampleSeries oriented(Quantity quantity, Direction direction, double sense) {
     return raw.at(Channel.of(quantity, direction.axis()))
         .orElseThrow()
         .times(direction.sign() * sense);
@@ -212,16 +212,16 @@ final class PlateConversion {
   }
 
   /** The centre of pressure along a direction; 0 in unloaded samples. */
-  private Series computed(TrueOriginCop cop, Direction along) {
+  private SampleSeries computed(TrueOriginCop cop, Direction along) {
     TrueOriginCop.Line line = cop.along(along);
-    Series moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
-    Series vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
-    Optional<Series> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
+    SampleSeries moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
+    SampleSeries vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
+    Optional<SampleSeries> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
     double[] centre = new double[moment.size()];
     for (int i = 0; i < centre.length; i++) {
       double alongN = force.isPresent() ? force.get().at(i) : 0;
       centre[i] = load.loaded(i) ? line.at(moment.at(i), alongN, vertical.at(i)) : 0;
     }
-    return new Series(centre);
+    return new SampleSeries(centre);
   }
 }

@@ -7,9 +7,9 @@ import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.Inspection.Loaded;
 import caryatid.recording.model.Inspection.PlateView;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -27,14 +27,14 @@ public final class PlateViews {
    */
   static final double LOADED_SHARE = 0.05;
 
-  private final Column[] columns;
+  private final NumberColumn[] columns;
   private final double scale;
   private final int rows;
   private final BitSet holes = new BitSet();
   private final boolean whole;
 
-  private PlateViews(List<Column> columns, double scale, int rows) {
-    this.columns = columns.toArray(new Column[0]);
+  private PlateViews(List<NumberColumn> columns, double scale, int rows) {
+    this.columns = columns.toArray(new NumberColumn[0]);
     this.scale = scale;
     this.rows = rows;
     columns.forEach(column -> column.addHolesTo(holes));
@@ -43,8 +43,8 @@ public final class PlateViews {
 
   /** The view of a plate; empty for one without a vertical force. */
   public static Optional<PlateView> of(
-      Table table, PlatePlan plan, Axis vertical, Optional<ForceUnit> unit) {
-    List<Column> columns = forces(table, plan, vertical);
+      ParsedTable table, PlateColumns plan, Axis vertical, Optional<ForceUnit> unit) {
+    List<NumberColumn> columns = forces(table, plan, vertical);
     if (columns.isEmpty() || table.rows() == 0) {
       return Optional.empty();
     }
@@ -56,7 +56,7 @@ public final class PlateViews {
   }
 
   /** The columns that make a plate's vertical force when added up. */
-  static List<Column> forces(Table table, PlatePlan plan, Axis vertical) {
+  static List<NumberColumn> forces(ParsedTable table, PlateColumns plan, Axis vertical) {
     Sensors sensors = plan.layout().sensors().orElse(null);
     if (sensors instanceof Sensors.LoadCells cells) {
       return cells.cells().stream().map(c -> table.column(plan.sensors().get(c.column()))).toList();
@@ -86,7 +86,7 @@ public final class PlateViews {
 
   private double together(int row) {
     double sum = 0;
-    for (Column column : columns) {
+    for (NumberColumn column : columns) {
       sum += column.at(row);
     }
     return sum;
@@ -97,7 +97,7 @@ public final class PlateViews {
     double sum = 0;
     int count = 0;
     if (whole) {
-      for (Column column : columns) {
+      for (NumberColumn column : columns) {
         sum += scale * column.sum(from, to);
       }
       return sum / Math.max(to - from, 1);

@@ -1,7 +1,7 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import java.util.List;
 
 /**
@@ -10,7 +10,7 @@ import java.util.List;
  * @param tracks one a plate, in the plates' order
  * @param findings what was found on the way
  */
-public record Plates(List<PlateTrack> tracks, Findings findings) {
+public record Plates(List<PlateTrack> tracks, StageFindings findings) {
   public Plates {
     tracks = List.copyOf(tracks);
   }

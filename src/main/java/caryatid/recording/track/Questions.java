@@ -8,9 +8,9 @@ import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
@@ -26,32 +26,32 @@ public final class Questions {
   /** A plate's zero point of moments lies no deeper, mm (common practice, no source). */
   private static final double DEEPEST_MM = 250;
 
-  private final Table table;
-  private final Findings nothing;
+  private final ParsedTable table;
+  private final StageFindings nothing;
   private final Optional<Axes> axes;
   private final Axis vertical;
-  private final Map<PlatePlan, PlateUnits> plates;
+  private final Map<PlateColumns, PlateUnits> plates;
 
   /**
    * @param vertical the export's axis that seems vertical
    * @param plates the plates that carry somebody, with the units known of them
    */
   public Questions(
-      Table table,
+      ParsedTable table,
       Optional<Axes> axes,
       Axis vertical,
-      Map<PlatePlan, PlateUnits> plates,
+      Map<PlateColumns, PlateUnits> plates,
       String file) {
     this.table = table;
     this.axes = axes;
     this.vertical = vertical;
     this.plates = plates;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
-  public Findings ask() {
+  public StageFindings ask() {
     UnitEvidence evidence = new UnitEvidence(table, vertical);
-    Findings origins =
+    StageFindings origins =
         plates.size() > 1
             ? ask(ImportProblem.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
             : nothing;
@@ -67,70 +67,70 @@ public final class Questions {
         .and(axes.map(this::checkedAxes).orElseGet(this::askAxes));
   }
 
-  private boolean unstated(PlatePlan plan, Quantity quantity) {
+  private boolean unstated(PlateColumns plan, Quantity quantity) {
     return plates.get(plan).unstated(quantity);
   }
 
-  static boolean exported(PlatePlan plan) {
+  static boolean exported(PlateColumns plan) {
     return plan.count(Quantity.COP) >= 2;
   }
 
-  private static boolean fromMoments(PlatePlan plan) {
+  private static boolean fromMoments(PlateColumns plan) {
     return !exported(plan) && plan.sensors().isEmpty();
   }
 
-  private static boolean needsForceUnit(PlatePlan plan) {
+  private static boolean needsForceUnit(PlateColumns plan) {
     return plan.count(Quantity.FORCE) > 0
         || plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells;
   }
 
   /** One question for all plates it concerns, by the columns they have. */
-  private Findings ask(ImportProblem question, Predicate<PlatePlan> concerns) {
+  private StageFindings ask(ImportProblem question, Predicate<PlateColumns> concerns) {
     return ask(question, concerns, concerned -> List.of());
   }
 
   /** The same with what helps to answer it. */
-  private Findings ask(
+  private StageFindings ask(
       ImportProblem question,
-      Predicate<PlatePlan> concerns,
-      Function<List<PlatePlan>, List<Argument>> evidence) {
-    List<PlatePlan> concerned = plates.keySet().stream().filter(concerns).toList();
+      Predicate<PlateColumns> concerns,
+      Function<List<PlateColumns>, List<Argument>> evidence) {
+    List<PlateColumns> concerned = plates.keySet().stream().filter(concerns).toList();
     if (concerned.isEmpty()) {
       return nothing;
     }
-    String names = concerned.stream().map(PlatePlan::name).collect(Collectors.joining(", "));
+    String names = concerned.stream().map(PlateColumns::name).collect(Collectors.joining(", "));
     List<Argument> arguments = new ArrayList<>(List.of(Argument.text(names)));
     arguments.addAll(evidence.apply(concerned));
     return nothing.withProblem(question, arguments.toArray(new Argument[0]));
   }
 
-  private Findings askAxes() {
+  private StageFindings askAxes() {
     return nothing.withProblem(ImportProblem.AXES);
   }
 
-  private Findings checkedAxes(Axes known) {
+  private StageFindings checkedAxes(Axes known) {
     boolean handed =
         plates.keySet().stream()
             .anyMatch(p -> fromMoments(p) || !p.sensors().isEmpty() || p.count(Quantity.FORCE) > 1);
-    Findings findings =
+    StageFindings findings =
         handed && !known.rightHanded()
             ? nothing.withProblem(ImportProblem.LEFT_HANDED, Argument.text(AxesText.of(known)))
             : nothing;
-    for (PlatePlan plan : plates.keySet()) {
+    for (PlateColumns plan : plates.keySet()) {
       findings = findings.and(checked(plan, known));
     }
     return findings;
   }
 
-  private Findings checked(PlatePlan plan, Axes known) {
+  private StageFindings checked(PlateColumns plan, Axes known) {
     if (!plan.sensors().isEmpty()) {
       return nothing;
     }
-    Findings centre =
+    StageFindings centre =
         exported(plan)
             ? requireHorizontal(plan, Quantity.COP, known, ImportProblem.COP_COLUMNS)
             : requireHorizontal(plan, Quantity.MOMENT, known, ImportProblem.MOMENT_COLUMNS);
-    Findings force =
+    StageFindings force =
         plan.count(Quantity.FORCE) > 0
             ? require(plan, Quantity.FORCE, known.up(), ImportProblem.VERTICAL_FORCE)
             : nothing;
@@ -139,9 +139,9 @@ public final class Questions {
         .and(plan.layout().trueOrigin().map(o -> checked(plan, o, known)).orElse(nothing));
   }
 
-  private Findings checked(PlatePlan plan, PlateLayout.TrueOrigin origin, Axes known) {
+  private StageFindings checked(PlateColumns plan, PlateLayout.TrueOrigin origin, Axes known) {
     double along = origin.mm(known.up().axis()) * known.up().sign();
-    Findings above =
+    StageFindings above =
         along > 0
             ? nothing.withProblem(ImportProblem.ORIGIN_ABOVE, Argument.text(plan.name()))
             : deep(plan, -along);
@@ -150,7 +150,7 @@ public final class Questions {
         : above;
   }
 
-  private Findings deep(PlatePlan plan, double depthMm) {
+  private StageFindings deep(PlateColumns plan, double depthMm) {
     return depthMm > DEEPEST_MM
         ? nothing.withProblem(
             ImportProblem.ORIGIN_DEEP,
@@ -160,13 +160,13 @@ public final class Questions {
         : nothing;
   }
 
-  private Findings requireHorizontal(
-      PlatePlan plan, Quantity quantity, Axes known, ImportProblem problem) {
+  private StageFindings requireHorizontal(
+      PlateColumns plan, Quantity quantity, Axes known, ImportProblem problem) {
     return require(plan, quantity, known.right(), problem)
         .and(require(plan, quantity, known.anterior(), problem));
   }
 
-  private Findings require(PlatePlan plan, Quantity quantity, Direction along, ImportProblem problem) {
+  private StageFindings require(PlateColumns plan, Quantity quantity, Direction along, ImportProblem problem) {
     Channel channel = Channel.of(quantity, along.axis());
     return plan.has(channel)
         ? nothing

@@ -7,10 +7,10 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import java.util.Arrays;
@@ -38,20 +38,20 @@ public final class RawOddities {
   private static final Set<RecordingRemark> TOLD =
       EnumSet.of(RecordingRemark.SPIKES, RecordingRemark.REPEATED);
 
-  private final Table table;
+  private final ParsedTable table;
   private final Axis vertical;
   private final String file;
 
   /**
    * @param vertical the export's axis that seems vertical
    */
-  public RawOddities(Table table, Axis vertical, String file) {
+  public RawOddities(ParsedTable table, Axis vertical, String file) {
     this.table = table;
     this.vertical = vertical;
     this.file = file;
   }
 
-  public Findings remarks(PlatePlan plan, PlateUnits units) {
+  public StageFindings remarks(PlateColumns plan, PlateUnits units) {
     Optional<Samples> up = up(plan);
     Samples one = cop(plan, VerticalAxis.horizontal(vertical).get(0));
     Samples other = cop(plan, VerticalAxis.horizontal(vertical).get(1));
@@ -65,7 +65,7 @@ public final class RawOddities {
     List<Remark> told =
         new TrackOddities(track, spike, file)
             .remarks().remarks().stream().filter(remark -> told(remark.topic())).toList();
-    return new Findings(file, List.of(), told, List.of());
+    return new StageFindings(file, List.of(), told, List.of());
   }
 
   private static boolean told(Topic topic) {
@@ -73,10 +73,10 @@ public final class RawOddities {
   }
 
   /** The size of the vertical force, in the export's unit. */
-  private Optional<Samples> up(PlatePlan plan) {
-    List<Column> columns = PlateViews.forces(table, plan, vertical);
+  private Optional<Samples> up(PlateColumns plan) {
+    List<NumberColumn> columns = PlateViews.forces(table, plan, vertical);
     double[] up = new double[table.rows()];
-    for (Column column : columns) {
+    for (NumberColumn column : columns) {
       Arrays.setAll(up, i -> up[i] + column.at(i));
     }
     double sign = Arrays.stream(up).sum() < 0 ? -1 : 1;
@@ -84,7 +84,7 @@ public final class RawOddities {
     return columns.isEmpty() ? Optional.empty() : Optional.of(Samples.adopt(up));
   }
 
-  private Samples cop(PlatePlan plan, Axis axis) {
+  private Samples cop(PlateColumns plan, Axis axis) {
     return plan.column(Channel.of(Quantity.COP, axis))
         .map(index -> table.column(index).series().without(new BitSet()))
         .orElseGet(() -> Samples.adopt(new double[table.rows()]));
@@ -98,7 +98,7 @@ public final class RawOddities {
     return (sorted[sorted.length - 1 - quarter] - sorted[quarter]) / QUARTILES;
   }
 
-  private UsableMask usable(PlatePlan plan, Optional<Samples> up) {
+  private UsableMask usable(PlateColumns plan, Optional<Samples> up) {
     BitSet left = new BitSet(table.rows());
     plan.wanted().forEach(i -> table.column(i).addHolesTo(left));
     up.ifPresent(

@@ -3,10 +3,10 @@ package caryatid.recording.track;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Series;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.EnumMap;
@@ -16,12 +16,12 @@ import java.util.Set;
 
 /** One plate's channels in N, N mm and mm, along the export's axes, one number a sample. */
 final class RawPlate {
-  private final Map<Channel, Series> series;
+  private final Map<Channel, SampleSeries> series;
   private final Map<Channel, BitSet> holesOf;
   private final BitSet holes = new BitSet();
   private final int size;
 
-  private RawPlate(Map<Channel, Series> series, Map<Channel, BitSet> holesOf, int size) {
+  private RawPlate(Map<Channel, SampleSeries> series, Map<Channel, BitSet> holesOf, int size) {
     this.series = series;
     this.holesOf = holesOf;
     this.size = size;
@@ -30,14 +30,14 @@ final class RawPlate {
 
   /** The channels of a plate that are needed. */
   static RawPlate of(
-      Table table, PlatePlan plan, PlateUnits units, Timeline timeline, Set<Channel> needed) {
-    Map<Channel, Series> series = new EnumMap<>(Channel.class);
+      ParsedTable table, PlateColumns plan, PlateUnits units, Timeline timeline, Set<Channel> needed) {
+    Map<Channel, SampleSeries> series = new EnumMap<>(Channel.class);
     Map<Channel, BitSet> holes = new EnumMap<>(Channel.class);
     plan.columns()
         .forEach(
             (channel, index) -> {
               if (needed.contains(channel)) {
-                Column column = table.column(index);
+                NumberColumn column = table.column(index);
                 holes.put(channel, timeline.holes(column));
                 series.put(channel, timeline.series(column).times(units.scale(channel.quantity())));
               }
@@ -47,18 +47,18 @@ final class RawPlate {
 
   /** Forces and moments from eight raw channels (see {@link Sensors.EightChannels}). */
   static RawPlate of(
-      Table table, PlatePlan plan, Sensors.EightChannels sensors, Timeline timeline) {
+      ParsedTable table, PlateColumns plan, Sensors.EightChannels sensors, Timeline timeline) {
     BitSet holes = new BitSet();
-    Map<Sensors.RawChannel, Series> raw = new EnumMap<>(Sensors.RawChannel.class);
+    Map<Sensors.RawChannel, SampleSeries> raw = new EnumMap<>(Sensors.RawChannel.class);
     sensors
         .columns()
         .forEach(
             (channel, name) -> {
-              Column column = table.column(plan.sensors().get(name));
+              NumberColumn column = table.column(plan.sensors().get(name));
               holes.or(timeline.holes(column));
               raw.put(channel, timeline.series(column));
             });
-    Map<Channel, Series> computed = EightChannelForces.of(raw, sensors, timeline.size());
+    Map<Channel, SampleSeries> computed = EightChannelForces.of(raw, sensors, timeline.size());
     Map<Channel, BitSet> holesOf = new EnumMap<>(Channel.class);
     computed.keySet().forEach(channel -> holesOf.put(channel, holes));
     return new RawPlate(computed, holesOf, timeline.size());
@@ -66,7 +66,7 @@ final class RawPlate {
 
   /** The plate with the mean over some samples subtracted from each force and moment. */
   RawPlate withoutOffset(int from, int to) {
-    Map<Channel, Series> shifted = new EnumMap<>(series);
+    Map<Channel, SampleSeries> shifted = new EnumMap<>(series);
     shifted.replaceAll(
         (channel, values) ->
             channel.quantity() == Quantity.COP ? values : values.plus(-values.mean(from, to)));
@@ -74,7 +74,7 @@ final class RawPlate {
   }
 
   /** A channel's numbers. */
-  Optional<Series> at(Channel channel) {
+  Optional<SampleSeries> at(Channel channel) {
     return Optional.ofNullable(series.get(channel));
   }
 

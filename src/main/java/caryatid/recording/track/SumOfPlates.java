@@ -3,9 +3,9 @@ package caryatid.recording.track;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -29,43 +29,43 @@ final class SumOfPlates {
   /** Fewer rows that agree are an accident (common practice, no source). */
   private static final double AGREEING = 0.99;
 
-  private final Table table;
-  private final Map<PlatePlan, PlateUnits> units;
+  private final ParsedTable table;
+  private final Map<PlateColumns, PlateUnits> units;
   private final Axis vertical;
 
   /**
    * @param vertical the export's axis that seems vertical
    */
-  SumOfPlates(Table table, Map<PlatePlan, PlateUnits> units, Axis vertical) {
+  SumOfPlates(ParsedTable table, Map<PlateColumns, PlateUnits> units, Axis vertical) {
     this.table = table;
     this.units = units;
     this.vertical = vertical;
   }
 
   /** The plates that a set of columns may hold together. */
-  List<PlatePlan> parts(PlatePlan plan) {
+  List<PlateColumns> parts(PlateColumns plan) {
     return units.keySet().stream()
         .filter(other -> !other.name().equals(plan.name()) && !named(other))
         .toList();
   }
 
   /** Whether a plate's name says that it is none of its own. */
-  static boolean named(PlatePlan plan) {
+  static boolean named(PlateColumns plan) {
     return Together.plates(plan.name());
   }
 
   /** Whether the values of a plate are those of some others together. */
-  boolean holds(PlatePlan plan, List<PlatePlan> parts) {
+  boolean holds(PlateColumns plan, List<PlateColumns> parts) {
     boolean enough = parts.size() >= (named(plan) ? 1 : 2);
     boolean told = enough && parts.stream().allMatch(this::hasForce);
     return told && (hasForce(plan) ? forceIsSum(plan, parts) : copIsMean(plan, parts));
   }
 
-  boolean hasForce(PlatePlan plan) {
+  boolean hasForce(PlateColumns plan) {
     return !PlateViews.forces(table, plan, vertical).isEmpty();
   }
 
-  private boolean forceIsSum(PlatePlan plan, List<PlatePlan> parts) {
+  private boolean forceIsSum(PlateColumns plan, List<PlateColumns> parts) {
     IntToDoubleFunction whole = force(plan);
     IntToDoubleFunction sum = sum(parts.stream().map(this::force).toList());
     double size = 0;
@@ -79,7 +79,7 @@ final class SumOfPlates {
             row -> Math.abs(whole.applyAsDouble(row) - sum.applyAsDouble(row)) <= most);
   }
 
-  private boolean copIsMean(PlatePlan plan, List<PlatePlan> parts) {
+  private boolean copIsMean(PlateColumns plan, List<PlateColumns> parts) {
     List<Channel> channels =
         plan.columns().keySet().stream()
             .filter(c -> c.quantity() == Quantity.COP && c.axis() != vertical)
@@ -90,7 +90,7 @@ final class SumOfPlates {
         && channels.stream().allMatch(c -> agrees(holes, isMean(plan, parts, c)));
   }
 
-  private IntPredicate isMean(PlatePlan plan, List<PlatePlan> parts, Channel channel) {
+  private IntPredicate isMean(PlateColumns plan, List<PlateColumns> parts, Channel channel) {
     IntToDoubleFunction whole = value(plan, channel);
     List<IntToDoubleFunction> forces = parts.stream().map(this::force).toList();
     List<IntToDoubleFunction> centres = parts.stream().map(p -> value(p, channel)).toList();
@@ -122,7 +122,7 @@ final class SumOfPlates {
   }
 
   /** A plate's vertical force by row. */
-  private IntToDoubleFunction force(PlatePlan plan) {
+  private IntToDoubleFunction force(PlateColumns plan) {
     double scale = units.get(plan).scale(Quantity.FORCE);
     IntToDoubleFunction sum =
         sum(
@@ -142,16 +142,16 @@ final class SumOfPlates {
     };
   }
 
-  private IntToDoubleFunction value(PlatePlan plan, Channel channel) {
-    Column column = table.column(plan.column(channel).orElseThrow());
+  private IntToDoubleFunction value(PlateColumns plan, Channel channel) {
+    NumberColumn column = table.column(plan.column(channel).orElseThrow());
     double scale = units.get(plan).scale(channel.quantity());
     return row -> scale * column.at(row);
   }
 
-  private BitSet holes(PlatePlan plan, List<PlatePlan> parts) {
+  private BitSet holes(PlateColumns plan, List<PlateColumns> parts) {
     BitSet holes = new BitSet();
     plan.wanted().forEach(i -> table.column(i).addHolesTo(holes));
-    parts.stream().flatMap(PlatePlan::wanted).forEach(i -> table.column(i).addHolesTo(holes));
+    parts.stream().flatMap(PlateColumns::wanted).forEach(i -> table.column(i).addHolesTo(holes));
     return holes;
   }
 }

@@ -1,9 +1,9 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.List;
@@ -14,29 +14,29 @@ import java.util.stream.Collectors;
 /** Chooses the table that holds the plate, among the sections and recordings of a file. */
 public final class TableChoice {
   private final OptionalInt stated;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
   /**
    * @param stated number of the recording in the file, as a description states it
    */
   public TableChoice(OptionalInt stated, String file) {
     this.stated = stated;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /**
    * The table; empty, with a problem, where there is none. Of several of which none is chosen,
    * which is a problem, the first is shown.
    */
-  public Outcome<Optional<Table>> choose(List<Table> tables) {
-    List<Table> withPlate = tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
+  public Outcome<Optional<ParsedTable>> choose(List<ParsedTable> tables) {
+    List<ParsedTable> withPlate = tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {
       return new Outcome<>(Optional.empty(), refused(tables));
     }
     if (stated.isPresent()) {
       return stated(withPlate);
     }
-    Findings several =
+    StageFindings several =
         withPlate.size() == 1
             ? nothing
             : nothing.withProblem(
@@ -46,7 +46,7 @@ public final class TableChoice {
     return checked(withPlate.get(0), several);
   }
 
-  private Outcome<Optional<Table>> stated(List<Table> withPlate) {
+  private Outcome<Optional<ParsedTable>> stated(List<ParsedTable> withPlate) {
     int number = stated.getAsInt();
     if (number < 1 || number > withPlate.size()) {
       return new Outcome<>(
@@ -57,15 +57,15 @@ public final class TableChoice {
     return checked(withPlate.get(number - 1), nothing);
   }
 
-  private static Outcome<Optional<Table>> checked(Table table, Findings earlier) {
+  private static Outcome<Optional<ParsedTable>> checked(ParsedTable table, StageFindings earlier) {
     return new Outcome<>(Optional.of(table), earlier.withProblems(table.plan().problems()));
   }
 
-  private Findings refused(List<Table> tables) {
+  private StageFindings refused(List<ParsedTable> tables) {
     if (tables.isEmpty()) {
       return nothing;
     }
-    Table first = tables.get(0);
+    ParsedTable first = tables.get(0);
     if (!first.plan().problems().isEmpty()) {
       return nothing.withProblems(first.plan().problems());
     }
@@ -77,7 +77,7 @@ public final class TableChoice {
   }
 
   /** First and last line of each table. */
-  private static String lines(List<Table> tables) {
+  private static String lines(List<ParsedTable> tables) {
     return tables.stream()
         .map(t -> t.head().firstDataLine() + "-" + t.lines().line(t.rows() - 1))
         .collect(Collectors.joining(", "));

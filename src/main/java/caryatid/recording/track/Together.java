@@ -3,7 +3,7 @@ package caryatid.recording.track;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.Role;
+import caryatid.recording.table.ColumnMeaning;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -34,10 +34,10 @@ final class Together {
   static boolean cells(ColumnName column, Axis vertical) {
     List<String> words = column.words();
     Optional<Channel> channel =
-        Role.of(column).channel().filter(c -> Role.of(column).plate().isEmpty());
+        ColumnMeaning.of(column).channel().filter(c -> ColumnMeaning.of(column).plate().isEmpty());
     return channel.equals(Optional.of(Channel.of(Channel.Quantity.FORCE, vertical)))
         || (words.stream().anyMatch(w -> ALL.contains(w) || WEIGHT.contains(w))
             && words.stream()
-                .allMatch(w -> ALL.contains(w) || WEIGHT.contains(w) || Role.FILLERS.contains(w)));
+                .allMatch(w -> ALL.contains(w) || WEIGHT.contains(w) || ColumnMeaning.FILLERS.contains(w)));
   }
 }

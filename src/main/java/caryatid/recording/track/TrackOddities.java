@@ -3,7 +3,7 @@ package caryatid.recording.track;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
@@ -30,7 +30,7 @@ final class TrackOddities {
 
   private final PlateTrack track;
   private final double copSpike;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
   TrackOddities(PlateTrack track, String file) {
     this(track, SPIKE_MM, file);
@@ -43,23 +43,23 @@ final class TrackOddities {
   TrackOddities(PlateTrack track, double copSpike, String file) {
     this.track = track;
     this.copSpike = copSpike;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
-  Findings remarks() {
+  StageFindings remarks() {
     int used = track.usable().count();
     if (used < 3) {
       return nothing;
     }
     double meanN = track.upN().map(up -> sum(up) / used).orElse(0.0);
-    Findings bursts = Bursts.of(track, copSpike, SPIKE_FRACTION * meanN, nothing.file());
+    StageFindings bursts = Bursts.of(track, copSpike, SPIKE_FRACTION * meanN, nothing.file());
     return spikes(used)
         .and(bursts)
         .and(track.upN().map(this::saturation).orElse(nothing))
         .and(repeats(used));
   }
 
-  private Findings spikes(int used) {
+  private StageFindings spikes(int used) {
     double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
     BitSet spikes = new BitSet();
     spikes(track.copRightMm(), copSpike, spikes);
@@ -72,7 +72,7 @@ final class TrackOddities {
         : nothing.withRemark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
   }
 
-  private Findings repeats(int used) {
+  private StageFindings repeats(int used) {
     int repeated = repeated();
     return repeated > REPEATED * used
         ? nothing.withRemark(
@@ -117,7 +117,7 @@ final class TrackOddities {
     return track.usable().at(i - 1) && track.usable().at(i) && track.usable().at(i + 1);
   }
 
-  private Findings saturation(Samples up) {
+  private StageFindings saturation(Samples up) {
     double largest = 0;
     int times = 0;
     int different = 0;

@@ -10,10 +10,10 @@ import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import java.util.BitSet;
@@ -21,14 +21,14 @@ import java.util.Optional;
 
 /** Makes the plates' tracks, once everything is known. */
 public final class Tracks {
-  private final Table table;
+  private final ParsedTable table;
   private final Axes axes;
   private final Timeline timeline;
   private final Optional<PlateDescription> description;
   private final String file;
 
   public Tracks(
-      Table table,
+      ParsedTable table,
       Axes axes,
       Timeline timeline,
       Optional<PlateDescription> description,
@@ -45,24 +45,24 @@ public final class Tracks {
    *
    * @param units empty for a plate that carried nothing
    */
-  public Outcome<PlateTrack> track(PlatePlan plan, Optional<PlateUnits> units) {
+  public Outcome<PlateTrack> track(PlateColumns plan, Optional<PlateUnits> units) {
     return units
         .map(known -> track(plan, known))
-        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), Findings.none(file)));
+        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), StageFindings.none(file)));
   }
 
-  private Outcome<PlateTrack> track(PlatePlan plan, PlateUnits units) {
+  private Outcome<PlateTrack> track(PlateColumns plan, PlateUnits units) {
     Outcome<PlateTrack> converted =
         plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells cells
             ? LoadCellConversion.track(
                 table, plan, cells, units.force().orElseThrow(), timeline, file)
             : converted(plan, units);
     PlateTrack track = converted.value();
-    Findings edges =
+    StageFindings edges =
         plan.layout()
             .size()
             .map(size -> new EdgeCheck(size, offPlate(plan), file).check(track))
-            .orElse(Findings.none(file));
+            .orElse(StageFindings.none(file));
     return new Outcome<>(
         track,
         converted
@@ -73,27 +73,27 @@ public final class Tracks {
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }
 
-  private static ImportProblem offPlate(PlatePlan plan) {
+  private static ImportProblem offPlate(PlateColumns plan) {
     if (plan.sensors().isEmpty()) {
       return Questions.exported(plan) ? ImportProblem.OFF_PLATE : ImportProblem.OFF_PLATE_BY_MOMENTS;
     }
     return ImportProblem.OFF_PLATE_BY_SENSORS;
   }
 
-  private Outcome<PlateTrack> converted(PlatePlan plan, PlateUnits units) {
+  private Outcome<PlateTrack> converted(PlateColumns plan, PlateUnits units) {
     boolean removeOffset = description.map(PlateDescription::removeUnloadedOffset).orElse(false);
     PlateConversion conversion =
         new PlateConversion(table, plan, units, axes, timeline, removeOffset, file);
-    Findings sense =
-        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(Findings.none(file));
+    StageFindings sense =
+        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(StageFindings.none(file));
     Outcome<PlateTrack> track = conversion.track();
     return new Outcome<>(track.value(), conversion.unloaded().and(sense).and(track.findings()));
   }
 
-  private Findings checkedSense(PlatePlan plan, ForceIs seen) {
+  private StageFindings checkedSense(PlateColumns plan, ForceIs seen) {
     Optional<ForceIs> stated = description.flatMap(PlateDescription::forceIs);
     Argument plate = Argument.text(plan.name());
-    Findings nothing = Findings.none(file);
+    StageFindings nothing = StageFindings.none(file);
     if (stated.isPresent() && stated.get() != seen) {
       return nothing.withProblem(
           ImportProblem.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
@@ -106,7 +106,7 @@ public final class Tracks {
   }
 
   /** A plate that carried nothing. */
-  private static PlateTrack empty(PlatePlan plan, int size) {
+  private static PlateTrack empty(PlateColumns plan, int size) {
     Samples zeros = Samples.adopt(new double[size]);
     return new PlateTrack(
         plan.name(),

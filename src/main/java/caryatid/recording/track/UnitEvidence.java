@@ -5,9 +5,9 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.Arrays;
@@ -15,19 +15,19 @@ import java.util.List;
 
 /** What the numbers would mean in each unit, so that whoever is asked for the unit can tell. */
 final class UnitEvidence {
-  private final Table table;
+  private final ParsedTable table;
   private final Axis vertical;
 
-  UnitEvidence(Table table, Axis vertical) {
+  UnitEvidence(ParsedTable table, Axis vertical) {
     this.table = table;
     this.vertical = vertical;
   }
 
   /** The mass the plates weigh together, for each unit of force. */
-  List<Argument> ofForce(List<PlatePlan> plates) {
+  List<Argument> ofForce(List<PlateColumns> plates) {
     double sum = 0;
-    for (PlatePlan plan : plates) {
-      for (Column column : PlateViews.forces(table, plan, vertical)) {
+    for (PlateColumns plan : plates) {
+      for (NumberColumn column : PlateViews.forces(table, plan, vertical)) {
         sum += Math.abs(middle(column));
       }
     }
@@ -38,9 +38,9 @@ final class UnitEvidence {
   }
 
   /** How far from the export's zero the centre of pressure lies, for each unit of length. */
-  List<Argument> ofCop(List<PlatePlan> plates) {
+  List<Argument> ofCop(List<PlateColumns> plates) {
     double most = 0;
-    for (PlatePlan plan : plates) {
+    for (PlateColumns plan : plates) {
       for (Channel channel : plan.columns().keySet()) {
         if (channel.quantity() == Quantity.COP) {
           most = Math.max(most, Math.abs(middle(table.column(plan.columns().get(channel)))));
@@ -54,7 +54,7 @@ final class UnitEvidence {
   }
 
   /** The median, which an empty plate's values hardly move. */
-  private static double middle(Column column) {
+  private static double middle(NumberColumn column) {
     double[] values = new double[column.size()];
     Arrays.setAll(values, column::at);
     Arrays.sort(values);

@@ -10,10 +10,10 @@ import caryatid.recording.model.RawUnit;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.Head;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlatePlan;
+import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.Preamble;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
@@ -32,17 +32,17 @@ import java.util.stream.Stream;
  * description; where two of them state one, they must agree.
  */
 final class UnitFinder {
-  private final Head head;
+  private final HeaderBlock head;
   private final Preamble preamble;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
-  UnitFinder(Head head, String file) {
+  UnitFinder(HeaderBlock head, String file) {
     this.head = head;
     this.preamble = new Preamble(head);
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
-  Outcome<PlateUnits> units(PlatePlan plan) {
+  Outcome<PlateUnits> units(PlateColumns plan) {
     PlateLayout layout = plan.layout();
     Decided<ForceUnit> force = unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit());
     Decided<MomentUnit> moment =
@@ -63,14 +63,14 @@ final class UnitFinder {
 
   /** The unit of a quantity; refused where the file states one that cannot be used. */
   private record Decided<U>(
-      Quantity quantity, Optional<U> unit, boolean refused, Findings findings) {}
+      Quantity quantity, Optional<U> unit, boolean refused, StageFindings findings) {}
 
   private <U extends Enum<U> & Coded> Decided<U> unit(
-      PlatePlan plan,
+      PlateColumns plan,
       Quantity quantity,
       Function<String, Optional<U>> named,
       Optional<U> described) {
-    Findings findings = nothing;
+    StageFindings findings = nothing;
     Optional<U> unit = Optional.empty();
     boolean refused = false;
     for (Statement each : statements(plan, quantity)) {
@@ -97,7 +97,7 @@ final class UnitFinder {
     return new Decided<>(quantity, known, refused, findings);
   }
 
-  private Findings unusable(Statement stated, Quantity quantity) {
+  private StageFindings unusable(Statement stated, Quantity quantity) {
     return nothing.withProblem(
         stated.place(),
         RawUnit.named(stated.unit()).isPresent() ? ImportProblem.RAW_UNIT : ImportProblem.UNKNOWN_UNIT,
@@ -105,7 +105,7 @@ final class UnitFinder {
         Argument.term(quantity));
   }
 
-  private <U extends Enum<U> & Coded> Findings compared(
+  private <U extends Enum<U> & Coded> StageFindings compared(
       Statement statement, U stated, Optional<U> known) {
     return known.isPresent() && known.get() != stated
         ? nothing.withProblem(
@@ -117,7 +117,7 @@ final class UnitFinder {
   }
 
   /** Every unit the file states for a quantity of a plate, and where. */
-  private Collection<Statement> statements(PlatePlan plan, Quantity quantity) {
+  private Collection<Statement> statements(PlateColumns plan, Quantity quantity) {
     Map<String, Statement> statements = new LinkedHashMap<>();
     plan.holding(quantity)
         .map(head.columns()::get)

@@ -8,10 +8,10 @@ import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import caryatid.remark.Argument;
 import java.util.List;
 import java.util.Optional;
@@ -28,22 +28,22 @@ public final class UnitsByMoments {
   /** Share of the variance that the moments have to explain (common practice, no source). */
   private static final double EXPLAINED = 0.9;
 
-  private final Table table;
+  private final ParsedTable table;
   private final Axis vertical;
   private final String file;
 
   /**
    * @param vertical the export's axis that seems vertical
    */
-  public UnitsByMoments(Table table, Axis vertical, String file) {
+  public UnitsByMoments(ParsedTable table, Axis vertical, String file) {
     this.table = table;
     this.vertical = vertical;
     this.file = file;
   }
 
   /** Each pair of units that the numbers allow, where the unit is unknown. */
-  public Findings pairs(PlatePlan plan, PlateUnits units) {
-    Findings findings = Findings.none(file);
+  public StageFindings pairs(PlateColumns plan, PlateUnits units) {
+    StageFindings findings = StageFindings.none(file);
     Optional<Double> ratio = units.unstated(Quantity.COP) ? ratio(plan) : Optional.empty();
     if (ratio.isEmpty()) {
       return findings;
@@ -70,7 +70,7 @@ public final class UnitsByMoments {
   /**
    * How far the centre moves where moment over force moves by one, along the axis it moves most.
    */
-  private Optional<Double> ratio(PlatePlan plan) {
+  private Optional<Double> ratio(PlateColumns plan) {
     Axis one = VerticalAxis.horizontal(vertical).get(0);
     Axis other = VerticalAxis.horizontal(vertical).get(1);
     Optional<Fit> along = fit(plan, one, other);
@@ -80,7 +80,7 @@ public final class UnitsByMoments {
         : along.flatMap(Fit::ratio);
   }
 
-  private Optional<Fit> fit(PlatePlan plan, Axis copAxis, Axis momentAxis) {
+  private Optional<Fit> fit(PlateColumns plan, Axis copAxis, Axis momentAxis) {
     Channel[] needed = {
       Channel.of(Quantity.COP, copAxis),
       Channel.of(Quantity.MOMENT, momentAxis),
@@ -89,9 +89,9 @@ public final class UnitsByMoments {
     if (!List.of(needed).stream().allMatch(plan::has)) {
       return Optional.empty();
     }
-    Column cop = column(plan, needed[0]);
-    Column moment = column(plan, needed[1]);
-    Column force = column(plan, needed[2]);
+    NumberColumn cop = column(plan, needed[0]);
+    NumberColumn moment = column(plan, needed[1]);
+    NumberColumn force = column(plan, needed[2]);
     Fit fit = new Fit();
     for (int row = 0; row < table.rows(); row++) {
       boolean hole = cop.isHole(row) || moment.isHole(row) || force.isHole(row);
@@ -102,7 +102,7 @@ public final class UnitsByMoments {
     return Optional.of(fit);
   }
 
-  private Column column(PlatePlan plan, Channel channel) {
+  private NumberColumn column(PlateColumns plan, Channel channel) {
     return table.column(plan.column(channel).orElseThrow());
   }
 

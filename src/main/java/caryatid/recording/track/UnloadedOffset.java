@@ -4,9 +4,9 @@ import caryatid.geometry.Axes;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.SampleSeries;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
@@ -29,14 +29,14 @@ final class UnloadedOffset {
   private final Axes axes;
   private final Load load;
   private final String plate;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
   UnloadedOffset(RawPlate raw, Axes axes, Load load, String plate, String file) {
     this.raw = raw;
     this.axes = axes;
     this.load = load;
     this.plate = plate;
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /**
@@ -46,7 +46,7 @@ final class UnloadedOffset {
    *     nothing was subtracted
    */
   Outcome<Optional<RawPlate>> handle(boolean remove, double rateHz) {
-    Optional<Series> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
+    Optional<SampleSeries> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
     if (vertical.isEmpty()) {
       return new Outcome<>(Optional.empty(), nothing);
     }
@@ -70,7 +70,7 @@ final class UnloadedOffset {
             Math.abs(offset) > NOTEWORTHY_N ? remarked(RecordingRemark.OFFSET, offset) : nothing);
   }
 
-  private Findings remarked(RecordingRemark remark, double offsetN) {
+  private StageFindings remarked(RecordingRemark remark, double offsetN) {
     return nothing.withRemark(remark, Argument.text(plate), Argument.of(offsetN, Unit.N));
   }
 

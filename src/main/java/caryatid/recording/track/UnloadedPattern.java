@@ -1,6 +1,6 @@
 package caryatid.recording.track;
 
-import caryatid.recording.table.Series;
+import caryatid.recording.table.SampleSeries;
 import java.util.BitSet;
 
 /**
@@ -23,7 +23,7 @@ final class UnloadedPattern {
   private UnloadedPattern() {}
 
   /** The samples that look like an empty plate. */
-  static BitSet of(Series right, Series anterior, double rateHz) {
+  static BitSet of(SampleSeries right, SampleSeries anterior, double rateHz) {
     BitSet empty = new BitSet(right.size());
     int longest = (int) Math.max(10, Math.ceil(STILL_S * rateHz));
     int still = 0;
@@ -50,13 +50,13 @@ final class UnloadedPattern {
     return Math.abs(right) > FAR_MM || Math.abs(anterior) > FAR_MM;
   }
 
-  private static boolean jumps(Series right, Series anterior, int i) {
+  private static boolean jumps(SampleSeries right, SampleSeries anterior, int i) {
     return (i == 0 || step(right, anterior, i) > JUMP_MM)
         && (i == right.size() - 1 || step(right, anterior, i + 1) > JUMP_MM)
         && right.size() > 1;
   }
 
-  private static double step(Series right, Series anterior, int i) {
+  private static double step(SampleSeries right, SampleSeries anterior, int i) {
     return Math.hypot(right.at(i) - right.at(i - 1), anterior.at(i) - anterior.at(i - 1));
   }
 }

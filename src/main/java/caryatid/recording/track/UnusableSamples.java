@@ -4,9 +4,9 @@ import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.Findings;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Series;
+import caryatid.recording.table.SampleSeries;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
@@ -23,23 +23,23 @@ final class UnusableSamples {
   private final Load load;
   private final String plate;
   private final boolean edgesKnown;
-  private final Findings nothing;
+  private final StageFindings nothing;
 
   UnusableSamples(RawPlate raw, Load load, PlateLayout layout, String file) {
     this.edgesKnown = layout.size().isPresent();
     this.raw = raw;
     this.load = load;
     this.plate = layout.name();
-    this.nothing = Findings.none(file);
+    this.nothing = StageFindings.none(file);
   }
 
   /** The samples; each kind is remarked with its count. */
-  Outcome<BitSet> find(Series right, Series anterior, double rateHz) {
+  Outcome<BitSet> find(SampleSeries right, SampleSeries anterior, double rateHz) {
     BitSet missing = (BitSet) raw.holes().clone();
     missing.andNot(load.unloaded());
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    Findings findings = remarked(RecordingRemark.MISSING, missing);
+    StageFindings findings = remarked(RecordingRemark.MISSING, missing);
     if (!load.known()) {
       BitSet empty = UnloadedPattern.of(right, anterior, rateHz);
       empty.andNot(missing);
@@ -56,13 +56,13 @@ final class UnusableSamples {
     return new Outcome<>(unusable, findings.and(far.findings()));
   }
 
-  private Findings remarked(RecordingRemark remark, BitSet samples) {
+  private StageFindings remarked(RecordingRemark remark, BitSet samples) {
     return remarked(remark, samples, plate, nothing.file());
   }
 
   /** Says how many samples of a plate were left out; nothing where there are none. */
-  static Findings remarked(RecordingRemark remark, BitSet samples, String plate, String file) {
-    Findings nothing = Findings.none(file);
+  static StageFindings remarked(RecordingRemark remark, BitSet samples, String plate, String file) {
+    StageFindings nothing = StageFindings.none(file);
     return samples.isEmpty()
         ? nothing
         : nothing.withRemark(
@@ -91,7 +91,7 @@ final class UnusableSamples {
                 Argument.of(Load.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
   }
 
-  private Outcome<BitSet> far(Series right, Series anterior, BitSet unusable) {
+  private Outcome<BitSet> far(SampleSeries right, SampleSeries anterior, BitSet unusable) {
     BitSet far = new BitSet();
     for (int i = 0; i < right.size(); i++) {
       if (UnloadedPattern.far(right.at(i), anterior.at(i)) && !unusable.get(i)) {

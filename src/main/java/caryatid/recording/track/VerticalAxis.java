@@ -3,9 +3,9 @@ package caryatid.recording.track;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
-import caryatid.recording.table.Column;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.ParsedTable;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -19,10 +19,10 @@ final class VerticalAxis {
   private VerticalAxis() {}
 
   /** The axis; without forces the one that has no centre of pressure, else z. */
-  static Axis seen(Table table, Collection<PlatePlan> plates) {
+  static Axis seen(ParsedTable table, Collection<PlateColumns> plates) {
     Map<Axis, Double> forces = new EnumMap<>(Axis.class);
     Set<Axis> cop = EnumSet.noneOf(Axis.class);
-    for (PlatePlan plan : plates) {
+    for (PlateColumns plan : plates) {
       for (Map.Entry<Channel, Integer> each : plan.columns().entrySet()) {
         Channel channel = each.getKey();
         if (channel.quantity() == Quantity.FORCE) {
@@ -48,7 +48,7 @@ final class VerticalAxis {
     return Arrays.stream(Axis.values()).filter(axis -> axis != vertical).toList();
   }
 
-  private static double sumOfSizes(Column column) {
+  private static double sumOfSizes(NumberColumn column) {
     double sum = 0;
     for (int row = 0; row < column.size(); row++) {
       sum += Math.abs(column.at(row));

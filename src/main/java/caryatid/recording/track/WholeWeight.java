@@ -3,10 +3,10 @@ package caryatid.recording.track;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.Findings;
-import caryatid.recording.table.PlatePlan;
-import caryatid.recording.table.Series;
-import caryatid.recording.table.Table;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -19,12 +19,12 @@ final class WholeWeight {
   /** Cells and weight that differ by more do not belong together (common practice, no source). */
   private static final double WITHIN = 0.02;
 
-  private final Table table;
+  private final ParsedTable table;
   private final Optional<Integer> column;
   private final String plate;
   private final ForceUnit ofCells;
 
-  WholeWeight(Table table, PlatePlan plan, ForceUnit ofCells) {
+  WholeWeight(ParsedTable table, PlateColumns plan, ForceUnit ofCells) {
     this.table = table;
     this.plate = plan.name();
     this.ofCells = ofCells;
@@ -41,14 +41,14 @@ final class WholeWeight {
    * @param up the cells' sums, N, one a sample
    * @param unusable samples in which some cell has no number
    */
-  Findings compare(double[] up, BitSet unusable, Timeline timeline, String file) {
-    Findings nothing = Findings.none(file);
+  StageFindings compare(double[] up, BitSet unusable, Timeline timeline, String file) {
+    StageFindings nothing = StageFindings.none(file);
     if (column.isEmpty()) {
       return nothing;
     }
     BitSet left = timeline.holes(table.column(column.get()));
     left.or(unusable);
-    Series whole = timeline.series(table.column(column.get()));
+    SampleSeries whole = timeline.series(table.column(column.get()));
     double cells = 0;
     double weight = 0;
     for (int i = left.nextClearBit(0); i < up.length; i = left.nextClearBit(i + 1)) {

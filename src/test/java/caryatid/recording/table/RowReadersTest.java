@@ -75,8 +75,8 @@ class RowReadersTest {
       columns.add(ColumnName.of("", name));
     }
     Collections.rotate(columns, -turn);
-    Head head =
-        new Head(
+    HeaderBlock head =
+        new HeaderBlock(
             List.of(),
             1,
             OptionalInt.of(1),
@@ -113,8 +113,8 @@ class RowReadersTest {
     GrowingTable fast = table(dialect, turn);
     GrowingTable careful = table(dialect, turn);
     FastRow fastRow = new FastRow(fast, (byte) '\n');
-    Findings nothing = Findings.none("test");
-    CarefulRow carefulRow = new CarefulRow(careful, new CutNumber(List.of(), dialect), nothing);
+    StageFindings nothing = StageFindings.none("test");
+    CarefulRow carefulRow = new CarefulRow(careful, new TruncatedCellCheck(List.of(), dialect), nothing);
     List<String> taken = new ArrayList<>();
     for (int i = 0; i < rows; i++) {
       String line = line(random, dialect);
@@ -128,8 +128,8 @@ class RowReadersTest {
         taken.add(line);
       }
     }
-    Table one = fast.grown();
-    Table other = careful.grown();
+    ParsedTable one = fast.grown();
+    ParsedTable other = careful.grown();
     for (int row = 0; row < taken.size(); row++) {
       assertThat(numbers(one, row)).as(taken.get(row)).isEqualTo(numbers(other, row));
     }
@@ -148,7 +148,7 @@ class RowReadersTest {
     return String.join(String.valueOf(dialect.delimiter().character()), cells);
   }
 
-  private static List<Double> numbers(Table table, int row) {
+  private static List<Double> numbers(ParsedTable table, int row) {
     return table.columns().values().stream().map(c -> c.at(row)).toList();
   }
 

@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Validation: what is read by way of the buffer against {@link CarefulRow}, line by line. */
 class RowsOverBordersTest {
   private static final List<String> NAMES = List.of("Time", "other", "Fz", "CoPx", "CoPy");
-  private static final Findings NOTHING = Findings.none("test");
+  private static final StageFindings NOTHING = StageFindings.none("test");
   private static final String[] ODD = {"", "NaN", "1.5e3", "12345678901234567.5", " 7 ", "\"8\""};
 
   /** Gives a text in portions, so that the known part of the buffer ends wherever one does. */
@@ -70,10 +70,10 @@ class RowsOverBordersTest {
     return String.join(end, lines) + end;
   }
 
-  private static Outcome<List<Table>> read(String text, String end, IntUnaryOperator portion) {
+  private static Outcome<List<ParsedTable>> read(String text, String end, IntUnaryOperator portion) {
     byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
     return new TableReader(
-            new Lines(
+            new LineReader(
                 new Portions(bytes, portion),
                 StandardCharsets.US_ASCII,
                 (byte) end.charAt(end.length() - 1)),
@@ -84,20 +84,20 @@ class RowsOverBordersTest {
   }
 
   private static void holds(List<String> lines, String end, IntUnaryOperator portion) {
-    Outcome<List<Table>> outcome = read(joined(lines, end), end, portion);
+    Outcome<List<ParsedTable>> outcome = read(joined(lines, end), end, portion);
     assertThat(outcome.findings()).isEqualTo(NOTHING);
     assertThat(outcome.value()).hasSize(1);
-    Table read = outcome.value().get(0);
-    Table expected = byLine(read, lines);
+    ParsedTable read = outcome.value().get(0);
+    ParsedTable expected = byLine(read, lines);
     assertThat(read.rows()).isEqualTo(lines.size() - 1).isEqualTo(expected.rows());
     read.columns().forEach((index, column) -> alike(column, expected.column(index)));
     assertThat(IntStream.range(0, read.rows()).allMatch(row -> read.lines().line(row) == row + 2))
         .isTrue();
   }
 
-  private static Table byLine(Table read, List<String> lines) {
+  private static ParsedTable byLine(ParsedTable read, List<String> lines) {
     GrowingTable expected = new GrowingTable(read.head(), read.plan());
-    CutNumber cut = new CutNumber(List.of(), read.head().dialect());
+    TruncatedCellCheck cut = new TruncatedCellCheck(List.of(), read.head().dialect());
     CarefulRow careful = new CarefulRow(expected, cut, NOTHING);
     for (int i = 1; i < lines.size(); i++) {
       assertThat(careful.read(lines.get(i), i + 1, true).findings()).isEqualTo(NOTHING);
@@ -105,18 +105,18 @@ class RowsOverBordersTest {
     return expected.grown();
   }
 
-  private static void alike(Column read, Column expected) {
+  private static void alike(NumberColumn read, NumberColumn expected) {
     assertThat(holes(read)).isEqualTo(holes(expected));
     assertThat(numbers(read)).isEqualTo(numbers(expected));
   }
 
-  private static BitSet holes(Column column) {
+  private static BitSet holes(NumberColumn column) {
     BitSet holes = new BitSet();
     column.addHolesTo(holes);
     return holes;
   }
 
-  private static double[] numbers(Column column) {
+  private static double[] numbers(NumberColumn column) {
     return IntStream.range(0, column.size()).mapToDouble(column::at).toArray();
   }
 
@@ -161,11 +161,11 @@ class RowsOverBordersTest {
   @Test
   void aLineThatIsNoRowOfAnExportIsRefused() {
     List<String> lines = lines(new Random(20260309), Delimiter.COMMA, 500);
-    lines.set(400, lines.get(400) + " ".repeat(2 * Lines.LONGEST));
-    Outcome<List<Table>> outcome = read(joined(lines, "\n"), "\n", length -> length);
+    lines.set(400, lines.get(400) + " ".repeat(2 * LineReader.LONGEST));
+    Outcome<List<ParsedTable>> outcome = read(joined(lines, "\n"), "\n", length -> length);
     assertThat(outcome.value()).isEmpty();
     assertThat(outcome.findings())
-        .isEqualTo(NOTHING.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(Lines.LONGEST)));
+        .isEqualTo(NOTHING.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(LineReader.LONGEST)));
   }
 
   /** A column's numbers are kept in pieces of 32,768. */

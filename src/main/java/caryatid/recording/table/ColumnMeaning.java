@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
  * @param plate what in the name tells the plates apart; empty where nothing does
  * @param version which of several versions it holds, as raw or filtered; empty where none is named
  */
-public record Role(Kind kind, Optional<Channel> channel, String plate, String version) {
+public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, String version) {
   /** What a column can hold. */
   public enum Kind {
     TIME,
@@ -32,7 +32,7 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
     OTHER
   }
 
-  static final Role OTHER = new Role(Kind.OTHER, Optional.empty(), "", "");
+  static final ColumnMeaning OTHER = new ColumnMeaning(Kind.OTHER, Optional.empty(), "", "");
 
   private static final Set<String> TIME =
       words("time t timestamp seconds zeit temps tijd tiempo tempo");
@@ -122,32 +122,32 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
     return words;
   }
 
-  public static Role of(ColumnName column) {
+  public static ColumnMeaning of(ColumnName column) {
     List<String> words = wordsOf(column);
     if (words.stream().anyMatch(TIME::contains)) {
-      return new Role(Kind.TIME, Optional.empty(), "", "");
+      return new ColumnMeaning(Kind.TIME, Optional.empty(), "", "");
     }
     if (words.stream().anyMatch(INDEX::contains)) {
-      return new Role(Kind.INDEX, Optional.empty(), "", "");
+      return new ColumnMeaning(Kind.INDEX, Optional.empty(), "", "");
     }
-    Role role =
+    ColumnMeaning role =
         compact(words)
             .or(() -> spelled(words))
             .or(() -> vertical(words))
             .or(() -> applied(column, words))
             .orElse(OTHER);
     boolean derived = role.kind == Kind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
-    return derived ? new Role(Kind.DERIVED, Optional.empty(), "", "") : role;
+    return derived ? new ColumnMeaning(Kind.DERIVED, Optional.empty(), "", "") : role;
   }
 
   /**
    * What columns beside each other are taken for. Names that are bare axes, x and y and no z, are a
    * centre of pressure where no other name tells of one or of moments.
    */
-  public static List<Role> of(List<ColumnName> columns) {
-    List<Role> roles = new ArrayList<>(columns.stream().map(Role::of).toList());
-    boolean known = roles.stream().anyMatch(Role::tellsCentre);
-    List<String> axes = columns.stream().map(Role::bareAxis).toList();
+  public static List<ColumnMeaning> of(List<ColumnName> columns) {
+    List<ColumnMeaning> roles = new ArrayList<>(columns.stream().map(ColumnMeaning::of).toList());
+    boolean known = roles.stream().anyMatch(ColumnMeaning::tellsCentre);
+    List<String> axes = columns.stream().map(ColumnMeaning::bareAxis).toList();
     boolean pair =
         axes.stream().filter("x"::equals).count() == 1
             && axes.stream().filter("y"::equals).count() == 1
@@ -170,7 +170,7 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
     return words.size() == 1 && words.get(0).matches("[xyz]") ? words.get(0) : "";
   }
 
-  private static Optional<Role> compact(List<String> words) {
+  private static Optional<ColumnMeaning> compact(List<String> words) {
     for (int i = words.size() - 1; i >= 0; i--) {
       Matcher word = COMPACT.matcher(words.get(i));
       if (word.matches() && clear(word.group(1), words)) {
@@ -187,7 +187,7 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
     return !letters.matches("[vp]") || words.stream().anyMatch(FORCE_CONTEXT::contains);
   }
 
-  private static Optional<Role> spelled(List<String> words) {
+  private static Optional<ColumnMeaning> spelled(List<String> words) {
     for (int i = words.size() - 1; i >= 0; i--) {
       Matcher axis = AXIS.matcher(words.get(i));
       if (axis.matches()) {
@@ -200,7 +200,7 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
   }
 
   /** A vertical force whose name says no axis. */
-  private static Optional<Role> vertical(List<String> words) {
+  private static Optional<ColumnMeaning> vertical(List<String> words) {
     boolean named = words.stream().anyMatch(VERTICAL::contains);
     boolean whole = words.contains("vertikalkraft");
     return named && (whole || quantity(words).equals(Optional.of(Quantity.FORCE)))
@@ -209,7 +209,7 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
   }
 
   /** The point at which the force is applied, as in {@code Ax (m)}: only where it is a length. */
-  private static Optional<Role> applied(ColumnName column, List<String> words) {
+  private static Optional<ColumnMeaning> applied(ColumnName column, List<String> words) {
     boolean length = column.unit().flatMap(LengthUnit::named).isPresent();
     for (int i = words.size() - 1; length && i >= 0; i--) {
       Matcher word = APPLIED.matcher(words.get(i));
@@ -235,10 +235,10 @@ public record Role(Kind kind, Optional<Channel> channel, String plate, String ve
     return Optional.empty();
   }
 
-  private static Role channel(Quantity quantity, String axis, List<String> rest) {
+  private static ColumnMeaning channel(Quantity quantity, String axis, List<String> rest) {
     Channel channel =
         Channel.valueOf(quantity.name() + "_" + axis.toUpperCase(java.util.Locale.ROOT));
-    return new Role(
+    return new ColumnMeaning(
         Kind.CHANNEL,
         Optional.of(channel),
         plate(rest),

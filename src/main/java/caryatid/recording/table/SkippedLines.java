@@ -8,11 +8,11 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /** Lines that are not read because a description says where the names and the rows are. */
-final class PassedOver {
+final class SkippedLines {
   private final List<String> lines;
   private final Delimiter delimiter;
 
-  PassedOver(List<String> lines, Delimiter delimiter) {
+  SkippedLines(List<String> lines, Delimiter delimiter) {
     this.lines = lines;
     this.delimiter = delimiter;
   }
@@ -23,7 +23,7 @@ final class PassedOver {
    *
    * @param stated whether a description says where they are
    */
-  Findings remark(Rows rows, Optional<Header> header, boolean stated, String file) {
+  StageFindings remark(RowRun rows, Optional<Header> header, boolean stated, String file) {
     OptionalInt names = header.map(Header::line).orElse(OptionalInt.empty());
     OptionalInt units = header.map(Header::units).orElse(OptionalInt.empty());
     int[] passed =
@@ -33,16 +33,16 @@ final class PassedOver {
             .filter(i -> isRow(i, rows) || (names.isPresent() && i > names.getAsInt()))
             .toArray();
     return passed.length == 0
-        ? Findings.none(file)
-        : Findings.none(file)
+        ? StageFindings.none(file)
+        : StageFindings.none(file)
             .withRemark(
                 RecordingRemark.PASSED_OVER,
                 Argument.count(passed.length),
                 Argument.count(passed[0] + 1));
   }
 
-  private boolean isRow(int line, Rows rows) {
+  private boolean isRow(int line, RowRun rows) {
     List<String> cells = delimiter.split(lines.get(line));
-    return cells.size() == rows.cells() && Rows.isRow(cells);
+    return cells.size() == rows.cells() && RowRun.isRow(cells);
   }
 }

@@ -19,55 +19,55 @@ import java.util.stream.Stream;
  * @param remarks what the reader of a result should know
  * @param understood what was understood and from where
  */
-public record Findings(
+public record StageFindings(
     String file, List<Problem> problems, List<Remark> remarks, List<ImportFinding> understood) {
-  public Findings {
+  public StageFindings {
     problems = List.copyOf(problems);
     remarks = List.copyOf(remarks);
     understood = List.copyOf(understood);
   }
 
   /** Nothing found in a file yet. */
-  public static Findings none(String file) {
-    return new Findings(file, List.of(), List.of(), List.of());
+  public static StageFindings none(String file) {
+    return new StageFindings(file, List.of(), List.of(), List.of());
   }
 
   /** These and a problem; one beyond the cap is left out. */
-  public Findings withProblem(Place place, Topic topic, Argument... arguments) {
+  public StageFindings withProblem(Place place, Topic topic, Argument... arguments) {
     return full()
         ? this
-        : new Findings(
+        : new StageFindings(
             file, plus(problems, Problem.at(place, topic, arguments)), remarks, understood);
   }
 
   /** These and a problem of the whole file. */
-  public Findings withProblem(Topic topic, Argument... arguments) {
+  public StageFindings withProblem(Topic topic, Argument... arguments) {
     return withProblem(Place.of(file), topic, arguments);
   }
 
   /** These and problems, up to the cap. */
-  public Findings withProblems(List<Problem> more) {
-    return and(new Findings(file, more, List.of(), List.of()));
+  public StageFindings withProblems(List<Problem> more) {
+    return and(new StageFindings(file, more, List.of(), List.of()));
   }
 
   /** These and a remark. */
-  public Findings withRemark(Topic topic, Argument... arguments) {
-    return new Findings(file, problems, plus(remarks, Remark.of(topic, arguments)), understood);
+  public StageFindings withRemark(Topic topic, Argument... arguments) {
+    return new StageFindings(file, problems, plus(remarks, Remark.of(topic, arguments)), understood);
   }
 
   /** These and something understood. */
-  public Findings withFact(ImportFact aspect, ImportFinding.Basis basis, Argument... arguments) {
+  public StageFindings withFact(ImportFact aspect, ImportFinding.Basis basis, Argument... arguments) {
     ImportFinding fact = new ImportFinding(aspect, List.of(arguments), basis);
-    return new Findings(file, problems, remarks, plus(understood, fact));
+    return new StageFindings(file, problems, remarks, plus(understood, fact));
   }
 
   /** These and what a later step found; its problems beyond the cap are left out. */
-  public Findings and(Findings later) {
+  public StageFindings and(StageFindings later) {
     if (later.problems.isEmpty() && later.remarks.isEmpty() && later.understood.isEmpty()) {
       return this;
     }
     List<Problem> all = joined(problems, later.problems);
-    return new Findings(
+    return new StageFindings(
         file,
         all.subList(0, Math.min(BadInput.CAP, all.size())),
         joined(remarks, later.remarks),

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  * @param sample a number as it is written there
  * @param firstRows the cells of the first rows
  */
-public record Head(
+public record HeaderBlock(
     List<String> preamble,
     int preambleLine,
     OptionalInt headerLine,
@@ -30,7 +30,7 @@ public record Head(
     Dialect dialect,
     String sample,
     List<List<String>> firstRows) {
-  public Head {
+  public HeaderBlock {
     firstRows = firstRows.stream().map(List::copyOf).toList();
     preamble = List.copyOf(preamble);
     columns = List.copyOf(columns);
@@ -46,8 +46,8 @@ public record Head(
   }
 
   /** The same without names, for a row's number of cells. */
-  Head unnamed(int cells) {
-    return new Head(
+  HeaderBlock unnamed(int cells) {
+    return new HeaderBlock(
         preamble,
         preambleLine,
         headerLine,

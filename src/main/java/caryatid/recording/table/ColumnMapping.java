@@ -13,9 +13,9 @@ import java.util.OptionalInt;
  * @param plates the plates whose centre of pressure can be told
  * @param problems what the description asks for and the table does not hold
  */
-public record Plan(
-    OptionalInt time, OptionalInt index, List<PlatePlan> plates, List<Problem> problems) {
-  public Plan {
+public record ColumnMapping(
+    OptionalInt time, OptionalInt index, List<PlateColumns> plates, List<Problem> problems) {
+  public ColumnMapping {
     plates = List.copyOf(plates);
     problems = List.copyOf(problems);
   }
@@ -23,7 +23,7 @@ public record Plan(
   /** The columns to be read; none where the table holds no plate. */
   public BitSet wanted() {
     BitSet wanted = new BitSet();
-    plates.stream().flatMap(PlatePlan::wanted).forEach(wanted::set);
+    plates.stream().flatMap(PlateColumns::wanted).forEach(wanted::set);
     if (!plates.isEmpty()) {
       time.ifPresent(wanted::set);
       index.ifPresent(wanted::set);

@@ -13,9 +13,9 @@ import java.util.TreeMap;
  * @param lines where its rows stand
  * @param clock whether the times are written as times of the day
  */
-public record Table(
-    Head head, Plan plan, Map<Integer, Column> columns, RowLines lines, boolean clock) {
-  public Table {
+public record ParsedTable(
+    HeaderBlock head, ColumnMapping plan, Map<Integer, NumberColumn> columns, RowLines lines, boolean clock) {
+  public ParsedTable {
     columns = Collections.unmodifiableMap(new TreeMap<>(columns));
   }
 
@@ -24,8 +24,8 @@ public record Table(
    *
    * @throws IllegalArgumentException if it is not
    */
-  public Column column(int index) {
-    Column column = columns.get(index);
+  public NumberColumn column(int index) {
+    NumberColumn column = columns.get(index);
     if (column == null) {
       throw new IllegalArgumentException("column " + index + " was not asked for");
     }

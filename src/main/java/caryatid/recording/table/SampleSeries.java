@@ -9,26 +9,26 @@ import java.util.function.IntToDoubleFunction;
  * A series of numbers, one a sample, times a factor. Multiplying it costs nothing, since it shares
  * the numbers: a recording of an hour leaves no room for copies.
  */
-public final class Series {
+public final class SampleSeries {
   private final double[] numbers;
   private final double factor;
 
   /**
    * @param numbers are not changed by anybody any more
    */
-  public Series(double[] numbers) {
+  public SampleSeries(double[] numbers) {
     this(numbers, 1);
   }
 
-  private Series(double[] numbers, double factor) {
+  private SampleSeries(double[] numbers, double factor) {
     this.numbers = numbers;
     this.factor = factor;
   }
 
-  public static Series of(int size, IntToDoubleFunction number) {
+  public static SampleSeries of(int size, IntToDoubleFunction number) {
     double[] numbers = new double[size];
     Arrays.setAll(numbers, number);
-    return new Series(numbers);
+    return new SampleSeries(numbers);
   }
 
   public int size() {
@@ -39,11 +39,11 @@ public final class Series {
     return numbers[index] * factor;
   }
 
-  public Series times(double by) {
-    return by == 1 ? this : new Series(numbers, factor * by);
+  public SampleSeries times(double by) {
+    return by == 1 ? this : new SampleSeries(numbers, factor * by);
   }
 
-  public Series plus(double by) {
+  public SampleSeries plus(double by) {
     return by == 0 ? this : of(size(), i -> at(i) + by);
   }
 

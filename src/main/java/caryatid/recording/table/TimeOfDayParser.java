@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * Time of the day ({@code 10:15:01.250}, {@code 9:15:01 AM}), or ISO 8601 date and time ({@code
  * 2026-03-04T10:15:01.250+01:00}); the offset is not needed for differences and left out of them.
  */
-final class ClockTime {
+final class TimeOfDayParser {
   private static final double DAY_S = 86_400;
 
   /** A date in figures; a time; AM or PM; an offset. */
@@ -29,7 +29,7 @@ final class ClockTime {
 
   /** Whether a cell is such a time. */
   static boolean is(String cell) {
-    return new ClockTime().seconds(cell).isPresent();
+    return new TimeOfDayParser().seconds(cell).isPresent();
   }
 
   /**

@@ -3,7 +3,7 @@ package caryatid.recording.table;
 import java.util.BitSet;
 
 /** A column of numbers, one a row, and which rows have none. */
-public final class Column {
+public final class NumberColumn {
   private final double[] numbers;
   private final BitSet holes;
 
@@ -11,7 +11,7 @@ public final class Column {
    * @param numbers belong to the column from now on; 0 for each hole
    * @param holes likewise
    */
-  Column(double[] numbers, BitSet holes) {
+  NumberColumn(double[] numbers, BitSet holes) {
     this.numbers = numbers;
     this.holes = holes;
   }
@@ -26,8 +26,8 @@ public final class Column {
   }
 
   /** The numbers as a series, which shares them. */
-  public Series series() {
-    return new Series(numbers);
+  public SampleSeries series() {
+    return new SampleSeries(numbers);
   }
 
   /** The sum over rows, a hole counting 0. */

@@ -12,11 +12,11 @@ import java.util.stream.Stream;
  * @param end index past its last line
  * @param rows its rows' cells, blank lines left out
  */
-record Rows(int start, int end, List<List<String>> rows) {
+record RowRun(int start, int end, List<List<String>> rows) {
 
   /** All runs of rows among lines, in order. */
-  static List<Rows> among(List<String> lines, Delimiter delimiter) {
-    List<Rows> runs = new ArrayList<>();
+  static List<RowRun> among(List<String> lines, Delimiter delimiter) {
+    List<RowRun> runs = new ArrayList<>();
     List<List<String>> rows = new ArrayList<>();
     int start = 0;
     for (int i = 0; i < lines.size(); i++) {
@@ -25,7 +25,7 @@ record Rows(int start, int end, List<List<String>> rows) {
       boolean row = isRow(cells);
       boolean goesOn = row && (rows.isEmpty() || rows.get(0).size() == cells.size());
       if (!goesOn && !blank && !rows.isEmpty()) {
-        runs.add(new Rows(start, i, rows));
+        runs.add(new RowRun(start, i, rows));
         rows = new ArrayList<>();
       }
       if (row) {
@@ -34,7 +34,7 @@ record Rows(int start, int end, List<List<String>> rows) {
       }
     }
     if (!rows.isEmpty()) {
-      runs.add(new Rows(start, lines.size(), rows));
+      runs.add(new RowRun(start, lines.size(), rows));
     }
     return runs;
   }

@@ -13,7 +13,7 @@ import java.util.List;
  * A text's lines as bytes, one after the other, each with its physical number; some may be looked
  * at ahead. Who reads lines in bulk does so in the {@link #buffer()} and says how far it came.
  */
-final class Lines {
+final class LineReader {
   /** A longer line is no row of an export. */
   static final int LONGEST = 1 << 20;
 
@@ -44,7 +44,7 @@ final class Lines {
   private boolean ended;
   private int number;
 
-  Lines(InputStream in, Charset charset, byte end) {
+  LineReader(InputStream in, Charset charset, byte end) {
     this.in = in;
     this.charset = charset;
     this.end = end;

@@ -20,12 +20,12 @@ import java.util.stream.Stream;
  * @param open the channels that are there in several versions; the first one's column stands for
  *     them
  */
-public record PlatePlan(
+public record PlateColumns(
     PlateLayout layout,
     Map<Channel, Integer> columns,
     Map<String, Integer> sensors,
     Set<Channel> open) {
-  public PlatePlan {
+  public PlateColumns {
     columns = new TreeMap<>(columns);
     sensors = Map.copyOf(sensors);
     open = Collections.unmodifiableSet(new TreeSet<>(open));

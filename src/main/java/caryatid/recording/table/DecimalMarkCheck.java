@@ -7,17 +7,17 @@ import caryatid.remark.Place;
 import java.util.List;
 
 /** Refuses rows whose commas can be read in two ways. */
-final class MarkCheck {
+final class DecimalMarkCheck {
   private final ExportForm form;
   private final String file;
 
-  MarkCheck(ExportForm form, String file) {
+  DecimalMarkCheck(ExportForm form, String file) {
     this.form = form;
     this.file = file;
   }
 
-  Findings check(Rows rows, Delimiter delimiter, Head head) {
-    Findings findings = Findings.none(file);
+  StageFindings check(RowRun rows, Delimiter delimiter, HeaderBlock head) {
+    StageFindings findings = StageFindings.none(file);
     int cells = rows.cells();
     int named = head.named();
     boolean halved = named >= 2 && named < cells && cells <= 2 * named;
@@ -44,11 +44,11 @@ final class MarkCheck {
     return findings;
   }
 
-  private static boolean filled(Rows rows, int from) {
+  private static boolean filled(RowRun rows, int from) {
     return rows.rows().stream().anyMatch(r -> r.stream().skip(from).anyMatch(c -> !c.isEmpty()));
   }
 
-  private static boolean wholeNumbers(Rows rows) {
+  private static boolean wholeNumbers(RowRun rows) {
     return rows.rows().stream().flatMap(List::stream).noneMatch(c -> c.indexOf('.') >= 0);
   }
 }

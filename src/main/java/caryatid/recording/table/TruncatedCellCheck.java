@@ -8,7 +8,7 @@ import java.util.stream.Stream;
  * Knows a number that was cut off by the file's end: with no line end behind it, it has fewer
  * digits than every other in its column of which some were looked at.
  */
-final class CutNumber {
+final class TruncatedCellCheck {
   /** Fewer rows show no way of writing numbers (common practice, no source). */
   private static final int ENOUGH = 2;
 
@@ -19,7 +19,7 @@ final class CutNumber {
   /**
    * @param rows whole rows of the table
    */
-  CutNumber(List<String> rows, Dialect dialect) {
+  TruncatedCellCheck(List<String> rows, Dialect dialect) {
     this.mark = dialect.mark();
     this.rows = rows;
     this.delimiter = dialect.delimiter();
@@ -31,7 +31,7 @@ final class CutNumber {
     List<String> others =
         rows.stream()
             .map(delimiter::split)
-            .filter(row -> Rows.isRow(row) && row.size() > last)
+            .filter(row -> RowRun.isRow(row) && row.size() > last)
             .map(row -> row.get(last))
             .toList();
     String cell = cells.get(last);
@@ -42,7 +42,7 @@ final class CutNumber {
     boolean whole = others.stream().noneMatch(o -> decimals(o).isPresent());
     return decimals
         ? decimals(cell).orElse(0) < fewest(others.stream().map(o -> decimals(o).orElseThrow()))
-        : whole && digits(cell) < fewest(others.stream().map(CutNumber::digits));
+        : whole && digits(cell) < fewest(others.stream().map(TruncatedCellCheck::digits));
   }
 
   private static int fewest(Stream<Integer> counts) {

@@ -8,13 +8,13 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /** Text of any encoding as UTF-8 bytes. */
-final class Transcoded extends InputStream {
+final class Utf8Stream extends InputStream {
   private final Reader reader;
   private final char[] characters = new char[1 << 13];
   private byte[] bytes = {};
   private int next;
 
-  Transcoded(InputStream in, Charset from) {
+  Utf8Stream(InputStream in, Charset from) {
     this.reader = new InputStreamReader(in, from);
   }
 

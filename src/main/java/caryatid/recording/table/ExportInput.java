@@ -16,7 +16,7 @@ import java.util.zip.GZIPInputStream;
  * An export opened for reading: unpacked where it is gz-compressed, without byte order mark, in an
  * encoding whose digits and delimiters are single bytes.
  */
-final class Intake implements AutoCloseable {
+final class ExportInput implements AutoCloseable {
   /** How many bytes are looked at before the encoding is decided. */
   private static final int START = 1 << 16;
 
@@ -27,7 +27,7 @@ final class Intake implements AutoCloseable {
   private final boolean packed;
   private final byte[] start;
 
-  private Intake(InputStream raw, InputStream unpacked, boolean packed, Optional<Charset> stated)
+  private ExportInput(InputStream raw, InputStream unpacked, boolean packed, Optional<Charset> stated)
       throws IOException {
     this.raw = raw;
     this.packed = packed;
@@ -37,17 +37,17 @@ final class Intake implements AutoCloseable {
         stated.map(s -> Encoding.stated(s, start)).orElseGet(() -> Encoding.of(start));
     in.skipNBytes(encoding.markBytes());
     this.found = encoding;
-    this.text = encoding.singleByteDigits() ? in : new Transcoded(in, encoding.charset());
+    this.text = encoding.singleByteDigits() ? in : new Utf8Stream(in, encoding.charset());
     this.charset = encoding.singleByteDigits() ? encoding.charset() : StandardCharsets.UTF_8;
   }
 
-  static Intake open(NamedBytes export, Optional<Charset> stated) throws IOException {
+  static ExportInput open(NamedBytes export, Optional<Charset> stated) throws IOException {
     BufferedInputStream raw = new BufferedInputStream(export.open(), START);
     try {
       byte[] magic = peek(raw, 2);
       boolean packed = magic.length == 2 && magic[0] == 0x1f && magic[1] == (byte) 0x8b;
       InputStream unpacked = packed ? new GZIPInputStream(raw, START) : raw;
-      return new Intake(raw, unpacked, packed, stated);
+      return new ExportInput(raw, unpacked, packed, stated);
     } catch (IOException | RuntimeException e) {
       raw.close();
       throw e;

@@ -27,19 +27,19 @@ import caryatid.recording.time.TimeBaseFinder;
 import caryatid.recording.time.Timed;
 import caryatid.recording.time.Timeline;
 import caryatid.recording.track.AxesText;
-import caryatid.recording.track.Draft;
-import caryatid.recording.track.HeadFacts;
-import caryatid.recording.track.Load;
+import caryatid.recording.track.DescriptionDraft;
+import caryatid.recording.track.HeaderFacts;
+import caryatid.recording.track.LoadedSamples;
 import caryatid.recording.track.LoadedPlates;
 import caryatid.recording.track.Mapped;
-import caryatid.recording.track.Planner;
+import caryatid.recording.track.ColumnMapper;
 import caryatid.recording.track.PlateUnits;
 import caryatid.recording.track.PlateViews;
 import caryatid.recording.track.Plates;
-import caryatid.recording.track.Questions;
+import caryatid.recording.track.OpenQuestions;
 import caryatid.recording.track.RawOddities;
 import caryatid.recording.track.TableChoice;
-import caryatid.recording.track.Tracks;
+import caryatid.recording.track.TrackBuilder;
 import caryatid.recording.track.UnitsByMoments;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -137,7 +137,7 @@ final class ExportReader {
         findings.remarks(),
         views,
         timed.rateHz(),
-        new Draft(description, asked(findings))
+        new DescriptionDraft(description, asked(findings))
             .of(parsed.table(), parsed.shown().map(ParsedTable::head), mapped.loaded(), timed.unit()));
   }
 
@@ -153,14 +153,14 @@ final class ExportReader {
   }
 
   private Parsed parsed() {
-    Planner planner = new Planner(file, description);
+    ColumnMapper planner = new ColumnMapper(file, description);
     Outcome<List<ParsedTable>> read = new ExportText(export, form, planner::plan).read();
     List<ParsedTable> tables = read.value();
     Outcome<Optional<ParsedTable>> choice = choice(tables, read.findings());
     StageFindings findings = read.findings().and(choice.findings());
     Optional<ParsedTable> shown = choice.value().or(() -> tables.stream().findFirst());
     if (shown.isPresent()) {
-      findings = findings.and(new HeadFacts(shown.get(), form).of(file));
+      findings = findings.and(new HeaderFacts(shown.get(), form).of(file));
     }
     if (choice.value().isPresent() && tables.size() > 1) {
       findings =
@@ -190,7 +190,7 @@ final class ExportReader {
       findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
     }
     if (!findings.has(ImportProblem.COMMA_TWICE)) {
-      findings = findings.and(new Questions(table, axes, vertical, loaded, file).ask());
+      findings = findings.and(new OpenQuestions(table, axes, vertical, loaded, file).ask());
     }
     return new Mapped(plates.value(), vertical, findings);
   }
@@ -256,7 +256,7 @@ final class ExportReader {
   }
 
   private Plates plates(ParsedTable table, Mapped mapped, Timeline timeline, StageFindings earlier) {
-    Tracks tracks = new Tracks(table, axes.orElseThrow(), timeline, description, file);
+    TrackBuilder tracks = new TrackBuilder(table, axes.orElseThrow(), timeline, description, file);
     StageFindings findings = earlier;
     List<PlateTrack> all = new ArrayList<>();
     for (Map.Entry<PlateColumns, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
@@ -270,7 +270,7 @@ final class ExportReader {
       findings =
           findings.withProblem(
               forces ? ImportProblem.UNLOADED : ImportProblem.EMPTY_THROUGHOUT,
-              Argument.of(Load.LEAST_N, Unit.N));
+              Argument.of(LoadedSamples.LEAST_N, Unit.N));
     }
     return new Plates(all, findings);
   }

@@ -73,7 +73,7 @@ final class RowNumbers {
       return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, findings);
     }
     Outcome<Optional<Timeline>> even =
-        new Clock(table, column, Clock.Kind.NUMBERS, 1, nothing.file()).timeline(sameRow);
+        new SampleTimes(table, column, SampleTimes.Kind.NUMBERS, 1, nothing.file()).timeline(sameRow);
     return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
   }
 

@@ -111,7 +111,7 @@ public final class TimeBaseFinder {
     }
     double unitS = unit.value().get().seconds();
     Outcome<Optional<Timeline>> timeline =
-        new Clock(table, column, Clock.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
+        new SampleTimes(table, column, SampleTimes.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
     StageFindings findings =
         withUnit(column, unit.value().get(), unit.findings())
             .and(timeline.findings())

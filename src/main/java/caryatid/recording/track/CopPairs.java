@@ -28,9 +28,9 @@ final class CopPairs {
   private final PlateUnits units;
   private final Axes axes;
   private final RawPlate raw;
-  private final Load load;
+  private final LoadedSamples load;
 
-  CopPairs(PlateColumns plan, PlateUnits units, Axes axes, RawPlate raw, Load load) {
+  CopPairs(PlateColumns plan, PlateUnits units, Axes axes, RawPlate raw, LoadedSamples load) {
     this.plan = plan;
     this.units = units;
     this.axes = axes;

@@ -43,7 +43,7 @@ final class CrossCheck {
       return nothing;
     }
     List<MomentUnit> tried = units.moment().map(List::of).orElse(List.of(MomentUnit.values()));
-    Map<MomentUnit, Agreement> agreements = new EnumMap<>(MomentUnit.class);
+    Map<MomentUnit, CopAgreement> agreements = new EnumMap<>(MomentUnit.class);
     tried.forEach(unit -> agreements.put(unit, agreement(unit)));
     List<MomentUnit> close = tried.stream().filter(u -> agreements.get(u).close()).toList();
     boolean known = tried.size() == 1;
@@ -56,10 +56,10 @@ final class CrossCheck {
     return known && units.cop().isPresent() ? compareMovements(tried.get(0)) : notChecked();
   }
 
-  private Agreement agreement(MomentUnit unit) {
+  private CopAgreement agreement(MomentUnit unit) {
     Along right = pairs.along(axes.right(), unit);
     Along anterior = pairs.along(axes.anterior(), unit);
-    return new Agreement(
+    return new CopAgreement(
         right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
   }
 
@@ -67,7 +67,7 @@ final class CrossCheck {
     return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
   }
 
-  private StageFindings agree(MomentUnit unit, Agreement agreement) {
+  private StageFindings agree(MomentUnit unit, CopAgreement agreement) {
     StageFindings findings =
         units.moment().isEmpty()
             ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
@@ -75,7 +75,7 @@ final class CrossCheck {
     return findings.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
   }
 
-  private StageFindings disagree(Agreement apart) {
+  private StageFindings disagree(CopAgreement apart) {
     Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
     return apart.contradictory()
         ? nothing.withProblem(ImportProblem.COP_CONTRADICTS, said)

@@ -75,7 +75,7 @@ final class DeadColumns {
     BitSet unusable = (BitSet) plate.holes().clone();
     SampleSeries up = plate.at(Channel.FORCE_Z).orElseThrow();
     for (int i = 0; i < up.size(); i++) {
-      if (Math.abs(up.at(i)) < Load.LEAST_N) {
+      if (Math.abs(up.at(i)) < LoadedSamples.LEAST_N) {
         unusable.set(i);
       }
     }

@@ -50,12 +50,12 @@ final class LoadCellConversion {
         anterior[i] += newton * cell.anteriorMm();
       }
     }
-    StageFindings findings = new WholeWeight(table, plan, unit).compare(up, missing, timeline, file);
+    StageFindings findings = new WeightColumnCheck(table, plan, unit).compare(up, missing, timeline, file);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet unusable = new BitSet(size);
     for (int i = 0; i < size; i++) {
-      boolean loaded = up[i] >= Load.LEAST_N && !missing.get(i);
+      boolean loaded = up[i] >= LoadedSamples.LEAST_N && !missing.get(i);
       unusable.set(i, !loaded);
       right[i] = loaded ? right[i] / up[i] + origin.rightMm() : 0;
       anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;

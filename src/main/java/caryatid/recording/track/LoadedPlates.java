@@ -57,7 +57,7 @@ public final class LoadedPlates {
       }
     }
     if (loaded.isEmpty() && findings.clean()) {
-      findings = findings.withProblem(ImportProblem.UNLOADED, Argument.of(Load.LEAST_N, Unit.N));
+      findings = findings.withProblem(ImportProblem.UNLOADED, Argument.of(LoadedSamples.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
     for (PlateColumns plan : loaded.keySet()) {

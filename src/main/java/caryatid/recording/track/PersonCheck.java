@@ -42,7 +42,7 @@ final class PersonCheck {
     StageFindings findings = StageFindings.none(file);
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
-    if (force > Load.HEAVIEST_N) {
+    if (force > LoadedSamples.HEAVIEST_N) {
       findings =
           findings.withProblem(
               ImportProblem.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));

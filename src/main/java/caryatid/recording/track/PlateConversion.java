@@ -33,7 +33,7 @@ final class PlateConversion {
   private final PlateUnits units;
   private final Axes axes;
   private final RawPlate raw;
-  private final Load load;
+  private final LoadedSamples load;
   private final double rateHz;
   private final DeadColumns dead;
   private final StageFindings unloaded;
@@ -59,12 +59,12 @@ final class PlateConversion {
             .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
     StageFindings sensors =
         eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageFindings.none(file));
-    Load seen = Load.of(exported, axes);
+    LoadedSamples seen = LoadedSamples.of(exported, axes);
     Outcome<Optional<RawPlate>> shifted =
         new UnloadedOffset(exported, axes, seen, plan.name(), file).handle(removeOffset, rateHz);
     this.unloaded = sensors.and(shifted.findings());
     this.raw = shifted.value().orElse(exported);
-    this.load = shifted.value().map(plate -> Load.of(plate, axes)).orElse(seen);
+    this.load = shifted.value().map(plate -> LoadedSamples.of(plate, axes)).orElse(seen);
   }
 
   /** The channels that count; the moment about the vertical and the height of the CoP do not. */

@@ -75,7 +75,7 @@ public final class PlateViews {
     double sign = means.stream().mapToDouble(m -> m).sum() < 0 ? -1 : 1;
     List<Double> pieces = means.stream().map(m -> sign * m).toList();
     double largest = pieces.stream().mapToDouble(p -> p).max().orElse(0);
-    double least = unit.map(u -> Load.LEAST_N / u.newton()).orElse(LOADED_SHARE * largest);
+    double least = unit.map(u -> LoadedSamples.LEAST_N / u.newton()).orElse(LOADED_SHARE * largest);
     List<Loaded> loaded = loaded(sign, least);
     return new PlateView(name, pieces, unit, loaded, mass(sign, loaded, unit));
   }

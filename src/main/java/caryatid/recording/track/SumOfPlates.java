@@ -51,7 +51,7 @@ final class SumOfPlates {
 
   /** Whether a plate's name says that it is none of its own. */
   static boolean named(PlateColumns plan) {
-    return Together.plates(plan.name());
+    return TotalColumnNames.plates(plan.name());
   }
 
   /** Whether the values of a plate are those of some others together. */

@@ -95,7 +95,7 @@ public final class UnitsByMoments {
     Fit fit = new Fit();
     for (int row = 0; row < table.rows(); row++) {
       boolean hole = cop.isHole(row) || moment.isHole(row) || force.isHole(row);
-      if (!hole && Math.abs(force.at(row)) >= Load.LEAST_N) {
+      if (!hole && Math.abs(force.at(row)) >= LoadedSamples.LEAST_N) {
         fit.add(moment.at(row) / force.at(row), cop.at(row));
       }
     }

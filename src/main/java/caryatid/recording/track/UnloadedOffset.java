@@ -27,11 +27,11 @@ final class UnloadedOffset {
 
   private final RawPlate raw;
   private final Axes axes;
-  private final Load load;
+  private final LoadedSamples load;
   private final String plate;
   private final StageFindings nothing;
 
-  UnloadedOffset(RawPlate raw, Axes axes, Load load, String plate, String file) {
+  UnloadedOffset(RawPlate raw, Axes axes, LoadedSamples load, String plate, String file) {
     this.raw = raw;
     this.axes = axes;
     this.load = load;

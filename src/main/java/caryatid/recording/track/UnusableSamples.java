@@ -20,12 +20,12 @@ final class UnusableSamples {
   private static final double MOST_FAR = 0.05;
 
   private final RawPlate raw;
-  private final Load load;
+  private final LoadedSamples load;
   private final String plate;
   private final boolean edgesKnown;
   private final StageFindings nothing;
 
-  UnusableSamples(RawPlate raw, Load load, PlateLayout layout, String file) {
+  UnusableSamples(RawPlate raw, LoadedSamples load, PlateLayout layout, String file) {
     this.edgesKnown = layout.size().isPresent();
     this.raw = raw;
     this.load = load;
@@ -69,7 +69,7 @@ final class UnusableSamples {
             remark,
             Argument.text(plate),
             Argument.count(samples.cardinality()),
-            Argument.of(Load.LEAST_N, Unit.N));
+            Argument.of(LoadedSamples.LEAST_N, Unit.N));
   }
 
   /** Single samples of more than any person's weight; many of them are refused elsewhere. */
@@ -88,7 +88,7 @@ final class UnusableSamples {
                 RecordingRemark.HEAVY_SAMPLES,
                 Argument.text(plate),
                 Argument.count(heavy.cardinality()),
-                Argument.of(Load.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
+                Argument.of(LoadedSamples.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
   }
 
   private Outcome<BitSet> far(SampleSeries right, SampleSeries anterior, BitSet unusable) {

@@ -2,7 +2,7 @@ package caryatid.recording.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.track.Planner;
+import caryatid.recording.track.ColumnMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -87,7 +87,7 @@ class RowReadersTest {
             dialect,
             "",
             List.of());
-    return new GrowingTable(head, new Planner("test", Optional.empty()).plan(head));
+    return new GrowingTable(head, new ColumnMapper("test", Optional.empty()).plan(head));
   }
 
   /**

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.track.Planner;
+import caryatid.recording.track.ColumnMapper;
 import caryatid.remark.Argument;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -78,7 +78,7 @@ class RowsOverBordersTest {
                 StandardCharsets.US_ASCII,
                 (byte) end.charAt(end.length() - 1)),
             ExportForm.UNSTATED,
-            new Planner("test", Optional.empty())::plan,
+            new ColumnMapper("test", Optional.empty())::plan,
             NOTHING)
         .read();
   }

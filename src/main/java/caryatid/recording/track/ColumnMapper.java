@@ -31,11 +31,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Decides what a table's columns are taken for: by the description, else by their names. */
-public final class Planner {
+public final class ColumnMapper {
   private final String file;
   private final Optional<PlateDescription> description;
 
-  public Planner(String file, Optional<PlateDescription> description) {
+  public ColumnMapper(String file, Optional<PlateDescription> description) {
     this.file = file;
     this.description = description;
   }
@@ -129,7 +129,7 @@ public final class Planner {
     Map<String, String> names = new LinkedHashMap<>();
     layout
         .sensors()
-        .map(Planner::columnNames)
+        .map(ColumnMapper::columnNames)
         .orElse(List.of())
         .forEach(name -> names.put(name, name));
     Outcome<Map<String, Integer>> sensors = found(names, head, channels.findings());
@@ -164,7 +164,7 @@ public final class Planner {
     int[] found =
         IntStream.range(0, sought ? head.columns().size() : 0)
             .filter(i -> !cells.contains(i))
-            .filter(i -> Together.cells(head.columns().get(i), vertical))
+            .filter(i -> TotalColumnNames.cells(head.columns().get(i), vertical))
             .filter(i -> readable(head.columns().get(i)))
             .toArray();
     return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();

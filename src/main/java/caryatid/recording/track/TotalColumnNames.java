@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Names of what is no plate or cell of its own, but all of them together. */
-final class Together {
+final class TotalColumnNames {
   /** Words for all plates or all cells together. */
   private static final Set<String> ALL =
       Set.of("total", "sum", "net", "combined", "whole", "gesamt", "summe", "totale", "suma");
@@ -18,7 +18,7 @@ final class Together {
   private static final Set<String> WEIGHT =
       Set.of("weight", "bodyweight", "load", "gewicht", "last", "poids", "charge", "peso", "carga");
 
-  private Together() {}
+  private TotalColumnNames() {}
 
   /** Whether a plate's name says that it holds all plates together. */
   static boolean plates(String plate) {

@@ -10,7 +10,7 @@ import java.util.BitSet;
 import java.util.Optional;
 
 /** When a plate carries somebody, by its vertical force. */
-public final class Load {
+public final class LoadedSamples {
   /**
    * A plate that carries less has no meaningful centre of pressure (common practice, no source).
    */
@@ -23,17 +23,17 @@ public final class Load {
   private final double sign;
   private final BitSet unloaded;
 
-  private Load(Optional<SampleSeries> vertical, double sign, BitSet unloaded) {
+  private LoadedSamples(Optional<SampleSeries> vertical, double sign, BitSet unloaded) {
     this.vertical = vertical;
     this.sign = sign;
     this.unloaded = unloaded;
   }
 
-  static Load of(RawPlate raw, Axes axes) {
+  static LoadedSamples of(RawPlate raw, Axes axes) {
     Optional<SampleSeries> vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis()));
     BitSet unloaded = new BitSet(raw.size());
     if (vertical.isEmpty()) {
-      return new Load(vertical, 1, unloaded);
+      return new LoadedSamples(vertical, 1, unloaded);
     }
     SampleSeries force = vertical.get();
     double sign = moreBelow(force) == (axes.up().sign() > 0) ? -1 : 1;
@@ -45,7 +45,7 @@ public final class Load {
     }
     // Where no force was recorded, nobody knows whether the plate was loaded.
     unloaded.andNot(raw.holes(Channel.of(Quantity.FORCE, axes.up().axis())));
-    return new Load(vertical, sign, unloaded);
+    return new LoadedSamples(vertical, sign, unloaded);
   }
 
   /** Whether more samples are loaded below zero than above; a single huge number tells nothing. */

@@ -22,13 +22,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What was understood of a table's layout. */
-public final class HeadFacts {
+public final class HeaderFacts {
   private final ParsedTable table;
   private final HeaderBlock head;
   private final ExportForm form;
   private final List<ImportFinding> facts = new ArrayList<>();
 
-  public HeadFacts(ParsedTable table, ExportForm form) {
+  public HeaderFacts(ParsedTable table, ExportForm form) {
     this.table = table;
     this.head = table.head();
     this.form = form;

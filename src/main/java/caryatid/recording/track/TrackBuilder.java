@@ -20,14 +20,14 @@ import java.util.BitSet;
 import java.util.Optional;
 
 /** Makes the plates' tracks, once everything is known. */
-public final class Tracks {
+public final class TrackBuilder {
   private final ParsedTable table;
   private final Axes axes;
   private final Timeline timeline;
   private final Optional<PlateDescription> description;
   private final String file;
 
-  public Tracks(
+  public TrackBuilder(
       ParsedTable table,
       Axes axes,
       Timeline timeline,
@@ -75,7 +75,7 @@ public final class Tracks {
 
   private static ImportProblem offPlate(PlateColumns plan) {
     if (plan.sensors().isEmpty()) {
-      return Questions.exported(plan) ? ImportProblem.OFF_PLATE : ImportProblem.OFF_PLATE_BY_MOMENTS;
+      return OpenQuestions.exported(plan) ? ImportProblem.OFF_PLATE : ImportProblem.OFF_PLATE_BY_MOMENTS;
     }
     return ImportProblem.OFF_PLATE_BY_SENSORS;
   }

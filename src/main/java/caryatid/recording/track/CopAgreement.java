@@ -8,7 +8,7 @@ package caryatid.recording.track;
  * @param rmsMm root mean square of the distance, mm; it also shows differences that cancel on
  *     average, as those of a wrong sign do
  */
-record Agreement(double rightMm, double anteriorMm, double rmsMm) {
+record CopAgreement(double rightMm, double anteriorMm, double rmsMm) {
   /**
    * Twice the assumed accuracy of a plate's centre of pressure would show (common practice, no
    * source).

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Compares the column of the whole weight, where the export has one, with the load cells' sum. */
-final class WholeWeight {
+final class WeightColumnCheck {
   /** Cells and weight that differ by more do not belong together (common practice, no source). */
   private static final double WITHIN = 0.02;
 
@@ -24,7 +24,7 @@ final class WholeWeight {
   private final String plate;
   private final ForceUnit ofCells;
 
-  WholeWeight(ParsedTable table, PlateColumns plan, ForceUnit ofCells) {
+  WeightColumnCheck(ParsedTable table, PlateColumns plan, ForceUnit ofCells) {
     this.table = table;
     this.plate = plan.name();
     this.ofCells = ofCells;

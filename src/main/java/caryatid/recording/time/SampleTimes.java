@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * time the first counts; where rows are missing, samples without a value are put in; a time that
  * runs back is refused.
  */
-final class Clock {
+final class SampleTimes {
   /**
    * Where more rows than this share their time with another, times are coarser than the sampling.
    */
@@ -59,7 +59,7 @@ final class Clock {
    * @param column of the times or numbers
    * @param unitS seconds in one of their unit
    */
-  Clock(ParsedTable table, int column, Kind kind, double unitS, String file) {
+  SampleTimes(ParsedTable table, int column, Kind kind, double unitS, String file) {
     this.kind = kind;
     this.table = table;
     this.column = column;

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** A plate description of all that is known, to be completed by hand. */
-public final class Draft {
+public final class DescriptionDraft {
   /** No column's name, so that the description is refused as long as it stands there. */
   private static final String OPEN = "unknown";
 
@@ -37,7 +37,7 @@ public final class Draft {
   /**
    * @param asked what is open
    */
-  public Draft(Optional<PlateDescription> described, Set<ImportProblem> asked) {
+  public DescriptionDraft(Optional<PlateDescription> described, Set<ImportProblem> asked) {
     this.described = described;
     this.asked = Set.copyOf(asked);
   }

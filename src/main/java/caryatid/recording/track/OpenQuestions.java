@@ -22,7 +22,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Asks for what neither the file nor the description states, each thing once for all plates. */
-public final class Questions {
+public final class OpenQuestions {
   /** A plate's zero point of moments lies no deeper, mm (common practice, no source). */
   private static final double DEEPEST_MM = 250;
 
@@ -36,7 +36,7 @@ public final class Questions {
    * @param vertical the export's axis that seems vertical
    * @param plates the plates that carry somebody, with the units known of them
    */
-  public Questions(
+  public OpenQuestions(
       ParsedTable table,
       Optional<Axes> axes,
       Axis vertical,

@@ -6,9 +6,9 @@ import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Unit;
-import caryatid.standing.UnusedPart;
 import caryatid.standing.LoadLineOwner;
 import caryatid.standing.PercentileRank;
+import caryatid.standing.UnusedPart;
 import caryatid.uncertainty.Cause;
 
 /** Words for what is measured and found. */

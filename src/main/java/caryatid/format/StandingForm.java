@@ -2,10 +2,10 @@ package caryatid.format;
 
 import caryatid.geometry.Side;
 import caryatid.standing.ForceInclination;
-import caryatid.standing.UnusedPart;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Standing;
+import caryatid.standing.UnusedPart;
 import caryatid.uncertainty.Estimate;
 import java.io.IOException;
 import java.util.EnumMap;

@@ -92,7 +92,8 @@ public final class KneeSafety {
 
   private Optional<Offset> measured() {
     return offsets.stream()
-        .filter(o -> o.kind() == LoadLineMethod.MEASURED_FORCE && o.of() == LoadLineOwner.foot(side))
+        .filter(
+            o -> o.kind() == LoadLineMethod.MEASURED_FORCE && o.of() == LoadLineOwner.foot(side))
         .filter(o -> o.mm().value() < 0)
         .findFirst();
   }

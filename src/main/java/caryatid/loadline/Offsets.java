@@ -74,7 +74,8 @@ final class Offsets {
    */
   private double yawLever(MeanLoad load, Landmark landmark, Plane plane) {
     Plane other = plane == Plane.SAGITTAL ? Plane.FRONTAL : Plane.SAGITTAL;
-    double assumed = load.of() == LoadLineOwner.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
+    double assumed =
+        load.of() == LoadLineOwner.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
     double across =
         landmark.in(other).map(mark -> cop(load, other).value() - mark.mm()).orElse(assumed);
     return plane == Plane.SAGITTAL ? -across : across;

@@ -3,11 +3,11 @@ package caryatid.sheet;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.yaml.ValueParsers;
@@ -75,7 +75,8 @@ public final class DescriptionWriter {
     asked.addAll(EnumSet.of(ImportProblem.COP_UNIT, ImportProblem.FORCE_UNIT));
     if (draft.axes().isEmpty()) {
       open.put(
-          ImportProblem.AXES, plain(wording.apply(Problem.at(Place.of(place.file()), ImportProblem.AXES))));
+          ImportProblem.AXES,
+          plain(wording.apply(Problem.at(Place.of(place.file()), ImportProblem.AXES))));
       asked.add(ImportProblem.AXES);
     }
     if (draft.time().column().isPresent() && draft.time().unit().isEmpty()) {
@@ -156,7 +157,9 @@ public final class DescriptionWriter {
 
   private void plates(PlateDescription draft) {
     List<PlateLayout> plates = new ArrayList<>(draft.plates());
-    comments(EnumSet.of(ImportProblem.SUM_OR_PLATE, ImportProblem.NO_PLATE, ImportProblem.NO_PLATE_NAMES));
+    comments(
+        EnumSet.of(
+            ImportProblem.SUM_OR_PLATE, ImportProblem.NO_PLATE, ImportProblem.NO_PLATE_NAMES));
     if (!plates.isEmpty()) {
       line("plates:");
       plates.forEach(this::plate);

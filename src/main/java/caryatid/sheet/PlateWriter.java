@@ -1,9 +1,9 @@
 package caryatid.sheet;
 
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.Sensors.EightChannels;
 import caryatid.recording.model.Sensors.LoadCell;
@@ -73,7 +73,8 @@ final class PlateWriter {
   static Map<String, String> exportOrigin(PlateLayout plate, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
     if (plate.exportOrigin().isEmpty()) {
-      List.of("right", "anterior").forEach(key -> ask(values, key, open, ImportProblem.EXPORT_ORIGIN));
+      List.of("right", "anterior")
+          .forEach(key -> ask(values, key, open, ImportProblem.EXPORT_ORIGIN));
     }
     plate
         .exportOrigin()

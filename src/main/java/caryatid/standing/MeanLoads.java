@@ -68,7 +68,12 @@ final class MeanLoads {
 
   /** Each plate's position errs by its share; errors of force move the point between the feet. */
   private Estimate both(
-      LoadSignals left, double[] leftMm, LoadSignals right, double[] rightMm, Estimate mean, String direction) {
+      LoadSignals left,
+      double[] leftMm,
+      LoadSignals right,
+      double[] rightMm,
+      Estimate mean,
+      String direction) {
     double share = meanForce(left) / (meanForce(left) + meanForce(right));
     double apartMm = weighted(left.upN, leftMm) - weighted(right.upN, rightMm);
     double lever = share * (1 - share) * apartMm;

@@ -16,8 +16,9 @@ import caryatid.uncertainty.Source;
  *
  * <p>Even the two lie below frequency zero's level where sway remembers long. They are raised by
  * what they would be too low for a first-order process as slow as the residuals show it: of
- * spectrum 1 / (1 + (omega tau)^2), with 2 tau / T the reciprocal of the {@link EffectiveSampleSize},
- * doubled because residuals of a short stretch show about half the memory there is.
+ * spectrum 1 / (1 + (omega tau)^2), with 2 tau / T the reciprocal of the {@link
+ * EffectiveSampleSize}, doubled because residuals of a short stretch show about half the memory
+ * there is.
  */
 final class MeanStandardError {
   /** Cosines used, and so the degrees of freedom. */

@@ -13,7 +13,12 @@ import java.util.List;
  * @param leftOut what was not used, in order of time
  */
 public record QuietStretch(
-    int fromIndex, int toIndex, double fromS, double toS, boolean byHand, List<UnusedPart> leftOut) {
+    int fromIndex,
+    int toIndex,
+    double fromS,
+    double toS,
+    boolean byHand,
+    List<UnusedPart> leftOut) {
   public QuietStretch {
     leftOut = List.copyOf(leftOut);
   }

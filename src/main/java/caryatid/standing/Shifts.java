@@ -17,7 +17,8 @@ final class Shifts {
    * @param usable which blocks can be used
    * @param window blocks before and after a moment
    */
-  static BitSet of(LoadSignals trace, Blocks blocks, UsableBlocks usable, int window, Limits limits) {
+  static BitSet of(
+      LoadSignals trace, Blocks blocks, UsableBlocks usable, int window, Limits limits) {
     int count = usable.count();
     double[] apart = new double[count];
     BitSet judged = new BitSet(count);

@@ -91,7 +91,12 @@ final class Sizes {
   }
 
   private void move(
-      LoadSignals trace, Plane plane, Movement movement, double least, double slowest, double fastest) {
+      LoadSignals trace,
+      Plane plane,
+      Movement movement,
+      double least,
+      double slowest,
+      double fastest) {
     double durationS = trace.size() / rateHz;
     double leastMm = least * Math.sqrt(Math.min(LONGEST_S, durationS));
     boolean longEnough = durationS >= SPEED_S;

@@ -52,7 +52,8 @@ final class Squats {
    * @param quiet the traces of the feet and the whole body, cut to the stretch
    * @throws BadInput if it is not quiet standing, or nobody
    */
-  static void refuse(List<LoadSignals> quiet, QuietStretch stretch, Recording recording, Limits limits)
+  static void refuse(
+      List<LoadSignals> quiet, QuietStretch stretch, Recording recording, Limits limits)
       throws BadInput {
     Squats squats = new Squats(recording, limits);
     for (LoadSignals trace : quiet) {

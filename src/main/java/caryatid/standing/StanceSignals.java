@@ -22,7 +22,8 @@ import java.util.stream.Collectors;
 record StanceSignals(List<LoadSignals> all, UsableMask usable) {
 
   /** The traces of a recording. */
-  static StanceSignals of(Recording recording, Stance stance, List<Side> prosthetic) throws BadInput {
+  static StanceSignals of(Recording recording, Stance stance, List<Side> prosthetic)
+      throws BadInput {
     if (stance instanceof Stance.PlatePerFoot feet) {
       return feet(track(recording, feet.leftPlate()), track(recording, feet.rightPlate()));
     }

@@ -56,8 +56,10 @@ public final class StandAnalysis {
    */
   public static Standing analyse(Recording recording, Conditions conditions, Limits limits)
       throws BadInput {
-    StanceSignals traces = StanceSignals.of(recording, conditions.stance(), conditions.prosthetic());
-    QuietStretch stretch = new StretchSelector(recording, traces, limits).settle(conditions.byHand());
+    StanceSignals traces =
+        StanceSignals.of(recording, conditions.stance(), conditions.prosthetic());
+    QuietStretch stretch =
+        new StretchSelector(recording, traces, limits).settle(conditions.byHand());
     List<LoadSignals> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
     DeadChannels.refuse(quiet, recording, limits);
     Squats.refuse(quiet, stretch, recording, limits);
@@ -68,7 +70,8 @@ public final class StandAnalysis {
     refuseSwappedFeet(loads, recording.provenance().name());
     LoadShare.refuseMoreThanWhole(share, recording.provenance().name());
     LoadShare.refuseUnloaded(share, conditions, limits, recording.provenance().name());
-    List<PercentileRank> placements = ReferencePercentiles.place(sway, stretch.durationS(), recording.rateHz());
+    List<PercentileRank> placements =
+        ReferencePercentiles.place(sway, stretch.durationS(), recording.rateHz());
     Standing silent =
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
     List<Remark> remarks = StandRemarks.of(silent, quiet, conditions);

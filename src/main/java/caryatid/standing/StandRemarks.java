@@ -56,7 +56,8 @@ final class StandRemarks {
   private final StandAnalysis.Conditions conditions;
   private final List<Remark> remarks = new ArrayList<>();
 
-  private StandRemarks(Standing standing, List<LoadSignals> quiet, StandAnalysis.Conditions conditions) {
+  private StandRemarks(
+      Standing standing, List<LoadSignals> quiet, StandAnalysis.Conditions conditions) {
     this.standing = standing;
     this.quiet = quiet;
     this.conditions = conditions;

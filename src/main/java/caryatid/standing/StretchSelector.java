@@ -111,7 +111,8 @@ final class StretchSelector {
     return from;
   }
 
-  private QuietStretch stretch(int from, int to, boolean byHand, List<QuietStretchFinder.Run> leftOut) {
+  private QuietStretch stretch(
+      int from, int to, boolean byHand, List<QuietStretchFinder.Run> leftOut) {
     Samples time = recording.timeS();
     List<UnusedPart> parts =
         leftOut.stream()

@@ -42,7 +42,11 @@ final class SwayMeasures {
   }
 
   static Sway measure(
-      LoadLineOwner of, OptionalDouble lowPassHz, double[] right, double[] anterior, double rateHz) {
+      LoadLineOwner of,
+      OptionalDouble lowPassHz,
+      double[] right,
+      double[] anterior,
+      double rateHz) {
     double path = path(right, anterior);
     double speed = path * rateHz / (right.length - 1);
     double[] fromMeanRight = centred(right);

@@ -97,7 +97,8 @@ public record StandWarnings(List<Warning> all) {
     return KneeSafety.mayBend(all.stream().map(warning -> warning.said().remark()).toList());
   }
 
-  private static Stream<GroupedRemark> said(Entry stand, List<Entry> valid, Optional<AlignmentState> state) {
+  private static Stream<GroupedRemark> said(
+      Entry stand, List<Entry> valid, Optional<AlignmentState> state) {
     return state.isPresent()
         ? GroupedRemark.of(state.get()).stream().filter(said -> stays(said.remark().topic()))
         : pastKnee(stand, valid).map(remark -> new GroupedRemark(remark, 0));

@@ -1,11 +1,11 @@
 package caryatid.wording;
 
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.ImportFinding;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.Loaded;
 import caryatid.recording.model.Inspection.PlateView;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.model.ImportFinding;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;

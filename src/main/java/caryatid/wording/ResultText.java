@@ -1,8 +1,8 @@
 package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.alignment.Result;
 import caryatid.alignment.GroupedRemark;
+import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;

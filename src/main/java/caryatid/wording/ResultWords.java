@@ -30,7 +30,8 @@ public final class ResultWords {
    * measurement first.
    */
   public static boolean isSafetyFirst(AlignmentState state) {
-    return GroupedRemark.of(state).stream().anyMatch(s -> s.remark().topic().weight() == Weight.SAFETY);
+    return GroupedRemark.of(state).stream()
+        .anyMatch(s -> s.remark().topic().weight() == Weight.SAFETY);
   }
 
   /** The result, its mark in front: {@code ○ undecided: 3 mm to spare}. */

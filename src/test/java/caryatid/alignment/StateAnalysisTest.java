@@ -36,7 +36,8 @@ class StateAnalysisTest {
       new AssumedUncertainties(0, 0, 0, 0, 1e12, 5, 3.5, 4);
 
   private static Standing standing(double anteriorMm) {
-    return Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 85, anteriorMm, 400, 1.5, Optional.empty()));
+    return Legs.standing(
+        Legs.load(LoadLineOwner.RIGHT_FOOT, 85, anteriorMm, 400, 1.5, Optional.empty()));
   }
 
   private static AlignmentState state(AssumedUncertainties doubts, double... anteriorMm)

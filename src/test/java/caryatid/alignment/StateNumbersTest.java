@@ -47,7 +47,8 @@ class StateNumbersTest {
 
   private static Standing standing(double rightMm, double anteriorMm, double lean) {
     return Legs.standing(
-        Legs.load(LoadLineOwner.RIGHT_FOOT, rightMm, anteriorMm, 400, 1.5, Legs.lean(2 * lean, lean)));
+        Legs.load(
+            LoadLineOwner.RIGHT_FOOT, rightMm, anteriorMm, 400, 1.5, Legs.lean(2 * lean, lean)));
   }
 
   /** The force leans 490 times 0.01 or 0.02 anterior at the knee, and twice as far to the right. */
@@ -108,7 +109,8 @@ class StateNumbersTest {
   @Test
   void whatIsExactNeedsNoAdvice() throws BadInput {
     Landmark toe = Legs.mark(LandmarkKind.OTHER, Side.RIGHT, 80, 0, 0);
-    Standing exact = Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 85, 12, 400, 0, Optional.empty()));
+    Standing exact =
+        Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 85, 12, 400, 0, Optional.empty()));
     Stand stand = Stands.of(exact, toe, Legs.rightFoot(Legs.NONE));
     assertThat(StateAnalysis.of(List.of(stand), Legs.NONE).offsets())
         .hasSize(2)

@@ -22,7 +22,8 @@ class EllipseTest {
   void holdsTheAreaThatWasStated() {
     Stand stand = Demo.transtibial(Side.RIGHT).state(0).stands().get(0);
     Sway sway = stand.standing().sway().get(0);
-    List<PersonPoint> outline = Ellipse.of(stand.standing(), LoadLineOwner.RIGHT_FOOT).orElseThrow();
+    List<PersonPoint> outline =
+        Ellipse.of(stand.standing(), LoadLineOwner.RIGHT_FOOT).orElseThrow();
     double angle = Math.PI / 24;
     assertThat(area(outline)).isCloseTo(sway.ellipseMm2() * Math.sin(angle) / angle, within(1e-9));
   }

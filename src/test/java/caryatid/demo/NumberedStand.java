@@ -22,7 +22,6 @@ import caryatid.sheet.OtherFoot;
 import caryatid.sheet.ProstheticSide;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.ForceInclination;
-import caryatid.standing.UnusedPart;
 import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.PercentileRank;
@@ -30,6 +29,7 @@ import caryatid.standing.QuietStretch;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
+import caryatid.standing.UnusedPart;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Estimate;
 import java.time.OffsetDateTime;
@@ -41,7 +41,9 @@ import java.util.OptionalDouble;
 
 /** The two stands of {@link Numbered}. */
 final class NumberedStand {
-  private static final LoadLineOwner[] LINES = {LoadLineOwner.LEFT_FOOT, LoadLineOwner.RIGHT_FOOT, LoadLineOwner.WHOLE_BODY};
+  private static final LoadLineOwner[] LINES = {
+    LoadLineOwner.LEFT_FOOT, LoadLineOwner.RIGHT_FOOT, LoadLineOwner.WHOLE_BODY
+  };
   private static final double[] RIGHT_MM = {-91.3, 87.6, 4.2, -93.9, 85.1, 6.7};
   private static final double[] ANTERIOR_MM = {33.1, 48.8, 40.4, 31.7, 50.2, 42.5};
   private static final double[] UP_N = {481, 331, 812, 460, 346, 806};

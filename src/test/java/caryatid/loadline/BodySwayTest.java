@@ -21,8 +21,10 @@ class BodySwayTest {
   @Test
   void theWholeBodysSwingCountsWhereItIsKnown() {
     Standing both = of(LoadLineOwner.LEFT_FOOT, LoadLineOwner.RIGHT_FOOT, LoadLineOwner.WHOLE_BODY);
-    assertThat(BodySway.of(both, LoadLineOwner.LEFT_FOOT, Plane.FRONTAL)).isEqualTo(new BodySway(3, 20));
-    assertThat(BodySway.of(both, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL)).isEqualTo(new BodySway(5, 15));
+    assertThat(BodySway.of(both, LoadLineOwner.LEFT_FOOT, Plane.FRONTAL))
+        .isEqualTo(new BodySway(3, 20));
+    assertThat(BodySway.of(both, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL))
+        .isEqualTo(new BodySway(5, 15));
   }
 
   @Test

@@ -68,7 +68,10 @@ class KneeSafetyTest {
                 .flatMap(
                     words ->
                         Stream.of(-0.3, 0.3)
-                            .map(mm -> words.say(warnings(past(LoadLineOwner.RIGHT_FOOT, mm)).get(0)))))
+                            .map(
+                                mm ->
+                                    words.say(
+                                        warnings(past(LoadLineOwner.RIGHT_FOOT, mm)).get(0)))))
         .extracting(sentence -> sentence.replaceAll(" (Die Last|La ligne de|La línea de).*", ""))
         .containsExactly(
             "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
@@ -104,7 +107,8 @@ class KneeSafetyTest {
 
   @Test
   void theWholeBodysLineCountsOnlyWhereTheFootsOwnIsUnknown() {
-    assertThat(warnings(past(LoadLineOwner.WHOLE_BODY, -9), past(LoadLineOwner.RIGHT_FOOT, 20))).isEmpty();
+    assertThat(warnings(past(LoadLineOwner.WHOLE_BODY, -9), past(LoadLineOwner.RIGHT_FOOT, 20)))
+        .isEmpty();
     assertThat(warnings(past(LoadLineOwner.WHOLE_BODY, -9)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.LINE_BEHIND_KNEE, LoadLineRemark.OWN_LINE_OF_KNEE_UNKNOWN);
@@ -127,10 +131,12 @@ class KneeSafetyTest {
   @Test
   void aMeasuredForceBehindTheKneeIsWarnedOfAlthoughTheVerticalRunsInFront() {
     Offset vertical = past(LoadLineOwner.RIGHT_FOOT, 20);
-    assertThat(warnings(vertical, past(LoadLineOwner.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, -0.1)))
+    assertThat(
+            warnings(vertical, past(LoadLineOwner.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, -0.1)))
         .extracting(Remark::topic)
         .containsExactly(LoadLineRemark.MEASURED_LINE_BEHIND_KNEE);
-    assertThat(warnings(vertical, past(LoadLineOwner.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, 0.1)))
+    assertThat(
+            warnings(vertical, past(LoadLineOwner.RIGHT_FOOT, LoadLineMethod.MEASURED_FORCE, 0.1)))
         .isEmpty();
   }
 }

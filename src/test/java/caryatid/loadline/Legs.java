@@ -42,7 +42,12 @@ public final class Legs {
 
   /** A mean load whose centre of pressure is known to a standard uncertainty. */
   public static MeanLoad load(
-      LoadLineOwner of, double rightMm, double anteriorMm, double upN, double uMm, Optional<ForceInclination> lean) {
+      LoadLineOwner of,
+      double rightMm,
+      double anteriorMm,
+      double upN,
+      double uMm,
+      Optional<ForceInclination> lean) {
     return new MeanLoad(
         of,
         sway(rightMm, uMm, of + " right"),
@@ -53,7 +58,8 @@ public final class Legs {
 
   /** An exact lean. */
   public static Optional<ForceInclination> lean(double rightPerUp, double anteriorPerUp) {
-    return Optional.of(new ForceInclination(Estimate.exact(rightPerUp), Estimate.exact(anteriorPerUp)));
+    return Optional.of(
+        new ForceInclination(Estimate.exact(rightPerUp), Estimate.exact(anteriorPerUp)));
   }
 
   private static Estimate sway(double mm, double uMm, String of) {

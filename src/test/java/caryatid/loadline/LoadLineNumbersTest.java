@@ -65,7 +65,9 @@ class LoadLineNumbersTest {
   @Test
   void withoutAMarkSidewaysEachLineTakesItsOwnLever() {
     List<Offset> offsets = Offsets.of(both(), List.of(sagittalOnly()), TURN);
-    assertThat(offsets).extracting(Offset::of).containsExactly(LoadLineOwner.LEFT_FOOT, LoadLineOwner.WHOLE_BODY);
+    assertThat(offsets)
+        .extracting(Offset::of)
+        .containsExactly(LoadLineOwner.LEFT_FOOT, LoadLineOwner.WHOLE_BODY);
     assertThat(turn(offsets.get(0))).isCloseTo(-0.3, within(1e-12));
     assertThat(turn(offsets.get(1))).isCloseTo(-0.7, within(1e-12));
   }
@@ -238,7 +240,8 @@ class LoadLineNumbersTest {
   }
 
   private static List<Remark> knee(double anteriorMm) {
-    MeanLoad foot = Legs.load(LoadLineOwner.RIGHT_FOOT, 90, anteriorMm, 400, 1, Legs.lean(0, -0.03));
+    MeanLoad foot =
+        Legs.load(LoadLineOwner.RIGHT_FOOT, 90, anteriorMm, 400, 1, Legs.lean(0, -0.03));
     List<Landmark> landmarks =
         List.of(
             Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 80, 90, 80),

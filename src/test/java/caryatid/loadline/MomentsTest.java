@@ -25,7 +25,8 @@ class MomentsTest {
       throws BadInput {
     Standing standing =
         Legs.standing(
-            Legs.load(LoadLineOwner.LEFT_FOOT, -90 - lateralMm, anteriorMm, 400, 1, Legs.lean(0.02, 0)),
+            Legs.load(
+                LoadLineOwner.LEFT_FOOT, -90 - lateralMm, anteriorMm, 400, 1, Legs.lean(0.02, 0)),
             Legs.load(LoadLineOwner.RIGHT_FOOT, 90, 0, 400, 1, Legs.lean(-0.02, 0)),
             Legs.load(LoadLineOwner.WHOLE_BODY, 0, 0, 800, 1, Legs.lean(together, 0)));
     Landmark joint = Legs.mark(kind, Side.LEFT, -90, 0, 500);
@@ -95,7 +96,8 @@ class MomentsTest {
   @Test
   void aStatedMassIsTakenForMomentsForEachKilogram() throws BadInput {
     Standing standing =
-        Legs.standing(Legs.load(LoadLineOwner.RIGHT_FOOT, 0, 15, 40 * 9.80665, 1, Optional.empty()));
+        Legs.standing(
+            Legs.load(LoadLineOwner.RIGHT_FOOT, 0, 15, 40 * 9.80665, 1, Optional.empty()));
     Landmark knee = Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 500);
     Moment moment =
         LoadLineCheck.evaluate(standing, List.of(knee), Legs.rightFootOf(80)).moments().get(0);

@@ -23,7 +23,8 @@ class EffectiveSampleSizeTest {
     "3000, 0.99, 15.592516"
   })
   void validation_firstOrderProcesses(int n, double rho, double effective) {
-    assertThat(EffectiveSampleSize.of(n, k -> Math.pow(rho, k), n)).isCloseTo(effective, within(5e-7));
+    assertThat(EffectiveSampleSize.of(n, k -> Math.pow(rho, k), n))
+        .isCloseTo(effective, within(5e-7));
   }
 
   /** Long beside its memory a series shows its true effective size on average, within a quarter. */
@@ -31,7 +32,8 @@ class EffectiveSampleSizeTest {
   void aLongSeriesShowsItsEffectiveSize() {
     Random random = new Random(11);
     double mean =
-        DoubleStream.generate(() -> EffectiveSampleSize.of(Made.autoregressive(random, 20_000, 0.99)))
+        DoubleStream.generate(
+                () -> EffectiveSampleSize.of(Made.autoregressive(random, 20_000, 0.99)))
             .limit(200)
             .average()
             .orElseThrow();

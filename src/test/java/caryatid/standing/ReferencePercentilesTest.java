@@ -11,11 +11,13 @@ import org.junit.jupiter.api.Test;
  * Percentiles of 1,930 real stands (Santos and Duarte 2016, PeerJ 4:e2648, computed from its data).
  */
 class ReferencePercentilesTest {
-  private static Sway sway(LoadLineOwner of, OptionalDouble lowPassHz, double sdAnterior, double speed) {
+  private static Sway sway(
+      LoadLineOwner of, OptionalDouble lowPassHz, double sdAnterior, double speed) {
     return new Sway(of, lowPassHz, 2, sdAnterior, 9, 30, 600, speed, 90, 0, 0.3, 20, 20);
   }
 
-  private static List<PercentileRank> place(double sd, double speed, double seconds, double rateHz) {
+  private static List<PercentileRank> place(
+      double sd, double speed, double seconds, double rateHz) {
     Sway sway = sway(LoadLineOwner.WHOLE_BODY, OptionalDouble.empty(), sd, speed);
     return ReferencePercentiles.place(List.of(sway), seconds, rateHz);
   }
@@ -28,7 +30,8 @@ class ReferencePercentilesTest {
             new PercentileRank(Measure.SD_RIGHT, 2, 5, 25),
             new PercentileRank(Measure.RANGE_ANTERIOR, 30, 25, 50),
             new PercentileRank(Measure.MEAN_SPEED, 18.3, 50, 75));
-    assertThat(place(2.0, 5.1, 60, 100)).contains(new PercentileRank(Measure.SD_ANTERIOR, 2.0, 0, 1));
+    assertThat(place(2.0, 5.1, 60, 100))
+        .contains(new PercentileRank(Measure.SD_ANTERIOR, 2.0, 0, 1));
     assertThat(place(17.61, 63.51, 60, 100))
         .contains(
             new PercentileRank(Measure.SD_ANTERIOR, 17.61, 99, 100),

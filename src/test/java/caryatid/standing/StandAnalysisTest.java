@@ -50,7 +50,9 @@ class StandAnalysisTest {
             .plate("p", i -> i % 2 == 0 ? 10 : 20, i -> i % 2, i -> i % 2 == 0 ? 404 : 396)
             .recording();
     MeanLoad load =
-        StandAnalysis.analyse(recording, Made.rightFoot()).load(LoadLineOwner.RIGHT_FOOT).orElseThrow();
+        StandAnalysis.analyse(recording, Made.rightFoot())
+            .load(LoadLineOwner.RIGHT_FOOT)
+            .orElseThrow();
     assertThat(load.copRightMm().value()).isCloseTo((404 * 10 + 396 * 20) / 800.0, within(1e-12));
     assertThat(load.upN().orElseThrow().value()).isEqualTo(400);
   }
@@ -92,7 +94,12 @@ class StandAnalysisTest {
     Standing standing = StandAnalysis.analyse(recording, conditions);
     double fromPlaces = Math.hypot(2 * 0.375, 2 * 0.625);
     double fromForces = Math.sqrt(2) * 0.375 * 0.625 * 200 * 0.005;
-    assertThat(standing.load(LoadLineOwner.WHOLE_BODY).orElseThrow().copRightMm().standardUncertainty())
+    assertThat(
+            standing
+                .load(LoadLineOwner.WHOLE_BODY)
+                .orElseThrow()
+                .copRightMm()
+                .standardUncertainty())
         // The tremble's own error is 0.0002 mm.
         .isCloseTo(Math.hypot(fromPlaces, fromForces), within(1e-7));
   }

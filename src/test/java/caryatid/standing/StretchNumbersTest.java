@@ -77,7 +77,8 @@ class StretchNumbersTest {
     assertThat(stretch.toIndex()).isEqualTo(3000);
     assertThat(stretch.leftOut())
         .containsExactly(
-            new UnusedPart(30, 30.49, Reason.GAP), new UnusedPart(30.5, 39.99, Reason.SHORTER_STRETCH));
+            new UnusedPart(30, 30.49, Reason.GAP),
+            new UnusedPart(30.5, 39.99, Reason.SHORTER_STRETCH));
   }
 
   @Test
@@ -96,7 +97,8 @@ class StretchNumbersTest {
     assertThat(stretch.toIndex()).isEqualTo(3850);
     assertThat(stretch.leftOut())
         .containsExactly(
-            new UnusedPart(38.5, 39.49, Reason.SETTLING), new UnusedPart(39.5, 39.99, Reason.UNLOADED));
+            new UnusedPart(38.5, 39.49, Reason.SETTLING),
+            new UnusedPart(39.5, 39.99, Reason.UNLOADED));
   }
 
   /** Unloaded for 34 s, then settling for 2: the longer of both is the reason. */

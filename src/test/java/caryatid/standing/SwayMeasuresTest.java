@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SwayMeasuresTest {
   private static Sway measure(double[] right, double[] anterior, double rateHz) {
-    return SwayMeasures.measure(LoadLineOwner.WHOLE_BODY, OptionalDouble.empty(), right, anterior, rateHz);
+    return SwayMeasures.measure(
+        LoadLineOwner.WHOLE_BODY, OptionalDouble.empty(), right, anterior, rateHz);
   }
 
   private static double[] wave(int n, double amplitude, double turnsPerSample, double phase) {

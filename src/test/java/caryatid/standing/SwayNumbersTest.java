@@ -93,7 +93,8 @@ class SwayNumbersTest {
   @Test
   void whatDoesNotMoveHasNoFrequency() {
     double[] still = new double[500];
-    Sway sway = SwayMeasures.measure(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), still, still, 100);
+    Sway sway =
+        SwayMeasures.measure(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), still, still, 100);
     assertThat(sway.meanFrequencyHz()).isZero();
     assertThat(sway.effectiveRight()).isEqualTo(500);
   }

@@ -27,7 +27,11 @@ import java.util.Set;
  *     horizontal force
  */
 public record LoadLine(
-    LoadLineOwner of, double acrossMm, double halfMm, List<Double> standsMm, OptionalDouble leanPerUp) {
+    LoadLineOwner of,
+    double acrossMm,
+    double halfMm,
+    List<Double> standsMm,
+    OptionalDouble leanPerUp) {
   /** What makes a landmark doubtful, not the line. */
   private static final Set<Cause> OF_LANDMARKS = EnumSet.of(Cause.MARKING, Cause.LANDMARK_MOVEMENT);
 

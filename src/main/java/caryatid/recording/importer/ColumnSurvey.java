@@ -5,14 +5,14 @@ import caryatid.recording.model.ColumnView.ByName;
 import caryatid.recording.model.ColumnView.ByNumbers;
 import caryatid.recording.model.ExportForm;
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.ColumnMapping;
+import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.ExportText;
 import caryatid.recording.table.HeaderBlock;
-import caryatid.recording.table.ColumnMapping;
-import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -48,7 +48,9 @@ final class ColumnSurvey {
   }
 
   private static long known(ParsedTable table) {
-    return ColumnMeaning.of(table.head().columns()).stream().filter(r -> r.channel().isPresent()).count();
+    return ColumnMeaning.of(table.head().columns()).stream()
+        .filter(r -> r.channel().isPresent())
+        .count();
   }
 
   /** A plan that reads all columns of numbers. */

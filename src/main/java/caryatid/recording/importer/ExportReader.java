@@ -2,41 +2,41 @@ package caryatid.recording.importer;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.PlateView;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Recording;
 import caryatid.recording.model.TimeBase;
-import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ExportText;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.Outcome;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.Preamble;
-import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.time.PreambleFacts;
 import caryatid.recording.time.TimeBaseFinder;
 import caryatid.recording.time.Timed;
 import caryatid.recording.time.Timeline;
 import caryatid.recording.track.AxesText;
+import caryatid.recording.track.ColumnMapper;
 import caryatid.recording.track.DescriptionDraft;
 import caryatid.recording.track.HeaderFacts;
-import caryatid.recording.track.LoadedSamples;
 import caryatid.recording.track.LoadedPlates;
+import caryatid.recording.track.LoadedSamples;
 import caryatid.recording.track.Mapped;
-import caryatid.recording.track.ColumnMapper;
+import caryatid.recording.track.OpenQuestions;
 import caryatid.recording.track.PlateUnits;
 import caryatid.recording.track.PlateViews;
 import caryatid.recording.track.Plates;
-import caryatid.recording.track.OpenQuestions;
 import caryatid.recording.track.RawOddities;
 import caryatid.recording.track.TableChoice;
 import caryatid.recording.track.TrackBuilder;
@@ -138,7 +138,11 @@ final class ExportReader {
         views,
         timed.rateHz(),
         new DescriptionDraft(description, asked(findings))
-            .of(parsed.table(), parsed.shown().map(ParsedTable::head), mapped.loaded(), timed.unit()));
+            .of(
+                parsed.table(),
+                parsed.shown().map(ParsedTable::head),
+                mapped.loaded(),
+                timed.unit()));
   }
 
   private static Set<ImportProblem> asked(StageFindings findings) {
@@ -172,7 +176,8 @@ final class ExportReader {
 
   /** The table that holds the plate; none where names and columns do not belong together. */
   private Outcome<Optional<ParsedTable>> choice(List<ParsedTable> tables, StageFindings read) {
-    boolean shifted = read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
+    boolean shifted =
+        read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
     return shifted
         ? new Outcome<>(Optional.empty(), StageFindings.none(file))
         : new TableChoice(form.recording(), file).choose(tables);
@@ -198,7 +203,8 @@ final class ExportReader {
   private StageFindings axesFacts(Map<PlateColumns, PlateUnits> loaded, Axis vertical) {
     StageFindings nothing = StageFindings.none(file);
     if (axes.isPresent()) {
-      return nothing.withFact(ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
+      return nothing.withFact(
+          ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
     }
     boolean forces = loaded.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
     return forces
@@ -255,7 +261,8 @@ final class ExportReader {
     return views;
   }
 
-  private Plates plates(ParsedTable table, Mapped mapped, Timeline timeline, StageFindings earlier) {
+  private Plates plates(
+      ParsedTable table, Mapped mapped, Timeline timeline, StageFindings earlier) {
     TrackBuilder tracks = new TrackBuilder(table, axes.orElseThrow(), timeline, description, file);
     StageFindings findings = earlier;
     List<PlateTrack> all = new ArrayList<>();

@@ -1,8 +1,8 @@
 package caryatid.recording.importer;
 
 import caryatid.recording.model.ColumnView;
-import caryatid.recording.model.HashingInput;
 import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.HashingInput;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;

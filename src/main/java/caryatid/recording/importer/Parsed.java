@@ -1,7 +1,7 @@
 package caryatid.recording.importer;
 
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import java.util.Optional;
 
 /**

@@ -58,7 +58,8 @@ final class CarefulRow {
     }
     if (RowRun.isRow(cells)) {
       boolean apart = table.plan().time().isPresent() || table.plan().index().isPresent();
-      return row(misshapen(apart ? ImportProblem.RAGGED : ImportProblem.RAGGED_UNTIMED, cells, number));
+      return row(
+          misshapen(apart ? ImportProblem.RAGGED : ImportProblem.RAGGED_UNTIMED, cells, number));
     }
     return new Outcome<>(Kind.OTHER, nothing);
   }
@@ -136,7 +137,8 @@ final class CarefulRow {
     if (other) {
       return markOpen
           ? nothing
-          : nothing.withProblem(place, ImportProblem.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
+          : nothing.withProblem(
+              place, ImportProblem.OTHER_MARK, Excerpt.of(cell), Argument.term(mark));
     }
     return nothing.withProblem(place, ImportProblem.NO_NUMBER, Excerpt.of(cell));
   }

@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.NamedBytes;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -27,7 +27,8 @@ final class ExportInput implements AutoCloseable {
   private final boolean packed;
   private final byte[] start;
 
-  private ExportInput(InputStream raw, InputStream unpacked, boolean packed, Optional<Charset> stated)
+  private ExportInput(
+      InputStream raw, InputStream unpacked, boolean packed, Optional<Charset> stated)
       throws IOException {
     this.raw = raw;
     this.packed = packed;

@@ -1,10 +1,10 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ExportForm;
-import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import java.io.EOFException;
 import java.io.IOException;
@@ -23,7 +23,8 @@ public final class ExportText {
   /**
    * @param planner what a table's columns are taken for
    */
-  public ExportText(NamedBytes export, ExportForm form, Function<HeaderBlock, ColumnMapping> planner) {
+  public ExportText(
+      NamedBytes export, ExportForm form, Function<HeaderBlock, ColumnMapping> planner) {
     this.export = export;
     this.form = form;
     this.planner = planner;
@@ -50,7 +51,8 @@ public final class ExportText {
       return new Outcome<>(form.encoding().map(Charset::forName), nothing);
     } catch (IllegalArgumentException e) {
       Argument name = Argument.text(form.encoding().orElse(""));
-      return new Outcome<>(Optional.empty(), nothing.withProblem(ImportProblem.UNKNOWN_ENCODING, name));
+      return new Outcome<>(
+          Optional.empty(), nothing.withProblem(ImportProblem.UNKNOWN_ENCODING, name));
     }
   }
 

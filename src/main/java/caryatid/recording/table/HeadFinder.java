@@ -63,8 +63,10 @@ final class HeadFinder {
     return best.map(found -> checked(found, head(lines, firstNumber, found), lines, whole));
   }
 
-  private Outcome<HeaderBlock> checked(Found found, HeaderBlock head, List<String> lines, boolean whole) {
-    StageFindings marks = new DecimalMarkCheck(form, file).check(found.rows(), found.delimiter(), head);
+  private Outcome<HeaderBlock> checked(
+      Found found, HeaderBlock head, List<String> lines, boolean whole) {
+    StageFindings marks =
+        new DecimalMarkCheck(form, file).check(found.rows(), found.delimiter(), head);
     Outcome<HeaderBlock> counted =
         marks.has(ImportProblem.COMMA_TWICE)
             ? new Outcome<>(head, StageFindings.none(file))

@@ -98,7 +98,9 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
 
   /** How many of the names are known to this package. */
   long recognized() {
-    return ColumnMeaning.of(columns).stream().filter(r -> r.kind() != ColumnMeaning.Kind.OTHER).count();
+    return ColumnMeaning.of(columns).stream()
+        .filter(r -> r.kind() != ColumnMeaning.Kind.OTHER)
+        .count();
   }
 
   /**
@@ -121,7 +123,8 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
   }
 
   private static boolean anyKnown(List<String> names) {
-    return names.stream().anyMatch(n -> ColumnMeaning.of(ColumnName.of("", n)).kind() != ColumnMeaning.Kind.OTHER);
+    return names.stream()
+        .anyMatch(n -> ColumnMeaning.of(ColumnName.of("", n)).kind() != ColumnMeaning.Kind.OTHER);
   }
 
   private static boolean mostlyText(List<String> cells) {

@@ -36,7 +36,9 @@ final class NameCount {
         StageFindings.none(file)
             .withProblem(
                 new Place(file, head.headerLine(), java.util.Optional.empty()),
-                form.columns().isEmpty() ? ImportProblem.NAMES_COUNT : ImportProblem.NAMES_COUNT_DESCRIBED,
+                form.columns().isEmpty()
+                    ? ImportProblem.NAMES_COUNT
+                    : ImportProblem.NAMES_COUNT_DESCRIBED,
                 Argument.count(names),
                 Argument.count(cells));
     return new Outcome<>(head.unnamed(cells), findings);

@@ -14,7 +14,11 @@ import java.util.TreeMap;
  * @param clock whether the times are written as times of the day
  */
 public record ParsedTable(
-    HeaderBlock head, ColumnMapping plan, Map<Integer, NumberColumn> columns, RowLines lines, boolean clock) {
+    HeaderBlock head,
+    ColumnMapping plan,
+    Map<Integer, NumberColumn> columns,
+    RowLines lines,
+    boolean clock) {
   public ParsedTable {
     columns = Collections.unmodifiableMap(new TreeMap<>(columns));
   }

@@ -67,7 +67,8 @@ public final class Preamble {
       Matcher entry = KEY_VALUE.matcher(lines.get(i));
       if (entry.matches()) {
         entries.add(
-            new KeyValue(unquoted(entry.group(1)), unquoted(entry.group(2)), i + head.preambleLine()));
+            new KeyValue(
+                unquoted(entry.group(1)), unquoted(entry.group(2)), i + head.preambleLine()));
       } else if (i > 0 && plain(lines.get(i - 1)).equals("devices")) {
         // Under this title some exports write the rate alone.
         entries.add(new KeyValue("rate", lines.get(i), i + head.preambleLine()));

@@ -52,11 +52,13 @@ public record StageFindings(
 
   /** These and a remark. */
   public StageFindings withRemark(Topic topic, Argument... arguments) {
-    return new StageFindings(file, problems, plus(remarks, Remark.of(topic, arguments)), understood);
+    return new StageFindings(
+        file, problems, plus(remarks, Remark.of(topic, arguments)), understood);
   }
 
   /** These and something understood. */
-  public StageFindings withFact(ImportFact aspect, ImportFinding.Basis basis, Argument... arguments) {
+  public StageFindings withFact(
+      ImportFact aspect, ImportFinding.Basis basis, Argument... arguments) {
     ImportFinding fact = new ImportFinding(aspect, List.of(arguments), basis);
     return new StageFindings(file, problems, remarks, plus(understood, fact));
   }

@@ -23,7 +23,11 @@ final class TableReader {
    * @param planner what a table's columns are taken for
    * @param earlier what was found before the first line
    */
-  TableReader(LineReader lines, ExportForm form, Function<HeaderBlock, ColumnMapping> planner, StageFindings earlier) {
+  TableReader(
+      LineReader lines,
+      ExportForm form,
+      Function<HeaderBlock, ColumnMapping> planner,
+      StageFindings earlier) {
     this.lines = lines;
     this.finder = new HeadFinder(form, earlier.file());
     this.planner = planner;
@@ -51,7 +55,8 @@ final class TableReader {
       if (ahead.isEmpty()) {
         return;
       }
-      Optional<Outcome<HeaderBlock>> found = finder.find(ahead, lines.number() + 1, lines.number() == 0);
+      Optional<Outcome<HeaderBlock>> found =
+          finder.find(ahead, lines.number() + 1, lines.number() == 0);
       if (found.isEmpty()) {
         checkNamesAlone(ahead);
         skip(ahead.size());
@@ -94,7 +99,8 @@ final class TableReader {
   }
 
   private void rows(GrowingTable table, List<String> ahead) throws IOException {
-    TruncatedCellCheck cut = new TruncatedCellCheck(ahead.subList(0, ahead.size() - 1), table.head().dialect());
+    TruncatedCellCheck cut =
+        new TruncatedCellCheck(ahead.subList(0, ahead.size() - 1), table.head().dialect());
     CarefulRow careful = new CarefulRow(table, cut, findings);
     rows(table, new FastRow(table, lines.end()), careful);
     findings = findings.and(careful.finish());

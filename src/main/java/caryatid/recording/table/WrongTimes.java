@@ -30,7 +30,8 @@ final class WrongTimes {
     StageFindings findings = StageFindings.none(file);
     if (all && timed) {
       Wrong one = first.get(0);
-      return findings.withProblem(one.place(), ImportProblem.TIMES_UNREADABLE, Excerpt.of(one.cell()));
+      return findings.withProblem(
+          one.place(), ImportProblem.TIMES_UNREADABLE, Excerpt.of(one.cell()));
     }
     if (!all) {
       ImportProblem problem = timed ? ImportProblem.WRONG_TIME : ImportProblem.WRONG_INDEX;

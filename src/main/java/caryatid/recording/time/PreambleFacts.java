@@ -1,11 +1,11 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Preamble;
 import caryatid.recording.table.Preamble.Stated;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.Optional;

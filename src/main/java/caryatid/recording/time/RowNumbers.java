@@ -1,13 +1,13 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.NumberColumn;
-import caryatid.recording.table.StageFindings;
-import caryatid.recording.table.Outcome;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.Optional;
@@ -59,7 +59,8 @@ final class RowNumbers {
   private Counted counted(int column, BiPredicate<Integer, Integer> sameRow) {
     NumberColumn numbers = table.column(column);
     double usual = UsualStep.of(numbers);
-    boolean named = ColumnMeaning.of(table.head().columns().get(column)).kind() == ColumnMeaning.Kind.INDEX;
+    boolean named =
+        ColumnMeaning.of(table.head().columns().get(column)).kind() == ColumnMeaning.Kind.INDEX;
     boolean counts =
         wholeNumbers(numbers) && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
     StageFindings findings =
@@ -73,7 +74,8 @@ final class RowNumbers {
       return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, findings);
     }
     Outcome<Optional<Timeline>> even =
-        new SampleTimes(table, column, SampleTimes.Kind.NUMBERS, 1, nothing.file()).timeline(sameRow);
+        new SampleTimes(table, column, SampleTimes.Kind.NUMBERS, 1, nothing.file())
+            .timeline(sameRow);
     return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
   }
 

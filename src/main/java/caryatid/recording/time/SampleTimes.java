@@ -3,9 +3,9 @@ package caryatid.recording.time;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.NumberColumn;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -81,7 +81,8 @@ final class SampleTimes {
     Outcome<int[]> once = oncePerTime(sameRow);
     int[] rows = once.value();
     if (rows.length < 2) {
-      return none(once.findings().withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(rows.length)));
+      return none(
+          once.findings().withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(rows.length)));
     }
     Gaps gaps = new Gaps(times, rows);
     if (gaps.missing() > MOST_MISSING * rows.length) {

@@ -1,17 +1,17 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
-import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.NumberColumn;
-import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.StageFindings;
-import caryatid.recording.table.Outcome;
-import caryatid.recording.table.Preamble;
 import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.Preamble;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -111,7 +111,8 @@ public final class TimeBaseFinder {
     }
     double unitS = unit.value().get().seconds();
     Outcome<Optional<Timeline>> timeline =
-        new SampleTimes(table, column, SampleTimes.Kind.TIMES, unitS, nothing.file()).timeline(sameRow);
+        new SampleTimes(table, column, SampleTimes.Kind.TIMES, unitS, nothing.file())
+            .timeline(sameRow);
     StageFindings findings =
         withUnit(column, unit.value().get(), unit.findings())
             .and(timeline.findings())

@@ -4,9 +4,9 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -37,7 +37,8 @@ final class TimeUnitFinder {
     ColumnName name = table.head().columns().get(column);
     Optional<TimeUnit> inHeader = name.unit().flatMap(TimeUnit::named);
     if (name.unit().isPresent() && inHeader.isEmpty() && described.isEmpty()) {
-      return unknown(name, ImportProblem.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
+      return unknown(
+          name, ImportProblem.UNKNOWN_TIME_UNIT, Argument.text(name.unit().orElseThrow()));
     }
     double step = UsualStep.of(table.column(column));
     Optional<TimeUnit> stated = described.or(() -> inHeader);

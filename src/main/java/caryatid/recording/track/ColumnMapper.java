@@ -3,17 +3,17 @@ package caryatid.recording.track;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Sensors;
+import caryatid.recording.table.ColumnMapping;
+import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.ColumnMapping;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -68,7 +68,8 @@ public final class ColumnMapper {
     if (called.isPresent()) {
       return find(called.get(), head, earlier);
     }
-    OptionalInt named = rateDescribed() ? OptionalInt.empty() : ofKind(head, ColumnMeaning.Kind.TIME);
+    OptionalInt named =
+        rateDescribed() ? OptionalInt.empty() : ofKind(head, ColumnMeaning.Kind.TIME);
     return new Outcome<>(named, earlier);
   }
 
@@ -95,11 +96,14 @@ public final class ColumnMapper {
   private StageFindings twoMeanings(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
     Set<Integer> used = new HashSet<>();
     List<Problem> problems =
-        IntStream.concat(time.stream(), plates.stream().flatMap(PlateColumns::wanted).mapToInt(i -> i))
+        IntStream.concat(
+                time.stream(), plates.stream().flatMap(PlateColumns::wanted).mapToInt(i -> i))
             .filter(i -> !used.add(i))
             .distinct()
             .mapToObj(i -> head.columns().get(i).full())
-            .map(name -> Problem.at(place(name, head), ImportProblem.TWO_MEANINGS, Argument.text(name)))
+            .map(
+                name ->
+                    Problem.at(place(name, head), ImportProblem.TWO_MEANINGS, Argument.text(name)))
             .toList();
     return StageFindings.none(file).withProblems(problems);
   }
@@ -137,11 +141,13 @@ public final class ColumnMapper {
     wholeWeight(layout, head, sensors.value().values())
         .ifPresent(i -> columns.put(Channel.FORCE_Z, i));
     return new Outcome<>(
-        Optional.of(new PlateColumns(layout, columns, sensors.value(), Set.of())), sensors.findings());
+        Optional.of(new PlateColumns(layout, columns, sensors.value(), Set.of())),
+        sensors.findings());
   }
 
   /** The columns of some names; those that cannot be found are left out, with a problem. */
-  private <K> Outcome<Map<K, Integer>> found(Map<K, String> names, HeaderBlock head, StageFindings earlier) {
+  private <K> Outcome<Map<K, Integer>> found(
+      Map<K, String> names, HeaderBlock head, StageFindings earlier) {
     StageFindings findings = earlier;
     Map<K, Integer> columns = new LinkedHashMap<>();
     for (Map.Entry<K, String> each : names.entrySet()) {

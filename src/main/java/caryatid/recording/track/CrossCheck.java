@@ -1,11 +1,11 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
-import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.track.CopPairs.Along;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;

@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;

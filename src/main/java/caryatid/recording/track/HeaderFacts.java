@@ -1,15 +1,15 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportFinding;
 import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.Dialect;
-import caryatid.recording.table.StageFindings;
-import caryatid.recording.table.HeaderBlock;
-import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.Dialect;
+import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -104,7 +104,8 @@ public final class HeaderFacts {
     }
     List<Integer> unused =
         IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
-    unused(ImportFact.NOT_NEEDED, unused, Set.of(ColumnMeaning.Kind.TIME, ColumnMeaning.Kind.INDEX));
+    unused(
+        ImportFact.NOT_NEEDED, unused, Set.of(ColumnMeaning.Kind.TIME, ColumnMeaning.Kind.INDEX));
     unused(ImportFact.DERIVED, unused, Set.of(ColumnMeaning.Kind.DERIVED));
     unused(ImportFact.UNUSED, unused, Set.of(ColumnMeaning.Kind.OTHER, ColumnMeaning.Kind.CHANNEL));
   }

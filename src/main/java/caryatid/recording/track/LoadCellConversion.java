@@ -8,11 +8,11 @@ import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.NumberColumn;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -50,7 +50,8 @@ final class LoadCellConversion {
         anterior[i] += newton * cell.anteriorMm();
       }
     }
-    StageFindings findings = new WeightColumnCheck(table, plan, unit).compare(up, missing, timeline, file);
+    StageFindings findings =
+        new WeightColumnCheck(table, plan, unit).compare(up, missing, timeline, file);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet unusable = new BitSet(size);

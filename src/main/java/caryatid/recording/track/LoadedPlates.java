@@ -3,15 +3,15 @@ package caryatid.recording.track;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.model.ImportFinding.Basis;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.LinkedHashMap;
@@ -57,7 +57,8 @@ public final class LoadedPlates {
       }
     }
     if (loaded.isEmpty() && findings.clean()) {
-      findings = findings.withProblem(ImportProblem.UNLOADED, Argument.of(LoadedSamples.LEAST_N, Unit.N));
+      findings =
+          findings.withProblem(ImportProblem.UNLOADED, Argument.of(LoadedSamples.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
     for (PlateColumns plan : loaded.keySet()) {
@@ -94,7 +95,8 @@ public final class LoadedPlates {
       return new Outcome<>(true, nothing.withFact(aspect, Basis.CONCLUDED, said));
     }
     boolean open = SumOfPlates.named(plan) && !described && !parts.isEmpty();
-    return new Outcome<>(false, open ? nothing.withProblem(ImportProblem.SUM_OR_PLATE, said) : nothing);
+    return new Outcome<>(
+        false, open ? nothing.withProblem(ImportProblem.SUM_OR_PLATE, said) : nothing);
   }
 
   private List<PlateLayout> described() {

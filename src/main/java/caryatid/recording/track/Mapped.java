@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -33,7 +33,8 @@ public record Mapped(
   }
 
   /** Those plates that carry somebody. */
-  public static Map<PlateColumns, PlateUnits> loaded(Map<PlateColumns, Optional<PlateUnits>> plates) {
+  public static Map<PlateColumns, PlateUnits> loaded(
+      Map<PlateColumns, Optional<PlateUnits>> plates) {
     Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
     plates.forEach((plan, known) -> known.ifPresent(units -> loaded.put(plan, units)));
     return Collections.unmodifiableMap(loaded);

@@ -2,11 +2,11 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.ArrayList;
@@ -76,7 +76,10 @@ final class NamedPlates {
           && asking) {
         findings =
             findings.withProblem(
-                place(file), ImportProblem.TWICE, Argument.text(name(i)), Argument.text(head.names()));
+                place(file),
+                ImportProblem.TWICE,
+                Argument.text(name(i)),
+                Argument.text(head.names()));
       }
     }
     List<PlateColumns> plans = new ArrayList<>();

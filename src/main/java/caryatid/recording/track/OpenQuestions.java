@@ -5,12 +5,12 @@ import caryatid.geometry.Axis;
 import caryatid.geometry.Direction;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
-import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.table.StageFindings;
-import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
@@ -55,14 +55,18 @@ public final class OpenQuestions {
         plates.size() > 1
             ? ask(ImportProblem.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
             : nothing;
-    return ask(ImportProblem.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop)
+    return ask(
+            ImportProblem.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop)
         .and(
             ask(
                 ImportProblem.FORCE_UNIT,
                 p -> needsForceUnit(p) && unstated(p, Quantity.FORCE),
                 evidence::ofForce))
         .and(ask(ImportProblem.MOMENT_UNIT, p -> fromMoments(p) && unstated(p, Quantity.MOMENT)))
-        .and(ask(ImportProblem.TRUE_ORIGIN, p -> fromMoments(p) && p.layout().trueOrigin().isEmpty()))
+        .and(
+            ask(
+                ImportProblem.TRUE_ORIGIN,
+                p -> fromMoments(p) && p.layout().trueOrigin().isEmpty()))
         .and(origins)
         .and(axes.map(this::checkedAxes).orElseGet(this::askAxes));
   }
@@ -166,7 +170,8 @@ public final class OpenQuestions {
         .and(require(plan, quantity, known.anterior(), problem));
   }
 
-  private StageFindings require(PlateColumns plan, Quantity quantity, Direction along, ImportProblem problem) {
+  private StageFindings require(
+      PlateColumns plan, Quantity quantity, Direction along, ImportProblem problem) {
     Channel channel = Channel.of(quantity, along.axis());
     return plan.has(channel)
         ? nothing

@@ -1,8 +1,8 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.ForceUnit;
-import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Samples;
 import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
@@ -45,7 +45,9 @@ final class PersonCheck {
     if (force > LoadedSamples.HEAVIEST_N) {
       findings =
           findings.withProblem(
-              ImportProblem.TOO_HEAVY, plate, Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
+              ImportProblem.TOO_HEAVY,
+              plate,
+              Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
     }
     double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
     // One that does not move at all is an empty plate's, and known as such.

@@ -12,11 +12,11 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.EnumSet;
@@ -152,7 +152,8 @@ final class PlateConversion {
         .find(right, anterior, rateHz);
   }
 
-  private Outcome<PlateTrack> track(SampleSeries right, SampleSeries anterior, Outcome<BitSet> unusable) {
+  private Outcome<PlateTrack> track(
+      SampleSeries right, SampleSeries anterior, Outcome<BitSet> unusable) {
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet left = unusable.value();

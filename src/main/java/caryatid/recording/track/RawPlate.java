@@ -4,9 +4,9 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.ParsedTable;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.EnumMap;
@@ -30,7 +30,11 @@ final class RawPlate {
 
   /** The channels of a plate that are needed. */
   static RawPlate of(
-      ParsedTable table, PlateColumns plan, PlateUnits units, Timeline timeline, Set<Channel> needed) {
+      ParsedTable table,
+      PlateColumns plan,
+      PlateUnits units,
+      Timeline timeline,
+      Set<Channel> needed) {
     Map<Channel, SampleSeries> series = new EnumMap<>(Channel.class);
     Map<Channel, BitSet> holes = new EnumMap<>(Channel.class);
     plan.columns()

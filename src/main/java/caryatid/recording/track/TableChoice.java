@@ -1,9 +1,9 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.List;
@@ -29,7 +29,8 @@ public final class TableChoice {
    * which is a problem, the first is shown.
    */
   public Outcome<Optional<ParsedTable>> choose(List<ParsedTable> tables) {
-    List<ParsedTable> withPlate = tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
+    List<ParsedTable> withPlate =
+        tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {
       return new Outcome<>(Optional.empty(), refused(tables));
     }
@@ -52,7 +53,9 @@ public final class TableChoice {
       return new Outcome<>(
           Optional.of(withPlate.get(0)),
           nothing.withProblem(
-              ImportProblem.NO_SUCH_RECORDING, Argument.count(number), Argument.count(withPlate.size())));
+              ImportProblem.NO_SUCH_RECORDING,
+              Argument.count(number),
+              Argument.count(withPlate.size())));
     }
     return checked(withPlate.get(number - 1), nothing);
   }

@@ -2,8 +2,8 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
-import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.ColumnMeaning;
+import caryatid.recording.table.ColumnName;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +38,10 @@ final class TotalColumnNames {
     return channel.equals(Optional.of(Channel.of(Channel.Quantity.FORCE, vertical)))
         || (words.stream().anyMatch(w -> ALL.contains(w) || WEIGHT.contains(w))
             && words.stream()
-                .allMatch(w -> ALL.contains(w) || WEIGHT.contains(w) || ColumnMeaning.FILLERS.contains(w)));
+                .allMatch(
+                    w ->
+                        ALL.contains(w)
+                            || WEIGHT.contains(w)
+                            || ColumnMeaning.FILLERS.contains(w)));
   }
 }

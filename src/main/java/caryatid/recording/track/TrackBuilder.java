@@ -2,18 +2,18 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
 import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
-import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import java.util.BitSet;
@@ -75,7 +75,9 @@ public final class TrackBuilder {
 
   private static ImportProblem offPlate(PlateColumns plan) {
     if (plan.sensors().isEmpty()) {
-      return OpenQuestions.exported(plan) ? ImportProblem.OFF_PLATE : ImportProblem.OFF_PLATE_BY_MOMENTS;
+      return OpenQuestions.exported(plan)
+          ? ImportProblem.OFF_PLATE
+          : ImportProblem.OFF_PLATE_BY_MOMENTS;
     }
     return ImportProblem.OFF_PLATE_BY_SENSORS;
   }

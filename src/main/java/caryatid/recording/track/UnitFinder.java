@@ -1,20 +1,20 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.RawUnit;
-import caryatid.recording.model.ImportProblem;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.ColumnName;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.Preamble;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
@@ -100,7 +100,9 @@ final class UnitFinder {
   private StageFindings unusable(Statement stated, Quantity quantity) {
     return nothing.withProblem(
         stated.place(),
-        RawUnit.named(stated.unit()).isPresent() ? ImportProblem.RAW_UNIT : ImportProblem.UNKNOWN_UNIT,
+        RawUnit.named(stated.unit()).isPresent()
+            ? ImportProblem.RAW_UNIT
+            : ImportProblem.UNKNOWN_UNIT,
         Argument.text(stated.unit()),
         Argument.term(quantity));
   }

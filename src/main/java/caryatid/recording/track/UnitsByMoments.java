@@ -1,17 +1,17 @@
 package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.table.NumberColumn;
-import caryatid.recording.table.StageFindings;
-import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import java.util.List;
 import java.util.Optional;

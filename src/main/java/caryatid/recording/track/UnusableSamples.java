@@ -1,12 +1,12 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.ForceUnit;
-import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.RecordingRemark;
-import caryatid.recording.table.StageFindings;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;

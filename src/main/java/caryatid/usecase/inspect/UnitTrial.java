@@ -1,17 +1,17 @@
 package caryatid.usecase.inspect;
 
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
-import caryatid.recording.model.ImportProblem;
-import caryatid.recording.model.ImportFinding;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Problem;
@@ -42,7 +42,8 @@ final class UnitTrial {
   static Inspection answered(NamedBytes export, Inspection inspection) {
     UnitTrial trial = new UnitTrial(export, inspection);
     boolean open =
-        Stream.of(ImportProblem.FORCE_UNIT, ImportProblem.MOMENT_UNIT, ImportProblem.COP_UNIT).anyMatch(trial::asks);
+        Stream.of(ImportProblem.FORCE_UNIT, ImportProblem.MOMENT_UNIT, ImportProblem.COP_UNIT)
+            .anyMatch(trial::asks);
     boolean otherwiseKnown =
         inspection.problems().isEmpty()
             && inspection.rateHz().isPresent()

@@ -2,8 +2,8 @@ package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;

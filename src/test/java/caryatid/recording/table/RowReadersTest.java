@@ -114,7 +114,8 @@ class RowReadersTest {
     GrowingTable careful = table(dialect, turn);
     FastRow fastRow = new FastRow(fast, (byte) '\n');
     StageFindings nothing = StageFindings.none("test");
-    CarefulRow carefulRow = new CarefulRow(careful, new TruncatedCellCheck(List.of(), dialect), nothing);
+    CarefulRow carefulRow =
+        new CarefulRow(careful, new TruncatedCellCheck(List.of(), dialect), nothing);
     List<String> taken = new ArrayList<>();
     for (int i = 0; i < rows; i++) {
       String line = line(random, dialect);

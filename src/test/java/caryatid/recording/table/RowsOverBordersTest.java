@@ -70,7 +70,8 @@ class RowsOverBordersTest {
     return String.join(end, lines) + end;
   }
 
-  private static Outcome<List<ParsedTable>> read(String text, String end, IntUnaryOperator portion) {
+  private static Outcome<List<ParsedTable>> read(
+      String text, String end, IntUnaryOperator portion) {
     byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
     return new TableReader(
             new LineReader(
@@ -165,7 +166,8 @@ class RowsOverBordersTest {
     Outcome<List<ParsedTable>> outcome = read(joined(lines, "\n"), "\n", length -> length);
     assertThat(outcome.value()).isEmpty();
     assertThat(outcome.findings())
-        .isEqualTo(NOTHING.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(LineReader.LONGEST)));
+        .isEqualTo(
+            NOTHING.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(LineReader.LONGEST)));
   }
 
   /** A column's numbers are kept in pieces of 32,768. */

@@ -133,7 +133,8 @@ class StandFactsNumbersTest {
     assertThat(table).isEmpty();
   }
 
-  private static Stand standing(Stand stand, Predicate<Sway> sways, List<PercentileRank> placements) {
+  private static Stand standing(
+      Stand stand, Predicate<Sway> sways, List<PercentileRank> placements) {
     Standing was = stand.standing();
     Standing is =
         new Standing(

@@ -19,6 +19,7 @@ import caryatid.wording.Language;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -116,9 +117,9 @@ final class CheckCommand implements Callable<Integer> {
       return failed(List.of(newer.problem()), wording);
     }
     if (outcome instanceof RecheckResult.Altered altered) {
-      return failed(
-          altered.differences().stream().limit(MOST).map(d -> different(name, d)).toList(),
-          wording);
+      List<Problem> problems = new ArrayList<>(altered.elsewhere());
+      altered.differences().stream().limit(MOST).forEach(d -> problems.add(different(name, d)));
+      return failed(problems, wording);
     }
     List<String> lines =
         outcome instanceof RecheckResult.Older older

@@ -26,7 +26,19 @@ public enum ArchiveProblem implements Topic {
   /** Arguments: what the reader of PDF found. */
   NOT_A_PDF("Archived.NOT_A_PDF"),
   /** Arguments: what is not inside. */
-  NOT_INSIDE("Archived.NOT_INSIDE");
+  NOT_INSIDE("Archived.NOT_INSIDE"),
+  /** A file inside a report that is not among those the report is about. Arguments: its name. */
+  FOREIGN_FILE("Archived.FOREIGN_FILE"),
+  /** Arguments: number of pages found, number expected. */
+  OTHER_PAGES("Archived.OTHER_PAGES"),
+  /** A page is not what the program prints of the result inside. Arguments: its number. */
+  OTHER_PAGE("Archived.OTHER_PAGE"),
+  /** Another part of the document. Arguments: its name in the PDF. */
+  OTHER_PART("Archived.OTHER_PART"),
+  /** Of a page that can no longer be printed again. Arguments: the numbers of one line. */
+  NOT_ON_PAGE("Archived.NOT_ON_PAGE"),
+  /** Arguments: the page's layout, the method. */
+  NEVER_TOGETHER("Archived.NEVER_TOGETHER");
 
   private final String code;
 

@@ -28,6 +28,11 @@ public final class Report {
 
   private Report() {}
 
+  /** The layout of the version that brought a method: no older one shows its results. */
+  public static int firstLayoutOf(int method) {
+    return method == 1 ? 1 : 2;
+  }
+
   /**
    * A result as a PDF. The same input gives the same bytes; the document is dated with the stand's
    * time.

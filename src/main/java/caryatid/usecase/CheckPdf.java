@@ -28,7 +28,7 @@ final class CheckPdf {
         checked.result(), checked.recordings(), attachments(inputs, checked), wording, paper);
   }
 
-  private static Attachments attachments(Inputs inputs, Check.Checked checked) throws BadInput {
+  static Attachments attachments(Inputs inputs, Check.Checked checked) throws BadInput {
     List<AttachedFile> files = new ArrayList<>();
     for (NamedBytes recording : inputs.recordings()) {
       files.add(attached(Role.RECORDING, recording));

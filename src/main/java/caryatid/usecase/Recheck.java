@@ -8,6 +8,8 @@ import caryatid.format.ResultReading;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.report.GivenPages;
+import caryatid.report.Report;
 import caryatid.report.pdf.ReportReader;
 import java.util.List;
 
@@ -29,7 +31,8 @@ public final class Recheck {
 
   /** The same, by a program whose method has another number. */
   static RecheckResult run(String name, byte[] pdf, int method) throws BadInput {
-    ReportInputs inside = new ReportInputs(ReportReader.read(name, pdf));
+    ReportReader.Found report = ReportReader.open(name, pdf);
+    ReportInputs inside = new ReportInputs(report.files());
     ResultReading file = ResultJson.open(inside.result());
     if (file instanceof ResultReading.Newer newer) {
       return new RecheckResult.Newer(newer.problem().in(name));
@@ -37,23 +40,24 @@ public final class Recheck {
     if (file instanceof ResultReading.Unreadable unreadable) {
       throw new BadInput(unreadable.problem());
     }
-    return recheck(name, inside, ((ResultReading.Read) file).result(), method);
-  }
-
-  private static RecheckResult recheck(String name, ReportInputs inside, Result kept, int method)
-      throws BadInput {
-    if (kept.method() > method) {
+    Result kept = ((ResultReading.Read) file).result();
+    if (kept.method() > method || report.layout() > Report.LAYOUT) {
       return new RecheckResult.Newer(Problem.at(Place.of(name), ArchiveProblem.NEWER_VERSION));
     }
-    return kept.method() < method ? older(inside, kept) : same(inside, kept);
+    GivenPages pages = new GivenPages(name, pdf, report, kept);
+    return kept.method() < method ? older(inside, pages, kept) : same(inside, pages, kept);
   }
 
-  private static RecheckResult same(ReportInputs inside, Result kept) throws BadInput {
-    Result result = Check.run(inside.inputs(kept)).result();
-    List<ResultDifference> differences = differences(kept, result);
-    return differences.isEmpty()
-        ? new RecheckResult.Reproduced(result, kept.program())
-        : new RecheckResult.Altered(differences);
+  private static RecheckResult same(ReportInputs inside, GivenPages pages, Result kept)
+      throws BadInput {
+    Inputs inputs = inside.inputs(kept);
+    Check.Checked checked = Check.run(inputs);
+    List<ResultDifference> differences = differences(kept, checked.result());
+    List<Problem> altered =
+        pages.altered(checked.recordings(), CheckPdf.attachments(inputs, checked));
+    return differences.isEmpty() && altered.isEmpty()
+        ? new RecheckResult.Reproduced(checked.result(), kept.program())
+        : new RecheckResult.Altered(differences, altered);
   }
 
   /** What differs in what was found, whatever program found it and by what method. */
@@ -62,11 +66,13 @@ public final class Recheck {
     return ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
   }
 
-  private static RecheckResult older(ReportInputs inside, Result kept) throws BadInput {
+  private static RecheckResult older(ReportInputs inside, GivenPages pages, Result kept)
+      throws BadInput {
     List<ResultDifference> strangers = inside.strangers(kept);
-    return strangers.isEmpty()
+    List<Problem> altered = pages.altered();
+    return strangers.isEmpty() && altered.isEmpty()
         ? new RecheckResult.Older(kept, today(inside, kept))
-        : new RecheckResult.Altered(strangers);
+        : new RecheckResult.Altered(strangers, altered);
   }
 
   private static RecheckResult.Today today(ReportInputs inside, Result kept) {

@@ -17,13 +17,17 @@ public sealed interface RecheckResult {
   record Reproduced(Result result, String madeBy) implements RecheckResult {}
 
   /**
-   * The result inside is not what its method makes of the files inside.
+   * The result inside is not what its method makes of the files inside, or the pages do not show
+   * it.
    *
-   * @param differences at least one
+   * @param differences in the result
+   * @param elsewhere what else was altered; together at least one
    */
-  record Altered(List<ResultDifference> differences) implements RecheckResult {
+  record Altered(List<ResultDifference> differences, List<Problem> elsewhere)
+      implements RecheckResult {
     public Altered {
       differences = List.copyOf(differences);
+      elsewhere = List.copyOf(elsewhere);
     }
   }
 

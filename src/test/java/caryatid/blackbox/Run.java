@@ -14,12 +14,12 @@ import java.time.ZoneOffset;
  * @param out what it printed
  * @param err what it complained about
  */
-record Run(int code, String out, String err) {
+public record Run(int code, String out, String err) {
   /** After everything that tests and docs tell, whenever they are run. */
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-12-01T08:00:00Z"), ZoneOffset.UTC);
 
-  static Run caryatid(String... arguments) {
+  public static Run caryatid(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code = Main.run(CLOCK, new PrintWriter(out), new PrintWriter(err), arguments);

@@ -9,6 +9,7 @@ import caryatid.format.ResultDifference;
 import caryatid.format.ResultJson;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.Provenance;
+import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.report.Report;
@@ -35,12 +36,14 @@ class RecheckTest {
   private static byte[] pdf;
   private static Attachments inside;
   private static Result kept;
+  private static List<Recording> recordings;
 
   @BeforeAll
   static void readTheSample() throws IOException, BadInput {
     pdf = Files.readAllBytes(Path.of("reports/k7-shoe.pdf"));
     inside = ReportReader.read("k7-shoe.pdf", pdf);
     kept = ResultJson.read(file(Role.RESULT).bytes());
+    recordings = Check.run(new ReportInputs(inside).inputs(kept)).recordings();
   }
 
   private static AttachedFile file(Role role) {
@@ -57,12 +60,24 @@ class RecheckTest {
                         ? new AttachedFile(role, f.name(), change.apply(f.bytes()))
                         : f)
             .toList();
+    return printed(kept, files);
+  }
+
+  private static byte[] printed(Result result, List<AttachedFile> files) {
     return Report.pdf(
-        kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
+        result, recordings, new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
   }
 
   private static byte[] with(Result result) {
-    return with(Role.RESULT, bytes -> ResultJson.write(result));
+    return printed(
+        result,
+        inside.files().stream()
+            .map(
+                f ->
+                    f.role() == Role.RESULT
+                        ? new AttachedFile(f.role(), f.name(), ResultJson.write(result))
+                        : f)
+            .toList());
   }
 
   private static byte[] replaced(byte[] bytes, String before, String now) {
@@ -104,7 +119,8 @@ class RecheckTest {
                     new ResultDifference(
                         "state.findings[0].probability-within",
                         Double.toString(Math.nextUp(was)),
-                        Double.toString(was)))));
+                        Double.toString(was))),
+                List.of()));
   }
 
   @Test
@@ -144,8 +160,7 @@ class RecheckTest {
                       default -> f;
                     })
             .toList();
-    byte[] old =
-        Report.pdf(kept, List.of(), new Attachments(files), Wording.in(Locale.ENGLISH), Paper.A4);
+    byte[] old = printed(of, files);
     assertThat(Recheck.run("k7-shoe.pdf", old, LATER))
         .isInstanceOfSatisfying(
             RecheckResult.Older.class,

@@ -127,7 +127,7 @@ final class PdfPen implements Closeable {
     return points(paper.heightMm() - mm);
   }
 
-  private static float points(double mm) {
+  static float points(double mm) {
     return (float) (mm / Style.MM_PER_POINT);
   }
 

@@ -5,23 +5,40 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.report.pdf.Attachments.AttachedFile;
+import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments.Role;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
-/** Takes the files that are kept inside a report out of it again. */
+/** Takes out of a report what was put into it. */
 public final class ReportReader {
+  /** The first layout had no number in its document. */
+  private static final int FIRST_LAYOUT = 1;
+
+  private static final Pattern LAYOUT =
+      Pattern.compile("<caryatid:layout>(\\d{1,9})</caryatid:layout>");
+
   private ReportReader() {}
+
+  /**
+   * A report that was read.
+   *
+   * @param files those inside, in the order in which they were put there
+   * @param layout the number of its pages' layout
+   * @param language that of its pages
+   * @param paper its size
+   */
+  public record Found(Attachments files, int layout, Locale language, Paper paper) {}
 
   /** Whether bytes are a PDF at all (ISO 32000-1, 7.5.2). */
   public static boolean isPdf(byte[] bytes) {
@@ -33,50 +50,69 @@ public final class ReportReader {
   }
 
   /**
-   * The files inside a report, in the order in which they were put there.
+   * Reads a report.
    *
    * @param name the report's name, for what is said of it
    * @throws BadInput if it is no PDF that can be read, or no report of this program: without a
-   *     recording, a trial sheet and a result
+   *     recording, a trial sheet and a result, or with other files inside
    */
-  public static Attachments read(String name, byte[] pdf) throws BadInput {
-    Attachments found;
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      found = new Attachments(files(document));
+  public static Found open(String name, byte[] pdf) throws BadInput {
+    Found found;
+    try (PDDocument document = PdfFile.load(pdf)) {
+      found =
+          new Found(
+              new Attachments(new FilesInside(name, document).read()),
+              layout(document),
+              language(document),
+              paper(document));
     } catch (IOException e) {
-      throw problem(name, Argument.text(String.valueOf(e.getMessage())));
+      throw problem(name, ArchiveProblem.NOT_A_PDF, Argument.text(String.valueOf(e.getMessage())));
     }
     for (Role needed : List.of(Role.RECORDING, Role.TRIAL_SHEET, Role.RESULT)) {
-      if (found.files().stream().noneMatch(file -> file.role() == needed)) {
-        throw new BadInput(
-            Problem.at(Place.of(name), ArchiveProblem.NOT_INSIDE, Argument.term(needed)));
+      if (found.files().files().stream().noneMatch(file -> file.role() == needed)) {
+        throw problem(name, ArchiveProblem.NOT_INSIDE, Argument.term(needed));
       }
     }
     return found;
   }
 
-  private static BadInput problem(String name, Argument said) {
-    return new BadInput(Problem.at(Place.of(name), ArchiveProblem.NOT_A_PDF, said));
+  /**
+   * The files inside a report alone.
+   *
+   * @throws BadInput as {@link #open}
+   */
+  public static Attachments read(String name, byte[] pdf) throws BadInput {
+    return open(name, pdf).files();
   }
 
-  private static List<AttachedFile> files(PDDocument document) throws IOException {
-    COSArray associated = document.getDocumentCatalog().getCOSObject().getCOSArray(COSName.AF);
-    List<AttachedFile> files = new ArrayList<>();
-    for (int i = 0; associated != null && i < associated.size(); i++) {
-      if (associated.getObject(i) instanceof COSDictionary dictionary) {
-        PDComplexFileSpecification file = new PDComplexFileSpecification(dictionary);
-        Optional<Role> role = role(file.getFileDescription());
-        if (role.isPresent() && file.getEmbeddedFile() != null) {
-          files.add(
-              new AttachedFile(
-                  role.get(), file.getFileUnicode(), file.getEmbeddedFile().toByteArray()));
-        }
-      }
+  private static BadInput problem(String name, ArchiveProblem what, Argument said) {
+    return new BadInput(Problem.at(Place.of(name), what, said));
+  }
+
+  private static int layout(PDDocument document) throws IOException {
+    PDMetadata metadata = document.getDocumentCatalog().getMetadata();
+    if (metadata == null) {
+      return FIRST_LAYOUT;
     }
-    return files;
+    try (InputStream xmp = metadata.createInputStream()) {
+      Matcher number = LAYOUT.matcher(new String(xmp.readAllBytes(), StandardCharsets.UTF_8));
+      return number.find() ? Integer.parseInt(number.group(1)) : FIRST_LAYOUT;
+    }
   }
 
-  private static Optional<Role> role(String description) {
-    return Stream.of(Role.values()).filter(role -> role.lastPart().equals(description)).findFirst();
+  private static Locale language(PDDocument document) {
+    String tag = document.getDocumentCatalog().getLanguage();
+    return Locale.forLanguageTag(Optional.ofNullable(tag).orElse("en"));
+  }
+
+  private static Paper paper(PDDocument document) {
+    if (document.getNumberOfPages() == 0) {
+      return Paper.A4;
+    }
+    PDRectangle page = document.getPage(0).getMediaBox();
+    return Stream.of(Paper.values())
+        .filter(paper -> Math.abs(PdfPen.points(paper.widthMm()) - page.getWidth()) < 1)
+        .findFirst()
+        .orElse(Paper.A4);
   }
 }

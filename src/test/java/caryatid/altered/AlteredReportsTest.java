@@ -1,0 +1,96 @@
+package caryatid.altered;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.alignment.Result;
+import caryatid.blackbox.Frozen;
+import caryatid.blackbox.Run;
+import caryatid.format.ResultJson;
+import caryatid.report.PageNumbers;
+import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.ReportReader;
+import caryatid.wording.Wording;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Altered reports end with exit code 1, and say what was altered; untouched ones do not. */
+class AlteredReportsTest {
+  private static final Path TODAYS = Path.of("reports/m4-shoe.pdf");
+  private static final Path FIRST = Frozen.V1.resolve("reports/m4-de.pdf");
+
+  @TempDir private Path folder;
+
+  static Stream<Arguments> alterations() {
+    List<Arguments> all = new ArrayList<>();
+    Alteration.ofAnyLayout().forEach(a -> all.add(Arguments.of(TODAYS, a)));
+    Alteration.ofTodaysLayout().forEach(a -> all.add(Arguments.of(TODAYS, a)));
+    Alteration.ofFiles(Path.of("reports/k7-shoe.pdf"))
+        .forEach(a -> all.add(Arguments.of(TODAYS, a)));
+    Alteration.ofAnyLayout().forEach(a -> all.add(Arguments.of(FIRST, a)));
+    Alteration.ofFiles(Frozen.V1.resolve("reports/k7-based-on.pdf"))
+        .forEach(a -> all.add(Arguments.of(FIRST, a)));
+    return all.stream();
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @MethodSource("alterations")
+  void anAlteredReportIsNamed(Path report, Alteration alteration) throws IOException {
+    Path altered = folder.resolve("altered.pdf");
+    Files.write(altered, alteration.of(Files.readAllBytes(report)));
+    Run run = Run.caryatid("check", altered.toString());
+    assertThat(run.code()).as(run.out() + run.err()).isEqualTo(1);
+    assertThat(run.err()).contains(alteration.named()).doesNotContain("\tat ");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en, A4", "de, LETTER", "fr, A4", "es, LETTER"})
+  void anUntouchedReportIsReproducedInWhateverLanguageAndPaper(String language, String paper) {
+    String k7 = "sample-recordings/k7/";
+    Run made =
+        Run.caryatid(
+            "check",
+            k7 + "barefoot-1.csv",
+            k7 + "barefoot-2.csv",
+            "--trial",
+            k7 + "barefoot.yaml",
+            "--plate",
+            k7 + "plate.yaml",
+            "--language",
+            language,
+            "--paper",
+            paper,
+            "--out",
+            folder.toString());
+    assertThat(made.code()).as(made.err()).isZero();
+    Run again = Run.caryatid("check", folder.resolve("barefoot-1-report.pdf").toString());
+    assertThat(again.err()).isEmpty();
+    assertThat(again.code()).isZero();
+    assertThat(again.out()).contains("is reproduced from the files inside it");
+  }
+
+  /** So that the numbers of today's pages can be looked for once their layout is an older one. */
+  @ParameterizedTest
+  @ValueSource(strings = {"k7-barefoot", "k7-shoe", "m4-barefoot", "m4-shoe"})
+  void todaysPagesShowTheNumbersThatAreLookedForOnOlderOnes(String name) throws Exception {
+    byte[] pdf = Files.readAllBytes(Path.of("reports", name + ".pdf"));
+    Result result =
+        ResultJson.read(
+            ReportReader.read(name, pdf).files().stream()
+                .filter(file -> file.role() == Role.RESULT)
+                .findFirst()
+                .orElseThrow()
+                .bytes());
+    assertThat(PageNumbers.missing(name, pdf, result, Wording.in(Locale.ENGLISH))).isEmpty();
+  }
+}

@@ -10,13 +10,15 @@ import java.util.concurrent.TimeUnit;
 
 /** One start of a launcher and what came of it. */
 record Start(int exit, String out, String err) {
+  /** Only against a start that hangs: a busy machine builds the class archive in minutes. */
+  private static final long LONGEST_S = 600;
 
   /** A start that goes on, and the files its two streams go to. */
   record Going(Process process, Path out, Path err) {
     Start end() throws IOException, InterruptedException {
-      if (!process.waitFor(60, TimeUnit.SECONDS)) {
+      if (!process.waitFor(LONGEST_S, TimeUnit.SECONDS)) {
         process.destroyForcibly();
-        throw new IllegalStateException("not done after 60 s");
+        throw new IllegalStateException("not done after " + LONGEST_S + " s");
       }
       return new Start(process.exitValue(), Files.readString(out), Files.readString(err));
     }

@@ -146,7 +146,10 @@ class ArchitectureTest {
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",
     "caryatid.fitting.Addition$Attached",
+    "caryatid.store.Backup$Made",
     "caryatid.views.Comparison",
+    "caryatid.views.LastGood",
+    "caryatid.views.SinceVisit",
     "caryatid.views.RecordView",
     "caryatid.report.pages.Paper",
     "caryatid.format.ResultDifference"

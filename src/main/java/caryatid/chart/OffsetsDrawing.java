@@ -18,6 +18,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.views.OffsetSeries;
 import caryatid.views.OffsetSeries.Measured;
+import caryatid.views.Origin;
 import caryatid.views.StandChange;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
@@ -197,7 +198,8 @@ public final class OffsetsDrawing {
     List<Mark> marks = new ArrayList<>();
     double free = 0;
     for (int i = 0; i < series.measured().size(); i++) {
-      String words = Integer.toString(series.measured().get(i).entry());
+      Measured m = series.measured().get(i);
+      String words = m.entry() + (m.typed() ? wording.word(Origin.TYPED) : "");
       double width = Fonts.widthMm(words, Lettering.PLAIN);
       double left = x(i) - width / 2;
       marks.add(Symbols.upright(Pen.TICK, new PaperPoint(x(i), plot.bottomMm() + 0.5), 0.5));
@@ -238,6 +240,7 @@ public final class OffsetsDrawing {
         Argument.text(wording.signed(m.highestMm(), Unit.MM)),
         Argument.text(
             new ResultWords(wording)
-                .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())));
+                    .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())
+                + (m.typed() ? wording.word(Origin.TYPED) : "")));
   }
 }

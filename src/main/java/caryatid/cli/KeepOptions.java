@@ -1,5 +1,6 @@
 package caryatid.cli;
 
+import caryatid.entry.Entry;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.usecase.AddedEntry;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** Whether a check goes into a fitting record at once. */
 final class KeepOptions {
@@ -34,6 +36,8 @@ final class KeepOptions {
               + " like.")
   private boolean sure;
 
+  @Mixin private CorrectionOptions correction;
+
   @Mixin private RecordsFolder records;
 
   /**
@@ -42,10 +46,16 @@ final class KeepOptions {
    * @throws BadInput if it is a record that cannot be added to
    */
   Optional<KeepStand> keep(CommandSpec command, Wording wording) throws BadInput {
+    Optional<Entry.Correction> corrects = correction.correction(wording);
+    if (code == null && corrects.isPresent()) {
+      throw new ParameterException(
+          command.commandLine(), wording.word("cli.correctsWithoutRecord"));
+    }
     return code == null
         ? Optional.empty()
         : Optional.of(
-            KeepStand.in(records.open(command, wording), code, Optional.ofNullable(by), sure));
+            KeepStand.in(
+                records.open(command, wording), code, Optional.ofNullable(by), corrects, sure));
   }
 
   /** What is to be said of a stand that was added. */

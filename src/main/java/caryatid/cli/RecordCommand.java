@@ -18,10 +18,14 @@ import picocli.CommandLine.Spec;
       RecordNextCommand.class,
       RecordShowCommand.class,
       RecordCompareCommand.class,
+      RecordSinceCommand.class,
+      RecordBackCommand.class,
       RecordReportCommand.class,
       RecordVerifyCommand.class,
       RecordPackCommand.class,
       RecordUnpackCommand.class,
+      RecordBackupCommand.class,
+      RecordRestoreCommand.class,
       RecordEraseCommand.class
     })
 final class RecordCommand implements Runnable {

@@ -79,8 +79,10 @@ final class RecordEntryOptions {
     Optional<TerminalPrompt> terminal = TerminalPrompt.atTerminal(wording, System.console());
     if (terminal.isPresent()) {
       boolean told = !given.members().isEmpty() || !files.isEmpty();
-      given = terminal.get().complete(EntryForms.of(kind), given, !told, offers);
-      by = by == null ? terminal.get().initials() : by;
+      TerminalPrompt.Said said =
+          terminal.get().entry(Optional.ofNullable(by), EntryForms.of(kind), given, !told, offers);
+      by = said.by();
+      given = said.given();
     }
     return new EntryDraft(
         kind, given, offers, files, by == null ? "" : by, Optional.ofNullable(at), corrects, sure);

@@ -1,6 +1,7 @@
 package caryatid.cli;
 
 import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
 import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
@@ -39,30 +40,39 @@ final class RecordFormCommand extends RecordSubcommand {
   int run(Records records) {
     SuggestedRows offers =
         level == null ? SuggestedRows.none(wording()) : SuggestedRows.of(kind, level, wording());
-    print(EntryForms.of(kind), "", "", offers.words());
+    print(EntryForms.of(kind), "", "", offers);
     return 0;
   }
 
-  private void print(Form form, String first, String indent, List<Map<String, String>> rows) {
+  private void print(Form form, String first, String indent, SuggestedRows rows) {
     String lead = first;
-    for (Field field : form.fields()) {
+    for (Field field : asked(form)) {
       print(lead + field.key() + ":", hint(field));
-      if (field.type() instanceof FieldType.Rows type && rows.isEmpty()) {
-        print(type.form(), indent + "  - ", indent + "    ", List.of());
+      if (field.type() instanceof FieldType.Rows type && rows.rows().isEmpty()) {
+        print(type.form(), indent + "  - ", indent + "    ", SuggestedRows.none(wording()));
       } else if (field.type() instanceof FieldType.Rows type) {
-        rows.forEach(row -> row(type.form(), row, indent));
+        for (int i = 0; i < rows.rows().size(); i++) {
+          row(type.form(), rows.rows().get(i), rows.words().get(i), indent);
+        }
       }
       lead = indent;
     }
   }
 
+  /** What the program computes is not asked for. */
+  private static List<Field> asked(Form form) {
+    return form.fields().stream()
+        .filter(field -> !(field.type() instanceof FieldType.Computed))
+        .toList();
+  }
+
   /** A usual row: what is known of it is filled in, the rest is to be. */
-  private void row(Form form, Map<String, String> row, String indent) {
+  private void row(Form form, Answers offered, Map<String, String> row, String indent) {
     String lead = indent + "  - ";
-    for (Field field : form.fields()) {
+    for (Field field : asked(form)) {
       if (row.containsKey(field.key())) {
         out().println(lead + field.key() + ": \"" + row.get(field.key()) + "\"");
-      } else {
+      } else if (SuggestedRows.isAsked(offered, field)) {
         print(lead + field.key() + ":", hint(field));
       }
       lead = indent + "    ";

@@ -1,6 +1,14 @@
 package caryatid.cli;
 
+import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
+import caryatid.remark.Problem;
+import caryatid.remark.BadInput;
+import caryatid.remark.Argument;
+import caryatid.entry.form.NameNotation;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.form.FormFault;
+import caryatid.entry.Entry;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.remark.Place;
@@ -43,6 +51,24 @@ final class TerminalPrompt {
   }
 
   /**
+   * Who adds an entry, and what it says.
+   *
+   * @param by initials
+   */
+  record Said(String by, InputValue.Group given) {}
+
+  /** An entry completed by answers; initials first, so that nobody types all of it in vain. */
+  Said entry(
+      Optional<String> by,
+      Form form,
+      InputValue.Group given,
+      boolean all,
+      SuggestedRows offers) {
+    String initials = by.orElseGet(this::initials);
+    return new Said(initials, complete(form, given, all, offers));
+  }
+
+  /**
    * What was given, completed by answers.
    *
    * @param all whether what may be left out is asked for as well
@@ -51,21 +77,53 @@ final class TerminalPrompt {
   InputValue.Group complete(Form form, InputValue.Group given, boolean all, SuggestedRows offers) {
     Map<String, InputValue> members = new LinkedHashMap<>(given.members());
     for (Field field : form.fields()) {
-      if (!members.containsKey(field.key()) && (all || field.required())) {
+      boolean computed = field.type() instanceof FieldType.Computed;
+      if (!computed && !members.containsKey(field.key()) && (all || field.required())) {
         ask(field, offers).ifPresent(answer -> members.put(field.key(), answer));
       }
     }
     return new InputValue.Group(members, PLACE);
   }
 
+  /** Initials, asked for until some are given. */
   String initials() {
-    return line(wording.word("Record.initials"), true).orElse("");
+    while (true) {
+      Optional<String> typed = line(wording.word("Record.initials"), true);
+      if (typed.filter(t -> !Entry.isInitials(t)).isEmpty()) {
+        return typed.orElse("");
+      }
+      out.println(
+          wording.fill(FormFault.BAD_INITIALS.code(), Argument.text(typed.orElse(""))));
+    }
   }
 
   private Optional<InputValue> ask(Field field, SuggestedRows offers) {
     return field.type() instanceof FieldType.Rows rows
         ? rows(field, rows.form(), offers)
-        : line(question(field), field.required()).map(TerminalPrompt::single);
+        : answer(field);
+  }
+
+  /** An answer that fits its field; one that does not is said to, and asked for again. */
+  private Optional<InputValue> answer(Field field) {
+    while (true) {
+      Optional<InputValue> typed =
+          line(question(field), field.required()).map(TerminalPrompt::single);
+      List<Problem> wrong = typed.map(value -> problems(field, value)).orElse(List.of());
+      if (wrong.isEmpty()) {
+        return typed;
+      }
+      wrong.forEach(problem -> out.println(wording.say(problem)));
+    }
+  }
+
+  private static List<Problem> problems(Field field, InputValue value) {
+    try {
+      InputValue.Group alone = new InputValue.Group(Map.of(field.key(), value), PLACE);
+      FormReader.read(Form.of(field), alone, NameNotation.INPUT);
+      return List.of();
+    } catch (BadInput e) {
+      return e.problems();
+    }
   }
 
   private static InputValue single(String text) {
@@ -92,18 +150,23 @@ final class TerminalPrompt {
   private Optional<InputValue> row(Form form, boolean required, SuggestedRows offers) {
     Map<String, InputValue> members = new LinkedHashMap<>();
     Field name = form.fields().get(0);
-    Optional<String> first = line(question(name), required);
+    Optional<InputValue> first =
+        answer(new Field(name.key(), name.type(), required));
     if (first.isEmpty()) {
       return Optional.empty();
     }
+    Optional<Answers> usual = offers.named(((InputValue.Single) first.get()).text());
     Map<String, InputValue> offered =
-        offers
-            .named(first.get())
+        usual
             .map(row -> SuggestedRows.given(row, PLACE))
-            .orElse(Map.of(name.key(), single(first.get())));
+            .orElse(Map.of(name.key(), first.get()));
     for (Field field : form.fields()) {
+      boolean asked = usual.isEmpty() || SuggestedRows.isAsked(usual.get(), field);
+      if (!asked || field.type() instanceof FieldType.Computed) {
+        continue;
+      }
       Optional.ofNullable(offered.get(field.key()))
-          .or(() -> line(question(field), field.required()).map(TerminalPrompt::single))
+          .or(() -> answer(field))
           .ifPresent(answer -> members.put(field.key(), answer));
     }
     return Optional.of(new InputValue.Group(members, PLACE));

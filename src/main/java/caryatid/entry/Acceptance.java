@@ -8,14 +8,22 @@ import java.util.OptionalInt;
  * @param what what
  * @param why why
  * @param stand number of the entry of the stand it is about
+ * @param entry number of another entry it is about
  */
-public record Acceptance(String what, String why, OptionalInt stand) implements EntryContent {
+public record Acceptance(String what, String why, OptionalInt stand, OptionalInt entry)
+    implements EntryContent {
 
   /**
    * @throws IllegalArgumentException if a number is outside its range
    */
   public Acceptance {
     Range.ENTRY.require(stand);
+    Range.ENTRY.require(entry);
+  }
+
+  /** Something of a stand, or of nothing that is named. */
+  public Acceptance(String what, String why, OptionalInt stand) {
+    this(what, why, stand, OptionalInt.empty());
   }
 
   @Override

@@ -15,6 +15,9 @@ import java.util.OptionalInt;
  * @param skin how the skin is
  * @param shoe the shoe worn
  * @param minutesSinceDonning minutes since the prosthesis was put on
+ * @param socketComfort the socket comfort score, 0 to 10
+ * @param pain pain, 0 (none) to 10
+ * @param wearerSays how it is in the wearer's words
  * @param note what else is to be said
  */
 public record Assessment(
@@ -26,6 +29,9 @@ public record Assessment(
     Optional<String> skin,
     Optional<String> shoe,
     Optional<BigDecimal> minutesSinceDonning,
+    OptionalInt socketComfort,
+    OptionalInt pain,
+    Optional<String> wearerSays,
     Optional<String> note)
     implements EntryContent {
 
@@ -35,6 +41,34 @@ public record Assessment(
   public Assessment {
     Range.SOCK_PLY.require(sockPly);
     Range.MINUTES.require(minutesSinceDonning);
+    Range.SCORE.require(socketComfort);
+    Range.SCORE.require(pain);
+  }
+
+  /** An assessment in which the wearer was not asked. */
+  public Assessment(
+      Optional<String> contractures,
+      Optional<String> socketFit,
+      Optional<String> liner,
+      OptionalInt sockPly,
+      Optional<String> suspension,
+      Optional<String> skin,
+      Optional<String> shoe,
+      Optional<BigDecimal> minutesSinceDonning,
+      Optional<String> note) {
+    this(
+        contractures,
+        socketFit,
+        liner,
+        sockPly,
+        suspension,
+        skin,
+        shoe,
+        minutesSinceDonning,
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        note);
   }
 
   @Override

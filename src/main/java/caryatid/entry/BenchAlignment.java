@@ -1,5 +1,6 @@
 package caryatid.entry;
 
+import caryatid.geometry.Side;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -16,17 +17,23 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
    * One item.
    *
    * @param item which
+   * @param fastener which fastener, where it is one that is secured
+   * @param side on which leg; empty in a record of one leg
    * @param recommended what is recommended, in the unit
    * @param set what it is set to, in the unit
    * @param unit the unit of both
+   * @param why why it is set otherwise than recommended
    * @param source the document that recommends it
    * @param note what else is to be said
    */
   public record Item(
       TermOrText<BenchItem> item,
+      Optional<String> fastener,
+      Optional<Side> side,
       Optional<BigDecimal> recommended,
       BigDecimal set,
       SettingUnit unit,
+      Optional<String> why,
       Optional<String> source,
       Optional<String> note) {
 
@@ -37,7 +44,47 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
       Range.SETTING.require(recommended);
       Range.SETTING.require(set);
     }
+
+    /** An item that is no fastener, in a record of one leg, with no reason. */
+    public Item(
+        TermOrText<BenchItem> item,
+        Optional<BigDecimal> recommended,
+        BigDecimal set,
+        SettingUnit unit,
+        Optional<String> source,
+        Optional<String> note) {
+      this(
+          item,
+          Optional.empty(),
+          Optional.empty(),
+          recommended,
+          set,
+          unit,
+          Optional.empty(),
+          source,
+          note);
+    }
+
+    /** Whether it says to what torque something is secured. */
+    public boolean isTorque() {
+      return item.is(BenchItem.FASTENERS) || unit == SettingUnit.NEWTON_METRE;
+    }
+
+    /** By what it is told apart from other items. */
+    public Key key() {
+      Optional<String> which =
+          fastener.or(() -> item.is(BenchItem.FASTENERS) ? note : Optional.empty());
+      return new Key(item.key(), which.map(TermOrText::fold), side);
+    }
   }
+
+  /**
+   * What is equal for two rows of one item on one leg; each fastener is an item.
+   *
+   * @param fastener its name, folded; of a fastener without a name, as earlier versions wrote them,
+   *     its note
+   */
+  public record Key(TermOrText.Key item, Optional<String> fastener, Optional<Side> side) {}
 
   public BenchAlignment {
     items = List.copyOf(items);

@@ -11,8 +11,8 @@ import java.util.function.Predicate;
  * may be noted under any name.
  */
 public enum BenchItem implements Coded {
-  SOCKET_FLEXION("BenchItem.SOCKET_FLEXION", SettingUnit.DEG, BenchItem::hasResidualLimb),
-  SOCKET_ADDUCTION("BenchItem.SOCKET_ADDUCTION", SettingUnit.DEG, BenchItem::hasResidualLimb),
+  SOCKET_FLEXION("BenchItem.SOCKET_FLEXION", SettingUnit.DEG, BenchItem::hasSocketAngles),
+  SOCKET_ADDUCTION("BenchItem.SOCKET_ADDUCTION", SettingUnit.DEG, BenchItem::hasSocketAngles),
   SOCKET_FORWARD("BenchItem.SOCKET_FORWARD", SettingUnit.MM, level -> true),
   SOCKET_LATERAL("BenchItem.SOCKET_LATERAL", SettingUnit.MM, level -> true),
   HIP_JOINT_FORWARD(
@@ -54,7 +54,7 @@ public enum BenchItem implements Coded {
     return Arrays.stream(values()).filter(i -> i.at.test(level)).toList();
   }
 
-  private static boolean hasResidualLimb(AmputationLevel level) {
-    return level != AmputationLevel.HIP_DISARTICULATION;
+  private static boolean hasSocketAngles(AmputationLevel level) {
+    return level != AmputationLevel.HIP_DISARTICULATION && level != AmputationLevel.PARTIAL_FOOT;
   }
 }

@@ -1,5 +1,6 @@
 package caryatid.entry;
 
+import caryatid.geometry.Side;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ public record Components(List<ComponentLimits> components, Optional<String> note
    * One component.
    *
    * @param what which part it is
+   * @param side on which leg; empty in a record of one leg
    * @param name what it is called
    * @param serial its serial number
    * @param bodyMassHighestKg the highest body mass it is for, kg
@@ -29,6 +31,7 @@ public record Components(List<ComponentLimits> components, Optional<String> note
    */
   public record ComponentLimits(
       String what,
+      Optional<Side> side,
       String name,
       Optional<String> serial,
       Optional<BigDecimal> bodyMassHighestKg,
@@ -49,6 +52,30 @@ public record Components(List<ComponentLimits> components, Optional<String> note
       Range.HEEL_MM.require(heelHeightHighestMm);
       Range.requireOrder(Range.decimal(mobilityGradeLowest), Range.decimal(mobilityGradeHighest));
       Range.requireOrder(heelHeightLowestMm, heelHeightHighestMm);
+    }
+
+    /** A component in a record of one leg. */
+    public ComponentLimits(
+        String what,
+        String name,
+        Optional<String> serial,
+        Optional<BigDecimal> bodyMassHighestKg,
+        OptionalInt mobilityGradeLowest,
+        OptionalInt mobilityGradeHighest,
+        Optional<BigDecimal> heelHeightLowestMm,
+        Optional<BigDecimal> heelHeightHighestMm,
+        Optional<String> source) {
+      this(
+          what,
+          Optional.empty(),
+          name,
+          serial,
+          bodyMassHighestKg,
+          mobilityGradeLowest,
+          mobilityGradeHighest,
+          heelHeightLowestMm,
+          heelHeightHighestMm,
+          source);
     }
   }
 

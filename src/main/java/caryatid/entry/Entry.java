@@ -71,7 +71,7 @@ public record Entry(
     return content.kind();
   }
 
-  /** Its content, if it is of a kind: that of a stand for {@code Stood.class}. */
+  /** Its content, if it is of a kind: that of a stand for {@code StandSummary.class}. */
   public <C extends EntryContent> Optional<C> content(Class<C> kind) {
     return Optional.of(content).filter(kind::isInstance).map(kind::cast);
   }
@@ -84,6 +84,11 @@ public record Entry(
   /** The name of the entry's folder, for example {@code 0007-stand}. */
   public String folder() {
     return String.format(Locale.ROOT, "%04d-%s", number, kind().key());
+  }
+
+  /** Whether it is a stand whose numbers somebody typed: no result of a recording is kept. */
+  public boolean isTyped() {
+    return kind() == EntryKind.STAND && file(KeptFile.Role.RESULT).isEmpty();
   }
 
   /** The file of a role, the first where there are several. */

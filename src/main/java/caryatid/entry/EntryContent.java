@@ -14,6 +14,7 @@ public sealed interface EntryContent
         ShoeList,
         Acceptance,
         OwnSetting,
+        Closing,
         Note,
         Erasure {
 

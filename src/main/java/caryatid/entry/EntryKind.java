@@ -22,6 +22,8 @@ public enum EntryKind implements Coded {
   ACCEPTED("EntryKind.ACCEPTED", "accepted"),
   /** The wearer's own attempts at setting an adjustable part. */
   OWN_SETTING("EntryKind.OWN_SETTING", "own-setting"),
+  /** How a visit ends: what the wearer says, and when the next visit is. */
+  CLOSING("EntryKind.CLOSING", "closing"),
   NOTE("EntryKind.NOTE", "note"),
   /** What is left of a record that was erased; made by erasing alone. */
   ERASURE("EntryKind.ERASURE", "erasure");

@@ -1,8 +1,10 @@
 package caryatid.entry;
 
+import caryatid.geometry.Side;
 import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.ProstheticSide;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -11,7 +13,9 @@ import java.util.OptionalInt;
  *
  * @param wearer a code, never a name
  * @param side on which side
- * @param level the level of amputation
+ * @param level the level of amputation; of both legs where they have no levels of their own
+ * @param levelLeft that of the left leg, where both have a prosthesis
+ * @param levelRight that of the right leg, where both have one
  * @param bodyMassKg body mass, kg
  * @param mobilityGrade mobility grade, 0 to 4
  * @param note what else is to be said
@@ -20,6 +24,8 @@ public record RecordOpening(
     String wearer,
     ProstheticSide side,
     AmputationLevel level,
+    Optional<AmputationLevel> levelLeft,
+    Optional<AmputationLevel> levelRight,
     Optional<BigDecimal> bodyMassKg,
     OptionalInt mobilityGrade,
     Optional<String> note)
@@ -31,6 +37,27 @@ public record RecordOpening(
   public RecordOpening {
     Range.BODY_MASS_KG.require(bodyMassKg);
     Range.MOBILITY_GRADE.require(mobilityGrade);
+  }
+
+  /** The prosthesis of one leg, or of two legs of one level. */
+  public RecordOpening(
+      String wearer,
+      ProstheticSide side,
+      AmputationLevel level,
+      Optional<BigDecimal> bodyMassKg,
+      OptionalInt mobilityGrade,
+      Optional<String> note) {
+    this(wearer, side, level, Optional.empty(), Optional.empty(), bodyMassKg, mobilityGrade, note);
+  }
+
+  /** The level of a leg. */
+  public AmputationLevel level(Side leg) {
+    return (leg == Side.LEFT ? levelLeft : levelRight).orElse(level);
+  }
+
+  /** The levels of the legs that have a prosthesis, each once. */
+  public List<AmputationLevel> levels() {
+    return side.sides().stream().map(this::level).distinct().toList();
   }
 
   @Override

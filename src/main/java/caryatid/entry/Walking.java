@@ -12,6 +12,9 @@ import java.util.OptionalInt;
  * @param skin how the skin is
  * @param heelStiffness the heel stiffness that was chosen
  * @param walkingAid the walking aid
+ * @param socketComfort the socket comfort score, 0 to 10
+ * @param pain pain, 0 (none) to 10
+ * @param wearerSays how it is in the wearer's words
  * @param note what else is to be said
  */
 public record Walking(
@@ -20,6 +23,9 @@ public record Walking(
     Optional<String> skin,
     Optional<String> heelStiffness,
     Optional<String> walkingAid,
+    OptionalInt socketComfort,
+    OptionalInt pain,
+    Optional<String> wearerSays,
     Optional<String> note)
     implements EntryContent {
 
@@ -46,7 +52,29 @@ public record Walking(
    */
   public Walking {
     observations = List.copyOf(observations);
-    Range.COMFORT.require(comfort);
+    Range.SCORE.require(comfort);
+    Range.SCORE.require(socketComfort);
+    Range.SCORE.require(pain);
+  }
+
+  /** How the wearer walks, without having been asked. */
+  public Walking(
+      List<Observation> observations,
+      OptionalInt comfort,
+      Optional<String> skin,
+      Optional<String> heelStiffness,
+      Optional<String> walkingAid,
+      Optional<String> note) {
+    this(
+        observations,
+        comfort,
+        skin,
+        heelStiffness,
+        walkingAid,
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        note);
   }
 
   @Override

@@ -20,8 +20,18 @@ public final class CorrectionCheck {
       }
       return;
     }
+    check(record, addition.corrects().get(), addition.kind());
+  }
+
+  /**
+   * Requires that an entry can be corrected by one of a kind.
+   *
+   * @throws BadInput if it is not there, was corrected before or is of another kind
+   */
+  public static void check(FittingRecord record, Entry.Correction correction, EntryKind kind)
+      throws BadInput {
     Place place = Place.of(record.code().text());
-    Entry wrong = record.entry(addition.corrects().get().number());
+    Entry wrong = record.entry(correction.number());
     Optional<Entry> before = record.correctionOf(wrong);
     if (before.isPresent()) {
       throw new BadInput(
@@ -31,7 +41,7 @@ public final class CorrectionCheck {
               Argument.count(wrong.number()),
               Argument.count(before.get().number())));
     }
-    if (wrong.kind() != addition.kind()) {
+    if (wrong.kind() != kind) {
       throw new BadInput(
           Problem.at(
               place,

@@ -95,9 +95,9 @@ public record FittingRecord(
     return valid().stream().flatMap(e -> e.content(RecordOpening.class).stream()).findFirst();
   }
 
-  /** The level of amputation in the opening; empty if that is damaged or the record was erased. */
-  public Optional<AmputationLevel> level() {
-    return opening().map(RecordOpening::level);
+  /** The levels of amputation in the opening; none if that is damaged or the record was erased. */
+  public List<AmputationLevel> levels() {
+    return opening().map(RecordOpening::levels).orElse(List.of());
   }
 
   /**

@@ -31,7 +31,11 @@ public record RecordCode(String text) {
               + "|(?<!\\d)(?:19\\d\\d|20[01]\\d)-?[A-Za-z]{2,3}(?![A-Za-z])");
 
   private static final Set<String> TRADE_WORDS =
-      Set.of("left", "right", "both", "prosthesis", "foot", "spare");
+      Set.of(
+          "left", "right", "both", "prosthesis", "foot", "knee", "ankle", "hip", "spare", "links",
+          "rechts", "beide", "prothese", "fuss", "knie", "huefte", "ersatz", "gauche", "droite",
+          "droit", "pied", "genou", "cheville", "hanche", "izquierda", "izquierdo", "derecha",
+          "derecho", "protesis", "pie", "rodilla", "tobillo", "cadera");
 
   /** What a code may look like. */
   enum Likeness {

@@ -22,6 +22,19 @@ public enum RecordProblem implements Topic {
   NO_STAND("Keeping.NO_STAND"),
   /** Arguments: the number that was named as a stand's. */
   NO_SUCH_STAND("Keeping.NO_SUCH_STAND"),
+  /** Arguments: the number that was named as an entry's. */
+  NO_SUCH_ENTRY_NAMED("Keeping.NO_SUCH_ENTRY_NAMED"),
+  /** Arguments: the field. */
+  WHICH_FASTENER("Keeping.WHICH_FASTENER"),
+  /** Arguments: the field, the unit that was found. */
+  TORQUE_UNIT("Keeping.TORQUE_UNIT"),
+  /** Arguments: the field. */
+  WHICH_LEG("Keeping.WHICH_LEG"),
+  /** Arguments: the field, its side, the record's. */
+  OTHER_LEG("Keeping.OTHER_LEG"),
+  /** Arguments: the field. */
+  NO_UNCERTAINTY("Keeping.NO_UNCERTAINTY"),
+  LEVEL_OF_ONE_LEG("Keeping.LEVEL_OF_ONE_LEG"),
   /** Arguments: whose stand it is, whose record. */
   OTHER_PROSTHESIS("Keeping.OTHER_PROSTHESIS");
 

@@ -35,6 +35,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Makes the entry of a stand from its result, which is kept with it as a file. */
 public final class StandEntry {
@@ -66,7 +68,7 @@ public final class StandEntry {
     Optional<RecordOpening> opening = record.opening();
     if (opening.isPresent() && !isOf(opening.get(), trial)) {
       String stood = whose(trial.wearer(), trial.side(), trial.level());
-      String kept = whose(opening.get().wearer(), opening.get().side(), opening.get().level());
+      String kept = whose(opening.get());
       throw new BadInput(
           Problem.at(
               Place.of(record.code().text()),
@@ -78,8 +80,19 @@ public final class StandEntry {
 
   private static boolean isOf(RecordOpening opening, TrialSheet trial) {
     return opening.wearer().equals(trial.wearer())
-        && opening.level() == trial.level()
+        && trial.side().sides().stream().allMatch(leg -> opening.level(leg) == trial.level())
         && (opening.side() == ProstheticSide.BOTH || opening.side() == trial.side());
+  }
+
+  private static String whose(RecordOpening opening) {
+    if (opening.levels().size() == 1) {
+      return whose(opening.wearer(), opening.side(), opening.levels().get(0));
+    }
+    return Stream.concat(
+            Stream.of(opening.wearer()),
+            opening.side().sides().stream()
+                .map(leg -> Choices.SIDE.code(leg) + " " + Choices.LEVEL.code(opening.level(leg))))
+        .collect(Collectors.joining(", "));
   }
 
   private static String whose(String wearer, ProstheticSide side, AmputationLevel level) {

@@ -12,8 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The stands that an entry names by their numbers, as acceptances and lists of shoes do. */
-public final class StandReferenceCheck {
+/** The stands and entries that an entry names, as acceptances and lists of shoes do. */
+final class StandReferenceCheck {
   private StandReferenceCheck() {}
 
   /**
@@ -22,7 +22,7 @@ public final class StandReferenceCheck {
    *
    * @throws BadInput with each number that is not
    */
-  public static void check(FittingRecord record, Addition addition) throws BadInput {
+  static void check(FittingRecord record, Addition addition) throws BadInput {
     List<Problem> problems = new ArrayList<>();
     Place place = Place.of(record.code().text());
     named(addition.content())
@@ -31,6 +31,15 @@ public final class StandReferenceCheck {
             number ->
                 problems.add(
                     Problem.at(place, RecordProblem.NO_SUCH_STAND, Argument.count(number))));
+    if (addition.content() instanceof Acceptance accepted) {
+      accepted.entry().stream()
+          .filter(number -> record.entries().stream().noneMatch(e -> e.number() == number))
+          .forEach(
+              number ->
+                  problems.add(
+                      Problem.at(
+                          place, RecordProblem.NO_SUCH_ENTRY_NAMED, Argument.count(number))));
+    }
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }

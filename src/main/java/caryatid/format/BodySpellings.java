@@ -43,11 +43,13 @@ final class BodySpellings {
           AmputationLevel.values(),
           each ->
               switch (each) {
+                case PARTIAL_FOOT -> "partial-foot";
                 case ANKLE_DISARTICULATION -> "ankle-disarticulation";
                 case TRANSTIBIAL -> "transtibial";
                 case KNEE_DISARTICULATION -> "knee-disarticulation";
                 case TRANSFEMORAL -> "transfemoral";
                 case HIP_DISARTICULATION -> "hip-disarticulation";
+                case ROTATIONPLASTY -> "rotationplasty";
               });
 
   static final Spellings<LandmarkKind> LANDMARK =

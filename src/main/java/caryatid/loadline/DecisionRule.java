@@ -33,7 +33,7 @@ public record DecisionRule(double confidence, boolean guarded) {
    *
    * @param inside whether the measured offset lies in the tolerance
    */
-  Verdict verdict(boolean inside, Conformity conformity) {
+  public Verdict verdict(boolean inside, Conformity conformity) {
     if (!guarded) {
       return inside ? Verdict.WITHIN : Verdict.OUTSIDE;
     }

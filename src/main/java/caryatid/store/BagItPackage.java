@@ -31,6 +31,9 @@ final class BagItPackage {
   /** What people read first; a tag file, so that it is under the tag manifest's sums. */
   static final String READ_ME = "read-me.txt";
 
+  /** The record's report, where one is packed with it; a tag file as well. */
+  static final String REPORT = "report.pdf";
+
   /** The manifests' names and the algorithms they list. */
   static final Map<String, String> MANIFESTS =
       Map.of(
@@ -43,13 +46,13 @@ final class BagItPackage {
   private final Path object;
   private final RecordCode code;
   private final LocalDateTime at;
-  private final List<String> readMe;
+  private final BesideRecord beside;
 
-  private BagItPackage(Path object, RecordCode code, OffsetDateTime at, List<String> readMe) {
+  private BagItPackage(Path object, RecordCode code, OffsetDateTime at, BesideRecord beside) {
     this.object = object;
     this.code = code;
     this.at = at.withOffsetSameInstant(ZoneOffset.UTC).toLocalDateTime();
-    this.readMe = List.copyOf(readMe);
+    this.beside = beside;
   }
 
   /**
@@ -57,15 +60,15 @@ final class BagItPackage {
    *
    * @param object its folder
    * @param at the time that files in the zip carry: when the record was last added to
-   * @param readMe lines for people
+   * @param beside what is packed for people
    * @param zip the file to be made; nothing is left of it if packing fails
    */
-  static void pack(Path object, RecordCode code, OffsetDateTime at, List<String> readMe, Path zip)
+  static void pack(Path object, RecordCode code, OffsetDateTime at, BesideRecord beside, Path zip)
       throws IOException {
     Path part = Files.createTempFile(zip.toAbsolutePath().getParent(), ".caryatid-", ".part");
     try {
       try (OutputStream out = Files.newOutputStream(part)) {
-        new BagItPackage(object, code, at, readMe).pack(out);
+        new BagItPackage(object, code, at, beside).pack(out);
       }
       Files.move(part, zip);
     } finally {
@@ -78,7 +81,12 @@ final class BagItPackage {
     Map<String, byte[]> tags = new TreeMap<>();
     tags.put(DECLARATION, utf8(DECLARED));
     tags.put(INFO, utf8(info(payload.values())));
-    tags.put(READ_ME, utf8(String.join("\n", readMe) + "\n"));
+    tags.put(READ_ME, utf8(String.join("\n", beside.readMe()) + "\n"));
+    if (beside.report().isPresent()) {
+      try (InputStream report = beside.report().get().open()) {
+        tags.put(REPORT, report.readAllBytes());
+      }
+    }
     for (Map.Entry<String, String> manifest : MANIFESTS.entrySet()) {
       tags.put(manifest.getKey(), utf8(manifest(payload, manifest.getValue())));
     }

@@ -2,10 +2,10 @@ package caryatid.store;
 
 import caryatid.entry.Entry;
 import caryatid.fitting.Addition;
+import caryatid.fitting.ContentCheck;
 import caryatid.fitting.CorrectionCheck;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
-import caryatid.fitting.StandReferenceCheck;
 import caryatid.fitting.WritableCheck;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -32,7 +32,7 @@ final class EntryWriter {
       FittingRecord record = read.isPresent() ? read.get() : readAnyhow().record();
       WritableCheck.require(record);
       CorrectionCheck.check(record, addition);
-      StandReferenceCheck.check(record, addition);
+      ContentCheck.check(record, addition);
       DuplicateStandCheck.require(record, addition);
       return write(work, record.size() + 1, addition);
     }
@@ -40,6 +40,7 @@ final class EntryWriter {
 
   Entry start(Addition opening) throws BadInput, StoreFailure, IOException {
     try (StagingArea work = new StagingArea(locking.folder(), code)) {
+      ContentCheck.check(code, opening);
       return write(work, 1, opening);
     }
   }

@@ -217,11 +217,12 @@ public final class Store {
    * Packs a record as a zip (BagIt, RFC 8493).
    *
    * @param zip the file; it must not be there yet
-   * @param readMe lines for people, added to the zip
+   * @param beside what people read, added to the zip
    * @throws BadInput if there is no such record, or it is damaged
    * @throws StoreFailure if somebody is writing to it, or the file cannot be written
    */
-  public void pack(RecordCode code, Path zip, List<String> readMe) throws BadInput, StoreFailure {
+  public void pack(RecordCode code, Path zip, BesideRecord beside)
+      throws BadInput, StoreFailure {
     List<Problem> found = verify(code);
     if (!found.isEmpty()) {
       throw new BadInput(found);
@@ -229,7 +230,7 @@ public final class Store {
     List<Entry> entries = read(code).entries();
     try {
       BagItPackage.pack(
-          folder.record(code), code, entries.get(entries.size() - 1).at(), readMe, zip);
+          folder.record(code), code, entries.get(entries.size() - 1).at(), beside, zip);
     } catch (IOException e) {
       throw StoreLocking.failure(zip, StoreProblem.CANNOT_WRITE, e);
     }

@@ -17,7 +17,15 @@ enum StoreProblem implements Topic {
   CANNOT_READ("Keeping.CANNOT_READ"),
   DAMAGED("Keeping.DAMAGED"),
   /** Arguments: the entry that holds the same stand. */
-  EXACT_DOUBLE("Keeping.EXACT_DOUBLE");
+  EXACT_DOUBLE("Keeping.EXACT_DOUBLE"),
+  NOTHING_TO_BACK_UP("Keeping.NOTHING_TO_BACK_UP"),
+  BACKUP_THERE("Keeping.BACKUP_THERE"),
+  /** Records are restored to where none are. */
+  NOT_EMPTY("Keeping.NOT_EMPTY"),
+  NO_BACKUP("Keeping.NO_BACKUP"),
+  NOT_IN_BACKUP("Keeping.NOT_IN_BACKUP"),
+  MISSING_IN_BACKUP("Keeping.MISSING_IN_BACKUP"),
+  CHANGED_IN_BACKUP("Keeping.CHANGED_IN_BACKUP");
 
   private final String code;
 

@@ -8,6 +8,7 @@ import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
 import caryatid.entry.form.NameNotation;
 import caryatid.fitting.Addition;
+import caryatid.fitting.TypedFindings;
 import caryatid.format.KnownWords;
 import caryatid.remark.BadInput;
 import caryatid.sheet.yaml.InputValue;
@@ -57,6 +58,9 @@ public record EntryDraft(
     Answers content =
         KnownWords.first()
             .understood(form, FormReader.read(form, offers.complete(given), NameNotation.INPUT));
+    if (kind == EntryKind.STAND) {
+      content = TypedFindings.judged(content);
+    }
     Addition addition =
         new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
     return sure ? addition : addition.anonymous();

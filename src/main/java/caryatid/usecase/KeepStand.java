@@ -2,7 +2,9 @@ package caryatid.usecase;
 
 import caryatid.alignment.Result;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.fitting.Addition;
+import caryatid.fitting.CorrectionCheck;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.StandEntry;
@@ -24,10 +26,17 @@ public final class KeepStand {
   private final Records records;
   private final RecordCode code;
   private final Optional<String> by;
+  private final Optional<Entry.Correction> corrects;
   private final boolean sure;
 
-  private KeepStand(Records records, RecordCode code, Optional<String> by, boolean sure) {
+  private KeepStand(
+      Records records,
+      RecordCode code,
+      Optional<String> by,
+      Optional<Entry.Correction> corrects,
+      boolean sure) {
     this.records = records;
+    this.corrects = corrects;
     this.code = code;
     this.by = by;
     this.sure = sure;
@@ -43,9 +52,29 @@ public final class KeepStand {
    */
   public static KeepStand in(Records records, String code, Optional<String> by, boolean sure)
       throws BadInput {
+    return in(records, code, by, Optional.empty(), sure);
+  }
+
+  /**
+   * The same for a stand that takes an earlier one's place; it was so when its sheet says, unless
+   * the correction states another time.
+   *
+   * @throws BadInput as above, or if there is no such stand, or it was corrected before
+   */
+  public static KeepStand in(
+      Records records,
+      String code,
+      Optional<String> by,
+      Optional<Entry.Correction> corrects,
+      boolean sure)
+      throws BadInput {
     RecordCode record = RecordCode.of(code);
-    WritableCheck.require(records.store().read(record));
-    return new KeepStand(records, record, by, sure);
+    FittingRecord read = records.store().read(record);
+    WritableCheck.require(read);
+    if (corrects.isPresent()) {
+      CorrectionCheck.check(read, corrects.get(), EntryKind.STAND);
+    }
+    return new KeepStand(records, record, by, corrects, sure);
   }
 
   /**
@@ -58,9 +87,7 @@ public final class KeepStand {
   public Checked check(Inputs inputs) throws BadInput, StoreFailure {
     Checked checked = Check.run(inputs);
     FittingRecord record = records.store().read(code);
-    Addition stand =
-        StandEntryBuilder.of(inputs, checked, new byte[0], initials(checked.result()))
-            .checked(records.now());
+    Addition stand = stand(inputs, checked, new byte[0]).checked(records.now());
     if (!sure) {
       stand.anonymous();
     }
@@ -78,9 +105,23 @@ public final class KeepStand {
   public AddedEntry keep(Inputs inputs, Checked checked, Wording wording, Paper paper)
       throws BadInput, StoreFailure {
     byte[] pdf = CheckPdf.pdf(inputs, checked, wording, paper);
-    Addition stand = StandEntryBuilder.of(inputs, checked, pdf, initials(checked.result()));
-    Entry added = records.store().add(code, stand);
+    Entry added = records.store().add(code, stand(inputs, checked, pdf));
     return AddedEntry.to(records.store().read(code), added);
+  }
+
+  private Addition stand(Inputs inputs, Checked checked, byte[] report) throws BadInput {
+    Addition stand = StandEntryBuilder.of(inputs, checked, report, initials(checked.result()));
+    return corrects.map(correction -> correcting(stand, correction)).orElse(stand);
+  }
+
+  private Addition correcting(Addition stand, Entry.Correction correction) {
+    Entry.Correction dated =
+        new Entry.Correction(
+            correction.number(),
+            correction.why(),
+            correction.asOf().or(() -> Optional.of(stand.at())));
+    return new Addition(
+        records.now(), stand.by(), Optional.of(dated), stand.content(), stand.files());
   }
 
   private String initials(Result result) {

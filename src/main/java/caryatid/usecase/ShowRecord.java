@@ -7,7 +7,10 @@ import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.store.StoredRecord;
+import caryatid.views.LastGood;
 import caryatid.views.RecordView;
+import caryatid.views.SinceVisit;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +30,35 @@ public final class ShowRecord {
     List<Problem> damage = new ArrayList<>(record.record().damage());
     latestStand(record.record()).ifPresent(stand -> damage.addAll(record.damage(stand)));
     return KeptResults.view(record).withDamage(damage);
+  }
+
+  /**
+   * What is new since a visit; empty where there was no visit before, or nothing since.
+   *
+   * @param day the visit; the one before the newest entry's day if empty
+   * @throws BadInput if there is no such record, or it is damaged
+   */
+  public static Optional<SinceVisit> since(Records records, String code, Optional<LocalDate> day)
+      throws BadInput {
+    return SinceVisit.of(whole(records, code), day);
+  }
+
+  /**
+   * The last good setting; empty where no stand was good.
+   *
+   * @throws BadInput if there is no such record, or it is damaged, so that what is set may be
+   *     otherwise
+   */
+  public static Optional<LastGood> lastGood(Records records, String code) throws BadInput {
+    return LastGood.of(whole(records, code));
+  }
+
+  private static FittingRecord whole(Records records, String code) throws BadInput {
+    FittingRecord record = records.store().read(RecordCode.of(code));
+    if (record.notShown().isEmpty()) {
+      return record;
+    }
+    throw new BadInput(record.notShown());
   }
 
   private static Optional<Entry> latestStand(FittingRecord record) {

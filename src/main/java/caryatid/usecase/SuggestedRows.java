@@ -6,6 +6,7 @@ import caryatid.entry.TermOrText;
 import caryatid.entry.WalkingDeviation;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
+import caryatid.entry.form.Field;
 import caryatid.entry.form.FormReader;
 import caryatid.entry.form.Vocabulary;
 import caryatid.fitting.RecordCode;
@@ -22,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Usual rows of a form, offered by level: what a row says beside its name is filled in where it is
@@ -43,14 +45,25 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
 
   /** What is offered for a kind of entry. */
   public static SuggestedRows of(EntryKind kind, AmputationLevel level, Wording wording) {
+    return of(kind, List.of(level), wording);
+  }
+
+  private static SuggestedRows of(
+      EntryKind kind, List<AmputationLevel> levels, Wording wording) {
     if (kind == EntryKind.BENCH_ALIGNMENT) {
-      return new SuggestedRows(
-          BenchItem.of(level).stream().map(SuggestedRows::row).toList(), wording);
+      return new SuggestedRows(rows(levels, BenchItem::of, SuggestedRows::row), wording);
     }
     return kind == EntryKind.WALKING
-        ? new SuggestedRows(
-            WalkingDeviation.of(level).stream().map(SuggestedRows::row).toList(), wording)
+        ? new SuggestedRows(rows(levels, WalkingDeviation::of, SuggestedRows::row), wording)
         : none(wording);
+  }
+
+  /** What is usual at any of the levels, each once. */
+  private static <T> List<Answers> rows(
+      List<AmputationLevel> levels,
+      Function<AmputationLevel, List<T>> usual,
+      Function<T, Answers> row) {
+    return levels.stream().flatMap(level -> usual.apply(level).stream()).distinct().map(row).toList();
   }
 
   /**
@@ -65,12 +78,7 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
     if (kind != EntryKind.BENCH_ALIGNMENT && kind != EntryKind.WALKING) {
       return none(wording);
     }
-    return records
-        .store()
-        .read(record)
-        .level()
-        .map(level -> of(kind, level, wording))
-        .orElse(none(wording));
+    return of(kind, records.store().read(record).levels(), wording);
   }
 
   private static Answers row(BenchItem item) {
@@ -110,6 +118,17 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
         || KnownWords.first()
             .term(vocabulary, text)
             .equals(rows.get(row).name(nameKey()).flatMap(Answers.Value.Name::code));
+  }
+
+  /** Whether a field is asked for in a row that goes by an offered name: only fasteners are told apart. */
+  public static boolean isAsked(Answers offered, Field field) {
+    boolean otherItem =
+        offered
+            .name("item")
+            .flatMap(Answers.Value.Name::code)
+            .filter(code -> !code.equals(BenchItem.FASTENERS))
+            .isPresent();
+    return !(otherItem && field.key().equals("fastener"));
   }
 
   /** The name of a row in the reader's language. */

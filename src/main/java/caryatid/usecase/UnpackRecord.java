@@ -3,7 +3,9 @@ package caryatid.usecase;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.file.FileAccess;
+import caryatid.store.Backup;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Takes a packed record in. */
 public final class UnpackRecord {
@@ -22,5 +24,19 @@ public final class UnpackRecord {
       throws BadInput, StoreFailure {
     files.read(zip);
     return records.store().unpack(zip, by).text();
+  }
+
+  /**
+   * Takes all records of a backup in, where there are none yet: checked and complete, or not at
+   * all.
+   *
+   * @param by initials of who does it, for others to see meanwhile
+   * @return their codes
+   * @throws BadInput if there are records already, or anything about the backup is wrong
+   * @throws StoreFailure if somebody else is writing, or they cannot be written
+   */
+  public static List<String> all(Records records, Path folder, String by)
+      throws BadInput, StoreFailure {
+    return new Backup(records.store(), folder.toAbsolutePath()).restore(by);
   }
 }

@@ -54,7 +54,12 @@ public record Comparison(int from, int to, List<Difference> differences) {
    */
   public record Row(Answers about, int count) {}
 
-  private static final List<String> FINDING = List.of("plane", "side", "landmark");
+  /** What rows go by where it is more than their first field. */
+  private static final Map<String, List<String>> ABOUT =
+      Map.of(
+          "findings", List.of("plane", "side", "landmark"),
+          "items", List.of("item", "fastener", "side"),
+          "components", List.of("what", "side"));
 
   /** The same for the same value of two states. */
   private record Where(List<String> row, int count, String field) {
@@ -124,7 +129,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
   private static void rows(String key, List<Answers> rows, Map<Where, Value> values) {
     Map<List<String>, Integer> taken = new HashMap<>();
     for (Answers row : rows) {
-      Answers about = about(row, key.equals("findings") ? FINDING : firstField(row));
+      Answers about = about(row, ABOUT.getOrDefault(key, firstField(row)));
       List<String> name = about.values().values().stream().map(Comparison::plain).toList();
       int count = taken.merge(name, 1, Integer::sum);
       values.put(

@@ -34,17 +34,28 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
    * @param valid the entries that no other takes the place of, in order of time
    */
   public static List<CurrentSetting> of(List<Entry> valid) {
-    Map<TermOrText.Key, CurrentSetting> items = new LinkedHashMap<>();
+    return List.copyOf(bySlot(valid).values());
+  }
+
+  /** The same by what each of them sets. */
+  static Map<BenchRows.Slot, CurrentSetting> bySlot(List<Entry> valid) {
+    Map<BenchRows.Slot, CurrentSetting> items = new LinkedHashMap<>();
+    boolean oneLeg = Leg.isOne(valid);
     for (Entry entry : valid) {
       entry.content(BenchAlignment.class).stream()
-          .flatMap(bench -> bench.items().stream())
-          .forEach(row -> put(items, new CurrentSetting(row, entry.number(), Optional.empty())));
+          .flatMap(bench -> BenchRows.of(bench, oneLeg).entrySet().stream())
+          .forEach(
+              row ->
+                  put(
+                      items,
+                      row.getKey(),
+                      new CurrentSetting(row.getValue(), entry.number(), Optional.empty())));
       entry
           .content(OwnSetting.class)
           .flatMap(own -> bySelf(own, entry.number()))
-          .ifPresent(setting -> put(items, setting));
+          .ifPresent(setting -> put(items, new BenchRows.Slot(setting.row().key(), 1), setting));
     }
-    return List.copyOf(items.values());
+    return items;
   }
 
   private static Optional<CurrentSetting> bySelf(OwnSetting own, int entry) {
@@ -62,9 +73,10 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
         Optional.empty());
   }
 
-  private static void put(Map<TermOrText.Key, CurrentSetting> items, CurrentSetting now) {
-    Optional<CurrentSetting> before = Optional.ofNullable(items.get(now.item().key()));
-    items.put(now.item().key(), before.map(now::after).orElse(now));
+  private static void put(
+      Map<BenchRows.Slot, CurrentSetting> items, BenchRows.Slot slot, CurrentSetting now) {
+    Optional<CurrentSetting> before = Optional.ofNullable(items.get(slot));
+    items.put(slot, before.map(now::after).orElse(now));
   }
 
   /** Numbers in another unit are not carried over. */
@@ -75,9 +87,12 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
     BenchAlignment.Item kept =
         new BenchAlignment.Item(
             row.item(),
+            row.fastener(),
+            row.side(),
             row.recommended().or(before.row::recommended),
             row.set(),
             row.unit(),
+            row.why().or(() -> row.set().compareTo(before.row.set()) == 0 ? before.row.why() : Optional.empty()),
             row.source().or(before.row::source),
             row.note());
     return new CurrentSetting(kept, entry, byWearer);

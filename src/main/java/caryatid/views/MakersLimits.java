@@ -7,6 +7,7 @@ import caryatid.entry.Entry;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
+import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -44,18 +45,24 @@ final class MakersLimits {
 
   /** An entry may name only the replaced part; the limits of the others still apply. */
   private List<ComponentLimits> components() {
-    Map<String, List<ComponentLimits>> parts = new LinkedHashMap<>();
+    Map<Part, List<ComponentLimits>> parts = new LinkedHashMap<>();
     Entry.contents(entries, Components.class)
         .map(
             named ->
                 named.components().stream()
                     .collect(
                         Collectors.groupingBy(
-                            c -> TermOrText.fold(c.what()),
-                            LinkedHashMap::new,
-                            Collectors.toList())))
+                            this::part, LinkedHashMap::new, Collectors.toList())))
         .forEach(parts::putAll);
     return parts.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** A part of one leg never takes the place of the other leg's. */
+  private record Part(String what, Optional<Side> side) {}
+
+  private Part part(ComponentLimits component) {
+    Optional<Side> side = Leg.isOne(entries) ? Optional.empty() : component.side();
+    return new Part(TermOrText.fold(component.what()), side);
   }
 
   private void check(ComponentLimits component) {
@@ -67,7 +74,11 @@ final class MakersLimits {
         .ifPresent(
             grade ->
                 remarks.add(
-                    Remark.of(LimitRemark.MOBILITY_GRADE_OUTSIDE, what, Argument.count(grade))));
+                    Remark.of(
+                        LimitRemark.MOBILITY_GRADE_OUTSIDE,
+                        what,
+                        Argument.count(grade),
+                        Leg.behind(component.side()))));
     heels()
         .filter(heel -> isOutside(heel, component))
         .distinct()
@@ -77,7 +88,8 @@ final class MakersLimits {
                     Remark.of(
                         LimitRemark.HEEL_HEIGHT_OUTSIDE,
                         what,
-                        Argument.of(heel.doubleValue(), Unit.MM))));
+                        Argument.of(heel.doubleValue(), Unit.MM),
+                        Leg.behind(component.side()))));
   }
 
   private void mass(
@@ -87,7 +99,14 @@ final class MakersLimits {
         .reduce((earlier, later) -> later)
         .filter(mass -> heaviest.filter(h -> mass.compareTo(h) > 0).isPresent())
         .ifPresent(
-            mass -> remarks.add(Remark.of(remark, what, kg(mass), kg(heaviest.orElseThrow()))));
+            mass ->
+                remarks.add(
+                    Remark.of(
+                        remark,
+                        what,
+                        kg(mass),
+                        kg(heaviest.orElseThrow()),
+                        Leg.behind(component.side()))));
   }
 
   private Stream<BigDecimal> written() {

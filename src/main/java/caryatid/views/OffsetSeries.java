@@ -27,6 +27,7 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
    * What one stand found.
    *
    * @param entry number of the stand's entry
+   * @param typed whether somebody typed it: there is no recording
    * @param at when the wearer stood so
    * @param offsetMm the offset, mm, signed as offsets are
    * @param expandedMm half-width of its 95 % interval, mm
@@ -40,6 +41,7 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
    */
   public record Measured(
       int entry,
+      boolean typed,
       OffsetDateTime at,
       double offsetMm,
       double expandedMm,
@@ -103,6 +105,7 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
     double recommended = found.recommendedMm().doubleValue();
     return new Measured(
         entry.number(),
+        entry.isTyped(),
         at,
         found.offsetMm().doubleValue(),
         found.expandedMm().doubleValue(),

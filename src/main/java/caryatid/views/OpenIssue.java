@@ -2,6 +2,8 @@ package caryatid.views;
 
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** What a record leaves open. */
 enum OpenIssue implements Topic {
@@ -9,9 +11,29 @@ enum OpenIssue implements Topic {
   CHANGED_SINCE("Open.CHANGED_SINCE"),
   /** Arguments: entry of the bench alignment. */
   NO_FASTENERS("Open.NO_FASTENERS"),
-  /** Arguments: plane, side, landmark, entry and footwear, result. */
+  /** Arguments: entry, the item's term and words, its leg. */
+  TORQUE_NONE("Open.TORQUE_NONE"),
+  /** Arguments: the same, the torque it is secured to and the one recommended. */
+  TORQUE_BELOW("Open.TORQUE_BELOW"),
+  /** Arguments: the same. */
+  TORQUE_TEN_TIMES("Open.TORQUE_TEN_TIMES"),
+  /** No torque is recommended. Arguments: entry, the item's term and words, its leg. */
+  TORQUE_UNKNOWN("Open.TORQUE_UNKNOWN"),
+  /** Arguments: entry, the item's term and words, its leg. */
+  NO_REASON("Open.NO_REASON"),
+  /** Arguments: entry, the deviation's term and words. */
+  DEVIATION("Open.DEVIATION"),
+  /** Arguments: entry, how the skin is. */
+  SKIN("Open.SKIN"),
+  /** Arguments: the comfort before, its entry, the comfort now, its entry. */
+  COMFORT_FELL("Open.COMFORT_FELL"),
+  /** Arguments: the same of the socket comfort score. */
+  SOCKET_COMFORT_FELL("Open.SOCKET_COMFORT_FELL"),
+  /** Arguments: the day, entry. */
+  NEXT_VISIT("Open.NEXT_VISIT"),
+  /** Arguments: plane, side, landmark, entry and footwear, result, whether it was typed. */
   NOT_WITHIN("Open.NOT_WITHIN"),
-  /** Arguments: the same, and the entry that changed the alignment since. */
+  /** Arguments: the same, and the entry that changed the alignment since, the seventh. */
   NOT_WITHIN_THEN("Open.NOT_WITHIN_THEN"),
   /**
    * Arguments: plane, side, landmark, the lock and the words that the target is valid for, entry,
@@ -27,6 +49,9 @@ enum OpenIssue implements Topic {
   /** Arguments: stand, the earlier stand with the same recordings, the recordings' names. */
   SAME_RECORDING("Open.SAME_RECORDING");
 
+  private static final Set<OpenIssue> SAFETY =
+      EnumSet.of(CHANGED_SINCE, NO_FASTENERS, TORQUE_NONE, TORQUE_BELOW, TORQUE_TEN_TIMES);
+
   private final String code;
 
   OpenIssue(String code) {
@@ -40,6 +65,6 @@ enum OpenIssue implements Topic {
 
   @Override
   public Weight weight() {
-    return this == NO_FASTENERS || this == CHANGED_SINCE ? Weight.SAFETY : Weight.IMPORTANT;
+    return SAFETY.contains(this) ? Weight.SAFETY : Weight.IMPORTANT;
   }
 }

@@ -1,6 +1,5 @@
 package caryatid.views;
 
-import caryatid.entry.Acceptance;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
@@ -16,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Finds what a record leaves open, from its entries alone. */
 final class OpenIssues {
@@ -36,11 +34,13 @@ final class OpenIssues {
   static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
     OpenIssues items = new OpenIssues(valid);
     items.bench();
+    items.open.addAll(SettingIssues.of(valid));
     offsets.forEach(series -> series.current().forEach(now -> items.offset(series, now)));
     offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
     items.ownSettings();
     LatestShoe.all(valid).forEach(items::shoe);
+    items.open.addAll(WearerIssues.of(valid));
     return List.copyOf(items.open);
   }
 
@@ -72,12 +72,7 @@ final class OpenIssues {
 
   /** Whoever accepted something of the stand has decided; an acceptance of no stand closes none. */
   private void offset(OffsetSeries series, OffsetSeries.Measured now) {
-    boolean accepted =
-        valid.stream()
-            .filter(e -> e.number() > now.entry())
-            .flatMap(e -> e.content(Acceptance.class).stream())
-            .anyMatch(a -> a.stand().equals(OptionalInt.of(now.entry())));
-    if (now.verdict() == Verdict.WITHIN || accepted) {
+    if (now.verdict() == Verdict.WITHIN || Acceptances.isAccepted(valid, now.entry())) {
       return;
     }
     List<Argument> arguments =
@@ -87,7 +82,8 @@ final class OpenIssues {
                 Argument.term(series.side()),
                 Argument.text(series.landmark()),
                 Argument.text(now.stand()),
-                Argument.term(now.verdict())));
+                Argument.term(now.verdict()),
+                Origin.behind(now.typed())));
     Optional<Entry> since = StandChange.since(valid, now.entry());
     since.ifPresent(bench -> arguments.add(Argument.count(bench.number())));
     OpenIssue what = since.isPresent() ? OpenIssue.NOT_WITHIN_THEN : OpenIssue.NOT_WITHIN;

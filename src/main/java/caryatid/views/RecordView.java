@@ -88,7 +88,7 @@ public record RecordView(
         Stream.of(OpenIssues.of(valid, offsets), DuplicateRecordings.of(record))
             .flatMap(List::stream)
             .toList(),
-        Stream.of(LostEntryRemark.of(record), MakersLimits.check(valid))
+        Stream.of(LostEntryRemark.of(record), MakersLimits.check(valid), LevelNote.of(valid))
             .flatMap(List::stream)
             .toList(),
         StandWarnings.of(valid, Map.of()),

@@ -1,10 +1,8 @@
 package caryatid.views;
 
 import caryatid.entry.BenchAlignment;
-import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
-import caryatid.entry.SettingUnit;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.fitting.FittingRecord;
@@ -41,13 +39,10 @@ public record StandChange(
   /**
    * An item that was changed.
    *
-   * @param item which
-   * @param was what it was set to before; empty where that is not in the record
-   * @param is what it is set to
-   * @param unit of both
+   * @param row what it is set to
+   * @param was what it was set to before, in the same unit; empty where that is not in the record
    */
-  public record SettingChange(
-      TermOrText<BenchItem> item, Optional<BigDecimal> was, BigDecimal is, SettingUnit unit) {}
+  public record SettingChange(BenchAlignment.Item row, Optional<BigDecimal> was) {}
 
   /** Footwear of the earlier and of the later stand. */
   public record ShoeChange(String was, String is) {}
@@ -63,12 +58,13 @@ public record StandChange(
    */
   static List<StandChange> of(FittingRecord record) {
     List<StandChange> changes = new ArrayList<>();
-    Map<TermOrText.Key, BenchAlignment.Item> before = Map.of();
-    Map<TermOrText.Key, BenchAlignment.Item> set = new LinkedHashMap<>();
+    Map<BenchRows.Slot, BenchAlignment.Item> before = Map.of();
+    Map<BenchRows.Slot, BenchAlignment.Item> set = new LinkedHashMap<>();
+    boolean oneLeg = Leg.isOne(record.valid());
     Optional<Entry> earlier = Optional.empty();
     for (Entry entry : record.valid()) {
       if (entry.content() instanceof BenchAlignment bench) {
-        bench.items().forEach(row -> set.put(row.item().key(), row));
+        set.putAll(BenchRows.of(bench, oneLeg));
       } else if (entry.kind() == EntryKind.STAND) {
         if (earlier.isPresent()) {
           Pair stood = new Pair(earlier.get(), entry, record.timeOf(entry));
@@ -101,12 +97,16 @@ public record StandChange(
   private static Optional<StandChange> between(
       String name,
       Pair stood,
-      Map<TermOrText.Key, BenchAlignment.Item> was,
-      Map<TermOrText.Key, BenchAlignment.Item> is) {
+      Map<BenchRows.Slot, BenchAlignment.Item> was,
+      Map<BenchRows.Slot, BenchAlignment.Item> is) {
     Entry other = stood.other();
     Optional<StandSummary> later = other.content(StandSummary.class);
     List<SettingChange> settings =
-        is.values().stream().flatMap(row -> setting(row, was).stream()).toList();
+        is.entrySet().stream()
+            .flatMap(
+                row ->
+                    setting(row.getValue(), Optional.ofNullable(was.get(row.getKey()))).stream())
+            .toList();
     StandChange change =
         new StandChange(
             name,
@@ -126,14 +126,12 @@ public record StandChange(
   }
 
   private static Optional<SettingChange> setting(
-      BenchAlignment.Item row, Map<TermOrText.Key, BenchAlignment.Item> was) {
+      BenchAlignment.Item row, Optional<BenchAlignment.Item> was) {
     Optional<BigDecimal> before =
-        Optional.ofNullable(was.get(row.item().key()))
-            .filter(b -> b.unit() == row.unit())
-            .map(BenchAlignment.Item::set);
+        was.filter(b -> b.unit() == row.unit()).map(BenchAlignment.Item::set);
     return before.filter(b -> b.compareTo(row.set()) == 0).isPresent()
         ? Optional.empty()
-        : Optional.of(new SettingChange(row.item(), before, row.set(), row.unit()));
+        : Optional.of(new SettingChange(row, before));
   }
 
   private static Optional<ShoeChange> shoe(Entry one, Entry other) {

@@ -9,6 +9,7 @@ import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LoadLineRemark;
 import caryatid.remark.Remark;
@@ -109,13 +110,11 @@ public record StandWarnings(List<Warning> all) {
   }
 
   private static Stream<Remark> pastKnee(Entry stand, List<Entry> valid) {
-    if (!hasKnee(valid)) {
-      return Stream.empty();
-    }
     return stand.content(StandSummary.class).stream()
         .flatMap(stood -> stood.findings().stream())
         .filter(found -> found.plane() == Plane.SAGITTAL)
         .filter(found -> TermOrText.fold(found.landmark()).equals(KNEE))
+        .filter(found -> hasKnee(valid, found.side()))
         .flatMap(
             found ->
                 KneeSafety.past(
@@ -124,10 +123,10 @@ public record StandWarnings(List<Warning> all) {
   }
 
   /** Where the opening cannot be read, there may be one. */
-  private static boolean hasKnee(List<Entry> valid) {
+  private static boolean hasKnee(List<Entry> valid, Side leg) {
     return Entry.contents(valid, RecordOpening.class)
         .reduce((earlier, later) -> later)
-        .map(opening -> opening.level().prostheticKnee())
+        .map(opening -> opening.level(leg).prostheticKnee())
         .orElse(true);
   }
 

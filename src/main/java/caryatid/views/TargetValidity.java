@@ -4,6 +4,7 @@ import caryatid.entry.KneeLock;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.remark.Argument;
+import caryatid.remark.Coded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,10 +48,10 @@ final class TargetValidity {
   }
 
   /** The lock's term and the words, with a comma between where there are both. */
-  static List<Argument> parts(TermOrText<KneeLock> name) {
+  static List<Argument> parts(TermOrText<? extends Coded> name) {
     boolean both = name.code().isPresent() && !name.text().isBlank();
     return List.of(
-        name.code().map(Argument::term).orElse(NOTHING),
+        name.code().map(code -> Argument.term(code)).orElse(NOTHING),
         Argument.text((both ? COMMA : "") + name.text()));
   }
 }

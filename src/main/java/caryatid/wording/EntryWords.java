@@ -1,5 +1,6 @@
 package caryatid.wording;
 
+import caryatid.entry.BenchAlignment;
 import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
 import caryatid.entry.TermOrText;
@@ -59,7 +60,10 @@ public final class EntryWords {
                 field.type() instanceof FieldType.Rows rows
                     ? choices(rows.form())
                     : Stream.of(field)
-                        .filter(f -> f.type() instanceof FieldType.Choice)
+                        .filter(
+                            f ->
+                                f.type() instanceof FieldType.Choice
+                                    || f.type() instanceof FieldType.Computed)
                         .map(Field::key));
   }
 
@@ -103,6 +107,16 @@ public final class EntryWords {
   /** A name: its term in the reader's language, then what a person said as it was said. */
   public String name(String key, TermOrText<?> name) {
     return name(key, name.code(), name.text());
+  }
+
+  /** What a row of the alignment sets: the item, which fastener, on which leg. */
+  public String item(BenchAlignment.Item row) {
+    return Stream.of(
+            Optional.of(name("item", row.item())),
+            row.fastener(),
+            row.side().map(wording::word))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(", "));
   }
 
   private String name(String key, Optional<? extends Coded> code, String text) {

@@ -2,6 +2,7 @@ package caryatid.wording;
 
 import caryatid.alignment.GroupedRemark;
 import caryatid.entry.RecordOpening;
+import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.sheet.AmputationLevel;
@@ -50,7 +51,16 @@ public final class LandmarkWords {
         wording,
         view.valid().stream()
             .flatMap(entry -> entry.content(RecordOpening.class).stream())
-            .anyMatch(opening -> opening.level().prostheticKnee()));
+            .anyMatch(opening -> opening.levels().stream().anyMatch(AmputationLevel::prostheticKnee)));
+  }
+
+  /** Names for a leg of a record, by the level that its opening states for that leg. */
+  public static LandmarkWords of(RecordView view, Side leg, Wording wording) {
+    return new LandmarkWords(
+        wording,
+        view.valid().stream()
+            .flatMap(entry -> entry.content(RecordOpening.class).stream())
+            .anyMatch(opening -> opening.level(leg).prostheticKnee()));
   }
 
   /** A remark's sentence, the landmarks in it by the trade's names. */

@@ -9,6 +9,7 @@ import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.views.OffsetSeries;
+import caryatid.views.Origin;
 import caryatid.views.RecordView;
 import caryatid.views.StandWarnings;
 import java.util.ArrayList;
@@ -46,9 +47,10 @@ public final class RecordText {
         "", "Record.head", view.code().text(), entries(view.newest(), wording), view.headDigest());
     text.warnings(view.warnings());
     text.remarks(view.remarks().stream().filter(RecordText::isSafety).toList());
+    text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
     view.timeline().forEach(text::line);
     text.offsets(view.offsets(), view.warnings().kneeMayBend());
-    text.open(view.open());
+    text.open(view.open().stream().filter(r -> !isSafety(r)).toList());
     text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
     return List.copyOf(text.lines);
   }
@@ -74,6 +76,13 @@ public final class RecordText {
     text.lines.add("");
     text.lines.add(wording.word("ResultText.caution"));
     return text.lines.stream().map(line -> CONTROL.matcher(line).replaceAll(" ")).toList();
+  }
+
+  /** A count of records in words. */
+  public static String records(int count, Wording wording) {
+    return count == 1
+        ? wording.word("Record.records.ONE")
+        : wording.fill("Record.records.MANY", texts(count));
   }
 
   /** A count of entries in words. */
@@ -131,7 +140,7 @@ public final class RecordText {
         String.format(Locale.ROOT, "%4d", entry.number()),
         TimeText.of(entry.at()),
         entry.by(),
-        wording.word(entry.kind()) + corrected);
+        wording.word(entry.kind()) + typed(entry.isTyped()) + corrected);
     entry.corrects().ifPresent(c -> say(INDENT, "Record.corrects", c.number(), c.why()));
     words.lines(entry.content(), FINDINGS).forEach(said -> lines.add(INDENT + said));
     entry.files().forEach(this::file);
@@ -174,6 +183,10 @@ public final class RecordText {
     }
   }
 
+  private String typed(boolean typed) {
+    return typed ? wording.word(Origin.TYPED) : "";
+  }
+
   private void measured(OffsetSeries.Measured m) {
     say(
         "    ",
@@ -184,7 +197,8 @@ public final class RecordText {
         wording.signed(m.recommendedMm(), Unit.MM),
         wording.signed(m.lowestMm(), Unit.MM),
         wording.signed(m.highestMm(), Unit.MM),
-        new ResultWords(wording).result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm()));
+        new ResultWords(wording).result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())
+            + typed(m.typed()));
   }
 
   private void say(String indent, String key, Object... arguments) {

@@ -122,8 +122,8 @@ class RecordAdditionTest {
             "      drop-off; plane sagittal; phase late stance; usually points to foot dorsiflexed, too"
                 + " short or too far back; forefoot too soft; source Murphy,");
     assertThat(clinic.record("form", "bench-alignment", "--level", "transtibial").out())
-        .startsWith("items:\n  - item: \"socket flexion\"\n    recommended:  # recommended\n")
-        .contains("  - item: \"fasteners secured to torque\"\n")
+        .startsWith("items:\n  - item: \"socket flexion\"\n    side:  # side: left, right\n    recommended:  # recommended\n")
+        .contains("  - item: \"fasteners secured to torque\"\n    fastener:  # fastener\n")
         .doesNotContain("knee axis");
   }
 
@@ -238,8 +238,9 @@ class RecordAdditionTest {
   void choicesThatAreMissingAreNamedAndAWindowsDeviceIsNoCode() {
     assertThat(clinic.record("start", "K8", "--by", "AB", "wearer=K8", "side=left").err())
         .isEqualTo(
-            "command line: level is missing. Add it: one of ankle disarticulation, transtibial, knee"
-                + " disarticulation, transfemoral, hip disarticulation.\n");
+            "command line: level is missing. Add it: one of partial foot, ankle disarticulation,"
+                + " transtibial, knee disarticulation, transfemoral, hip disarticulation,"
+                + " rotationplasty.\n");
     assertThat(clinic.record("start", "CON", "--by", "AB", "wearer=K8").err())
         .isEqualTo(
             "CON: is a name that Windows keeps for devices, so no folder can have it everywhere. Choose"

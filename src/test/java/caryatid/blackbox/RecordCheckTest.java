@@ -3,6 +3,9 @@ package caryatid.blackbox;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,8 +74,37 @@ class RecordCheckTest {
     assertThat(folder.resolve("out")).doesNotExist();
   }
 
-  private Run checkInto(String code) {
-    return Run.caryatid(
+  @Test
+  void aStandIsCorrectedInOneStep() {
+    assertThat(checkInto("K7-right", "--by", "AB").code()).isZero();
+    Run run = checkInto("K7-right", "--by", "CD", "--corrects", "2", "--because", "wrong plate");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("Added entry 3 to record K7-right: static alignment\n");
+    assertThat(clinic.record("show", "K7-right").out())
+        .contains(
+            "AB  static alignment, corrected by entry 3\n",
+            "   3  2026-12-01 08:00 +00:00  CD  static alignment\n      corrects entry 2: wrong"
+                + " plate\n");
+    assertThat(checkInto("K7-right", "--corrects", "2", "--because", "x"))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "K7-right: entry 2 was corrected by entry 3 already. Correct that one.\n"));
+    assertThat(checkInto("K7-right", "--corrects", "1", "--because", "x").err())
+        .isEqualTo(
+            "K7-right: entry 1 is of the kind opening. A correction must be of the same kind.\n");
+    assertThat(checkInto("K7-right", "--corrects", "3").code()).isEqualTo(2);
+  }
+
+  private Run checkInto(String code, String... more) {
+    List<String> all = new ArrayList<>(arguments(code));
+    all.addAll(Arrays.asList(more));
+    return Run.caryatid(all.toArray(String[]::new));
+  }
+
+  private List<String> arguments(String code) {
+    return List.of(
         "check",
         "sample-recordings/k7/barefoot-1.csv",
         "--trial",
@@ -81,6 +113,7 @@ class RecordCheckTest {
         "sample-recordings/k7/plate.yaml",
         "--out",
         folder.resolve("out").toString(),
+        "--replace",
         "--record",
         code,
         "--records",

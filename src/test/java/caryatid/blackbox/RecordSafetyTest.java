@@ -141,10 +141,16 @@ class RecordSafetyTest {
   }
 
   @Test
-  void aPackedRecordWithItsReadMeIsTakenInElsewhere() throws IOException {
+  void aPackedRecordWithItsReportAndReadMeIsTakenInElsewhere() throws IOException {
     start();
     Path zip = folder.resolve("M4.zip");
     record("pack", zip.toString());
+    Path pdf = folder.resolve("alone.pdf");
+    record("report", "--out", pdf.toString());
+    try (ZipFile packed = new ZipFile(zip.toFile())) {
+      assertThat(packed.getInputStream(packed.getEntry("M4-left/report.pdf")).readAllBytes())
+          .isEqualTo(Files.readAllBytes(pdf));
+    }
     Clinic other = new Clinic(folder.resolve("other"));
     assertThat(other.record("unpack", zip.toString(), "--by", "GH").code()).isZero();
     assertThat(other.record("show", "M4-left").out()).isEqualTo(record("show").out());

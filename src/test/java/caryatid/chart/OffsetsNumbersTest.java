@@ -68,6 +68,7 @@ class OffsetsNumbersTest {
       Verdict verdict) {
     return new Measured(
         entry,
+        false,
         AT.plusMinutes(minutes),
         mm,
         expanded,

@@ -102,6 +102,7 @@ class RecordDrawingsTest {
       measured.add(
           new Measured(
               2 * i + 2,
+              false,
               AT.plusMinutes(i),
               size * random.nextGaussian(),
               size * random.nextDouble(),
@@ -119,7 +120,7 @@ class RecordDrawingsTest {
 
   private static Measured measured(int entry, double mm, Verdict verdict) {
     return new Measured(
-        entry, AT, mm, 8, 5, 20, 35, verdict, "instructions", Optional.empty(), Optional.empty());
+        entry, false, AT, mm, 8, 5, 20, 35, verdict, "instructions", Optional.empty(), Optional.empty());
   }
 
   private static List<StandChange> changes(int stands) {

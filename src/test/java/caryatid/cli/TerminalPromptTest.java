@@ -45,6 +45,40 @@ class TerminalPromptTest {
   }
 
   @Test
+  void initialsAreAskedForFirstAndUntilTheyAreSome() {
+    TerminalPrompt questions = prompt("A. Bell\nAB\nsteady\n");
+    InputValue.Group nothing = new InputValue.Group(Map.of(), PLACE);
+    SuggestedRows offers = SuggestedRows.none(WORDING);
+    TerminalPrompt.Said said =
+        questions.entry(Optional.empty(), EntryForms.of(EntryKind.NOTE), nothing, true, offers);
+    assertThat(said.by()).isEqualTo("AB");
+    assertThat(asked.toString().replace(System.lineSeparator(), "\n"))
+        .isEqualTo(
+            "initials of who adds this: expected initials of who adds it, one to ten letters and"
+                + " digits, found \"A. Bell\". Give them with --by.\n"
+                + "initials of who adds this: text: ");
+  }
+
+  @Test
+  void anAnswerThatDoesNotFitIsSaidToAndAskedForAgain() throws BadInput {
+    Answers answers =
+        ask(EntryKind.BENCH_ALIGNMENT, Map.of(), false, "ankle\n\n\n\nseven\n7\nrad\ndeg\n\n\n\n\n");
+    assertThat(answers.rows("items").get(0).number("set"))
+        .contains(java.math.BigDecimal.valueOf(7));
+    assertThat(asked.toString())
+        .contains(
+            "set: terminal: set: expected a number, found \"seven\". Write digits with a decimal"
+                + " point, without a unit.",
+            "unit (mm, deg, N m): terminal: unit: found \"rad\", expected one of: mm, deg, N m.");
+  }
+
+  @Test
+  void whatIsComputedIsNotAskedFor() throws BadInput {
+    ask(EntryKind.STAND, Map.of(), true, "\n".repeat(8) + "sagittal\nright\nknee\n1\n2\n3\n4\n5\nx\n");
+    assertThat(asked.toString()).contains("tolerance above").doesNotContain("result");
+  }
+
+  @Test
   void ofWhatWasGivenOnlyWhatIsMissingIsAskedFor() throws BadInput {
     InputValue what = new InputValue.Single("toe-out", InputValue.Kind.ANY, PLACE);
     Answers answers = ask(EntryKind.ACCEPTED, Map.of("what", what), false, "walks straight\n");
@@ -109,6 +143,11 @@ class TerminalPromptTest {
     return ask(kind, given, all, typed, SuggestedRows.none(WORDING));
   }
 
+  private TerminalPrompt prompt(String typed) {
+    return new TerminalPrompt(
+        new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
+  }
+
   private Answers ask(
       EntryKind kind,
       Map<String, InputValue> given,
@@ -116,12 +155,9 @@ class TerminalPromptTest {
       String typed,
       SuggestedRows offers)
       throws BadInput {
-    TerminalPrompt questions =
-        new TerminalPrompt(
-            new BufferedReader(new StringReader(typed)), new PrintWriter(asked), WORDING);
     return FormReader.read(
         EntryForms.of(kind),
-        questions.complete(EntryForms.of(kind), new InputValue.Group(given, PLACE), all, offers),
+        prompt(typed).complete(EntryForms.of(kind), new InputValue.Group(given, PLACE), all, offers),
         NameNotation.INPUT);
   }
 }

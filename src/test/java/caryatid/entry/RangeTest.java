@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 class RangeTest {
   @Test
   void bothEndsAreInsideAndWhatIsNoNumberIsNot() {
-    assertThat(Range.COMFORT.holds(0)).isTrue();
-    assertThat(Range.COMFORT.holds(10)).isTrue();
-    assertThat(Range.COMFORT.holds(-1e-9)).isFalse();
-    assertThat(Range.COMFORT.holds(10.000001)).isFalse();
-    assertThat(Range.COMFORT.holds(Double.NaN)).isFalse();
+    assertThat(Range.SCORE.holds(0)).isTrue();
+    assertThat(Range.SCORE.holds(10)).isTrue();
+    assertThat(Range.SCORE.holds(-1e-9)).isFalse();
+    assertThat(Range.SCORE.holds(10.000001)).isFalse();
+    assertThat(Range.SCORE.holds(Double.NaN)).isFalse();
   }
 
   @Test

@@ -18,7 +18,15 @@ class RecordCodeTest {
         "2026-AB",
         "K1961",
         "AB2026",
-        "TT-R-2"
+        "TT-R-2",
+        "R52-links",
+        "R52-rechts",
+        "R52-gauche",
+        "R52-droite",
+        "R52-izquierda",
+        "R52-derecha",
+        "R52-knee",
+        "R52-Knie-links"
       })
   void codesAreTakenAndNotQuestioned(String text) {
     assertThat(RecordCode.isCode(text)).isTrue();
@@ -44,7 +52,7 @@ class RecordCodeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Anna", "K7-Anna-right", "mueller7", "mi-ll-er", "an-na-left"})
+  @ValueSource(strings = {"Anna", "K7-Anna-right", "mueller7", "mi-ll-er", "an-na-left", "Linksen", "R52-links-Anna"})
   void fourLettersInARowLookLikeAName(String text) {
     assertThat(RecordCode.likeness(text)).contains(RecordCode.Likeness.NAME);
   }

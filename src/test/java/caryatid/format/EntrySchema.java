@@ -16,6 +16,9 @@ final class EntrySchema {
   private static final String TIME =
       "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}(:\\d{2}(\\.\\d{1,9})?)?(Z|[+-]\\d{2}:\\d{2})$";
 
+  /** Days that no month has are refused by the reader alone. */
+  private static final String DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
+
   private EntrySchema() {}
 
   static ObjectNode build() {
@@ -85,6 +88,10 @@ final class EntrySchema {
       node.put("minimum", number.lowest()).put("maximum", number.highest());
     } else if (type instanceof FieldType.YesNo) {
       node.put("type", "boolean");
+    } else if (type instanceof FieldType.Computed computed) {
+      computed.choice().words().forEach(node.putArray("enum")::add);
+    } else if (type instanceof FieldType.Day) {
+      node.put("type", "string").put("pattern", DAY);
     } else if (type instanceof FieldType.Choice choice) {
       choice.words().forEach(node.putArray("enum")::add);
     } else if (type instanceof FieldType.Rows rows) {

@@ -120,6 +120,12 @@ class EntrySchemaTest {
     if (type instanceof FieldType.Rows rows) {
       return new Answers.Value.Rows(List.of(full(rows.form())));
     }
+    if (type instanceof FieldType.Computed computed) {
+      return example(computed.choice());
+    }
+    if (type instanceof FieldType.Day) {
+      return new Answers.Value.Words("2026-03-18");
+    }
     if (type instanceof FieldType.Choice choice) {
       return new Answers.Value.Words(choice.words().get(0));
     }

@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -32,6 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class BagItPackageTest {
   private static final List<String> READ_ME = List.of("Take care.", "Vorsicht: Träger.");
+  private static final BesideRecord BESIDE = new BesideRecord(READ_ME, Optional.empty());
 
   @TempDir private Path folder;
   private Store store;
@@ -46,14 +48,14 @@ class BagItPackageTest {
     store.add(CODE, Invented.stand(1, 50));
     store.add(CODE, Invented.stand(2, 50));
     zip = folder.resolve("K7.zip");
-    store.pack(CODE, zip, READ_ME);
+    store.pack(CODE, zip, BESIDE);
   }
 
   @Test
   void exportImportExportIsIdentical() throws BadInput, StoreFailure, IOException {
     assertThat(other.unpack(zip, "CD")).isEqualTo(CODE);
     Path again = folder.resolve("again.zip");
-    other.pack(CODE, again, READ_ME);
+    other.pack(CODE, again, BESIDE);
     assertThat(again).hasSameBinaryContentAs(zip);
     assertThat(other.read(CODE).headDigest()).isEqualTo(store.read(CODE).headDigest());
     assertThat(other.add(CODE, Invented.note("goes on")).number()).isEqualTo(4);
@@ -205,7 +207,7 @@ class BagItPackageTest {
     Path recording = object.resolve("v2/content/0002-stand/recording-walk.csv");
     Files.writeString(recording, "something else");
     Path damaged = folder.resolve("damaged.zip");
-    BagItPackage.pack(object, CODE, Invented.AT, READ_ME, damaged);
+    BagItPackage.pack(object, CODE, Invented.AT, BESIDE, damaged);
     assertRefused(
         damaged,
         ": the record in it is damaged, at K7-right/v2/content/0002-stand/recording-walk.csv."

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.demo.Invented;
 import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
 import caryatid.entry.EntryContent;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
@@ -32,7 +34,14 @@ class StandWarningsTest {
 
   private void add(EntryContent content) {
     entries.add(
-        new Entry(entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, List.of()));
+        new Entry(entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, files(content)));
+  }
+
+  /** A result is kept, so that nothing was typed. */
+  private static List<KeptFile> files(EntryContent content) {
+    return content.kind() == EntryKind.STAND
+        ? List.of(new KeptFile("result.json", KeptFile.Role.RESULT, "result.json"))
+        : List.of();
   }
 
   private void open(AmputationLevel level) {

@@ -3,6 +3,7 @@ package caryatid.entry.form;
 import caryatid.entry.Acceptance;
 import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
+import caryatid.entry.Closing;
 import caryatid.entry.Components;
 import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
@@ -17,6 +18,7 @@ import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
 import caryatid.remark.Coded;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -48,6 +50,7 @@ public final class AnswersToContent {
       case FOOTWEAR -> footwear(a);
       case ACCEPTED -> accepted(a);
       case OWN_SETTING -> ownSetting(a);
+      case CLOSING -> closing(a);
       case NOTE -> note(a);
       case ERASURE -> erasure(a);
     };
@@ -58,6 +61,8 @@ public final class AnswersToContent {
         a.words("wearer").orElseThrow(),
         choice(a, "side", Choices.PROSTHETIC_SIDE).orElseThrow(),
         choice(a, "level", Choices.LEVEL).orElseThrow(),
+        choice(a, "level-left", Choices.LEVEL),
+        choice(a, "level-right", Choices.LEVEL),
         a.number("body-mass-kg"),
         whole(a, "mobility-grade"),
         a.words("note"));
@@ -73,6 +78,9 @@ public final class AnswersToContent {
         a.words("skin"),
         a.words("shoe"),
         a.number("minutes-since-donning"),
+        whole(a, "socket-comfort"),
+        whole(a, "pain"),
+        a.words("wearer-says"),
         a.words("note"));
   }
 
@@ -119,6 +127,9 @@ public final class AnswersToContent {
         a.words("skin"),
         a.words("heel-stiffness"),
         a.words("walking-aid"),
+        whole(a, "socket-comfort"),
+        whole(a, "pain"),
+        a.words("wearer-says"),
         a.words("note"));
   }
 
@@ -128,7 +139,10 @@ public final class AnswersToContent {
 
   private static Acceptance accepted(Answers a) {
     return new Acceptance(
-        a.words("what").orElseThrow(), a.words("why").orElseThrow(), whole(a, "stand"));
+        a.words("what").orElseThrow(),
+        a.words("why").orElseThrow(),
+        whole(a, "stand"),
+        whole(a, "entry"));
   }
 
   private static OwnSetting ownSetting(Answers a) {
@@ -138,6 +152,17 @@ public final class AnswersToContent {
         number(a, "succeeded"),
         a.number("heel-height-wanted-mm"),
         a.number("heel-height-set-mm"),
+        a.words("note"));
+  }
+
+  private static Closing closing(Answers a) {
+    return new Closing(
+        whole(a, "socket-comfort"),
+        whole(a, "pain"),
+        a.words("wearer-says"),
+        a.number("minutes-stood"),
+        a.words("skin"),
+        a.words("next-visit").map(LocalDate::parse),
         a.words("note"));
   }
 

@@ -22,9 +22,12 @@ final class AnswersToRows {
   static BenchAlignment.Item item(Answers a) {
     return new BenchAlignment.Item(
         name(a, "item", BenchItem.class).orElseThrow(),
+        a.words("fastener"),
+        choice(a, "side", Choices.SIDE),
         a.number("recommended"),
         a.number("set").orElseThrow(),
         choice(a, "unit", Choices.UNIT).orElseThrow(),
+        a.words("why"),
         a.words("source"),
         a.words("note"));
   }
@@ -32,6 +35,7 @@ final class AnswersToRows {
   static Components.ComponentLimits component(Answers a) {
     return new Components.ComponentLimits(
         a.words("what").orElseThrow(),
+        choice(a, "side", Choices.SIDE),
         a.words("name").orElseThrow(),
         a.words("serial"),
         a.number("body-mass-highest-kg"),

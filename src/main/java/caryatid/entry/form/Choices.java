@@ -36,11 +36,13 @@ public final class Choices<E extends Enum<E>> {
       new Choices<>(
           AmputationLevel.values(),
           Map.of(
+              AmputationLevel.PARTIAL_FOOT, "partial foot",
               AmputationLevel.ANKLE_DISARTICULATION, "ankle disarticulation",
               AmputationLevel.TRANSTIBIAL, "transtibial",
               AmputationLevel.KNEE_DISARTICULATION, "knee disarticulation",
               AmputationLevel.TRANSFEMORAL, "transfemoral",
-              AmputationLevel.HIP_DISARTICULATION, "hip disarticulation"));
+              AmputationLevel.HIP_DISARTICULATION, "hip disarticulation",
+              AmputationLevel.ROTATIONPLASTY, "rotationplasty"));
   public static final Choices<Side> SIDE =
       new Choices<>(Side.values(), Map.of(Side.LEFT, "left", Side.RIGHT, "right"));
   public static final Choices<Plane> PLANE =

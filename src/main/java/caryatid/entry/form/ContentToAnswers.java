@@ -3,6 +3,7 @@ package caryatid.entry.form;
 import caryatid.entry.Acceptance;
 import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
+import caryatid.entry.Closing;
 import caryatid.entry.Components;
 import caryatid.entry.EntryContent;
 import caryatid.entry.Erasure;
@@ -13,6 +14,7 @@ import caryatid.entry.RecordOpening;
 import caryatid.entry.ShoeList;
 import caryatid.entry.StandSummary;
 import caryatid.entry.Walking;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -59,6 +61,9 @@ public final class ContentToAnswers {
     if (content instanceof OwnSetting c) {
       return of(c);
     }
+    if (content instanceof Closing c) {
+      return of(c);
+    }
     if (content instanceof Note c) {
       return of(c);
     }
@@ -70,6 +75,8 @@ public final class ContentToAnswers {
         .words("wearer", Optional.of(c.wearer()))
         .choice("side", Choices.PROSTHETIC_SIDE, Optional.of(c.side()))
         .choice("level", Choices.LEVEL, Optional.of(c.level()))
+        .choice("level-left", Choices.LEVEL, c.levelLeft())
+        .choice("level-right", Choices.LEVEL, c.levelRight())
         .number("body-mass-kg", c.bodyMassKg())
         .whole("mobility-grade", c.mobilityGrade())
         .words("note", c.note());
@@ -85,6 +92,9 @@ public final class ContentToAnswers {
         .words("skin", c.skin())
         .words("shoe", c.shoe())
         .number("minutes-since-donning", c.minutesSinceDonning())
+        .whole("socket-comfort", c.socketComfort())
+        .whole("pain", c.pain())
+        .words("wearer-says", c.wearerSays())
         .words("note", c.note());
   }
 
@@ -135,6 +145,9 @@ public final class ContentToAnswers {
         .words("skin", c.skin())
         .words("heel-stiffness", c.heelStiffness())
         .words("walking-aid", c.walkingAid())
+        .whole("socket-comfort", c.socketComfort())
+        .whole("pain", c.pain())
+        .words("wearer-says", c.wearerSays())
         .words("note", c.note());
   }
 
@@ -148,7 +161,8 @@ public final class ContentToAnswers {
     return new AnswersBuilder()
         .words("what", Optional.of(c.what()))
         .words("why", Optional.of(c.why()))
-        .whole("stand", c.stand());
+        .whole("stand", c.stand())
+        .whole("entry", c.entry());
   }
 
   private static AnswersBuilder of(OwnSetting c) {
@@ -158,6 +172,17 @@ public final class ContentToAnswers {
         .whole("succeeded", OptionalInt.of(c.succeeded()))
         .number("heel-height-wanted-mm", c.heelHeightWantedMm())
         .number("heel-height-set-mm", c.heelHeightSetMm())
+        .words("note", c.note());
+  }
+
+  private static AnswersBuilder of(Closing c) {
+    return new AnswersBuilder()
+        .whole("socket-comfort", c.socketComfort())
+        .whole("pain", c.pain())
+        .words("wearer-says", c.wearerSays())
+        .number("minutes-stood", c.minutesStood())
+        .words("skin", c.skin())
+        .words("next-visit", c.nextVisit().map(LocalDate::toString))
         .words("note", c.note());
   }
 

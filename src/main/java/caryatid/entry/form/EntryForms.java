@@ -1,6 +1,8 @@
 package caryatid.entry.form;
 
 import static caryatid.entry.form.Field.choice;
+import static caryatid.entry.form.Field.computed;
+import static caryatid.entry.form.Field.day;
 import static caryatid.entry.form.Field.name;
 import static caryatid.entry.form.Field.number;
 import static caryatid.entry.form.Field.rows;
@@ -22,6 +24,8 @@ public final class EntryForms {
           words("wearer").needed(),
           choice("side", Choices.PROSTHETIC_SIDE.codes()).needed(),
           choice("level", Choices.LEVEL.codes()).needed(),
+          choice("level-left", Choices.LEVEL.codes()),
+          choice("level-right", Choices.LEVEL.codes()),
           number("body-mass-kg", Range.BODY_MASS_KG),
           whole("mobility-grade", Range.MOBILITY_GRADE),
           words("note"));
@@ -36,6 +40,9 @@ public final class EntryForms {
           words("skin"),
           words("shoe"),
           number("minutes-since-donning", Range.MINUTES),
+          whole("socket-comfort", Range.SCORE),
+          whole("pain", Range.SCORE),
+          words("wearer-says"),
           words("note"));
 
   private static final Form BENCH_ALIGNMENT =
@@ -43,9 +50,12 @@ public final class EntryForms {
           rows(
                   "items",
                   name("item", Vocabulary.BENCH_ITEM).needed(),
+                  words("fastener"),
+                  choice("side", Choices.SIDE.codes()),
                   number("recommended", Range.SETTING),
                   number("set", Range.SETTING).needed(),
                   choice("unit", Choices.UNIT.codes()).needed(),
+                  words("why"),
                   words("source"),
                   words("note"))
               .needed(),
@@ -54,6 +64,7 @@ public final class EntryForms {
   private static final Form COMPONENT =
       Form.of(
               words("what").needed(),
+              choice("side", Choices.SIDE.codes()),
               words("name").needed(),
               words("serial"),
               number("body-mass-highest-kg", Range.BODY_MASS_KG),
@@ -102,7 +113,7 @@ public final class EntryForms {
               number("recommended-mm", Range.OFFSET_MM).needed(),
               number("below-mm", Range.HEIGHT_MM).needed(),
               number("above-mm", Range.HEIGHT_MM).needed(),
-              choice("result", Choices.RESULT.codes()).needed(),
+              computed("result", Choices.RESULT.codes()),
               words("source").needed(),
               name("valid-for", Vocabulary.KNEE_LOCK)),
           words("conclusion"),
@@ -121,10 +132,13 @@ public final class EntryForms {
               choice("severity", Choices.SEVERITY.codes()),
               name("points-to", Vocabulary.POINTS_TO),
               name("source", Vocabulary.SOURCE)),
-          whole("comfort", Range.COMFORT),
+          whole("comfort", Range.SCORE),
           words("skin"),
           words("heel-stiffness"),
           words("walking-aid"),
+          whole("socket-comfort", Range.SCORE),
+          whole("pain", Range.SCORE),
+          words("wearer-says"),
           words("note"));
 
   private static final Form FOOTWEAR =
@@ -140,7 +154,11 @@ public final class EntryForms {
           words("note"));
 
   private static final Form ACCEPTED =
-      Form.of(words("what").needed(), words("why").needed(), whole("stand", Range.ENTRY));
+      Form.of(
+          words("what").needed(),
+          words("why").needed(),
+          whole("stand", Range.ENTRY),
+          whole("entry", Range.ENTRY));
 
   private static final Form OWN_SETTING =
       Form.of(
@@ -151,6 +169,16 @@ public final class EntryForms {
               number("heel-height-set-mm", Range.HEEL_MM),
               words("note"))
           .ordered("succeeded", "attempts");
+
+  private static final Form CLOSING =
+      Form.of(
+          whole("socket-comfort", Range.SCORE),
+          whole("pain", Range.SCORE),
+          words("wearer-says"),
+          number("minutes-stood", Range.MINUTES),
+          words("skin"),
+          day("next-visit"),
+          words("note"));
 
   private static final Form NOTE = Form.of(words("text").needed());
 
@@ -172,6 +200,7 @@ public final class EntryForms {
       case FOOTWEAR -> FOOTWEAR;
       case ACCEPTED -> ACCEPTED;
       case OWN_SETTING -> OWN_SETTING;
+      case CLOSING -> CLOSING;
       case NOTE -> NOTE;
       case ERASURE -> ERASURE;
     };

@@ -43,6 +43,15 @@ public record Field(String key, FieldType type, boolean required) {
     return new Field(key, new FieldType.Choice(codes), false);
   }
 
+  static Field day(String key) {
+    return new Field(key, new FieldType.Day(), false);
+  }
+
+  /** One of a few codes that the program computes and files hold. */
+  static Field computed(String key, List<String> codes) {
+    return new Field(key, new FieldType.Computed(new FieldType.Choice(codes)), true);
+  }
+
   /** Rows of fields. */
   public static Field rows(String key, Field... fields) {
     return rows(key, Form.of(fields));

@@ -39,6 +39,16 @@ public sealed interface FieldType {
     }
   }
 
+  /** A day, as ISO 8601 writes it: 2026-03-18. */
+  record Day() implements FieldType {}
+
+  /**
+   * What the program computes: nobody is asked for it, and who types it is refused.
+   *
+   * @param choice what files hold
+   */
+  record Computed(Choice choice) implements FieldType {}
+
   /**
    * A list of rows, at least one.
    *

@@ -17,6 +17,9 @@ public enum FormFault implements Topic {
   OUT_OF_ORDER("FormFault.OUT_OF_ORDER"),
   NOT_YES_NO("FormFault.NOT_YES_NO"),
   NO_SUCH_CHOICE("FormFault.NO_SUCH_CHOICE"),
+  NOT_A_DAY("FormFault.NOT_A_DAY"),
+  /** Arguments: the field. */
+  COMPUTED("FormFault.COMPUTED"),
   NOT_ROWS("FormFault.NOT_ROWS"),
   NOT_A_ROW("FormFault.NOT_A_ROW"),
   NOTHING_SAID("FormFault.NOTHING_SAID"),

@@ -8,6 +8,8 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.yaml.InputValue;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,6 +96,12 @@ public final class FormReader {
   private Optional<Answers.Value> answer(String path, Field field, InputValue.Group given) {
     InputValue value = given.members().get(field.key());
     String name = path + field.key();
+    if (field.type() instanceof FieldType.Computed computed && notation != NameNotation.INPUT) {
+      return answer(path, new Field(field.key(), computed.choice(), field.required()), given);
+    }
+    if (field.type() instanceof FieldType.Computed) {
+      return value == null ? Optional.empty() : wrong(value, FormFault.COMPUTED, name);
+    }
     if (value != null) {
       return value(name, field.type(), value);
     }
@@ -195,10 +203,37 @@ public final class FormReader {
     if (!could || given.text().isBlank()) {
       return wrong(given, FormFault.NOT_WORDS, name);
     }
-    if (type instanceof FieldType.Choice choice && !choice.words().contains(given.text())) {
-      return wrong(given, FormFault.NO_SUCH_CHOICE, name, given.text(), list(choice.words()));
+    if (type instanceof FieldType.Choice choice) {
+      return choice(name, choice, given);
+    }
+    if (type instanceof FieldType.Day && !isDay(given.text())) {
+      return wrong(given, FormFault.NOT_A_DAY, name, given.text());
     }
     return Optional.of(new Answers.Value.Words(given.text()));
+  }
+
+  /** What somebody typed may leave blanks out, or have a dot between units. */
+  private Optional<Answers.Value> choice(
+      String name, FieldType.Choice type, InputValue.Single given) {
+    Optional<String> chosen =
+        type.words().stream()
+            .filter(w -> notation == NameNotation.INPUT ? plain(w).equals(plain(given.text())) : w.equals(given.text()))
+            .findFirst();
+    return chosen.isPresent()
+        ? chosen.map(Answers.Value.Words::new)
+        : wrong(given, FormFault.NO_SUCH_CHOICE, name, given.text(), list(type.words()));
+  }
+
+  private static String plain(String words) {
+    return words.replaceAll("[\\s\\p{Z}\u00b7\u22c5*.]", "");
+  }
+
+  private static boolean isDay(String text) {
+    try {
+      return LocalDate.parse(text).getYear() > 0;
+    } catch (DateTimeParseException e) {
+      return false;
+    }
   }
 
   private Optional<Answers.Value> name(String path, FieldType.Name type, InputValue given) {

@@ -15,9 +15,12 @@ final class RowsToAnswers {
   static AnswersBuilder item(BenchAlignment.Item c) {
     return new AnswersBuilder()
         .name("item", Optional.of(c.item()))
+        .words("fastener", c.fastener())
+        .choice("side", Choices.SIDE, c.side())
         .number("recommended", c.recommended())
         .number("set", Optional.of(c.set()))
         .choice("unit", Choices.UNIT, Optional.of(c.unit()))
+        .words("why", c.why())
         .words("source", c.source())
         .words("note", c.note());
   }
@@ -25,6 +28,7 @@ final class RowsToAnswers {
   static AnswersBuilder component(Components.ComponentLimits c) {
     return new AnswersBuilder()
         .words("what", Optional.of(c.what()))
+        .choice("side", Choices.SIDE, c.side())
         .words("name", Optional.of(c.name()))
         .words("serial", c.serial())
         .number("body-mass-highest-kg", c.bodyMassHighestKg())

@@ -6,6 +6,7 @@ import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.OffsetSeries;
+import caryatid.views.Origin;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;
 import caryatid.wording.LandmarkWords;
@@ -101,7 +102,7 @@ final class CurrentOffsetsTable {
   private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
     return List.of(
         wording.word(series.plane()),
-        LandmarkWords.of(view, wording).name(series.landmark())
+        LandmarkWords.of(view, series.side(), wording).name(series.landmark())
             + ", "
             + wording.word(series.side()),
         wording.signed(now.offsetMm(), Unit.MM),
@@ -115,6 +116,6 @@ final class CurrentOffsetsTable {
         new ResultWords(wording)
             .result(now.verdict(), now.offsetMm(), now.lowestMm(), now.highestMm()),
         Integer.toString(sources().indexOf(now.source()) + 1),
-        now.stand());
+        now.stand() + (now.typed() ? wording.word(Origin.TYPED) : ""));
   }
 }

@@ -74,7 +74,7 @@ final class CurrentSettingsTable {
   }
 
   private String item(CurrentSetting setting) {
-    return new EntryWords(wording).name("item", setting.item());
+    return new EntryWords(wording).item(setting.row());
   }
 
   private String amount(BigDecimal number, BenchAlignment.Item row) {

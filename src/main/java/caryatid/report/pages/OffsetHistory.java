@@ -7,6 +7,7 @@ import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
+import caryatid.entry.BenchAlignment;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;
@@ -50,7 +51,11 @@ public final class OffsetHistory {
         (width, height) ->
             List.of(
                 OffsetsDrawing.plan(
-                    series, view.changes(), LandmarkWords.of(view, wording), wording, width)),
+                    series,
+                    view.changes(),
+                    LandmarkWords.of(view, series.side(), wording),
+                    wording,
+                    width)),
         OffsetsDrawing.HEIGHT_MM,
         OffsetsDrawing.HEIGHT_MM);
   }
@@ -83,8 +88,9 @@ public final class OffsetHistory {
     List<String> parts = new ArrayList<>();
     for (StandChange.SettingChange setting : change.settings()) {
       String was = setting.was().map(this::number).orElse("?");
-      String item = new EntryWords(wording).name("item", setting.item());
-      parts.add(item + ": " + was + " → " + number(setting.is()) + " " + setting.unit().code());
+      String item = new EntryWords(wording).item(setting.row());
+      BenchAlignment.Item row = setting.row();
+      parts.add(item + ": " + was + " → " + number(row.set()) + " " + row.unit().code());
     }
     change
         .shoe()

@@ -52,6 +52,7 @@ public final class RecordFirstPage {
     warnings.all().forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
+    said(Weight.NOTE).forEach(note -> blocks.add(new Prose(note.words(), false)));
     section(blocks, "NOW", new CurrentOffsetsTable(view, warnings.kneeMayBend(), wording).blocks());
     section(blocks, "BENCH", new CurrentSettingsTable(valid, wording).blocks());
     section(blocks, "OPEN", points(said(Weight.IMPORTANT)));

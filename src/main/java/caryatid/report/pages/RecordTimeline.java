@@ -14,6 +14,7 @@ import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
+import caryatid.views.Origin;
 import caryatid.views.RecordView.TimelineRow;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -127,7 +128,8 @@ public final class RecordTimeline {
   }
 
   private String kind(TimelineRow line) {
-    String kind = wording.word(line.entry().kind());
+    String typed = line.entry().isTyped() ? wording.word(Origin.TYPED) : "";
+    String kind = wording.word(line.entry().kind()) + typed;
     return superseded(line).map(by -> kind + "; " + by).orElse(kind);
   }
 

@@ -14,11 +14,13 @@ class ChoicesTest {
     assertCodes(Choices.PROSTHETIC_SIDE, "left", "right", "both");
     assertCodes(
         Choices.LEVEL,
+        "partial foot",
         "ankle disarticulation",
         "transtibial",
         "knee disarticulation",
         "transfemoral",
-        "hip disarticulation");
+        "hip disarticulation",
+        "rotationplasty");
     assertCodes(Choices.SIDE, "left", "right");
     assertCodes(Choices.PLANE, "sagittal", "frontal");
     assertCodes(Choices.RESULT, "within", "inside too close", "outside too close", "outside");
@@ -62,7 +64,8 @@ class ChoicesTest {
                 "footwear",
                 "accepted",
                 "own-setting",
-                "note",
+                "closing",
+            "note",
                 "erasure"));
   }
 }

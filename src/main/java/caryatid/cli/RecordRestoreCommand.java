@@ -1,0 +1,33 @@
+package caryatid.cli;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Records;
+import caryatid.usecase.UnpackRecord;
+import caryatid.wording.RecordText;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Restores all records of a backup. */
+@Command(
+    name = "restore",
+    mixinStandardHelpOptions = true,
+    description =
+        "Takes all records of a backup into a folder of records that holds none: checked and"
+            + " complete, or not at all.")
+final class RecordRestoreCommand extends RecordSubcommand {
+  @Parameters(paramLabel = "FOLDER", description = "The backup.")
+  private Path folder;
+
+  @Option(names = "--by", paramLabel = "INITIALS", description = "Initials of who does it.")
+  private String by;
+
+  @Override
+  int run(Records records) throws BadInput, StoreFailure {
+    int restored = UnpackRecord.all(records, folder, by == null ? "" : by).size();
+    say("Record.restored", RecordText.records(restored, wording()), records.folder());
+    return 0;
+  }
+}

@@ -1,0 +1,146 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Each fastener is a row with its torque; what is not secured leads. */
+class FastenersTest {
+  @TempDir private Path folder;
+  private Clinic clinic;
+
+  @BeforeEach
+  void startRecord() {
+    clinic = new Clinic(folder);
+    clinic.start();
+  }
+
+  private Run bench(String... rows) {
+    List<String> all = new ArrayList<>(List.of("bench-alignment", "--by", "AB"));
+    all.addAll(Arrays.asList(rows));
+    return clinic.record("add", "K7-right", all.toArray(String[]::new));
+  }
+
+  private static String[] row(int row, String fastener, String recommended, String set) {
+    String lead = "items[" + row + "].";
+    return new String[] {
+      lead + "item=fasteners secured to torque",
+      lead + "fastener=" + fastener,
+      lead + "recommended=" + recommended,
+      lead + "set=" + set,
+      lead + "unit=Nm"
+    };
+  }
+
+  private String shown() {
+    return clinic.record("show", "K7-right").out().replace('\u00a0', ' ');
+  }
+
+  /** Both sides of each threshold. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "15|",
+        "14.9| foot adapter: secured to 14.9 N m, below the 15.0 N m recommended (entry 2). Secure it"
+            + " before the wearer stands or walks.",
+        "0| foot adapter: not secured, its torque is noted as 0 (entry 2). Secure it to the torque"
+            + " that its maker recommends before the wearer stands or walks.",
+        "150| foot adapter: 150.0 N m is noted, ten times the 15.0 N m recommended or more (entry 2)."
+            + " Check the number and the thread before the wearer stands or walks.",
+      })
+  void aTorqueThatIsNotTheRecommendedOneLeads(String set, String said) {
+    assertThat(bench(row(1, "foot adapter", "15", set)).code()).isZero();
+    String second = shown().lines().skip(1).findFirst().orElseThrow();
+    if (said == null) {
+      assertThat(shown()).doesNotContain("Take care", "What is open");
+    } else {
+      assertThat(second).isEqualTo("Take care: " + said);
+    }
+  }
+
+  @Test
+  void aTorqueBelowTenTimesNeedsAReasonAndNothingElse() {
+    bench(row(1, "foot adapter", "15", "149.9"));
+    assertThat(shown())
+        .doesNotContain("Take care")
+        .endsWith(
+            "What is open\n  foot adapter: set otherwise than recommended, and no reason is noted"
+                + " (entry 2).\n");
+  }
+
+  @Test
+  void twoFastenersAreTwoRows() {
+    List<String> both = new ArrayList<>(List.of(row(1, "tube clamp", "10", "10")));
+    both.addAll(List.of(row(2, "foot adapter", "15", "9")));
+    bench(both.toArray(String[]::new));
+    assertThat(shown())
+        .contains(
+            "      fasteners secured to torque; fastener tube clamp; recommended 10 N m; set 10 N m\n"
+                + "      fasteners secured to torque; fastener foot adapter; recommended 15 N m; set 9"
+                + " N m\n",
+            "Take care: foot adapter: secured to 9.0 N m");
+    bench(row(1, "tube clamp", "10", "11"));
+    assertThat(shown()).contains("Take care: foot adapter: secured to 9.0 N m");
+    bench(row(1, " Foot  adapter", "15", "15"));
+    assertThat(shown()).doesNotContain("Take care");
+    assertThat(clinic.record("compare", "K7-right", "2", "4").out())
+        .contains("tube clamp, set: 10 N m -> 11 N m", "Foot  adapter, set: 9 N m -> 15 N m");
+  }
+
+  @Test
+  void theFastenerAndItsUnitAreAskedFor() {
+    assertThat(
+            bench(
+                "items[1].item=fasteners secured to torque", "items[1].set=15", "items[1].unit=N m"))
+        .isEqualTo(
+            new Run(
+                1,
+                "",
+                "K7-right: items[1].fastener is missing: say which fastener, each in a row of its"
+                    + " own. Add it, for example items[1].fastener=\"foot adapter screw\".\n"));
+    String[] degrees = row(1, "foot adapter", "15", "15");
+    degrees[4] = "items[1].unit=deg";
+    assertThat(bench(degrees).err())
+        .isEqualTo("K7-right: items[1].unit: expected N m for a torque, found deg. Write N m.\n");
+    assertThat(
+            bench(
+                    "items[1].item=foot rotation outward",
+                    "items[1].set=15")
+                .code())
+        .isZero();
+    assertThat(bench("items[1].item=pyramid", "items[1].set=15").err())
+        .isEqualTo("command line: items[1].unit is missing. Add it: one of mm, deg, N m.\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"N m", "Nm", "N·m", "N.m"})
+  void theUnitIsReadWithAndWithoutItsBlank(String unit) {
+    String[] row = row(1, "foot adapter", "15", "15");
+    row[4] = "items[1].unit=" + unit;
+    assertThat(bench(row).code()).isZero();
+    assertThat(shown()).contains("set 15 N m\n");
+  }
+
+  @Test
+  void aTorqueWithoutARecommendationIsOpen() {
+    bench(
+        "items[1].item=fasteners secured to torque",
+        "items[1].fastener=tube clamp",
+        "items[1].set=10",
+        "items[1].unit=Nm");
+    assertThat(shown())
+        .endsWith(
+            "  tube clamp: no recommended torque is noted (entry 2). Take it from the maker's"
+                + " instructions.\n");
+  }
+}

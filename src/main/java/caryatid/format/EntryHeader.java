@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What every entry has around its content. */
-public final class EntryHeader {
+final class EntryHeader {
   static final String VERSION = "fitting-entry";
 
   /** The version whose names are words. */

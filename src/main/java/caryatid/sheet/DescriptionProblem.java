@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.remark.Topic;
 
 /** What can be wrong with what a plate description says. */
-public enum DescriptionProblem implements Topic {
+enum DescriptionProblem implements Topic {
   UNKNOWN_ENCODING("Describing.UNKNOWN_ENCODING"),
   COMMA_TWICE("Describing.COMMA_TWICE"),
   HEADER_BELOW_DATA("Describing.HEADER_BELOW_DATA"),

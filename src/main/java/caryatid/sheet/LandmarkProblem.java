@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.remark.Topic;
 
 /** Why a landmark cannot be brought into the person's frame. */
-public enum LandmarkProblem implements Topic {
+enum LandmarkProblem implements Topic {
   LANDMARK_UNKNOWN("Placing.LANDMARK_UNKNOWN"),
   LANDMARK_UNKNOWN_MEANT("Placing.LANDMARK_UNKNOWN_MEANT"),
   LANDMARK_NOT_IN_PLANE("Placing.LANDMARK_NOT_IN_PLANE"),

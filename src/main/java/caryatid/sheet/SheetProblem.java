@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.remark.Topic;
 
 /** What can be wrong with what a trial sheet says. */
-public enum SheetProblem implements Topic {
+enum SheetProblem implements Topic {
   FOOT_OF_TWO_PROSTHESES("Entry.FOOT_OF_TWO_PROSTHESES"),
   SAME_PLATE_TWICE("Entry.SAME_PLATE_TWICE"),
   OTHER_FOOT_ON_PLATE("Entry.OTHER_FOOT_ON_PLATE"),

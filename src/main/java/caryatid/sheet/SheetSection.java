@@ -29,19 +29,46 @@ final class SheetSection {
   private static final ValueParser<Boolean> RULES =
       ValueParsers.choice(new TreeMap<>(Map.of("by probability", true, "simple", false)));
 
+  private static final ValueParser<AmputationLevel> LEVEL =
+      ValueParsers.word(AmputationLevel.class);
+
+  /** How the wearer stood; parts that are required but missing are empty. */
+  private record Posture(
+      Optional<Stance> stance, Optional<OtherFoot> otherFoot, Optional<Hands> hands) {
+    static Posture of(Section root, Optional<ProstheticSide> side) {
+      Optional<Stance> stance =
+          root.requiredSection("stance").flatMap(s -> StanceSection.stance(s, side));
+      return new Posture(
+          stance,
+          StanceSection.otherFoot(root, stance),
+          root.required("hands", ValueParsers.word(Hands.class)));
+    }
+  }
+
+  /** By what offsets are judged, and what is noted beside them. */
+  private record Judging(AssumedUncertainties doubts, DecisionRule rule, Notes notes) {
+    static Judging of(Section root) {
+      Optional<AssumedUncertainties> doubts =
+          root.optionalSection("doubts").flatMap(SheetSection::doubts);
+      Optional<DecisionRule> rule =
+          root.optionalSection("decision-rule").flatMap(SheetSection::rule);
+      Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
+      return new Judging(
+          doubts.orElse(AssumedUncertainties.ASSUMED),
+          rule.orElse(DecisionRule.USUAL),
+          notes.orElse(NO_NOTES));
+    }
+  }
+
   private SheetSection() {}
 
   static Optional<TrialSheet> sheet(Section root, Optional<TrialSheet> earlier) {
     Optional<String> wearer = root.required("wearer", ValueParsers.TEXT);
     Optional<OffsetDateTime> at = root.required("at", ValueParsers.TIME);
     Optional<ProstheticSide> side = root.required("side", ValueParsers.word(ProstheticSide.class));
-    Optional<AmputationLevel> level =
-        root.required("level", ValueParsers.word(AmputationLevel.class));
+    Optional<AmputationLevel> level = root.required("level", LEVEL);
     OptionalDouble mass = number(root, "body-mass-kg", ValueParsers.number(2, 500));
-    Optional<Stance> stance =
-        root.requiredSection("stance").flatMap(s -> StanceSection.stance(s, side));
-    Optional<OtherFoot> otherFoot = StanceSection.otherFoot(root, stance);
-    Optional<Hands> hands = root.required("hands", ValueParsers.word(Hands.class));
+    Posture posture = Posture.of(root, side);
     Optional<KneeSetting> knee = WearerSection.knee(root, level);
     Optional<Footwear> footwear = root.requiredSection("footwear").flatMap(WearerSection::footwear);
     OptionalDouble width = number(root, "stance-width-mm", ValueParsers.number(0, 2_000));
@@ -50,10 +77,7 @@ final class SheetSection {
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
-    Optional<AssumedUncertainties> doubts =
-        root.optionalSection("doubts").flatMap(SheetSection::doubts);
-    Optional<DecisionRule> rule = root.optionalSection("decision-rule").flatMap(SheetSection::rule);
-    Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
+    Judging judging = Judging.of(root);
     return root.build(
         () ->
             new TrialSheet(
@@ -62,9 +86,9 @@ final class SheetSection {
                 side.orElseThrow(),
                 level.orElseThrow(),
                 mass,
-                stance.orElseThrow(),
-                otherFoot,
-                hands.orElseThrow(),
+                posture.stance().orElseThrow(),
+                posture.otherFoot(),
+                posture.hands().orElseThrow(),
                 knee,
                 footwear.orElseThrow(),
                 width,
@@ -73,9 +97,9 @@ final class SheetSection {
                 components,
                 measured.landmarks(),
                 measured.targets(),
-                doubts.orElse(AssumedUncertainties.ASSUMED),
-                rule.orElse(DecisionRule.USUAL),
-                notes.orElse(NO_NOTES)));
+                judging.doubts(),
+                judging.rule(),
+                judging.notes()));
   }
 
   /** What a clinic knows better than is assumed; the rest stays as assumed. */

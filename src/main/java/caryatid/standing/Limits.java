@@ -24,7 +24,7 @@ package caryatid.standing;
  * @param wholeBody limits of the whole body's vertical force
  * @param leastShare smallest share of the whole load on a prosthesis, 0 to 1
  */
-public record Limits(
+record Limits(
     double shortestS,
     double blockS,
     double windowS,

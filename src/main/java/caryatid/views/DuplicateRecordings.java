@@ -15,7 +15,7 @@ import java.util.Map;
  * Finds recordings that stand in a record twice, by their SHA-512 sums. Nobody stands twice alike
  * to the last digit: one recording under two stands is a slip, unless both are of one state.
  */
-public final class DuplicateRecordings {
+final class DuplicateRecordings {
   private DuplicateRecordings() {}
 
   /** Stands that hold a recording which an earlier entry holds; corrected entries do not count. */

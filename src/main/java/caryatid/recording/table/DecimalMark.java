@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** What stands before a number's decimals. */
-public enum DecimalMark implements Coded {
+enum DecimalMark implements Coded {
   POINT("DecimalMark.POINT", '.'),
   COMMA("DecimalMark.COMMA", ',');
 

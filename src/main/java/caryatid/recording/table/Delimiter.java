@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** What stands between an export's cells. */
-public enum Delimiter implements Coded {
+enum Delimiter implements Coded {
   TAB("Delimiter.TAB", '\t'),
   SEMICOLON("Delimiter.SEMICOLON", ';'),
   COMMA("Delimiter.COMMA", ','),

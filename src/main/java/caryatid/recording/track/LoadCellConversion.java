@@ -23,7 +23,20 @@ import java.util.Optional;
  * Centre of pressure and vertical force from load cells: the cells' load-weighted mean position.
  */
 final class LoadCellConversion {
-  private LoadCellConversion() {}
+  private final double[] up;
+  private final double[] right;
+  private final double[] anterior;
+  private final BitSet missing;
+  private final BitSet unusable;
+  private final Map<String, SampleSeries> read = new LinkedHashMap<>();
+
+  private LoadCellConversion(int size) {
+    this.up = new double[size];
+    this.right = new double[size];
+    this.anterior = new double[size];
+    this.missing = new BitSet(size);
+    this.unusable = new BitSet(size);
+  }
 
   static Outcome<PlateTrack> track(
       ParsedTable table,
@@ -32,54 +45,57 @@ final class LoadCellConversion {
       ForceUnit unit,
       Timeline timeline,
       String file) {
-    int size = timeline.size();
-    double[] up = new double[size];
-    double[] right = new double[size];
-    double[] anterior = new double[size];
-    BitSet missing = new BitSet(size);
-    Map<String, SampleSeries> read = new LinkedHashMap<>();
+    LoadCellConversion sums = new LoadCellConversion(timeline.size());
     for (Sensors.LoadCell cell : cells.cells()) {
       NumberColumn column = table.column(plan.sensors().get(cell.column()));
-      missing.or(timeline.holes(column));
-      SampleSeries load = timeline.series(column);
-      read.put(cell.column(), load);
-      for (int i = 0; i < size; i++) {
-        double newton = load.at(i) * unit.newton();
-        up[i] += newton;
-        right[i] += newton * cell.rightMm();
-        anterior[i] += newton * cell.anteriorMm();
-      }
+      sums.missing.or(timeline.holes(column));
+      sums.add(cell, timeline.series(column), unit);
     }
     StageFindings findings =
-        new WeightColumnCheck(table, plan, unit).compare(up, missing, timeline, file);
-    PlateLayout.ExportOrigin origin =
-        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
-    BitSet unusable = new BitSet(size);
-    for (int i = 0; i < size; i++) {
+        new WeightColumnCheck(table, plan, unit).compare(sums.up, sums.missing, timeline, file);
+    sums.divide(plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0)));
+    DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), file);
+    for (Map.Entry<String, SampleSeries> each : sums.read.entrySet()) {
+      findings = findings.and(dead.refused(each.getKey(), each.getValue(), sums.unusable));
+    }
+    return new Outcome<>(sums.track(plan.name()), findings.and(sums.remarks(plan.name(), file)));
+  }
+
+  private void add(Sensors.LoadCell cell, SampleSeries load, ForceUnit unit) {
+    read.put(cell.column(), load);
+    for (int i = 0; i < up.length; i++) {
+      double newton = load.at(i) * unit.newton();
+      up[i] += newton;
+      right[i] += newton * cell.rightMm();
+      anterior[i] += newton * cell.anteriorMm();
+    }
+  }
+
+  /** From sums of moments to positions; samples without enough load are unusable and zero. */
+  private void divide(PlateLayout.ExportOrigin origin) {
+    for (int i = 0; i < up.length; i++) {
       boolean loaded = up[i] >= LoadedSamples.LEAST_N && !missing.get(i);
       unusable.set(i, !loaded);
       right[i] = loaded ? right[i] / up[i] + origin.rightMm() : 0;
       anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;
       up[i] = loaded ? up[i] : 0;
     }
-    DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), file);
-    for (Map.Entry<String, SampleSeries> each : read.entrySet()) {
-      findings = findings.and(dead.refused(each.getKey(), each.getValue(), unusable));
-    }
+  }
+
+  private PlateTrack track(String plate) {
+    return new PlateTrack(
+        plate,
+        Samples.adopt(right),
+        Samples.adopt(anterior),
+        Optional.of(Samples.adopt(up)),
+        Optional.empty(),
+        UsableMask.without(unusable, up.length));
+  }
+
+  private StageFindings remarks(String plate, String file) {
     BitSet unloaded = (BitSet) unusable.clone();
     unloaded.andNot(missing);
-    PlateTrack track =
-        new PlateTrack(
-            plan.name(),
-            Samples.adopt(right),
-            Samples.adopt(anterior),
-            Optional.of(Samples.adopt(up)),
-            Optional.empty(),
-            UsableMask.without(unusable, size));
-    return new Outcome<>(
-        track,
-        findings
-            .and(UnusableSamples.remarked(RecordingRemark.MISSING, missing, plan.name(), file))
-            .and(UnusableSamples.remarked(RecordingRemark.UNLOADED, unloaded, plan.name(), file)));
+    return UnusableSamples.remarked(RecordingRemark.MISSING, missing, plate, file)
+        .and(UnusableSamples.remarked(RecordingRemark.UNLOADED, unloaded, plate, file));
   }
 }

@@ -13,14 +13,14 @@ import caryatid.recording.model.PlateLayout;
  * with (a, b, c) = p. A change of sign of force and moment together (action or reaction) leaves r
  * as it is.
  */
-public final class TrueOriginCop {
+final class TrueOriginCop {
   private final Axis up;
   private final PlateLayout.TrueOrigin origin;
 
   /**
    * @throws IllegalArgumentException if the axes are left-handed, for which moments have no meaning
    */
-  public TrueOriginCop(Axes axes, PlateLayout.TrueOrigin origin) {
+  TrueOriginCop(Axes axes, PlateLayout.TrueOrigin origin) {
     if (!axes.rightHanded()) {
       throw new IllegalArgumentException("moments about left-handed axes: " + axes);
     }

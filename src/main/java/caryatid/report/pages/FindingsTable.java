@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The table of findings, and what it refers to. */
-public final class FindingsTable {
+final class FindingsTable {
   /** Leads to the sentence below the table. */
   private static final String TOO_NARROW = "†\u00a0";
 

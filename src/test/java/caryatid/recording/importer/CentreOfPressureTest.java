@@ -1,17 +1,14 @@
 package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription.ForceIs;
-import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Sensors;
-import caryatid.recording.track.TrueOriginCop;
 import caryatid.remark.BadInput;
 import java.util.EnumMap;
 import java.util.List;
@@ -128,13 +125,6 @@ class CentreOfPressureTest {
     assertThat(track.copRightMm().at(0)).isCloseTo(250, within(ROUNDING));
     assertThat(track.copAnteriorMm().at(0)).isCloseTo(412.5, within(ROUNDING));
     assertThat(track.upN().orElseThrow().at(0)).isCloseTo(800, within(ROUNDING));
-  }
-
-  @Test
-  void momentsAboutLeftHandedAxesHaveNoMeaning() {
-    Axes leftHanded = new Axes(Direction.PLUS_X, Direction.PLUS_Y, Direction.MINUS_Z);
-    assertThatThrownBy(() -> new TrueOriginCop(leftHanded, new PlateLayout.TrueOrigin(0, 0, 0)))
-        .isInstanceOf(IllegalArgumentException.class);
   }
 
   /** Mirrored left and right, a centre of pressure changes its side and nothing else. */

@@ -2,8 +2,6 @@ package caryatid.recording.importer;
 
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.TimeUnit;
-import caryatid.recording.table.DecimalMark;
-import caryatid.recording.table.Delimiter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -34,8 +32,8 @@ final class RandomExport {
   private final UnitStyle style;
   private final TimeUnit timeUnit;
   private final List<RandomStand.Column> columns = new ArrayList<>();
-  private final Delimiter delimiter;
-  private final DecimalMark mark;
+  private final char delimiter;
+  private final char mark;
 
   RandomExport(long seed) {
     random = new Random(seed);
@@ -44,8 +42,8 @@ final class RandomExport {
     timed = random.nextInt(4) > 0;
     style = pick(UnitStyle.values());
     timeUnit = pick(TimeUnit.values());
-    delimiter = pick(Delimiter.values());
-    mark = delimiter == Delimiter.COMMA ? DecimalMark.POINT : pick(DecimalMark.values());
+    delimiter = pick('\t', ';', ',', ' ');
+    mark = delimiter == ',' ? '.' : pick('.', ',');
     if (timed) {
       columns.add(
           new RandomStand.Column("Time", timeUnit.name().toLowerCase(Locale.ROOT), times()));
@@ -101,7 +99,7 @@ final class RandomExport {
     for (int i = 0; i < above; i++) {
       lines.add(pick("Subject: K7", "remark=none", "Made by hand", "", "Level\t3"));
     }
-    boolean brackets = style == UnitStyle.BRACKETS && delimiter != Delimiter.BLANK;
+    boolean brackets = style == UnitStyle.BRACKETS && delimiter != ' ';
     lines.add(
         joined(
             columns.stream()
@@ -112,7 +110,7 @@ final class RandomExport {
                             : c.name())
                 .toList()));
     if (style != UnitStyle.NOWHERE && !brackets) {
-      String none = delimiter == Delimiter.BLANK ? "-" : pick("", "-", "[-]");
+      String none = delimiter == ' ' ? "-" : pick("", "-", "[-]");
       lines.add(joined(columns.stream().map(c -> c.unit().isEmpty() ? none : c.unit()).toList()));
     }
     for (int row = 0; row < rows; row++) {
@@ -131,15 +129,15 @@ final class RandomExport {
   }
 
   private String number(double value) {
-    return String.format(Locale.ROOT, "%.8f", value).replace('.', mark.character());
+    return String.format(Locale.ROOT, "%.8f", value).replace('.', mark);
   }
 
   String joined(List<String> cells) {
-    return String.join(String.valueOf(delimiter.character()), cells);
+    return String.join(String.valueOf(delimiter), cells);
   }
 
   char delimiter() {
-    return delimiter.character();
+    return delimiter;
   }
 
   /** The lines as a file, in a random encoding with random line ends. */

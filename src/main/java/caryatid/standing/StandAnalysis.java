@@ -74,7 +74,7 @@ public final class StandAnalysis {
         ReferencePercentiles.place(sway, stretch.durationS(), recording.rateHz());
     Standing silent =
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
-    List<Remark> remarks = StandRemarks.of(silent, quiet, conditions);
+    List<Remark> remarks = StandRemarks.of(silent, quiet, conditions, limits);
     return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
   }
 

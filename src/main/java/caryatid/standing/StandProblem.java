@@ -9,6 +9,8 @@ enum StandProblem implements Topic {
   WHICH_FOOT("StandProblem.WHICH_FOOT"),
   NOTHING_USABLE("StandProblem.NOTHING_USABLE"),
   TOO_SHORT("StandProblem.TOO_SHORT"),
+  /** Arguments: shortest stretch, the recording's length. */
+  SHORT_RECORDING("StandProblem.SHORT_RECORDING"),
   TOO_SHORT_BY_HAND("StandProblem.TOO_SHORT_BY_HAND"),
   GAP_BY_HAND("StandProblem.GAP_BY_HAND"),
   FORCE_UNSTEADY("StandProblem.FORCE_UNSTEADY"),

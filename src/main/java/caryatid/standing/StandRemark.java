@@ -26,6 +26,10 @@ public enum StandRemark implements Topic {
   LIGHT_LOAD("StandRemark.LIGHT_LOAD", Weight.IMPORTANT),
   /** Arguments: line, angle. */
   MUCH_LEAN("StandRemark.MUCH_LEAN", Weight.IMPORTANT),
+  /** Within the part used; arguments: line, size. */
+  DRIFT_INSIDE("StandRemark.DRIFT_INSIDE", Weight.NOTE),
+  /** Within the part used; arguments: line, size, time from the recording's start. */
+  SHIFT_INSIDE("StandRemark.SHIFT_INSIDE", Weight.NOTE),
   SHORT_STRETCH("StandRemark.SHORT_STRETCH", Weight.NOTE),
   SLOWER_UNSEEN("StandRemark.SLOWER_UNSEEN", Weight.NOTE),
   LOW_RATE("StandRemark.LOW_RATE", Weight.NOTE),

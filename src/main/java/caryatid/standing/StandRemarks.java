@@ -38,12 +38,12 @@ final class StandRemarks {
   /**
    * Standard deviation of the vertical force, as a fraction of its mean, above which a stand is not
    * plain any more: the whole body's is 0.0011 to 0.0033 in real standing and 0.13 in slow squats;
-   * one foot's goes with sideways sway, up to about 0.13 (see {@link Limits}). Between these and
-   * the limits a person with a prosthesis may shift load.
+   * one foot's is at most 0.098 in 180 recordings of single feet (see {@link Squats}). Between
+   * these and the limits a person with a prosthesis may shift load, quickly or slowly.
    */
   private static final double VARIES_WHOLE = 0.01;
 
-  private static final double VARIES_FOOT = 0.2;
+  private static final double VARIES_FOOT = 0.098;
 
   /**
    * Mean horizontal over vertical force of the whole body that is taken for the plate's own offset:
@@ -64,12 +64,16 @@ final class StandRemarks {
   }
 
   static List<Remark> of(
-      Standing standing, List<LoadSignals> quiet, StandAnalysis.Conditions conditions) {
+      Standing standing,
+      List<LoadSignals> quiet,
+      StandAnalysis.Conditions conditions,
+      Limits limits) {
     StandRemarks found = new StandRemarks(standing, quiet, conditions);
     found.load();
     found.sway();
     found.force();
     found.remarks.addAll(Sizes.of(quiet, standing.rateHz()));
+    found.remarks.addAll(Wandering.of(quiet, standing.stretch(), limits));
     found.memory();
     found.stretch();
     found.shear();

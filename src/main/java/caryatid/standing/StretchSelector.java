@@ -62,16 +62,29 @@ final class StretchSelector {
         return unsteady(trace, variation);
       }
     }
-    Reason main =
-        found.leftOut().stream()
-            .max(Comparator.comparingInt(run -> run.toIndex() - run.fromIndex()))
-            .map(QuietStretchFinder.Run::reason)
-            .orElse(Reason.SHORTER_STRETCH);
-    return bad(
-        StandProblem.TOO_SHORT,
-        Argument.of(limits.shortestS(), Unit.S),
-        Argument.of(found.toIndex() > found.fromIndex() ? stretch.durationS() : 0, Unit.S),
-        Argument.term(main));
+    double foundS = found.toIndex() > found.fromIndex() ? stretch.durationS() : 0;
+    return mainReason(found.leftOut())
+        .map(
+            reason ->
+                bad(
+                    StandProblem.TOO_SHORT,
+                    Argument.of(limits.shortestS(), Unit.S),
+                    Argument.of(foundS, Unit.S),
+                    Argument.term(reason)))
+        .orElseGet(
+            () ->
+                bad(
+                    StandProblem.SHORT_RECORDING,
+                    Argument.of(limits.shortestS(), Unit.S),
+                    Argument.of(foundS, Unit.S)));
+  }
+
+  /** What keeps the most from being used; that a part is shorter than another keeps none. */
+  private static Optional<Reason> mainReason(List<QuietStretchFinder.Run> leftOut) {
+    return leftOut.stream()
+        .filter(run -> run.reason() != Reason.SHORTER_STRETCH)
+        .max(Comparator.comparingInt(run -> run.toIndex() - run.fromIndex()))
+        .map(QuietStretchFinder.Run::reason);
   }
 
   private QuietStretch cut(Stretch byHand) throws BadInput {

@@ -18,8 +18,12 @@ final class Numbers {
   }
 
   String withUnit(double value, Unit unit) {
+    return withUnit(value, unit, unit.decimals());
+  }
+
+  String withUnit(double value, Unit unit, int decimals) {
     String space = unit.symbol().isEmpty() || unit == Unit.DEG ? "" : NO_BREAK_SPACE;
-    return plain(value, unit) + space + unit.symbol();
+    return plain(value, decimals) + space + unit.symbol();
   }
 
   String signed(double value, Unit unit) {
@@ -29,8 +33,11 @@ final class Numbers {
   }
 
   String plain(double value, Unit unit) {
-    BigDecimal rounded = new BigDecimal(value).setScale(unit.decimals(), RoundingMode.HALF_UP);
-    return exact(rounded);
+    return plain(value, unit.decimals());
+  }
+
+  private String plain(double value, int decimals) {
+    return exact(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP));
   }
 
   String exact(BigDecimal value) {

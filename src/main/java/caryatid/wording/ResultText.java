@@ -17,9 +17,14 @@ import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.LoadLineOwner;
+import caryatid.standing.QuietStretch;
+import caryatid.standing.UnusedPart;
 import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A result as a few lines for a terminal. */
@@ -97,6 +102,7 @@ public final class ResultText {
         stand.recording().name(),
         wording.number(stand.standing().stretch().fromS(), Unit.S),
         wording.number(stand.standing().stretch().toS(), Unit.S));
+    leftOut(stand.standing().stretch());
     for (Side side : stand.trial().side().sides()) {
       var share = stand.standing().share().get(side);
       if (share != null) {
@@ -106,6 +112,23 @@ public final class ResultText {
             wording.number(100 * share.value(), Unit.PERCENT),
             wording.number(100 * share.expanded(Estimate.COVERAGE), Unit.PERCENT));
       }
+    }
+  }
+
+  /** What was left out, and why, the longest first. */
+  private void leftOut(QuietStretch stretch) {
+    Map<UnusedPart.Reason, Double> seconds = new EnumMap<>(UnusedPart.Reason.class);
+    stretch.leftOut().forEach(l -> seconds.merge(l.reason(), l.toS() - l.fromS(), Double::sum));
+    double leftS = seconds.values().stream().mapToDouble(Double::doubleValue).sum();
+    if (leftS > 0) {
+      say(
+          "ResultText.left-out",
+          wording.number(leftS, Unit.S),
+          wording.number(leftS + stretch.durationS(), Unit.S),
+          seconds.entrySet().stream()
+              .sorted(Map.Entry.<UnusedPart.Reason, Double>comparingByValue().reversed())
+              .map(entry -> wording.word(entry.getKey()))
+              .collect(Collectors.joining(", ")));
     }
   }
 

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
@@ -63,7 +64,7 @@ public final class Wording {
 
   /** A remark's sentence. */
   public String say(Remark remark) {
-    return fill(remark.topic().code(), remark.arguments());
+    return sentence(remark.topic().code(), remark.arguments());
   }
 
   /** A remark as it is told of a state, with the number of stands where it is said of several. */
@@ -80,13 +81,13 @@ public final class Wording {
     String file = problem.place().file();
     boolean column = problem.place().line().isEmpty() && !within.isEmpty();
     String where = within.isEmpty() ? file : file + (column ? ", " : " ") + within;
-    return where + ": " + fill(problem.topic().code(), problem.arguments());
+    return where + ": " + sentence(problem.topic().code(), problem.arguments());
   }
 
   /** The same without the file's name, for a page that is about one file. */
   public String sayWithin(Problem problem) {
     String within = within(problem.place());
-    String sentence = fill(problem.topic().code(), problem.arguments());
+    String sentence = sentence(problem.topic().code(), problem.arguments());
     return within.isEmpty() ? sentence : within + ": " + sentence;
   }
 
@@ -132,12 +133,27 @@ public final class Wording {
 
   /** The text kept under a key, its place holders filled in order. */
   public String fill(String key, List<Argument> arguments) {
+    return fill(key, arguments, this::say);
+  }
+
+  /** The same with numbers that can be told apart. */
+  private String sentence(String key, List<Argument> arguments) {
+    return fill(
+        key,
+        arguments,
+        argument ->
+            argument instanceof Argument.Quantity q
+                ? numbers.withUnit(q.value(), q.unit(), Decimals.of(q.unit(), arguments))
+                : say(argument));
+  }
+
+  private String fill(String key, List<Argument> arguments, Function<Argument, String> say) {
     return PLACE_HOLDER
         .matcher(word(key))
         .replaceAll(
             m ->
                 java.util.regex.Matcher.quoteReplacement(
-                    say(arguments.get(Integer.parseInt(m.group(1))))));
+                    say.apply(arguments.get(Integer.parseInt(m.group(1))))));
   }
 
   /** The text kept under a key, its place holders filled in order. */

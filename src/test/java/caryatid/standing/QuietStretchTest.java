@@ -3,10 +3,13 @@ package caryatid.standing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import caryatid.geometry.Side;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.standing.UnusedPart.Reason;
+import caryatid.wording.Wording;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -85,6 +88,32 @@ class QuietStretchTest {
     assertThat(stretch.durationS()).isBetween(17.0, 25.0);
     assertThat(stretch.leftOut()).extracting(UnusedPart::reason).containsOnly(Reason.DRIFT);
     assertThat(found(i -> i * 0.007, i -> 400).size()).isEqualTo(N);
+  }
+
+  @Test
+  void aRecordingThatIsShortItselfIsCalledThat() {
+    assertThat(refusal(Made.at(100, 4.9).plate("p", i -> 0, i -> 0, i -> 400)))
+        .isEqualTo(
+            "made.csv: expected at least 5.00 s of quiet standing, but the recording lasts only"
+                + " 4.89 s. Record longer.");
+  }
+
+  /** Two parts of three seconds: what lies between them is the reason, not that one is shorter. */
+  @Test
+  void whatKeepsPartsFromBeingUsedIsSaid() {
+    assertThat(refusal(Made.at(100, 8).plate("p", i -> 0, i -> 0, i -> i / 50 == 8 ? 0 : 400)))
+        .contains("most of the rest was left out because: samples missing or unloaded.");
+  }
+
+  private static String refusal(Made made) {
+    try {
+      StandAnalysis.analyse(
+          made.recording(),
+          Made.conditions(new Stance.ProstheticFootOnPlate(Optional.empty()), Side.LEFT));
+      return "";
+    } catch (BadInput e) {
+      return Wording.in(Locale.ENGLISH).say(e.problems().get(0)).replace('\u00a0', ' ');
+    }
   }
 
   @Test

@@ -94,7 +94,7 @@ class StandRemarkNumbersTest {
             PlateAccuracy.ASSUMED,
             Optional.empty());
     Wording english = Wording.in(Locale.ENGLISH);
-    return StandRemarks.of(standing(), quiet(), conditions).stream()
+    return StandRemarks.of(standing(), quiet(), conditions, Limits.USUAL).stream()
         .map(remark -> english.say(remark).replace('\u00a0', ' '))
         .toList();
   }
@@ -111,9 +111,9 @@ class StandRemarkNumbersTest {
         "Much sway (left foot's line, standard deviation 21.4 mm): ",
         "Hardly any sway (right foot's line, standard deviation 0.1 mm): ",
         "The vertical force (left foot's line) varies by 23.7 % of its mean (standard deviation);"
-            + " in plain standing it is less than 20.0 %. ",
+            + " in plain standing it is less than 9.8 %. ",
         "The vertical force (right foot's line) varies by 21.3 % of its mean (standard deviation);"
-            + " in plain standing it is less than 20.0 %. ",
+            + " in plain standing it is less than 9.8 %. ",
         "The vertical force (whole body's line) varies by 22.5 % of its mean (standard deviation);"
             + " in plain standing it is less than 1.0 %. ",
         "For the mean, the 11.95 s used count as about 6 independent looks, ",

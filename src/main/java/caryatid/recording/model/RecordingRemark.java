@@ -9,6 +9,10 @@ public enum RecordingRemark implements Topic {
   PRINTED_TWICE("RecordingRemark.PRINTED_TWICE"),
   SAME_TIME("RecordingRemark.SAME_TIME", Weight.IMPORTANT),
   GAPS("RecordingRemark.GAPS", Weight.IMPORTANT),
+  /** Gaps with straight lines over them; arguments: gaps, samples, longest, ms. */
+  BRIDGED("RecordingRemark.BRIDGED"),
+  /** Times of a computer's clock; arguments: shortest step, longest step, ms, rate. */
+  UNEVEN("RecordingRemark.UNEVEN"),
   /** Times off the even ones, with no row missing. */
   OUT_OF_PLACE("RecordingRemark.OUT_OF_PLACE"),
   /** The description's rate counts, although the file's times show another one. */

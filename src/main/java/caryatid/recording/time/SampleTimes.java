@@ -17,8 +17,8 @@ import java.util.stream.IntStream;
 /**
  * From the times or numbers of a table's rows to even times. Stated rule: times that only look
  * uneven because they are rounded are even; a row printed twice counts once; of several rows at one
- * time the first counts; where rows are missing, samples without a value are put in; a time that
- * runs back is refused.
+ * time the first counts, unless a computer's clock stamped them; where rows are missing, samples
+ * without a value are put in; a time that runs back is refused.
  */
 final class SampleTimes {
   /**
@@ -78,7 +78,7 @@ final class SampleTimes {
     if (!back.clean()) {
       return none(back);
     }
-    Outcome<int[]> once = oncePerTime(sameRow);
+    Outcome<int[]> once = rows(sameRow);
     int[] rows = once.value();
     if (rows.length < 2) {
       return none(
@@ -94,7 +94,21 @@ final class SampleTimes {
                   Argument.count(gaps.missing()),
                   Argument.count(rows.length)));
     }
-    return new Outcome<>(Optional.of(timeline(rows, gaps)), once.findings().and(remarks(gaps)));
+    Timeline timeline = timeline(rows, gaps);
+    return new Outcome<>(
+        Optional.of(timeline), once.findings().and(remarks(gaps)).and(uneven(gaps, timeline)));
+  }
+
+  private StageFindings uneven(Gaps gaps, Timeline timeline) {
+    if (!gaps.uneven()) {
+      return nothing;
+    }
+    double[] steps = gaps.extremes();
+    return nothing.withRemark(
+        RecordingRemark.UNEVEN,
+        Argument.count(Math.round(1000 * steps[0] * unitS)),
+        Argument.count(Math.round(1000 * steps[1] * unitS)),
+        Argument.of(timeline.rateHz(), Unit.HZ));
   }
 
   private static Outcome<Optional<Timeline>> none(StageFindings findings) {
@@ -182,6 +196,31 @@ final class SampleTimes {
   }
 
   /**
+   * The rows that count. A computer's clock gives two rows one time where they arrive together, so
+   * that there only a row printed twice is left out.
+   */
+  private Outcome<int[]> rows(BiPredicate<Integer, Integer> sameRow) {
+    Outcome<int[]> once = oncePerTime(sameRow);
+    boolean all = once.value().length == times.size();
+    return kind == Kind.NUMBERS || all || !new Gaps(times, once.value()).uneven()
+        ? once
+        : oncePerRow(sameRow);
+  }
+
+  private Outcome<int[]> oncePerRow(BiPredicate<Integer, Integer> sameRow) {
+    int[] rows =
+        IntStream.range(0, times.size())
+            .filter(i -> i == 0 || times.at(i) != times.at(i - 1) || !sameRow.test(i - 1, i))
+            .toArray();
+    int same = times.size() - rows.length;
+    return new Outcome<>(rows, same > 0 ? printedTwice(same) : nothing);
+  }
+
+  private StageFindings printedTwice(int rows) {
+    return nothing.withRemark(RecordingRemark.PRINTED_TWICE, Argument.count(rows));
+  }
+
+  /**
    * Leaves out rows at a time that is already there, unless times are coarser than the sampling.
    */
   private Outcome<int[]> oncePerTime(BiPredicate<Integer, Integer> sameRow) {
@@ -198,10 +237,7 @@ final class SampleTimes {
           IntStream.range(0, times.size()).toArray(),
           nothing.withRemark(RecordingRemark.COARSE_TIMES));
     }
-    StageFindings findings = nothing;
-    if (same > 0) {
-      findings = findings.withRemark(RecordingRemark.PRINTED_TWICE, Argument.count(same));
-    }
+    StageFindings findings = same > 0 ? printedTwice(same) : nothing;
     if (other > 0) {
       findings = findings.withRemark(RecordingRemark.SAME_TIME, Argument.count(other));
     }

@@ -3,6 +3,7 @@ package caryatid.recording.time;
 import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnMeaning;
@@ -15,6 +16,7 @@ import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,6 +32,12 @@ public final class TimeBaseFinder {
 
   /** A stated rate further than this from the one of the times contradicts them. */
   private static final double SAME_RATE = 0.01;
+
+  /**
+   * What is sent to a computer's clock arrives at 98.3 Hz where 100 are stated (measured on public
+   * recordings); so much less or more is still the same rate.
+   */
+  private static final double NOMINAL = 0.03;
 
   /** Times whose smallest step is so much larger than the rows' mean one are coarser than these. */
   private static final double COARSE = 1.5;
@@ -57,8 +65,25 @@ public final class TimeBaseFinder {
     Timed found = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
     return found
         .timeline()
-        .map(t -> new Timed(found.timeline(), found.unit(), withRate(t, timed, found.findings())))
+        .map(t -> bridged(t, found.unit(), withRate(t, timed, found.findings())))
         .orElse(found);
+  }
+
+  private static Timed bridged(Timeline timeline, Optional<TimeUnit> unit, StageFindings findings) {
+    BitSet gaps = timeline.shortGaps();
+    if (gaps.isEmpty()) {
+      return new Timed(Optional.of(timeline), unit, findings);
+    }
+    long runs = gaps.stream().filter(i -> !gaps.get(i - 1)).count();
+    double longest = gaps.stream().map(i -> gaps.nextClearBit(i) - i).max().orElseThrow();
+    return new Timed(
+        Optional.of(timeline.bridging(gaps)),
+        unit,
+        findings.withRemark(
+            RecordingRemark.BRIDGED,
+            Argument.count(runs),
+            Argument.count(gaps.cardinality()),
+            Argument.count(Math.round(1000 * longest / timeline.rateHz()))));
   }
 
   private StageFindings withRate(Timeline timeline, boolean timed, StageFindings earlier) {
@@ -120,7 +145,7 @@ public final class TimeBaseFinder {
     return new Timed(
         timeline.value(),
         unit.value(),
-        timeline.value().map(t -> findings.and(compared(t.rateHz(), column))).orElse(findings));
+        timeline.value().map(t -> findings.and(compared(t, column, findings))).orElse(findings));
   }
 
   /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
@@ -227,9 +252,14 @@ public final class TimeBaseFinder {
         Argument.term(unit));
   }
 
-  private StageFindings compared(double rateHz, int column) {
+  private StageFindings compared(Timeline timeline, int column, StageFindings found) {
+    double rateHz = timeline.rateHz();
     OptionalDouble stated = statedRate();
     if (stated.isEmpty() || !preamble.contradicts(rateHz)) {
+      return nothing;
+    }
+    boolean uneven = found.remarks().stream().anyMatch(r -> r.topic() == RecordingRemark.UNEVEN);
+    if (uneven && Math.abs(rateHz / stated.getAsDouble() - 1) < NOMINAL) {
       return nothing;
     }
     return nothing.withProblem(

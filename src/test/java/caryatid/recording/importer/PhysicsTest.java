@@ -75,8 +75,8 @@ class PhysicsTest {
   void aChannelThatFreezesIsRemarked() throws BadInput {
     assertThat(frozen(52))
         .containsExactly(
-            "plate 1: column 'CoPy (mm)' holds one number for up to 0.51 s and changes otherwise: the"
-                + " channel seems to have frozen.");
+            "plate 1: column 'CoPy (mm)' holds one number for up to 0.51 s and changes otherwise:"
+                + " the channel seems to have frozen.");
     assertThat(frozen(50)).isEmpty();
   }
 

@@ -43,7 +43,7 @@ class SampleNumbersTest {
     assertThat(usable.at(44)).isFalse();
     assertThat(usable.at(45)).isTrue();
     assertThat(Exports.remarks(recording))
-        .contains("Gaps in the rows' times or numbers: 1. Samples missing there and left out: 5.");
+        .contains("Gaps in the rows' times or numbers: 1. Samples missing there: 5.");
   }
 
   @Test

@@ -157,8 +157,8 @@ class TimesTest {
     PlateTrack plate = recording.plates().get(0);
     assertThat(recording.timeS().size()).isEqualTo(100);
     for (int i = 0; i < 100; i++) {
-      assertThat(plate.usable().at(i)).as("sample %s", i).isEqualTo(i != 60);
-      assertThat(plate.copRightMm().at(i)).as("sample %s", i).isEqualTo(i == 60 ? 0 : i);
+      assertThat(plate.usable().at(i)).as("sample %s", i).isTrue();
+      assertThat(plate.copRightMm().at(i)).as("sample %s", i).isEqualTo(i);
     }
   }
 
@@ -200,7 +200,32 @@ class TimesTest {
     assertThat(usable.at(45)).isTrue();
     assertThat(usable.count()).isEqualTo(95);
     assertThat(Exports.remarks(recording))
-        .contains("Gaps in the rows' times or numbers: 1. Samples missing there and left out: 5.");
+        .contains("Gaps in the rows' times or numbers: 1. Samples missing there: 5.");
+  }
+
+  /** A tenth of a second at most, and a hundredth of the samples. */
+  @Test
+  void aShortGapIsBridgedByAStraightLine() throws BadInput {
+    Recording recording = read(export(1000, "%.2f", i -> (i >= 400 ? i + 10 : i) / 100.0));
+    PlateTrack plate = recording.plates().get(0);
+    assertThat(plate.usable().count()).isEqualTo(1010);
+    double before = plate.upN().orElseThrow().at(399);
+    double after = plate.upN().orElseThrow().at(410);
+    assertThat(plate.upN().orElseThrow().at(402))
+        .isCloseTo(before + 3 * (after - before) / 11, within(EXACT));
+    assertThat(Exports.remarks(recording))
+        .contains(
+            "Gaps in the rows' times or numbers: 1. Samples missing there: 10.",
+            "Short gaps bridged by straight lines: 1, with 10 samples together, none longer than"
+                + " 100 ms.");
+  }
+
+  @Test
+  void aLongerGapIsNotBridged() throws BadInput {
+    Recording longer = read(export(2000, "%.2f", i -> (i >= 400 ? i + 11 : i) / 100.0));
+    assertThat(longer.plates().get(0).usable().count()).isEqualTo(2000);
+    Recording many = read(export(980, "%.2f", i -> (i >= 400 ? i + 10 : i) / 100.0));
+    assertThat(many.plates().get(0).usable().count()).isEqualTo(980);
   }
 
   /** Sample 40 late by 0.9 of a step: the next step makes up for it, and no row is missing. */

@@ -14,27 +14,31 @@ import java.util.List;
  * is wrong by a factor.
  *
  * <p>The limits of movement are set by 36 real stands of 60 s (the first, third and fifth run of
- * twelve of 60; open data set of Santos and Duarte 2016, PeerJ 4:e2648, computed) and hold on the
- * other 24. They are of both feet of people without a prosthesis: people with one may differ, so
- * nothing is refused.
+ * twelve of 60; open data set of Santos and Duarte 2016, PeerJ 4:e2648, computed). None of the
+ * other 24 is remarked, and all of these are remarked or refused when their numbers are multiplied
+ * or divided by 10 or more; of their parts of 20 s three in four are when divided by 10. They are
+ * of both feet of people without a prosthesis: people with one may differ, so nothing is refused.
  */
 final class Sizes {
   /**
-   * Smallest standard deviation, mm, over the root of the length, s: 0.85 mm fore and aft in 20 s,
-   * where the smallest of any 20 s is 1.37 mm, and 0.36 mm sideways for 0.54 mm. In a minute it is
-   * 1.47 mm fore and aft, where the smallest of all 1,930 stands is 1.52 mm.
+   * Smallest standard deviation, mm, over the root of the length, s. In any part of 5 to 60 s of
+   * the 36 it is at least 0.220 fore and aft and 0.077 sideways. In a minute it is 1.48 mm fore and
+   * aft, where the smallest of all 1,930 stands is 1.52 mm.
    */
-  private static final double LEAST_ANTERIOR_MM = 0.19;
+  private static final double LEAST_ANTERIOR_MM = 0.21;
 
-  private static final double LEAST_RIGHT_MM = 0.08;
+  private static final double LEAST_RIGHT_MM = 0.075;
 
   /** The limits of smallest sizes grow no further with the length, s. */
-  private static final double LONGEST_S = 60;
+  private static final double LONGEST_S = 50;
 
   /** Shorter parts may hold an unusually slow or quick moment, s. */
   private static final double SPEED_S = 20;
 
-  /** Speeds, mm/s, in 20 s: 2.68 to 38.0 fore and aft and 1.01 to 25.7 sideways. */
+  /**
+   * Speeds, mm/s, in 20 s of the 36: 2.68 to 38.0 fore and aft and 1.09 to 25.7 sideways; of the
+   * other 24: 3.85 to 30.3 and 2.21 to 30.7.
+   */
   private static final double SLOWEST_ANTERIOR = 2.2;
 
   private static final double SLOWEST_RIGHT = 0.9;

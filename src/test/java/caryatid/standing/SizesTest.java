@@ -52,13 +52,13 @@ class SizesTest {
         Made.at(100, 60).plate("p", right, anterior, i -> upN));
   }
 
-  /** 0.19 mm and 0.08 mm times the root of 60. */
+  /** 0.21 mm and 0.075 mm times the root of 50. */
   @Test
   void aSmallMovementIsRemarked() throws Exception {
-    assertThat(body(wave(1, 0.5), wave(1.471, 0.5))).containsExactly(StandRemark.SMALL_MOVEMENT);
-    assertThat(body(wave(1, 0.5), wave(1.473, 0.5))).isEmpty();
-    assertThat(body(wave(0.619, 1), wave(2, 0.5))).containsExactly(StandRemark.SMALL_MOVEMENT);
-    assertThat(body(wave(0.621, 1), wave(2, 0.5))).isEmpty();
+    assertThat(body(wave(1, 0.5), wave(1.484, 0.5))).containsExactly(StandRemark.SMALL_MOVEMENT);
+    assertThat(body(wave(1, 0.5), wave(1.486, 0.5))).isEmpty();
+    assertThat(body(wave(0.529, 1), wave(2, 0.5))).containsExactly(StandRemark.SMALL_MOVEMENT);
+    assertThat(body(wave(0.531, 1), wave(2, 0.5))).isEmpty();
   }
 
   @Test

@@ -97,12 +97,14 @@ public final class ResultText {
   }
 
   private void stand(Stand stand) {
-    say(
-        "ResultText.stand",
-        stand.recording().name(),
-        wording.number(stand.standing().stretch().fromS(), Unit.S),
-        wording.number(stand.standing().stretch().toS(), Unit.S));
-    leftOut(stand.standing().stretch());
+    QuietStretch stretch = stand.standing().stretch();
+    String used =
+        wording.fill(
+            "ResultText.stand",
+            Argument.text(stand.recording().name()),
+            Argument.of(stretch.fromS(), Unit.S),
+            Argument.of(stretch.toS(), Unit.S));
+    lines.add(used + leftOut(stretch));
     for (Side side : stand.trial().side().sides()) {
       var share = stand.standing().share().get(side);
       if (share != null) {
@@ -115,21 +117,23 @@ public final class ResultText {
     }
   }
 
-  /** What was left out, and why, the longest first. */
-  private void leftOut(QuietStretch stretch) {
+  /** How much was left out, and why, the longest first; empty where everything was used. */
+  private String leftOut(QuietStretch stretch) {
     Map<UnusedPart.Reason, Double> seconds = new EnumMap<>(UnusedPart.Reason.class);
-    stretch.leftOut().forEach(l -> seconds.merge(l.reason(), l.toS() - l.fromS(), Double::sum));
+    stretch.leftOut().forEach(p -> seconds.merge(p.reason(), p.toS() - p.fromS(), Double::sum));
     double leftS = seconds.values().stream().mapToDouble(Double::doubleValue).sum();
-    if (leftS > 0) {
-      say(
-          "ResultText.left-out",
-          wording.number(leftS, Unit.S),
-          wording.number(leftS + stretch.durationS(), Unit.S),
-          seconds.entrySet().stream()
-              .sorted(Map.Entry.<UnusedPart.Reason, Double>comparingByValue().reversed())
-              .map(entry -> wording.word(entry.getKey()))
-              .collect(Collectors.joining(", ")));
-    }
+    String reasons =
+        seconds.entrySet().stream()
+            .sorted(Map.Entry.<UnusedPart.Reason, Double>comparingByValue().reversed())
+            .map(entry -> wording.word(entry.getKey()))
+            .collect(Collectors.joining(", "));
+    return reasons.isEmpty()
+        ? ""
+        : wording.fill(
+            "ResultText.left-out",
+            Argument.of(leftS, Unit.S),
+            Argument.of(leftS + stretch.durationS(), Unit.S),
+            Argument.text(reasons));
   }
 
   private void finding(Finding finding) {

@@ -51,10 +51,10 @@ class InspectCommandTest extends Inspecting {
             "What has to be known before the file can be used",
             "- the unit of the centre of pressure is stated nowhere (plate 1). Its middle"
                 + " lies this far from the export's zero:",
-            "  0.0 mm if it is in mm,",
-            "  0.2 mm if in cm,",
-            "  20.0 mm if in m,",
-            "  0.5 mm if in inch.",
+            "  0.02 mm if it is in mm,",
+            "  0.20 mm if in cm,",
+            "  20.00 mm if in m,",
+            "  0.51 mm if in inch.",
             "  Add to the plate description under the plate: units: {cop: unknown}, with mm,"
                 + " cm, m or inch for unknown.",
             "- the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6"

@@ -34,7 +34,7 @@ class ResultTextNumbersTest {
   @ParameterizedTest
   @CsvSource({
     "0, Wearer DEMO-7, 7 2026-03-04 10:15 +01:00",
-    "1, stand-1.csv, 1 1.25 31.50",
+    "1, stand-1.csv, 1 1.25 31.50 3.50 33.75",
     "2, right side, 41.2 2.2",
     "3, stand-2.csv, 2 2.75 29.40",
     "4, right side, 43.6 2.5",

@@ -100,7 +100,7 @@ class PhysicsTest {
             1200,
             i ->
                 row(
-                    10 * Math.round(80 + 2 * Math.sin(0.02 * i)),
+                    10.0 * Math.round(80 + 2 * Math.sin(0.02 * i)),
                     10 + 3 * Math.sin(0.1 * i),
                     20 + 4 * Math.cos(0.07 * i)));
     assertThat(Exports.remarks(read(export))).noneMatch(r -> r.contains("frozen"));

@@ -7,7 +7,6 @@ import caryatid.chart.mark.Scale.PersonPoint;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** What of a leg has to fit on the paper. */
 final class LegExtent {
@@ -45,27 +44,5 @@ final class LegExtent {
     places.add(new PersonPoint(line.acrossMm() + line.halfMm(), top));
     line.leanPerUp()
         .ifPresent(lean -> places.add(new PersonPoint(line.acrossMm() + lean * top * ABOVE, top)));
-  }
-
-  /** Where a level's label may start, mm across. */
-  static double rightmost(Level level, Leg leg) {
-    Stream<Double> line = leg.line().stream().map(LoadLine::acrossMm);
-    return Stream.concat(across(level, leg).stream(), line)
-        .mapToDouble(Double::doubleValue)
-        .max()
-        .orElseThrow();
-  }
-
-  private static List<Double> across(Level level, Leg leg) {
-    List<Double> across = new ArrayList<>();
-    across.add(level.acrossMm() + level.halfMm());
-    level
-        .finding()
-        .ifPresent(
-            f -> {
-              across.add(level.acrossMm() + leg.view().sign() * f.target().lowestMm());
-              across.add(level.acrossMm() + leg.view().sign() * f.target().highestMm());
-            });
-    return across;
   }
 }

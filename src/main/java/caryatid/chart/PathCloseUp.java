@@ -68,7 +68,7 @@ final class PathCloseUp {
     }
     List<Double> wanted = stands.stream().map(i -> mean(i).downMm() - line / 2).toList();
     List<Double> heights = stands.stream().map(i -> line).toList();
-    List<Double> tops = VerticalSpread.tops(wanted, heights, frame.topMm(), frame.bottomMm());
+    List<Double> tops = tops(wanted, heights, frame.topMm(), frame.bottomMm());
     List<Mark> marks = new ArrayList<>();
     for (int n = 0; n < stands.size(); n++) {
       marks.addAll(number(stands.get(n), tops.get(n)));
@@ -87,5 +87,31 @@ final class PathCloseUp {
     return List.of(
         Stroke.of(Pen.LEADER, mean(stand), beside),
         new Text(new PaperPoint(left, topMm + Lettering.PLAIN.ascentMm()), words, Lettering.PLAIN));
+  }
+
+  /**
+   * Spreads things in a column, each as near to where it belongs as its neighbours allow.
+   *
+   * @param wantedTopsMm where each would like its top, from the uppermost thing to the lowest, mm
+   * @param heightsMm how high each is, mm; together not more than the room
+   * @param topMm upper end of the room, mm
+   * @param bottomMm lower end of the room, mm
+   */
+  private static List<Double> tops(
+      List<Double> wantedTopsMm, List<Double> heightsMm, double topMm, double bottomMm) {
+    List<Double> tops = new ArrayList<>();
+    double free = topMm;
+    for (int i = 0; i < wantedTopsMm.size(); i++) {
+      double top = Math.max(free, wantedTopsMm.get(i));
+      tops.add(top);
+      free = top + heightsMm.get(i);
+    }
+    double taken = bottomMm;
+    for (int i = tops.size() - 1; i >= 0; i--) {
+      double top = Math.min(tops.get(i), taken - heightsMm.get(i));
+      tops.set(i, top);
+      taken = top;
+    }
+    return tops;
   }
 }

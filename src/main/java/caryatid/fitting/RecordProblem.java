@@ -18,7 +18,6 @@ public enum RecordProblem implements Topic {
   CORRECTED_BEFORE("Keeping.CORRECTED_BEFORE"),
   OTHER_KIND("Keeping.OTHER_KIND"),
   STARTED_BEFORE("Keeping.STARTED_BEFORE"),
-  NO_SUCH_FILE("Keeping.NO_SUCH_FILE"),
   NO_STAND("Keeping.NO_STAND"),
   /** Arguments: the number that was named as a stand's. */
   NO_SUCH_STAND("Keeping.NO_SUCH_STAND"),

@@ -9,6 +9,13 @@ import java.util.OptionalDouble;
 
 /** Writes an object, member after member. What is empty is left out. */
 final class JsonObjectWriter {
+  /** How a value's members are written into its object. */
+  interface MemberWriter<T> {
+
+    /** Writes every member, in the order of the format. */
+    void write(T value, JsonObjectWriter out) throws IOException;
+  }
+
   private final JsonGenerator json;
 
   JsonObjectWriter(JsonGenerator json) {

@@ -1,5 +1,6 @@
 package caryatid.format;
 
+import caryatid.format.JsonObjectWriter.MemberWriter;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;

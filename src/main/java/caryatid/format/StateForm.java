@@ -4,6 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.PrecisionHint;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
+import caryatid.recording.model.Provenance;
 import java.io.IOException;
 
 /** An alignment state with its stands. */
@@ -28,9 +29,9 @@ final class StateForm {
   }
 
   private static void writeStand(Stand stand, JsonObjectWriter out) throws IOException {
-    out.object("recording", stand.recording(), ProvenanceForm::write)
-        .object("sheet", stand.sheet(), ProvenanceForm::write)
-        .object("description", stand.description(), ProvenanceForm::write)
+    out.object("recording", stand.recording(), StateForm::writeFile)
+        .object("sheet", stand.sheet(), StateForm::writeFile)
+        .object("description", stand.description(), StateForm::writeFile)
         .object("trial", stand.trial(), TrialForm::write)
         .list("landmarks", stand.landmarks(), LandmarkForm::write)
         .object("standing", stand.standing(), StandingForm::write)
@@ -41,9 +42,9 @@ final class StateForm {
 
   private static Stand readStand(JsonObjectReader in) {
     return new Stand(
-        in.object("recording", ProvenanceForm::read),
-        in.object("sheet", ProvenanceForm::read),
-        in.objectIfThere("description", ProvenanceForm::read),
+        in.object("recording", StateForm::readFile),
+        in.object("sheet", StateForm::readFile),
+        in.objectIfThere("description", StateForm::readFile),
         in.object("trial", TrialForm::read),
         in.list("landmarks", LandmarkForm::read),
         in.object("standing", StandingForm::read),
@@ -80,5 +81,13 @@ final class StateForm {
         in.word("remedy", FindingSpellings.REMEDY),
         in.number("half-width-mm"),
         in.number("half-width-then-mm"));
+  }
+
+  private static void writeFile(Provenance file, JsonObjectWriter out) throws IOException {
+    out.text("name", file.name()).whole("bytes", file.bytes()).text("sha512", file.sha512());
+  }
+
+  private static Provenance readFile(JsonObjectReader in) {
+    return new Provenance(in.text("name"), in.longWhole("bytes"), in.text("sha512"));
   }
 }

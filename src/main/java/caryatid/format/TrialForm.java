@@ -1,5 +1,9 @@
 package caryatid.format;
 
+import caryatid.sheet.Component;
+import caryatid.sheet.Footwear;
+import caryatid.sheet.KneeSetting;
+import caryatid.sheet.Notes;
 import caryatid.sheet.TrialSheet;
 import java.io.IOException;
 
@@ -16,17 +20,17 @@ final class TrialForm {
         .object("stance", trial.stance(), StanceForm::write)
         .object("other-foot", trial.otherFoot(), StanceForm::writeOtherFoot)
         .word("hands", BodySpellings.HANDS, trial.hands())
-        .object("knee", trial.knee(), WornForm::writeKnee)
-        .object("footwear", trial.footwear(), WornForm::writeFootwear)
+        .object("knee", trial.knee(), TrialForm::writeKnee)
+        .object("footwear", trial.footwear(), TrialForm::writeFootwear)
         .number("stance-width-mm", trial.stanceWidthMm())
         .number("toe-out-rad", trial.toeOutRad())
         .number("minutes-walked", trial.minutesWalked())
-        .list("components", trial.components(), WornForm::writeComponent)
+        .list("components", trial.components(), TrialForm::writeComponent)
         .list("landmarks", trial.landmarks(), LandmarkForm::writeEntry)
         .list("targets", trial.targets(), TargetForm::write)
         .object("doubts", trial.doubts(), TargetForm::writeDoubts)
         .object("rule", trial.rule(), TargetForm::writeRule)
-        .object("notes", trial.notes(), NotesForm::write);
+        .object("notes", trial.notes(), TrialForm::writeNotes);
   }
 
   static TrialSheet read(JsonObjectReader in) {
@@ -39,16 +43,66 @@ final class TrialForm {
         in.object("stance", StanceForm::read),
         in.objectIfThere("other-foot", StanceForm::readOtherFoot),
         in.word("hands", BodySpellings.HANDS),
-        in.objectIfThere("knee", WornForm::readKnee),
-        in.object("footwear", WornForm::readFootwear),
+        in.objectIfThere("knee", TrialForm::readKnee),
+        in.object("footwear", TrialForm::readFootwear),
         in.numberIfThere("stance-width-mm"),
         in.numberIfThere("toe-out-rad"),
         in.numberIfThere("minutes-walked"),
-        in.list("components", WornForm::readComponent),
+        in.list("components", TrialForm::readComponent),
         in.list("landmarks", LandmarkForm::readEntry),
         in.list("targets", TargetForm::read),
         in.object("doubts", TargetForm::readDoubts),
         in.object("rule", TargetForm::readRule),
-        in.object("notes", NotesForm::read));
+        in.object("notes", TrialForm::readNotes));
+  }
+
+  private static void writeKnee(KneeSetting knee, JsonObjectWriter out) throws IOException {
+    out.flag("locked", knee.locked()).text("mode", knee.mode());
+  }
+
+  private static KneeSetting readKnee(JsonObjectReader in) {
+    return new KneeSetting(in.flag("locked"), in.textIfThere("mode"));
+  }
+
+  private static void writeFootwear(Footwear footwear, JsonObjectWriter out) throws IOException {
+    out.text("description", footwear.description())
+        .number("heel-height-mm", footwear.heelHeightMm());
+  }
+
+  private static Footwear readFootwear(JsonObjectReader in) {
+    return new Footwear(in.text("description"), in.number("heel-height-mm"));
+  }
+
+  private static void writeComponent(Component component, JsonObjectWriter out) throws IOException {
+    out.text("what", component.what())
+        .text("name", component.name())
+        .text("serial", component.serial());
+  }
+
+  private static Component readComponent(JsonObjectReader in) {
+    return new Component(in.text("what"), in.text("name"), in.textIfThere("serial"));
+  }
+
+  private static void writeNotes(Notes notes, JsonObjectWriter out) throws IOException {
+    out.text("last-change", notes.lastChange())
+        .text("conclusion", notes.conclusion())
+        .text("comfort", notes.comfort())
+        .text("skin", notes.skin())
+        .text("reason", notes.reason())
+        .text("next-step", notes.nextStep())
+        .text("practitioner", notes.practitioner())
+        .text("role", notes.role());
+  }
+
+  private static Notes readNotes(JsonObjectReader in) {
+    return new Notes(
+        in.textIfThere("last-change"),
+        in.textIfThere("conclusion"),
+        in.textIfThere("comfort"),
+        in.textIfThere("skin"),
+        in.textIfThere("reason"),
+        in.textIfThere("next-step"),
+        in.textIfThere("practitioner"),
+        in.textIfThere("role"));
   }
 }

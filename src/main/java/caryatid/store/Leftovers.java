@@ -7,6 +7,7 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ final class Leftovers {
    * @throws BadInput if one is; what it leads to would stay
    */
   void requireNoLink() throws BadInput, IOException {
-    Optional<Path> link = LinkFinder.first(store.record(code));
+    Optional<Path> link = firstLink(store.record(code));
     if (link.isPresent()) {
       Argument named = Argument.text(store.records().relativize(link.get()).toString());
       throw new BadInput(Problem.at(Place.of(code.text()), StoreProblem.LINKED, named));
@@ -82,5 +83,15 @@ final class Leftovers {
     }
     long process = Long.parseLong(name.substring(TRIED_OUT.length(), name.lastIndexOf('-')));
     return ProcessHandle.of(process).isEmpty();
+  }
+
+  /** The first link among a folder and all that is in it; links are not followed. */
+  private static Optional<Path> firstLink(Path folder) throws IOException {
+    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(Files::isSymbolicLink).findFirst();
+    }
   }
 }

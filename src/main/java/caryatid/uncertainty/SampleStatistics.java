@@ -54,28 +54,6 @@ public final class SampleStatistics {
     return (sum - restA * restB / a.length) / (a.length - 1);
   }
 
-  /**
-   * Autocorrelation at a lag: the sum of products of deviations from the whole series' mean over
-   * the sum of their squares (NIST StRD, univariate).
-   *
-   * @param lag in samples, 0 or more; beyond the series the result is 0
-   * @throws IllegalArgumentException if the series is empty or does not vary
-   */
-  public static double autocorrelation(double[] values, int lag) {
-    double mean = mean(values);
-    double products = 0;
-    double squares = 0;
-    for (int i = 0; i < values.length; i++) {
-      double d = values[i] - mean;
-      squares += d * d;
-      products += i + lag < values.length ? d * (values[i + lag] - mean) : 0;
-    }
-    if (!(squares > 0)) {
-      throw new IllegalArgumentException("a constant series has no autocorrelation");
-    }
-    return products / squares;
-  }
-
   private static double sumFrom(double[] values, double origin) {
     double sum = 0;
     for (double value : values) {

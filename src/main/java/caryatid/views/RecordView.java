@@ -103,19 +103,7 @@ public record RecordView(
 
   /** The same view with other damage. */
   public RecordView withDamage(List<Problem> found) {
-    return new RecordView(
-        code,
-        headDigest,
-        newest,
-        timeline,
-        valid,
-        offsets,
-        changes,
-        open,
-        remarks,
-        warnings,
-        found,
-        unread);
+    return with(remarks, warnings, found);
   }
 
   /**
@@ -125,6 +113,15 @@ public record RecordView(
    * @param states what was found in stands, by the number of their entry
    */
   public RecordView withResults(Map<Integer, AlignmentState> states) {
+    return with(remarks, StandWarnings.of(valid, states), damage);
+  }
+
+  /** The same view with more remarks. */
+  public RecordView withRemarks(List<Remark> more) {
+    return with(Stream.concat(remarks.stream(), more.stream()).toList(), warnings, damage);
+  }
+
+  private RecordView with(List<Remark> remarks, StandWarnings warnings, List<Problem> damage) {
     return new RecordView(
         code,
         headDigest,
@@ -135,23 +132,6 @@ public record RecordView(
         changes,
         open,
         remarks,
-        StandWarnings.of(valid, states),
-        damage,
-        unread);
-  }
-
-  /** The same view with more remarks. */
-  public RecordView withRemarks(List<Remark> more) {
-    return new RecordView(
-        code,
-        headDigest,
-        newest,
-        timeline,
-        valid,
-        offsets,
-        changes,
-        open,
-        Stream.concat(remarks.stream(), more.stream()).toList(),
         warnings,
         damage,
         unread);

@@ -19,14 +19,6 @@ public record Box(double leftMm, double topMm, double rightMm, double bottomMm) 
     return bottomMm - topMm;
   }
 
-  /** Whether both share more than an edge. */
-  public boolean overlaps(Box other) {
-    return leftMm < other.rightMm
-        && other.leftMm < rightMm
-        && topMm < other.bottomMm
-        && other.topMm < bottomMm;
-  }
-
   /** Whether the other lies inside this one. */
   public boolean holds(Box other) {
     return other.leftMm >= leftMm

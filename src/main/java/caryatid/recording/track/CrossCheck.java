@@ -15,6 +15,36 @@ import java.util.Map;
 
 /** Judges an exported centre of pressure by the one from forces and moments. */
 final class CrossCheck {
+  /**
+   * How far the centre of pressure from forces and moments lies from the exported one.
+   *
+   * @param rightMm to the right, on average, mm
+   * @param anteriorMm anterior, on average, mm
+   * @param rmsMm root mean square of the distance, mm; it also shows differences that cancel on
+   *     average, as those of a wrong sign do
+   */
+  private record Agreement(double rightMm, double anteriorMm, double rmsMm) {
+    /**
+     * Twice the assumed accuracy of a plate's centre of pressure would show (common practice, no
+     * source).
+     */
+    private static final double WITHIN_MM = 2;
+
+    /**
+     * Further apart, one of the two is wrong: no plate is so inaccurate, and a tolerance for a load
+     * line is narrower (common practice, no source).
+     */
+    private static final double CONTRADICTORY_MM = 20;
+
+    boolean close() {
+      return rmsMm <= WITHIN_MM;
+    }
+
+    boolean contradictory() {
+      return rmsMm > CONTRADICTORY_MM;
+    }
+  }
+
   /** Ratio of variances that only another unit explains: 4 times as far (no source). */
   private static final double ANOTHER_UNIT = 16;
 
@@ -43,7 +73,7 @@ final class CrossCheck {
       return nothing;
     }
     List<MomentUnit> tried = units.moment().map(List::of).orElse(List.of(MomentUnit.values()));
-    Map<MomentUnit, CopAgreement> agreements = new EnumMap<>(MomentUnit.class);
+    Map<MomentUnit, Agreement> agreements = new EnumMap<>(MomentUnit.class);
     tried.forEach(unit -> agreements.put(unit, agreement(unit)));
     List<MomentUnit> close = tried.stream().filter(u -> agreements.get(u).close()).toList();
     boolean known = tried.size() == 1;
@@ -56,10 +86,10 @@ final class CrossCheck {
     return known && units.cop().isPresent() ? compareMovements(tried.get(0)) : notChecked();
   }
 
-  private CopAgreement agreement(MomentUnit unit) {
+  private Agreement agreement(MomentUnit unit) {
     Along right = pairs.along(axes.right(), unit);
     Along anterior = pairs.along(axes.anterior(), unit);
-    return new CopAgreement(
+    return new Agreement(
         right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
   }
 
@@ -67,7 +97,7 @@ final class CrossCheck {
     return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
   }
 
-  private StageFindings agree(MomentUnit unit, CopAgreement agreement) {
+  private StageFindings agree(MomentUnit unit, Agreement agreement) {
     StageFindings findings =
         units.moment().isEmpty()
             ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
@@ -75,7 +105,7 @@ final class CrossCheck {
     return findings.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
   }
 
-  private StageFindings disagree(CopAgreement apart) {
+  private StageFindings disagree(Agreement apart) {
     Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
     return apart.contradictory()
         ? nothing.withProblem(ImportProblem.COP_CONTRADICTS, said)

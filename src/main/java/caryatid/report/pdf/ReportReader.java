@@ -40,15 +40,6 @@ public final class ReportReader {
    */
   public record Found(Attachments files, int layout, Locale language, Paper paper) {}
 
-  /** Whether bytes are a PDF at all (ISO 32000-1, 7.5.2). */
-  public static boolean isPdf(byte[] bytes) {
-    return bytes.length > 4
-        && bytes[0] == '%'
-        && bytes[1] == 'P'
-        && bytes[2] == 'D'
-        && bytes[3] == 'F';
-  }
-
   /**
    * Reads a report.
    *

@@ -19,7 +19,7 @@ import java.util.Set;
  * <p>Stands differ by sway and by how the wearer stepped on; their standard deviation shows both at
  * once. With three or more stands it is taken from the stands alone; from two, it is pooled with
  * the default, because one difference alone says next to nothing (Student's t with one degree of
- * freedom); with one stand the default stands beside the stand's own sway.
+ * freedom); with one stand the default is added to the stand's sway.
  */
 final class CombinedStands {
   private static final int ENOUGH_STANDS = 3;

@@ -11,11 +11,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * A remark as it is told of a state: what holds for several stands alike is said once, as it is in
+ * A remark about a state. One that holds for several stands is given once, with the arguments of
  * the first of them.
  *
  * @param remark the remark
- * @param stands of how many stands it is said; 0 where it is about the state
+ * @param stands how many stands it holds for; 0 if it is about the state
  */
 public record GroupedRemark(Remark remark, int stands) {
 

@@ -4,7 +4,7 @@ import caryatid.remark.Coded;
 import caryatid.uncertainty.Cause;
 
 /**
- * What makes an offset unsure, and what would help most.
+ * The main cause of an offset's uncertainty, and what would reduce it most.
  *
  * @param dominant the cause that adds most
  * @param dominantShare its share of the variance, 0 to 1

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Finds what would make an offset surer, by trying each remedy on its budget. */
+/** Finds what would reduce an offset's uncertainty most, by trying each remedy on its budget. */
 final class PrecisionHints {
   private static final double LONG_STAND_S = 60;
 

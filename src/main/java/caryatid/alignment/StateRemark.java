@@ -3,7 +3,7 @@ package caryatid.alignment;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** What the reader of an alignment state should know. */
+/** Remarks on an alignment state. */
 public enum StateRemark implements Topic {
   SHARES_DIFFER("StateRemark.SHARES_DIFFER", Weight.IMPORTANT),
   SIMPLE_RULE("StateRemark.SIMPLE_RULE", Weight.IMPORTANT),

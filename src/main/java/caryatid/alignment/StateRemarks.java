@@ -15,7 +15,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
-/** Doubts about a state as a whole. */
+/** Remarks that concern the whole alignment state. */
 final class StateRemarks {
   /** Load shares further apart are not comparable (common practice, no source). */
   private static final double SHARES_APART = 0.05;

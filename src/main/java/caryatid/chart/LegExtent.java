@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
-/** What of a leg has to fit on the paper. */
+/** The part of a leg that has to fit on the paper. */
 final class LegExtent {
   /** Room above the topmost landmark, as a factor of its height. */
   private static final double ABOVE = 1.06;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The quiet outline of foot, shank and thigh behind the numbers, built from the marked joints. What
+ * The pale outline of foot, shank and thigh behind the numbers, built from the marked joints. What
  * is not marked is placed by proportions of stature (Drillis and Contini 1966; Winter, Biomechanics
  * and Motor Control of Human Movement, fig. 4.1). It only shows what is meant; nothing is measured
  * from it.

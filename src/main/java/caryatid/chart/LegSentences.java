@@ -16,7 +16,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the parts of a leg drawing say, for hovering, keyboard and screen reader. */
+/** Descriptions of the parts of a leg drawing, for hovering, keyboard and screen reader. */
 final class LegSentences {
   private LegSentences() {}
 

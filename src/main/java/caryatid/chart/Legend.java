@@ -15,7 +15,7 @@ import caryatid.chart.mark.Symbols;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What each symbol of a drawing means, in columns. */
+/** The legend of a drawing: what each symbol means, in columns. */
 final class Legend {
   private static final double ROW_MM = 3.9;
   private static final double SYMBOL_MM = 7;

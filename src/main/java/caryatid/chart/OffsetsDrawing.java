@@ -28,7 +28,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Plans how one offset went from stand to stand, in its tolerance bands, changes between. */
+/**
+ * Plans the drawing of one offset from stand to stand, with its tolerance bands and the changes in
+ * between.
+ */
 public final class OffsetsDrawing {
   /** Height on paper, mm. */
   public static final double HEIGHT_MM = 58;

@@ -18,7 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** One foot's path of every stand at a larger scale; several stands are told apart by number. */
+/** One foot's path of every stand at a larger scale; several stands are numbered. */
 final class PathCloseUp {
   private static final double MARGIN_MM = 2;
   private static final double NUMBERS_MM = 6;

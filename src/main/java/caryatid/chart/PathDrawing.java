@@ -28,7 +28,7 @@ import java.util.Locale;
 
 /**
  * Plans the paths of the centre of pressure seen from above: with the feet where they are known,
- * and one foot's paths once more at a larger scale beside them.
+ * and next to them one foot's paths at a larger scale.
  */
 public final class PathDrawing {
   private static final double TITLE_MM = 6;

@@ -29,8 +29,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Plans a small drawing of one leg in the sagittal plane, to stand beside others of the same scale:
- * outline, load line, landmarks and targets, with what was found at the topmost target.
+ * Plans a small drawing of one leg in the sagittal plane, to be put next to others of the same
+ * scale: outline, load line, landmarks and targets, with what was found at the topmost target.
  */
 public final class SmallLeg {
   /** Width on paper, mm. */

@@ -24,7 +24,7 @@ import java.util.List;
  * One panel of values over time.
  *
  * @param label what is shown, with its unit
- * @param curves told apart by their lines and names
+ * @param the curves, distinguished by line style and name
  */
 record TimePanel(String label, List<NamedCurve> curves) {
   /** From a curve's name to the next one's sample of its line. */

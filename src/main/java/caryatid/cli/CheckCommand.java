@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /**
- * The main job: where the load line runs, against what is recommended, and the page for the record.
+ * The main command: where the load line runs, compared with what is recommended, and the report.
  */
 @Command(
     name = "check",

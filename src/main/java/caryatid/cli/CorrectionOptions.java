@@ -10,7 +10,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
-/** That an entry takes the place of an earlier one. */
+/** The options that make an entry replace an earlier one. */
 final class CorrectionOptions {
   @Option(
       names = "--corrects",
@@ -32,7 +32,9 @@ final class CorrectionOptions {
   @Spec(Target.MIXEE)
   private CommandSpec spec;
 
-  /** The correction, where there is one; it wants both its entry and its reason. */
+  /**
+   * The correction, if there is one. A correction needs both the entry to replace and the reason.
+   */
   Optional<Entry.Correction> correction(Wording wording) {
     if (number == null && why == null && asOf == null) {
       return Optional.empty();

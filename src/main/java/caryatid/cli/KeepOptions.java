@@ -15,7 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** Whether a check goes into a fitting record at once. */
+/** The options that add a check to a fitting record. */
 final class KeepOptions {
   @Option(
       names = "--record",

@@ -11,7 +11,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A report's result as text, and what came of computing it again. */
+/** A report's result as text, and the outcome of its recomputation. */
 final class RecheckText {
   private final Wording wording;
 

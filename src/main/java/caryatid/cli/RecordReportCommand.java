@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Writes the report of a whole record. */
+/** Writes the report of a record. */
 @Command(
     name = "report",
     mixinStandardHelpOptions = true,

@@ -56,7 +56,7 @@ abstract class RecordSubcommand implements Callable<Integer> {
     lines.forEach(line -> out().println(TerminalText.line(line)));
   }
 
-  /** Ends a command that has shown what is whole: with the damage, where there is any. */
+  /** Ends a command that has shown the undamaged parts: fails with the damage, if there is any. */
   static int sound(List<Problem> damage) throws BadInput {
     if (damage.isEmpty()) {
       return 0;

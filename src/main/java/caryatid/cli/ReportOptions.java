@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import picocli.CommandLine.Option;
 
-/** Where a report goes, in which forms, on which paper. */
+/** The options for a report: file, formats and paper. */
 final class ReportOptions {
   @Option(
       names = "--out",

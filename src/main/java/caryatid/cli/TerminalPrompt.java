@@ -183,9 +183,7 @@ final class TerminalPrompt {
     return hint.isEmpty() ? label : label + " (" + hint + ")";
   }
 
-  /**
-   * An answer; empty where nothing was typed, which is asked again where something must be said.
-   */
+  /** The answer, or empty if the user just pressed Enter. Required questions are asked again. */
   private Optional<String> line(String question, boolean required) {
     try {
       while (true) {

@@ -6,8 +6,8 @@ import java.io.PrintWriter;
 import java.io.Writer;
 
 /**
- * What goes to a terminal, with all that could act on it, or turn the direction of what follows,
- * replaced; whatever file or argument it came from.
+ * Replaces characters that could control a terminal or reverse the direction of text, whatever file
+ * or argument they came from.
  */
 final class TerminalSanitiser extends FilterWriter {
   private TerminalSanitiser(Writer to) {

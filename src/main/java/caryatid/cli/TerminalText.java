@@ -1,8 +1,8 @@
 package caryatid.cli;
 
 /**
- * Text as a terminal may have it. What people wrote, perhaps elsewhere, must not act on the
- * terminal, nor look like a line of the program where it goes on in a new line.
+ * Text that is safe to print. What people wrote must neither control the terminal nor look like a
+ * line of the program's output.
  */
 final class TerminalText {
   static final char REPLACED = '\ufffd';

@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
-/** The files of a standing trial, as they are given on the command line. */
+/** The options that name the files of a standing trial. */
 final class TrialOptions {
   @Parameters(
       arity = "1..*",

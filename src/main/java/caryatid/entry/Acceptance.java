@@ -3,7 +3,7 @@ package caryatid.entry;
 import java.util.OptionalInt;
 
 /**
- * Something accepted as it is.
+ * Something the wearer and the clinician accept as it is, and why.
  *
  * @param what what
  * @param why why

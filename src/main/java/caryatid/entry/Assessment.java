@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * How the wearer is and sits in the socket, before any screw is turned.
+ * The wearer's condition and the fit of the socket, before anything is adjusted.
  *
  * @param contractures contractures
  * @param socketFit how the wearer sits in the socket

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * To what the items of the alignment are set.
+ * The settings of the alignment items.
  *
  * @param items the items, in their order
  * @param note what else is to be said

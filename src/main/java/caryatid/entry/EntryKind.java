@@ -4,7 +4,7 @@ import caryatid.remark.Coded;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The kinds of entries of a fitting record: the stages of a fitting and what goes beside them. */
+/** The kinds of entries of a fitting record: the stages of a fitting and what accompanies them. */
 public enum EntryKind implements Coded {
   /** The first entry: whose prosthesis it is. */
   OPENING("EntryKind.OPENING", "opening"),

@@ -3,7 +3,7 @@ package caryatid.entry;
 import java.util.OptionalInt;
 
 /**
- * What is left of a record that was erased.
+ * The entry that remains of an erased record.
  *
  * @param why why it was
  * @param entries how many entries it had

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The legs' length.
+ * The comparison of the legs' lengths.
  *
  * @param landmarks heights above the floor
  * @param intendedShorteningMm by how much the prosthesis is shorter on purpose, mm

@@ -1,7 +1,7 @@
 package caryatid.entry;
 
 /**
- * Anything else.
+ * A free note.
  *
  * @param text the words
  */

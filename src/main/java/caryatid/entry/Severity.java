@@ -1,6 +1,6 @@
 package caryatid.entry;
 
-/** How much of a deviation of walking is seen. */
+/** How strongly a deviation of walking shows. */
 public enum Severity {
   SLIGHT("slight"),
   MODERATE("moderate"),

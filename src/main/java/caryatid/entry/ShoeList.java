@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Shoes.
+ * The shoes that were checked.
  *
  * @param shoes in their order
  * @param note what else is to be said

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A stand on the plate; its whole result goes with the entry as a file.
+ * A stand on the plate, in short; its complete result is kept with the entry as a file.
  *
  * @param changed what was changed before it
  * @param why why it was
@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param bodyMassKg body mass, kg
  * @param bodyMassFrom where that comes from
  * @param loadSharePercent load on the prosthetic side, percent
- * @param findings each offset that was held against a target
+ * @param findings each offset that was compared with a target
  * @param conclusion the conclusion
  * @param comfort the comfort
  * @param skin how the skin is

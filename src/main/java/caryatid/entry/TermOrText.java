@@ -49,7 +49,7 @@ public record TermOrText<C extends Coded>(Optional<C> code, String text) {
   }
 
   /**
-   * By what names are told apart.
+   * What distinguishes names.
    *
    * @param code the term's code
    * @param folded the words, folded; empty where there is a code

@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * Deviations of walking that are looked for, in the terms of textbooks, each in its plane and
- * phase. What each usually points to is worded under its name, with the source beside it; it is
- * where to look, never a verdict. ISO 29783-2:2015 has its own list, which was not at hand.
+ * phase. What each usually points to is worded under its name, with its source; it says where to
+ * look and is never a verdict. ISO 29783-2:2015 has its own list, which was not at hand.
  */
 public enum WalkingDeviation implements Coded {
   FOOT_SLAP(

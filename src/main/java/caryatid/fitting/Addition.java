@@ -20,11 +20,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is to be added to a record.
+ * An entry that is to be added to a record, with its files.
  *
  * @param at when, with the offset from UTC
  * @param by initials of who adds it
- * @param corrects the entry it takes the place of
+ * @param corrects the entry it replaces
  * @param content what it says
  * @param files what is kept with it
  */

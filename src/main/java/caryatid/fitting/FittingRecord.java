@@ -20,7 +20,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * A fitting record as its entries tell it: what can be read of it, and what cannot.
+ * A fitting record as a value: the entries that can be read, and problems of those that cannot.
  *
  * @param code the record's code
  * @param headDigest SHA-512 of the record's inventory, lower-case hexadecimal: it changes if any

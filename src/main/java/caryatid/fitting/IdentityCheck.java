@@ -15,9 +15,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Questions words that might identify the wearer: a title with a name, a word for a birth with a
- * number, a full date so long ago that it may be somebody's birth. Rules of thumb that ask, not
- * ones that know; of dates they let those of the fitting and of recent years pass.
+ * Finds words that might identify the wearer: a title with a name, a word for a birth with a
+ * number, a full date so long ago that it may be somebody's birth. These are rules of thumb: dates
+ * of the fitting and of recent years pass, and the user may confirm that the words identify nobody.
  */
 final class IdentityCheck {
   /** Dates of operations and of earlier fittings are mostly more recent. */

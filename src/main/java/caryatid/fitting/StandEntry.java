@@ -38,7 +38,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Makes the entry of a stand from its result, which is kept with it as a file. */
+/**
+ * Makes the entry of a stand from its result; the result itself is kept with the entry as a file.
+ */
 public final class StandEntry {
   /** So many that rounding once more for a reader gives what rounding at once gives. */
   private static final int DECIMALS = 6;

@@ -3,7 +3,7 @@ package caryatid.format;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** What can be wrong with a result or a report that is read back. */
+/** What can be wrong with a result or a report that is read again. */
 public enum ArchiveProblem implements Topic {
   /** Arguments: what the reader of JSON found. */
   NOT_JSON("Archived.NOT_JSON"),

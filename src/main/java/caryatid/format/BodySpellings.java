@@ -8,7 +8,7 @@ import caryatid.sheet.Hands;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.ProstheticSide;
 
-/** Words for parts and sides of the body, and for how somebody stands. */
+/** How parts and sides of the body, and ways of standing, are spelled in files. */
 final class BodySpellings {
   static final Spellings<Plane> PLANE =
       Spellings.of(

@@ -24,7 +24,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** What every entry has around its content. */
+/** The fields that every entry has besides its content. */
 final class EntryHeader {
   static final String VERSION = "fitting-entry";
 

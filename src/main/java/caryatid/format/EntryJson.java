@@ -36,7 +36,7 @@ public final class EntryJson {
    * Writes an entry that is to be kept.
    *
    * @throws BadInput if it could not be read again, with the fields that would be the reason: an
-   *     entry that nobody can read would hurt its record for good
+   *     entry that nobody can read would damage its record for good
    */
   public static byte[] kept(Entry entry) throws BadInput {
     byte[] bytes = write(entry);

@@ -4,7 +4,7 @@ import caryatid.entry.Entry;
 import caryatid.remark.Problem;
 import java.util.List;
 
-/** What reading an entry comes to. */
+/** The outcome of reading an entry. */
 public sealed interface EntryReading {
 
   /** It was read. */

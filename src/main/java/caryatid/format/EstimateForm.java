@@ -6,7 +6,7 @@ import caryatid.uncertainty.Estimate;
 import caryatid.uncertainty.Source;
 import java.io.IOException;
 
-/** Values with what is doubted of them. */
+/** Values with their uncertainty budgets in JSON. */
 final class EstimateForm {
   private static final String DEGREES = "degrees-of-freedom";
 

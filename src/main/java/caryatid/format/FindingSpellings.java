@@ -11,7 +11,7 @@ import caryatid.standing.PercentileRank;
 import caryatid.standing.UnusedPart;
 import caryatid.uncertainty.Cause;
 
-/** Words for what is measured and found. */
+/** How measures and findings are spelled in files. */
 final class FindingSpellings {
   static final Spellings<Cause> CAUSE =
       Spellings.of(

@@ -4,7 +4,10 @@ import caryatid.remark.Argument;
 import caryatid.remark.Topic;
 import java.util.List;
 
-/** Stops the reading of a result; turned into a problem where the input's name is known. */
+/**
+ * Thrown when a result is not as its format says; turned into a problem once the input's name is
+ * known.
+ */
 final class JsonMismatch extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

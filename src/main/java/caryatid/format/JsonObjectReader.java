@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Reads an object, member by member in any order. Whoever reads asks for every member it knows;
- * what nobody asked for is refused, and so is what is asked for and missing.
+ * Reads the members of a JSON object in any order. The caller asks for each member it knows;
+ * missing members and members that were never asked for are refused.
  */
 final class JsonObjectReader {
   private final String at;

@@ -3,7 +3,7 @@ package caryatid.format;
 import java.util.List;
 import java.util.Map;
 
-/** A JSON value as it was read, before anybody says what it should be. */
+/** A JSON value as it was read, before it is checked against a format. */
 sealed interface JsonValue {
 
   /** How it is shown in a message; what an object or a list holds is left out. */

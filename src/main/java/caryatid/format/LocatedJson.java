@@ -5,7 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 
 /**
- * A value and where in the document it stands.
+ * A JSON value and its place in the document.
  *
  * @param value the value
  * @param at its place, for example {@code result.state.stands[0].rate-hz}

@@ -4,7 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.io.IOException;
 
-/** A remark: its topic's code and its arguments. */
+/** A remark in JSON: its topic's code and its arguments. */
 final class RemarkForm {
   private static final String KIND = "kind";
   private static final String TEXT = "text";

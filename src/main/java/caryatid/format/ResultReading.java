@@ -3,7 +3,7 @@ package caryatid.format;
 import caryatid.alignment.Result;
 import caryatid.remark.Problem;
 
-/** What came of reading a result's file. That a file is damaged only its checksum can tell. */
+/** The outcome of reading a result's file. Only a checksum can show that a file is damaged. */
 public sealed interface ResultReading {
 
   /** It was read. */

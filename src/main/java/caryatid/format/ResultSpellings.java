@@ -5,7 +5,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Verdict;
 import caryatid.standing.LoadLineOwner;
 
-/** The words of the result's JSON, for other files that programs read. */
+/** The spellings of the result's JSON, for other files that programs read. */
 public final class ResultSpellings {
   private ResultSpellings() {}
 

@@ -12,7 +12,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a recording says of how somebody stood. */
+/** The analysis of a stand's recording in JSON. */
 final class StandingForm {
   private static final String LEFT = "left";
   private static final String RIGHT = "right";

@@ -4,7 +4,7 @@ import caryatid.standing.PercentileRank;
 import caryatid.standing.Sway;
 import java.io.IOException;
 
-/** Measures of sway, and where they lie among other people's. */
+/** Measures of sway and their percentile ranks in JSON. */
 final class SwayForm {
   private SwayForm() {}
 

@@ -6,7 +6,7 @@ import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Target;
 import java.io.IOException;
 
-/** What is recommended, what is doubted, and by which rule a result is told. */
+/** Targets, assumed uncertainties and the decision rule. */
 final class TargetForm {
   private TargetForm() {}
 

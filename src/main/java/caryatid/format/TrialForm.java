@@ -7,7 +7,7 @@ import caryatid.sheet.Notes;
 import caryatid.sheet.TrialSheet;
 import java.io.IOException;
 
-/** What a trial sheet says. */
+/** A trial sheet in JSON. */
 final class TrialForm {
   private TrialForm() {}
 

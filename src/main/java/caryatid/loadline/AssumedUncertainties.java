@@ -3,7 +3,8 @@ package caryatid.loadline;
 import caryatid.geometry.Plane;
 
 /**
- * What is doubted in every stand beside the recording and the marks, as standard uncertainties.
+ * Uncertainties of every stand other than those of the recording and the marks, as standard
+ * uncertainties.
  *
  * @param levelRad of the plate's level in each plane, rad
  * @param yawRad of the wearer's turn on the plate about the vertical, rad

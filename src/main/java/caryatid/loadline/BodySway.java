@@ -6,7 +6,7 @@ import caryatid.standing.Standing;
 import caryatid.standing.Sway;
 
 /**
- * How far the body swings in a plane, as the centre of pressure shows it.
+ * How far the body sways in a plane, as the centre of pressure shows it.
  *
  * @param sdMm standard deviation, mm
  * @param degreesOfFreedom how well that is known

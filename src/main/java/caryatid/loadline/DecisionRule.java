@@ -4,7 +4,7 @@ import caryatid.uncertainty.Conformity;
 import caryatid.uncertainty.Estimate;
 
 /**
- * How a result is told from an offset and its tolerance.
+ * How a result follows from an offset and its tolerance.
  *
  * @param confidence probability that "within" and "outside" must have, above 0.5, below 1
  * @param guarded whether the uncertainty counts; without it, inside is within and not inside is

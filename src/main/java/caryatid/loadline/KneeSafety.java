@@ -54,7 +54,7 @@ public final class KneeSafety {
 
   /**
    * Whether remarks say that a prosthetic knee may bend. Then the wearer is made safe and the
-   * alignment corrected first; nobody is told to repeat the stand before changing anything.
+   * alignment corrected first; no sentence asks to repeat the stand first.
    */
   public static boolean mayBend(List<Remark> remarks) {
     return remarks.stream().anyMatch(remark -> MAY_BEND.contains(remark.topic()));

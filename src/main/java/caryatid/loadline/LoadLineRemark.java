@@ -3,7 +3,7 @@ package caryatid.loadline;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** What the reader of a load line should know, and why a target has no finding. */
+/** Remarks on load lines, and reasons why a target has no finding. */
 public enum LoadLineRemark implements Topic {
   LINE_BEHIND_KNEE("LoadLineRemark.LINE_BEHIND_KNEE", Weight.SAFETY),
   LINE_MAY_BE_BEHIND_KNEE("LoadLineRemark.LINE_MAY_BE_BEHIND_KNEE", Weight.SAFETY),

@@ -4,8 +4,8 @@ import caryatid.geometry.Plane;
 import java.util.Optional;
 
 /**
- * What a target's document recommends to look at when the load line is too far to one side, in the
- * clinician's words. The program has no advice of its own here.
+ * What a target's document says to check if the load line is too far to one side, in the
+ * clinician's words. The program adds no advice here.
  *
  * @param tooFarAnterior for a line too far anterior
  * @param tooFarPosterior for a line too far posterior

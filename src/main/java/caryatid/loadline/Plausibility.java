@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Remarks what can hardly be: a foot's load line far from its own leg's landmarks, or landmarks
- * whose heights are not in the body's order. Both are mostly slips of a sign, a unit or a measuring
- * line.
+ * Remarks on what is hardly possible: a foot's load line far from its own leg's landmarks, or
+ * landmarks whose heights are not in the body's order. Both usually come from a wrong sign, unit or
+ * measuring line.
  */
 final class Plausibility {
   /** In standing no joint is further from its own foot's line (common practice, no source). */

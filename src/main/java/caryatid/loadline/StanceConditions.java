@@ -16,11 +16,11 @@ import java.util.OptionalDouble;
  * @param kneeLocked whether it was locked
  * @param handTouches whether a hand touched something without leaning on it
  * @param handHolds whether a hand held something
- * @param otherFootOnFloor whether the foot beside the plate stood on the floor itself
+ * @param otherFootOnFloor whether the other foot stood on the floor next to the plate
  * @param otherFootHigherMm how much higher that foot stood than the plate's top, mm, negative when
  *     lower; empty where both feet stood on plates
  * @param bodyMassKg of the wearer with the prosthesis, kg; empty where it is not stated
- * @param doubts what is doubted beside the recording and the marks
+ * @param doubts uncertainties other than those of the recording and the marks
  * @param limits where a result stops being of use
  */
 public record StanceConditions(

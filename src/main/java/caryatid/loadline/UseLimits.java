@@ -1,7 +1,7 @@
 package caryatid.loadline;
 
 /**
- * Where a stand stops being of use.
+ * Limits beyond which a stand cannot be used.
  *
  * @param levelFeetMm feet that differ in height by more are remarked, mm, not negative; a floor
  *     that differs by more from the plate's top gives no result

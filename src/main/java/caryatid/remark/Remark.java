@@ -3,7 +3,7 @@ package caryatid.remark;
 import java.util.List;
 
 /**
- * Something the reader of a result should know.
+ * A remark: something the reader of a result should know.
  *
  * @param topic what it is about
  * @param arguments the values its sentence needs, in the sentence's order

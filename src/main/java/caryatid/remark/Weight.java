@@ -1,6 +1,6 @@
 package caryatid.remark;
 
-/** How much a remark matters; remarks are shown in this order. */
+/** How important a remark is; remarks are shown in this order. */
 public enum Weight implements Coded {
   /** The wearer may be in danger; said first and in plain words. */
   SAFETY("Weight.SAFETY"),

@@ -20,7 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** The report of a whole fitting record. */
+/** The report of a fitting record. */
 public final class FittingReport {
   private FittingReport() {}
 

@@ -21,8 +21,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * Writes a plate description (YAML) that {@link DescriptionReader} reads. What is not known yet
- * stands there as {@code unknown}, which the reader refuses, below the question it answers.
+ * Writes a plate description (YAML) that {@link DescriptionReader} reads. Unknown values are
+ * written as {@code unknown}, which the reader refuses, below the question that asks for them.
  */
 public final class DescriptionWriter {
   private static final String UNKNOWN = "unknown";

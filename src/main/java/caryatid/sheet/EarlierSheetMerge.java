@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /**
  * What a trial sheet takes over from the sheet it is based on. Landmarks move when the wearer steps
- * off, so each needs a word: confirmed, or given anew.
+ * off, so the user must confirm or re-measure each one.
  */
 final class EarlierSheetMerge {
   private final Section root;
@@ -54,7 +54,7 @@ final class EarlierSheetMerge {
    * The earlier landmarks that were confirmed, then the sheet's own.
    *
    * @param complete whether all of the sheet's own could be read; if not, one of the unread may be
-   *     an earlier one given anew
+   *     an earlier one measured again
    */
   List<LocatedValue<LandmarkEntry>> landmarks(
       List<LocatedValue<LandmarkEntry>> own, boolean complete) {

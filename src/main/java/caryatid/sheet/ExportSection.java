@@ -17,9 +17,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/**
- * How a plate description says that the export is laid out as text, and where its times come from.
- */
+/** Reads the section of a plate description about the export's layout and times. */
 final class ExportSection {
   private static final ValueParser<Integer> LINE = ValueParsers.whole(1, 1_000_000);
   private static final ValueParser<Character> DELIMITER = ValueParsers.choice(delimiters());

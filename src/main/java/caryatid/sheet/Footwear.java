@@ -1,7 +1,7 @@
 package caryatid.sheet;
 
 /**
- * What the prosthetic foot wore.
+ * The shoe on the prosthetic foot.
  *
  * @param description in the clinician's words; {@code barefoot} where nothing was worn
  * @param heelHeightMm effective heel height: heel thickness less forefoot sole thickness, mm

@@ -13,7 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** One landmark of a trial sheet. */
+/** Reads one landmark of a trial sheet. */
 final class LandmarkSection {
   private static final ValueParser<Double> DISTANCE_MM = ValueParsers.number(-5_000, 5_000);
   private static final Map<String, LandmarkKind> KINDS = kinds();

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 
-/** What a plate description says of an export's layout and times, as it is written. */
+/** Writes the part of a plate description about an export's layout and times. */
 final class LayoutWriter {
   private static final String UNKNOWN = "unknown";
 

@@ -8,7 +8,7 @@ import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
 import java.util.Optional;
 
-/** A measuring line of a plate description. */
+/** Reads one measuring line of a plate description. */
 final class LineSection {
   private static final ValueParser<Double> POSITION_MM = ValueParsers.number(-10_000, 10_000);
 

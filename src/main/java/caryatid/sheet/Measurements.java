@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The landmarks and targets of a trial sheet, checked against each other.
+ * The landmarks and targets of a trial sheet, checked for consistency.
  *
  * @param landmarks carried over and the sheet's own
  * @param targets carried over and the sheet's own

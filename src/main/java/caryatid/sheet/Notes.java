@@ -3,7 +3,8 @@ package caryatid.sheet;
 import java.util.Optional;
 
 /**
- * What the practitioner writes beside the numbers; empty ones become lines to fill in by hand.
+ * What the practitioner writes in addition to the numbers; an empty note becomes a line to fill in
+ * by hand.
  *
  * @param lastChange what was changed before this stand, and the setting that resulted
  * @param conclusion one sentence

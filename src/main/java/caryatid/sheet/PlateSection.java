@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** One plate of a plate description. */
+/** Reads one plate of a plate description. */
 final class PlateSection {
   private static final ValueParser<Double> PLACE_MM = ValueParsers.number(-10_000, 10_000);
   private static final ValueParser<LengthUnit> LENGTH = ValueParsers.word(LengthUnit.class);

@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** What a plate description says of one plate, as it is written. */
+/** Writes the section of one plate in a plate description. */
 final class PlateWriter {
   private static final String UNKNOWN = "unknown";
 

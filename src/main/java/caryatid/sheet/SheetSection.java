@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
-/** The outermost section of a trial sheet. */
+/** Reads the outermost section of a trial sheet. */
 final class SheetSection {
   private static final Notes NO_NOTES =
       new Notes(
@@ -45,7 +45,7 @@ final class SheetSection {
     }
   }
 
-  /** By what offsets are judged, and what is noted beside them. */
+  /** How offsets are judged, and the practitioner's notes. */
   private record Judging(AssumedUncertainties doubts, DecisionRule rule, Notes notes) {
     static Judging of(Section root) {
       Optional<AssumedUncertainties> doubts =

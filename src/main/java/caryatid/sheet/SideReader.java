@@ -7,7 +7,7 @@ import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
 import java.util.Optional;
 
-/** Which leg a landmark or a target belongs to. */
+/** Reads which leg a landmark or a target belongs to. */
 final class SideReader {
   private static final ValueParser<Side> SIDE = ValueParsers.word(Side.class);
 

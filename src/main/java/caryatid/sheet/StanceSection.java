@@ -12,7 +12,7 @@ import caryatid.standing.Stance.ProstheticFootOnPlate;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** How a trial sheet says that the wearer stood. */
+/** Reads the section of a trial sheet about how the wearer stood. */
 final class StanceSection {
   private static final ValueParser<Kind> KIND = ValueParsers.word(Kind.class);
 

@@ -13,7 +13,7 @@ import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
 import java.util.Optional;
 
-/** One target of a trial sheet. */
+/** Reads one target of a trial sheet. */
 final class TargetSection {
   private static final ValueParser<Double> OFFSET_MM = ValueParsers.number(-1_000, 1_000);
   private static final ValueParser<Double> TOLERANCE_MM = ValueParsers.number(0, 1_000);

@@ -28,9 +28,9 @@ import java.util.OptionalDouble;
  * @param components of the prosthesis
  * @param landmarks at least one
  * @param targets what the components' instructions recommend
- * @param doubts what is doubted beside the recording and the marks; its level is the plate
- *     description's to say
- * @param rule how a result is told from an offset and its tolerance
+ * @param doubts uncertainties other than those of the recording and the marks; its level is the
+ *     plate description's to say
+ * @param rule how a result follows from an offset and its tolerance
  * @param notes what the practitioner writes
  */
 public record TrialSheet(

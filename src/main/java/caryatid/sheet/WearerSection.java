@@ -7,7 +7,7 @@ import caryatid.sheet.yaml.ValueParsers;
 import java.util.List;
 import java.util.Optional;
 
-/** What a trial sheet says of the prosthesis, the shoe and the practitioner's own words. */
+/** Reads the sections of a trial sheet about the prosthesis, the shoe and the notes. */
 final class WearerSection {
   private WearerSection() {}
 

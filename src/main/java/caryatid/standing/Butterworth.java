@@ -4,9 +4,9 @@ package caryatid.standing;
  * A low-pass Butterworth filter of second order, run forwards and backwards so that nothing is
  * delayed.
  *
- * <p>Two passes attenuate twice; the cutoff is corrected so that the whole attenuates by 1/sqrt 2
- * at the frequency asked for (Winter, Biomechanics and Motor Control of Human Movement, ch. 3; the
- * correction is applied to the warped frequency, where it is exact).
+ * <p>Two passes attenuate twice; the cutoff is corrected so that both together attenuate by 1/sqrt
+ * 2 at the frequency asked for (Winter, Biomechanics and Motor Control of Human Movement, ch. 3;
+ * the correction is applied to the warped frequency, where it is exact).
  */
 final class Butterworth {
   private static final double TWO_PASSES = StrictMath.pow(StrictMath.sqrt(2) - 1, 0.25);

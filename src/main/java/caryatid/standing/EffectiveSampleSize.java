@@ -32,7 +32,8 @@ final class EffectiveSampleSize {
 
   /**
    * The effective size that residuals show, their autocorrelation summed up to its first zero. Too
-   * large where the series is short beside its memory; used to tell that, not to state uncertainty.
+   * large if the series is short compared with its memory; used to detect that, not to state
+   * uncertainty.
    *
    * @param residuals in order of time, summing to zero
    */

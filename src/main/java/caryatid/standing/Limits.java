@@ -46,7 +46,7 @@ record Limits(
    *
    * @param shift largest change between adjacent windows
    * @param sd largest standard deviation
-   * @param real largest standard deviation seen in real standing, to be told beside
+   * @param real largest standard deviation seen in real standing, shown for comparison
    */
   public record Force(double shift, double sd, double real) {
     /**

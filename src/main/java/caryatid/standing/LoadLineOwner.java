@@ -3,7 +3,7 @@ package caryatid.standing;
 import caryatid.geometry.Side;
 import caryatid.remark.Coded;
 
-/** Whose load line it is. */
+/** Whose load line it is: a foot's or the whole body's. */
 public enum LoadLineOwner implements Coded {
   LEFT_FOOT("LineOf.LEFT_FOOT"),
   RIGHT_FOOT("LineOf.RIGHT_FOOT"),

@@ -15,7 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a side bears of the whole load: from both feet's plates, or from one and the body mass. */
+/**
+ * The share of the load that each side bears: from both feet's plates, or from one and the body
+ * mass.
+ */
 final class LoadShare {
   /**
    * Standard uncertainty of the body's weight, as a fraction of it: scales, clothes and local

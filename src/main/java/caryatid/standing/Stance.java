@@ -8,7 +8,7 @@ import java.util.Optional;
  */
 public sealed interface Stance {
 
-  /** The prosthetic foot alone on a plate, the other foot beside it at the same height. */
+  /** The prosthetic foot alone on a plate, the other foot next to it at the same height. */
   record ProstheticFootOnPlate(Optional<String> plate) implements Stance {}
 
   /** One plate under each foot. */

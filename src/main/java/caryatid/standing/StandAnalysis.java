@@ -78,7 +78,7 @@ public final class StandAnalysis {
     return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
   }
 
-  /** Nobody stands with crossed legs for this. */
+  /** Assumes that the left foot is on the left. */
   private static void refuseSwappedFeet(List<MeanLoad> loads, String file) throws BadInput {
     double leftMm = rightward(loads, LoadLineOwner.LEFT_FOOT, Double.NEGATIVE_INFINITY);
     double rightMm = rightward(loads, LoadLineOwner.RIGHT_FOOT, Double.POSITIVE_INFINITY);

@@ -3,7 +3,7 @@ package caryatid.standing;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** What the reader of a stand should know. */
+/** Remarks on a stand. */
 public enum StandRemark implements Topic {
   PROSTHESIS_LITTLE_LOADED("StandRemark.PROSTHESIS_LITTLE_LOADED", Weight.IMPORTANT),
   NEARLY_WHOLE_LOAD("StandRemark.NEARLY_WHOLE_LOAD", Weight.IMPORTANT),

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Doubts that do not stop a result, in the order of their weight. */
+/** Remarks on a stand that do not prevent a result, in the order of their weight. */
 final class StandRemarks {
   /**
    * Below this share of the load, its line says little about a leg (common practice, no source).

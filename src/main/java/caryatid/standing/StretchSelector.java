@@ -14,7 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Settles which part of a recording is used, or why none can be. */
+/** Selects the part of a recording that is used, or says why none can be. */
 final class StretchSelector {
   private static final int FEWEST_SAMPLES = 10;
 

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param covarianceMm2 covariance of sideways and fore-aft, mm2
  * @param meanFrequencyHz mean speed over 2 pi times the mean distance from the mean, Hz
  * @param effectiveRight as how many independent samples the sideways series counts for its mean;
- *     too large where the stretch is short beside the sway's memory
+ *     too large if the stretch is short compared with the sway's memory
  * @param effectiveAnterior the same fore and aft
  */
 public record Sway(

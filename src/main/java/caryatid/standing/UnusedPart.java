@@ -3,7 +3,7 @@ package caryatid.standing;
 import caryatid.remark.Coded;
 
 /**
- * A part of a recording that was not used.
+ * A part of a recording that was not used, and why.
  *
  * @param fromS from, s
  * @param toS up to, s

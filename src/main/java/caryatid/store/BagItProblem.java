@@ -2,7 +2,7 @@ package caryatid.store;
 
 import caryatid.remark.Topic;
 
-/** Why a packed record is not taken in. */
+/** Why a packed record cannot be imported. */
 enum BagItProblem implements Topic {
   NOT_A_ZIP("BagFault.NOT_A_ZIP"),
   UNSAFE_NAME("BagFault.UNSAFE_NAME"),

@@ -13,7 +13,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Set;
 import java.util.UUID;
 
-/** Writes that have reached the disk when they return, and that leave all or nothing. */
+/** Atomic writes that have reached the disk when they return. */
 final class DurableFiles {
   private DurableFiles() {}
 

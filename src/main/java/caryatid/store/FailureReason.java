@@ -3,7 +3,7 @@ package caryatid.store;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 
-/** Why something failed, in the system's own few words. */
+/** Why something failed, in the operating system's words. */
 final class FailureReason {
   private FailureReason() {}
 

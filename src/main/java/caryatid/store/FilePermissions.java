@@ -28,9 +28,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Who may read what the program makes: its owner; the group as far as the folder it is put in lets
- * the group; nobody else ever. Where rights are lists (Windows), the owner alone; this is not
- * tested there.
+ * Permissions of the files the program writes: for the owner; for the group as far as their folder
+ * grants them to the group; never for others. With access control lists (Windows), for the owner
+ * alone; this is not tested there.
  */
 public final class FilePermissions {
   private static final Set<PosixFilePermission> FOLDER =

@@ -15,8 +15,8 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * What of a record may lie elsewhere than in its folder when it is erased: behind links, and in
- * what a kill left in the making. The locks of the store and of the record must be held.
+ * Parts of a record that may lie outside its folder when it is erased: behind links, and among the
+ * temporary files of a killed program. The locks of the store and of the record must be held.
  */
 final class Leftovers {
   /** How the names of folders in which a packed record is tried out begin; the process follows. */
@@ -43,7 +43,10 @@ final class Leftovers {
     }
   }
 
-  /** Deletes what a kill left: of this record, and of which nobody knows whose it is. */
+  /**
+   * Deletes what a killed program left behind: files of this record, and files that belong to no
+   * known record.
+   */
   void sweep() throws IOException {
     DurableFiles.delete(store.importing());
     DurableFiles.delete(store.adding().resolve(code.text()));

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Tells folders on a network drive, where locks and the order of writing cannot be relied on. */
+/** Recognises folders on a network drive, where locks and the order of writes are unreliable. */
 public final class NetworkDrive {
   // Names of file systems as Linux (mount(8)), macOS and Windows give them; from memory.
   private static final Set<String> TYPES =

@@ -3,7 +3,9 @@ package caryatid.store;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** The OCFL storage root within a store's folder, which is easily taken for the folder itself. */
+/**
+ * The OCFL storage root within a store's folder, which users easily confuse with the folder itself.
+ */
 public final class StorageRoot {
   private static final String DECLARATION = "0=ocfl_1.1";
 

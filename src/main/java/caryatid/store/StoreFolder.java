@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Where a clinic's records lie: the OCFL storage root in {@code records}, and next to it, on the
- * same file system so that a rename is enough, what is in the making.
+ * The folder of a clinic's records: the OCFL storage root in {@code records}, and next to it the
+ * temporary folders, on the same file system so that a rename is enough.
  *
  * @param folder the folder that holds both
  */

@@ -19,8 +19,8 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /**
- * Unpacks a zip into an empty folder and trusts nothing in it: all names are looked at before the
- * first byte is written, and bytes are counted as they come, whatever the directory says.
+ * Unpacks a zip into an empty folder without trusting it: all names are checked before the first
+ * byte is written, and bytes are counted as they are read, whatever the directory says.
  */
 final class ZipExtractor {
   /** Recordings shrink to a fifth or so; a hundredth is a bomb. */

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * An entry that was added, and what whoever added it must know.
+ * An entry that was added, and what the user must know about it.
  *
  * @param entry the entry
  * @param remarks its place in the record, what is outside a maker's limit, and dangers left open

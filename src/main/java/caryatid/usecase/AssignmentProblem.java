@@ -2,7 +2,7 @@ package caryatid.usecase;
 
 import caryatid.remark.Topic;
 
-/** Why values given one by one make no entry. */
+/** Why values given as arguments do not make an entry. */
 enum AssignmentProblem implements Topic {
   NOT_AN_ASSIGNMENT("Cli.NOT_AN_ASSIGNMENT"),
   /** Arguments: the key. */

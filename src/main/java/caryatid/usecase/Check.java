@@ -11,7 +11,9 @@ import caryatid.remark.BadInput;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The main job as one pure call. */
+/**
+ * Checks the stands of one alignment state: named bytes in, one result out, nothing else touched.
+ */
 public final class Check {
   private Check() {}
 

@@ -13,7 +13,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The page for the fitting record, with everything it was found in kept inside. */
+/** The report of a check as a PDF, with all its inputs and the result attached. */
 final class CheckPdf {
   private CheckPdf() {}
 

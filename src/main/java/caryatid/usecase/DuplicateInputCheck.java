@@ -15,7 +15,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Holds that no stand counts twice and that a report can keep all files side by side. */
+/**
+ * Refuses inputs in which a stand occurs twice, or files that a report cannot keep under different
+ * names.
+ */
 final class DuplicateInputCheck {
   private DuplicateInputCheck() {}
 

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An entry as somebody puts it, before it is checked against its form and added.
+ * An entry as the user gave it, before it is checked against its form and added.
  *
  * @param kind what it is about
  * @param given what it says

@@ -27,8 +27,8 @@ final class KeptResults {
   /**
    * What was found in stands, by the number of their entry, as far as it can be read.
    *
-   * @param damage where files that are not what was added are told
-   * @param unread where results that are as they were added, but cannot be read, are told
+   * @param damage collects problems of files that are not what was added
+   * @param unread collects problems of results that are undamaged but cannot be read
    */
   static Map<Integer, AlignmentState> of(
       StoredRecord record,

@@ -45,7 +45,7 @@ public final class NextStand {
   }
 
   /**
-   * Writes the sheet, and beside it the earlier ones that it is based on.
+   * Writes the sheet, and next to it the earlier ones that it is based on.
    *
    * @param path the sheet; nothing is overwritten
    * @throws BadInput if it is there already, or another file lies where an earlier sheet goes

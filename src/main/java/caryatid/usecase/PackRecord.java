@@ -17,7 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** Packs a record as a zip that another store takes in. */
+/** Packs a record as a zip file that another store can import. */
 public final class PackRecord {
   private PackRecord() {}
 

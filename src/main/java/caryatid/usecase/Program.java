@@ -1,6 +1,6 @@
 package caryatid.usecase;
 
-/** What the program calls itself. */
+/** The program's name and version. */
 public final class Program {
   /** The version; a test holds it to the build's. */
   public static final String VERSION = "0.1.0";

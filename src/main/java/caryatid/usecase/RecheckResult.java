@@ -5,7 +5,7 @@ import caryatid.format.ResultDifference;
 import caryatid.remark.Problem;
 import java.util.List;
 
-/** What came of computing a report again from the files inside it. */
+/** The outcome of the recomputation of a report from the files inside it. */
 public sealed interface RecheckResult {
 
   /**

@@ -13,7 +13,10 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Says back which words were understood as a term, where the reader's word for it is another. */
+/**
+ * Tells the user which words were recognised as a term that has another name in the user's
+ * language.
+ */
 final class RecognisedTerms {
   private final Wording wording;
   private final List<String> said = new ArrayList<>();

@@ -16,15 +16,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The report of a whole fitting record, drawn from the results that are kept in it. */
+/** The report of a fitting record, made from the results that are kept in it. */
 final class RecordPdf {
   private RecordPdf() {}
 
   /**
-   * The report as a PDF. A result that is hurt is told with the record's other damage.
+   * The report as a PDF. A damaged result is reported with the record's other damage.
    *
    * @param found what verifying the record's files found; nothing is signed where it found anything
-   * @throws BadInput if no entry of the record is whole
+   * @throws BadInput if the record has no undamaged entry
    */
   static byte[] pdf(StoredRecord record, List<Problem> found, Wording wording, Paper paper)
       throws BadInput {

@@ -59,8 +59,8 @@ final class ReportInputs {
   }
 
   /**
-   * Files that are not those a result was found in, by their checksums. Sheets beside the trial
-   * sheet are not told by a result.
+   * Files that are not those a result was found in, by their checksums. A result does not list the
+   * sheets that the trial sheet is based on.
    *
    * @throws BadInput if a file cannot be read
    */

@@ -26,8 +26,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Usual rows of a form, offered by level: what a row says beside its name is filled in where it is
- * left out.
+ * Usual rows of a form, suggested by the level of amputation. What a suggested row says is filled
+ * in if the user leaves it out.
  *
  * @param rows each by its keys, the name first; none for forms without usual rows
  * @param wording in whose language they are shown

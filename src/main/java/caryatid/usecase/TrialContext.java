@@ -34,7 +34,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What holds for every stand of one state: the sheet, the plate and what follows from both.
+ * What is the same for every stand of one state: the sheet, the plate and what follows from both.
  *
  * @param sheet the sheet's bytes
  * @param description the description's bytes

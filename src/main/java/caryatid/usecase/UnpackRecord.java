@@ -7,7 +7,7 @@ import caryatid.store.Backup;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Takes a packed record in. */
+/** Imports a packed record. */
 public final class UnpackRecord {
   private UnpackRecord() {}
 

@@ -3,7 +3,7 @@ package caryatid.views;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** What somebody who has just added an entry should know of its place in the record. */
+/** What the user should know about the place of a newly added entry in the record. */
 enum AdditionRemark implements Topic {
   /** Arguments: the entry, its time, a later entry that was there before, that one's time. */
   OLDER("AdditionRemark.OLDER"),

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Finds recordings that stand in a record twice, by their SHA-512 sums. Nobody stands twice alike
- * to the last digit: one recording under two stands is a slip, unless both are of one state.
+ * Finds recordings that occur in a record twice, by their SHA-512 sums. No two stands give
+ * identical recordings, so one recording in two stands is a mistake, unless both are of one state.
  */
 final class DuplicateRecordings {
   private DuplicateRecordings() {}

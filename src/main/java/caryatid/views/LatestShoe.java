@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What the record last says about a shoe.
+ * The latest entry about a shoe.
  *
  * @param entry the number of the entry that says it
  * @param said what it says

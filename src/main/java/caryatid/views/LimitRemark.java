@@ -3,7 +3,7 @@ package caryatid.views;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** Where the fitting is outside what a component's maker states. */
+/** The ways in which a fitting can exceed a limit that a component's maker states. */
 enum LimitRemark implements Topic {
   /** Arguments: component, body mass as written, highest. */
   BODY_MASS_ABOVE("LimitRemark.BODY_MASS_ABOVE"),

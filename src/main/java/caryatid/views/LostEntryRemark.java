@@ -16,7 +16,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** That an entry was added and cannot be read, so that what is shown as now may be older. */
+/**
+ * Remarks on entries that cannot be read, so that the state shown as current may be out of date.
+ */
 public enum LostEntryRemark implements Topic {
   /** Arguments: the entry, its kind. */
   NAMED("LostEntry.NAMED"),

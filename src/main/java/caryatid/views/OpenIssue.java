@@ -5,7 +5,7 @@ import caryatid.remark.Weight;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** What a record leaves open. */
+/** The kinds of open issues of a record. */
 enum OpenIssue implements Topic {
   /** Arguments: entry that changed the alignment, entry of the last stand. */
   CHANGED_SINCE("Open.CHANGED_SINCE"),

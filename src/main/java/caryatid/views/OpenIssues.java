@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Finds what a record leaves open, from its entries alone. */
+/** Finds the open issues of a record, from its entries alone. */
 final class OpenIssues {
   private final List<Entry> valid;
   private final List<Remark> open = new ArrayList<>();

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What was changed between a stand and the one before it, as far as the record says.
+ * What was changed between a stand and the one before it, according to the record.
  *
  * @param name short name of the change, a, b, c and so on
  * @param before number of the earlier stand's entry

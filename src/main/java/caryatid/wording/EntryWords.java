@@ -23,7 +23,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What an entry of a fitting record says, in words. */
+/** The content of an entry in words. */
 public final class EntryWords {
   private static final Map<String, String> UNITS =
       Map.of("-mm", "mm", "-kg", "kg", "-percent", "%");
@@ -131,7 +131,7 @@ public final class EntryWords {
   /**
    * Everything that an entry says, a line each.
    *
-   * @param leftOut keys that are not told
+   * @param leftOut keys that are left out
    */
   public List<String> lines(EntryContent content, String... leftOut) {
     return lines(ContentToAnswers.answers(content), leftOut);

@@ -80,9 +80,7 @@ public final class ResultText {
     return said.remark().topic().weight() == Weight.SAFETY;
   }
 
-  /**
-   * The vertical lines past landmarks that no target is for: where they run is told all the same.
-   */
+  /** The vertical load lines past landmarks without a target. They are listed too. */
   private static List<Offset> untargeted(AlignmentState state) {
     List<Offset> judged = state.findings().stream().map(Finding::offset).toList();
     return state.offsets().stream()

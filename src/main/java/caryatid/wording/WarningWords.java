@@ -8,7 +8,7 @@ import caryatid.views.StandWarnings.Warning;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What stands warn of, in words: the stand, the warning, and who accepted it and why. */
+/** The warnings of stands in words: the stand, the warning, and who accepted it and why. */
 public final class WarningWords {
   private final Wording wording;
   private final LandmarkWords landmarks;

@@ -67,7 +67,7 @@ public final class Wording {
     return sentence(remark.topic().code(), remark.arguments());
   }
 
-  /** A remark as it is told of a state, with the number of stands where it is said of several. */
+  /** A remark about a state; with the number of stands if it holds for several. */
   public String say(GroupedRemark said) {
     String sentence = say(said.remark());
     return said.stands() > 1

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What a drawing of one leg in one plane shows, across the view.
+ * What a drawing of one leg in one plane shows, with positions across the view.
  *
  * @param view from where
  * @param levels the landmarks marked in the plane, from the top

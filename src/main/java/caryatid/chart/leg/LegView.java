@@ -4,8 +4,8 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 
 /**
- * From where a leg is looked at: in the sagittal plane from its own outer side, in the frontal
- * plane from the front. "Across" is to the viewer's right, mm.
+ * The direction from which a leg is viewed: in the sagittal plane from its own outer side, in the
+ * frontal plane from the front. "Across" is to the viewer's right, mm.
  */
 public record LegView(Plane plane, Side side) {
 

@@ -33,8 +33,8 @@ public record StripPlan(
    *
    * @param fromMm left end, mm
    * @param toMm right end, mm
-   * @param open whether it goes on to the left beyond what is shown
-   * @param goesOn whether it goes on to the right
+   * @param open whether it continues to the left beyond what is shown
+   * @param goesOn whether it continues to the right
    */
   public record Ends(double fromMm, double toMm, boolean open, boolean goesOn) {}
 

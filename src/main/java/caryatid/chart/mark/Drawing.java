@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A planned drawing: what stands where, in millimetres on paper, before anything paints it.
+ * A planned drawing: its marks and their places in millimetres on paper, before anything paints it.
  *
  * @param name short and unique within a report, for files: letters, digits, hyphens
  * @param widthMm width, mm

@@ -5,7 +5,7 @@ import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import java.util.List;
 
-/** What ink is put on paper. */
+/** A mark on paper: a line, an area or text. */
 public sealed interface Mark {
 
   /**

@@ -2,7 +2,7 @@ package caryatid.chart.mark;
 
 import caryatid.chart.mark.Style.Lettering;
 
-/** Words a person typed, as they can be printed. */
+/** Text that a person typed, reduced to characters that can be printed. */
 public final class PrintableText {
   /** Stands for a letter that the drawings' letters do not have. */
   private static final String UNKNOWN = "?";

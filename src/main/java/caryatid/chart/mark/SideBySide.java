@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Puts drawings of one size beside each other into one. */
+/** Combines drawings of the same size into one, side by side. */
 public final class SideBySide {
   private SideBySide() {}
 
@@ -23,7 +23,7 @@ public final class SideBySide {
    * @param name short and unique within a report, for files
    * @param drawings at least one, from the left
    * @param gapMm between two, mm
-   * @param widthMm width of the whole, mm
+   * @param widthMm width of the combined drawing, mm
    */
   public static Drawing of(String name, List<Drawing> drawings, double gapMm, double widthMm) {
     List<Part> parts = new ArrayList<>();

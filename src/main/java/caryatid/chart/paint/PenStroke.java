@@ -3,7 +3,7 @@ package caryatid.chart.paint;
 import caryatid.chart.mark.Style.Pen;
 import java.awt.BasicStroke;
 
-/** A pen as a chart's line; which pen it is can be told again. */
+/** A pen as a stroke for the chart library, from which the pen can be read back. */
 final class PenStroke extends BasicStroke {
   private final Pen pen;
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
-/** Answers as they are filled in, one after the other; what is not said is left out. */
+/** Builds answers one after the other; empty values are left out. */
 final class AnswersBuilder {
   private final Map<String, Answers.Value> values = new LinkedHashMap<>();
 

@@ -25,8 +25,8 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 
 /**
- * Answers as what they say: the one place where a form's keys become fields, with {@link
- * ContentToAnswers}.
+ * Turns a filled-in form into the content of an entry. With {@link ContentToAnswers} the only place
+ * that maps a form's keys to fields.
  */
 public final class AnswersToContent {
   private AnswersToContent() {}

@@ -15,7 +15,7 @@ import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import caryatid.loadline.LandmarkInPlane;
 
-/** Rows of answers as what they say. */
+/** Turns rows of answers into parts of an entry. */
 final class AnswersToRows {
   private AnswersToRows() {}
 

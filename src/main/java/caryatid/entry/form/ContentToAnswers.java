@@ -19,8 +19,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What an entry says as answers to its form, in the form's order; the way back from {@link
- * AnswersToContent}.
+ * Turns the content of an entry into answers to its form, in the form's order; the inverse of
+ * {@link AnswersToContent}.
  */
 public final class ContentToAnswers {
   private ContentToAnswers() {}

@@ -14,7 +14,7 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.Range;
 
 /**
- * What each kind of entry is asked for: the one place to add a field, with its place in the kind's
+ * The form of each kind of entry: the one place to add a field, with its place in the kind's
  * record, in {@link AnswersToContent} and in {@link ContentToAnswers}.
  */
 public final class EntryForms {

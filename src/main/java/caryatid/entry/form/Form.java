@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What an entry, or a row in it, is asked for.
+ * The fields of an entry, or of a row in it.
  *
  * @param fields in the order in which they are asked and written
  * @param orders pairs of numbers of which one is never above the other

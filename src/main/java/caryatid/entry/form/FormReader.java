@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Holds what was given against a form. */
+/** Checks given values against a form. */
 public final class FormReader {
   /** The members of a name in files. */
   public static final String CODE = "code";

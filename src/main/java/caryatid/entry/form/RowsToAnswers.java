@@ -8,7 +8,7 @@ import caryatid.entry.StandSummary;
 import caryatid.entry.Walking;
 import java.util.Optional;
 
-/** Rows of what an entry says as answers. */
+/** Turns parts of an entry into rows of answers. */
 final class RowsToAnswers {
   private RowsToAnswers() {}
 

@@ -117,7 +117,7 @@ final class ExportReader {
     return inspection(parsed, mapped, withRemarks(table, mapped, timed), views);
   }
 
-  /** The times with what the plates' tracks show, as far as it can be told. */
+  /** The times, with what the plates' tracks show as far as it is known. */
   private Timed withRemarks(ParsedTable table, Mapped mapped, Timed timed) {
     StageFindings findings = timed.findings();
     if (timed.timeline().isPresent() && findings.clean()) {
@@ -241,7 +241,7 @@ final class ExportReader {
     return (a, b) -> columns.stream().allMatch(c -> c.at(a) == c.at(b));
   }
 
-  /** What can be told of the plates while questions are open. */
+  /** What is known of the plates while questions are open. */
   private StageFindings oddities(ParsedTable table, Mapped mapped) {
     RawOddities oddities = new RawOddities(table, mapped.vertical(), file);
     StageFindings findings = StageFindings.none(file);

@@ -11,7 +11,7 @@ import caryatid.remark.BadInput;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads a force plate's text export. */
+/** Reads a force plate's text export; the entry point of {@code recording}. */
 public final class Importer {
   private Importer() {}
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A column of an export as it is listed for whoever describes the plate.
+ * A column of an export as it is listed for the author of a plate description.
  *
  * @param number its place in a row, from 1
  * @param name as it stands in the file; empty where it has none

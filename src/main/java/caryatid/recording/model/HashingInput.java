@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
 
-/** An input whose bytes are counted and digested on their way, so that it is read only once. */
+/**
+ * An input whose bytes are counted and hashed while they are read, so that it is read only once.
+ */
 public final class HashingInput implements NamedBytes {
   private final NamedBytes input;
   private Optional<HashingStream> opened = Optional.empty();

@@ -7,7 +7,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** Counts and digests the bytes that pass. */
+/** Counts and hashes the bytes that are read through it. */
 final class HashingStream extends FilterInputStream {
   private final MessageDigest digest;
   private long bytes;

@@ -2,7 +2,7 @@ package caryatid.recording.model;
 
 import caryatid.remark.Topic;
 
-/** What is understood of an export. */
+/** The kinds of facts that are understood from an export. */
 public enum ImportFact implements Topic {
   ENCODING("Aspect.ENCODING"),
   PACKED("Aspect.PACKED"),
@@ -19,7 +19,7 @@ public enum ImportFact implements Topic {
   CELLS("Aspect.CELLS"),
   UNUSED("Aspect.UNUSED"),
   DERIVED("Aspect.DERIVED"),
-  /** Times or numbers beside those that are used. */
+  /** Columns of times or sample numbers in addition to the one that is used. */
   NOT_NEEDED("Aspect.NOT_NEEDED"),
   /** Columns that hold all plates together. */
   SUM("Aspect.SUM"),
@@ -29,7 +29,7 @@ public enum ImportFact implements Topic {
   UNITS_TOGETHER("Aspect.UNITS_TOGETHER"),
   TIMES("Aspect.TIMES"),
   NUMBERS("Aspect.NUMBERS"),
-  /** A column named as one of numbers, which does not count. */
+  /** A column named like a sample counter that does not count up. */
   NO_NUMBERS("Aspect.NO_NUMBERS"),
   TIMES_OF_DAY("Aspect.TIMES_OF_DAY"),
   RATE("Aspect.RATE"),

@@ -2,7 +2,7 @@ package caryatid.recording.model;
 
 import caryatid.remark.Topic;
 
-/** Why an export cannot be read, or what has to be known before it can. */
+/** Why an export cannot be read, or what must be stated before it can be. */
 public enum ImportProblem implements Topic {
   /** The file cannot be opened or read. */
   UNREADABLE("Reading.UNREADABLE"),

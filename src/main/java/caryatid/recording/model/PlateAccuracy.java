@@ -1,7 +1,7 @@
 package caryatid.recording.model;
 
 /**
- * How far the plate can be trusted, as standard uncertainties.
+ * The accuracy of a plate, as standard uncertainties.
  *
  * @param copMm of the centre of pressure in each direction, mm
  * @param levelRad of the plate's level in each plane, rad

@@ -30,7 +30,7 @@ public record Provenance(String name, long bytes, String sha512) {
   }
 
   /**
-   * The provenance of an input, which is read whole for it.
+   * The provenance of an input, which is read to its end.
    *
    * @throws BadInput if it cannot be read
    */

@@ -2,7 +2,7 @@ package caryatid.recording.model;
 
 import java.util.Optional;
 
-/** Units that say nothing of a force until a calibration is known. */
+/** Units that cannot be converted to a force without a calibration. */
 public enum RawUnit {
   VOLT("v mv uv volt volts"),
   CHARGE("pc"),

@@ -3,7 +3,7 @@ package caryatid.recording.model;
 import caryatid.remark.Topic;
 import caryatid.remark.Weight;
 
-/** What the reader of a result should know about a recording. */
+/** Remarks on a recording. */
 public enum RecordingRemark implements Topic {
   COARSE_TIMES("RecordingRemark.COARSE_TIMES"),
   PRINTED_TWICE("RecordingRemark.PRINTED_TWICE"),

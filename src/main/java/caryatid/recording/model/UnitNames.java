@@ -20,13 +20,13 @@ public final class UnitNames {
         .replaceAll("[\\s.·*⋅_-]", "");
   }
 
-  /** The constant one of whose names, parted by blanks, is meant. */
+  /** The constant that has the given name among its names, which are separated by blanks. */
   static <E> Optional<E> find(E[] units, Function<E, String> names, String text) {
     String plain = plain(text);
     return Arrays.stream(units).filter(unit -> among(names.apply(unit), plain)).findFirst();
   }
 
-  /** Whether a word is one of some, parted by blanks. */
+  /** Whether a word is in a list of words separated by blanks. */
   public static boolean among(String words, String word) {
     return !word.isEmpty() && (" " + words + " ").contains(" " + word + " ");
   }

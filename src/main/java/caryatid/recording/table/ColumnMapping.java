@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * What a table's columns are taken for.
+ * What a table's columns mean.
  *
  * @param time the column of times, by its place in a row
  * @param index the column that counts the samples, where there is none of times
- * @param plates the plates whose centre of pressure can be told
+ * @param plates the plates whose centre of pressure can be found
  * @param problems what the description asks for and the table does not hold
  */
 public record ColumnMapping(

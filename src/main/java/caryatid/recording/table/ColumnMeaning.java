@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What a column is taken for, by its name alone. A new name is a new word or pattern in one of the
- * tables here.
+ * What a column means, by its name alone. A new name is a new word or pattern in one of the tables
+ * here.
  *
  * @param kind what it holds
  * @param channel the channel, where it holds one of a plate
@@ -65,7 +65,7 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
               + " pedana piattaforma reazione di della coppia torsione forca pressao plataforma"
               + " reacao solo da do vertical vertikal verticale vertikalkraft senkrecht en in");
 
-  /** Words for the vertical where a name says no axis: it is z, as it is beside x and y. */
+  /** Words for the vertical where a name says no axis: it is z, as it is next to x and y. */
   private static final Set<String> VERTICAL =
       words("vertical vertikal verticale vertikalkraft senkrecht");
 
@@ -86,7 +86,7 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
           "raw unfiltered filtered filt filter smooth smoothed lowpass butterworth uncorrected"
               + " corrected processed unprocessed roh gefiltert brut filtré crudo filtrado");
 
-  /** Words beside which v and p mean a force and its point, not a velocity and a position. */
+  /** Words next to which v and p mean a force and its point, not a velocity and a position. */
   private static final Set<String> FORCE_CONTEXT =
       Set.of("ground", "force", "forces", "grf", "torque");
 
@@ -141,8 +141,8 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
   }
 
   /**
-   * What columns beside each other are taken for. Names that are bare axes, x and y and no z, are a
-   * centre of pressure where no other name tells of one or of moments.
+   * What neighbouring columns mean. Names that are bare axes, x and y and no z, are a centre of
+   * pressure where no other name tells of one or of moments.
    */
   public static List<ColumnMeaning> of(List<ColumnName> columns) {
     List<ColumnMeaning> roles = new ArrayList<>(columns.stream().map(ColumnMeaning::of).toList());

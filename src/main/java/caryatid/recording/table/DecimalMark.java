@@ -4,7 +4,7 @@ import caryatid.remark.Coded;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What stands before a number's decimals. */
+/** The character before a number's decimals. */
 enum DecimalMark implements Coded {
   POINT("DecimalMark.POINT", '.'),
   COMMA("DecimalMark.COMMA", ',');

@@ -15,7 +15,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** What stands between an export's cells. */
+/** The character between an export's cells. */
 enum Delimiter implements Coded {
   TAB("Delimiter.TAB", '\t'),
   SEMICOLON("Delimiter.SEMICOLON", ';'),

@@ -8,7 +8,7 @@ package caryatid.recording.table;
  * @param thousands whether the other mark is known to part thousands
  */
 public record Dialect(Delimiter delimiter, DecimalMark mark, boolean thousands) {
-  /** Without parted thousands. */
+  /** Without thousands separators. */
   Dialect(Delimiter delimiter, DecimalMark mark) {
     this(delimiter, mark, false);
   }

@@ -2,7 +2,10 @@ package caryatid.recording.table;
 
 import caryatid.remark.Argument;
 
-/** What a problem shows of a file's text: not more than fits a line, and nothing unprintable. */
+/**
+ * The part of a file's text that a problem quotes: no more than fits a line, and nothing
+ * unprintable.
+ */
 final class Excerpt {
   private static final int LONGEST = 40;
 

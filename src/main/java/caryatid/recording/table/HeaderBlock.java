@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * What stands above a table, and how its rows are written. Line numbers are physical, from 1.
+ * The lines above a table, and how its rows are written. Line numbers are physical, from 1.
  *
  * @param preamble the lines above, from the end of what went before
  * @param preambleLine number of the first of them

@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 /**
- * What a step of reading came to.
+ * The result of a stage of reading, with its findings.
  *
  * @param value its result
  * @param findings what was found on the way

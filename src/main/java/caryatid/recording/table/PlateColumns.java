@@ -12,7 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * Where one plate's numbers stand in a table.
+ * The columns of one plate in a table.
  *
  * @param layout what the description states of the plate; a bare name where it states nothing
  * @param columns the column of each channel, by its place in a row
@@ -35,7 +35,7 @@ public record PlateColumns(
     return layout.name();
   }
 
-  /** By the name alone; what a record does by itself is put together anew at every start. */
+  /** By the name alone; the JVM would generate a record's methods at every start. */
   @Override
   public int hashCode() {
     return name().hashCode();
@@ -67,7 +67,7 @@ public record PlateColumns(
 
   /**
    * The columns whose unit is a quantity's: its channels; of a platform of load cells the cells,
-   * not the weight beside them, which may be in another unit.
+   * not the total weight next to them, which may be in another unit.
    */
   public Stream<Integer> holding(Channel.Quantity quantity) {
     boolean cells = layout.sensors().orElse(null) instanceof Sensors.LoadCells;

@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * A run of lines that read as rows of a table when split by one delimiter.
+ * A run of lines that are rows of a table when split by one delimiter.
  *
  * @param start index of its first line
  * @param end index past its last line
@@ -72,7 +72,8 @@ record RowRun(int start, int end, List<List<String>> rows) {
   }
 
   /**
-   * The decimal mark: as parted thousands show it, else as it stands there; point where none is.
+   * The decimal mark: as thousands separators show it, else the one found; a point if there is
+   * none.
    */
   DecimalMark mark() {
     return cellsWhere(Thousands::sure)

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
-/** Lines that are not read because a description says where the names and the rows are. */
+/** Lines that are skipped because a description says where the names and the rows are. */
 final class SkippedLines {
   private final List<String> lines;
   private final Delimiter delimiter;

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What a step of reading found. A value: whoever finds more makes new findings of these.
+ * What a stage of reading found. Immutable: adding a finding gives a new value.
  *
  * @param file the file's name as the user gave it
  * @param problems what is wrong or open, up to {@link BadInput#CAP}
@@ -40,7 +40,7 @@ public record StageFindings(
             file, plus(problems, Problem.at(place, topic, arguments)), remarks, understood);
   }
 
-  /** These and a problem of the whole file. */
+  /** These and a problem that concerns the file, not a line of it. */
   public StageFindings withProblem(Topic topic, Argument... arguments) {
     return withProblem(Place.of(file), topic, arguments);
   }

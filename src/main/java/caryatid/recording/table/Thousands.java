@@ -2,7 +2,7 @@ package caryatid.recording.table;
 
 import java.util.regex.Pattern;
 
-/** Numbers whose thousands are parted by the mark that does not part their decimals. */
+/** Numbers with a thousands separator, which is the mark that is not the decimal mark. */
 final class Thousands {
   /** Both marks, or one of them more than once: nothing but thousands can be meant. */
   private static final Pattern SURE =
@@ -14,7 +14,7 @@ final class Thousands {
 
   private Thousands() {}
 
-  /** Whether a cell is a number with parted thousands and nothing else. */
+  /** Whether a cell is a number with thousands separators and nothing else. */
   static boolean sure(String cell) {
     return hasTwoMarks(cell) && SURE.matcher(cell).matches();
   }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /**
  * Time of the day ({@code 10:15:01.250}, {@code 9:15:01 AM}), or ISO 8601 date and time ({@code
- * 2026-03-04T10:15:01.250+01:00}); the offset is not needed for differences and left out of them.
+ * 2026-03-04T10:15:01.250+01:00}); the offset does not matter for differences and is ignored.
  */
 final class TimeOfDayParser {
   private static final double DAY_S = 86_400;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Knows a number that was cut off by the file's end: with no line end behind it, it has fewer
- * digits than every other in its column of which some were looked at.
+ * Recognises a number that was cut off by the end of the file: with no line end behind it, it has
+ * fewer digits than every other in its column of which some were looked at.
  */
 final class TruncatedCellCheck {
   /** Fewer rows show no way of writing numbers (common practice, no source). */
@@ -17,7 +17,7 @@ final class TruncatedCellCheck {
   private final DecimalMark mark;
 
   /**
-   * @param rows whole rows of the table
+   * @param rows complete rows of the table
    */
   TruncatedCellCheck(List<String> rows, Dialect dialect) {
     this.mark = dialect.mark();

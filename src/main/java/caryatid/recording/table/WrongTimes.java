@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cells of a column of times or samples' numbers that are neither: a few of them are said one by
- * one, a column of nothing else once.
+ * Cells of a column of times or samples' numbers that are neither: a few of them are reported one
+ * by one, a column of nothing else once.
  */
 final class WrongTimes {
   private record Wrong(Place place, String cell) {}
@@ -23,7 +23,7 @@ final class WrongTimes {
     }
   }
 
-  /** What is wrong with them; a column that merely is named as one of numbers is not needed. */
+  /** What is wrong with them; a column that is only named like a sample counter is not needed. */
   StageFindings complain(GrowingTable table, String file) {
     boolean all = count > 0 && count == table.rows();
     boolean timed = table.plan().time().isPresent();

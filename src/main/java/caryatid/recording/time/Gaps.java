@@ -135,7 +135,7 @@ final class Gaps {
     return sum / count;
   }
 
-  /** The median step; the mean one where all are so even that none is a gap beside either. */
+  /** The median step; the mean step if all are so even that neither shows a gap. */
   private double usualStep() {
     int last = rows.length - 1;
     double mean = (times.at(rows[last]) - times.at(rows[0])) / last;

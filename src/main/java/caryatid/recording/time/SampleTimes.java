@@ -32,7 +32,7 @@ final class SampleTimes {
    */
   private static final double MOST_MISSING = 0.1;
 
-  /** What the rows are told apart by. */
+  /** What identifies the rows. */
   enum Kind {
     TIMES(ImportProblem.NO_TIME, ImportProblem.TIME_BACK, Unit.S),
     NUMBERS(ImportProblem.NO_INDEX, ImportProblem.INDEX_BACK, Unit.COUNT);

@@ -30,7 +30,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Decides what a table's columns are taken for: by the description, else by their names. */
+/** Decides what a table's columns mean: by the description, else by their names. */
 public final class ColumnMapper {
   private final String file;
   private final Optional<PlateDescription> description;

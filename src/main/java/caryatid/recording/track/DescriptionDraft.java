@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** A plate description of all that is known, to be completed by hand. */
+/** A plate description of everything that is known, to be completed by hand. */
 public final class DescriptionDraft {
   /** No column's name, so that the description is refused as long as it stands there. */
   private static final String OPEN = "unknown";

@@ -8,9 +8,9 @@ import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 
-/** Holds the centre of pressure against the plate's edges; a mistaken unit shows here. */
+/** Compares the centre of pressure with the plate's edges, which reveals a wrong unit. */
 final class EdgeCheck {
-  /** More than this share beside the plate is no accident (common practice, no source). */
+  /** More than this share outside the plate is no accident (common practice, no source). */
   private static final double MOST_OUTSIDE = 0.05;
 
   private final PlateLayout.Extent edges;
@@ -18,8 +18,8 @@ final class EdgeCheck {
   private final StageFindings nothing;
 
   /**
-   * @param problem what to say where the centre of pressure lies beside the plate; the remedy
-   *     depends on where it comes from
+   * @param problem the problem if the centre of pressure lies outside the plate; the remedy depends
+   *     on where it comes from
    */
   EdgeCheck(PlateLayout.Extent edges, ImportProblem problem, String file) {
     this.edges = edges;

@@ -21,7 +21,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** What was understood of a table's layout. */
+/** What was understood from a table's header and layout. */
 public final class HeaderFacts {
   private final ParsedTable table;
   private final HeaderBlock head;

@@ -9,7 +9,7 @@ import caryatid.recording.table.SampleSeries;
 import java.util.BitSet;
 import java.util.Optional;
 
-/** When a plate carries somebody, by its vertical force. */
+/** Which samples of a plate carry somebody, by its vertical force. */
 public final class LoadedSamples {
   /**
    * A plate that carries less has no meaningful centre of pressure (common practice, no source).

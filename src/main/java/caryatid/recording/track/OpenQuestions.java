@@ -21,7 +21,10 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** Asks for what neither the file nor the description states, each thing once for all plates. */
+/**
+ * The questions about what neither the file nor the description states, each asked once for all
+ * plates.
+ */
 public final class OpenQuestions {
   /** A plate's zero point of moments lies no deeper, mm (common practice, no source). */
   private static final double DEEPEST_MM = 250;

@@ -9,7 +9,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 
 /**
- * Holds a plate's load against what a person can show; a unit that is wrong by 10 or 1000 and hits
+ * Compares a plate's load with what a person can cause; a unit that is wrong by 10 or 1000 and hits
  * no edge shows here.
  */
 final class PersonCheck {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Names of what is no plate or cell of its own, but all of them together. */
+/** Names of columns that hold the total of all plates or load cells. */
 final class TotalColumnNames {
   /** Words for all plates or all cells together. */
   private static final Set<String> ALL =
@@ -26,7 +26,7 @@ final class TotalColumnNames {
   }
 
   /**
-   * Whether a column's name says that it holds the whole weight beside load cells: {@code Weight},
+   * Whether a column's name says that it holds the total weight on the load cells: {@code Weight},
    * {@code total force}, or a lone vertical force.
    *
    * @param vertical the export's vertical axis

@@ -19,7 +19,7 @@ import caryatid.remark.Argument;
 import java.util.BitSet;
 import java.util.Optional;
 
-/** Makes the plates' tracks, once everything is known. */
+/** Builds the plates' tracks once units, axes and times are known. */
 public final class TrackBuilder {
   private final ParsedTable table;
   private final Axes axes;

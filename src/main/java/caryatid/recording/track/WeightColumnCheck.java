@@ -14,7 +14,7 @@ import java.util.BitSet;
 import java.util.Map;
 import java.util.Optional;
 
-/** Compares the column of the whole weight, where the export has one, with the load cells' sum. */
+/** Compares the column of the total weight, if the export has one, with the load cells' sum. */
 final class WeightColumnCheck {
   /** Cells and weight that differ by more do not belong together (common practice, no source). */
   private static final double WITHIN = 0.02;

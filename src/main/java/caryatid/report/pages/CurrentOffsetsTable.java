@@ -32,7 +32,7 @@ final class CurrentOffsetsTable {
     this.wording = wording;
   }
 
-  /** The table; none where no stand was held against a target. */
+  /** The table; empty if no stand was compared with a target. */
   List<Block> blocks() {
     List<TableColumn> columns =
         List.of(

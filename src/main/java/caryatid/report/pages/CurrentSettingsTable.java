@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** To what each item of the alignment is set now, against what was recommended for it. */
+/** The current setting of each alignment item, compared with its recommendation. */
 final class CurrentSettingsTable {
   private final List<CurrentSetting> settings;
   private final Wording wording;

@@ -10,10 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * What an entry says as cells of the timeline: in lines, and none so long that a row outgrows a
- * page.
- */
+/** An entry as cells of the timeline, cut so that no row is longer than a page. */
 final class EntryCells {
   private static final int LONGEST_ROW = 1500;
   private static final int MOST_LINES = 30;

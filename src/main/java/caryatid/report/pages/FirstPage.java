@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Page one: right at a glance, and what is to be signed. */
+/** Page one of a check's report: the results at a glance, and what is to be signed. */
 public final class FirstPage {
   /** The width of the narrower paper between its margins: words need no more room on the other. */
   private static final double WIDTH_MM = 186;

@@ -30,7 +30,7 @@ final class MomentTable {
 
   /**
    * @param stands all of a state
-   * @param from the first of those that are told of, from 0
+   * @param from index of the first stand shown, from 0
    * @param until behind the last of them
    */
   MomentTable(List<Stand> stands, int from, int until, Wording wording) {

@@ -18,7 +18,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How the offsets went from stand to stand, and what was changed between. */
+/** How the offsets developed from stand to stand, and what was changed in between. */
 public final class OffsetHistory {
   private final RecordView view;
   private final Wording wording;

@@ -12,7 +12,7 @@ import caryatid.report.pages.Block.Table;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Blocks with words that people typed, freed of what cannot be printed. */
+/** Blocks in which text that people typed is freed of characters that cannot be printed. */
 public final class PrintableBlocks {
   private PrintableBlocks() {}
 

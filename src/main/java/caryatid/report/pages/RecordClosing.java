@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** The end of a record's report: who did what, the cautions, where it comes from. */
+/** The end of a record's report: who did what, the cautions, and which files it is made from. */
 public final class RecordClosing {
   private final RecordView view;
   private final String program;

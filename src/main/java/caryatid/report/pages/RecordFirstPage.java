@@ -29,7 +29,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A record's first page: how the fitting stands now, what is open, what is to be signed. */
+/**
+ * The first page of a record's report: the current state of the fitting, what is open, and what to
+ * sign.
+ */
 public final class RecordFirstPage {
   private final RecordView view;
   private final List<Entry> valid;
@@ -98,7 +101,9 @@ public final class RecordFirstPage {
     return blocks;
   }
 
-  /** What a signature stands under; nobody signs for what is hurt or cannot be read. */
+  /**
+   * The statement that is signed. A record with damaged or unreadable entries is not to be signed.
+   */
   private List<Block> signed() {
     return List.of(
         new Heading(wording.word("FittingReport.VOUCHED")),

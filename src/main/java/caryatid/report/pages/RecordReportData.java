@@ -5,7 +5,7 @@ import caryatid.views.RecordView;
 import java.util.Map;
 
 /**
- * A fitting record as its report tells it.
+ * What the report of a fitting record is made from.
  *
  * @param view what the record says
  * @param states what was found in stands, by the number of their entry, as far as their results can
@@ -13,7 +13,7 @@ import java.util.Map;
  */
 public record RecordReportData(RecordView view, Map<Integer, AlignmentState> states) {
   /**
-   * @throws IllegalArgumentException if the record has no entry that is whole
+   * @throws IllegalArgumentException if the record has no undamaged entry
    */
   public RecordReportData {
     if (view.timeline().isEmpty()) {

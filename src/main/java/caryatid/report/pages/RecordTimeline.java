@@ -24,7 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Everything in a record in its order, day by day, each stand with a small drawing. */
+/** All entries of a record in their order, day by day, with a small drawing of each stand. */
 public final class RecordTimeline {
   private static final double GAP_MM = 2.5;
 

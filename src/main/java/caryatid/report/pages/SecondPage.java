@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Page two: how it was found, exact on a second look. */
+/** Page two of a check's report: the numbers behind page one, and how they were found. */
 public final class SecondPage {
   /** The cautions of every report, in the order in which they are said. */
   private static final int CAUTIONS = 9;

@@ -13,10 +13,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Drawings of what was recorded, two beside each other: the paths of all stands, then each over
- * time.
- */
+/** Drawings of the recordings, two side by side: the paths of all stands, then each over time. */
 final class StandDrawings {
   private static final double GAP_MM = 6;
   private static final double LEAST_MM = 33;

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** What page one leads with: what to do, in one line, and a sentence for each plane. */
+/** The top of page one: what to do, in one line, and a sentence for each plane. */
 final class Summary {
   private static final int MOST_NAMED = 2;
 

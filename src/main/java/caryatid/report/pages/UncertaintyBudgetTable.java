@@ -12,7 +12,7 @@ import caryatid.wording.Wording;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Where uncertainties come from: a column for each cause that shows in any of the findings. */
+/** The table of uncertainty budgets: a column for each cause that contributes to any finding. */
 final class UncertaintyBudgetTable {
   /** Less is written as zero everywhere, mm. */
   private static final double SHOWN_MM = 0.05;

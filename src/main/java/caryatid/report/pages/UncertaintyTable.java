@@ -13,7 +13,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The table of what makes each finding unsure, and what would help. */
+/** The table of the main cause of each finding's uncertainty, and what would reduce it. */
 final class UncertaintyTable {
   private static final double TABLE_MM = 186;
   private static final double PLANE_MM = 12.5;

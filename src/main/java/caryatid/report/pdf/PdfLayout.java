@@ -4,7 +4,7 @@ import caryatid.report.pages.Paper;
 import caryatid.report.pages.ReportContent;
 import java.io.IOException;
 
-/** Lays a report's blocks out on pages; what does not fit goes on to a further page. */
+/** Lays a report's blocks out on pages; what does not fit continues on another page. */
 final class PdfLayout {
   private static final double TOP_MM = 9;
   private static final double FOOTER_MM = 12.5;

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param heightMm how much of the page it takes, mm
  * @param neededMm how much must be left for it to start on a page, mm
  * @param way draws it
- * @param above what is said again above it where it goes on on a further page
+ * @param above what is repeated above it if it continues on another page
  */
 record Piece(double heightMm, double neededMm, Way way, Optional<Piece> above) {
 

@@ -75,7 +75,7 @@ final class TextPieces {
     return pieces;
   }
 
-  /** Two columns of points, as alike in height as whole points allow. */
+  /** Two columns of points, as equal in height as undivided points allow. */
   private Piece sideBySide(List<Item> items, double columnMm) {
     double all = Item.heightMm(items);
     int split = 0;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What somebody wrote, before it is held against what was asked for; from YAML, JSON, the command
- * line or a terminal alike.
+ * What somebody wrote, before it is checked against the form; from YAML, JSON, the command line or
+ * a terminal alike.
  */
 public sealed interface InputValue {
 

@@ -127,7 +127,7 @@ public final class Section {
     nodes.troubles().addAll(other);
   }
 
-  /** Refuses a key that makes no sense beside the others, if it is there. */
+  /** Refuses a key that makes no sense together with the others, if it is present. */
   public void without(String key, Topic topic, Argument... arguments) {
     if (has(key)) {
       refuse(place(key), topic, arguments);

@@ -15,7 +15,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
-/** The files of this computer. */
+/** Files on this computer. */
 public final class LocalFiles implements FileAccess {
 
   private record OnDisk(Path path) implements NamedBytes {
@@ -63,7 +63,7 @@ public final class LocalFiles implements FileAccess {
     }
   }
 
-  /** By way of a temporary file beside it. */
+  /** Writes a temporary file in the same folder and renames it. */
   @Override
   public void write(Output output, byte[] bytes) throws BadInput, StoreFailure {
     Path path = output.path();

@@ -15,7 +15,7 @@ import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
-/** What is understood of an export, and what has to be known before it can be used. */
+/** Inspects an export: what is understood of it, and what must be stated before it can be used. */
 public final class Inspect {
   private Inspect() {}
 

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Tries whether a stand can be found in a recording, before anything is known of the stance. */
+/** Tries to find a stand in a recording before the stance is known. */
 final class StandTrial {
   private StandTrial() {}
 

@@ -22,8 +22,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Answers what the program's own limits answer: of the units that a file leaves open, those under
- * which a recording would be refused are none.
+ * Finds open units by trial: of the units a file could have, those under which the recording would
+ * be refused are ruled out.
  */
 final class UnitTrial {
   /** Units of all plates, as far as they were open. */

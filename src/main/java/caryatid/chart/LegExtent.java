@@ -45,4 +45,17 @@ final class LegExtent {
     line.leanPerUp()
         .ifPresent(lean -> places.add(new PersonPoint(line.acrossMm() + lean * top * ABOVE, top)));
   }
+
+  private static List<Double> across(Level level, Leg leg) {
+    List<Double> across = new ArrayList<>();
+    across.add(level.acrossMm() + level.halfMm());
+    level
+        .finding()
+        .ifPresent(
+            f -> {
+              across.add(level.acrossMm() + leg.view().sign() * f.target().lowestMm());
+              across.add(level.acrossMm() + leg.view().sign() * f.target().highestMm());
+            });
+    return across;
+  }
 }

@@ -23,7 +23,7 @@ public final class Sound {
         throw new AssertionError(which + ": leaves the paper: " + texts.get(a));
       }
       for (int b = a + 1; b < texts.size(); b++) {
-        if (box.overlaps(boxes.get(b))) {
+        if (overlap(box, boxes.get(b))) {
           throw new AssertionError(which + ": overlap: " + texts.get(a) + texts.get(b));
         }
       }
@@ -37,6 +37,14 @@ public final class Sound {
             s -> {
               throw new AssertionError(which + ": ink at " + s);
             });
+  }
+
+  /** Whether two boxes share more than an edge. */
+  private static boolean overlap(Box one, Box other) {
+    return one.leftMm() < other.rightMm()
+        && other.leftMm() < one.rightMm()
+        && one.topMm() < other.bottomMm()
+        && other.topMm() < one.bottomMm();
   }
 
   private static Box at(PaperPoint s) {

@@ -18,7 +18,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.views.OffsetSeries;
 import caryatid.views.OffsetSeries.Measured;
-import caryatid.views.Origin;
+import caryatid.views.ResultOrigin;
 import caryatid.views.StandChange;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
@@ -202,7 +202,7 @@ public final class OffsetsDrawing {
     double free = 0;
     for (int i = 0; i < series.measured().size(); i++) {
       Measured m = series.measured().get(i);
-      String words = m.entry() + (m.typed() ? wording.word(Origin.TYPED) : "");
+      String words = m.entry() + (m.typed() ? wording.word(ResultOrigin.TYPED) : "");
       double width = Fonts.widthMm(words, Lettering.PLAIN);
       double left = x(i) - width / 2;
       marks.add(Symbols.upright(Pen.TICK, new PaperPoint(x(i), plot.bottomMm() + 0.5), 0.5));
@@ -242,8 +242,7 @@ public final class OffsetsDrawing {
         Argument.text(wording.signed(m.lowestMm(), Unit.MM)),
         Argument.text(wording.signed(m.highestMm(), Unit.MM)),
         Argument.text(
-            new ResultWords(wording)
-                    .result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())
-                + (m.typed() ? wording.word(Origin.TYPED) : "")));
+            new ResultWords(wording).result(m.verdict(), m.offsetMm(), m.lowestMm(), m.highestMm())
+                + (m.typed() ? wording.word(ResultOrigin.TYPED) : "")));
   }
 }

@@ -12,7 +12,7 @@ import caryatid.report.pages.RecordTimeline;
 import caryatid.report.pages.ReportContent;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.PdfFrame;
-import caryatid.report.pdf.PdfFrame.Origin;
+import caryatid.report.pdf.PdfFrame.DocumentOrigin;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
@@ -33,7 +33,7 @@ public final class FittingReport {
   public static byte[] pdf(RecordReportData story, String program, Wording wording, Paper paper) {
     return PdfFrame.pdf(
         content(story, program, wording, paper),
-        new Origin(program, OptionalInt.empty(), newest(story.view())),
+        new DocumentOrigin(program, OptionalInt.empty(), newest(story.view())),
         Attachments.NONE,
         wording,
         paper);

@@ -10,7 +10,7 @@ import caryatid.report.pages.ReportContent;
 import caryatid.report.pages.SecondPage;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.PdfFrame;
-import caryatid.report.pdf.PdfFrame.Origin;
+import caryatid.report.pdf.PdfFrame.DocumentOrigin;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
@@ -50,7 +50,7 @@ public final class Report {
     OffsetDateTime at = result.state().stands().get(0).trial().at();
     return PdfFrame.pdf(
         content(result, recordings, wording),
-        new Origin(result.program(), OptionalInt.of(LAYOUT), at),
+        new DocumentOrigin(result.program(), OptionalInt.of(LAYOUT), at),
         attachments,
         wording,
         paper);

@@ -40,7 +40,7 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
   /** The same by what each of them sets. */
   static Map<BenchRows.Slot, CurrentSetting> bySlot(List<Entry> valid) {
     Map<BenchRows.Slot, CurrentSetting> items = new LinkedHashMap<>();
-    boolean oneLeg = Leg.isOne(valid);
+    boolean oneLeg = LegSuffix.isOne(valid);
     for (Entry entry : valid) {
       entry.content(BenchAlignment.class).stream()
           .flatMap(bench -> BenchRows.of(bench, oneLeg).entrySet().stream())
@@ -92,7 +92,12 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
             row.recommended().or(before.row::recommended),
             row.set(),
             row.unit(),
-            row.why().or(() -> row.set().compareTo(before.row.set()) == 0 ? before.row.why() : Optional.empty()),
+            row.why()
+                .or(
+                    () ->
+                        row.set().compareTo(before.row.set()) == 0
+                            ? before.row.why()
+                            : Optional.empty()),
             row.source().or(before.row::source),
             row.note());
     return new CurrentSetting(kept, entry, byWearer);

@@ -51,8 +51,7 @@ final class MakersLimits {
             named ->
                 named.components().stream()
                     .collect(
-                        Collectors.groupingBy(
-                            this::part, LinkedHashMap::new, Collectors.toList())))
+                        Collectors.groupingBy(this::part, LinkedHashMap::new, Collectors.toList())))
         .forEach(parts::putAll);
     return parts.values().stream().flatMap(List::stream).toList();
   }
@@ -61,7 +60,7 @@ final class MakersLimits {
   private record Part(String what, Optional<Side> side) {}
 
   private Part part(ComponentLimits component) {
-    Optional<Side> side = Leg.isOne(entries) ? Optional.empty() : component.side();
+    Optional<Side> side = LegSuffix.isOne(entries) ? Optional.empty() : component.side();
     return new Part(TermOrText.fold(component.what()), side);
   }
 
@@ -78,7 +77,7 @@ final class MakersLimits {
                         LimitRemark.MOBILITY_GRADE_OUTSIDE,
                         what,
                         Argument.count(grade),
-                        Leg.behind(component.side()))));
+                        LegSuffix.behind(component.side()))));
     heels()
         .filter(heel -> isOutside(heel, component))
         .distinct()
@@ -89,7 +88,7 @@ final class MakersLimits {
                         LimitRemark.HEEL_HEIGHT_OUTSIDE,
                         what,
                         Argument.of(heel.doubleValue(), Unit.MM),
-                        Leg.behind(component.side()))));
+                        LegSuffix.behind(component.side()))));
   }
 
   private void mass(
@@ -106,7 +105,7 @@ final class MakersLimits {
                         what,
                         kg(mass),
                         kg(heaviest.orElseThrow()),
-                        Leg.behind(component.side()))));
+                        LegSuffix.behind(component.side()))));
   }
 
   private Stream<BigDecimal> written() {

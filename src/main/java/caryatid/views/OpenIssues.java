@@ -83,7 +83,7 @@ final class OpenIssues {
                 Argument.text(series.landmark()),
                 Argument.text(now.stand()),
                 Argument.term(now.verdict()),
-                Origin.behind(now.typed())));
+                ResultOrigin.behind(now.typed())));
     Optional<Entry> since = StandChange.since(valid, now.entry());
     since.ifPresent(bench -> arguments.add(Argument.count(bench.number())));
     OpenIssue what = since.isPresent() ? OpenIssue.NOT_WITHIN_THEN : OpenIssue.NOT_WITHIN;

@@ -52,8 +52,7 @@ final class SettingIssues {
     if (row.set().compareTo(recommended) < 0) {
       return Optional.of(torques(OpenIssue.TORQUE_BELOW, setting, recommended));
     }
-    return recommended.signum() > 0
-            && row.set().compareTo(recommended.multiply(FAR_ABOVE)) >= 0
+    return recommended.signum() > 0 && row.set().compareTo(recommended.multiply(FAR_ABOVE)) >= 0
         ? Optional.of(torques(OpenIssue.TORQUE_TEN_TIMES, setting, recommended))
         : Optional.empty();
   }
@@ -81,7 +80,7 @@ final class SettingIssues {
   private static Remark remark(OpenIssue what, CurrentSetting setting) {
     List<Argument> arguments = new ArrayList<>(List.of(Argument.count(setting.entry())));
     arguments.addAll(name(setting.row()));
-    arguments.add(Leg.behind(setting.row().side()));
+    arguments.add(LegSuffix.behind(setting.row().side()));
     return new Remark(what, arguments);
   }
 

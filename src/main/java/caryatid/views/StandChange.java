@@ -60,7 +60,7 @@ public record StandChange(
     List<StandChange> changes = new ArrayList<>();
     Map<BenchRows.Slot, BenchAlignment.Item> before = Map.of();
     Map<BenchRows.Slot, BenchAlignment.Item> set = new LinkedHashMap<>();
-    boolean oneLeg = Leg.isOne(record.valid());
+    boolean oneLeg = LegSuffix.isOne(record.valid());
     Optional<Entry> earlier = Optional.empty();
     for (Entry entry : record.valid()) {
       if (entry.content() instanceof BenchAlignment bench) {
@@ -104,8 +104,7 @@ public record StandChange(
     List<SettingChange> settings =
         is.entrySet().stream()
             .flatMap(
-                row ->
-                    setting(row.getValue(), Optional.ofNullable(was.get(row.getKey()))).stream())
+                row -> setting(row.getValue(), Optional.ofNullable(was.get(row.getKey()))).stream())
             .toList();
     StandChange change =
         new StandChange(

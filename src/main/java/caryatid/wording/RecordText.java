@@ -9,8 +9,8 @@ import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.remark.Weight;
 import caryatid.views.OffsetSeries;
-import caryatid.views.Origin;
 import caryatid.views.RecordView;
+import caryatid.views.ResultOrigin;
 import caryatid.views.StandWarnings;
 import java.util.ArrayList;
 import java.util.List;
@@ -184,7 +184,7 @@ public final class RecordText {
   }
 
   private String typed(boolean typed) {
-    return typed ? wording.word(Origin.TYPED) : "";
+    return typed ? wording.word(ResultOrigin.TYPED) : "";
   }
 
   private void measured(OffsetSeries.Measured m) {

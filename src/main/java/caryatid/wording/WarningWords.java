@@ -3,7 +3,7 @@ package caryatid.wording;
 import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
 import caryatid.remark.Argument;
-import caryatid.views.Origin;
+import caryatid.views.ResultOrigin;
 import caryatid.views.StandWarnings.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class WarningWords {
     sentences.add(landmarks.say(warning.said()));
     String stand =
         warning.stand().number() + warning.footwear().map(shoe -> ", " + shoe.strip()).orElse("");
-    String typed = warning.stand().isTyped() ? wording.word(Origin.TYPED) : "";
+    String typed = warning.stand().isTyped() ? wording.word(ResultOrigin.TYPED) : "";
     sentences.add(wording.fill("StandWarnings.STAND", Argument.text(stand + typed)));
     warning.accepted().forEach(entry -> sentences.add(accepted(entry)));
     return String.join(" ", sentences);

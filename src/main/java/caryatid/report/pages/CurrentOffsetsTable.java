@@ -6,8 +6,8 @@ import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
 import caryatid.views.OffsetSeries;
-import caryatid.views.Origin;
 import caryatid.views.RecordView;
+import caryatid.views.ResultOrigin;
 import caryatid.views.StandChange;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
@@ -116,6 +116,6 @@ final class CurrentOffsetsTable {
         new ResultWords(wording)
             .result(now.verdict(), now.offsetMm(), now.lowestMm(), now.highestMm()),
         Integer.toString(sources().indexOf(now.source()) + 1),
-        now.stand() + (now.typed() ? wording.word(Origin.TYPED) : ""));
+        now.stand() + (now.typed() ? wording.word(ResultOrigin.TYPED) : ""));
   }
 }

@@ -14,8 +14,8 @@ import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
-import caryatid.views.Origin;
 import caryatid.views.RecordView.TimelineRow;
+import caryatid.views.ResultOrigin;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -128,7 +128,7 @@ public final class RecordTimeline {
   }
 
   private String kind(TimelineRow line) {
-    String typed = line.entry().isTyped() ? wording.word(Origin.TYPED) : "";
+    String typed = line.entry().isTyped() ? wording.word(ResultOrigin.TYPED) : "";
     String kind = wording.word(line.entry().kind()) + typed;
     return superseded(line).map(by -> kind + "; " + by).orElse(kind);
   }

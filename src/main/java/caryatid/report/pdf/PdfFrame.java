@@ -21,7 +21,7 @@ public final class PdfFrame {
    * @param layout number of the page's layout, where it has one
    * @param at the time the document is dated: that of what it shows, so that its bytes repeat
    */
-  public record Origin(String program, OptionalInt layout, OffsetDateTime at) {}
+  public record DocumentOrigin(String program, OptionalInt layout, OffsetDateTime at) {}
 
   /**
    * A report as a PDF. The same arguments give the same bytes.
@@ -29,7 +29,11 @@ public final class PdfFrame {
    * @param attachments kept inside
    */
   public static byte[] pdf(
-      ReportContent content, Origin origin, Attachments attachments, Wording wording, Paper paper) {
+      ReportContent content,
+      DocumentOrigin origin,
+      Attachments attachments,
+      Wording wording,
+      Paper paper) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       PdfArchive archive = new PdfArchive(document, content.title(), wording.locale(), origin.at());

@@ -9,14 +9,14 @@ import caryatid.sheet.ProstheticSide;
 import java.util.List;
 import java.util.Optional;
 
-/** A leg as it stands behind the name of an item or a component, with the comma before it. */
-enum Leg implements Coded {
+/** The leg that follows the name of an item or a component, with a leading comma. */
+enum LegSuffix implements Coded {
   LEFT("Leg.LEFT"),
   RIGHT("Leg.RIGHT");
 
   private final String code;
 
-  Leg(String code) {
+  LegSuffix(String code) {
     this.code = code;
   }
 

@@ -3,14 +3,14 @@ package caryatid.views;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 
-/** Where a stand's numbers come from, as it stands behind its entry, with the comma before it. */
-public enum Origin implements Coded {
+/** Where a stand's numbers come from, which follows its entry, with a leading comma. */
+public enum ResultOrigin implements Coded {
   /** Somebody typed them: no recording is kept from which they could be computed. */
   TYPED("Origin.TYPED");
 
   private final String code;
 
-  Origin(String code) {
+  ResultOrigin(String code) {
     this.code = code;
   }
 

@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  * The numbers that every layout there was takes from a result: for pages that can no longer be
  * printed again. Numbers that belong together stand on one line.
  */
-public final class PageNumbers {
+final class PageNumbers {
   private static final Pattern NUMBER = Pattern.compile("[+\u2212]?\\d+(?:[.,]\\d+)?");
 
   /** So many digits of a checksum every layout shows. */
@@ -54,7 +54,7 @@ public final class PageNumbers {
    * @param wording in the report's language
    * @throws IOException if the report is no PDF
    */
-  public static List<Problem> missing(String name, byte[] pdf, Result result, Wording wording)
+  static List<Problem> missing(String name, byte[] pdf, Result result, Wording wording)
       throws IOException {
     PageNumbers numbers = new PageNumbers(name, ShownLines.of(pdf), wording);
     numbers.pages();

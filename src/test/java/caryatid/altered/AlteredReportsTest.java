@@ -2,27 +2,19 @@ package caryatid.altered;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.alignment.Result;
 import caryatid.blackbox.Frozen;
 import caryatid.blackbox.Run;
-import caryatid.format.ResultJson;
-import caryatid.report.PageNumbers;
-import caryatid.report.pdf.Attachments.Role;
-import caryatid.report.pdf.ReportReader;
-import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Altered reports end with exit code 1, and say what was altered; untouched ones do not. */
 class AlteredReportsTest {
@@ -77,20 +69,5 @@ class AlteredReportsTest {
     assertThat(again.err()).isEmpty();
     assertThat(again.code()).isZero();
     assertThat(again.out()).contains("is reproduced from the files inside it");
-  }
-
-  /** So that the numbers of today's pages can be looked for once their layout is an older one. */
-  @ParameterizedTest
-  @ValueSource(strings = {"k7-barefoot", "k7-shoe", "m4-barefoot", "m4-shoe"})
-  void todaysPagesShowTheNumbersThatAreLookedForOnOlderOnes(String name) throws Exception {
-    byte[] pdf = Files.readAllBytes(Path.of("reports", name + ".pdf"));
-    Result result =
-        ResultJson.read(
-            ReportReader.read(name, pdf).files().stream()
-                .filter(file -> file.role() == Role.RESULT)
-                .findFirst()
-                .orElseThrow()
-                .bytes());
-    assertThat(PageNumbers.missing(name, pdf, result, Wording.in(Locale.ENGLISH))).isEmpty();
   }
 }

@@ -49,7 +49,9 @@ public enum RecordingRemark implements Topic {
   NEVER_UNLOADED("RecordingRemark.NEVER_UNLOADED", Weight.IMPORTANT),
   CELLS_DISAGREE("RecordingRemark.CELLS_DISAGREE", Weight.IMPORTANT),
   OFF_PLATE("RecordingRemark.OFF_PLATE", Weight.IMPORTANT),
-  ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT);
+  ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT),
+  /** Shorter than stated; arguments: length stated, length, s. */
+  DURATION_STATED("RecordingRemark.DURATION_STATED", Weight.IMPORTANT);
 
   private final String code;
   private final Weight weight;

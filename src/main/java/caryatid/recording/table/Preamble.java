@@ -59,6 +59,16 @@ public final class Preamble {
                   + "|samplecount|framecount")
           .asMatchPredicate();
 
+  /** Keys of the recording's length, and how it is written in seconds. */
+  private static final Predicate<String> DURATION =
+      Pattern.compile(
+              "(recording|trial|measurement|acquisition|capture)?(duration|dauer|messdauer)"
+                  + "([(\\[]?s[)\\]]?)?")
+          .asMatchPredicate();
+
+  private static final Pattern SECONDS =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(s|sec|seconds|sekunden)?");
+
   private final List<KeyValue> entries = new ArrayList<>();
 
   public Preamble(HeaderBlock head) {
@@ -123,6 +133,15 @@ public final class Preamble {
   /** The stated number of rows. */
   public Optional<Stated> rows() {
     return number(COUNT);
+  }
+
+  /** The stated length of the recording, s; empty where it is in another unit. */
+  public Optional<Stated> durationS() {
+    return entries.stream()
+        .filter(entry -> DURATION.test(plain(entry.key())))
+        .filter(entry -> SECONDS.matcher(entry.value().strip()).matches())
+        .flatMap(entry -> number(entry).stream())
+        .findFirst();
   }
 
   /** The stated size of a plate, as it is written. */

@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** What the lines above a table state, and whether the table agrees. */
 public final class PreambleFacts {
+  /** A recording that is shorter than stated by less was rounded. */
+  private static final double ROUNDED = 0.01;
+
   private final Preamble preamble;
   private final String file;
 
@@ -45,6 +48,22 @@ public final class PreambleFacts {
               Argument.count(rate.get().line()));
     }
     return findings;
+  }
+
+  /** Remarks a recording that is shorter than the lines above the table state. */
+  StageFindings shorter(Timeline timeline) {
+    StageFindings nothing = StageFindings.none(file);
+    double lastsS = timeline.size() / timeline.rateHz();
+    return preamble
+        .durationS()
+        .filter(stated -> lastsS + 2 / timeline.rateHz() < stated.value() * (1 - ROUNDED))
+        .map(
+            stated ->
+                nothing.withRemark(
+                    RecordingRemark.DURATION_STATED,
+                    Argument.of(stated.value(), Unit.S),
+                    Argument.of(lastsS, Unit.S)))
+        .orElse(nothing);
   }
 
   private static StageFindings compared(long stated, int rows, StageFindings earlier) {

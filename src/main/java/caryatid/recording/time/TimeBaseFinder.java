@@ -88,11 +88,14 @@ public final class TimeBaseFinder {
 
   private StageFindings withRate(Timeline timeline, boolean timed, StageFindings earlier) {
     Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
-    return earlier.withFact(
-        ImportFact.DURATION,
-        timed ? Basis.CONCLUDED : stated,
-        Argument.of(timeline.rateHz(), Unit.HZ),
-        Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
+    StageFindings shorter = new PreambleFacts(preamble, nothing.file()).shorter(timeline);
+    return earlier
+        .and(shorter)
+        .withFact(
+            ImportFact.DURATION,
+            timed ? Basis.CONCLUDED : stated,
+            Argument.of(timeline.rateHz(), Unit.HZ),
+            Argument.of((timeline.size() - 1) / timeline.rateHz(), Unit.S));
   }
 
   private Timed fromRate(BiPredicate<Integer, Integer> sameRow) {

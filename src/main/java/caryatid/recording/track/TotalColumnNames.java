@@ -36,12 +36,14 @@ final class TotalColumnNames {
     Optional<Channel> channel =
         ColumnMeaning.of(column).channel().filter(c -> ColumnMeaning.of(column).plate().isEmpty());
     return channel.equals(Optional.of(Channel.of(Channel.Quantity.FORCE, vertical)))
-        || (words.stream().anyMatch(w -> ALL.contains(w) || WEIGHT.contains(w))
-            && words.stream()
-                .allMatch(
-                    w ->
-                        ALL.contains(w)
-                            || WEIGHT.contains(w)
-                            || ColumnMeaning.FILLERS.contains(w)));
+        || (words.stream().anyMatch(TotalColumnNames::whole)
+            && words.stream().allMatch(w -> whole(w) || ColumnMeaning.FILLERS.contains(w)));
+  }
+
+  private static boolean whole(String word) {
+    return ALL.contains(word)
+        || WEIGHT.contains(word)
+        || ALL.stream()
+            .anyMatch(all -> word.startsWith(all) && WEIGHT.contains(word.substring(all.length())));
   }
 }

@@ -104,6 +104,19 @@ class LoadCellsTest {
     }
   }
 
+  /** Words that are written together are still words. */
+  @Test
+  void aTotalWeightInOneWordIsFound() throws BadInput {
+    for (String name : List.of("TotalWeight(kg)", "Total weight (kg)", "totalload [kg]")) {
+      assertThat(remarks(Exports.rows("A (N),B (N)," + name, "400,400,90", 50), plate()))
+          .as(name)
+          .hasSize(1);
+      assertThat(remarks(Exports.rows("A (N),B (N)," + name, "400,400,81.6", 50), plate()))
+          .as(name)
+          .isEmpty();
+    }
+  }
+
   /** The weight's own unit counts for it, and a row without it says nothing. */
   @Test
   void aWeightInAnotherUnitIsConverted() throws BadInput {

@@ -196,6 +196,17 @@ class ValuesTest {
   }
 
   @Test
+  void aRecordingShorterThanStatedIsRemarked() throws BadInput {
+    String rows = COP_AND_FORCE + "\n" + "800,1,2\n".repeat(98);
+    assertThat(Exports.remarks(read(Exports.text("Duration (s): 1\n" + rows))))
+        .noneMatch(r -> r.startsWith("Length"));
+    assertThat(Exports.remarks(read(Exports.text("Recording duration,1.5 s\n" + rows))))
+        .contains("Length stated in the file: 1.50 s; what it holds lasts 0.98 s.");
+    assertThat(Exports.remarks(read(Exports.text("Duration,1 min\n" + rows))))
+        .noneMatch(r -> r.startsWith("Length"));
+  }
+
+  @Test
   void someSamplesBesideThePlateAreRemarked() throws BadInput {
     Described.Plate plate = new Described.Plate("plate 1").edges(-200, 200, -300, 300);
     NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "201,0" : "10,20"));

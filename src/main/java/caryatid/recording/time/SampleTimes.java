@@ -15,7 +15,7 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
- * From the times or numbers of a table's rows to even times. Stated rule: times that only look
+ * Turns the times or numbers of a table's rows into evenly spaced times. Stated rule: times that only look
  * uneven because they are rounded are even; a row printed twice counts once; of several rows at one
  * time the first counts, unless a computer's clock stamped them; where rows are missing, samples
  * without a value are put in; a time that runs back is refused.

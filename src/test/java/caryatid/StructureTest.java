@@ -1,5 +1,6 @@
 package caryatid;
 
+import static java.util.stream.Collectors.toSet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.remark.Topic;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -124,24 +126,36 @@ class StructureTest {
     return code.length() - 1;
   }
 
-  /** Types within a type are read with its name, so two of them may share theirs. */
+  /** But for variants, which are read with the name of the sealed interface around them. */
   @Test
-  void noNameOfATopLevelTypeNamesAnotherType() {
+  void noTwoTypesHaveOneName() {
     Map<String, List<String>> places = new TreeMap<>();
+    Map<String, List<String>> variants = new TreeMap<>();
     Set<String> topLevel = new HashSet<>();
     for (Path file : sources()) {
-      Matcher type = TYPE.matcher(withoutTexts(text(file)));
-      while (type.find()) {
-        places.computeIfAbsent(type.group(2), n -> new ArrayList<>()).add(file.toString());
+      String code = withoutTexts(text(file));
+      Set<String> declared = TYPE.matcher(code).results().map(m -> m.group(2)).collect(toSet());
+      for (MatchResult type : TYPE.matcher(code).results().toList()) {
+        boolean variant = isVariant(code, type, declared);
+        (variant ? variants : places)
+            .computeIfAbsent(type.group(2), n -> new ArrayList<>())
+            .add(file.toString());
         if (type.group(1).isEmpty()) {
           topLevel.add(type.group(2));
         }
       }
     }
     assertThat(topLevel).as("top-level types").isNotEmpty();
+    variants.keySet().retainAll(topLevel);
+    variants.forEach((name, files) -> places.get(name).addAll(files));
     places.values().removeIf(files -> files.size() < 2);
-    places.keySet().retainAll(topLevel);
     assertThat(places).as("names of several types, and where they are declared").isEmpty();
+  }
+
+  private static boolean isVariant(String code, MatchResult type, Set<String> declared) {
+    String header = code.substring(type.end(), code.indexOf('{', type.end()));
+    return !type.group(1).isEmpty()
+        && declared.stream().anyMatch(d -> header.matches("(?s).*\\bimplements\\s+" + d + "\\b.*"));
   }
 
   /** By the class files, and by imports for classes of which only constants are used. */

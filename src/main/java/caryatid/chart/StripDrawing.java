@@ -1,8 +1,8 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.chart.StripLayout.Row;
 import caryatid.chart.StripLayout.Stack;
+import caryatid.chart.StripLayout.StripRow;
 import caryatid.chart.leg.Leg;
 import caryatid.chart.leg.LegView;
 import caryatid.chart.leg.LoadLine;
@@ -144,7 +144,7 @@ public final class StripDrawing {
     List<Part> parts = new ArrayList<>();
     parts.add(Part.background(title()));
     parts.add(Part.background(sketch(stack)));
-    List<StripPlan> plans = stack.rows().stream().map(Row::plan).toList();
+    List<StripPlan> plans = stack.rows().stream().map(StripRow::plan).toList();
     List<List<Mark>> charts = plans.stream().map(this::chart).toList();
     parts.add(
         Part.background(
@@ -172,7 +172,7 @@ public final class StripDrawing {
   }
 
   /** What stands around a strip's chart: another load line, the head, the words at the ends. */
-  private List<Mark> around(Row row) {
+  private List<Mark> around(StripRow row) {
     return Stream.of(other(row.plan()), head(row.head(), row.topMm()), ends(row.plan()))
         .flatMap(List::stream)
         .toList();
@@ -217,10 +217,10 @@ public final class StripDrawing {
     return List.of(new Text(base, title, Lettering.TITLE));
   }
 
-  private List<Mark> head(List<StripWords.Line> lines, double topMm) {
+  private List<Mark> head(List<StripWords.HeadLine> lines, double topMm) {
     List<Mark> marks = new ArrayList<>();
     double base = topMm + Lettering.PLAIN.ascentMm();
-    for (StripWords.Line line : lines) {
+    for (StripWords.HeadLine line : lines) {
       double left = StripLayout.HEAD_MM;
       if (!line.name().isEmpty()) {
         marks.add(new Text(new PaperPoint(left, base), line.name(), Lettering.STRONG));

@@ -38,9 +38,9 @@ final class StripLayout {
   private final StripWindow window;
 
   /** The text above each strip in full, and in one line. */
-  private final List<List<StripWords.Line>> full;
+  private final List<List<StripWords.HeadLine>> full;
 
-  private final List<List<StripWords.Line>> brief;
+  private final List<List<StripWords.HeadLine>> brief;
 
   StripLayout(Leg leg, StripWords words, double widthMm) {
     this.strips = Strip.of(leg);
@@ -61,7 +61,7 @@ final class StripLayout {
   }
 
   /** A strip in its place: the text above it, from where down, and what its chart shows. */
-  record Row(List<StripWords.Line> head, double topMm, StripPlan plan) {}
+  record StripRow(List<StripWords.HeadLine> head, double topMm, StripPlan plan) {}
 
   /** The least height that holds all strips, mm. */
   double leastMm() {
@@ -73,34 +73,35 @@ final class StripLayout {
     return heightMm(full, MOST_ZONE_MM, MOST_GAP_MM);
   }
 
-  private double heightMm(List<List<StripWords.Line>> heads, double zoneMm, double gapMm) {
+  private double heightMm(List<List<StripWords.HeadLine>> heads, double zoneMm, double gapMm) {
     double words = heads.stream().mapToDouble(StripLayout::headMm).sum();
     return TITLE_MM + words + strips.size() * (zoneMm + gapMm + StripChart.AXIS_MM);
   }
 
-  private static double headMm(List<StripWords.Line> lines) {
+  private static double headMm(List<StripWords.HeadLine> lines) {
     return lines.size() * Lettering.PLAIN.lineMm() + 0.4;
   }
 
   /** The strips from top to bottom, for a drawing of a height. */
   Stack stack(double heightMm) {
-    List<List<StripWords.Line>> heads =
+    List<List<StripWords.HeadLine>> heads =
         heightMm + ROUNDING_MM >= heightMm(full, LEAST_ZONE_MM, LEAST_GAP_MM) ? full : brief;
     double least = heightMm(heads, LEAST_ZONE_MM, LEAST_GAP_MM);
     double more = Math.max(0, (heightMm - least) / Math.max(1, strips.size()));
     double zone = Math.min(MOST_ZONE_MM, LEAST_ZONE_MM + ZONE_SHARE * more);
     double gap = Math.min(MOST_GAP_MM, LEAST_GAP_MM + (1 - ZONE_SHARE) * more);
-    List<Row> rows = new ArrayList<>();
+    List<StripRow> rows = new ArrayList<>();
     double down = TITLE_MM;
     for (int i = 0; i < strips.size(); i++) {
       double top = down + gap / 2 + headMm(heads.get(i));
       Box room = new Box(window.leftMm(), top, window.rightMm(), top + zone);
-      rows.add(new Row(heads.get(i), down + gap / 2, StripPlan.of(strips.get(i), window, room)));
+      rows.add(
+          new StripRow(heads.get(i), down + gap / 2, StripPlan.of(strips.get(i), window, room)));
       down = top + zone + StripChart.AXIS_MM + gap / 2;
     }
     return new Stack(rows, down);
   }
 
   /** Strips in their places, and where they end, down, mm. */
-  record Stack(List<Row> rows, double bottomMm) {}
+  record Stack(List<StripRow> rows, double bottomMm) {}
 }

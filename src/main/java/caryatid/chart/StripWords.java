@@ -46,21 +46,21 @@ final class StripWords {
    * @param result may be empty
    * @param strong whether the result is set in strong letters
    */
-  record Line(String name, String after, String result, boolean strong) {
+  record HeadLine(String name, String after, String result, boolean strong) {
     Lettering lettering() {
       return strong ? Lettering.STRONG : Lettering.PLAIN;
     }
   }
 
   /** Everything in as many lines as it takes. */
-  List<Line> lines(Strip strip) {
-    List<Line> lines = new ArrayList<>(heading(strip, result(strip)));
-    more(strip).forEach(words -> lines.add(new Line("", words, "", false)));
+  List<HeadLine> lines(Strip strip) {
+    List<HeadLine> lines = new ArrayList<>(heading(strip, result(strip)));
+    more(strip).forEach(words -> lines.add(new HeadLine("", words, "", false)));
     return lines;
   }
 
   /** The name and the result with its distances, in one line where they fit. */
-  List<Line> brief(Strip strip) {
+  List<HeadLine> brief(Strip strip) {
     String result = result(strip);
     ResultWords words = new ResultWords(wording);
     String whole =
@@ -71,22 +71,22 @@ final class StripWords {
     return heading(strip, both <= roomMm ? whole : result);
   }
 
-  private List<Line> heading(Strip strip, String result) {
+  private List<HeadLine> heading(Strip strip, String result) {
     String name = landmarks.name(strip.level().landmark().name());
     boolean strong = strip.target().isPresent();
-    List<Line> lines = new ArrayList<>();
+    List<HeadLine> lines = new ArrayList<>();
     double left = Fonts.widthMm(name, Lettering.STRONG);
-    Line first = new Line(name, height(strip), result, strong);
+    HeadLine first = new HeadLine(name, height(strip), result, strong);
     double both = left + GAP_MM + Fonts.widthMm(result, first.lettering());
     double free = roomMm - both - Fonts.widthMm(first.after(), Lettering.PLAIN);
     if (both <= roomMm) {
       String of = free >= 0 ? definition(strip, free) : "";
       String after = free >= 0 ? first.after() + of : "";
-      lines.add(new Line(name, after, result, strong));
+      lines.add(new HeadLine(name, after, result, strong));
     } else {
       String cut = Fonts.fit(name, Lettering.STRONG, roomMm);
-      lines.add(new Line(cut, "", "", false));
-      lines.add(new Line("", "", Fonts.fit(result, first.lettering(), roomMm), strong));
+      lines.add(new HeadLine(cut, "", "", false));
+      lines.add(new HeadLine("", "", Fonts.fit(result, first.lettering(), roomMm), strong));
     }
     return lines;
   }

@@ -49,7 +49,8 @@ final class RecordEraseCommand extends RecordSubcommand {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
-    EraseRecord.run(records, code, new EraseRecord.Reason(Optional.ofNullable(at), by, why, sure));
+    EraseRecord.run(
+        records, code, new EraseRecord.ErasureReason(Optional.ofNullable(at), by, why, sure));
     say("Record.erased", code);
     return 0;
   }

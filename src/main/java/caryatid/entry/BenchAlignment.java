@@ -71,10 +71,10 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
     }
 
     /** By what it is told apart from other items. */
-    public Key key() {
+    public ItemKey key() {
       Optional<String> which =
           fastener.or(() -> item.is(BenchItem.FASTENERS) ? note : Optional.empty());
-      return new Key(item.key(), which.map(TermOrText::fold), side);
+      return new ItemKey(item.key(), which.map(TermOrText::fold), side);
     }
   }
 
@@ -84,7 +84,7 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
    * @param fastener its name, folded; of a fastener without a name, as earlier versions wrote them,
    *     its note
    */
-  public record Key(TermOrText.Key item, Optional<String> fastener, Optional<Side> side) {}
+  public record ItemKey(TermOrText.NameKey item, Optional<String> fastener, Optional<Side> side) {}
 
   public BenchAlignment {
     items = List.copyOf(items);

@@ -44,8 +44,8 @@ public record TermOrText<C extends Coded>(Optional<C> code, String text) {
   }
 
   /** What is equal for two names of one kind exactly when they are the same. */
-  public Key key() {
-    return new Key(code.map(Coded::code), code.isPresent() ? "" : fold(text));
+  public NameKey key() {
+    return new NameKey(code.map(Coded::code), code.isPresent() ? "" : fold(text));
   }
 
   /**
@@ -54,7 +54,7 @@ public record TermOrText<C extends Coded>(Optional<C> code, String text) {
    * @param code the term's code
    * @param folded the words, folded; empty where there is a code
    */
-  public record Key(Optional<String> code, String folded) {}
+  public record NameKey(Optional<String> code, String folded) {}
 
   /** Words as they are compared: the rule above for names without a code. */
   public static String fold(String words) {

@@ -28,11 +28,11 @@ public final class Json {
   private Json() {}
 
   /** Something that writes into a generator. */
-  public interface Writing {
+  public interface JsonOutput {
     void into(JsonGenerator json) throws IOException;
   }
 
-  public static byte[] write(Writing writing) throws IOException {
+  public static byte[] write(JsonOutput writing) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DefaultIndenter lines = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter pretty =

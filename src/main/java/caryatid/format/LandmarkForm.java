@@ -2,7 +2,7 @@ package caryatid.format;
 
 import caryatid.loadline.Landmark;
 import caryatid.sheet.LandmarkEntry;
-import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import java.io.IOException;
 
 /** Landmarks: as they were written down, and in the person's frame. */
@@ -51,15 +51,16 @@ final class LandmarkForm {
         in.textIfThere("definition"));
   }
 
-  private static void writeMeasured(Measured measured, JsonObjectWriter out) throws IOException {
+  private static void writeMeasured(MeasuredDistance measured, JsonObjectWriter out)
+      throws IOException {
     out.number("mm", measured.mm())
         .text("from", measured.from())
         .flag("from-landmark", measured.fromLandmark())
         .number("marking-mm", measured.markingMm());
   }
 
-  private static Measured readMeasured(JsonObjectReader in) {
-    return new Measured(
+  private static MeasuredDistance readMeasured(JsonObjectReader in) {
+    return new MeasuredDistance(
         in.number("mm"), in.textIfThere("from"), in.flag("from-landmark"), in.number("marking-mm"));
   }
 }

@@ -8,7 +8,7 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.report.pdf.PageComparison;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
@@ -27,7 +27,7 @@ import java.util.List;
  * @param kept the result inside
  */
 @SuppressWarnings("ArrayRecordComponent") // carried through, never compared
-public record GivenPages(String name, byte[] pdf, ReportReader.Found read, Result kept) {
+public record GivenPages(String name, byte[] pdf, ReportReader.ReadReport read, Result kept) {
 
   /**
    * What was altered in a report whose method is today's. Its pages are printed again; where their
@@ -81,14 +81,15 @@ public record GivenPages(String name, byte[] pdf, ReportReader.Found read, Resul
   private List<Problem> unnamed() {
     List<AttachedFile> files = read.files().files();
     return files.stream()
-        .filter(file -> file.role() == Role.OTHER_SHEET)
+        .filter(file -> file.role() == AttachmentRole.OTHER_SHEET)
         .filter(file -> files.stream().noneMatch(other -> names(other, file.name())))
         .map(file -> problem(ArchiveProblem.FOREIGN_FILE, Argument.text(file.name())))
         .toList();
   }
 
   private static boolean names(AttachedFile sheet, String other) {
-    boolean isSheet = sheet.role() == Role.TRIAL_SHEET || sheet.role() == Role.OTHER_SHEET;
+    boolean isSheet =
+        sheet.role() == AttachmentRole.TRIAL_SHEET || sheet.role() == AttachmentRole.OTHER_SHEET;
     return isSheet && new String(sheet.bytes(), StandardCharsets.UTF_8).contains(other);
   }
 

@@ -20,8 +20,8 @@ public record LandmarkEntry(
     String name,
     LandmarkKind kind,
     Side side,
-    Optional<Measured> forward,
-    Optional<Measured> rightward,
+    Optional<MeasuredDistance> forward,
+    Optional<MeasuredDistance> rightward,
     double upMm,
     Optional<String> definition) {
 
@@ -35,7 +35,7 @@ public record LandmarkEntry(
   }
 
   /** What was measured for a plane. */
-  public Optional<Measured> in(Plane plane) {
+  public Optional<MeasuredDistance> in(Plane plane) {
     return plane == Plane.SAGITTAL ? forward : rightward;
   }
 
@@ -53,11 +53,12 @@ public record LandmarkEntry(
    * @param fromLandmark whether it was measured from another landmark
    * @param markingMm standard uncertainty of marking, mm, not negative
    */
-  public record Measured(double mm, Optional<String> from, boolean fromLandmark, double markingMm) {
+  public record MeasuredDistance(
+      double mm, Optional<String> from, boolean fromLandmark, double markingMm) {
     /**
      * @throws IllegalArgumentException if a number is out of its range or a landmark has no name
      */
-    public Measured {
+    public MeasuredDistance {
       if (!Double.isFinite(mm) || !(markingMm >= 0) || !Double.isFinite(markingMm)) {
         throw new IllegalArgumentException(mm + " mm +/- " + markingMm + " mm");
       }

@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
-import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.Section;
@@ -38,8 +38,8 @@ final class LandmarkSection {
     Optional<String> kind = section.optional("kind", ValueParsers.choice(Map.of("other", "other")));
     name.ifPresent(n -> checkName(n, kind.isPresent()));
     Side side = SideReader.of(section, prosthetic);
-    Optional<Measured> forward = measured("forward");
-    Optional<Measured> rightward = measured("rightward");
+    Optional<MeasuredDistance> forward = measured("forward");
+    Optional<MeasuredDistance> rightward = measured("rightward");
     Optional<Double> up = section.required("up-mm", ValueParsers.number(-500, 3_000));
     Optional<String> definition = section.optional("is", ValueParsers.TEXT);
     checkDistances();
@@ -57,7 +57,7 @@ final class LandmarkSection {
                 section.place()));
   }
 
-  private Optional<Measured> measured(String way) {
+  private Optional<MeasuredDistance> measured(String way) {
     Optional<Double> plain = section.optional(way + "-mm", DISTANCE_MM);
     Optional<String> from = section.optional(way + "-from", ValueParsers.TEXT);
     Optional<Double> relative = section.optional(way + "-of-landmark-mm", DISTANCE_MM);
@@ -74,8 +74,8 @@ final class LandmarkSection {
     double markingMm = marking.orElse(0.0);
     return relative
         .filter(mm -> landmark.isPresent())
-        .map(mm -> new Measured(mm, landmark, true, markingMm))
-        .or(() -> plain.map(mm -> new Measured(mm, from, false, markingMm)));
+        .map(mm -> new MeasuredDistance(mm, landmark, true, markingMm))
+        .or(() -> plain.map(mm -> new MeasuredDistance(mm, from, false, markingMm)));
   }
 
   private void checkDistances() {

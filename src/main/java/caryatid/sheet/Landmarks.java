@@ -9,7 +9,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.ValueParsers;
 import caryatid.uncertainty.Cause;
@@ -91,7 +91,7 @@ public final class Landmarks {
     return entry.in(plane).map(measured -> coordinate(entry, plane, measured));
   }
 
-  private Coordinate coordinate(LandmarkEntry entry, Plane plane, Measured measured) {
+  private Coordinate coordinate(LandmarkEntry entry, Plane plane, MeasuredDistance measured) {
     Coordinate start = start(entry, plane);
     List<Contribution> doubts = new ArrayList<>(start.doubts());
     String label =
@@ -129,6 +129,6 @@ public final class Landmarks {
   }
 
   private static Optional<String> lineName(LandmarkEntry entry, Plane plane) {
-    return entry.in(plane).filter(m -> !m.fromLandmark()).flatMap(Measured::from);
+    return entry.in(plane).filter(m -> !m.fromLandmark()).flatMap(MeasuredDistance::from);
   }
 }

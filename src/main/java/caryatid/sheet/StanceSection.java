@@ -14,28 +14,28 @@ import java.util.stream.Stream;
 
 /** Reads the section of a trial sheet about how the wearer stood. */
 final class StanceSection {
-  private static final ValueParser<Kind> KIND = ValueParsers.word(Kind.class);
+  private static final ValueParser<StanceKind> KIND = ValueParsers.word(StanceKind.class);
 
   private StanceSection() {}
 
-  private enum Kind {
+  private enum StanceKind {
     PROSTHETIC_FOOT_ON_PLATE,
     ONE_PLATE_PER_FOOT,
     BOTH_FEET_ON_ONE_PLATE
   }
 
   static Optional<Stance> stance(Section section, Optional<ProstheticSide> prosthetic) {
-    Optional<Kind> kind = section.required("kind", KIND);
+    Optional<StanceKind> kind = section.required("kind", KIND);
     if (kind.isEmpty()) {
       Stream.of("plate", "left", "right").forEach(section::has);
       section.build(() -> kind);
       return Optional.empty();
     }
-    if (kind.get() == Kind.ONE_PLATE_PER_FOOT) {
+    if (kind.get() == StanceKind.ONE_PLATE_PER_FOOT) {
       return platePerFoot(section);
     }
     Optional<String> plate = section.optional("plate", ValueParsers.TEXT);
-    if (kind.get() == Kind.BOTH_FEET_ON_ONE_PLATE) {
+    if (kind.get() == StanceKind.BOTH_FEET_ON_ONE_PLATE) {
       return section.build(() -> new BothFeetOnOnePlate(plate));
     }
     if (prosthetic.equals(Optional.of(ProstheticSide.BOTH))) {

@@ -45,17 +45,17 @@ final class QuietStretchFinder {
    * @param toIndex one past the last; equal to {@code fromIndex} when nothing is eligible
    * @param leftOut runs of samples that are not used
    */
-  record Found(int fromIndex, int toIndex, List<Run> leftOut) {}
+  record FoundStretch(int fromIndex, int toIndex, List<Run> leftOut) {}
 
   /** A run of samples, and why it is not used. */
   record Run(int fromIndex, int toIndex, Reason reason) {}
 
   /** Searches a recording of a duration, s. */
-  static Found in(StanceSignals traces, double durationS, Limits limits) {
+  static FoundStretch in(StanceSignals traces, double durationS, Limits limits) {
     return new QuietStretchFinder(traces, durationS, limits).search();
   }
 
-  private Found search() {
+  private FoundStretch search() {
     int count = edges.length - 1;
     for (int length = count; length > 0; length--) {
       for (int from = 0; from + length <= count; from++) {
@@ -96,12 +96,12 @@ final class QuietStretchFinder {
     }
   }
 
-  private Found found(int from, int to) {
+  private FoundStretch found(int from, int to) {
     List<Run> runs = new ArrayList<>();
     int count = edges.length - 1;
     addRuns(runs, 0, from, from, to);
     addRuns(runs, to, count, from, to);
-    return new Found(edges[from], edges[to], List.copyOf(runs));
+    return new FoundStretch(edges[from], edges[to], List.copyOf(runs));
   }
 
   /** Adds blocks {@code begin} to {@code end}, joined where the reason is the same. */

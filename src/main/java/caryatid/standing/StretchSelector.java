@@ -41,7 +41,7 @@ final class StretchSelector {
     if (traces.usable().count() == 0) {
       throw bad(StandProblem.NOTHING_USABLE);
     }
-    QuietStretchFinder.Found found = QuietStretchFinder.in(traces, recordedS(), limits);
+    QuietStretchFinder.FoundStretch found = QuietStretchFinder.in(traces, recordedS(), limits);
     QuietStretch stretch =
         stretch(
             found.fromIndex(),
@@ -55,7 +55,7 @@ final class StretchSelector {
     return stretch;
   }
 
-  private BadInput tooShort(QuietStretch stretch, QuietStretchFinder.Found found) {
+  private BadInput tooShort(QuietStretch stretch, QuietStretchFinder.FoundStretch found) {
     for (LoadSignals trace : traces.all()) {
       double variation = variation(loaded(trace));
       if (variation > limits.of(trace.of).sd()) {

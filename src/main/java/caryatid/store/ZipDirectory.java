@@ -35,14 +35,14 @@ final class ZipDirectory {
    * @param plain whether it is an ordinary file or folder: no link, no device
    * @param encrypted whether it is encrypted
    */
-  record Listed(String name, long size, boolean plain, boolean encrypted) {}
+  record ListedFile(String name, long size, boolean plain, boolean encrypted) {}
 
   /**
    * Reads the directory.
    *
    * @throws IOException if there is none, or it is damaged
    */
-  static List<Listed> read(Path zip) throws IOException {
+  static List<ListedFile> read(Path zip) throws IOException {
     try (FileChannel channel = FileChannel.open(zip, StandardOpenOption.READ)) {
       ByteBuffer end = end(channel);
       int count = end.getShort(10) & 0xffff;
@@ -68,8 +68,8 @@ final class ZipDirectory {
     throw new IOException("no end of a directory");
   }
 
-  private static List<Listed> files(ByteBuffer directory, int count) throws IOException {
-    List<Listed> files = new ArrayList<>();
+  private static List<ListedFile> files(ByteBuffer directory, int count) throws IOException {
+    List<ListedFile> files = new ArrayList<>();
     int at = 0;
     for (int i = 0; i < count; i++) {
       if (directory.getInt(at) != FILE_SIGNATURE) {
@@ -84,14 +84,14 @@ final class ZipDirectory {
     return files;
   }
 
-  private static Listed file(ByteBuffer directory, int at, int nameLength) {
+  private static ListedFile file(ByteBuffer directory, int at, int nameLength) {
     byte[] name = new byte[nameLength];
     directory.get(at + FILE_LENGTH, name);
     boolean encrypted = (directory.getShort(at + 8) & 1) != 0;
     int type = directory.getInt(at + 38) >>> 16 & UNIX_TYPE;
     boolean plain = type == 0 || type == UNIX_FILE || type == UNIX_FOLDER;
     long size = directory.getInt(at + 24) & 0xffffffffL;
-    return new Listed(new String(name, StandardCharsets.UTF_8), size, plain, encrypted);
+    return new ListedFile(new String(name, StandardCharsets.UTF_8), size, plain, encrypted);
   }
 
   private static ByteBuffer read(FileChannel channel, long from, int length) throws IOException {

@@ -54,7 +54,7 @@ final class ZipExtractor {
 
   private void checkNames() throws BadInput {
     Set<String> seen = new HashSet<>();
-    for (ZipDirectory.Listed listed : directory()) {
+    for (ZipDirectory.ListedFile listed : directory()) {
       String name = listed.name();
       require(isSafe(name), BagItProblem.UNSAFE_NAME, name);
       require(listed.plain(), BagItProblem.LINK, name);
@@ -63,10 +63,10 @@ final class ZipExtractor {
       left -= listed.size();
       require(left >= 0, BagItProblem.TOO_LARGE, name);
     }
-    left += directory().stream().mapToLong(ZipDirectory.Listed::size).sum();
+    left += directory().stream().mapToLong(ZipDirectory.ListedFile::size).sum();
   }
 
-  private List<ZipDirectory.Listed> directory() throws BadInput {
+  private List<ZipDirectory.ListedFile> directory() throws BadInput {
     try {
       return ZipDirectory.read(zip);
     } catch (IOException e) {

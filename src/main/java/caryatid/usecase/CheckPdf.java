@@ -8,7 +8,7 @@ import caryatid.report.Report;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,21 +31,22 @@ final class CheckPdf {
   static Attachments attachments(Inputs inputs, Check.Checked checked) throws BadInput {
     List<AttachedFile> files = new ArrayList<>();
     for (NamedBytes recording : inputs.recordings()) {
-      files.add(attached(Role.RECORDING, recording));
+      files.add(attached(AttachmentRole.RECORDING, recording));
     }
-    files.add(attached(Role.TRIAL_SHEET, inputs.sheet()));
+    files.add(attached(AttachmentRole.TRIAL_SHEET, inputs.sheet()));
     if (inputs.description().isPresent()) {
-      files.add(attached(Role.PLATE_DESCRIPTION, inputs.description().get()));
+      files.add(attached(AttachmentRole.PLATE_DESCRIPTION, inputs.description().get()));
     }
     for (NamedBytes sheet : checked.earlierSheets()) {
-      files.add(attached(Role.OTHER_SHEET, sheet));
+      files.add(attached(AttachmentRole.OTHER_SHEET, sheet));
     }
     files.add(
-        new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));
+        new AttachedFile(
+            AttachmentRole.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));
     return new Attachments(files);
   }
 
-  private static AttachedFile attached(Role role, NamedBytes file) throws BadInput {
+  private static AttachedFile attached(AttachmentRole role, NamedBytes file) throws BadInput {
     return new AttachedFile(role, Provenance.fileName(file.name()), file.readAll());
   }
 }

@@ -21,7 +21,7 @@ public final class EraseRecord {
    * @param why the reason
    * @param sure whether the reason says nothing about who the wearer is, whatever it looks like
    */
-  public record Reason(Optional<OffsetDateTime> at, String by, String why, boolean sure) {}
+  public record ErasureReason(Optional<OffsetDateTime> at, String by, String why, boolean sure) {}
 
   /**
    * Erases a record.
@@ -30,7 +30,7 @@ public final class EraseRecord {
    *     cannot be kept
    * @throws StoreFailure if somebody is writing to it, or it cannot be erased
    */
-  public static void run(Records records, String code, Reason reason)
+  public static void run(Records records, String code, ErasureReason reason)
       throws BadInput, StoreFailure {
     OffsetDateTime now = records.now();
     Addition erasure =

@@ -31,7 +31,7 @@ public final class Recheck {
 
   /** The same, by a program whose method has another number. */
   static RecheckResult run(String name, byte[] pdf, int method) throws BadInput {
-    ReportReader.Found report = ReportReader.open(name, pdf);
+    ReportReader.ReadReport report = ReportReader.open(name, pdf);
     ReportInputs inside = new ReportInputs(report.files());
     ResultReading file = ResultJson.open(inside.result());
     if (file instanceof ResultReading.Newer newer) {

@@ -8,7 +8,7 @@ import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stretch;
 import java.util.ArrayList;
@@ -27,21 +27,21 @@ final class ReportInputs {
 
   /** The result's bytes. */
   byte[] result() {
-    return only(Role.RESULT).bytes();
+    return only(AttachmentRole.RESULT).bytes();
   }
 
   /** What a result was found in, with the stretch that was set by hand. */
   Inputs inputs(Result kept) {
     return new Inputs(
-        all(Role.RECORDING).toList(),
-        bytes(only(Role.TRIAL_SHEET)),
-        all(Role.PLATE_DESCRIPTION).findFirst(),
+        all(AttachmentRole.RECORDING).toList(),
+        bytes(only(AttachmentRole.TRIAL_SHEET)),
+        all(AttachmentRole.PLATE_DESCRIPTION).findFirst(),
         beside(),
         byHand(kept));
   }
 
   private Function<String, Optional<NamedBytes>> beside() {
-    return sheet -> all(Role.OTHER_SHEET).filter(f -> f.name().equals(sheet)).findFirst();
+    return sheet -> all(AttachmentRole.OTHER_SHEET).filter(f -> f.name().equals(sheet)).findFirst();
   }
 
   private static Optional<Stretch> byHand(Result kept) {
@@ -67,17 +67,22 @@ final class ReportInputs {
   List<ResultDifference> strangers(Result kept) throws BadInput {
     List<Stand> stands = kept.state().stands();
     List<ResultDifference> found = new ArrayList<>();
-    compare("recording", stands.stream().map(Stand::recording).toList(), Role.RECORDING, found);
-    compare("sheet", List.of(stands.get(0).sheet()), Role.TRIAL_SHEET, found);
+    compare(
+        "recording",
+        stands.stream().map(Stand::recording).toList(),
+        AttachmentRole.RECORDING,
+        found);
+    compare("sheet", List.of(stands.get(0).sheet()), AttachmentRole.TRIAL_SHEET, found);
     compare(
         "description",
         stands.get(0).description().stream().toList(),
-        Role.PLATE_DESCRIPTION,
+        AttachmentRole.PLATE_DESCRIPTION,
         found);
     return found;
   }
 
-  private void compare(String what, List<Provenance> told, Role role, List<ResultDifference> found)
+  private void compare(
+      String what, List<Provenance> told, AttachmentRole role, List<ResultDifference> found)
       throws BadInput {
     List<Provenance> there = new ArrayList<>();
     for (NamedBytes file : all(role).toList()) {
@@ -96,11 +101,11 @@ final class ReportInputs {
     return i < files.size() ? files.get(i).sha512() : ResultDifference.NOTHING;
   }
 
-  private AttachedFile only(Role role) {
+  private AttachedFile only(AttachmentRole role) {
     return files.files().stream().filter(f -> f.role() == role).findFirst().orElseThrow();
   }
 
-  private Stream<NamedBytes> all(Role role) {
+  private Stream<NamedBytes> all(AttachmentRole role) {
     return files.files().stream().filter(file -> file.role() == role).map(ReportInputs::bytes);
   }
 

@@ -17,7 +17,7 @@ final class BenchRows {
    * @param count of torques that nothing tells apart, which one of its entry, from 1: what secures
    *     two fasteners is never one row
    */
-  record Slot(BenchAlignment.Key key, int count) {}
+  record Slot(BenchAlignment.ItemKey key, int count) {}
 
   /**
    * The rows in their order; of other items than torques, the last one that sets it counts.
@@ -26,17 +26,17 @@ final class BenchRows {
    */
   static Map<Slot, BenchAlignment.Item> of(BenchAlignment bench, boolean oneLeg) {
     Map<Slot, BenchAlignment.Item> rows = new LinkedHashMap<>();
-    Map<BenchAlignment.Key, Integer> torques = new HashMap<>();
+    Map<BenchAlignment.ItemKey, Integer> torques = new HashMap<>();
     for (BenchAlignment.Item row : bench.items()) {
-      BenchAlignment.Key key = key(row, oneLeg);
+      BenchAlignment.ItemKey key = key(row, oneLeg);
       int count = row.isTorque() ? torques.merge(key, 1, Integer::sum) : 1;
       rows.put(new Slot(key, count), row);
     }
     return rows;
   }
 
-  private static BenchAlignment.Key key(BenchAlignment.Item row, boolean oneLeg) {
-    BenchAlignment.Key key = row.key();
-    return oneLeg ? new BenchAlignment.Key(key.item(), key.fastener(), Optional.empty()) : key;
+  private static BenchAlignment.ItemKey key(BenchAlignment.Item row, boolean oneLeg) {
+    BenchAlignment.ItemKey key = row.key();
+    return oneLeg ? new BenchAlignment.ItemKey(key.item(), key.fastener(), Optional.empty()) : key;
   }
 }

@@ -66,7 +66,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
     static final List<String> NONE = List.of();
   }
 
-  private record Value(Optional<Row> row, Optional<String> unit, Answers.Value value) {}
+  private record ComparedValue(Optional<Row> row, Optional<String> unit, Answers.Value value) {}
 
   public Comparison {
     differences = List.copyOf(differences);
@@ -90,8 +90,8 @@ public record Comparison(int from, int to, List<Difference> differences) {
   }
 
   /** What a kind of entry says at a time; of the alignment, what every item is set to then. */
-  private static Map<Where, Value> state(FittingRecord record, EntryKind kind, int upTo) {
-    Map<Where, Value> values = new LinkedHashMap<>();
+  private static Map<Where, ComparedValue> state(FittingRecord record, EntryKind kind, int upTo) {
+    Map<Where, ComparedValue> values = new LinkedHashMap<>();
     List<Entry> valid = record.validUpTo(upTo).stream().filter(e -> e.kind() == kind).toList();
     if (kind == EntryKind.BENCH_ALIGNMENT) {
       collect(bench(valid), values);
@@ -107,7 +107,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
     return ContentToAnswers.answers(new BenchAlignment(items, Optional.empty()));
   }
 
-  private static void collect(Answers answers, Map<Where, Value> values) {
+  private static void collect(Answers answers, Map<Where, ComparedValue> values) {
     answers
         .values()
         .forEach(
@@ -117,7 +117,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
               } else {
                 values.put(
                     new Where(Where.NONE, 1, key),
-                    new Value(Optional.empty(), Optional.empty(), value));
+                    new ComparedValue(Optional.empty(), Optional.empty(), value));
               }
             });
   }
@@ -126,7 +126,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
    * A row goes by what it is about, its first field; a finding by plane, side and landmark. That it
    * is there is a value of its own, so that a row of one field is not lost.
    */
-  private static void rows(String key, List<Answers> rows, Map<Where, Value> values) {
+  private static void rows(String key, List<Answers> rows, Map<Where, ComparedValue> values) {
     Map<List<String>, Integer> taken = new HashMap<>();
     for (Answers row : rows) {
       Answers about = about(row, ABOUT.getOrDefault(key, firstField(row)));
@@ -134,14 +134,16 @@ public record Comparison(int from, int to, List<Difference> differences) {
       int count = taken.merge(name, 1, Integer::sum);
       values.put(
           new Where(name, count, key),
-          new Value(Optional.empty(), Optional.empty(), new Answers.Value.Rows(List.of(about))));
+          new ComparedValue(
+              Optional.empty(), Optional.empty(), new Answers.Value.Rows(List.of(about))));
       row.values()
           .forEach(
               (field, value) -> {
                 if (!about.values().containsKey(field)) {
                   values.put(
                       new Where(name, count, key + "." + field),
-                      new Value(Optional.of(new Row(about, count)), row.words("unit"), value));
+                      new ComparedValue(
+                          Optional.of(new Row(about, count)), row.words("unit"), value));
                 }
               });
     }
@@ -169,31 +171,31 @@ public record Comparison(int from, int to, List<Difference> differences) {
 
   private static void compare(
       EntryKind kind,
-      Map<Where, Value> before,
-      Map<Where, Value> after,
+      Map<Where, ComparedValue> before,
+      Map<Where, ComparedValue> after,
       List<Difference> differences) {
     Set<Where> all = new LinkedHashSet<>(before.keySet());
     all.addAll(after.keySet());
     for (Where where : all) {
-      Optional<Value> was = Optional.ofNullable(before.get(where));
-      Optional<Value> is = Optional.ofNullable(after.get(where));
-      boolean rowIsGone = was.flatMap(Value::row).isPresent() && !hasRow(after, where);
+      Optional<ComparedValue> was = Optional.ofNullable(before.get(where));
+      Optional<ComparedValue> is = Optional.ofNullable(after.get(where));
+      boolean rowIsGone = was.flatMap(ComparedValue::row).isPresent() && !hasRow(after, where);
       if (!same(was, is) && !rowIsGone) {
-        Value either = is.or(() -> was).orElseThrow();
+        ComparedValue either = is.or(() -> was).orElseThrow();
         differences.add(
             new Difference(
                 kind,
                 either.row(),
                 where.field().substring(where.field().indexOf('.') + 1),
                 either.unit(),
-                was.map(Value::value),
-                is.map(Value::value)));
+                was.map(ComparedValue::value),
+                is.map(ComparedValue::value)));
       }
     }
   }
 
   /** Rows that are there in both states are the same, however their names are written. */
-  private static boolean same(Optional<Value> was, Optional<Value> is) {
+  private static boolean same(Optional<ComparedValue> was, Optional<ComparedValue> is) {
     if (was.isEmpty() || is.isEmpty()) {
       return false;
     }
@@ -208,7 +210,7 @@ public record Comparison(int from, int to, List<Difference> differences) {
         : value;
   }
 
-  private static boolean hasRow(Map<Where, Value> state, Where where) {
+  private static boolean hasRow(Map<Where, ComparedValue> state, Where where) {
     String rows = where.field().substring(0, where.field().indexOf('.'));
     return state.containsKey(new Where(where.row(), where.count(), rows));
   }

@@ -45,7 +45,7 @@ final class MakersLimits {
 
   /** An entry may name only the replaced part; the limits of the others still apply. */
   private List<ComponentLimits> components() {
-    Map<Part, List<ComponentLimits>> parts = new LinkedHashMap<>();
+    Map<LimitedPart, List<ComponentLimits>> parts = new LinkedHashMap<>();
     Entry.contents(entries, Components.class)
         .map(
             named ->
@@ -57,11 +57,11 @@ final class MakersLimits {
   }
 
   /** A part of one leg never takes the place of the other leg's. */
-  private record Part(String what, Optional<Side> side) {}
+  private record LimitedPart(String what, Optional<Side> side) {}
 
-  private Part part(ComponentLimits component) {
+  private LimitedPart part(ComponentLimits component) {
     Optional<Side> side = LegSuffix.isOne(entries) ? Optional.empty() : component.side();
-    return new Part(TermOrText.fold(component.what()), side);
+    return new LimitedPart(TermOrText.fold(component.what()), side);
   }
 
   private void check(ComponentLimits component) {

@@ -36,7 +36,7 @@ final class Stands {
           "knee",
           LandmarkKind.KNEE_CENTRE,
           Side.RIGHT,
-          Optional.of(new LandmarkEntry.Measured(0, Optional.empty(), false, 0)),
+          Optional.of(new LandmarkEntry.MeasuredDistance(0, Optional.empty(), false, 0)),
           Optional.empty(),
           490,
           Optional.empty());

@@ -2,7 +2,7 @@ package caryatid.altered;
 
 import caryatid.remark.BadInput;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.report.pdf.ReportReader;
 import java.awt.Color;
 import java.io.ByteArrayInputStream;
@@ -150,25 +150,30 @@ public record Alteration(String name, String named, Change change) {
         new Alteration(
             "a number of the result changed",
             "",
-            document -> rewritten(document, Role.RESULT, "(\\W1)9(\\.\\d{6,})", "$18$2")),
+            document -> rewritten(document, AttachmentRole.RESULT, "(\\W1)9(\\.\\d{6,})", "$18$2")),
         new Alteration(
             "a sample of the recording changed",
             "",
-            document -> rewritten(document, Role.RECORDING, "(\\n[^\\n]*?\\d)1(\\d)", "$12$2")),
+            document ->
+                rewritten(document, AttachmentRole.RECORDING, "(\\n[^\\n]*?\\d)1(\\d)", "$12$2")),
         new Alteration(
             "a landmark of the sheet changed",
             "",
-            document -> rewritten(document, Role.TRIAL_SHEET, "up-mm: 5", "up-mm: 4")),
+            document -> rewritten(document, AttachmentRole.TRIAL_SHEET, "up-mm: 5", "up-mm: 4")),
         new Alteration(
             "a sheet nobody asked for",
             "other.yaml",
             document ->
-                added(document, new AttachedFile(Role.OTHER_SHEET, "other.yaml", new byte[9]))),
+                added(
+                    document,
+                    new AttachedFile(AttachmentRole.OTHER_SHEET, "other.yaml", new byte[9]))),
         new Alteration(
             "a second result",
             "second.json",
             document ->
-                added(document, new AttachedFile(Role.RESULT, "second.json", new byte[9]))));
+                added(
+                    document,
+                    new AttachedFile(AttachmentRole.RESULT, "second.json", new byte[9]))));
   }
 
   private static List<AttachedFile> inside(byte[] pdf) throws IOException {
@@ -209,7 +214,7 @@ public record Alteration(String name, String named, Change change) {
     attach(document, files);
   }
 
-  private static void rewritten(PDDocument document, Role role, String from, String to)
+  private static void rewritten(PDDocument document, AttachmentRole role, String from, String to)
       throws IOException {
     List<AttachedFile> files = new ArrayList<>();
     for (AttachedFile file : inside(document)) {

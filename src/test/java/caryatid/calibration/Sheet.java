@@ -72,8 +72,8 @@ final class Sheet {
         NOTHING);
   }
 
-  private static LandmarkEntry.Measured from(String line, double mm) {
-    return new LandmarkEntry.Measured(mm, Optional.of(line), false, Clinic.MARKING_MM);
+  private static LandmarkEntry.MeasuredDistance from(String line, double mm) {
+    return new LandmarkEntry.MeasuredDistance(mm, Optional.of(line), false, Clinic.MARKING_MM);
   }
 
   static Stance stance(Clinic clinic) {

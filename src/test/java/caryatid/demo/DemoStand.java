@@ -229,8 +229,8 @@ final class DemoStand {
         landmark.definition());
   }
 
-  private static LandmarkEntry.Measured measured(Coordinate coordinate) {
-    return new LandmarkEntry.Measured(coordinate.mm(), Optional.empty(), false, 3);
+  private static LandmarkEntry.MeasuredDistance measured(Coordinate coordinate) {
+    return new LandmarkEntry.MeasuredDistance(coordinate.mm(), Optional.empty(), false, 3);
   }
 
   static Notes blankNotes() {

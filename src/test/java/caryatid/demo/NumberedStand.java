@@ -206,8 +206,8 @@ final class NumberedStand {
         landmark.name(),
         landmark.kind(),
         landmark.side(),
-        Optional.of(new LandmarkEntry.Measured(1, Optional.empty(), false, 3)),
-        Optional.of(new LandmarkEntry.Measured(2, Optional.empty(), false, 3)),
+        Optional.of(new LandmarkEntry.MeasuredDistance(1, Optional.empty(), false, 3)),
+        Optional.of(new LandmarkEntry.MeasuredDistance(2, Optional.empty(), false, 3)),
         landmark.heightMm(),
         landmark.definition());
   }

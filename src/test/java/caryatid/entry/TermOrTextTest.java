@@ -44,7 +44,7 @@ class TermOrTextTest {
     assertThatThrownBy(() -> TermOrText.words(" ")).isInstanceOf(IllegalArgumentException.class);
   }
 
-  private static TermOrText.Key words(String text) {
+  private static TermOrText.NameKey words(String text) {
     return TermOrText.<BenchItem>words(text).key();
   }
 }

@@ -14,7 +14,7 @@ import caryatid.recording.model.Recording;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.wording.Wording;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -81,8 +81,11 @@ class ArchiveTest {
         new Attachments(
             List.of(
                 new AttachedFile(
-                    Role.RECORDING, "stand.csv", "t,Fz\n".getBytes(StandardCharsets.UTF_8)),
-                new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(result))));
+                    AttachmentRole.RECORDING,
+                    "stand.csv",
+                    "t,Fz\n".getBytes(StandardCharsets.UTF_8)),
+                new AttachedFile(
+                    AttachmentRole.RESULT, ResultJson.FILE_NAME, ResultJson.write(result))));
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     return Report.pdf(result, recordings, files, wording, paper);
   }

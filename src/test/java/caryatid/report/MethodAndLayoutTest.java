@@ -10,7 +10,7 @@ import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
 import java.io.IOException;
@@ -46,7 +46,7 @@ class MethodAndLayoutTest {
       byte[] pdf = Files.readAllBytes(Path.of("reports", sample + ".pdf"));
       byte[] json =
           ReportReader.read(sample, pdf).files().stream()
-              .filter(f -> f.role() == Role.RESULT)
+              .filter(f -> f.role() == AttachmentRole.RESULT)
               .findFirst()
               .orElseThrow()
               .bytes();

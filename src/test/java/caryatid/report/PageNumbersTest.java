@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Result;
 import caryatid.format.ResultJson;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
 import java.nio.file.Files;
@@ -23,7 +23,7 @@ class PageNumbersTest {
     Result result =
         ResultJson.read(
             ReportReader.read(name, pdf).files().stream()
-                .filter(file -> file.role() == Role.RESULT)
+                .filter(file -> file.role() == AttachmentRole.RESULT)
                 .findFirst()
                 .orElseThrow()
                 .bytes());

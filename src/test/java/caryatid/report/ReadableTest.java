@@ -12,7 +12,7 @@ import caryatid.remark.BadInput;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
 import java.io.IOException;
@@ -57,7 +57,7 @@ class ReadableTest {
   void theTextOfASampleGivesEveryNumberOnceAndInOrder(Path report) throws IOException, BadInput {
     byte[] pdf = Files.readAllBytes(report);
     Wording english = Wording.in(Locale.ENGLISH);
-    assertNumbers(pdf, ResultJson.read(only(pdf, Role.RESULT).bytes()), english);
+    assertNumbers(pdf, ResultJson.read(only(pdf, AttachmentRole.RESULT).bytes()), english);
   }
 
   @ParameterizedTest
@@ -131,9 +131,11 @@ class ReadableTest {
   void theFilesInsideASampleAreThoseItWasMadeFrom(Path report) throws IOException, BadInput {
     String folder = report.getFileName().toString().split("-")[0];
     List<AttachedFile> files = ReportReader.read("report", Files.readAllBytes(report)).files();
-    assertThat(files).extracting(AttachedFile::role).contains(Role.RECORDING, Role.TRIAL_SHEET);
+    assertThat(files)
+        .extracting(AttachedFile::role)
+        .contains(AttachmentRole.RECORDING, AttachmentRole.TRIAL_SHEET);
     for (AttachedFile file : files) {
-      if (file.role() != Role.RESULT) {
+      if (file.role() != AttachmentRole.RESULT) {
         Path source = SAMPLES.resolve(folder).resolve(file.name());
         assertThat(file.bytes()).as(file.name()).isEqualTo(Files.readAllBytes(source));
       }
@@ -161,7 +163,7 @@ class ReadableTest {
     }
   }
 
-  private static AttachedFile only(byte[] pdf, Role role) throws BadInput {
+  private static AttachedFile only(byte[] pdf, AttachmentRole role) throws BadInput {
     return ReportReader.read("report", pdf).files().stream()
         .filter(file -> file.role() == role)
         .findFirst()

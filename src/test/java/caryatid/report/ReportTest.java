@@ -9,7 +9,7 @@ import caryatid.geometry.Side;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -29,8 +29,11 @@ class ReportTest {
       new Attachments(
           List.of(
               new AttachedFile(
-                  Role.RECORDING, "demo-stand.csv", "t,Fz\n".getBytes(StandardCharsets.UTF_8)),
-              new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
+                  AttachmentRole.RECORDING,
+                  "demo-stand.csv",
+                  "t,Fz\n".getBytes(StandardCharsets.UTF_8)),
+              new AttachedFile(
+                  AttachmentRole.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
 
   private static byte[] pdf(Paper paper) {
     return Report.pdf(RESULT, List.of(DEMO.recording()), FILES, ENGLISH, paper);

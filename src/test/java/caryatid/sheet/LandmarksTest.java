@@ -11,7 +11,7 @@ import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
-import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Source;
@@ -28,17 +28,20 @@ class LandmarksTest {
           new MeasuringLine("midline", Sense.RIGHTWARD, 5, 0.5));
 
   private static LandmarkEntry entry(
-      String name, Side side, Optional<Measured> forward, Optional<Measured> rightward) {
+      String name,
+      Side side,
+      Optional<MeasuredDistance> forward,
+      Optional<MeasuredDistance> rightward) {
     return new LandmarkEntry(
         name, LandmarkKind.OTHER, side, forward, rightward, 80, Optional.of("edge"));
   }
 
-  private static Optional<Measured> fromLine(double mm, String line) {
-    return Optional.of(new Measured(mm, Optional.of(line), false, 3));
+  private static Optional<MeasuredDistance> fromLine(double mm, String line) {
+    return Optional.of(new MeasuredDistance(mm, Optional.of(line), false, 3));
   }
 
-  private static Optional<Measured> fromLandmark(double mm, String landmark) {
-    return Optional.of(new Measured(mm, Optional.of(landmark), true, 4));
+  private static Optional<MeasuredDistance> fromLandmark(double mm, String landmark) {
+    return Optional.of(new MeasuredDistance(mm, Optional.of(landmark), true, 4));
   }
 
   private static Contribution doubt(Cause cause, String of, double u) {
@@ -83,7 +86,7 @@ class LandmarksTest {
         entry(
             "ankle",
             Side.LEFT,
-            Optional.of(new Measured(7, Optional.empty(), false, 2)),
+            Optional.of(new MeasuredDistance(7, Optional.empty(), false, 2)),
             Optional.empty());
     Landmark placed = Landmarks.place(List.of(ankle), List.of(), SHEET).get(0);
     assertThat(placed.rightMm()).isEmpty();

@@ -8,7 +8,7 @@ import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.BadInput;
-import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -43,16 +43,16 @@ class SheetEntriesTest {
                 "ankle axis",
                 LandmarkKind.ANKLE_AXIS,
                 Side.RIGHT,
-                Optional.of(new Measured(90, Optional.of("heel line"), false, 2)),
-                Optional.of(new Measured(-12.5, Optional.of("midline"), false, 2)),
+                Optional.of(new MeasuredDistance(90, Optional.of("heel line"), false, 2)),
+                Optional.of(new MeasuredDistance(-12.5, Optional.of("midline"), false, 2)),
                 82,
                 Optional.of("outer ankle")),
             new LandmarkEntry(
                 "tube top",
                 LandmarkKind.OTHER,
                 Side.RIGHT,
-                Optional.of(new Measured(22, Optional.of("ankle axis"), true, 4)),
-                Optional.of(new Measured(-3, Optional.of("ankle axis"), true, 4)),
+                Optional.of(new MeasuredDistance(22, Optional.of("ankle axis"), true, 4)),
+                Optional.of(new MeasuredDistance(-3, Optional.of("ankle axis"), true, 4)),
                 300,
                 Optional.empty()));
   }

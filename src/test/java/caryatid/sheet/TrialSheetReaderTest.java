@@ -12,7 +12,7 @@ import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.BadInput;
-import caryatid.sheet.LandmarkEntry.Measured;
+import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import caryatid.sheet.OtherFoot.Ground;
 import caryatid.standing.Stance.BothFeetOnOnePlate;
 import caryatid.standing.Stance.PlatePerFoot;
@@ -41,7 +41,7 @@ class TrialSheetReaderTest {
                 "knee centre",
                 LandmarkKind.KNEE_CENTRE,
                 Side.RIGHT,
-                Optional.of(new Measured(340, Optional.empty(), false, 3)),
+                Optional.of(new MeasuredDistance(340, Optional.empty(), false, 3)),
                 Optional.empty(),
                 492,
                 Optional.empty()));

@@ -172,7 +172,7 @@ class EveryUseCaseTest {
     EraseRecord.run(
         colleague,
         CODE,
-        new EraseRecord.Reason(Optional.empty(), "CD", "the wearer asked for it", false));
+        new EraseRecord.ErasureReason(Optional.empty(), "CD", "the wearer asked for it", false));
     assertThat(ListRecords.run(records)).containsExactly(new Listed(CODE, Optional.empty()));
     assertThat(ListRecords.run(colleague)).singleElement().matches(r -> r.erasure().isPresent());
     assertThat(VerifyRecord.run(colleague, CODE)).isInstanceOf(VerifyRecord.Erased.class);

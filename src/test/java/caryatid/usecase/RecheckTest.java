@@ -16,7 +16,7 @@ import caryatid.report.Report;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.report.pdf.ReportReader;
 import caryatid.wording.Wording;
 import java.io.IOException;
@@ -42,16 +42,16 @@ class RecheckTest {
   static void readTheSample() throws IOException, BadInput {
     pdf = Files.readAllBytes(Path.of("reports/k7-shoe.pdf"));
     inside = ReportReader.read("k7-shoe.pdf", pdf);
-    kept = ResultJson.read(file(Role.RESULT).bytes());
+    kept = ResultJson.read(file(AttachmentRole.RESULT).bytes());
     recordings = Check.run(new ReportInputs(inside).inputs(kept)).recordings();
   }
 
-  private static AttachedFile file(Role role) {
+  private static AttachedFile file(AttachmentRole role) {
     return inside.files().stream().filter(f -> f.role() == role).findFirst().orElseThrow();
   }
 
   /** The report with one of the files inside changed. */
-  private static byte[] with(Role role, UnaryOperator<byte[]> change) {
+  private static byte[] with(AttachmentRole role, UnaryOperator<byte[]> change) {
     List<AttachedFile> files =
         inside.files().stream()
             .map(
@@ -74,7 +74,7 @@ class RecheckTest {
         inside.files().stream()
             .map(
                 f ->
-                    f.role() == Role.RESULT
+                    f.role() == AttachmentRole.RESULT
                         ? new AttachedFile(f.role(), f.name(), ResultJson.write(result))
                         : f)
             .toList());
@@ -106,7 +106,7 @@ class RecheckTest {
     String path = "\"probability-within\" : ";
     byte[] altered =
         with(
-            Role.RESULT,
+            AttachmentRole.RESULT,
             bytes ->
                 replaced(
                     bytes,
@@ -131,7 +131,7 @@ class RecheckTest {
 
   @Test
   void anOlderMethodsResultIsAlteredIfAFileInsideIsNotTheOneItWasFoundIn() throws BadInput {
-    byte[] altered = with(Role.TRIAL_SHEET, bytes -> replaced(bytes, "K7", "K8"));
+    byte[] altered = with(AttachmentRole.TRIAL_SHEET, bytes -> replaced(bytes, "K7", "K8"));
     assertThat(Recheck.run("k7-shoe.pdf", altered, LATER))
         .isInstanceOfSatisfying(
             RecheckResult.Altered.class,
@@ -148,7 +148,7 @@ class RecheckTest {
   @Test
   void aRecordingThatTodaysMethodRefusesLeavesTheOlderResultStanding() throws BadInput {
     byte[] empty = "no recording\n".getBytes(StandardCharsets.UTF_8);
-    String name = file(Role.RECORDING).name();
+    String name = file(AttachmentRole.RECORDING).name();
     Result of = foundIn(Provenance.of(NamedBytes.of(name, empty)));
     List<AttachedFile> files =
         inside.files().stream()
@@ -198,7 +198,8 @@ class RecheckTest {
 
   @Test
   void aNewerFormIsToldWithoutAResult() throws BadInput {
-    assertNewer(with(Role.RESULT, bytes -> "{\"version\" : 9}".getBytes(StandardCharsets.UTF_8)));
+    assertNewer(
+        with(AttachmentRole.RESULT, bytes -> "{\"version\" : 9}".getBytes(StandardCharsets.UTF_8)));
   }
 
   private static void assertNewer(byte[] report) throws BadInput {

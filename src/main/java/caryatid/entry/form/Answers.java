@@ -43,7 +43,7 @@ public record Answers(Map<String, Value> values) {
       }
 
       /** Names are compared as {@link TermOrText} says. */
-      public TermOrText.Key key() {
+      public TermOrText.NameKey key() {
         return new TermOrText<>(code, text).key();
       }
     }

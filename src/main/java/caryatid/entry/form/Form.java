@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param fields in the order in which they are asked and written
  * @param orders pairs of numbers of which one is never above the other
  */
-public record Form(List<Field> fields, List<Order> orders) {
+public record Form(List<Field> fields, List<NumberOrder> orders) {
 
   /**
    * That a number is at most another one, where both are said.
@@ -18,7 +18,7 @@ public record Form(List<Field> fields, List<Order> orders) {
    * @param lower key of the one
    * @param upper key of the other
    */
-  public record Order(String lower, String upper) {}
+  public record NumberOrder(String lower, String upper) {}
 
   public Form {
     fields = List.copyOf(fields);
@@ -31,8 +31,8 @@ public record Form(List<Field> fields, List<Order> orders) {
 
   /** The same form, in which a number is at most another one. */
   public Form ordered(String lower, String upper) {
-    List<Order> all = new ArrayList<>(orders);
-    all.add(new Order(lower, upper));
+    List<NumberOrder> all = new ArrayList<>(orders);
+    all.add(new NumberOrder(lower, upper));
     return new Form(fields, all);
   }
 

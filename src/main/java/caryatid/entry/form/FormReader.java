@@ -79,7 +79,8 @@ public final class FormReader {
     return answers;
   }
 
-  private void ordered(String path, Form.Order order, Answers answers, InputValue.Group given) {
+  private void ordered(
+      String path, Form.NumberOrder order, Answers answers, InputValue.Group given) {
     Optional<BigDecimal> lower = answers.number(order.lower());
     Optional<BigDecimal> upper = answers.number(order.upper());
     if (lower.isPresent() && upper.isPresent() && lower.get().compareTo(upper.get()) > 0) {
@@ -217,7 +218,11 @@ public final class FormReader {
       String name, FieldType.Choice type, InputValue.Single given) {
     Optional<String> chosen =
         type.words().stream()
-            .filter(w -> notation == NameNotation.INPUT ? plain(w).equals(plain(given.text())) : w.equals(given.text()))
+            .filter(
+                w ->
+                    notation == NameNotation.INPUT
+                        ? plain(w).equals(plain(given.text()))
+                        : w.equals(given.text()))
             .findFirst();
     return chosen.isPresent()
         ? chosen.map(Answers.Value.Words::new)

@@ -12,7 +12,7 @@ import java.util.OptionalInt;
 /** Reads a row through the CSV library, and says what is wrong with one that cannot be read. */
 final class CarefulRow {
   /** What a line turned out to be. */
-  enum Kind {
+  enum LineKind {
     /** A row, or the damaged rest of one, with its problems. */
     ROW,
     BLANK,
@@ -44,9 +44,9 @@ final class CarefulRow {
   }
 
   /** Reads a line into the table's columns. */
-  Outcome<Kind> read(String line, int number, boolean ended) {
+  Outcome<LineKind> read(String line, int number, boolean ended) {
     if (line.isBlank()) {
-      return new Outcome<>(Kind.BLANK, nothing);
+      return new Outcome<>(LineKind.BLANK, nothing);
     }
     List<String> cells = dialect.delimiter().split(line);
     boolean starts = startsLikeARow(cells);
@@ -61,11 +61,11 @@ final class CarefulRow {
       return row(
           misshapen(apart ? ImportProblem.RAGGED : ImportProblem.RAGGED_UNTIMED, cells, number));
     }
-    return new Outcome<>(Kind.OTHER, nothing);
+    return new Outcome<>(LineKind.OTHER, nothing);
   }
 
-  private static Outcome<Kind> row(StageFindings findings) {
-    return new Outcome<>(Kind.ROW, findings);
+  private static Outcome<LineKind> row(StageFindings findings) {
+    return new Outcome<>(LineKind.ROW, findings);
   }
 
   private StageFindings misshapen(ImportProblem problem, List<String> cells, int line) {

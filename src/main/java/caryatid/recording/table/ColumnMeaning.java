@@ -21,9 +21,10 @@ import java.util.stream.Collectors;
  * @param plate what in the name tells the plates apart; empty where nothing does
  * @param version which of several versions it holds, as raw or filtered; empty where none is named
  */
-public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, String version) {
+public record ColumnMeaning(
+    ColumnKind kind, Optional<Channel> channel, String plate, String version) {
   /** What a column can hold. */
-  public enum Kind {
+  public enum ColumnKind {
     TIME,
     INDEX,
     CHANNEL,
@@ -32,7 +33,7 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
     OTHER
   }
 
-  static final ColumnMeaning OTHER = new ColumnMeaning(Kind.OTHER, Optional.empty(), "", "");
+  static final ColumnMeaning OTHER = new ColumnMeaning(ColumnKind.OTHER, Optional.empty(), "", "");
 
   private static final Set<String> TIME =
       words("time t timestamp seconds zeit temps tijd tiempo tempo");
@@ -42,14 +43,14 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
               + " trame fotogramma");
 
   /** The quantities by their words; the first that fits counts. */
-  private enum Quantity {
+  private enum QuantityWords {
     MOMENT("moment moments torque m mom momento drehmoment couple coppia torsione torque"),
     COP("cop pressure p c cp cdp druckmittelpunkt druckzentrum pression presion pressione pressao"),
     FORCE("force forces grf f v kraft fuerza forza forca");
 
     private final String words;
 
-    Quantity(String words) {
+    QuantityWords(String words) {
       this.words = words;
     }
   }
@@ -125,10 +126,10 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
   public static ColumnMeaning of(ColumnName column) {
     List<String> words = wordsOf(column);
     if (words.stream().anyMatch(TIME::contains)) {
-      return new ColumnMeaning(Kind.TIME, Optional.empty(), "", "");
+      return new ColumnMeaning(ColumnKind.TIME, Optional.empty(), "", "");
     }
     if (words.stream().anyMatch(INDEX::contains)) {
-      return new ColumnMeaning(Kind.INDEX, Optional.empty(), "", "");
+      return new ColumnMeaning(ColumnKind.INDEX, Optional.empty(), "", "");
     }
     ColumnMeaning role =
         compact(words)
@@ -136,8 +137,8 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
             .or(() -> vertical(words))
             .or(() -> applied(column, words))
             .orElse(OTHER);
-    boolean derived = role.kind == Kind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
-    return derived ? new ColumnMeaning(Kind.DERIVED, Optional.empty(), "", "") : role;
+    boolean derived = role.kind == ColumnKind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
+    return derived ? new ColumnMeaning(ColumnKind.DERIVED, Optional.empty(), "", "") : role;
   }
 
   /**
@@ -154,7 +155,7 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
             && !axes.contains("z");
     for (int i = 0; pair && !known && i < roles.size(); i++) {
       if (!axes.get(i).isEmpty()) {
-        roles.set(i, channel(Quantity.COP, axes.get(i), List.of()));
+        roles.set(i, channel(QuantityWords.COP, axes.get(i), List.of()));
       }
     }
     return List.copyOf(roles);
@@ -174,7 +175,7 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
     for (int i = words.size() - 1; i >= 0; i--) {
       Matcher word = COMPACT.matcher(words.get(i));
       if (word.matches() && clear(word.group(1), words)) {
-        Quantity quantity = quantity(word.group(1), words);
+        QuantityWords quantity = quantity(word.group(1), words);
         List<String> rest = new ArrayList<>(words);
         rest.set(i, word.group(2) + word.group(4));
         return Optional.of(channel(quantity, word.group(3), rest));
@@ -203,8 +204,8 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
   private static Optional<ColumnMeaning> vertical(List<String> words) {
     boolean named = words.stream().anyMatch(VERTICAL::contains);
     boolean whole = words.contains("vertikalkraft");
-    return named && (whole || quantity(words).equals(Optional.of(Quantity.FORCE)))
-        ? Optional.of(channel(Quantity.FORCE, "z", words))
+    return named && (whole || quantity(words).equals(Optional.of(QuantityWords.FORCE)))
+        ? Optional.of(channel(QuantityWords.FORCE, "z", words))
         : Optional.empty();
   }
 
@@ -216,18 +217,18 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
       if (word.matches()) {
         List<String> rest = new ArrayList<>(words);
         rest.set(i, word.group(1) + word.group(3));
-        return Optional.of(channel(Quantity.COP, word.group(2), rest));
+        return Optional.of(channel(QuantityWords.COP, word.group(2), rest));
       }
     }
     return Optional.empty();
   }
 
-  private static Quantity quantity(String letters, List<String> words) {
+  private static QuantityWords quantity(String letters, List<String> words) {
     return quantity(List.of(letters)).orElseThrow(() -> new IllegalStateException("" + words));
   }
 
-  private static Optional<Quantity> quantity(List<String> words) {
-    for (Quantity quantity : Quantity.values()) {
+  private static Optional<QuantityWords> quantity(List<String> words) {
+    for (QuantityWords quantity : QuantityWords.values()) {
       if (words.stream().anyMatch(word -> UnitNames.among(quantity.words, word))) {
         return Optional.of(quantity);
       }
@@ -235,11 +236,11 @@ public record ColumnMeaning(Kind kind, Optional<Channel> channel, String plate, 
     return Optional.empty();
   }
 
-  private static ColumnMeaning channel(Quantity quantity, String axis, List<String> rest) {
+  private static ColumnMeaning channel(QuantityWords quantity, String axis, List<String> rest) {
     Channel channel =
         Channel.valueOf(quantity.name() + "_" + axis.toUpperCase(java.util.Locale.ROOT));
     return new ColumnMeaning(
-        Kind.CHANNEL,
+        ColumnKind.CHANNEL,
         Optional.of(channel),
         plate(rest),
         rest.stream().filter(VERSIONS::contains).collect(Collectors.joining(" ")));

@@ -19,7 +19,7 @@ final class HeadFinder {
   /** So many rows show what a column is like. */
   private static final int SHOWN = 3;
 
-  private record Found(Delimiter delimiter, RowRun rows, Optional<Header> header) {
+  private record FoundTable(Delimiter delimiter, RowRun rows, Optional<Header> header) {
     long recognized() {
       return header.map(Header::recognized).orElse(0L);
     }
@@ -30,9 +30,9 @@ final class HeadFinder {
     }
   }
 
-  private static final Comparator<Found> BETTER =
-      Comparator.comparing((Found f) -> f.recognized() > 0)
-          .thenComparing(Comparator.comparingDouble(Found::textShare).reversed())
+  private static final Comparator<FoundTable> BETTER =
+      Comparator.comparing((FoundTable f) -> f.recognized() > 0)
+          .thenComparing(Comparator.comparingDouble(FoundTable::textShare).reversed())
           .thenComparing(f -> f.rows().rows().size())
           .thenComparing(f -> f.rows().cells());
 
@@ -53,9 +53,9 @@ final class HeadFinder {
    * @param whole whether these lines are the text's first, so that stated line numbers apply
    */
   Optional<Outcome<HeaderBlock>> find(List<String> lines, int firstNumber, boolean whole) {
-    Optional<Found> best = Optional.empty();
+    Optional<FoundTable> best = Optional.empty();
     for (Delimiter delimiter : delimiters()) {
-      Optional<Found> found = find(lines, delimiter, whole);
+      Optional<FoundTable> found = find(lines, delimiter, whole);
       if (found.isPresent() && (best.isEmpty() || BETTER.compare(found.get(), best.get()) > 0)) {
         best = found;
       }
@@ -64,7 +64,7 @@ final class HeadFinder {
   }
 
   private Outcome<HeaderBlock> checked(
-      Found found, HeaderBlock head, List<String> lines, boolean whole) {
+      FoundTable found, HeaderBlock head, List<String> lines, boolean whole) {
     StageFindings marks =
         new DecimalMarkCheck(form, file).check(found.rows(), found.delimiter(), head);
     Outcome<HeaderBlock> counted =
@@ -105,13 +105,13 @@ final class HeadFinder {
         .orElse(List.of(Delimiter.values()));
   }
 
-  private Optional<Found> find(List<String> lines, Delimiter delimiter, boolean whole) {
-    List<Found> all = new ArrayList<>();
+  private Optional<FoundTable> find(List<String> lines, Delimiter delimiter, boolean whole) {
+    List<FoundTable> all = new ArrayList<>();
     int from = whole ? form.firstDataLine().orElse(1) - 1 : 0;
     for (RowRun rows :
         RowRun.among(lines.subList(Math.min(from, lines.size()), lines.size()), delimiter)) {
       RowRun placed = new RowRun(rows.start() + from, rows.end() + from, rows.rows());
-      all.add(new Found(delimiter, placed, header(lines, placed, delimiter, whole)));
+      all.add(new FoundTable(delimiter, placed, header(lines, placed, delimiter, whole)));
     }
     return all.stream()
         .filter(f -> f.recognized() > 0)
@@ -145,7 +145,7 @@ final class HeadFinder {
     return new Header(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), columns);
   }
 
-  private HeaderBlock head(List<String> lines, int firstNumber, Found found) {
+  private HeaderBlock head(List<String> lines, int firstNumber, FoundTable found) {
     RowRun rows = found.rows();
     Optional<Header> header = found.header();
     int top =

@@ -99,7 +99,7 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
   /** How many of the names are known to this package. */
   long recognized() {
     return ColumnMeaning.of(columns).stream()
-        .filter(r -> r.kind() != ColumnMeaning.Kind.OTHER)
+        .filter(r -> r.kind() != ColumnMeaning.ColumnKind.OTHER)
         .count();
   }
 
@@ -124,7 +124,8 @@ record Header(OptionalInt line, OptionalInt device, OptionalInt units, List<Colu
 
   private static boolean anyKnown(List<String> names) {
     return names.stream()
-        .anyMatch(n -> ColumnMeaning.of(ColumnName.of("", n)).kind() != ColumnMeaning.Kind.OTHER);
+        .anyMatch(
+            n -> ColumnMeaning.of(ColumnName.of("", n)).kind() != ColumnMeaning.ColumnKind.OTHER);
   }
 
   private static boolean mostlyText(List<String> cells) {

@@ -109,8 +109,8 @@ final class TableReader {
   private void rows(GrowingTable table, FastRow fast, CarefulRow careful) throws IOException {
     plainRows(fast, table.lines());
     while (!findings.full() && lines.next()) {
-      Outcome<CarefulRow.Kind> row = careful.read(lines.text(), lines.number(), lines.ended());
-      if (row.value() == CarefulRow.Kind.OTHER) {
+      Outcome<CarefulRow.LineKind> row = careful.read(lines.text(), lines.number(), lines.ended());
+      if (row.value() == CarefulRow.LineKind.OTHER) {
         lines.back();
         return;
       }

@@ -60,7 +60,8 @@ final class RowNumbers {
     NumberColumn numbers = table.column(column);
     double usual = UsualStep.of(numbers);
     boolean named =
-        ColumnMeaning.of(table.head().columns().get(column)).kind() == ColumnMeaning.Kind.INDEX;
+        ColumnMeaning.of(table.head().columns().get(column)).kind()
+            == ColumnMeaning.ColumnKind.INDEX;
     boolean counts =
         wholeNumbers(numbers) && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
     StageFindings findings =
@@ -74,7 +75,7 @@ final class RowNumbers {
       return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, findings);
     }
     Outcome<Optional<Timeline>> even =
-        new SampleTimes(table, column, SampleTimes.Kind.NUMBERS, 1, nothing.file())
+        new SampleTimes(table, column, SampleTimes.RowKey.NUMBERS, 1, nothing.file())
             .timeline(sameRow);
     return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
   }

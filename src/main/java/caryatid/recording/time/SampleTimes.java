@@ -15,10 +15,10 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
- * Turns the times or numbers of a table's rows into evenly spaced times. Stated rule: times that only look
- * uneven because they are rounded are even; a row printed twice counts once; of several rows at one
- * time the first counts, unless a computer's clock stamped them; where rows are missing, samples
- * without a value are put in; a time that runs back is refused.
+ * Turns the times or numbers of a table's rows into evenly spaced times. Stated rule: times that
+ * only look uneven because they are rounded are even; a row printed twice counts once; of several
+ * rows at one time the first counts, unless a computer's clock stamped them; where rows are
+ * missing, samples without a value are put in; a time that runs back is refused.
  */
 final class SampleTimes {
   /**
@@ -33,7 +33,7 @@ final class SampleTimes {
   private static final double MOST_MISSING = 0.1;
 
   /** What identifies the rows. */
-  enum Kind {
+  enum RowKey {
     TIMES(ImportProblem.NO_TIME, ImportProblem.TIME_BACK, Unit.S),
     NUMBERS(ImportProblem.NO_INDEX, ImportProblem.INDEX_BACK, Unit.COUNT);
 
@@ -41,7 +41,7 @@ final class SampleTimes {
     private final ImportProblem back;
     private final Unit unit;
 
-    Kind(ImportProblem missing, ImportProblem back, Unit unit) {
+    RowKey(ImportProblem missing, ImportProblem back, Unit unit) {
       this.missing = missing;
       this.back = back;
       this.unit = unit;
@@ -51,7 +51,7 @@ final class SampleTimes {
   private final ParsedTable table;
   private final int column;
   private final NumberColumn times;
-  private final Kind kind;
+  private final RowKey kind;
   private final double unitS;
   private final StageFindings nothing;
 
@@ -59,7 +59,7 @@ final class SampleTimes {
    * @param column of the times or numbers
    * @param unitS seconds in one of their unit
    */
-  SampleTimes(ParsedTable table, int column, Kind kind, double unitS, String file) {
+  SampleTimes(ParsedTable table, int column, RowKey kind, double unitS, String file) {
     this.kind = kind;
     this.table = table;
     this.column = column;
@@ -202,7 +202,7 @@ final class SampleTimes {
   private Outcome<int[]> rows(BiPredicate<Integer, Integer> sameRow) {
     Outcome<int[]> once = oncePerTime(sameRow);
     boolean all = once.value().length == times.size();
-    return kind == Kind.NUMBERS || all || !new Gaps(times, once.value()).uneven()
+    return kind == RowKey.NUMBERS || all || !new Gaps(times, once.value()).uneven()
         ? once
         : oncePerRow(sameRow);
   }

@@ -139,7 +139,7 @@ public final class TimeBaseFinder {
     }
     double unitS = unit.value().get().seconds();
     Outcome<Optional<Timeline>> timeline =
-        new SampleTimes(table, column, SampleTimes.Kind.TIMES, unitS, nothing.file())
+        new SampleTimes(table, column, SampleTimes.RowKey.TIMES, unitS, nothing.file())
             .timeline(sameRow);
     StageFindings findings =
         withUnit(column, unit.value().get(), unit.findings())
@@ -200,7 +200,7 @@ public final class TimeBaseFinder {
     ColumnName name = table.head().columns().get(column);
     NumberColumn times = table.column(column);
     double step = UsualStep.of(times);
-    boolean counts = step == 1 || ColumnMeaning.of(name).kind() != ColumnMeaning.Kind.TIME;
+    boolean counts = step == 1 || ColumnMeaning.of(name).kind() != ColumnMeaning.ColumnKind.TIME;
     boolean readable = times.size() >= 2 && !times.hasHoles();
     List<TimeUnit> units =
         name.unit()

@@ -69,7 +69,7 @@ public final class ColumnMapper {
       return find(called.get(), head, earlier);
     }
     OptionalInt named =
-        rateDescribed() ? OptionalInt.empty() : ofKind(head, ColumnMeaning.Kind.TIME);
+        rateDescribed() ? OptionalInt.empty() : ofKind(head, ColumnMeaning.ColumnKind.TIME);
     return new Outcome<>(named, earlier);
   }
 
@@ -77,9 +77,11 @@ public final class ColumnMapper {
    * Without times, or with a rate in their place, a column that counts samples tells of lost ones.
    */
   private OptionalInt index(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
-    OptionalInt numbers = ofKind(head, ColumnMeaning.Kind.INDEX);
+    OptionalInt numbers = ofKind(head, ColumnMeaning.ColumnKind.INDEX);
     OptionalInt index =
-        numbers.isEmpty() && rateDescribed() ? ofKind(head, ColumnMeaning.Kind.TIME) : numbers;
+        numbers.isEmpty() && rateDescribed()
+            ? ofKind(head, ColumnMeaning.ColumnKind.TIME)
+            : numbers;
     boolean taken =
         time.isPresent()
             || plates.stream()
@@ -112,7 +114,7 @@ public final class ColumnMapper {
     return new Place(file, head.headerLine(), Optional.of(column));
   }
 
-  private static OptionalInt ofKind(HeaderBlock head, ColumnMeaning.Kind kind) {
+  private static OptionalInt ofKind(HeaderBlock head, ColumnMeaning.ColumnKind kind) {
     return IntStream.range(0, head.columns().size())
         .filter(i -> ColumnMeaning.of(head.columns().get(i)).kind() == kind)
         .findFirst();

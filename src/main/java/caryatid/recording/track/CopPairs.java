@@ -62,7 +62,7 @@ final class CopPairs {
     SampleSeries vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
     SampleSeries exported = raw.at(Channel.of(Quantity.COP, along.axis())).orElseThrow();
     Optional<SampleSeries> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));
-    TrueOriginCop.Line line = cop.along(along);
+    TrueOriginCop.CopFormula line = cop.along(along);
     Sums sums = new Sums();
     boolean whole = raw.holes().isEmpty();
     for (int i = 0; i < moment.size(); i++) {

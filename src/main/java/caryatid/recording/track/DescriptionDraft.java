@@ -120,7 +120,7 @@ public final class DescriptionDraft {
     }
     return head.stream()
         .flatMap(h -> h.columns().stream())
-        .filter(name -> ColumnMeaning.of(name).kind() == ColumnMeaning.Kind.TIME)
+        .filter(name -> ColumnMeaning.of(name).kind() == ColumnMeaning.ColumnKind.TIME)
         .findFirst()
         .map(name -> times(name, times))
         .orElse(stated);

@@ -105,12 +105,18 @@ public final class HeaderFacts {
     List<Integer> unused =
         IntStream.range(0, head.columns().size()).filter(i -> !used.get(i)).boxed().toList();
     unused(
-        ImportFact.NOT_NEEDED, unused, Set.of(ColumnMeaning.Kind.TIME, ColumnMeaning.Kind.INDEX));
-    unused(ImportFact.DERIVED, unused, Set.of(ColumnMeaning.Kind.DERIVED));
-    unused(ImportFact.UNUSED, unused, Set.of(ColumnMeaning.Kind.OTHER, ColumnMeaning.Kind.CHANNEL));
+        ImportFact.NOT_NEEDED,
+        unused,
+        Set.of(ColumnMeaning.ColumnKind.TIME, ColumnMeaning.ColumnKind.INDEX));
+    unused(ImportFact.DERIVED, unused, Set.of(ColumnMeaning.ColumnKind.DERIVED));
+    unused(
+        ImportFact.UNUSED,
+        unused,
+        Set.of(ColumnMeaning.ColumnKind.OTHER, ColumnMeaning.ColumnKind.CHANNEL));
   }
 
-  private void unused(ImportFact aspect, List<Integer> columns, Set<ColumnMeaning.Kind> kinds) {
+  private void unused(
+      ImportFact aspect, List<Integer> columns, Set<ColumnMeaning.ColumnKind> kinds) {
     String names =
         columns.stream()
             .filter(i -> kinds.contains(ColumnMeaning.of(head.columns().get(i)).kind()))

@@ -214,7 +214,7 @@ final class PlateConversion {
 
   /** The centre of pressure along a direction; 0 in unloaded samples. */
   private SampleSeries computed(TrueOriginCop cop, Direction along) {
-    TrueOriginCop.Line line = cop.along(along);
+    TrueOriginCop.CopFormula line = cop.along(along);
     SampleSeries moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
     SampleSeries vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();
     Optional<SampleSeries> force = raw.at(Channel.of(Quantity.FORCE, along.axis()));

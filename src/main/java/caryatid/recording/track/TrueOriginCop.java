@@ -39,9 +39,9 @@ final class TrueOriginCop {
   }
 
   /** The centre of pressure along the export's direction that is the person's right or anterior. */
-  Line along(Direction along) {
+  CopFormula along(Direction along) {
     boolean follows = up == along.axis().next();
-    return new Line(along.sign(), origin.mm(along.axis()), follows ? 1 : -1, origin.mm(up));
+    return new CopFormula(along.sign(), origin.mm(along.axis()), follows ? 1 : -1, origin.mm(up));
   }
 
   /**
@@ -52,7 +52,7 @@ final class TrueOriginCop {
    * @param turn +1 where the axis follows the vertical one, else -1
    * @param depthMm of the origin along the vertical axis
    */
-  record Line(double sign, double originMm, double turn, double depthMm) {
+  record CopFormula(double sign, double originMm, double turn, double depthMm) {
 
     /**
      * The centre of pressure at a moment, mm along the person's direction.

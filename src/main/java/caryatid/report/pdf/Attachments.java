@@ -13,7 +13,7 @@ public record Attachments(List<AttachedFile> files) {
   }
 
   /** What a file is to the report (associated files of PDF/A-3, ISO 19005-3, 6.8). */
-  public enum Role implements Coded {
+  public enum AttachmentRole implements Coded {
     RECORDING("Role.RECORDING"),
     TRIAL_SHEET("Role.TRIAL_SHEET"),
     PLATE_DESCRIPTION("Role.PLATE_DESCRIPTION"),
@@ -22,7 +22,7 @@ public record Attachments(List<AttachedFile> files) {
 
     private final String code;
 
-    Role(String code) {
+    AttachmentRole(String code) {
       this.code = code;
     }
 
@@ -40,5 +40,5 @@ public record Attachments(List<AttachedFile> files) {
    * @param bytes its content; not copied
    */
   @SuppressWarnings("ArrayRecordComponent") // carried through, never compared
-  public record AttachedFile(Role role, String name, byte[] bytes) {}
+  public record AttachedFile(AttachmentRole role, String name, byte[] bytes) {}
 }

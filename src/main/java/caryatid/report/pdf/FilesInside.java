@@ -6,7 +6,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,7 +30,8 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
  * associated ones: they must be the same.
  */
 final class FilesInside {
-  private static final Set<Role> SEVERAL = EnumSet.of(Role.RECORDING, Role.OTHER_SHEET);
+  private static final Set<AttachmentRole> SEVERAL =
+      EnumSet.of(AttachmentRole.RECORDING, AttachmentRole.OTHER_SHEET);
 
   private final String report;
   private final PDDocument document;
@@ -67,7 +68,7 @@ final class FilesInside {
   }
 
   private AttachedFile file(PDComplexFileSpecification file) throws IOException, BadInput {
-    Optional<Role> role = role(file.getFileDescription());
+    Optional<AttachmentRole> role = role(file.getFileDescription());
     PDEmbeddedFile embedded = file.getEmbeddedFile();
     PDEmbeddedFile shown = file.getEmbeddedFileUnicode();
     String name = String.valueOf(file.getFileUnicode());
@@ -88,8 +89,10 @@ final class FilesInside {
             Place.of(report), ArchiveProblem.FOREIGN_FILE, Argument.text(String.valueOf(name))));
   }
 
-  private static Optional<Role> role(String description) {
-    return Stream.of(Role.values()).filter(role -> role.lastPart().equals(description)).findFirst();
+  private static Optional<AttachmentRole> role(String description) {
+    return Stream.of(AttachmentRole.values())
+        .filter(role -> role.lastPart().equals(description))
+        .findFirst();
   }
 
   /** What the tree of names holds (ISO 32000-1, 7.9.6), by identity. */

@@ -1,7 +1,7 @@
 package caryatid.report.pdf;
 
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
@@ -132,14 +132,14 @@ final class PdfArchive {
     specification.setEmbeddedFileUnicode(embedded);
     specification
         .getCOSObject()
-        .setName(COSName.AF_RELATIONSHIP, file.role() == Role.RESULT ? "Data" : "Source");
+        .setName(COSName.AF_RELATIONSHIP, file.role() == AttachmentRole.RESULT ? "Data" : "Source");
     return specification;
   }
 
   private static String type(AttachedFile file) {
-    if (file.role() == Role.RESULT) {
+    if (file.role() == AttachmentRole.RESULT) {
       return "application/json";
     }
-    return file.role() == Role.RECORDING ? "text/plain" : "application/yaml";
+    return file.role() == AttachmentRole.RECORDING ? "text/plain" : "application/yaml";
   }
 }

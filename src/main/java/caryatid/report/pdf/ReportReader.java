@@ -6,7 +6,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.report.pages.Paper;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -38,7 +38,7 @@ public final class ReportReader {
    * @param language that of its pages
    * @param paper its size
    */
-  public record Found(Attachments files, int layout, Locale language, Paper paper) {}
+  public record ReadReport(Attachments files, int layout, Locale language, Paper paper) {}
 
   /**
    * Reads a report.
@@ -47,11 +47,11 @@ public final class ReportReader {
    * @throws BadInput if it is no PDF that can be read, or no report of this program: without a
    *     recording, a trial sheet and a result, or with other files inside
    */
-  public static Found open(String name, byte[] pdf) throws BadInput {
-    Found found;
+  public static ReadReport open(String name, byte[] pdf) throws BadInput {
+    ReadReport found;
     try (PDDocument document = PdfFile.load(pdf)) {
       found =
-          new Found(
+          new ReadReport(
               new Attachments(new FilesInside(name, document).read()),
               layout(document),
               language(document),
@@ -59,7 +59,8 @@ public final class ReportReader {
     } catch (IOException e) {
       throw problem(name, ArchiveProblem.NOT_A_PDF, Argument.text(String.valueOf(e.getMessage())));
     }
-    for (Role needed : List.of(Role.RECORDING, Role.TRIAL_SHEET, Role.RESULT)) {
+    for (AttachmentRole needed :
+        List.of(AttachmentRole.RECORDING, AttachmentRole.TRIAL_SHEET, AttachmentRole.RESULT)) {
       if (found.files().files().stream().noneMatch(file -> file.role() == needed)) {
         throw problem(name, ArchiveProblem.NOT_INSIDE, Argument.term(needed));
       }

@@ -29,10 +29,10 @@ final class SameObjects {
   private static final double LEAST_POINTS = 0.02;
 
   /** By identity: objects refer to each other in circles. */
-  private record Pair(COSBase one, COSBase other) {
+  private record ObjectPair(COSBase one, COSBase other) {
     @Override
     public boolean equals(Object o) {
-      return o instanceof Pair pair && pair.one == one && pair.other == other;
+      return o instanceof ObjectPair pair && pair.one == one && pair.other == other;
     }
 
     @Override
@@ -41,7 +41,7 @@ final class SameObjects {
     }
   }
 
-  private final Set<Pair> seen = new HashSet<>();
+  private final Set<ObjectPair> seen = new HashSet<>();
 
   boolean are(COSBase given, COSBase printed) {
     COSBase one = direct(given);
@@ -53,7 +53,7 @@ final class SameObjects {
       return near(a, b);
     }
     if (one instanceof COSDictionary || one instanceof COSArray) {
-      return !seen.add(new Pair(one, other)) || deep(one, other);
+      return !seen.add(new ObjectPair(one, other)) || deep(one, other);
     }
     return one.equals(other);
   }

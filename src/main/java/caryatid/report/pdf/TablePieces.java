@@ -32,9 +32,10 @@ final class TablePieces {
   }
 
   List<Piece> pieces() {
-    List<Row> rows = new ArrayList<>();
-    table.rows().forEach(cells -> rows.add(new Row(cells, false)));
-    Row heading = new Row(table.columns().stream().map(TableColumn::heading).toList(), true);
+    List<TableRow> rows = new ArrayList<>();
+    table.rows().forEach(cells -> rows.add(new TableRow(cells, false)));
+    TableRow heading =
+        new TableRow(table.columns().stream().map(TableColumn::heading).toList(), true);
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Piece.opening("Table"));
     double first = rows.isEmpty() ? 0 : rows.get(0).heightMm();
@@ -45,11 +46,11 @@ final class TablePieces {
   }
 
   /** One row; each cell's text in lines. */
-  private final class Row {
+  private final class TableRow {
     private final boolean heading;
     private final List<List<String>> cells = new ArrayList<>();
 
-    Row(List<String> words, boolean heading) {
+    TableRow(List<String> words, boolean heading) {
       this.heading = heading;
       for (int i = 0; i < words.size(); i++) {
         Lettering lettering = lettering(i);

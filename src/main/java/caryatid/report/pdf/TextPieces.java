@@ -65,7 +65,8 @@ final class TextPieces {
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Piece.opening("L"));
     double column = (widthMm - (points.columns() - 1) * GUTTER_MM) / points.columns();
-    List<Item> items = points.points().stream().map(point -> new Item(point, column)).toList();
+    List<ListItem> items =
+        points.points().stream().map(point -> new ListItem(point, column)).toList();
     if (points.columns() == 1) {
       items.forEach(item -> pieces.add(item.piece()));
     } else {
@@ -76,41 +77,41 @@ final class TextPieces {
   }
 
   /** Two columns of points, as equal in height as undivided points allow. */
-  private Piece sideBySide(List<Item> items, double columnMm) {
-    double all = Item.heightMm(items);
+  private Piece sideBySide(List<ListItem> items, double columnMm) {
+    double all = ListItem.heightMm(items);
     int split = 0;
-    while (Item.heightMm(items.subList(0, split)) < all / 2) {
+    while (ListItem.heightMm(items.subList(0, split)) < all / 2) {
       split++;
     }
-    List<Item> first = items.subList(0, split);
-    List<Item> second = items.subList(split, items.size());
+    List<ListItem> first = items.subList(0, split);
+    List<ListItem> second = items.subList(split, items.size());
     return Piece.of(
-        Math.max(Item.heightMm(first), Item.heightMm(second)),
+        Math.max(ListItem.heightMm(first), ListItem.heightMm(second)),
         (pen, top) -> {
-          Item.draw(first, pen, leftMm, top);
-          Item.draw(second, pen, leftMm + columnMm + GUTTER_MM, top);
+          ListItem.draw(first, pen, leftMm, top);
+          ListItem.draw(second, pen, leftMm + columnMm + GUTTER_MM, top);
         });
   }
 
   /** A point in lines. */
-  private final class Item {
+  private final class ListItem {
     private final String lead;
     private final double leadMm;
     private final List<String> lines;
 
-    Item(Bullet point, double columnMm) {
+    ListItem(Bullet point, double columnMm) {
       this.lead = point.lead().isEmpty() ? "" : point.lead() + ": ";
       this.leadMm = Fonts.widthMm(lead, Lettering.STRONG);
       this.lines = Fonts.wrap(point.words(), Lettering.PLAIN, columnMm - INDENT_MM, leadMm);
     }
 
-    static double heightMm(List<Item> items) {
-      return items.stream().mapToDouble(Item::heightMm).sum();
+    static double heightMm(List<ListItem> items) {
+      return items.stream().mapToDouble(ListItem::heightMm).sum();
     }
 
-    static void draw(List<Item> items, PdfPen pen, double left, double top) throws IOException {
+    static void draw(List<ListItem> items, PdfPen pen, double left, double top) throws IOException {
       double down = top;
-      for (Item item : items) {
+      for (ListItem item : items) {
         item.draw(pen, left, down);
         down += item.heightMm();
       }

@@ -12,15 +12,15 @@ import java.util.Set;
  * The keys of a section: those that are there, those that were asked for, those that were needed.
  */
 final class Keys {
-  private final Map<String, Nodes.Value> values;
+  private final Map<String, Nodes.NodeValue> values;
   private final Set<String> asked = new LinkedHashSet<>();
   private final Set<String> needed = new LinkedHashSet<>();
 
-  Keys(Map<String, Nodes.Value> values) {
+  Keys(Map<String, Nodes.NodeValue> values) {
     this.values = new LinkedHashMap<>(values);
   }
 
-  Optional<Nodes.Value> ask(String key) {
+  Optional<Nodes.NodeValue> ask(String key) {
     asked.add(key);
     return Optional.ofNullable(values.get(key));
   }
@@ -30,7 +30,7 @@ final class Keys {
   }
 
   /** An unknown key, and the known one that was meant. */
-  record Unknown(String key, Nodes.Value value, Optional<String> meant) {}
+  record Unknown(String key, Nodes.NodeValue value, Optional<String> meant) {}
 
   List<Unknown> unknown() {
     List<String> names = new ArrayList<>(values.keySet());

@@ -28,7 +28,7 @@ final class Nodes {
   }
 
   /** A key's value and where the key stands. */
-  record Value(Place keyPlace, Node node) {}
+  record NodeValue(Place keyPlace, Node node) {}
 
   ProblemList troubles() {
     return troubles;
@@ -77,8 +77,8 @@ final class Nodes {
     return new Section(this, where, before, values(node));
   }
 
-  Map<String, Value> values(MappingNode node) {
-    Map<String, Value> values = new LinkedHashMap<>();
+  Map<String, NodeValue> values(MappingNode node) {
+    Map<String, NodeValue> values = new LinkedHashMap<>();
     for (NodeTuple pair : node.getValue()) {
       if (!(pair.getKeyNode() instanceof ScalarNode key)) {
         refuse(pair.getKeyNode(), YamlProblem.NOT_YAML);
@@ -91,8 +91,8 @@ final class Nodes {
     return values;
   }
 
-  private void put(Map<String, Value> values, ScalarNode key, Node node) {
-    Value earlier = values.putIfAbsent(key.getValue(), new Value(place(key), node));
+  private void put(Map<String, NodeValue> values, ScalarNode key, Node node) {
+    NodeValue earlier = values.putIfAbsent(key.getValue(), new NodeValue(place(key), node));
     if (earlier != null) {
       String line = Integer.toString(earlier.keyPlace().line().orElseThrow());
       refuse(key, YamlProblem.KEY_TWICE, key.getValue(), line);

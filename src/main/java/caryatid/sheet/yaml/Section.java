@@ -24,7 +24,7 @@ public final class Section {
   private final Place place;
   private final int troublesBefore;
 
-  Section(Nodes nodes, Place place, int troublesBefore, Map<String, Nodes.Value> values) {
+  Section(Nodes nodes, Place place, int troublesBefore, Map<String, Nodes.NodeValue> values) {
     this.nodes = nodes;
     this.place = place;
     this.troublesBefore = troublesBefore;

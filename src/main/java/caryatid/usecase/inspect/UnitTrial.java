@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  */
 final class UnitTrial {
   /** Units of all plates, as far as they were open. */
-  private record Units(
+  private record OpenUnits(
       Optional<ForceUnit> force, Optional<MomentUnit> moment, Optional<LengthUnit> cop) {}
 
   private final NamedBytes export;
@@ -68,9 +68,10 @@ final class UnitTrial {
   }
 
   private Inspection answered() {
-    List<Units> passing = all().stream().filter(u -> StandTrial.passes(export, with(u))).toList();
-    Units only =
-        new Units(
+    List<OpenUnits> passing =
+        all().stream().filter(u -> StandTrial.passes(export, with(u))).toList();
+    OpenUnits only =
+        new OpenUnits(
             only(passing.stream().flatMap(u -> u.force().stream()).distinct().toList()),
             only(passing.stream().flatMap(u -> u.moment().stream()).distinct().toList()),
             only(passing.stream().flatMap(u -> u.cop().stream()).distinct().toList()));
@@ -90,7 +91,7 @@ final class UnitTrial {
         with(only));
   }
 
-  private static boolean answers(Units units, Problem question) {
+  private static boolean answers(OpenUnits units, Problem question) {
     return (question.topic() == ImportProblem.FORCE_UNIT && units.force().isPresent())
         || (question.topic() == ImportProblem.MOMENT_UNIT && units.moment().isPresent())
         || (question.topic() == ImportProblem.COP_UNIT && units.cop().isPresent());
@@ -107,12 +108,12 @@ final class UnitTrial {
         Basis.CONCLUDED);
   }
 
-  private List<Units> all() {
-    List<Units> all = new ArrayList<>();
+  private List<OpenUnits> all() {
+    List<OpenUnits> all = new ArrayList<>();
     for (Optional<ForceUnit> force : options(ImportProblem.FORCE_UNIT, ForceUnit.values())) {
       for (Optional<MomentUnit> moment : options(ImportProblem.MOMENT_UNIT, MomentUnit.values())) {
         for (Optional<LengthUnit> cop : options(ImportProblem.COP_UNIT, LengthUnit.values())) {
-          all.add(new Units(force, moment, cop));
+          all.add(new OpenUnits(force, moment, cop));
         }
       }
     }
@@ -126,7 +127,7 @@ final class UnitTrial {
   }
 
   /** The draft with units where it has none. */
-  private PlateDescription with(Units units) {
+  private PlateDescription with(OpenUnits units) {
     PlateDescription draft = inspection.draft();
     List<PlateLayout> plates =
         draft.plates().stream()

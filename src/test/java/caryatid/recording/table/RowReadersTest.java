@@ -125,7 +125,7 @@ class RowReadersTest {
         assertThat(past).isEqualTo(bytes.length - 1);
         assertThat(carefulRow.read(line, 2, true))
             .as(line)
-            .isEqualTo(new Outcome<>(CarefulRow.Kind.ROW, nothing));
+            .isEqualTo(new Outcome<>(CarefulRow.LineKind.ROW, nothing));
         taken.add(line);
       }
     }

@@ -11,7 +11,7 @@ import caryatid.remark.BadInput;
 import caryatid.report.Report;
 import caryatid.report.pages.Paper;
 import caryatid.report.pdf.Attachments.AttachedFile;
-import caryatid.report.pdf.Attachments.Role;
+import caryatid.report.pdf.Attachments.AttachmentRole;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -38,11 +38,12 @@ class ReportReaderTest {
     Attachments in =
         new Attachments(
             List.of(
-                new AttachedFile(Role.RECORDING, "stand-1.csv", noise(100_001)),
-                new AttachedFile(Role.RECORDING, "stand-2.csv", noise(7)),
-                new AttachedFile(Role.TRIAL_SHEET, "blatt größe.yaml", noise(0)),
-                new AttachedFile(Role.PLATE_DESCRIPTION, "plate.yaml", noise(55)),
-                new AttachedFile(Role.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
+                new AttachedFile(AttachmentRole.RECORDING, "stand-1.csv", noise(100_001)),
+                new AttachedFile(AttachmentRole.RECORDING, "stand-2.csv", noise(7)),
+                new AttachedFile(AttachmentRole.TRIAL_SHEET, "blatt größe.yaml", noise(0)),
+                new AttachedFile(AttachmentRole.PLATE_DESCRIPTION, "plate.yaml", noise(55)),
+                new AttachedFile(
+                    AttachmentRole.RESULT, ResultJson.FILE_NAME, ResultJson.write(RESULT))));
     Attachments out = ReportReader.read("report.pdf", pdf(in));
     assertThat(out.files())
         .extracting(AttachedFile::role)

@@ -42,8 +42,9 @@ final class Gaps {
   Gaps(NumberColumn times, int[] rows) {
     this.times = times;
     this.rows = rows;
-    double middle = usualStep();
-    this.uneven = UnevenSteps.are(rows.length, this::step, middle);
+    boolean even = alike();
+    double middle = even ? mean() : medianStep();
+    this.uneven = !even && UnevenSteps.are(rows.length, this::step, middle);
     this.usual = uneven ? meanUpTo(UNEVEN_STEPS * middle) : middle;
     this.longest = uneven ? UNEVEN_STEPS * middle : STEPS * usual;
     for (int i = 1; usual > 0 && i < rows.length; i++) {
@@ -135,17 +136,20 @@ final class Gaps {
     return sum / count;
   }
 
-  /** The median step; the mean step if all are so even that neither shows a gap. */
-  private double usualStep() {
-    int last = rows.length - 1;
-    double mean = (times.at(rows[last]) - times.at(rows[0])) / last;
-    double shortest = mean;
-    double longest = mean;
-    for (int i = 1; i <= last; i++) {
+  /** Whether all steps are so alike that none is a gap beside another. */
+  private boolean alike() {
+    double shortest = mean();
+    double most = shortest;
+    for (int i = 1; i < rows.length; i++) {
       shortest = Math.min(shortest, step(i));
-      longest = Math.max(longest, step(i));
+      most = Math.max(most, step(i));
     }
-    return longest <= STEPS * shortest ? mean : medianStep();
+    return most <= STEPS * shortest;
+  }
+
+  private double mean() {
+    int last = rows.length - 1;
+    return (times.at(rows[last]) - times.at(rows[0])) / last;
   }
 
   private double medianStep() {

@@ -125,7 +125,8 @@ final class DeadColumns {
       return findings;
     }
     for (int index : plan.wanted().distinct().sorted().toList()) {
-      double seconds = longestS(table.column(index), usable);
+      NumberColumn column = table.column(index);
+      double seconds = repeatsSomewhere(column) ? longestS(column, usable) : 0;
       if (seconds >= FROZEN_S) {
         findings =
             findings.withRemark(
@@ -136,6 +137,24 @@ final class DeadColumns {
       }
     }
     return findings;
+  }
+
+  /**
+   * Whether a column holds one number long enough somewhere. So long a run holds two neighbours of
+   * a grid that is half as wide, and what lies between; few numbers are looked at where none does.
+   */
+  private boolean repeatsSomewhere(NumberColumn column) {
+    int step = Math.max(1, (int) (FROZEN_S * rateHz / 2));
+    for (int i = step; i < column.size(); i += step) {
+      int back = i;
+      while (back > i - step && column.at(back - 1) == column.at(i)) {
+        back--;
+      }
+      if (back == i - step) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The longest repeat, s; 0 where the column repeats as usual. */

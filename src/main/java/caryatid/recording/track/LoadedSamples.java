@@ -77,9 +77,18 @@ public final class LoadedSamples {
     return !unloaded.get(sample);
   }
 
-  /** Whether a sample shows more than any person's weight. */
-  boolean heavy(int sample) {
-    return vertical.isPresent() && Math.abs(vertical.get().at(sample)) > HEAVIEST_N;
+  /** The samples that show more than any person's weight. */
+  BitSet heavy() {
+    BitSet heavy = new BitSet();
+    if (vertical.isPresent()) {
+      SampleSeries force = vertical.get();
+      for (int i = 0; i < force.size(); i++) {
+        if (Math.abs(force.at(i)) > HEAVIEST_N) {
+          heavy.set(i);
+        }
+      }
+    }
+    return heavy;
   }
 
   BitSet unloaded() {

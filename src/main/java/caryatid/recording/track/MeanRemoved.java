@@ -1,10 +1,10 @@
 package caryatid.recording.track;
 
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.model.Samples;
-import caryatid.recording.model.UsableMask;
+import caryatid.recording.table.SampleSeries;
 import caryatid.recording.table.StageFindings;
 import caryatid.remark.Argument;
+import java.util.BitSet;
 
 /**
  * Refuses an exported centre of pressure whose mean is zero beside its sway in both directions: the
@@ -18,27 +18,41 @@ final class MeanRemoved {
    */
   private static final double NEAR = 0.005;
 
+  /** The same for a part of the samples. */
+  private static final double LOOSELY = 0.2;
+
+  /** So many samples spread over a recording tell its mean well enough to go on. */
+  private static final int ENOUGH = 1_000;
+
   private MeanRemoved() {}
 
+  /**
+   * @param left samples that are not used
+   */
   static StageFindings refused(
-      Samples right, Samples anterior, UsableMask usable, String plate, String file) {
+      SampleSeries right, SampleSeries anterior, BitSet left, String plate, String file) {
     StageFindings nothing = StageFindings.none(file);
-    return removed(right, usable) && removed(anterior, usable)
+    int few = Math.max(1, right.size() / ENOUGH);
+    // Few samples tell nearly always that a mean is far from zero.
+    boolean maybe = near(right, left, few, LOOSELY) && near(anterior, left, few, LOOSELY);
+    return maybe && near(right, left, 1, NEAR) && near(anterior, left, 1, NEAR)
         ? nothing.withProblem(ImportProblem.MEAN_REMOVED, Argument.text(plate))
         : nothing;
   }
 
-  private static boolean removed(Samples series, UsableMask usable) {
+  private static boolean near(SampleSeries series, BitSet left, int step, double most) {
     double sum = 0;
     double squares = 0;
-    for (int i = 0; i < usable.size(); i++) {
-      if (usable.at(i)) {
-        sum += series.at(i);
-        squares += series.at(i) * series.at(i);
+    int count = 0;
+    for (int i = 0; i < series.size(); i += step) {
+      if (!left.get(i)) {
+        double value = series.at(i);
+        sum += value;
+        squares += value * value;
+        count++;
       }
     }
-    double mean = sum / usable.count();
-    double deviation = Math.sqrt(squares / usable.count());
-    return deviation > 0 && Math.abs(mean) < NEAR * deviation;
+    double deviation = Math.sqrt(squares / Math.max(1, count));
+    return deviation > 0 && Math.abs(sum / count) < most * deviation;
   }
 }

@@ -99,16 +99,12 @@ final class PlateConversion {
     StageFindings findings =
         checked
             .and(unusable.findings())
-            .and(meanRemoved(right, anterior, unusable.value()))
+            .and(
+                MeanRemoved.refused(
+                    right, anterior, unusable.value(), plan.name(), unloaded.file()))
             .and(dead.refused(cop(axes.right()), right, unusable.value()))
             .and(dead.refused(cop(axes.anterior()), anterior, unusable.value()));
     return track(right, anterior, new Outcome<>(unusable.value(), findings));
-  }
-
-  private StageFindings meanRemoved(SampleSeries right, SampleSeries anterior, BitSet left) {
-    UsableMask usable = UsableMask.without(left, raw.size());
-    return MeanRemoved.refused(
-        right.without(left), anterior.without(left), usable, plan.name(), unloaded.file());
   }
 
   private static Channel cop(Direction along) {

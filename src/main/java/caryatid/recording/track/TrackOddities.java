@@ -52,24 +52,24 @@ final class TrackOddities {
       return nothing;
     }
     double meanN = track.upN().map(up -> sum(up) / used).orElse(0.0);
-    StageFindings bursts = Bursts.of(track, copSpike, SPIKE_FRACTION * meanN, nothing.file());
-    return spikes(used)
-        .and(bursts)
+    return spikes(SPIKE_FRACTION * meanN)
         .and(track.upN().map(this::saturation).orElse(nothing))
         .and(repeats(used));
   }
 
-  private StageFindings spikes(int used) {
-    double mean = track.upN().map(up -> sum(up) / used).orElse(0.0);
+  private StageFindings spikes(double forceN) {
     BitSet spikes = new BitSet();
-    spikes(track.copRightMm(), copSpike, spikes);
-    spikes(track.copAnteriorMm(), copSpike, spikes);
-    track.upN().ifPresent(up -> spikes(up, SPIKE_FRACTION * mean, spikes));
-    track.horizontal().ifPresent(h -> spikes(h.rightN(), SPIKE_FRACTION * mean, spikes));
-    track.horizontal().ifPresent(h -> spikes(h.anteriorN(), SPIKE_FRACTION * mean, spikes));
-    return spikes.isEmpty()
-        ? nothing
-        : nothing.withRemark(RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
+    boolean steps = spikes(track.copRightMm(), copSpike, spikes);
+    steps |= spikes(track.copAnteriorMm(), copSpike, spikes);
+    steps |= track.upN().filter(up -> spikes(up, forceN, spikes)).isPresent();
+    track.horizontal().ifPresent(h -> spikes(h.rightN(), forceN, spikes));
+    track.horizontal().ifPresent(h -> spikes(h.anteriorN(), forceN, spikes));
+    StageFindings single =
+        spikes.isEmpty()
+            ? nothing
+            : nothing.withRemark(
+                RecordingRemark.SPIKES, plate(), Argument.count(spikes.cardinality()));
+    return steps ? single.and(Bursts.of(track, copSpike, forceN, nothing.file())) : single;
   }
 
   private StageFindings repeats(int used) {
@@ -92,20 +92,24 @@ final class TrackOddities {
     return sum;
   }
 
-  /** Marks the samples of a series that stick out. */
-  private void spikes(Samples series, double limit, BitSet spikes) {
+  /** Marks the samples of a series that stick out, and tells whether any step is so large. */
+  private boolean spikes(Samples series, double limit, BitSet spikes) {
+    boolean steps = false;
     double before = series.at(0);
     double here = series.at(1);
     double[] values = series.shared();
     for (int i = 2; i < values.length; i++) {
       double after = values[i];
       double step = here - before;
-      if (Math.abs(step) > limit && sticksOut(step, after - here, limit) && usable(i - 1)) {
-        spikes.set(i - 1);
+      if (Math.abs(step) > limit) {
+        steps = true;
+        spikes.set(
+            i - 1, spikes.get(i - 1) || sticksOut(step, after - here, limit) && usable(i - 1));
       }
       before = here;
       here = after;
     }
+    return steps;
   }
 
   /** Whether a step back follows a step, both beyond the limit. */

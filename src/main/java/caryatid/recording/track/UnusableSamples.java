@@ -74,12 +74,8 @@ final class UnusableSamples {
 
   /** Single samples of more than any person's weight; many of them are refused elsewhere. */
   private Outcome<BitSet> heavy(BitSet unusable) {
-    BitSet heavy = new BitSet();
-    for (int i = 0; i < raw.size(); i++) {
-      if (load.heavy(i) && !unusable.get(i)) {
-        heavy.set(i);
-      }
-    }
+    BitSet heavy = load.heavy();
+    heavy.andNot(unusable);
     return heavy.isEmpty() || heavy.cardinality() > MOST_FAR * raw.size()
         ? new Outcome<>(new BitSet(), nothing)
         : new Outcome<>(

@@ -114,6 +114,22 @@ class StandRemarksTest {
     assertThat(remarks(bobbing(0.0143), 800 / GRAVITY)).containsExactly(StandRemark.FORCE_VARIES);
   }
 
+  /** Slow enough for no window of 4 s to show it; 9.69 and 9.90 % of a foot's force. */
+  @Test
+  void slowWeightShiftsBetweenTheFeetAreRemarked() throws BadInput {
+    assertThat(remarks(shifting(0.137), 800 / GRAVITY)).doesNotContain(StandRemark.FORCE_VARIES);
+    assertThat(remarks(shifting(0.140), 800 / GRAVITY)).contains(StandRemark.FORCE_VARIES);
+  }
+
+  private static Recording shifting(double amplitude) {
+    double[] x = Made.autoregressive(new Random(35), 6000, 0.99);
+    IntToDoubleFunction moved = i -> 400 * amplitude * Math.sin(2 * Math.PI * i / 3000.0);
+    return Made.at(100, 60)
+        .plate("left", i -> -90 + x[i], i -> 3 * x[i], i -> 400 + moved.applyAsDouble(i))
+        .plate("right", i -> 90 + x[i], i -> 3 * x[i], i -> 400 - moved.applyAsDouble(i))
+        .recording();
+  }
+
   private static Recording bobbing(double amplitude) {
     double[] x = Made.autoregressive(new Random(35), 6000, 0.99);
     IntToDoubleFunction up = i -> 400 * (1 + amplitude * Math.sin(2 * Math.PI * i / 100.0));

@@ -5,7 +5,6 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.UsableMask;
-import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
@@ -119,13 +118,10 @@ final class DeadColumns {
    *
    * @param usable which samples are used
    */
-  StageFindings frozen(UsableMask usable) {
+  StageFindings frozen(UsableMask usable, Timeline timeline) {
     StageFindings findings = nothing;
-    if (usable.size() != table.rows()) {
-      return findings;
-    }
     for (int index : plan.wanted().distinct().sorted().toList()) {
-      NumberColumn column = table.column(index);
+      SampleSeries column = timeline.series(table.column(index));
       double seconds = repeatsSomewhere(column) ? longestS(column, usable) : 0;
       if (seconds >= FROZEN_S) {
         findings =
@@ -143,7 +139,7 @@ final class DeadColumns {
    * Whether a column holds one number long enough somewhere. So long a run holds two neighbours of
    * a grid that is half as wide, and what lies between; few numbers are looked at where none does.
    */
-  private boolean repeatsSomewhere(NumberColumn column) {
+  private boolean repeatsSomewhere(SampleSeries column) {
     int step = Math.max(1, (int) (FROZEN_S * rateHz / 2));
     for (int i = step; i < column.size(); i += step) {
       int back = i;
@@ -158,7 +154,7 @@ final class DeadColumns {
   }
 
   /** The longest repeat, s; 0 where the column repeats as usual. */
-  private double longestS(NumberColumn column, UsableMask usable) {
+  private double longestS(SampleSeries column, UsableMask usable) {
     int longest = 0;
     int run = 0;
     int runs = 0;

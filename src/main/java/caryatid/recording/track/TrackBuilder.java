@@ -68,7 +68,9 @@ public final class TrackBuilder {
         converted
             .findings()
             .and(new TrackOddities(track, file).remarks())
-            .and(new DeadColumns(table, plan, timeline.rateHz(), file).frozen(track.usable()))
+            .and(
+                new DeadColumns(table, plan, timeline.rateHz(), file)
+                    .frozen(track.usable(), timeline))
             .and(edges)
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }

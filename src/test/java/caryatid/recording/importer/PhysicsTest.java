@@ -81,15 +81,29 @@ class PhysicsTest {
   }
 
   private static List<String> frozen(int samples) throws BadInput {
-    NamedBytes export =
-        export(
-            600,
-            i ->
-                row(
-                    800 + Math.sin(i),
-                    10 + 3 * Math.sin(0.1 * i),
-                    20 + 4 * Math.cos(0.07 * (i >= 300 && i < 300 + samples ? 300 : i))));
+    NamedBytes export = export(600, i -> frozenFor(samples, i));
     return Exports.remarks(read(export)).stream().filter(r -> r.contains("frozen")).toList();
+  }
+
+  private static String frozenFor(int samples, int i) {
+    return row(
+        800 + Math.sin(i),
+        10 + 3 * Math.sin(0.1 * i),
+        20 + 4 * Math.cos(0.07 * (i >= 300 && i < 300 + samples ? 300 : i)));
+  }
+
+  /** A lost row elsewhere does not hide it. */
+  @Test
+  void aChannelThatFreezesIsRemarkedInARecordingWithGapsToo() throws BadInput {
+    StringBuilder text = new StringBuilder("Time (s),Fz (N),CoPx (mm),CoPy (mm)\n");
+    for (int i = 0; i < 600; i++) {
+      String row = String.format(Locale.ROOT, "%.2f,%s%n", i / 100.0, frozenFor(60, i));
+      text.append(i == 100 ? "" : row);
+    }
+    assertThat(Exports.remarks(Exports.read(Exports.text(text.toString()), new Described().get())))
+        .contains(
+            "plate 1: column 'CoPy (mm)' holds one number for up to 0.59 s and changes otherwise:"
+                + " the channel seems to have frozen.");
   }
 
   /** A scale of steps of 10 N shows the same number for half a second without being dead. */

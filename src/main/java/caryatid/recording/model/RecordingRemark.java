@@ -48,6 +48,8 @@ public enum RecordingRemark implements Topic {
   OFFSET_REMOVED("RecordingRemark.OFFSET_REMOVED", Weight.IMPORTANT),
   NEVER_UNLOADED("RecordingRemark.NEVER_UNLOADED", Weight.IMPORTANT),
   CELLS_DISAGREE("RecordingRemark.CELLS_DISAGREE", Weight.IMPORTANT),
+  /** Of the exported centre of pressure; arguments: plate, how far apart, mm. */
+  CELLS_COP_DISAGREES("RecordingRemark.CELLS_COP_DISAGREES", Weight.IMPORTANT),
   OFF_PLATE("RecordingRemark.OFF_PLATE", Weight.IMPORTANT),
   ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT),
   /** Shorter than stated; arguments: length stated, length, s. */

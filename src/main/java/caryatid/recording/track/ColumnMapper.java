@@ -2,8 +2,10 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Sensors;
@@ -142,6 +144,9 @@ public final class ColumnMapper {
     Map<Channel, Integer> columns = new TreeMap<>(channels.value());
     wholeWeight(layout, head, sensors.value().values())
         .ifPresent(i -> columns.put(Channel.FORCE_Z, i));
+    if (cellsAlone(layout)) {
+      centreOfPressure(head).forEach(columns::put);
+    }
     return new Outcome<>(
         Optional.of(new PlateColumns(layout, columns, sensors.value(), Set.of())),
         sensors.findings());
@@ -160,13 +165,32 @@ public final class ColumnMapper {
     return new Outcome<>(columns, findings);
   }
 
+  /** Whether a lone platform of load cells is described by them alone. */
+  private boolean cellsAlone(PlateLayout layout) {
+    return description.map(d -> d.plates().size() == 1).orElse(false)
+        && layout.columns().isEmpty()
+        && layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+  }
+
+  /** The columns of an exported centre of pressure that state their unit, to compare with. */
+  private static Map<Channel, Integer> centreOfPressure(HeaderBlock head) {
+    Map<Channel, Integer> found = new TreeMap<>();
+    for (int i = 0; i < head.columns().size(); i++) {
+      ColumnName column = head.columns().get(i);
+      ColumnMeaning meaning = ColumnMeaning.of(column);
+      int index = i;
+      meaning
+          .channel()
+          .filter(c -> c.quantity() == Quantity.COP && meaning.plate().isEmpty())
+          .filter(c -> column.unit().flatMap(LengthUnit::named).isPresent())
+          .ifPresent(c -> found.putIfAbsent(c, index));
+    }
+    return found;
+  }
+
   /** The one column that says what a lone platform of load cells carries in all. */
   private OptionalInt wholeWeight(PlateLayout layout, HeaderBlock head, Collection<Integer> cells) {
-    boolean alone = description.map(d -> d.plates().size() == 1).orElse(false);
-    boolean sought =
-        alone
-            && layout.columns().isEmpty()
-            && layout.sensors().orElse(null) instanceof Sensors.LoadCells;
+    boolean sought = cellsAlone(layout);
     Axis vertical =
         description.flatMap(PlateDescription::axes).map(a -> a.up().axis()).orElse(Axis.Z);
     int[] found =

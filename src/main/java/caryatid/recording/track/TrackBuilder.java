@@ -54,8 +54,7 @@ public final class TrackBuilder {
   private Outcome<PlateTrack> track(PlateColumns plan, PlateUnits units) {
     Outcome<PlateTrack> converted =
         plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells cells
-            ? LoadCellConversion.track(
-                table, plan, cells, units.force().orElseThrow(), timeline, file)
+            ? ofCells(plan, units, cells)
             : converted(plan, units);
     PlateTrack track = converted.value();
     StageFindings edges =
@@ -73,6 +72,19 @@ public final class TrackBuilder {
                     .frozen(track.usable(), timeline))
             .and(edges)
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
+  }
+
+  private Outcome<PlateTrack> ofCells(
+      PlateColumns plan, PlateUnits units, Sensors.LoadCells cells) {
+    Outcome<PlateTrack> track =
+        LoadCellConversion.track(table, plan, cells, units.force().orElseThrow(), timeline, file);
+    return units
+        .cop()
+        .map(
+            unit ->
+                new CellsCopCheck(table, plan, timeline, file).compare(track.value(), unit, axes))
+        .map(findings -> new Outcome<>(track.value(), track.findings().and(findings)))
+        .orElse(track);
   }
 
   private static ImportProblem offPlate(PlateColumns plan) {

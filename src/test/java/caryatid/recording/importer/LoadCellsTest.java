@@ -104,6 +104,26 @@ class LoadCellsTest {
     }
   }
 
+  /** 100 mm times (420 - 400) N over 820 N are 2.4 mm to the right. */
+  @Test
+  void anExportedCentreThatIsNotTheCellsIsRemarked() throws BadInput {
+    String header = "A (N),B (N),CoPx (cm),CoPy (cm)";
+    assertThat(remarks(Exports.rows(header, "400,420,0.7,0", 50), plate())).isEmpty();
+    assertThat(remarks(Exports.rows(header, "400,420,-0.36,0", 50), plate()))
+        .containsExactly(
+            "plate 1: the exported centre of pressure lies 6.0 mm from that of the load cells on"
+                + " average. The cells are used; check their positions in the plate description.");
+    assertThat(remarks(Exports.rows(header, "400,420,0,0.6", 50), plate())).hasSize(1);
+    assertThat(remarks(Exports.rows(header, "400,420,,", 50), plate())).isEmpty();
+  }
+
+  /** Without a unit it tells nothing, and is not asked about. */
+  @Test
+  void anExportedCentreWithoutAUnitIsLeftOut() throws BadInput {
+    assertThat(remarks(Exports.rows("A (N),B (N),CoPx,CoPy", "400,420,90,0", 50), plate()))
+        .isEmpty();
+  }
+
   /** Words that are written together are still words. */
   @Test
   void aTotalWeightInOneWordIsFound() throws BadInput {

@@ -1,0 +1,80 @@
+package caryatid.recording.track;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Direction;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.Channel.Quantity;
+import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Samples;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.SampleSeries;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.time.Timeline;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.BitSet;
+import java.util.Optional;
+
+/** Compares the exported centre of pressure, where there is one, with that of the load cells. */
+final class CellsCopCheck {
+  /** Means that lie further apart do not belong together, mm (common practice, no source). */
+  private static final double WITHIN_MM = 5;
+
+  private final ParsedTable table;
+  private final PlateColumns plan;
+  private final Timeline timeline;
+  private final String file;
+
+  CellsCopCheck(ParsedTable table, PlateColumns plan, Timeline timeline, String file) {
+    this.table = table;
+    this.plan = plan;
+    this.timeline = timeline;
+    this.file = file;
+  }
+
+  /** Remarks how far the means lie apart; nothing where a direction was not exported. */
+  StageFindings compare(PlateTrack cells, LengthUnit unit, Axes axes) {
+    StageFindings nothing = StageFindings.none(file);
+    PlateLayout.ExportOrigin origin =
+        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+    Optional<Double> right =
+        apartMm(cells, cells.copRightMm(), axes.right(), unit, origin.rightMm());
+    Optional<Double> anterior =
+        apartMm(cells, cells.copAnteriorMm(), axes.anterior(), unit, origin.anteriorMm());
+    if (right.isEmpty() || anterior.isEmpty()) {
+      return nothing;
+    }
+    double apartMm = Math.hypot(right.get(), anterior.get());
+    return apartMm > WITHIN_MM
+        ? nothing.withRemark(
+            RecordingRemark.CELLS_COP_DISAGREES,
+            Argument.text(plan.name()),
+            Argument.of(apartMm, Unit.MM))
+        : nothing;
+  }
+
+  private Optional<Double> apartMm(
+      PlateTrack cells, Samples computed, Direction along, LengthUnit unit, double originMm) {
+    Optional<Integer> index = plan.column(Channel.of(Quantity.COP, along.axis()));
+    if (index.isEmpty()) {
+      return Optional.empty();
+    }
+    NumberColumn column = table.column(index.get());
+    SampleSeries exported = timeline.series(column);
+    BitSet holes = timeline.holes(column);
+    double sum = 0;
+    int count = 0;
+    for (int i = 0; i < computed.size(); i++) {
+      if (cells.usable().at(i) && !holes.get(i)) {
+        sum += exported.at(i) * along.sign() * unit.mm() + originMm - computed.at(i);
+        count++;
+      }
+    }
+    return count == 0 ? Optional.empty() : Optional.of(sum / count);
+  }
+}

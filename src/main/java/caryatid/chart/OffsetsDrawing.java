@@ -115,7 +115,8 @@ public final class OffsetsDrawing {
 
   private String name() {
     String at = series.landmark().replaceAll("[^A-Za-z0-9]+", "-");
-    return (series.plane() + "-" + series.side() + "-" + at).toLowerCase(java.util.Locale.ROOT);
+    return (series.plane().lastPart() + "-" + series.side().lastPart() + "-" + at)
+        .toLowerCase(java.util.Locale.ROOT);
   }
 
   private String titleWords() {

@@ -117,7 +117,7 @@ public final class PathDrawing {
     parts.add(Part.background(closeUp()));
     parts.add(Part.background(Ruler.directions("PathDrawing", wording, room, DIRECTIONS_MM)));
     parts.add(Part.background(key()));
-    String name = "path-" + side.name().toLowerCase(Locale.ROOT);
+    String name = "path-" + side.lastPart().toLowerCase(Locale.ROOT);
     return new Drawing(name, widthMm, heightMm, String.join(" ", sentences), parts);
   }
 

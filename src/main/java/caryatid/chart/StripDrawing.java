@@ -136,7 +136,8 @@ public final class StripDrawing {
 
   private Drawing drawing(double heightMm) {
     String name =
-        (leg.view().plane().name() + "-" + leg.view().side().name()).toLowerCase(Locale.ROOT);
+        (leg.view().plane().lastPart() + "-" + leg.view().side().lastPart())
+            .toLowerCase(Locale.ROOT);
     return new Drawing(name, widthMm, heightMm, alternative(), parts(layout.stack(heightMm)));
   }
 

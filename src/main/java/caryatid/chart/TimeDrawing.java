@@ -85,7 +85,7 @@ public final class TimeDrawing {
             ? wording.fill("TimeDrawing.TITLE", line)
             : wording.fill("TimeDrawing.TITLE_OF_STAND", line, Argument.count(number + 1));
     return new TimeDrawing(stand, recording, track, title, wording, widthMm, heightMm)
-        .drawing("time-" + (number + 1) + "-" + side.name().toLowerCase(Locale.ROOT));
+        .drawing("time-" + (number + 1) + "-" + side.lastPart().toLowerCase(Locale.ROOT));
   }
 
   private List<TimePanel> rows() {

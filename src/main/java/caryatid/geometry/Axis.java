@@ -17,6 +17,20 @@ public enum Axis {
     return letter;
   }
 
+  /**
+   * The axis of a small letter.
+   *
+   * @throws IllegalArgumentException if no axis has it
+   */
+  public static Axis of(char letter) {
+    for (Axis axis : values()) {
+      if (axis.letter == letter) {
+        return axis;
+      }
+    }
+    throw new IllegalArgumentException("no axis " + letter);
+  }
+
   /** The next one in the cycle x, y, z, x. */
   public Axis next() {
     return values()[(ordinal() + 1) % 3];

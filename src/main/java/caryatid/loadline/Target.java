@@ -2,6 +2,7 @@ package caryatid.loadline;
 
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.remark.Coded;
 import caryatid.standing.LoadLineOwner;
 import java.util.Optional;
 
@@ -27,9 +28,20 @@ public record Target(
     Optional<String> condition,
     Optional<OffTargetHints> lookAt) {
   /** Whose load line a target is meant for. */
-  public enum MeantFor {
-    FOOT,
-    WHOLE_BODY
+  public enum MeantFor implements Coded {
+    FOOT("MeantFor.FOOT"),
+    WHOLE_BODY("MeantFor.WHOLE_BODY");
+
+    private final String code;
+
+    MeantFor(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   /**

@@ -124,8 +124,7 @@ public final class DescriptionReader {
   private static Map<String, Direction> directions() {
     Map<String, Direction> words = new LinkedHashMap<>();
     for (Direction direction : Direction.values()) {
-      String axis = direction.name().substring(direction.name().length() - 1);
-      words.put((direction.sign() > 0 ? "+" : "-") + ValueParsers.lower(axis), direction);
+      words.put((direction.sign() > 0 ? "+" : "-") + direction.axis().letter(), direction);
     }
     return words;
   }

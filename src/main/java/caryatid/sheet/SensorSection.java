@@ -82,7 +82,7 @@ final class SensorSection {
     Map<RawChannel, String> columns = new EnumMap<>(RawChannel.class);
     for (RawChannel channel : RawChannel.values()) {
       section
-          .required(ValueParsers.lower(channel.name()), ValueParsers.TEXT)
+          .required(ValueParsers.lower(channel.lastPart()), ValueParsers.TEXT)
           .ifPresent(column -> columns.put(channel, column));
     }
     return section.build(() -> columns);

@@ -1,6 +1,7 @@
 package caryatid.sheet;
 
 import caryatid.remark.Argument;
+import caryatid.remark.Coded;
 import caryatid.sheet.OtherFoot.Ground;
 import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
@@ -18,10 +19,21 @@ final class StanceSection {
 
   private StanceSection() {}
 
-  private enum StanceKind {
-    PROSTHETIC_FOOT_ON_PLATE,
-    ONE_PLATE_PER_FOOT,
-    BOTH_FEET_ON_ONE_PLATE
+  private enum StanceKind implements Coded {
+    PROSTHETIC_FOOT_ON_PLATE("Stance.PROSTHETIC_FOOT_ON_PLATE"),
+    ONE_PLATE_PER_FOOT("Stance.ONE_PLATE_PER_FOOT"),
+    BOTH_FEET_ON_ONE_PLATE("Stance.BOTH_FEET_ON_ONE_PLATE");
+
+    private final String code;
+
+    StanceKind(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 
   static Optional<Stance> stance(Section section, Optional<ProstheticSide> prosthetic) {

@@ -14,7 +14,6 @@ import caryatid.usecase.file.Output;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -22,14 +21,20 @@ import java.util.function.Consumer;
 public final class StandReport {
   private StandReport() {}
 
-  /** Forms in which a report can be written; the constants are the files' endings. */
+  /** Forms in which a report can be written. */
   public enum FileFormat {
-    PDF,
-    HTML,
-    CSV,
-    JSON,
-    SVG,
-    PNG
+    PDF(".pdf"),
+    HTML(".html"),
+    CSV(".csv"),
+    JSON(".json"),
+    SVG(".svg"),
+    PNG(".png");
+
+    private final String ending;
+
+    FileFormat(String ending) {
+      this.ending = ending;
+    }
   }
 
   /**
@@ -51,8 +56,7 @@ public final class StandReport {
       int dot = recording.lastIndexOf('.');
       String stem = (dot > 0 ? recording.substring(0, dot) : recording) + "-report";
       String name = part.isEmpty() ? stem : stem + "-" + part;
-      String ending = form.name().toLowerCase(Locale.ROOT);
-      return new Output(folder.resolve(name + "." + ending), replace);
+      return new Output(folder.resolve(name + form.ending), replace);
     }
   }
 

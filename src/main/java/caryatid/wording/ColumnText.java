@@ -64,7 +64,7 @@ public final class ColumnText {
   }
 
   private static String key(Channel channel) {
-    return channel.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return channel.lastPart().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static String number(double value) {

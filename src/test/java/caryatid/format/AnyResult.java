@@ -23,14 +23,14 @@ import java.util.stream.Stream;
  * Results put together at random from whatever their records may hold: every constant, every form
  * of a choice, what is optional there or not. They make no sense, but must survive being written.
  */
-final class AnyResult {
+public final class AnyResult {
   private final Random random;
 
-  AnyResult(long seed) {
+  public AnyResult(long seed) {
     this.random = new Random(seed);
   }
 
-  Result next() {
+  public Result next() {
     return (Result) of(Result.class, "result");
   }
 

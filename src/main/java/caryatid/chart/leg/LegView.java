@@ -21,6 +21,6 @@ public record LegView(Plane plane, Side side) {
 
   /** A key of this view's own sentences. */
   public String key(String of) {
-    return "View." + of + "." + plane.name() + "." + side.name();
+    return "View." + of + "." + plane.lastPart() + "." + side.lastPart();
   }
 }

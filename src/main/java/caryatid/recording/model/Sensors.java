@@ -1,5 +1,6 @@
 package caryatid.recording.model;
 
+import caryatid.remark.Coded;
 import java.util.List;
 import java.util.Map;
 
@@ -42,15 +43,26 @@ public sealed interface Sensors {
   }
 
   /** One of the eight channels of a plate with four three-axis sensors in its corners. */
-  enum RawChannel {
-    FX12,
-    FX34,
-    FY14,
-    FY23,
-    FZ1,
-    FZ2,
-    FZ3,
-    FZ4;
+  enum RawChannel implements Coded {
+    FX12("RawChannel.FX12"),
+    FX34("RawChannel.FX34"),
+    FY14("RawChannel.FY14"),
+    FY23("RawChannel.FY23"),
+    FZ1("RawChannel.FZ1"),
+    FZ2("RawChannel.FZ2"),
+    FZ3("RawChannel.FZ3"),
+    FZ4("RawChannel.FZ4");
+
+    private final String code;
+
+    RawChannel(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
 
     public boolean isVertical() {
       return compareTo(FZ1) >= 0;

@@ -1,5 +1,6 @@
 package caryatid.recording.table;
 
+import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.UnitNames;
@@ -44,13 +45,19 @@ public record ColumnMeaning(
 
   /** The quantities by their words; the first that fits counts. */
   private enum QuantityWords {
-    MOMENT("moment moments torque m mom momento drehmoment couple coppia torsione torque"),
-    COP("cop pressure p c cp cdp druckmittelpunkt druckzentrum pression presion pressione pressao"),
-    FORCE("force forces grf f v kraft fuerza forza forca");
+    MOMENT(
+        Channel.Quantity.MOMENT,
+        "moment moments torque m mom momento drehmoment couple coppia torsione torque"),
+    COP(
+        Channel.Quantity.COP,
+        "cop pressure p c cp cdp druckmittelpunkt druckzentrum pression presion pressione pressao"),
+    FORCE(Channel.Quantity.FORCE, "force forces grf f v kraft fuerza forza forca");
 
+    private final Channel.Quantity held;
     private final String words;
 
-    QuantityWords(String words) {
+    QuantityWords(Channel.Quantity held, String words) {
+      this.held = held;
       this.words = words;
     }
   }
@@ -237,8 +244,7 @@ public record ColumnMeaning(
   }
 
   private static ColumnMeaning channel(QuantityWords quantity, String axis, List<String> rest) {
-    Channel channel =
-        Channel.valueOf(quantity.name() + "_" + axis.toUpperCase(java.util.Locale.ROOT));
+    Channel channel = Channel.of(quantity.held, Axis.of(axis.charAt(0)));
     return new ColumnMeaning(
         ColumnKind.CHANNEL,
         Optional.of(channel),

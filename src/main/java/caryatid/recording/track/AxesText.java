@@ -27,6 +27,6 @@ public final class AxesText {
 
   /** A channel's key: {@code moment-x}. */
   static String key(Channel channel) {
-    return channel.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return channel.lastPart().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -86,7 +86,7 @@ final class DeadColumns {
    * is left out.
    */
   StageFindings withheld(Channel channel, SampleSeries values, BitSet unusable) {
-    String column = plan.column(channel).map(table::columnName).orElse(channel.name());
+    String column = plan.column(channel).map(table::columnName).orElse(channel.lastPart());
     return isDead(values, unusable)
         ? nothing.withRemark(
             RecordingRemark.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))

@@ -102,7 +102,7 @@ public final class RecordTimeline {
         superseded(line)
             .orElse(entry.content(StandSummary.class).flatMap(StandSummary::footwear).orElse(""));
     return new SmallLeg.Titled(
-        side.name().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
+        side.lastPart().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
         sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,
         PrintableText.of(under),
         story.states().get(entry.number()));

@@ -1,5 +1,6 @@
 package caryatid.sheet.yaml;
 
+import caryatid.remark.Coded;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
@@ -67,8 +68,10 @@ public final class ValueParsers {
             .or(() -> written.refuse(YamlProblem.NOT_A_CHOICE, String.join(", ", words.keySet())));
   }
 
-  /** A constant of an enum by its name in small letters, blanks between the words. */
-  public static <E extends Enum<E>> ValueParser<E> word(Class<E> type) {
+  /**
+   * A constant of an enum by the last part of its code in small letters, blanks between the words.
+   */
+  public static <E extends Enum<E> & Coded> ValueParser<E> word(Class<E> type) {
     Map<String, E> words = new LinkedHashMap<>();
     for (E constant : type.getEnumConstants()) {
       words.put(wordFor(constant), constant);
@@ -77,8 +80,8 @@ public final class ValueParsers {
   }
 
   /** The word {@link #word} reads as a constant. */
-  public static String wordFor(Enum<?> constant) {
-    return lower(constant.name()).replace('_', ' ');
+  public static String wordFor(Coded constant) {
+    return lower(constant.lastPart()).replace('_', ' ');
   }
 
   /** Small letters, in any language of the machine. */

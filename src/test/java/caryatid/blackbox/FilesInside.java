@@ -12,10 +12,14 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 
-/** Changes a file inside a PDF, as anyone could with a PDF tool. */
+/** Changes a PDF and the files inside it, as anyone could with a PDF tool. */
 final class FilesInside {
   private FilesInside() {}
 
@@ -34,9 +38,28 @@ final class FilesInside {
         throw new IllegalArgumentException(description + " has nothing of what was to be changed");
       }
       byte[] bytes = now.getBytes(UTF_8);
-      file.setEmbeddedFile(new PDEmbeddedFile(document, new ByteArrayInputStream(bytes)));
+      PDEmbeddedFile embedded = new PDEmbeddedFile(document, new ByteArrayInputStream(bytes));
+      file.setEmbeddedFile(embedded);
+      file.setEmbeddedFileUnicode(embedded);
       document.save(pdf.toFile());
       return bytes;
+    }
+  }
+
+  /** Writes a line at the foot of the last page, as if it had been printed there. */
+  static void print(Path pdf, String line) throws IOException {
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
+      PDPage last = document.getPage(document.getNumberOfPages() - 1);
+      try (PDPageContentStream out =
+          new PDPageContentStream(
+              document, last, PDPageContentStream.AppendMode.APPEND, true, true)) {
+        out.beginText();
+        out.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 6);
+        out.newLineAtOffset(40, 12);
+        out.showText(line);
+        out.endText();
+      }
+      document.save(pdf.toFile());
     }
   }
 

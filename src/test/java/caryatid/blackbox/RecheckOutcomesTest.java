@@ -60,15 +60,26 @@ class RecheckOutcomesTest {
     return lines.subList(at + 1, lines.size());
   }
 
-  /** The recommendation was 20 mm of 5 to 35; what is kept says 21, hence 6 to 36. */
+  /** Past the ankle, where nothing is recommended, 60.5 mm; what is kept says 61.5. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its result stands; the files inside are those it was found in. | Today's numbers would be: | In place of: | recommended 20.0 mm anterior (+5.0 to +35.0) | recommended 21.0 mm anterior (+6.0 to +36.0)",
-        "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen Dateien. | Die Zahlen von heute wären: | Anstelle von: | empfohlen 20,0 mm anterior (+5,0 bis +35,0) | empfohlen 21,0 mm anterior (+6,0 bis +36,0)",
-        "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient sont ceux dont il est tiré. | Les valeurs d’aujourd’hui seraient : | Au lieu de : | recommandé 20,0 mm antérieur (+5,0 à +35,0) | recommandé 21,0 mm antérieur (+6,0 à +36,0)",
-        "es | No es un producto sanitario. | Este informe se elaboró con un método anterior (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son aquellos de los que se obtuvo. | Los valores de hoy serían: | En lugar de: | recomendado 20,0 mm anterior (+5,0 a +35,0) | recomendado 21,0 mm anterior (+6,0 a +36,0)"
+        "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
+            + " result stands; the files inside are those it was found in. | Today's numbers would"
+            + " be: | In place of: | 61.5 mm anterior (+61.5 ± | 60.5 mm anterior (+60.5 ±",
+        "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
+            + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
+            + " Dateien. | Die Zahlen von heute wären: | Anstelle von: | 61,5 mm anterior (+61,5 ±"
+            + " | 60,5 mm anterior (+60,5 ±",
+        "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
+            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient"
+            + " sont ceux dont il est tiré. | Les valeurs d’aujourd’hui seraient : | Au lieu de : |"
+            + " 61,5 mm antérieur (+61,5 ± | 60,5 mm antérieur (+60,5 ±",
+        "es | No es un producto sanitario. | Este informe se elaboró con un método anterior"
+            + " (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son"
+            + " aquellos de los que se obtuvo. | Los valores de hoy serían: | En lugar de: | 61,5"
+            + " mm anterior (+61,5 ± | 60,5 mm anterior (+60,5 ±"
       })
   void whatAnOlderMethodFoundStandsAndTodaysOtherNumbersAreTold(
       String language,
@@ -76,11 +87,10 @@ class RecheckOutcomesTest {
       String older,
       String today,
       String inPlaceOf,
-      String now,
-      String kept)
+      String kept,
+      String now)
       throws IOException {
-    changeResult(
-        json -> byTheFirst(json).replace("\"recommended-mm\" : 20,", "\"recommended-mm\" : 21,"));
+    changeResult(json -> byTheFirst(json).replaceAll("(\"value\" : )60\\.\\d+", "$161.5"));
     Run run = again(language);
     List<String> lines = after(note, run);
     assertThat(lines).hasSize(5);
@@ -98,10 +108,25 @@ class RecheckOutcomesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its result stands; the files inside are those it was found in. | Today's numbers would be the same as far as they are shown here. In the result for programs this differs: | state.findings[0].target.recommended-mm: was 20.000001, would be 20",
-        "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen Dateien. | Die Zahlen von heute wären dieselben, soweit sie hier gezeigt werden. Im Ergebnis für Programme weicht ab: | state.findings[0].target.recommended-mm: war 20.000001, wäre 20",
-        "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient sont ceux dont il est tiré. | Les valeurs d’aujourd’hui seraient les mêmes, telles qu’elles sont affichées ici. Dans le résultat destiné aux programmes, voici ce qui diffère : | state.findings[0].target.recommended-mm : était 20.000001, serait 20",
-        "es | No es un producto sanitario. | Este informe se elaboró con un método anterior (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son aquellos de los que se obtuvo. | Los valores de hoy serían los mismos, tal como se muestran aquí. En el resultado para programas difiere lo siguiente: | state.findings[0].target.recommended-mm: era 20.000001, sería 20"
+        "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
+            + " result stands; the files inside are those it was found in. | Today's numbers would"
+            + " be the same as far as they are shown here. In the result for programs this differs:"
+            + " | state.findings[0].target.recommended-mm: was 20.000001, would be 20",
+        "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
+            + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
+            + " Dateien. | Die Zahlen von heute wären dieselben, soweit sie hier gezeigt werden. Im"
+            + " Ergebnis für Programme weicht ab: | state.findings[0].target.recommended-mm: war"
+            + " 20.000001, wäre 20",
+        "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
+            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient"
+            + " sont ceux dont il est tiré. | Les valeurs d’aujourd’hui seraient les mêmes, telles"
+            + " qu’elles sont affichées ici. Dans le résultat destiné aux programmes, voici ce qui"
+            + " diffère : | state.findings[0].target.recommended-mm : était 20.000001, serait 20",
+        "es | No es un producto sanitario. | Este informe se elaboró con un método anterior"
+            + " (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son"
+            + " aquellos de los que se obtuvo. | Los valores de hoy serían los mismos, tal como se"
+            + " muestran aquí. En el resultado para programas difiere lo siguiente: |"
+            + " state.findings[0].target.recommended-mm: era 20.000001, sería 20"
       })
   void otherDigitsThanAreShownAreToldByTheirNames(
       String language, String note, String older, String today, String difference)
@@ -117,16 +142,26 @@ class RecheckOutcomesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its result stands; the files inside are those it was found in. | Today's method refuses the recording, because:",
-        "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen Dateien. | Das Verfahren von heute lehnt die Aufzeichnung ab, weil:",
-        "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient sont ceux dont il est tiré. | La méthode d’aujourd’hui refuse l’enregistrement, parce que :",
-        "es | No es un producto sanitario. | Este informe se elaboró con un método anterior (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son aquellos de los que se obtuvo. | El método de hoy rechaza la grabación, porque:"
+        "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
+            + " result stands; the files inside are those it was found in. | Today's method refuses"
+            + " the recording, because:",
+        "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
+            + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
+            + " Dateien. | Das Verfahren von heute lehnt die Aufzeichnung ab, weil:",
+        "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
+            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient"
+            + " sont ceux dont il est tiré. | La méthode d’aujourd’hui refuse l’enregistrement,"
+            + " parce que :",
+        "es | No es un producto sanitario. | Este informe se elaboró con un método anterior"
+            + " (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son"
+            + " aquellos de los que se obtuvo. | El método de hoy rechaza la grabación, porque:"
       })
   void aRecordingThatTodaysMethodRefusesIsToldWithTheReason(
       String language, String note, String older, String because) throws IOException {
-    byte[] empty = FilesInside.change(report, "RECORDING", text -> "no recording\n");
-    changeResult(
-        json -> byTheFirst(json).replaceFirst("[0-9a-f]{128}", Frozen.sum("SHA-512", empty)));
+    String sum =
+        Frozen.sum("SHA-512", FilesInside.change(report, "RECORDING", text -> "no recording\n"));
+    changeResult(json -> byTheFirst(json).replaceFirst("[0-9a-f]{128}", sum));
+    FilesInside.print(report, sum);
     assertThat(after(note, again(language)))
         .containsExactly(
             older,
@@ -139,10 +174,16 @@ class RecheckOutcomesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | the result inside is not reproduced: state.stands[0].recording.bytes was 7, and is now SIZE. The report was altered; keep it and check its recording again.",
-        "de | Das enthaltene Ergebnis lässt sich nicht wiederholen: state.stands[0].recording.bytes war 7 und ist jetzt SIZE. Der Bericht wurde verändert; bewahren Sie ihn auf und prüfen Sie die Aufzeichnung erneut.",
-        "fr | le résultat contenu n’est pas reproduit : state.stands[0].recording.bytes était 7 et vaut maintenant SIZE. Le rapport a été modifié ; conservez-le et vérifiez de nouveau l’enregistrement.",
-        "es | el resultado contenido no se reproduce: state.stands[0].recording.bytes era 7 y ahora es SIZE. El informe fue modificado; consérvelo y compruebe de nuevo la grabación."
+        "en | the result inside is not reproduced: state.stands[0].recording.bytes was 7, and is"
+            + " now SIZE. The report was altered; keep it and check its recording again.",
+        "de | Das enthaltene Ergebnis lässt sich nicht wiederholen: state.stands[0].recording.bytes"
+            + " war 7 und ist jetzt SIZE. Der Bericht wurde verändert; bewahren Sie ihn auf und"
+            + " prüfen Sie die Aufzeichnung erneut.",
+        "fr | le résultat contenu n’est pas reproduit : state.stands[0].recording.bytes était 7 et"
+            + " vaut maintenant SIZE. Le rapport a été modifié ; conservez-le et vérifiez de"
+            + " nouveau l’enregistrement.",
+        "es | el resultado contenido no se reproduce: state.stands[0].recording.bytes era 7 y ahora"
+            + " es SIZE. El informe fue modificado; consérvelo y compruebe de nuevo la grabación."
       })
   void aResultThatItsOwnMethodDoesNotFindIsAltered(String language, String said)
       throws IOException {
@@ -160,10 +201,16 @@ class RecheckOutcomesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | the result inside is not reproduced: recording[0].sha512 was WAS, and is now NOW. The report was altered; keep it and check its recording again.",
-        "de | Das enthaltene Ergebnis lässt sich nicht wiederholen: recording[0].sha512 war WAS und ist jetzt NOW. Der Bericht wurde verändert; bewahren Sie ihn auf und prüfen Sie die Aufzeichnung erneut.",
-        "fr | le résultat contenu n’est pas reproduit : recording[0].sha512 était WAS et vaut maintenant NOW. Le rapport a été modifié ; conservez-le et vérifiez de nouveau l’enregistrement.",
-        "es | el resultado contenido no se reproduce: recording[0].sha512 era WAS y ahora es NOW. El informe fue modificado; consérvelo y compruebe de nuevo la grabación."
+        "en | the result inside is not reproduced: recording[0].sha512 was WAS, and is now NOW. The"
+            + " report was altered; keep it and check its recording again.",
+        "de | Das enthaltene Ergebnis lässt sich nicht wiederholen: recording[0].sha512 war WAS und"
+            + " ist jetzt NOW. Der Bericht wurde verändert; bewahren Sie ihn auf und prüfen Sie die"
+            + " Aufzeichnung erneut.",
+        "fr | le résultat contenu n’est pas reproduit : recording[0].sha512 était WAS et vaut"
+            + " maintenant NOW. Le rapport a été modifié ; conservez-le et vérifiez de nouveau"
+            + " l’enregistrement.",
+        "es | el resultado contenido no se reproduce: recording[0].sha512 era WAS y ahora es NOW."
+            + " El informe fue modificado; consérvelo y compruebe de nuevo la grabación."
       })
   void anOlderResultWhoseRecordingIsAnotherIsAlteredToo(String language, String said)
       throws IOException {
@@ -185,14 +232,22 @@ class RecheckOutcomesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | version | was written by a newer version of the program. Use that version, or check the recording again.",
-        "en | method | was written by a newer version of the program. Use that version, or check the recording again.",
-        "de | version | Eine neuere Version des Programms hat dies geschrieben. Verwenden Sie diese Version, oder prüfen Sie die Aufzeichnung erneut.",
-        "de | method | Eine neuere Version des Programms hat dies geschrieben. Verwenden Sie diese Version, oder prüfen Sie die Aufzeichnung erneut.",
-        "fr | version | une version plus récente du programme a écrit ce fichier. Utilisez cette version, ou vérifiez de nouveau l’enregistrement.",
-        "fr | method | une version plus récente du programme a écrit ce fichier. Utilisez cette version, ou vérifiez de nouveau l’enregistrement.",
-        "es | version | una versión más reciente del programa escribió este archivo. Use esa versión o compruebe de nuevo la grabación.",
-        "es | method | una versión más reciente del programa escribió este archivo. Use esa versión o compruebe de nuevo la grabación."
+        "en | version | was written by a newer version of the program. Use that version, or check"
+            + " the recording again.",
+        "en | method | was written by a newer version of the program. Use that version, or check"
+            + " the recording again.",
+        "de | version | Eine neuere Version des Programms hat dies geschrieben. Verwenden Sie diese"
+            + " Version, oder prüfen Sie die Aufzeichnung erneut.",
+        "de | method | Eine neuere Version des Programms hat dies geschrieben. Verwenden Sie diese"
+            + " Version, oder prüfen Sie die Aufzeichnung erneut.",
+        "fr | version | une version plus récente du programme a écrit ce fichier. Utilisez cette"
+            + " version, ou vérifiez de nouveau l’enregistrement.",
+        "fr | method | une version plus récente du programme a écrit ce fichier. Utilisez cette"
+            + " version, ou vérifiez de nouveau l’enregistrement.",
+        "es | version | una versión más reciente del programa escribió este archivo. Use esa"
+            + " versión o compruebe de nuevo la grabación.",
+        "es | method | una versión más reciente del programa escribió este archivo. Use esa versión"
+            + " o compruebe de nuevo la grabación."
       })
   void whatANewerVersionWroteIsToldSo(String language, String member, String said)
       throws IOException {

@@ -1,6 +1,7 @@
 package caryatid.alignment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.geometry.Plane;
@@ -72,6 +73,26 @@ class StateNumbersTest {
         .map(Offset::mm)
         .orElseThrow()
         .value();
+  }
+
+  /** What two offsets have in common cancels in their difference: only what has one name may. */
+  @Test
+  void theSpreadOfEachPlaneAndLineHasANameOfItsOwn() throws BadInput {
+    AlignmentState state =
+        state(REPEAT_ONLY, List.of(standing(85, 12, 0.01), standing(88, 16, 0.02)));
+    assertThat(state.offsets())
+        .extracting(
+            o -> o.offset().plane() + " " + o.offset().kind(),
+            o ->
+                o.offset().mm().contributions().stream()
+                    .map(c -> c.source().of())
+                    .filter(of -> of.startsWith("RIGHT_FOOT") && of.contains("TAL "))
+                    .toList())
+        .contains(
+            tuple("SAGITTAL VERTICAL", List.of("RIGHT_FOOT SAGITTAL VERTICAL")),
+            tuple("SAGITTAL MEASURED_FORCE", List.of("RIGHT_FOOT SAGITTAL MEASURED_FORCE")),
+            tuple("FRONTAL VERTICAL", List.of("RIGHT_FOOT FRONTAL VERTICAL")),
+            tuple("FRONTAL MEASURED_FORCE", List.of("RIGHT_FOOT FRONTAL MEASURED_FORCE")));
   }
 
   /** t(2) 0.975 is 4.30265; times root 2 times 2 / root 3 (sagittal) and 3 / root 3 (frontal). */

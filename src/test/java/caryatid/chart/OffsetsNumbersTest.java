@@ -219,6 +219,24 @@ class OffsetsNumbersTest {
     assertThat(figures(30, 25)).containsExactly("0", "+10", "+20", "+30", "+40", "+50", "+60");
   }
 
+  /** From -7 to 11 mm: steps of 5 mm. */
+  @Test
+  void theAxisHoldsAnIntervalThatIsWiderThanItsTolerance() {
+    Drawing drawing =
+        OffsetsDrawing.plan(
+            new OffsetSeries(
+                new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
+                List.of(measured(3, 0, 2, 9, 1, 2, 3, Verdict.INSIDE_TOO_CLOSE))),
+            List.of(),
+            new LandmarkWords(Wording.in(Locale.ENGLISH), false),
+            Wording.in(Locale.ENGLISH),
+            186);
+    assertThat(drawing.parts().get(1).marks())
+        .filteredOn(Text.class::isInstance)
+        .extracting(mark -> ((Text) mark).words())
+        .containsExactly("−10", "−5", "0", "+5", "+10", "+15");
+  }
+
   /** Only where the axis runs to both sides of it: at its end it is the frame. */
   @ParameterizedTest
   @CsvSource({"0, 5, 1", "3, 5, 1", "30, 25, 0", "-30, 25, 0", "5, 5, 0", "-5, 5, 0", "40, 5, 0"})

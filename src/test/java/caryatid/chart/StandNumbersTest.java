@@ -6,14 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import caryatid.alignment.Stand;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
+import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
+import caryatid.chart.mark.PaperPoint;
+import caryatid.chart.mark.Scale;
 import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.demo.Demo;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Side;
 import caryatid.standing.LoadLineOwner;
+import caryatid.standing.MeanLoad;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +64,28 @@ class StandNumbersTest {
               / determinant;
       assertThat(distance * distance).isCloseTo(squared, within(1e-9 * squared));
     }
+  }
+
+  /** At one to one, where across 0 and anterior 0 are at the paper's corner. */
+  @Test
+  void theMeanIsWhereItsOwnLoadIs() {
+    Stand stand = demo().get(0);
+    FootTracks.Track track = FootTracks.of(stand, Demo.transtibial(Side.RIGHT).recording()).get(0);
+    MeanLoad load = stand.standing().load(track.of()).orElseThrow();
+    PathMarks marks = new PathMarks(stand, track);
+    assertThat(marks.mean())
+        .contains(new PersonPoint(load.copRightMm().value(), load.copAnteriorMm().value()));
+    assertThat(
+            Ruled.strokes(
+                Stream.of(Part.background(marks.at(new Scale(1, new PaperPoint(0, 0))))),
+                Pen.TARGET))
+        .hasSize(2)
+        .extracting(Ruled::middle)
+        .allSatisfy(
+            at -> {
+              assertThat(at.rightMm()).isCloseTo(load.copRightMm().value(), within(1e-9));
+              assertThat(at.downMm()).isCloseTo(-load.copAnteriorMm().value(), within(1e-9));
+            });
   }
 
   private static List<Stand> demo() {

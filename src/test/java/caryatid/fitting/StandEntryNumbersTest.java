@@ -2,8 +2,13 @@ package caryatid.fitting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
+import caryatid.alignment.Stand;
 import caryatid.demo.DemoRecord;
 import caryatid.demo.Numbered;
+import caryatid.standing.LoadLineOwner;
+import caryatid.standing.Standing;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
@@ -27,8 +32,12 @@ class StandEntryNumbersTest {
 
   @BeforeEach
   void keepAndReadAsAnyProgramWould() throws Exception {
-    new DemoRecord(folder).stand(Numbered.result());
-    try (var files = Files.walk(folder)) {
+    keep(folder.resolve("plates"), Numbered.state());
+  }
+
+  private void keep(Path records, AlignmentState state) throws Exception {
+    new DemoRecord(records).stand(new Result(Result.METHOD, "Caryatid", state));
+    try (var files = Files.walk(records)) {
       Path entry =
           files
               .filter(f -> f.getParent().endsWith("0002-stand"))
@@ -74,6 +83,42 @@ class StandEntryNumbersTest {
   })
   void everyFieldOfTheStandHoldsItsOwn(String key, String value) {
     assertThat(text(content.get(key))).isEqualTo(value);
+  }
+
+  /** The sheet of the stand says 83.6 kg. */
+  @Test
+  void whereNoPlateCarriedTheWholeBodyItsMassIsTheSheets() throws Exception {
+    AlignmentState state = Numbered.state();
+    List<Stand> stands = state.stands().stream().map(s -> withoutTheWhole(s)).toList();
+    keep(
+        folder.resolve("feet"),
+        new AlignmentState(
+            stands, state.offsets(), state.findings(), state.withheld(), state.remarks()));
+    assertThat(text(content.get("body-mass-kg"))).isEqualTo("83.6");
+    assertThat(text(content.get("body-mass-from"))).isEqualTo("sheet");
+  }
+
+  private static Stand withoutTheWhole(Stand s) {
+    Standing all = s.standing();
+    Standing feet =
+        new Standing(
+            all.stretch(),
+            all.rateHz(),
+            all.loads().stream().filter(l -> l.of() != LoadLineOwner.WHOLE_BODY).toList(),
+            all.sway(),
+            all.placements(),
+            all.share(),
+            all.remarks());
+    return new Stand(
+        s.recording(),
+        s.sheet(),
+        s.description(),
+        s.trial(),
+        s.landmarks(),
+        feet,
+        s.offsets(),
+        s.moments(),
+        s.remarks());
   }
 
   /** Of a name its code and its words. */

@@ -70,6 +70,44 @@ class StretchNumbersTest {
     assertThat(found(i -> i >= 2000 && i < 2100 ? 35 : 0, i -> 400).size()).isLessThan(N);
   }
 
+  /**
+   * Two seconds before the end a step of 17 mm has its two seconds still; half a second later none.
+   */
+  @Test
+  void aStepTwoSecondsBeforeTheEndIsFound() throws BadInput {
+    assertThat(found(i -> i >= 3800 ? 17 : 0, i -> 400).toIndex()).isEqualTo(3750);
+    assertThat(found(i -> i >= 3800 ? 13 : 0, i -> 400).toIndex()).isEqualTo(N);
+    assertThat(found(i -> i >= 3850 ? 17 : 0, i -> 400).toIndex()).isEqualTo(N);
+  }
+
+  /**
+   * 30 of 800 N from one foot to the other, 600 mm apart: 22.5 mm, more than the 15 mm of a step,
+   * but a small change of either force. Before both feet are on, the whole body has no place.
+   */
+  @Test
+  void weightThatShiftsBetweenTheFeetIsFoundAfterNobodyStood() throws BadInput {
+    double[] sway = Made.autoregressive(new Random(73), N, 0.99);
+    Recording recording =
+        Made.at(100, N / 100)
+            .plate(
+                "left",
+                i -> -300 + sway[i],
+                i -> sway[N - 1 - i],
+                i -> i < 300 ? 0 : i < 3000 ? 400 : 430)
+            .plate(
+                "right",
+                i -> 300 + sway[i],
+                i -> sway[N - 1 - i],
+                i -> i < 300 ? 0 : i < 3000 ? 400 : 370)
+            .recording();
+    QuietStretch stretch =
+        StandAnalysis.analyse(
+                recording, Made.conditions(new Stance.PlatePerFoot("left", "right"), Side.RIGHT))
+            .stretch();
+    assertThat(stretch.fromIndex()).isEqualTo(500);
+    assertThat(stretch.toIndex()).isBetween(2800, 2999);
+  }
+
   @Test
   void aGapOfOneBlockEndsTheStretchRightBeforeIt() throws BadInput {
     QuietStretch stretch = found(i -> 0, i -> i == 3020 ? 0 : 400);

@@ -2,11 +2,23 @@ package caryatid.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Result;
+import caryatid.alignment.StateOffset;
 import caryatid.demo.Numbered;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.loadline.LoadLineMethod;
+import caryatid.loadline.Offset;
+import caryatid.standing.LoadLineOwner;
+import caryatid.uncertainty.Estimate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -62,5 +74,28 @@ class ResultTextNumbersTest {
     if (ofTarget != null) {
       assertThat(words).containsPattern("recommended \\d+\\.\\d mm " + ofTarget + " \\([+−]");
     }
+  }
+
+  /** Of the whole body's line only where there is no other. */
+  @Test
+  void whereTheWholeBodysLineRunsIsToldIfNoOtherIsKnown() {
+    StateOffset foot = offset(LoadLineOwner.RIGHT_FOOT, 12.3);
+    StateOffset whole = offset(LoadLineOwner.WHOLE_BODY, 45.6);
+    assertThat(String.join(" ", past(foot, whole))).contains("12.3").doesNotContain("45.6");
+    assertThat(String.join(" ", past(whole))).contains("45.6");
+  }
+
+  private static StateOffset offset(LoadLineOwner of, double mm) {
+    LandmarkInPlane hip = new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "hip");
+    return new StateOffset(
+        new Offset(hip, of, LoadLineMethod.VERTICAL, Estimate.exact(mm)), 1, Optional.empty());
+  }
+
+  private static List<String> past(StateOffset... offsets) {
+    AlignmentState all = Numbered.state();
+    AlignmentState state =
+        new AlignmentState(all.stands(), List.of(offsets), List.of(), List.of(), all.remarks());
+    return ResultText.lines(
+        new Result(Result.METHOD, "caryatid test", state), Wording.in(Locale.ENGLISH));
   }
 }

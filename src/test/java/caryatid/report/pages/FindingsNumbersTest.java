@@ -1,0 +1,68 @@
+package caryatid.report.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
+import caryatid.demo.Numbered;
+import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
+import caryatid.loadline.LoadLineRemark;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.wording.Wording;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/** What stands below the table of findings and above that of stands: its numbers and its marks. */
+class FindingsNumbersTest {
+  private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
+  private static final AlignmentState STATE = Numbered.state();
+
+  private static AlignmentState state(List<Finding> findings, List<Remark> remarks) {
+    return new AlignmentState(STATE.stands(), STATE.offsets(), findings, STATE.withheld(), remarks);
+  }
+
+  /** The table's last column refers to a source by its number. */
+  @Test
+  void everySourceHasTheNumberThatTheTableGivesIt() {
+    FindingsTable table = new FindingsTable(STATE, ENGLISH);
+    assertThat(table.sources().orElseThrow().replace('\u00a0', ' '))
+        .isEqualTo(
+            "Sources: 1 ankle leaflet (in shoes); 2 knee leaflet; 3 another knee leaflet;"
+                + " 4 hip leaflet.");
+    assertThat(table.results().rows())
+        .extracting(row -> row.get(row.size() - 1))
+        .containsExactly("1", "2", "3", "4");
+  }
+
+  /** The ankle's alone cannot be decided. */
+  @Test
+  void aToleranceThatCannotBeDecidedIsMarkedAndExplained() {
+    FindingsTable all = new FindingsTable(STATE, ENGLISH);
+    assertThat(all.results().rows()).filteredOn(row -> row.toString().contains("†")).hasSize(1);
+    assertThat(all.explanation())
+        .contains(
+            "† Tolerance narrower than this measurement can decide; below it says what would help"
+                + " most.");
+    assertThat(
+            new FindingsTable(state(STATE.findings().subList(1, 3), List.of()), ENGLISH)
+                .explanation())
+        .isEmpty();
+    Remark bends = Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT));
+    assertThat(new FindingsTable(state(STATE.findings(), List.of(bends)), ENGLISH).explanation())
+        .contains("† Tolerance narrower than this measurement can decide.");
+  }
+
+  private static List<String> leads(List<Stand> stands) {
+    return new StandTable(stands, ENGLISH)
+        .stretches().points().stream().map(Block.Bullet::lead).toList();
+  }
+
+  @Test
+  void standsAreCountedWhereThereAreSeveral() {
+    assertThat(leads(STATE.stands())).containsExactly("1 stand-1.csv", "2 stand-2.csv");
+    assertThat(leads(STATE.stands().subList(0, 1))).containsExactly("stand-1.csv");
+  }
+}

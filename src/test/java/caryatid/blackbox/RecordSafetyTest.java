@@ -2,14 +2,12 @@ package caryatid.blackbox;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.PdfText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipFile;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,9 +74,7 @@ class RecordSafetyTest {
   private String report(String language) throws IOException {
     Path pdf = folder.resolve(language + ".pdf");
     record("report", "--out", pdf.toString(), "--language", language, "--replace");
-    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
-      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-    }
+    return PdfText.running(Files.readAllBytes(pdf));
   }
 
   private String readMe(String language) throws IOException {
@@ -96,11 +92,11 @@ class RecordSafetyTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en|The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then"
-            + " stand again.|Accepted by EF (entry 3)|measure again before changing",
+        "en|The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it,"
+            + " then stand again.|Accepted by EF (entry 3)|measure again before changing",
         "de|Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
-            + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.|So belassen von"
-            + " EF (Eintrag 3)|erst erneut messen, dann ändern",
+            + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.|So belassen"
+            + " von EF (Eintrag 3)|erst erneut messen, dann ändern",
         "fr|Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide."
             + " Corriger, puis refaire l'essai debout.|Accepté par EF (entrée 3)|remesurer avant de"
             + " modifier",

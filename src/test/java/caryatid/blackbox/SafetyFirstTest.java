@@ -2,14 +2,12 @@ package caryatid.blackbox;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.PdfText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,8 +25,8 @@ class SafetyFirstTest {
           "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct"
               + " it, then stand again.",
           "de",
-          "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die"
-              + " Geländer und eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
+          "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
+              + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
           "fr",
           "Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un"
               + " aide. Corriger, puis refaire l'essai debout.",
@@ -146,9 +144,6 @@ class SafetyFirstTest {
   }
 
   private String pdf() throws IOException {
-    try (PDDocument document =
-        Loader.loadPDF(Files.readAllBytes(folder.resolve("shoe-report.pdf")))) {
-      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-    }
+    return PdfText.running(Files.readAllBytes(folder.resolve("shoe-report.pdf")));
   }
 }

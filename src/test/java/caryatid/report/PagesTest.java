@@ -6,6 +6,8 @@ import caryatid.alignment.Result;
 import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.demo.Demo;
+import caryatid.demo.EachLanguageAndPaper;
+import caryatid.demo.PdfText;
 import caryatid.demo.Worst;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -25,43 +27,21 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Holds how much room a report takes, in each language and on each paper. */
 class PagesTest {
 
-  @ParameterizedTest
-  @CsvSource({
-    "en, A4",
-    "en, LETTER",
-    "de, A4",
-    "de, LETTER",
-    "fr, A4",
-    "fr, LETTER",
-    "es, A4",
-    "es, LETTER"
-  })
+  @EachLanguageAndPaper
   void oneStandWithFourLandmarksTakesTwoPages(String language, Paper paper) throws IOException {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     Demo demo = Demo.transfemoral(Side.LEFT).notes();
     assertThat(pages(demo, wording, paper)).isEqualTo(2);
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "en, A4",
-    "en, LETTER",
-    "de, A4",
-    "de, LETTER",
-    "fr, A4",
-    "fr, LETTER",
-    "es, A4",
-    "es, LETTER"
-  })
+  @EachLanguageAndPaper
   void twoPagesAreEnoughForTheFullestStandOfFourLandmarks(String language, Paper paper)
       throws IOException {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
@@ -77,7 +57,7 @@ class PagesTest {
           .target(Plane.FRONTAL, "point " + i, 0, 10, 10);
     }
     assertThat(pages(demo, Wording.in(Locale.ENGLISH), Paper.A4)).isGreaterThan(2);
-    assertThat(text(pdf(demo, Wording.in(Locale.ENGLISH), Paper.A4)).replaceAll("\\s+", " "))
+    assertThat(PdfText.running(pdf(demo, Wording.in(Locale.ENGLISH), Paper.A4)))
         .contains("point 0", "point 8", "The wearer's comfort");
   }
 
@@ -91,17 +71,11 @@ class PagesTest {
     }
   }
 
-  private static String text(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new PDFTextStripper().getText(document);
-    }
-  }
-
   @Test
   void aLegWithoutLandmarksHasNoEmptyFrame() throws IOException {
     Demo demo = Demo.transtibial(Side.RIGHT).bothSides();
     Wording english = Wording.in(Locale.ENGLISH);
-    assertThat(text(pdf(demo, english, Paper.A4)))
+    assertThat(PdfText.lines(pdf(demo, english, Paper.A4)))
         .contains("Right leg, sagittal plane", "knee centre, right")
         .doesNotContain("Left leg, sagittal plane");
   }

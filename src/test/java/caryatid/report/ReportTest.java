@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
+import caryatid.demo.PdfText;
 import caryatid.format.ResultJson;
 import caryatid.geometry.Side;
 import caryatid.report.pages.Paper;
@@ -18,7 +19,6 @@ import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 class ReportTest {
@@ -46,7 +46,7 @@ class ReportTest {
 
   @Test
   void theTableCanBeReadAsTextInItsOrder() throws IOException {
-    assertThat(text(pdf(Paper.A4)))
+    assertThat(PdfText.lines(pdf(Paper.A4)))
         .containsSubsequence(
             "Load line in standing: DEMO-7, left leg",
             "○ Undecided: 7 of 8 results. Measure again before changing.",
@@ -57,12 +57,6 @@ class ReportTest {
             "Sources: 1\u00a0Demo instructions, page 12 (in shoes).",
             "Cautions",
             "Not a medical device. For licensed practitioners.");
-  }
-
-  private static String text(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new PDFTextStripper().getText(document);
-    }
   }
 
   @Test

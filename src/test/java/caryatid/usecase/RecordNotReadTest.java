@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.blackbox.Frozen;
 import caryatid.demo.DemoRecord;
+import caryatid.demo.PdfText;
 import caryatid.entry.form.FormFault;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.Argument;
@@ -15,15 +16,11 @@ import caryatid.report.pages.RecordReportData;
 import caryatid.store.Store;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -55,8 +52,10 @@ class RecordNotReadTest {
             view.warnings(),
             view.damage(),
             List.of(newer));
-    assertThat(text(pdf(view))).contains("What a signature vouches for").doesNotContain(UNREAD);
-    assertThat(text(pdf(unread)))
+    assertThat(PdfText.running(pdf(view)))
+        .contains("What a signature vouches for")
+        .doesNotContain(UNREAD);
+    assertThat(PdfText.running(pdf(unread)))
         .contains(UNREAD)
         .doesNotContain("What a signature vouches for", "is damaged");
   }
@@ -75,16 +74,10 @@ class RecordNotReadTest {
     Path records = Frozen.store("mixed", folder);
     Store store = new Store(records, Duration.ofSeconds(10));
     byte[] pdf = RecordPdf.pdf(store.open(new RecordCode("mixed-1")), List.of(), ENGLISH, Paper.A4);
-    String text = text(pdf);
+    String text = PdfText.running(pdf);
     String settings = text.substring(text.indexOf("Settings now"), text.indexOf("What is open"));
     assertThat(settings).containsOnlyOnce("socket flexion 7 deg").containsOnlyOnce("flexion");
     assertThat(settings).containsOnlyOnce("height 901 mm").doesNotContain("900", "Schaftflexion");
     assertThat(text).contains("socket flexion: 5 → 7 deg");
-  }
-
-  private static String text(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-    }
   }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import caryatid.demo.DemoRecord;
+import caryatid.demo.EachLanguageAndPaper;
+import caryatid.demo.PdfText;
 import caryatid.entry.EntryKind;
 import caryatid.report.pages.Paper;
 import caryatid.wording.Wording;
@@ -17,7 +19,6 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,12 +47,6 @@ class RecordPdfTest {
     return pdf(record, ENGLISH, Paper.A4);
   }
 
-  private static String text(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-    }
-  }
-
   @Test
   void theSameRecordGivesTheSameBytes() throws Exception {
     DemoRecord record = new DemoRecord(folder).story();
@@ -61,7 +56,7 @@ class RecordPdfTest {
   @Test
   void itTellsWhereTheFittingStandsWhatIsOpenWhoDidWhatAndWhatWasSuperseded() throws Exception {
     DemoRecord record = new DemoRecord(folder).story();
-    assertThat(text(pdf(record)))
+    assertThat(PdfText.running(pdf(record)))
         .containsSubsequence(
             "Fitting record DEMO-7",
             "Take care: Entry 4 sets the alignment and says nothing of fasteners",
@@ -120,17 +115,7 @@ class RecordPdfTest {
     }
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "en, A4",
-    "en, LETTER",
-    "de, A4",
-    "de, LETTER",
-    "fr, A4",
-    "fr, LETTER",
-    "es, A4",
-    "es, LETTER"
-  })
+  @EachLanguageAndPaper
   void wordsAreLargeEnoughOnThePageAndApart(String language, Paper paper) throws Exception {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
     assertReadable(pdf(new DemoRecord(folder).story(), wording, paper), paper);
@@ -147,7 +132,7 @@ class RecordPdfTest {
   void soAreThoseOfARecordWithoutAStand() throws Exception {
     byte[] pdf = pdf(new DemoRecord(folder));
     assertReadable(pdf, Paper.A4);
-    assertThat(text(pdf))
+    assertThat(PdfText.running(pdf))
         .contains(
             "No stand in this record was held against a target yet.",
             "No setting is in this record yet.",
@@ -181,10 +166,10 @@ class RecordPdfTest {
     record.note("x".repeat(5000) + " last");
     byte[] pdf = pdf(record);
     assertReadable(pdf, Paper.A4);
-    assertThat(text(pdf))
+    assertThat(PdfText.running(pdf))
         .contains("line one line two tab bell ? ?? back", "seam end", " last")
         .contains("x".repeat(50));
-    assertThat(text(pdf).split("seam", -1)).hasSize(4001);
+    assertThat(PdfText.running(pdf).split("seam", -1)).hasSize(4001);
   }
 
   @Test
@@ -192,7 +177,7 @@ class RecordPdfTest {
     DemoRecord record = new DemoRecord(folder).stand(40).stand(60);
     Path result = folder.resolve("records/DEMO-7/v3/content/0003-stand/result.json");
     Files.writeString(result, Files.readString(result).replaceFirst("60", "61"));
-    assertThat(text(pdf(record)))
+    assertThat(PdfText.running(pdf(record)))
         .contains(
             "This record is damaged. The report shows what is whole of it",
             "Take care: DEMO-7/v3/content/0003-stand/result.json: is not what was added",
@@ -210,7 +195,7 @@ class RecordPdfTest {
     record.add(
         EntryKind.FOOTWEAR,
         DemoRecord.rows("shoes", DemoRecord.answers("shoe", "boot", "heel-height-mm", 20)));
-    assertThat(text(pdf(record)))
+    assertThat(PdfText.running(pdf(record)))
         .contains(
             "The wearer succeeded in 1 of 3 attempts at ankle to the heel (entry 3).",
             "No stand is named for the shoe \"boot\" (entry 4).");
@@ -219,10 +204,10 @@ class RecordPdfTest {
   @Test
   void anAlignmentChangedAfterTheLastStandAsksForAnother() throws Exception {
     DemoRecord record = new DemoRecord(folder).stand(60).bench(4);
-    assertThat(text(pdf(record)))
+    assertThat(PdfText.running(pdf(record)))
         .contains(
             "Take care: The alignment was changed (entry 3) after the last stand (entry 2). Let the"
                 + " wearer stand again before relying on these numbers.");
-    assertThat(text(pdf(record.stand(61)))).doesNotContain("after the last stand");
+    assertThat(PdfText.running(pdf(record.stand(61)))).doesNotContain("after the last stand");
   }
 }

@@ -21,16 +21,12 @@ class CellsTest {
   private static final PlateDescription UNTIMED = new Described().rate(100).get();
   private static final PlateDescription TIMED = new Described().get();
 
-  private static Recording read(NamedBytes export) throws BadInput {
-    return Exports.read(export, UNTIMED);
-  }
-
   /** A horizontal force, which no person's weight bounds. */
   private static double force(String cell) throws BadInput {
     String row = "\n" + cell + ";0.5;800;1.5;2";
     String names = "Fx (N);Fy (N);Fz (N);CoPx (mm);CoPy (mm)";
     NamedBytes export = Exports.text(names + row + row + row + "\n");
-    return read(export).plates().get(0).horizontal().orElseThrow().rightN().at(1);
+    return Exports.readAt100Hz(export).plates().get(0).horizontal().orElseThrow().rightN().at(1);
   }
 
   private static PlateDescription mark(char mark) {
@@ -52,7 +48,8 @@ class CellsTest {
   void howAMissingNumberIsWritten() throws BadInput {
     for (String missing :
         List.of("", "NaN", "-nan(ind)", "N/A", "n/a", "null", "NULL", "-", "--", "---", "inf")) {
-      Recording recording = read(Exports.of(UNITS, "800,1,2", "801," + missing + ",2", "802,1,2"));
+      Recording recording =
+          Exports.readAt100Hz(Exports.of(UNITS, "800,1,2", "801," + missing + ",2", "802,1,2"));
       assertThat(recording.plates().get(0).usable().count()).as(missing).isEqualTo(2);
     }
   }
@@ -61,10 +58,11 @@ class CellsTest {
   @Test
   void aRowThatLacksEveryNumberKeepsItsPlace() throws BadInput {
     Recording inside =
-        read(Exports.of(UNITS, "800,1,2", "801,1,2", "NaN,NaN,NaN", "803,1,2", "804,1,2"));
+        Exports.readAt100Hz(
+            Exports.of(UNITS, "800,1,2", "801,1,2", "NaN,NaN,NaN", "803,1,2", "804,1,2"));
     assertThat(inside.timeS().size()).isEqualTo(5);
     assertThat(inside.plates().get(0).upN().orElseThrow().at(3)).isEqualTo(803);
-    Recording first = read(Exports.of(UNITS, "NaN,NaN,NaN", "801,1,2", "802,1,2"));
+    Recording first = Exports.readAt100Hz(Exports.of(UNITS, "NaN,NaN,NaN", "801,1,2", "802,1,2"));
     assertThat(first.timeS().size()).isEqualTo(3);
   }
 
@@ -118,7 +116,8 @@ class CellsTest {
     assertThat(force("1,234.5")).isEqualTo(1234.5);
     assertThat(force("1,234,567")).isEqualTo(1_234_567);
     NamedBytes comma = Exports.text("Fz (N);CoPx (mm);CoPy (mm)\n" + "1.234,5;1,5;2\n".repeat(3));
-    assertThat(read(comma).plates().get(0).upN().orElseThrow().at(1)).isEqualTo(1234.5);
+    assertThat(Exports.readAt100Hz(comma).plates().get(0).upN().orElseThrow().at(1))
+        .isEqualTo(1234.5);
   }
 
   /** Thousands may come first far below: under load. */
@@ -129,7 +128,8 @@ class CellsTest {
             "Fz (N);CoPx (mm);CoPy (mm)\n"
                 + "999.5;1;2\n".repeat(200)
                 + "1,000.5;1;2\n999.5;1;2\n");
-    assertThat(read(export).plates().get(0).upN().orElseThrow().at(200)).isEqualTo(1000.5);
+    assertThat(Exports.readAt100Hz(export).plates().get(0).upN().orElseThrow().at(200))
+        .isEqualTo(1000.5);
   }
 
   /** The other cells cannot be judged as long as the mark is in question. */

@@ -42,6 +42,16 @@ final class Exports {
     return Importer.read(export, Optional.of(description));
   }
 
+  /** A centre of pressure that sways, mm, as two cells. */
+  static String sway(int i) {
+    return String.format(Locale.ROOT, "%.3f,%.3f", 10 + Math.sin(i), 20 + Math.cos(0.7 * i));
+  }
+
+  /** Reads an export without times, described as of 100 Hz. */
+  static Recording readAt100Hz(NamedBytes export) throws BadInput {
+    return read(export, new Described().rate(100).get());
+  }
+
   /** Every refusal as a person reads it; none where the file is read. */
   static List<String> refusals(NamedBytes export, Optional<PlateDescription> description) {
     try {

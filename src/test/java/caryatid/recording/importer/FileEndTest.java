@@ -21,15 +21,11 @@ class FileEndTest {
 
   private static final String COP_AND_FORCE = "Fz (N)," + COP;
 
-  private static Recording read(NamedBytes export) throws BadInput {
-    return Exports.read(export, new Described().rate(100).get());
-  }
-
   /** A last number without a line end behind it, and with fewer digits than all others. */
   @Test
   void aLastNumberThatSeemsCutIsLeftOut() throws BadInput {
     String rows = COP_AND_FORCE + "\n" + "800.5,1.25,20.75\n".repeat(20);
-    Recording cut = read(Exports.text(rows + "800.5,1.25,2"));
+    Recording cut = Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2"));
     assertThat(cut.plates().get(0).usable().count()).isEqualTo(20);
     assertThat(Exports.remarks(cut))
         .contains(
@@ -37,10 +33,10 @@ class FileEndTest {
                 + " than the others in its column: it seems cut and is left out. The file may still"
                 + " have been written when it was copied.");
     for (String whole : List.of("20.75", "19.50", "NaN")) {
-      assertThat(Exports.remarks(read(Exports.text(rows + "800.5,1.25," + whole))))
+      assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25," + whole))))
           .noneMatch(r -> r.contains("seems cut"));
     }
-    assertThat(Exports.remarks(read(Exports.text(rows + "800.5,1.25,2\n"))))
+    assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2\n"))))
         .noneMatch(r -> r.contains("seems cut"));
   }
 
@@ -48,7 +44,7 @@ class FileEndTest {
   @Test
   void numbersOfManyLengthsAreNotTakenForCut() throws BadInput {
     String rows = COP_AND_FORCE + "\n" + "800.5,1.25,20.75\n800,1,21\n".repeat(20);
-    assertThat(Exports.remarks(read(Exports.text(rows + "800.5,1.25,2"))))
+    assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2"))))
         .noneMatch(r -> r.contains("seems cut"));
   }
 
@@ -71,7 +67,7 @@ class FileEndTest {
       out.write((COP_AND_FORCE + "\n800,1,2\n800,1,2\n").getBytes(StandardCharsets.UTF_8));
     }
     byte[] bytes = packed.toByteArray();
-    Recording recording = read(NamedBytes.of("stand.csv.gz", bytes));
+    Recording recording = Exports.readAt100Hz(NamedBytes.of("stand.csv.gz", bytes));
     assertThat(recording.plates().get(0).copRightMm().at(1)).isEqualTo(1);
     assertThat(recording.provenance().bytes()).isEqualTo(bytes.length);
   }

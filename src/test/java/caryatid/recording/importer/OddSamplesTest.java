@@ -24,18 +24,11 @@ class OddSamplesTest {
     return Exports.text(text.toString());
   }
 
-  private static Recording read(NamedBytes export) throws BadInput {
-    return Exports.read(export, new Described().rate(100).get());
-  }
-
-  private static String sway(int i) {
-    return String.format(Locale.ROOT, "%.3f,%.3f", 10 + Math.sin(i), 20 + Math.cos(0.7 * i));
-  }
-
   @Test
   void singleSamplesThatStickOutAreRemarked() throws BadInput {
     Recording recording =
-        read(export(COP_AND_FORCE, 100, i -> "800," + (i == 50 ? "60,20" : sway(i))));
+        Exports.readAt100Hz(
+            export(COP_AND_FORCE, 100, i -> "800," + (i == 50 ? "60,20" : Exports.sway(i))));
     assertThat(Exports.remarks(recording))
         .contains("plate 1: single samples that stick out from both their neighbours: 1.");
   }
@@ -44,7 +37,8 @@ class OddSamplesTest {
   @Test
   void aSampleThatSticksOutInSeveralChannelsCountsOnce() throws BadInput {
     Recording recording =
-        read(export(COP_AND_FORCE, 100, i -> i == 50 ? "1200,60,90" : "800," + sway(i)));
+        Exports.readAt100Hz(
+            export(COP_AND_FORCE, 100, i -> i == 50 ? "1200,60,90" : "800," + Exports.sway(i)));
     assertThat(Exports.remarks(recording))
         .contains("plate 1: single samples that stick out from both their neighbours: 1.");
   }
@@ -52,13 +46,13 @@ class OddSamplesTest {
   @Test
   void aForceAtItsEndOfRangeIsRemarked() throws BadInput {
     Recording recording =
-        read(
+        Exports.readAt100Hz(
             export(
                 COP_AND_FORCE,
                 200,
                 i ->
                     String.format(Locale.ROOT, "%.2f,", Math.min(810, 800 + 13 * Math.sin(i)))
-                        + sway(i)));
+                        + Exports.sway(i)));
     assertThat(Exports.remarks(recording))
         .anyMatch(r -> r.endsWith("the plate may have been at its end of range."));
   }
@@ -66,7 +60,8 @@ class OddSamplesTest {
   @Test
   void repeatedSamplesAreRemarked() throws BadInput {
     Recording recording =
-        read(export(COP_AND_FORCE, 100, i -> 800 + i / 2 % 3 + "," + sway(i / 2)));
+        Exports.readAt100Hz(
+            export(COP_AND_FORCE, 100, i -> 800 + i / 2 % 3 + "," + Exports.sway(i / 2)));
     assertThat(Exports.remarks(recording))
         .contains(
             "plate 1: 50.0 % of the samples repeat the one before; the export was written faster"
@@ -76,15 +71,16 @@ class OddSamplesTest {
   /** Before a unit or an axis is known. */
   @Test
   void spikesAreRemarkedWhileQuestionsAreOpen() {
-    NamedBytes export = export("Fz,CoPx,CoPy", 100, i -> i == 50 ? "1200,60,20" : "800," + sway(i));
+    NamedBytes export =
+        export("Fz,CoPx,CoPy", 100, i -> i == 50 ? "1200,60,20" : "800," + Exports.sway(i));
     assertThat(Importer.inspect(export, Optional.empty()).remarks())
         .extracting(r -> Exports.WORDING.say(r))
         .containsExactly("plate 1: single samples that stick out from both their neighbours: 1.");
-    NamedBytes alone = export("CoPx,CoPy", 100, i -> i == 50 ? "60,20" : sway(i));
+    NamedBytes alone = export("CoPx,CoPy", 100, i -> i == 50 ? "60,20" : Exports.sway(i));
     assertThat(Importer.inspect(alone, Optional.empty()).remarks())
         .extracting(r -> Exports.WORDING.say(r))
         .containsExactly("plate 1: single samples that stick out from both their neighbours: 1.");
-    NamedBytes smooth = export("CoPx,CoPy", 100, i -> sway(i));
+    NamedBytes smooth = export("CoPx,CoPy", 100, i -> Exports.sway(i));
     assertThat(Importer.inspect(smooth, Optional.empty()).remarks()).isEmpty();
   }
 }

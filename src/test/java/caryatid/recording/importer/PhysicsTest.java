@@ -23,10 +23,6 @@ class PhysicsTest {
     return Exports.text(text.toString());
   }
 
-  private static Recording read(NamedBytes export) throws BadInput {
-    return Exports.read(export, new Described().rate(100).get());
-  }
-
   private static String row(double upN, double right, double anterior) {
     return String.format(Locale.ROOT, "%.2f,%.3f,%.3f", upN, right, anterior);
   }
@@ -40,7 +36,7 @@ class PhysicsTest {
 
   private static List<String> bursts(int length, double moreN, double moreMm) throws BadInput {
     return Exports.remarks(
-            read(
+            Exports.readAt100Hz(
                 export(
                     600,
                     i -> i >= 300 && i < 300 + length ? sway(i, moreN, moreMm) : sway(i, 0, 0))))
@@ -65,7 +61,8 @@ class PhysicsTest {
   /** 3.7 t are 36,285 N. */
   @Test
   void samplesThatNobodyWeighsAreLeftOut() throws BadInput {
-    Recording recording = read(export(600, i -> sway(i, i >= 300 && i < 320 ? 35_485 : 0, 0)));
+    Recording recording =
+        Exports.readAt100Hz(export(600, i -> sway(i, i >= 300 && i < 320 ? 35_485 : 0, 0)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(580);
     assertThat(Exports.remarks(recording))
         .contains("plate 1: samples with the weight of more than 300.0 kg, left out: 20.");
@@ -82,7 +79,9 @@ class PhysicsTest {
 
   private static List<String> frozen(int samples) throws BadInput {
     NamedBytes export = export(600, i -> frozenFor(samples, i));
-    return Exports.remarks(read(export)).stream().filter(r -> r.contains("frozen")).toList();
+    return Exports.remarks(Exports.readAt100Hz(export)).stream()
+        .filter(r -> r.contains("frozen"))
+        .toList();
   }
 
   private static String frozenFor(int samples, int i) {
@@ -117,7 +116,7 @@ class PhysicsTest {
                     10.0 * Math.round(80 + 2 * Math.sin(0.02 * i)),
                     10 + 3 * Math.sin(0.1 * i),
                     20 + 4 * Math.cos(0.07 * i)));
-    assertThat(Exports.remarks(read(export))).noneMatch(r -> r.contains("frozen"));
+    assertThat(Exports.remarks(Exports.readAt100Hz(export))).noneMatch(r -> r.contains("frozen"));
   }
 
   /** Whole waves have a mean of zero. */

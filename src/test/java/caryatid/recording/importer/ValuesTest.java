@@ -7,7 +7,6 @@ import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
-import java.util.Locale;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 
@@ -27,22 +26,16 @@ class ValuesTest {
     return Exports.text(text.toString());
   }
 
-  private static Recording read(NamedBytes export) throws BadInput {
-    return Exports.read(export, new Described().rate(100).get());
-  }
-
-  private static String sway(int i) {
-    return String.format(Locale.ROOT, "%.3f,%.3f", 10 + Math.sin(i), 20 + Math.cos(0.7 * i));
-  }
-
   private static int used(NamedBytes cop) throws BadInput {
-    return read(cop).plates().get(0).usable().count();
+    return Exports.readAt100Hz(cop).plates().get(0).usable().count();
   }
 
   @Test
   void anEmptyPlateIsKnownByItsForce() throws BadInput {
     Recording recording =
-        read(export(COP_AND_FORCE, 100, i -> i < 30 ? "-0.00,99999,-99999" : "800," + sway(i)));
+        Exports.readAt100Hz(
+            export(
+                COP_AND_FORCE, 100, i -> i < 30 ? "-0.00,99999,-99999" : "800," + Exports.sway(i)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(70);
     assertThat(Exports.remarks(recording))
         .contains("plate 1: samples with less than 20 N on the plate, left out: 30.");
@@ -50,30 +43,33 @@ class ValuesTest {
 
   @Test
   void withoutForceAnEmptyPlateIsKnownByItsPattern() throws BadInput {
-    assertThat(used(export(COP, 300, i -> i < 30 ? "0,0" : sway(i)))).isEqualTo(270);
-    assertThat(used(export(COP, 300, i -> i < 30 ? "-1e7,1e7" : sway(i)))).isEqualTo(270);
-    assertThat(used(export(COP, 300, i -> i < 100 ? "250,150" : sway(i)))).isEqualTo(200);
-    assertThat(used(export(COP, 300, i -> i < 30 ? (i % 2) * 400 + "," + i : sway(i))))
+    assertThat(used(export(COP, 300, i -> i < 30 ? "0,0" : Exports.sway(i)))).isEqualTo(270);
+    assertThat(used(export(COP, 300, i -> i < 30 ? "-1e7,1e7" : Exports.sway(i)))).isEqualTo(270);
+    assertThat(used(export(COP, 300, i -> i < 100 ? "250,150" : Exports.sway(i)))).isEqualTo(200);
+    assertThat(used(export(COP, 300, i -> i < 30 ? (i % 2) * 400 + "," + i : Exports.sway(i))))
         .isEqualTo(270);
-    assertThat(Exports.remarks(read(export(COP, 300, i -> i < 30 ? "0,0" : sway(i)))))
+    assertThat(
+            Exports.remarks(
+                Exports.readAt100Hz(export(COP, 300, i -> i < 30 ? "0,0" : Exports.sway(i)))))
         .contains("plate 1: samples that look like an empty plate, left out: 30.");
   }
 
   /** A second without any movement is an empty plate, a little less may be a person. */
   @Test
   void standingStillForLessThanASecondIsNoEmptyPlate() throws BadInput {
-    assertThat(used(export(COP, 300, i -> i < 99 ? "250,150" : sway(i) + ""))).isEqualTo(300);
-    assertThat(used(export(COP, 300, i -> i < 100 ? "12,21" : sway(i)))).isEqualTo(200);
+    assertThat(used(export(COP, 300, i -> i < 99 ? "250,150" : Exports.sway(i) + "")))
+        .isEqualTo(300);
+    assertThat(used(export(COP, 300, i -> i < 100 ? "12,21" : Exports.sway(i)))).isEqualTo(200);
   }
 
   @Test
   void missingCellsAreLeftOutWithACount() throws BadInput {
     Recording recording =
-        read(
+        Exports.readAt100Hz(
             export(
                 COP_AND_FORCE,
                 100,
-                i -> i == 7 ? "800,NaN,20" : i == 8 ? "800,," : "800," + sway(i)));
+                i -> i == 7 ? "800,NaN,20" : i == 8 ? "800,," : "800," + Exports.sway(i)));
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(98);
     assertThat(Exports.remarks(recording))
         .contains("plate 1: samples without a value, left out: 2.");
@@ -82,14 +78,15 @@ class ValuesTest {
   /** Loaded, a centre of pressure of more than 10 m is a wrong unit, or a sample to leave out. */
   @Test
   void aCentreFarFromAnyPlateUnderLoadIsLeftOut() throws BadInput {
-    NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "10001,0" : sway(i)));
-    Recording recording = read(export);
+    NamedBytes export =
+        export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "10001,0" : Exports.sway(i)));
+    Recording recording = Exports.readAt100Hz(export);
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(95);
     assertThat(Exports.remarks(recording))
         .contains(
             "plate 1: samples under load whose centre of pressure lies more than 10 m from the"
                 + " export's zero, left out: 5.");
-    assertThat(used(export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "9999,0" : sway(i)))))
+    assertThat(used(export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "9999,0" : Exports.sway(i)))))
         .isEqualTo(100);
   }
 
@@ -97,7 +94,7 @@ class ValuesTest {
   void aCentreFarFromAnyPlateMostOfTheTimeIsRefused() {
     assertThat(
             Exports.refusals(
-                export(COP_AND_FORCE, 100, i -> "800," + (i < 6 ? "0,-10001" : sway(i))),
+                export(COP_AND_FORCE, 100, i -> "800," + (i < 6 ? "0,-10001" : Exports.sway(i))),
                 new Described().rate(100).get()))
         .containsExactly(
             "stand.csv: plate 1: in 6 of 100 samples under load the centre of pressure lies more"
@@ -123,7 +120,7 @@ class ValuesTest {
         export(
             COP_AND_FORCE,
             200,
-            i -> i < 60 ? "NaN,NaN,NaN" : i < 70 ? "0,NaN,NaN" : "805," + sway(i));
+            i -> i < 60 ? "NaN,NaN,NaN" : i < 70 ? "0,NaN,NaN" : "805," + Exports.sway(i));
     Recording recording = Exports.read(patchy, new Described().rate(100).removeOffset().get());
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(130);
     assertThat(Exports.remarks(recording))
@@ -136,7 +133,8 @@ class ValuesTest {
   @Test
   void anOffsetOfTheUnloadedPlateIsRemarked() throws BadInput {
     Recording recording =
-        read(export(COP_AND_FORCE, 200, i -> i < 60 ? "5,0,0" : "805," + sway(i)));
+        Exports.readAt100Hz(
+            export(COP_AND_FORCE, 200, i -> i < 60 ? "5,0,0" : "805," + Exports.sway(i)));
     assertThat(Exports.remarks(recording))
         .contains(
             "plate 1: unloaded, the plate shows 5 N. To subtract what it shows unloaded, add to the"
@@ -162,7 +160,7 @@ class ValuesTest {
 
   @Test
   void withoutAnUnloadedStretchNothingIsSubtracted() throws BadInput {
-    NamedBytes export = export(COP_AND_FORCE, 200, i -> "805," + sway(i));
+    NamedBytes export = export(COP_AND_FORCE, 200, i -> "805," + Exports.sway(i));
     assertThat(
             Exports.remarks(Exports.read(export, new Described().rate(100).removeOffset().get())))
         .contains(
@@ -191,18 +189,19 @@ class ValuesTest {
   void fewerRowsThanStatedAreRemarked() throws BadInput {
     NamedBytes export =
         Exports.text("Number of samples: 60\n" + COP_AND_FORCE + "\n" + "800,1,2\n".repeat(50));
-    assertThat(Exports.remarks(read(export)))
+    assertThat(Exports.remarks(Exports.readAt100Hz(export)))
         .contains("Rows stated in the file: 60; rows it holds: 50.");
   }
 
   @Test
   void aRecordingShorterThanStatedIsRemarked() throws BadInput {
     String rows = COP_AND_FORCE + "\n" + "800,1,2\n".repeat(98);
-    assertThat(Exports.remarks(read(Exports.text("Duration (s): 1\n" + rows))))
+    assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text("Duration (s): 1\n" + rows))))
         .noneMatch(r -> r.startsWith("Length"));
-    assertThat(Exports.remarks(read(Exports.text("Recording duration,1.5 s\n" + rows))))
+    assertThat(
+            Exports.remarks(Exports.readAt100Hz(Exports.text("Recording duration,1.5 s\n" + rows))))
         .contains("Length stated in the file: 1.50 s; what it holds lasts 0.98 s.");
-    assertThat(Exports.remarks(read(Exports.text("Duration,1 min\n" + rows))))
+    assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text("Duration,1 min\n" + rows))))
         .noneMatch(r -> r.startsWith("Length"));
   }
 

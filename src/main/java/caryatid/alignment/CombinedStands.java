@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * One offset in the stands of a state, and what it is in the state whichever stand one looks at.
+ * One offset in each stand of a state, and its value for the state as a mean of the stands.
  *
  * <p>Stands differ by sway and by how the wearer stepped on; their standard deviation shows both at
  * once. With three or more stands it is taken from the stands alone; from two, it is pooled with

@@ -157,7 +157,7 @@ final class StripWords {
     return wording.signed(mm, mm == Math.rint(mm) ? Unit.COUNT : Unit.MM);
   }
 
-  /** What the document recommends to look at, where the line is off in that direction. */
+  /** What the document says to check if the line is off in that direction. */
   private Optional<String> advice(Finding finding) {
     return ResultWords.advice(finding)
         .map(words -> wording.fill("StripWords.ADVICE", Argument.text(PrintableText.of(words))));

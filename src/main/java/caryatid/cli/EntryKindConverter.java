@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** The kind of entry somebody typed. */
+/** Converts the typed kind of an entry. */
 final class EntryKindConverter implements ITypeConverter<EntryKind> {
   @Override
   public EntryKind convert(String typed) {

@@ -58,7 +58,7 @@ final class KeepOptions {
                 records.open(command, wording), code, Optional.ofNullable(by), corrects, sure));
   }
 
-  /** What is to be said of a stand that was added. */
+  /** The messages about a stand that was added. */
   List<String> lines(AddedEntry added, Wording wording) {
     List<String> lines = new ArrayList<>();
     lines.add(

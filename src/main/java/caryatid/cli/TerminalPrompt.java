@@ -1,17 +1,17 @@
 package caryatid.cli;
 
+import caryatid.entry.Entry;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Field;
-import caryatid.remark.Problem;
-import caryatid.remark.BadInput;
-import caryatid.remark.Argument;
-import caryatid.entry.form.NameNotation;
-import caryatid.entry.form.FormReader;
-import caryatid.entry.form.FormFault;
-import caryatid.entry.Entry;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.FormFault;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.form.NameNotation;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
 import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
@@ -57,13 +57,12 @@ final class TerminalPrompt {
    */
   record Said(String by, InputValue.Group given) {}
 
-  /** An entry completed by answers; initials first, so that nobody types all of it in vain. */
+  /**
+   * An entry completed by answers; initials come first, so that nobody types everything only to
+   * fail at the end.
+   */
   Said entry(
-      Optional<String> by,
-      Form form,
-      InputValue.Group given,
-      boolean all,
-      SuggestedRows offers) {
+      Optional<String> by, Form form, InputValue.Group given, boolean all, SuggestedRows offers) {
     String initials = by.orElseGet(this::initials);
     return new Said(initials, complete(form, given, all, offers));
   }
@@ -92,8 +91,7 @@ final class TerminalPrompt {
       if (typed.filter(t -> !Entry.isInitials(t)).isEmpty()) {
         return typed.orElse("");
       }
-      out.println(
-          wording.fill(FormFault.BAD_INITIALS.code(), Argument.text(typed.orElse(""))));
+      out.println(wording.fill(FormFault.BAD_INITIALS.code(), Argument.text(typed.orElse(""))));
     }
   }
 
@@ -103,7 +101,7 @@ final class TerminalPrompt {
         : answer(field);
   }
 
-  /** An answer that fits its field; one that does not is said to, and asked for again. */
+  /** An answer that fits its field. If it does not fit, the user is told why and asked again. */
   private Optional<InputValue> answer(Field field) {
     while (true) {
       Optional<InputValue> typed =
@@ -150,16 +148,13 @@ final class TerminalPrompt {
   private Optional<InputValue> row(Form form, boolean required, SuggestedRows offers) {
     Map<String, InputValue> members = new LinkedHashMap<>();
     Field name = form.fields().get(0);
-    Optional<InputValue> first =
-        answer(new Field(name.key(), name.type(), required));
+    Optional<InputValue> first = answer(new Field(name.key(), name.type(), required));
     if (first.isEmpty()) {
       return Optional.empty();
     }
     Optional<Answers> usual = offers.named(((InputValue.Single) first.get()).text());
     Map<String, InputValue> offered =
-        usual
-            .map(row -> SuggestedRows.given(row, PLACE))
-            .orElse(Map.of(name.key(), first.get()));
+        usual.map(row -> SuggestedRows.given(row, PLACE)).orElse(Map.of(name.key(), first.get()));
     for (Field field : form.fields()) {
       boolean asked = usual.isEmpty() || SuggestedRows.isAsked(usual.get(), field);
       if (!asked || field.type() instanceof FieldType.Computed) {

@@ -8,7 +8,7 @@ import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** The time somebody typed. */
+/** Converts a typed time. */
 final class TimeConverter implements ITypeConverter<OffsetDateTime> {
   @Override
   public OffsetDateTime convert(String typed) {

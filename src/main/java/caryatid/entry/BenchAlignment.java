@@ -9,7 +9,7 @@ import java.util.Optional;
  * The settings of the alignment items.
  *
  * @param items the items, in their order
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record BenchAlignment(List<Item> items, Optional<String> note) implements EntryContent {
 
@@ -24,7 +24,7 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
    * @param unit the unit of both
    * @param why why it is set otherwise than recommended
    * @param source the document that recommends it
-   * @param note what else is to be said
+   * @param note further remarks
    */
   public record Item(
       TermOrText<BenchItem> item,
@@ -70,7 +70,7 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
       return item.is(BenchItem.FASTENERS) || unit == SettingUnit.NEWTON_METRE;
     }
 
-    /** By what it is told apart from other items. */
+    /** What distinguishes it from other items. */
     public ItemKey key() {
       Optional<String> which =
           fastener.or(() -> item.is(BenchItem.FASTENERS) ? note : Optional.empty());

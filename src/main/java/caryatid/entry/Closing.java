@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param minutesStood minutes that the wearer stood
  * @param skin how the skin is
  * @param nextVisit the day of the next visit
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record Closing(
     OptionalInt socketComfort,

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * The components and the limits that their makers state.
  *
  * @param components in their order
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record Components(List<ComponentLimits> components, Optional<String> note)
     implements EntryContent {

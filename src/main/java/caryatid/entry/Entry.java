@@ -86,7 +86,7 @@ public record Entry(
     return String.format(Locale.ROOT, "%04d-%s", number, kind().key());
   }
 
-  /** Whether it is a stand whose numbers somebody typed: no result of a recording is kept. */
+  /** Whether it is a stand with typed numbers, for which no result of a recording is kept. */
   public boolean isTyped() {
     return kind() == EntryKind.STAND && file(KeptFile.Role.RESULT).isEmpty();
   }

@@ -40,7 +40,7 @@ public record KeptFile(String name, Role is, String original) {
       return code;
     }
 
-    /** What somebody typed, for example {@code earlier-sheet}. */
+    /** The typed name, for example {@code earlier-sheet}. */
     public static Optional<Role> of(String typed) {
       return Arrays.stream(values()).filter(r -> r.key().equals(typed)).findFirst();
     }

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param liftMm thickness of a lift, mm
  * @param liftUnder under which foot
  * @param pelvisLevel whether the pelvis is level
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record LegLength(
     List<Height> landmarks,

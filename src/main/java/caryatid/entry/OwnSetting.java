@@ -12,7 +12,7 @@ import java.util.OptionalInt;
  * @param succeeded how often it went well
  * @param heelHeightWantedMm the heel height wanted, mm
  * @param heelHeightSetMm the heel height that was set, mm
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record OwnSetting(
     String what,

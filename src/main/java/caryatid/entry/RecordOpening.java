@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param levelRight that of the right leg, where both have one
  * @param bodyMassKg body mass, kg
  * @param mobilityGrade mobility grade, 0 to 4
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record RecordOpening(
     String wearer,

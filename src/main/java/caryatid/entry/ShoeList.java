@@ -9,7 +9,7 @@ import java.util.OptionalInt;
  * The shoes that were checked.
  *
  * @param shoes in their order
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record ShoeList(List<Shoe> shoes, Optional<String> note) implements EntryContent {
 
@@ -20,7 +20,7 @@ public record ShoeList(List<Shoe> shoes, Optional<String> note) implements Entry
    * @param heelHeightMm effective heel height, mm
    * @param stand number of the entry of the stand in it
    * @param wearerSetsAnkleAlone whether the wearer sets the ankle to it alone
-   * @param note what else is to be said
+   * @param note further remarks
    */
   public record Shoe(
       String shoe,

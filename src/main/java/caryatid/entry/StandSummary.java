@@ -24,7 +24,7 @@ import java.util.Optional;
  * @param comfort the comfort
  * @param skin how the skin is
  * @param nextStep what is next
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record StandSummary(
     Optional<String> changed,

@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param socketComfort the socket comfort score, 0 to 10
  * @param pain pain, 0 (none) to 10
  * @param wearerSays how it is in the wearer's words
- * @param note what else is to be said
+ * @param note further remarks
  */
 public record Walking(
     List<Observation> observations,

@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** On which leg an item or a component is: always said where both legs have a prosthesis. */
+/** Requires the leg of an item or a component if both legs have a prosthesis. */
 final class LegCheck {
   private LegCheck() {}
 
@@ -38,7 +38,7 @@ final class LegCheck {
   }
 
   /**
-   * Requires that levels of single legs are said where both have a prosthesis.
+   * Requires the level of each leg if both have a prosthesis.
    *
    * @throws BadInput if not
    */
@@ -69,6 +69,10 @@ final class LegCheck {
         ? Optional.empty()
         : Optional.of(
             Problem.at(
-                place, RecordProblem.OTHER_LEG, field, Argument.term(side.get()), Argument.term(record)));
+                place,
+                RecordProblem.OTHER_LEG,
+                field,
+                Argument.term(side.get()),
+                Argument.term(record)));
   }
 }

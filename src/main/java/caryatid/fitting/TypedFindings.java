@@ -20,7 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The results of offsets that somebody typed: computed from the typed numbers, never typed. */
+/** The results of typed offsets, which are computed and never typed. */
 public final class TypedFindings {
   private static final String FINDINGS = "findings";
 
@@ -77,9 +77,7 @@ public final class TypedFindings {
   private static Estimate of(double mm, double standardUncertaintyMm) {
     Source typed = new Source(Cause.REPEATABILITY, "typed");
     return new Estimate(
-        mm,
-        List.of(
-            new Contribution(typed, standardUncertaintyMm, 1, Double.POSITIVE_INFINITY)));
+        mm, List.of(new Contribution(typed, standardUncertaintyMm, 1, Double.POSITIVE_INFINITY)));
   }
 
   private static double number(Answers row, String key) {

@@ -28,7 +28,7 @@ final class JsonObjectReader {
   /**
    * Reads an object.
    *
-   * @param at where in the document it stands, for what is said of it
+   * @param at its place in the document, for messages
    * @throws JsonMismatch if it is none, or not as the reader expects it
    */
   static <T> T read(JsonValue value, String at, Function<JsonObjectReader, T> reader) {

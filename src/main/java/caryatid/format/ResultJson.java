@@ -11,7 +11,7 @@ import caryatid.remark.Problem;
  * result gives the same bytes. The form is described in {@code docs/result.md}.
  */
 public final class ResultJson {
-  /** The name of a result's file; also where problems are said to be. */
+  /** The name of a result's file, which problems name as their place. */
   public static final String FILE_NAME = "result.json";
 
   private static final String AT = "result";

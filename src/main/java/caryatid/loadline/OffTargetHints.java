@@ -22,7 +22,7 @@ public record OffTargetHints(
       new OffTargetHints(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   /**
-   * What to look at in a direction.
+   * What to check if the line is too far in a direction.
    *
    * @param positive whether the line is too far anterior or lateral
    */

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param source the document it comes from, as the clinician cites it
  * @param line whose load line it is meant for: a foot's own unless the sheet says whole body
  * @param condition what else it is valid for (footwear, knee mode), in the clinician's words
- * @param lookAt what the document recommends to look at when the line is too far to one side
+ * @param lookAt what the document says to check if the line is too far to one side
  */
 public record Target(
     LandmarkInPlane at,
@@ -59,7 +59,7 @@ public record Target(
     }
   }
 
-  /** A target whose document recommends nothing to look at. */
+  /** A target whose document says nothing to check. */
   public Target(
       LandmarkInPlane at,
       double recommendedMm,

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 public final class BadInput extends Exception {
   private static final long serialVersionUID = 1L;
 
-  /** Problems listed at the most; whoever collects them stops there. */
+  /** The largest number of problems that are listed; collecting stops there. */
   public static final int CAP = 50;
 
   private final transient List<Problem> problems;

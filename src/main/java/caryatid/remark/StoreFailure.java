@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * What is kept on a disk cannot be read or written now: somebody else is writing, the disk is full
- * or fails, or the folder does not permit it. Nothing is wrong with what was given; the same may
- * succeed later or elsewhere.
+ * The store cannot be read or written now: another program is writing, the disk is full or fails,
+ * or the folder does not permit it. Nothing is wrong with what was given; the same may succeed
+ * later or elsewhere.
  */
 public final class StoreFailure extends Exception {
   private static final long serialVersionUID = 1L;

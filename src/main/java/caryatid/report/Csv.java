@@ -38,7 +38,7 @@ public final class Csv {
           "verdict",
           "source");
 
-  /** A result holds one state; the column stays for whoever reads it. */
+  /** A result holds one state; the column stays for programs that read it. */
   private static final String ONLY_STATE = "1";
 
   private Csv() {}

@@ -21,7 +21,7 @@ import java.util.List;
 /**
  * Whether the pages of a report show the result inside it.
  *
- * @param name the report's name, for what is said of it
+ * @param name the report's name, for messages
  * @param pdf the report
  * @param read what was read of it
  * @param kept the result inside

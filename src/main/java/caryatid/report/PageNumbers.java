@@ -50,7 +50,7 @@ final class PageNumbers {
   /**
    * What a report's pages do not show as a result says it.
    *
-   * @param name the report's name, for what is said of it
+   * @param name the report's name, for messages
    * @param wording in the report's language
    * @throws IOException if the report is no PDF
    */

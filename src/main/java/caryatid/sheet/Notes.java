@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param lastChange what was changed before this stand, and the setting that resulted
  * @param conclusion one sentence
- * @param comfort comfort as the wearer said it
+ * @param comfort comfort in the wearer's words
  * @param skin what the skin showed
  * @param reason why it is left, or changed
  * @param nextStep what comes next

@@ -33,7 +33,7 @@ final class WearerSection {
     return knee.optional("polycentric", ValueParsers.YES_NO).orElse(false);
   }
 
-  /** Of a knee of several axes, the one that its document names has to be said. */
+  /** For a polycentric knee, the sheet must name the axis that its document refers to. */
   static void axis(Section root, List<LandmarkEntry> landmarks) {
     boolean polycentric =
         root.optionalSection("knee").filter(WearerSection::isPolycentric).isPresent();

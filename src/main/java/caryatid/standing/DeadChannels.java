@@ -17,7 +17,9 @@ import java.util.List;
  * others.
  */
 final class DeadChannels {
-  /** From one look at a part of the stretch to the next, s; what is dead for longer is found. */
+  /**
+   * Time between the checked parts of the stretch, s; a channel that is dead for longer is found.
+   */
   private static final double STEP_S = 5;
 
   private final Recording recording;

@@ -7,7 +7,7 @@ import java.util.Arrays;
 
 /**
  * Centre of pressure and force of one foot or of the whole body, sample by sample, in the person's
- * frame. Arrays are not copied: whoever holds a trace does not change them.
+ * frame. Arrays are not copied; callers must not change them.
  */
 final class LoadSignals {
   final LoadLineOwner of;

@@ -64,7 +64,7 @@ public final class Backup {
    *
    * @param readMe lines that each zip leads with
    * @throws BadInput if the folder is there already, or there is no record
-   * @throws StoreFailure if somebody is writing to a record, or the backup cannot be written
+   * @throws StoreFailure if another program is writing to a record, or the backup cannot be written
    */
   public Made make(List<String> readMe) throws BadInput, StoreFailure {
     Path part = folder.resolveSibling(folder.getFileName() + PART);
@@ -97,8 +97,7 @@ public final class Backup {
       List<Problem> found = store.damage(record);
       damage.addAll(found);
       if (found.isEmpty()) {
-        store.pack(
-            record, part.resolve(code + ZIP), new BesideRecord(readMe, Optional.empty()));
+        store.pack(record, part.resolve(code + ZIP), new BesideRecord(readMe, Optional.empty()));
         codes.add(code);
       }
     }
@@ -126,8 +125,8 @@ public final class Backup {
    * @return their codes
    * @throws BadInput if the store has records, or anything about the backup is wrong; nothing is
    *     written then
-   * @throws StoreFailure if somebody else is writing, or it cannot be read or written; records that
-   *     were taken in by then are complete and stay
+   * @throws StoreFailure if another program is writing, or it cannot be read or written; records
+   *     that were taken in by then are complete and stay
    */
   public List<String> restore(String by) throws BadInput, StoreFailure {
     if (!store.codes().isEmpty()) {

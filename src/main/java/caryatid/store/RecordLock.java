@@ -43,13 +43,13 @@ final class RecordLock {
   }
 
   /**
-   * Does something while holding the lock, waiting for it where somebody else has it.
+   * Does something while holding the lock; waits if another program holds it.
    *
    * @param file the lock's file; made where there is none
    * @param who who takes it, for others to see
    * @param patience how long to wait
    * @throws BadInput if the work refuses
-   * @throws StoreFailure if somebody else still has it then; says who and since when
+   * @throws StoreFailure if another program still holds it then; says which and since when
    * @throws IOException if the file cannot be written, or the work fails
    */
   static <T> T holding(Path file, String who, Duration patience, Work<T> work)

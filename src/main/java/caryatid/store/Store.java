@@ -30,7 +30,7 @@ public final class Store {
    * The store in a folder; it is made when the first record is started.
    *
    * @param folder where it is or will be
-   * @param patience how long to wait while somebody else writes to the same record
+   * @param patience how long to wait while another program writes to the same record
    */
   public Store(Path folder, Duration patience) {
     this.folder = new StoreFolder(folder);
@@ -85,7 +85,7 @@ public final class Store {
    *
    * @param opening its first entry
    * @throws BadInput if there is a record of that code already, in whatever case its letters are
-   * @throws StoreFailure if somebody else is writing, or it cannot be written; nothing is left of
+   * @throws StoreFailure if another program is writing, or it cannot be written; nothing is left of
    *     it then
    */
   public Entry start(RecordCode code, Addition opening) throws BadInput, StoreFailure {
@@ -108,7 +108,7 @@ public final class Store {
    *
    * @throws BadInput if there is no such record, it was erased or is damaged, the corrected entry
    *     is not there
-   * @throws StoreFailure if somebody else is writing, or it cannot be written; the record is then
+   * @throws StoreFailure if another program is writing, or it cannot be written; the record is then
    *     as it was, unless the failure says otherwise
    */
   public Entry add(RecordCode code, Addition addition) throws BadInput, StoreFailure {
@@ -144,7 +144,7 @@ public final class Store {
    * Erases a record for good and leaves an entry that says when, by whom and why.
    *
    * @throws BadInput if there is no such record, or it was erased before
-   * @throws StoreFailure if somebody else is writing, or it cannot be erased
+   * @throws StoreFailure if another program is writing, or it cannot be erased
    */
   public void erase(RecordCode code, OffsetDateTime at, String by, String why)
       throws BadInput, StoreFailure {
@@ -176,7 +176,7 @@ public final class Store {
    *
    * @return what is wrong, file by file; empty for a record in good order
    * @throws BadInput if there is no such record
-   * @throws StoreFailure if somebody is writing to it
+   * @throws StoreFailure if another program is writing to it
    */
   public List<Problem> verify(RecordCode code) throws BadInput, StoreFailure {
     return checked(code, () -> RecordVerifier.verify(folder.record(code), locking.files(code)));
@@ -188,7 +188,7 @@ public final class Store {
    *
    * @return what is wrong, file by file; empty for a record in good order
    * @throws BadInput if there is no such record
-   * @throws StoreFailure if somebody is writing to it
+   * @throws StoreFailure if another program is writing to it
    */
   public List<Problem> damage(RecordCode code) throws BadInput, StoreFailure {
     return checked(code, () -> RecordVerifier.bytes(locking.files(code)));
@@ -219,10 +219,9 @@ public final class Store {
    * @param zip the file; it must not be there yet
    * @param beside what people read, added to the zip
    * @throws BadInput if there is no such record, or it is damaged
-   * @throws StoreFailure if somebody is writing to it, or the file cannot be written
+   * @throws StoreFailure if another program is writing to it, or the file cannot be written
    */
-  public void pack(RecordCode code, Path zip, BesideRecord beside)
-      throws BadInput, StoreFailure {
+  public void pack(RecordCode code, Path zip, BesideRecord beside) throws BadInput, StoreFailure {
     List<Problem> found = verify(code);
     if (!found.isEmpty()) {
       throw new BadInput(found);
@@ -243,7 +242,7 @@ public final class Store {
    * @return its code
    * @throws BadInput if the zip is damaged, hostile or no packed record, or the code is taken;
    *     nothing is written then
-   * @throws StoreFailure if somebody else is writing, the zip cannot be read or the record cannot
+   * @throws StoreFailure if another program is writing, the zip cannot be read or the record cannot
    *     be written
    */
   public RecordCode unpack(Path zip, String by) throws BadInput, StoreFailure {

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * Locks a record and finishes interrupted work before the next operation.
  *
  * @param folder where the records lie
- * @param patience how long to wait while somebody else holds a lock
+ * @param patience how long to wait while another program holds a lock
  */
 record StoreLocking(StoreFolder folder, Duration patience) {
 

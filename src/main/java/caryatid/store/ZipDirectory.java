@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A zip's central directory (APPNOTE.TXT 6.3, sections 4.3.12 and 4.3.16), read by us because the
- * JDK's reader keeps from its user what tells a link from a file. Zips of more than 65,534 files or
+ * A zip's central directory (APPNOTE.TXT 6.3, sections 4.3.12 and 4.3.16), read by this class
+ * because the JDK's reader does not show which entries are links. Zips of more than 65,534 files or
  * 4 GB (zip64) are not read.
  */
 final class ZipDirectory {

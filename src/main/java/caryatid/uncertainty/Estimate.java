@@ -8,7 +8,7 @@ import java.util.Map;
 /**
  * A measured value with its budget of uncertainty (JCGM 100:2008, clauses 5 and G.4).
  *
- * @param value the value; its unit is said by whoever holds it
+ * @param value the value; its owner defines the unit
  * @param contributions what each source adds; each source at most once
  */
 public record Estimate(double value, List<Contribution> contributions) {

@@ -5,6 +5,7 @@ package caryatid.uncertainty;
  * through it.
  *
  * @param cause what kind of source it is
- * @param of what tells it from other sources of its kind, for example the landmark and plane marked
+ * @param of what distinguishes it from other sources of its kind, for example the landmark and
+ *     plane marked
  */
 public record Source(Cause cause, String of) {}

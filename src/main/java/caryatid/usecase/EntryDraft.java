@@ -42,7 +42,7 @@ public record EntryDraft(
     files = List.copyOf(files);
   }
 
-  /** What is said back of words that are understood as a term with another word. */
+  /** What the user is told about words that were recognised as a term with another name. */
   public List<String> understood(Wording wording) {
     return new RecognisedTerms(wording).of(EntryForms.of(kind), given);
   }

@@ -28,7 +28,7 @@ public final class EraseRecord {
    *
    * @throws BadInput if there is no such record, it was erased before, or what is to be left of it
    *     cannot be kept
-   * @throws StoreFailure if somebody is writing to it, or it cannot be erased
+   * @throws StoreFailure if another program is writing to it, or it cannot be erased
    */
   public static void run(Records records, String code, ErasureReason reason)
       throws BadInput, StoreFailure {

@@ -16,7 +16,7 @@ public final class ExtendRecord {
    *
    * @param draft the entry
    * @throws BadInput if there is no such record, it takes no entries, or the entry does not fit
-   * @throws StoreFailure if somebody else is writing, or it cannot be written
+   * @throws StoreFailure if another program is writing, or it cannot be written
    */
   public static AddedEntry run(Records records, String code, EntryDraft draft)
       throws BadInput, StoreFailure {

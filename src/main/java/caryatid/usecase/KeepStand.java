@@ -20,7 +20,7 @@ import java.util.Optional;
 
 /**
  * Checks a stand and adds it to a fitting record with its files, in three steps: the record is
- * looked at before the check, the stand before anything is written, and then it is added.
+ * examined before the check, the stand before anything is written, and then it is added.
  */
 public final class KeepStand {
   private final Records records;
@@ -100,7 +100,7 @@ public final class KeepStand {
    * Adds the stand, with its report as a PDF.
    *
    * @throws BadInput if the record no longer takes it, or an input can no longer be read
-   * @throws StoreFailure if somebody else is writing, or it cannot be written
+   * @throws StoreFailure if another program is writing, or it cannot be written
    */
   public AddedEntry keep(Inputs inputs, Checked checked, Wording wording, Paper paper)
       throws BadInput, StoreFailure {

@@ -72,7 +72,7 @@ final class KeptResults {
 
   /**
    * A record's view with what its latest stands warn of. Of a result that cannot be read, the
-   * stand's entry tells as much as it can.
+   * stand's entry is used as far as it goes.
    */
   static RecordView view(StoredRecord record) {
     List<Entry> latest = StandWarnings.latest(record.record().valid());

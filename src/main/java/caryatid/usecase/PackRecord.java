@@ -27,7 +27,7 @@ public final class PackRecord {
    * @param zip the file to write; nothing is overwritten
    * @param wording language of the read-me and the report in it
    * @throws BadInput if the file is there already, or the record is not, or is damaged
-   * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
+   * @throws StoreFailure if another program is writing to the record, or the file cannot be written
    */
   public static void run(Records records, String code, Path zip, Wording wording, FileAccess files)
       throws BadInput, StoreFailure {
@@ -47,7 +47,7 @@ public final class PackRecord {
    *
    * @param wording language of what each zip leads with
    * @throws BadInput if the folder is there already, or there is no record
-   * @throws StoreFailure if somebody is writing to a record, or the backup cannot be written
+   * @throws StoreFailure if another program is writing to a record, or the backup cannot be written
    */
   public static Backup.Made all(Records records, Path folder, Wording wording)
       throws BadInput, StoreFailure {

@@ -19,10 +19,10 @@ public final class RecordReport {
   /**
    * Writes the report as a PDF.
    *
-   * @return what is damaged in the record and what of it cannot be read; it is said in the report,
-   *     which then is not to be signed
+   * @return what is damaged in the record or cannot be read; the report states it too, which then
+   *     is not to be signed
    * @throws BadInput if the file is there already, the record is not, or nothing of it can be read
-   * @throws StoreFailure if somebody is writing to the record, or the file cannot be written
+   * @throws StoreFailure if another program is writing to the record, or the file cannot be written
    */
   public static List<Problem> write(
       Records records, String code, Wording wording, Paper paper, Output output, FileAccess files)

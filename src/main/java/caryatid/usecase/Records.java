@@ -17,7 +17,7 @@ import java.util.Optional;
 
 /** A clinic's fitting records: where they lie, and the clock by which they are kept. */
 public final class Records {
-  /** How long to wait while somebody else writes to the same record. */
+  /** How long to wait while another program writes to the same record. */
   private static final Duration PATIENCE = Duration.ofSeconds(10);
 
   private final Path folder;

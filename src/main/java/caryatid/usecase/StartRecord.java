@@ -28,7 +28,7 @@ public final class StartRecord {
    *
    * @param opening its first entry
    * @throws BadInput if there is a record of that code already, or the entry does not fit
-   * @throws StoreFailure if somebody else is writing, or it cannot be written; nothing is left of
+   * @throws StoreFailure if another program is writing, or it cannot be written; nothing is left of
    *     it then
    */
   public static void run(Records records, String code, EntryDraft opening)

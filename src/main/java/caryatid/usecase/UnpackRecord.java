@@ -2,8 +2,8 @@ package caryatid.usecase;
 
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
-import caryatid.usecase.file.FileAccess;
 import caryatid.store.Backup;
+import caryatid.usecase.file.FileAccess;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -18,7 +18,7 @@ public final class UnpackRecord {
    * @return its code
    * @throws BadInput if the zip is not there, damaged, hostile or no packed record, or its code is
    *     taken
-   * @throws StoreFailure if somebody else is writing, or the record cannot be written
+   * @throws StoreFailure if another program is writing, or the record cannot be written
    */
   public static String run(Records records, Path zip, String by, FileAccess files)
       throws BadInput, StoreFailure {
@@ -33,7 +33,7 @@ public final class UnpackRecord {
    * @param by initials of who does it, for others to see meanwhile
    * @return their codes
    * @throws BadInput if there are records already, or anything about the backup is wrong
-   * @throws StoreFailure if somebody else is writing, or they cannot be written
+   * @throws StoreFailure if another program is writing, or they cannot be written
    */
   public static List<String> all(Records records, Path folder, String by)
       throws BadInput, StoreFailure {

@@ -58,7 +58,7 @@ public final class VerifyRecord {
    * Verifies a record.
    *
    * @throws BadInput if there is no such record
-   * @throws StoreFailure if somebody is writing to it
+   * @throws StoreFailure if another program is writing to it
    */
   public static Verified run(Records records, String code) throws BadInput, StoreFailure {
     Store store = records.store();

@@ -5,11 +5,11 @@ import caryatid.entry.Entry;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** What somebody accepted as it is; an acceptance that names no entry settles none. */
+/** What was accepted as it is; an acceptance that names no entry applies to none. */
 final class Acceptances {
   private Acceptances() {}
 
-  /** Whether somebody accepted something of an entry after it was added. */
+  /** Whether something of an entry was accepted after it was added. */
   static boolean isAccepted(List<Entry> valid, int entry) {
     OptionalInt number = OptionalInt.of(entry);
     return valid.stream()

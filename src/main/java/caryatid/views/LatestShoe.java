@@ -11,7 +11,7 @@ import java.util.Map;
  * The latest entry about a shoe.
  *
  * @param entry the number of the entry that says it
- * @param said what it says
+ * @param said the shoe as that entry describes it
  */
 record LatestShoe(int entry, ShoeList.Shoe said) {
 

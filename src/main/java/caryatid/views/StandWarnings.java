@@ -35,7 +35,7 @@ public record StandWarnings(List<Warning> all) {
   /** A knee's axis as trial sheets name it. */
   private static final String KNEE = "knee centre";
 
-  /** Of less weight where the stand is judged, but to be known by whoever relies on it later. */
+  /** Less important when the stand is judged, but relevant to anyone who relies on it later. */
   private static final Set<Topic> AS_WELL =
       Set.of(LoadLineRemark.KNEE_LOCKED, StandRemark.BODY_MASS_DIFFERS);
 
@@ -43,7 +43,7 @@ public record StandWarnings(List<Warning> all) {
    * One warning.
    *
    * @param stand the entry it is from
-   * @param said what is said
+   * @param said the warning
    * @param accepted the entries that accept something of this stand
    */
   public record Warning(Entry stand, GroupedRemark said, List<Entry> accepted) {

@@ -2,10 +2,10 @@ package caryatid.views;
 
 import caryatid.entry.Assessment;
 import caryatid.entry.Closing;
-import caryatid.entry.EntryContent;
 import caryatid.entry.Entry;
-import caryatid.entry.TermOrText;
+import caryatid.entry.EntryContent;
 import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -17,18 +17,18 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/** Finds what is open of how the wearer walks, feels and comes again. */
+/** Finds open issues of the wearer's walking, skin and comfort, and the next visit. */
 final class WearerIssues {
   /** Words for skin of which nothing is open, folded; whatever else is said is for a person. */
   private static final Pattern NO_MARKS =
       Pattern.compile(
-          "(?:none|no (?:marks?|redness|findings)|nothing|clear|intact|unremarkable|normal|ok|fine|good"
-              + "|keine?(?: druckstellen?| rötung(?:en)?| befunde?)?|nichts|ohne befund|o\\. ?b"
-              + "|unauffällig|reizlos|intakt|in ordnung|gut"
-              + "|rien|aucune?(?: marque| rougeur)?|pas de (?:marques?|rougeur)|intacte?|normale?"
-              + "|sans particularité|bien"
-              + "|ninguna?|nada|sin (?:marcas|enrojecimiento|hallazgos|lesiones)|íntegra|intacta|bien)"
-              + "\\.?");
+          "(?:none|no"
+              + " (?:marks?|redness|findings)|nothing|clear|intact|unremarkable|normal|ok|fine|good|keine?(?:"
+              + " druckstellen?| rötung(?:en)?| befunde?)?|nichts|ohne befund|o\\."
+              + " ?b|unauffällig|reizlos|intakt|in ordnung|gut|rien|aucune?(?: marque|"
+              + " rougeur)?|pas de (?:marques?|rougeur)|intacte?|normale?|sans"
+              + " particularité|bien|ninguna?|nada|sin"
+              + " (?:marcas|enrojecimiento|hallazgos|lesiones)|íntegra|intacta|bien)\\.?");
 
   private final List<Entry> valid;
   private final List<Remark> open = new ArrayList<>();
@@ -52,7 +52,9 @@ final class WearerIssues {
     return List.copyOf(issues.open);
   }
 
-  /** What was seen when the wearer last walked; a later walking that does not name it settles it. */
+  /**
+   * What was seen when the wearer last walked; a later walking that does not name it settles it.
+   */
   private void deviations() {
     Optional<Entry> last =
         valid.stream()
@@ -101,8 +103,7 @@ final class WearerIssues {
 
   /** The last score below the one before it. */
   private void fell(OpenIssue what, Function<EntryContent, OptionalInt> score) {
-    List<Entry> scored =
-        valid.stream().filter(e -> score.apply(e.content()).isPresent()).toList();
+    List<Entry> scored = valid.stream().filter(e -> score.apply(e.content()).isPresent()).toList();
     if (scored.size() < 2) {
       return;
     }

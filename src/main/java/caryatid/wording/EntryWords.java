@@ -104,7 +104,7 @@ public final class EntryWords {
     return CHOICES.contains(key) ? wording.word("Choice." + text.replace(' ', '-')) : text;
   }
 
-  /** A name: its term in the reader's language, then what a person said as it was said. */
+  /** A name: its term in the reader's language, then the person's words unchanged. */
   public String name(String key, TermOrText<?> name) {
     return name(key, name.code(), name.text());
   }
@@ -112,9 +112,7 @@ public final class EntryWords {
   /** What a row of the alignment sets: the item, which fastener, on which leg. */
   public String item(BenchAlignment.Item row) {
     return Stream.of(
-            Optional.of(name("item", row.item())),
-            row.fastener(),
-            row.side().map(wording::word))
+            Optional.of(name("item", row.item())), row.fastener(), row.side().map(wording::word))
         .flatMap(Optional::stream)
         .collect(Collectors.joining(", "));
   }
@@ -140,7 +138,7 @@ public final class EntryWords {
   /**
    * Everything that answers say, a line each.
    *
-   * @param leftOut keys that are not told
+   * @param leftOut keys that are left out
    */
   public List<String> lines(Answers answers, String... leftOut) {
     List<String> lines = new ArrayList<>();

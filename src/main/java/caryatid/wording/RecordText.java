@@ -62,7 +62,7 @@ public final class RecordText {
     return List.copyOf(text.lines);
   }
 
-  /** What whoever takes in a packed record must know before anything else. */
+  /** What the user must know first after importing a packed record. */
   public static List<String> readMe(RecordView view, Wording wording) {
     RecordText text = new RecordText(wording, LandmarkWords.of(view, wording));
     text.say("", "ReadMe.head", view.code().text());

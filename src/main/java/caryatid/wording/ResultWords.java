@@ -84,8 +84,8 @@ public final class ResultWords {
   }
 
   /**
-   * What the target's document recommends to look at, where the load line is beyond the tolerance
-   * and the clinician wrote it down.
+   * What the target's document says to check, if the load line is beyond the tolerance and the
+   * clinician wrote it down.
    */
   public static Optional<String> advice(Finding finding) {
     Target target = finding.target();

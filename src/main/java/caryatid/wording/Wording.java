@@ -136,7 +136,7 @@ public final class Wording {
     return fill(key, arguments, this::say);
   }
 
-  /** The same with numbers that can be told apart. */
+  /** The same with as many digits as it takes to tell the numbers apart. */
   private String sentence(String key, List<Argument> arguments) {
     return fill(
         key,

@@ -43,7 +43,7 @@ public sealed interface FieldType {
   record Day() implements FieldType {}
 
   /**
-   * What the program computes: nobody is asked for it, and who types it is refused.
+   * A value that the program computes: it is not asked for, and refused if given.
    *
    * @param choice what files hold
    */

@@ -13,7 +13,7 @@ import java.util.Optional;
 public record Form(List<Field> fields, List<NumberOrder> orders) {
 
   /**
-   * That a number is at most another one, where both are said.
+   * Requires that a number is at most another one, if both are given.
    *
    * @param lower key of the one
    * @param upper key of the other

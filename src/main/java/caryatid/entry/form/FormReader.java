@@ -49,7 +49,7 @@ public final class FormReader {
     return answers;
   }
 
-  /** What is said of a number that is outside its range, also where no form was filled in. */
+  /** The problem of a number outside its range, also if no form was filled in. */
   public static Problem outside(Place place, String key, BigDecimal number, Range range) {
     return Problem.at(
         place,
@@ -213,7 +213,7 @@ public final class FormReader {
     return Optional.of(new Answers.Value.Words(given.text()));
   }
 
-  /** What somebody typed may leave blanks out, or have a dot between units. */
+  /** Typed text may leave blanks out, or have a dot between units. */
   private Optional<Answers.Value> choice(
       String name, FieldType.Choice type, InputValue.Single given) {
     Optional<String> chosen =

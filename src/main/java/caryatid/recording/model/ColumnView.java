@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param name as it stands in the file; empty where it has none
  * @param first its first cells, as they are written
  * @param byName what its name says
- * @param channel the channel that its name tells
+ * @param channel the channel that its name states
  * @param byNumbers what its numbers look like
  * @param low the 10th percentile of its numbers that are not near zero
  * @param high their 90th percentile

@@ -13,7 +13,7 @@ import java.io.InputStream;
  */
 public interface NamedBytes {
 
-  /** The name as the user gave it; said in every problem. */
+  /** The name as the user gave it; every problem states it. */
   String name();
 
   /**

@@ -1,6 +1,6 @@
 package caryatid.recording.model;
 
-/** A fixed series of finite numbers; its unit and frame are said by whoever holds it. */
+/** An immutable series of finite numbers; its owner defines the unit and frame. */
 public final class Samples {
   private final double[] values;
 

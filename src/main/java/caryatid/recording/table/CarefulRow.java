@@ -73,7 +73,7 @@ final class CarefulRow {
         Place.of(file, line), problem, count(table.head().named()), count(cells.size()));
   }
 
-  /** A number that seems cut is left out, and said; a time is not guessed. */
+  /** A number that seems cut off is left out with a remark; a time is not guessed. */
   private StageFindings keepCut(List<String> cells, int line) {
     int last = cells.size() - 1;
     StageFindings findings = nothing;

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  *
  * @param kind what it holds
  * @param channel the channel, where it holds one of a plate
- * @param plate what in the name tells the plates apart; empty where nothing does
+ * @param plate the part of the name that distinguishes plates; empty if there is none
  * @param version which of several versions it holds, as raw or filtered; empty where none is named
  */
 public record ColumnMeaning(
@@ -267,7 +267,7 @@ public record ColumnMeaning(
     return String.join(" ", telling);
   }
 
-  /** The name a plate gets from what tells it apart. */
+  /** The name a plate gets from the part of a column's name that distinguishes it. */
   public static String plateName(String telling) {
     if (telling.isEmpty()) {
       return "plate 1";

@@ -17,7 +17,7 @@ import java.util.zip.GZIPInputStream;
  * encoding whose digits and delimiters are single bytes.
  */
 final class ExportInput implements AutoCloseable {
-  /** How many bytes are looked at before the encoding is decided. */
+  /** How many bytes are examined before the encoding is decided. */
   private static final int START = 1 << 16;
 
   private final InputStream raw;

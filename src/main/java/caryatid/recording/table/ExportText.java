@@ -44,7 +44,7 @@ public final class ExportText {
     }
   }
 
-  /** The described encoding; none, with a problem, where nobody knows it. */
+  /** The described encoding; empty, with a problem, if it is unknown. */
   private Outcome<Optional<Charset>> charset() {
     StageFindings nothing = StageFindings.none(export.name());
     try {

@@ -13,7 +13,7 @@ import java.util.OptionalInt;
  * called.
  */
 final class HeadFinder {
-  /** How many lines are looked at: the longest preamble, and rows enough to see their kind. */
+  /** How many lines are examined: the longest preamble, and rows enough to see their kind. */
   static final int LOOK_AHEAD = 120;
 
   /** So many rows show what a column is like. */

@@ -19,7 +19,7 @@ final class Thousands {
     return hasTwoMarks(cell) && SURE.matcher(cell).matches();
   }
 
-  /** Asked of every cell looked at; the pattern is only for the few that may fit it. */
+  /** Called for every cell examined; the pattern is only for the few that may fit it. */
   private static boolean hasTwoMarks(String cell) {
     int point = cell.indexOf('.');
     int comma = cell.indexOf(',');

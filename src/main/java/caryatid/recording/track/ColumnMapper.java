@@ -76,7 +76,7 @@ public final class ColumnMapper {
   }
 
   /**
-   * Without times, or with a rate in their place, a column that counts samples tells of lost ones.
+   * Without times, or with a rate in their place, a column that counts samples reveals lost ones.
    */
   private OptionalInt index(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
     OptionalInt numbers = ofKind(head, ColumnMeaning.ColumnKind.INDEX);

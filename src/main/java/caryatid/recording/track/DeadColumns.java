@@ -23,7 +23,7 @@ final class DeadColumns {
   /** In a shorter time a coarse channel may not change, s (common practice, no source). */
   private static final double SHORTEST_S = 5;
 
-  /** A channel that freezes for a shorter time is nobody's loss, s (common practice, no source). */
+  /** A channel that freezes for a shorter time does no harm, s (common practice, no source). */
   private static final double FROZEN_S = 0.5;
 
   /** It freezes for so many times as long as its mean repeat (common practice, no source). */

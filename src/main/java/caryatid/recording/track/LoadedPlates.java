@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Tells a table's plates apart: those that carry somebody, those that carry nothing at all, and
+ * Divides a table's plates into those that carry somebody, those that carry nothing at all, and
  * sets of columns that hold all plates together and are no plate.
  */
 public final class LoadedPlates {

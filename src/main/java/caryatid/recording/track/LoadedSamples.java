@@ -48,7 +48,7 @@ public final class LoadedSamples {
     return new LoadedSamples(vertical, sign, unloaded);
   }
 
-  /** Whether more samples are loaded below zero than above; a single huge number tells nothing. */
+  /** Whether more samples are loaded below zero than above; a single huge number proves nothing. */
   private static boolean moreBelow(SampleSeries force) {
     int above = 0;
     int below = 0;

@@ -13,7 +13,7 @@ import caryatid.remark.Unit;
 import java.util.Arrays;
 import java.util.List;
 
-/** What the numbers would mean in each unit, so that whoever is asked for the unit can tell. */
+/** What the numbers would mean in each unit, so that the user can tell which one is right. */
 final class UnitEvidence {
   private final ParsedTable table;
   private final Axis vertical;

@@ -19,7 +19,7 @@ import java.util.Optional;
 /**
  * What forces and moments tell of an unknown unit of the centre of pressure: it moves as moment
  * over vertical force does, whatever the axes' directions, so that their ratio shows which unit
- * goes with which unit of moment. That is evidence for whoever is asked, and no answer.
+ * goes with which unit of moment. That is evidence for the user and not an answer.
  */
 public final class UnitsByMoments {
   /** Units differ by 2.5 times or more; horizontal forces and rounding change the ratio by less. */

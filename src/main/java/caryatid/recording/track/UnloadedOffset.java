@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What a plate shows while nobody stands on it: its offset. The longest unloaded stretch of half a
+ * The offset of a plate: what it shows while it is unloaded. The longest unloaded stretch of half a
  * second or more counts; each channel's mean in it is subtracted when the description asks for
  * that, and a vertical offset is remarked otherwise.
  */
@@ -22,7 +22,7 @@ final class UnloadedOffset {
   /** A shorter stretch is a step on or off (common practice, no source). */
   private static final double SHORTEST_S = 0.5;
 
-  /** A smaller offset matters to nobody, N (common practice, no source). */
+  /** A smaller offset does not matter, N (common practice, no source). */
   private static final double NOTEWORTHY_N = 2;
 
   private final RawPlate raw;

@@ -67,7 +67,7 @@ public sealed interface Block {
    *
    * @param parts of the table's width, in parts of all columns' sum
    * @param numbers whether it holds numbers, set flush right
-   * @param strong whether it is what the table is looked at for
+   * @param strong whether it is the most important column of the table
    */
   record TableColumn(String heading, double parts, boolean numbers, boolean strong) {
     public TableColumn(String heading, double parts, boolean numbers) {

@@ -27,7 +27,7 @@ final class CurrentSettingsTable {
     this.wording = wording;
   }
 
-  /** The table, and what must be said with it; empty where nothing was set. */
+  /** The table and the remarks that belong to it; empty if nothing was set. */
   List<Block> blocks() {
     if (settings.isEmpty()) {
       return List.of();

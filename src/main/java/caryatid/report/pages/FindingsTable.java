@@ -103,7 +103,7 @@ final class FindingsTable {
         : Optional.empty();
   }
 
-  /** Where a prosthetic knee may bend, it comes first, and nobody is advised to measure again. */
+  /** If a prosthetic knee may bend, that comes first, and measuring again is not advised. */
   boolean advise() {
     return !KneeSafety.mayBend(state.remarks());
   }

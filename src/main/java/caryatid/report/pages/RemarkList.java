@@ -16,7 +16,7 @@ import java.util.Set;
 
 /** Remarks on a state and its stands, in the order of their weight. */
 final class RemarkList {
-  /** What the report's tables say of each finding, and need not be said again. */
+  /** Remarks that the report's tables already state for each finding. */
   private static final Set<Topic> IN_TABLES =
       Set.of(
           StateRemark.TOLERANCE_TOO_NARROW,

@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
 
 /** Page two of a check's report: the numbers behind page one, and how they were found. */
 public final class SecondPage {
-  /** The cautions of every report, in the order in which they are said. */
+  /** The cautions of every report, in their order. */
   private static final int CAUTIONS = 9;
 
   /** So many digits of a checksum are enough to tell files apart by eye. */

@@ -26,7 +26,7 @@ public final class PageComparison {
    * stands on a page, in its letters and drawings, in anything laid over it, in what is read aloud,
    * and in what opening the document does. How its bytes are packed does not matter.
    *
-   * @param name the report's name, for what is said of it
+   * @param name the report's name, for messages
    * @return a problem for each page and each other part that differs; none if all is the same
    * @throws IOException if one of the two is no PDF
    */

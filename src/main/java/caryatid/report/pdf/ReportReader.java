@@ -43,7 +43,7 @@ public final class ReportReader {
   /**
    * Reads a report.
    *
-   * @param name the report's name, for what is said of it
+   * @param name the report's name, for messages
    * @throws BadInput if it is no PDF that can be read, or no report of this program: without a
    *     recording, a trial sheet and a result, or with other files inside
    */

@@ -140,7 +140,7 @@ public final class Section {
   }
 
   /**
-   * Closes the section, refusing keys nobody asked for, and makes its value.
+   * Closes the section, refuses keys that were never asked for, and builds its value.
    *
    * @param value called only when the section is sound, so that all it required is there
    */

@@ -86,6 +86,9 @@ class RecordNumbersTest {
     if (block instanceof Block.Facts facts) {
       return facts.facts().stream().map(fact -> fact.label() + " " + fact.value());
     }
+    if (block instanceof Block.Points points) {
+      return points.points().stream().map(point -> point.lead() + " " + point.words());
+    }
     return block instanceof Block.Prose prose ? Stream.of(prose.words()) : Stream.of();
   }
 
@@ -189,5 +192,23 @@ class RecordNumbersTest {
             "Entries 5",
             "Stands 2",
             "Entry 3 was before the last change of the alignment (entry 4).");
+  }
+
+  /** Entries: 1 opening, 2 and 4 bench alignment, 3 and 5 stands, 6 accepted, 7 corrects 5. */
+  @Test
+  void entriesAreNamedByTheirOwnNumbers() throws Exception {
+    RecordView view = RecordView.of(new DemoRecord(folder).story().read());
+    RecordReportData story = new RecordReportData(view, Map.of(3, Numbered.state()));
+    List<String> said =
+        FittingReport.content(story, "caryatid test", ENGLISH, Paper.A4).pages().stream()
+            .flatMap(List::stream)
+            .flatMap(RecordNumbersTest::said)
+            .map(RecordNumbersTest::plain)
+            .toList();
+    assertThat(said)
+        .contains(
+            "Wearer's code DEMO-7", "Entries 7", "toe-out: the wearer prefers it (entry 6, AB)")
+        .anyMatch(line -> line.equals("static alignment; superseded by entry 7"))
+        .anyMatch(line -> line.startsWith("The record up to entry 7, by its head digest"));
   }
 }

@@ -1,6 +1,6 @@
 package caryatid.standing;
 
-import caryatid.recording.model.Recording;
+import caryatid.recording.model.Sampled;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -22,11 +22,14 @@ final class DeadChannels {
    */
   private static final double STEP_S = 5;
 
-  private final Recording recording;
+  /** One of so many samples tells most often, and much faster, that a part is not dead. */
+  private static final int EVERY = 8;
+
+  private final Sampled recording;
   private final Limits limits;
   private final List<Problem> problems = new ArrayList<>();
 
-  private DeadChannels(Recording recording, Limits limits) {
+  private DeadChannels(Sampled recording, Limits limits) {
     this.recording = recording;
     this.limits = limits;
   }
@@ -37,7 +40,7 @@ final class DeadChannels {
    * @param quiet the traces of the feet and the whole body, cut to the stretch
    * @throws BadInput with every plate and direction that is refused
    */
-  static void refuse(List<LoadSignals> quiet, Recording recording, Limits limits) throws BadInput {
+  static void refuse(List<LoadSignals> quiet, Sampled recording, Limits limits) throws BadInput {
     DeadChannels channels = new DeadChannels(recording, limits);
     quiet.stream().filter(trace -> !trace.plate.isEmpty()).forEach(channels::look);
     if (!channels.problems.isEmpty()) {
@@ -57,7 +60,7 @@ final class DeadChannels {
     int window = Math.min(mm.length, samples(limits.leastSdS()));
     double partS = window / recording.rateHz();
     double leastMm = limits.leastSdMm(partS);
-    double sdMm = leastSd(mm, window);
+    double sdMm = leastSd(mm, window, leastMm);
     if (!(sdMm >= leastMm)) {
       problem(
           topic,
@@ -68,17 +71,36 @@ final class DeadChannels {
     }
   }
 
-  /** The smallest standard deviation in any part of a length, the last part included. */
-  private double leastSd(double[] mm, int window) {
-    double least = sd(mm, mm.length - window, mm.length);
+  /**
+   * The smallest standard deviation in any part of a length, the last part included; where it is
+   * not below {@code enoughMm}, any number that is not.
+   */
+  private double leastSd(double[] mm, int window, double enoughMm) {
+    double least = sd(mm, mm.length - window, mm.length, enoughMm);
     for (int from = 0; from + window < mm.length; from += samples(STEP_S)) {
-      least = Math.min(least, sd(mm, from, from + window));
+      least = Math.min(least, sd(mm, from, from + window, enoughMm));
     }
     return least;
   }
 
-  private static double sd(double[] mm, int from, int to) {
-    return SampleStatistics.standardDeviation(Arrays.copyOfRange(mm, from, to));
+  private static double sd(double[] mm, int from, int to, double enoughMm) {
+    return someMove(mm, from, to, enoughMm)
+        ? enoughMm
+        : SampleStatistics.standardDeviation(Arrays.copyOfRange(mm, from, to));
+  }
+
+  /**
+   * Whether some samples alone deviate enough for all: the squares of all deviations, which are
+   * from the mean of all, add up to no less.
+   */
+  private static boolean someMove(double[] mm, int from, int to, double enoughMm) {
+    double[] some = new double[(to - from) / EVERY];
+    for (int i = 0; i < some.length; i++) {
+      some[i] = mm[from + EVERY * i];
+    }
+    return some.length > 1
+        && SampleStatistics.covariance(some, some) * (some.length - 1)
+            > enoughMm * enoughMm * (to - from);
   }
 
   private int samples(double seconds) {
@@ -102,6 +124,6 @@ final class DeadChannels {
   }
 
   private void problem(StandProblem topic, Argument... arguments) {
-    problems.add(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+    problems.add(Problem.at(Place.of(recording.file()), topic, arguments));
   }
 }

@@ -2,7 +2,7 @@ package caryatid.standing;
 
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.Recording;
+import caryatid.recording.model.Sampled;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -40,10 +40,10 @@ final class Squats {
   /** Nobody who stands with a prosthesis weighs less, kg (common practice, no source). */
   private static final double LEAST_BODY_KG = 10;
 
-  private final Recording recording;
+  private final Sampled recording;
   private final Limits limits;
 
-  private Squats(Recording recording, Limits limits) {
+  private Squats(Sampled recording, Limits limits) {
     this.recording = recording;
     this.limits = limits;
   }
@@ -53,7 +53,7 @@ final class Squats {
    * @throws BadInput if it is not quiet standing, or nobody
    */
   static void refuse(
-      List<LoadSignals> quiet, QuietStretch stretch, Recording recording, Limits limits)
+      List<LoadSignals> quiet, QuietStretch stretch, Sampled recording, Limits limits)
       throws BadInput {
     Squats squats = new Squats(recording, limits);
     for (LoadSignals trace : quiet) {
@@ -142,6 +142,6 @@ final class Squats {
   }
 
   private BadInput bad(StandProblem topic, Argument... arguments) {
-    return new BadInput(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+    return new BadInput(Problem.at(Place.of(recording.file()), topic, arguments));
   }
 }

@@ -2,7 +2,7 @@ package caryatid.standing;
 
 import caryatid.geometry.Side;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.Recording;
+import caryatid.recording.model.Sampled;
 import caryatid.recording.model.UsableMask;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -22,8 +22,7 @@ import java.util.stream.Collectors;
 record StanceSignals(List<LoadSignals> all, UsableMask usable) {
 
   /** The traces of a recording. */
-  static StanceSignals of(Recording recording, Stance stance, List<Side> prosthetic)
-      throws BadInput {
+  static StanceSignals of(Sampled recording, Stance stance, List<Side> prosthetic) throws BadInput {
     if (stance instanceof Stance.PlatePerFoot feet) {
       return feet(track(recording, feet.leftPlate()), track(recording, feet.rightPlate()));
     }
@@ -56,7 +55,7 @@ record StanceSignals(List<LoadSignals> all, UsableMask usable) {
     return new StanceSignals(List.copyOf(traces), left.usable().and(right.usable()));
   }
 
-  private static PlateTrack track(Recording recording, Optional<String> plate) throws BadInput {
+  private static PlateTrack track(Sampled recording, Optional<String> plate) throws BadInput {
     if (plate.isPresent()) {
       return track(recording, plate.get());
     }
@@ -66,7 +65,7 @@ record StanceSignals(List<LoadSignals> all, UsableMask usable) {
     return recording.plates().get(0);
   }
 
-  private static PlateTrack track(Recording recording, String plate) throws BadInput {
+  private static PlateTrack track(Sampled recording, String plate) throws BadInput {
     Optional<PlateTrack> track = recording.plate(plate);
     if (track.isEmpty()) {
       throw bad(recording, StandProblem.NO_SUCH_PLATE, Argument.text(plate), names(recording));
@@ -74,12 +73,12 @@ record StanceSignals(List<LoadSignals> all, UsableMask usable) {
     return track.get();
   }
 
-  private static Argument names(Recording recording) {
+  private static Argument names(Sampled recording) {
     return Argument.text(
         recording.plates().stream().map(PlateTrack::plate).collect(Collectors.joining(", ")));
   }
 
-  private static BadInput bad(Recording recording, StandProblem topic, Argument... arguments) {
-    return new BadInput(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+  private static BadInput bad(Sampled recording, StandProblem topic, Argument... arguments) {
+    return new BadInput(Problem.at(Place.of(recording.file()), topic, arguments));
   }
 }

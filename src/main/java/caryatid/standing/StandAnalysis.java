@@ -3,6 +3,7 @@ package caryatid.standing;
 import caryatid.geometry.Side;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.Recording;
+import caryatid.recording.model.Sampled;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -60,9 +61,7 @@ public final class StandAnalysis {
         StanceSignals.of(recording, conditions.stance(), conditions.prosthetic());
     QuietStretch stretch =
         new StretchSelector(recording, traces, limits).settle(conditions.byHand());
-    List<LoadSignals> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
-    DeadChannels.refuse(quiet, recording, limits);
-    Squats.refuse(quiet, stretch, recording, limits);
+    List<LoadSignals> quiet = quiet(recording, traces, stretch, limits);
     List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
     List<Sway> sway =
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();
@@ -76,6 +75,29 @@ public final class StandAnalysis {
         new Standing(stretch, recording.rateHz(), loads, sway, placements, share, List.of());
     List<Remark> remarks = StandRemarks.of(silent, quiet, conditions, limits);
     return new Standing(stretch, recording.rateHz(), loads, sway, placements, share, remarks);
+  }
+
+  /**
+   * Seeks a quiet stand on one plate, and measures nothing in it. What this refuses, {@link
+   * #analyse} refuses for the same reason; what this finds, it refuses only by the body mass.
+   *
+   * @throws BadInput if it is not quiet standing by the usual limits, or a channel seems dead
+   */
+  public static void seek(Sampled recording, Stance stance) throws BadInput {
+    StanceSignals traces = StanceSignals.of(recording, stance, List.of(Side.LEFT));
+    QuietStretch stretch =
+        new StretchSelector(recording, traces, Limits.USUAL).settle(Optional.empty());
+    quiet(recording, traces, stretch, Limits.USUAL);
+  }
+
+  /** The signals over a stretch, none of them impossible. */
+  private static List<LoadSignals> quiet(
+      Sampled recording, StanceSignals traces, QuietStretch stretch, Limits limits)
+      throws BadInput {
+    List<LoadSignals> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
+    DeadChannels.refuse(quiet, recording, limits);
+    Squats.refuse(quiet, stretch, recording, limits);
+    return quiet;
   }
 
   /** Assumes that the left foot is on the left. */

@@ -1,7 +1,6 @@
 package caryatid.standing;
 
-import caryatid.recording.model.Recording;
-import caryatid.recording.model.Samples;
+import caryatid.recording.model.Sampled;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -18,11 +17,11 @@ import java.util.Optional;
 final class StretchSelector {
   private static final int FEWEST_SAMPLES = 10;
 
-  private final Recording recording;
+  private final Sampled recording;
   private final StanceSignals traces;
   private final Limits limits;
 
-  StretchSelector(Recording recording, StanceSignals traces, Limits limits) {
+  StretchSelector(Sampled recording, StanceSignals traces, Limits limits) {
     this.recording = recording;
     this.traces = traces;
     this.limits = limits;
@@ -92,13 +91,13 @@ final class StretchSelector {
     double halfS = 0.5 / recording.rateHz();
     int from = firstAt(byHand.fromS() - halfS);
     int to = from;
-    while (to < recording.timeS().size() && recording.timeS().at(to) <= byHand.toS() + halfS) {
+    while (to < recording.size() && recording.timeS(to) <= byHand.toS() + halfS) {
       if (!traces.usable().at(to)) {
-        throw bad(StandProblem.GAP_BY_HAND, Argument.of(recording.timeS().at(to), Unit.S));
+        throw bad(StandProblem.GAP_BY_HAND, Argument.of(recording.timeS(to), Unit.S));
       }
       to++;
     }
-    double durationS = to > from ? recording.timeS().at(to - 1) - recording.timeS().at(from) : 0;
+    double durationS = to > from ? recording.timeS(to - 1) - recording.timeS(from) : 0;
     if (to - from < FEWEST_SAMPLES || durationS < limits.shortestS()) {
       throw bad(
           StandProblem.TOO_SHORT_BY_HAND,
@@ -110,15 +109,15 @@ final class StretchSelector {
     if (from > 0) {
       leftOut.add(new QuietStretchFinder.Run(0, from, Reason.BY_HAND));
     }
-    if (to < recording.timeS().size()) {
-      leftOut.add(new QuietStretchFinder.Run(to, recording.timeS().size(), Reason.BY_HAND));
+    if (to < recording.size()) {
+      leftOut.add(new QuietStretchFinder.Run(to, recording.size(), Reason.BY_HAND));
     }
     return stretch(from, to, true, leftOut);
   }
 
   private int firstAt(double fromS) {
     int from = 0;
-    while (from < recording.timeS().size() && recording.timeS().at(from) < fromS) {
+    while (from < recording.size() && recording.timeS(from) < fromS) {
       from++;
     }
     return from;
@@ -126,12 +125,17 @@ final class StretchSelector {
 
   private QuietStretch stretch(
       int from, int to, boolean byHand, List<QuietStretchFinder.Run> leftOut) {
-    Samples time = recording.timeS();
     List<UnusedPart> parts =
         leftOut.stream()
-            .map(r -> new UnusedPart(time.at(r.fromIndex()), time.at(r.toIndex() - 1), r.reason()))
+            .map(
+                r ->
+                    new UnusedPart(
+                        recording.timeS(r.fromIndex()),
+                        recording.timeS(r.toIndex() - 1),
+                        r.reason()))
             .toList();
-    return new QuietStretch(from, to, time.at(from), time.at(to - 1), byHand, parts);
+    return new QuietStretch(
+        from, to, recording.timeS(from), recording.timeS(to - 1), byHand, parts);
   }
 
   private void steady(LoadSignals trace) throws BadInput {
@@ -175,11 +179,11 @@ final class StretchSelector {
   }
 
   private double recordedS() {
-    int last = recording.timeS().size() - 1;
-    return recording.timeS().at(last) - recording.timeS().at(0) + 1 / recording.rateHz();
+    int last = recording.size() - 1;
+    return recording.timeS(last) - recording.timeS(0) + 1 / recording.rateHz();
   }
 
   private BadInput bad(StandProblem topic, Argument... arguments) {
-    return new BadInput(Problem.at(Place.of(recording.provenance().name()), topic, arguments));
+    return new BadInput(Problem.at(Place.of(recording.file()), topic, arguments));
   }
 }

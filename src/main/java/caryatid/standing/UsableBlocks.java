@@ -16,11 +16,7 @@ final class UsableBlocks {
   UsableBlocks(UsableMask usable, int[] edges) {
     badBefore = new int[edges.length];
     for (int b = 0; b + 1 < edges.length; b++) {
-      boolean good = true;
-      for (int i = edges[b]; i < edges[b + 1]; i++) {
-        good &= usable.at(i);
-      }
-      badBefore[b + 1] = badBefore[b] + (good ? 0 : 1);
+      badBefore[b + 1] = badBefore[b] + (usable.throughout(edges[b], edges[b + 1]) ? 0 : 1);
     }
   }
 

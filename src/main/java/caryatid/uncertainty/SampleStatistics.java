@@ -40,7 +40,7 @@ public final class SampleStatistics {
       throw new IllegalArgumentException("covariance of " + a.length + " and " + b.length);
     }
     double meanA = mean(a);
-    double meanB = mean(b);
+    double meanB = a == b ? meanA : mean(b);
     double sum = 0;
     double restA = 0;
     double restB = 0;

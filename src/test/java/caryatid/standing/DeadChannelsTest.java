@@ -72,6 +72,23 @@ class DeadChannelsTest {
     assertThat(refusals(plate(5.01, trembling(0.0502, 501), trembling(2, 501)))).isEmpty();
   }
 
+  /** What deviates in every eighth sample, or only between them, counts by all samples. */
+  @Test
+  void samplesBetweenThoseThatAreLookedAtFirstCountAsWell() {
+    for (int offset : new int[] {0, 5}) {
+      IntToDoubleFunction under = everyEighth(0.0999, offset);
+      IntToDoubleFunction over = everyEighth(0.1001, offset);
+      assertThat(refusals(plate(20, under, trembling(2, 2000)))).hasSize(1);
+      assertThat(refusals(plate(20, over, trembling(2, 2000)))).isEmpty();
+    }
+  }
+
+  /** To and fro in one of eight samples, with a standard deviation (n - 1) in 2000 samples. */
+  private static IntToDoubleFunction everyEighth(double sdMm, int offset) {
+    double mm = sdMm * Math.sqrt(8 * 1999.0 / 2000);
+    return i -> i % 8 != offset ? 0 : i % 16 < 8 ? mm : -mm;
+  }
+
   @Test
   void aChannelThatDiesDuringTheStandIsRefused() {
     IntToDoubleFunction live = trembling(2, 6000);

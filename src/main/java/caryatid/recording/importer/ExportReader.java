@@ -14,6 +14,7 @@ import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
+import caryatid.recording.model.Sampled;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.table.ExportText;
 import caryatid.recording.table.NumberColumn;
@@ -105,8 +106,9 @@ final class ExportReader {
   Inspection inspect() {
     Parsed parsed = parsed();
     if (parsed.table().isEmpty()) {
+      StageFindings findings = parsed.findings();
       return inspection(
-          parsed, Mapped.none(parsed.findings()), Timed.unsought(parsed.findings()), List.of());
+          parsed, Mapped.none(findings), Timed.unsought(findings), List.of(), Optional.empty());
     }
     ParsedTable table = parsed.table().get();
     Mapped mapped = mapped(table, parsed.findings());
@@ -114,21 +116,28 @@ final class ExportReader {
     // While the decimal mark is in question, a force may be read 1000 times too small.
     boolean readable = !timed.findings().has(ImportProblem.THOUSANDS);
     List<PlateView> views = readable ? views(table, mapped) : List.of();
-    return inspection(parsed, mapped, withRemarks(table, mapped, timed), views);
+    if (timed.timeline().isPresent() && timed.findings().clean()) {
+      Timeline timeline = timed.timeline().get();
+      Plates plates = plates(table, mapped, timeline, timed.findings());
+      Optional<Sampled> sampled =
+          plates.findings().clean()
+              ? Optional.of(new SampledTracks(export.name(), timeline, plates.tracks()))
+              : Optional.empty();
+      return inspection(parsed, mapped, timed.with(plates.findings()), views, sampled);
+    }
+    return inspection(parsed, mapped, withOddities(table, mapped, timed), views, Optional.empty());
   }
 
-  /** The times, with what the plates' tracks show as far as it is known. */
-  private Timed withRemarks(ParsedTable table, Mapped mapped, Timed timed) {
+  /** The times, with what is known of the plates where only answers are missing. */
+  private Timed withOddities(ParsedTable table, Mapped mapped, Timed timed) {
     StageFindings findings = timed.findings();
-    if (timed.timeline().isPresent() && findings.clean()) {
-      return timed.with(plates(table, mapped, timed.timeline().get(), findings).findings());
-    }
     return findings.problems().stream().allMatch(ExportReader::asks)
         ? timed.with(findings.and(oddities(table, mapped)))
         : timed;
   }
 
-  private Inspection inspection(Parsed parsed, Mapped mapped, Timed timed, List<PlateView> views) {
+  private Inspection inspection(
+      Parsed parsed, Mapped mapped, Timed timed, List<PlateView> views, Optional<Sampled> sampled) {
     StageFindings findings = timed.findings();
     return new Inspection(
         findings.understood(),
@@ -142,7 +151,8 @@ final class ExportReader {
                 parsed.table(),
                 parsed.shown().map(ParsedTable::head),
                 mapped.loaded(),
-                timed.unit()));
+                timed.unit()),
+        sampled);
   }
 
   private static Set<ImportProblem> asked(StageFindings findings) {

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param plates the plates that carry somebody
  * @param rateHz sampling rate, Hz, where it is known
  * @param draft a description of all that is known
+ * @param sampled what was read; empty while there are questions or problems
  */
 public record Inspection(
     List<ImportFinding> understood,
@@ -24,7 +25,8 @@ public record Inspection(
     List<Remark> remarks,
     List<PlateView> plates,
     OptionalDouble rateHz,
-    PlateDescription draft) {
+    PlateDescription draft,
+    Optional<Sampled> sampled) {
   public Inspection {
     understood = List.copyOf(understood);
     questions = List.copyOf(questions);

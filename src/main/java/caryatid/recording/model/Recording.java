@@ -2,7 +2,6 @@ package caryatid.recording.model;
 
 import caryatid.remark.Remark;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What the plate exported, in millimetres, newtons, seconds and the person's frame.
@@ -18,7 +17,8 @@ public record Recording(
     Samples timeS,
     double rateHz,
     List<PlateTrack> plates,
-    List<Remark> remarks) {
+    List<Remark> remarks)
+    implements Sampled {
   /**
    * @throws IllegalArgumentException if there is no sample, no plate, or the rate is not positive
    */
@@ -31,8 +31,18 @@ public record Recording(
     remarks = List.copyOf(remarks);
   }
 
-  /** The plate of a name. */
-  public Optional<PlateTrack> plate(String name) {
-    return plates.stream().filter(p -> p.plate().equals(name)).findFirst();
+  @Override
+  public String file() {
+    return provenance.name();
+  }
+
+  @Override
+  public int size() {
+    return timeS.size();
+  }
+
+  @Override
+  public double timeS(int sample) {
+    return timeS.at(sample);
   }
 }

@@ -36,6 +36,11 @@ public final class UsableMask {
     return bits.get(index);
   }
 
+  /** Whether all samples {@code from} up to, not including, {@code to} can be used. */
+  public boolean throughout(int from, int to) {
+    return bits.nextClearBit(from) >= to;
+  }
+
   /** How many can be used. */
   public int count() {
     return bits.cardinality();

@@ -32,7 +32,7 @@ public final class Inspect {
       plate = Optional.of(DescriptionReader.read(description.get()));
     }
     Inspection seen = Importer.inspect(export, plate);
-    return seen.complete() ? tried(export, plate, seen) : asked(export, plate, seen);
+    return seen.sampled().isPresent() ? tried(seen) : asked(export, plate, seen);
   }
 
   /** Without a description, what the limits answer is not asked. */
@@ -42,16 +42,16 @@ public final class Inspect {
   }
 
   /** With what would keep a check from finding a stand. */
-  private static Inspection tried(
-      NamedBytes export, Optional<PlateDescription> plate, Inspection seen) throws BadInput {
+  private static Inspection tried(Inspection seen) {
     return new Inspection(
         seen.understood(),
         seen.questions(),
-        StandTrial.problems(Importer.read(export, plate)),
+        StandTrial.problems(seen.sampled().orElseThrow()),
         seen.remarks(),
         seen.plates(),
         seen.rateHz(),
-        seen.draft());
+        seen.draft(),
+        seen.sampled());
   }
 
   /**

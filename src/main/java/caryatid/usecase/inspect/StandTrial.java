@@ -2,14 +2,13 @@ package caryatid.usecase.inspect;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
-import caryatid.geometry.Side;
 import caryatid.recording.importer.Importer;
+import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
-import caryatid.recording.model.Recording;
+import caryatid.recording.model.Sampled;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.standing.Stance;
@@ -17,7 +16,6 @@ import caryatid.standing.StandAnalysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Tries to find a stand in a recording before the stance is known. */
 final class StandTrial {
@@ -26,13 +24,15 @@ final class StandTrial {
   /**
    * Why no plate's recording holds a quiet stand, whichever foot stood there; empty if one does.
    */
-  static List<Problem> problems(Recording recording) {
+  static List<Problem> problems(Sampled recording) {
     List<Problem> first = List.of();
     for (PlateTrack track : recording.plates()) {
       Optional<String> plate = Optional.of(track.plate());
-      List<Problem> both = problems(recording, new Stance.BothFeetOnOnePlate(plate));
+      if (problems(recording, new Stance.BothFeetOnOnePlate(plate)).isEmpty()) {
+        return List.of();
+      }
       List<Problem> one = problems(recording, new Stance.ProstheticFootOnPlate(plate));
-      if (both.isEmpty() || one.isEmpty()) {
+      if (one.isEmpty()) {
         return List.of();
       }
       first = first.isEmpty() ? one : first;
@@ -40,16 +40,9 @@ final class StandTrial {
     return first;
   }
 
-  private static List<Problem> problems(Recording recording, Stance stance) {
-    StandAnalysis.Conditions conditions =
-        new StandAnalysis.Conditions(
-            stance,
-            List.of(Side.LEFT),
-            OptionalDouble.empty(),
-            PlateAccuracy.ASSUMED,
-            Optional.empty());
+  private static List<Problem> problems(Sampled recording, Stance stance) {
     try {
-      StandAnalysis.analyse(recording, conditions);
+      StandAnalysis.seek(recording, stance);
       return List.of();
     } catch (BadInput e) {
       return e.problems();
@@ -61,13 +54,9 @@ final class StandTrial {
    */
   static boolean passes(NamedBytes export, PlateDescription description) {
     for (Axes axes : description.axes().map(List::of).orElse(ASSUMED)) {
-      try {
-        Recording recording = Importer.read(export, Optional.of(assumed(description, axes)));
-        if (problems(recording).isEmpty()) {
-          return true;
-        }
-      } catch (BadInput e) {
-        // The next axes are tried; what is refused under all of them does not pass.
+      Inspection seen = Importer.inspect(export, Optional.of(assumed(description, axes)));
+      if (seen.sampled().filter(read -> problems(read).isEmpty()).isPresent()) {
+        return true;
       }
     }
     return false;

@@ -88,7 +88,8 @@ final class UnitTrial {
         inspection.remarks(),
         inspection.plates(),
         inspection.rateHz(),
-        with(only));
+        with(only),
+        inspection.sampled());
   }
 
   private static boolean answers(OpenUnits units, Problem question) {

@@ -84,6 +84,11 @@ class ArchitectureTest {
             + " uncertainty remark",
         "io.ocfl.. com.fasterxml.jackson.."),
     new Row(
+        "clinic",
+        "format entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
+        ""),
+    new Row(
         "views",
         "fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
@@ -95,32 +100,40 @@ class ArchitectureTest {
         ""),
     new Row(
         "chart.mark",
-        "wording views fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "wording views fitting entry alignment sheet recording.model standing loadline geometry"
+            + " uncertainty remark",
         "java.awt.."),
     new Row(
         "chart.leg",
-        "chart.mark wording views fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "chart.mark wording views fitting entry alignment sheet recording.model standing loadline"
+            + " geometry uncertainty remark",
         ""),
     new Row(
         "chart.paint",
-        "chart.leg chart.mark wording views fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "chart.leg chart.mark wording views fitting entry alignment sheet recording.model standing"
+            + " loadline geometry uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "chart",
-        "chart.paint chart.leg chart.mark wording views fitting entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "chart.paint chart.leg chart.mark wording views fitting entry alignment sheet"
+            + " recording.model standing loadline geometry uncertainty remark",
         ""),
     new Row(
         "report.pages",
-        "chart chart.mark wording views fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "chart chart.mark wording views fitting format entry alignment sheet recording.model"
+            + " standing loadline geometry uncertainty remark",
         ""),
     new Row("report.picture", "chart.paint chart.mark", "java.awt.. javax.imageio.."),
     new Row(
         "report.pdf",
-        "report.pages report.picture chart.paint chart chart.mark wording views fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "report.pages report.picture chart.paint chart chart.mark wording views fitting format"
+            + " entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         "org.apache.pdfbox.. de.rototor.. java.awt.."),
     new Row(
         "report",
-        "report.pages report.pdf report.picture chart chart.mark wording views fitting format entry alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "report.pages report.pdf report.picture chart chart.mark wording views fitting format entry"
+            + " alignment sheet recording.model standing loadline geometry uncertainty remark",
         "org.apache.pdfbox.."),
     new Row("usecase.file", "store recording.model remark", ""),
     new Row(
@@ -130,9 +143,9 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase",
-        "usecase.file store views fitting format entry report report.pages report.pdf wording alignment sheet"
-            + " sheet.yaml recording.model recording.importer standing loadline geometry"
-            + " uncertainty remark",
+        "usecase.file clinic store views fitting format entry report report.pages report.pdf"
+            + " wording alignment sheet sheet.yaml recording.model recording.importer standing"
+            + " loadline geometry uncertainty remark",
         ""),
     new Row("cli", "usecase usecase.file usecase.inspect wording entry remark", "picocli..")
   };
@@ -146,6 +159,7 @@ class ArchitectureTest {
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",
     "caryatid.fitting.Addition$Attached",
+    "caryatid.clinic.KnownPlate",
     "caryatid.store.Backup$Made",
     "caryatid.views.Comparison",
     "caryatid.views.LastGood",

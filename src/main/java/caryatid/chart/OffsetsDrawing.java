@@ -203,7 +203,7 @@ public final class OffsetsDrawing {
     double free = 0;
     for (int i = 0; i < series.measured().size(); i++) {
       Measured m = series.measured().get(i);
-      String words = m.entry() + (m.typed() ? wording.word(ResultOrigin.TYPED) : "");
+      String words = m.entry() + (m.typed() ? " " + wording.word("OffsetsDrawing.TYPED") : "");
       double width = Fonts.widthMm(words, Lettering.PLAIN);
       double left = x(i) - width / 2;
       marks.add(Symbols.upright(Pen.TICK, new PaperPoint(x(i), plot.bottomMm() + 0.5), 0.5));

@@ -27,6 +27,7 @@ final class CaryatidCommand implements Runnable {
     COMMANDS.put("check", CheckCommand.class);
     COMMANDS.put("inspect", InspectCommand.class);
     COMMANDS.put("record", RecordCommand.class);
+    COMMANDS.put("clinic", ClinicCommand.class);
   }
 
   @Spec private CommandSpec spec;

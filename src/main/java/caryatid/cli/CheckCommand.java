@@ -3,6 +3,7 @@ package caryatid.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.format.ResultDifference;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -65,8 +66,13 @@ final class CheckCommand implements Callable<Integer> {
     if (trial.isReport()) {
       return checkAgain(out);
     }
-    Inputs inputs = trial.inputs();
+    Inputs given = trial.inputs();
+    Inputs inputs = keep.completed(given, spec);
     Wording wording = Wording.in(language.locale());
+    if (given.description().isEmpty()) {
+      PrintWriter to = json ? spec.commandLine().getErr() : out;
+      inputs.description().ifPresent(plate -> to.println(used(plate, wording)));
+    }
     Optional<KeepStand> kept = keep.keep(spec, wording);
     if (json) {
       Check.Checked checked = checked(inputs, kept);
@@ -88,6 +94,10 @@ final class CheckCommand implements Callable<Integer> {
         path -> out.println(wording.fill("cli.report", Argument.text(path.toString()))));
     keep(inputs, checked, kept, wording, out);
     return 0;
+  }
+
+  private static String used(NamedBytes plate, Wording wording) {
+    return wording.fill("cli.plateUsed", Argument.text(plate.name()));
   }
 
   private static Check.Checked checked(Inputs inputs, Optional<KeepStand> kept)

@@ -4,7 +4,9 @@ import caryatid.entry.Entry;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.usecase.AddedEntry;
+import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
+import caryatid.usecase.RememberedPlates;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -56,6 +58,15 @@ final class KeepOptions {
         : Optional.of(
             KeepStand.in(
                 records.open(command, wording), code, Optional.ofNullable(by), corrects, sure));
+  }
+
+  /**
+   * The inputs with the plate description that the clinic remembers, where none was given.
+   *
+   * @throws BadInput if what the clinic remembers cannot be read
+   */
+  Inputs completed(Inputs inputs, CommandSpec command) throws BadInput {
+    return RememberedPlates.complete(records.quietly(command), inputs);
   }
 
   /** The messages about a stand that was added. */

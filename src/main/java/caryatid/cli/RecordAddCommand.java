@@ -8,6 +8,7 @@ import caryatid.usecase.AddedEntry;
 import caryatid.usecase.EntryDraft;
 import caryatid.usecase.ExtendRecord;
 import caryatid.usecase.Records;
+import caryatid.usecase.RememberedParts;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.RecordText;
 import java.util.ArrayList;
@@ -49,7 +50,11 @@ final class RecordAddCommand extends RecordSubcommand {
   int run(Records records) throws BadInput, StoreFailure {
     Optional<Entry.Correction> corrects = correction.correction(wording());
     SuggestedRows offers = SuggestedRows.in(records, code, kind, wording());
-    EntryDraft draft = entry.draft(kind, values, corrects, offers, wording());
+    EntryDraft typed = entry.draft(kind, values, corrects, offers, wording());
+    EntryDraft draft = typed.saying(RememberedParts.complete(records, kind, typed.given()));
+    if (!draft.given().equals(typed.given())) {
+      say("cli.partsUsed");
+    }
     AddedEntry added = ExtendRecord.run(records, code, draft);
     say("Record.added", added.entry().number(), code, wording().word(added.entry().kind()));
     print(draft.understood(wording()));

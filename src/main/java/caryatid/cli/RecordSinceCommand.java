@@ -15,7 +15,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "since",
     mixinStandardHelpOptions = true,
-    description = "Shows what was added to a record since a visit, what it changed, and what is open.")
+    description =
+        "Shows what was added to a record since a visit, what it changed, and what is open.")
 final class RecordSinceCommand extends RecordSubcommand {
   @Parameters(index = "0", paramLabel = "CODE", description = CODE)
   private String code;

@@ -21,6 +21,15 @@ final class RecordsFolder {
   private Path folder;
 
   /**
+   * The records, for whoever neither keeps nor shows one of them.
+   *
+   * @throws BadInput if the folder is the storage root instead of the one it lies in
+   */
+  Records quietly(CommandSpec command) throws BadInput {
+    return Records.in(folder, CaryatidCommand.clock(command));
+  }
+
+  /**
    * The records, with a word of warning where its folder is on a network drive, or open to all.
    *
    * @throws BadInput if the folder is the storage root instead of the one it lies in

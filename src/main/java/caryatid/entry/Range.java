@@ -30,8 +30,10 @@ public record Range(double lowest, double highest) {
 
   public static final Range HEEL_MM = new Range(0, 200);
   public static final Range PERCENT = new Range(0, 100);
+
   /** Comfort and pain; of a socket, its comfort score. */
   public static final Range SCORE = new Range(0, 10);
+
   public static final Range ENTRY = new Range(1, 1_000_000);
   public static final Range ENTRIES = new Range(0, 1_000_000);
   public static final Range ATTEMPTS = new Range(1, 100);

@@ -49,8 +49,6 @@ final class FastenerCheck {
         ? Optional.empty()
         : Optional.of(
             Problem.at(
-                place,
-                RecordProblem.WHICH_FASTENER,
-                Argument.text("items[" + row + "].fastener")));
+                place, RecordProblem.WHICH_FASTENER, Argument.text("items[" + row + "].fastener")));
   }
 }

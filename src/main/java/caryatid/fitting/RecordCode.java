@@ -32,10 +32,39 @@ public record RecordCode(String text) {
 
   private static final Set<String> TRADE_WORDS =
       Set.of(
-          "left", "right", "both", "prosthesis", "foot", "knee", "ankle", "hip", "spare", "links",
-          "rechts", "beide", "prothese", "fuss", "knie", "huefte", "ersatz", "gauche", "droite",
-          "droit", "pied", "genou", "cheville", "hanche", "izquierda", "izquierdo", "derecha",
-          "derecho", "protesis", "pie", "rodilla", "tobillo", "cadera");
+          "left",
+          "right",
+          "both",
+          "prosthesis",
+          "foot",
+          "knee",
+          "ankle",
+          "hip",
+          "spare",
+          "links",
+          "rechts",
+          "beide",
+          "prothese",
+          "fuss",
+          "knie",
+          "huefte",
+          "ersatz",
+          "gauche",
+          "droite",
+          "droit",
+          "pied",
+          "genou",
+          "cheville",
+          "hanche",
+          "izquierda",
+          "izquierdo",
+          "derecha",
+          "derecho",
+          "protesis",
+          "pie",
+          "rodilla",
+          "tobillo",
+          "cadera");
 
   /** What a code may look like. */
   enum Likeness {

@@ -87,11 +87,16 @@ public final class EntryJson {
 
   private static void group(JsonGenerator json, Answers answers) throws IOException {
     json.writeStartObject();
+    members(json, answers);
+    json.writeEndObject();
+  }
+
+  /** Answers as members of the object that is being written. */
+  static void members(JsonGenerator json, Answers answers) throws IOException {
     for (Map.Entry<String, Answers.Value> answer : answers.values().entrySet()) {
       json.writeFieldName(answer.getKey());
       value(json, answer.getValue());
     }
-    json.writeEndObject();
   }
 
   private static void value(JsonGenerator json, Answers.Value value) throws IOException {

@@ -6,7 +6,11 @@ import caryatid.remark.Topic;
 enum CheckProblem implements Topic {
   LINES_WITHOUT_DESCRIPTION("CheckProblem.LINES_WITHOUT_DESCRIPTION"),
   SAME_NAME("CheckProblem.SAME_NAME"),
-  SAME_RECORDING("CheckProblem.SAME_RECORDING");
+  SAME_RECORDING("CheckProblem.SAME_RECORDING"),
+  /** An export without columns, for which no plate can be remembered. */
+  NO_COLUMNS("CheckProblem.NO_COLUMNS"),
+  /** Arguments: the file name that the remembered description had. */
+  ANOTHER_PLATE("CheckProblem.ANOTHER_PLATE");
 
   private final String code;
 

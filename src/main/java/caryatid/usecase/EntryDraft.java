@@ -42,6 +42,11 @@ public record EntryDraft(
     files = List.copyOf(files);
   }
 
+  /** The same draft, saying something else. */
+  public EntryDraft saying(InputValue.Group other) {
+    return new EntryDraft(kind, other, offers, files, by, at, corrects, sure);
+  }
+
   /** What the user is told about words that were recognised as a term with another name. */
   public List<String> understood(Wording wording) {
     return new RecognisedTerms(wording).of(EntryForms.of(kind), given);

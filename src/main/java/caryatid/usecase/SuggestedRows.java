@@ -48,8 +48,7 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
     return of(kind, List.of(level), wording);
   }
 
-  private static SuggestedRows of(
-      EntryKind kind, List<AmputationLevel> levels, Wording wording) {
+  private static SuggestedRows of(EntryKind kind, List<AmputationLevel> levels, Wording wording) {
     if (kind == EntryKind.BENCH_ALIGNMENT) {
       return new SuggestedRows(rows(levels, BenchItem::of, SuggestedRows::row), wording);
     }
@@ -63,7 +62,11 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
       List<AmputationLevel> levels,
       Function<AmputationLevel, List<T>> usual,
       Function<T, Answers> row) {
-    return levels.stream().flatMap(level -> usual.apply(level).stream()).distinct().map(row).toList();
+    return levels.stream()
+        .flatMap(level -> usual.apply(level).stream())
+        .distinct()
+        .map(row)
+        .toList();
   }
 
   /**
@@ -120,7 +123,10 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
             .equals(rows.get(row).name(nameKey()).flatMap(Answers.Value.Name::code));
   }
 
-  /** Whether a field is asked for in a row that goes by an offered name: only fasteners are told apart. */
+  /**
+   * Whether a field is asked for in a row that goes by an offered name: only fasteners are told
+   * apart.
+   */
   public static boolean isAsked(Answers offered, Field field) {
     boolean otherItem =
         offered

@@ -1,24 +1,18 @@
 package caryatid.views;
 
 import caryatid.entry.BodyMassSource;
-import caryatid.entry.Components;
 import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.Entry;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
-import caryatid.entry.TermOrText;
-import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Compares the wearer and the shoes with the limits that the makers of the components state. */
@@ -39,29 +33,8 @@ final class MakersLimits {
    */
   static List<Remark> check(List<Entry> entries) {
     MakersLimits limits = new MakersLimits(entries);
-    limits.components().forEach(limits::check);
+    CurrentComponent.of(entries).forEach(component -> limits.check(component.limits()));
     return List.copyOf(limits.remarks);
-  }
-
-  /** An entry may name only the replaced part; the limits of the others still apply. */
-  private List<ComponentLimits> components() {
-    Map<LimitedPart, List<ComponentLimits>> parts = new LinkedHashMap<>();
-    Entry.contents(entries, Components.class)
-        .map(
-            named ->
-                named.components().stream()
-                    .collect(
-                        Collectors.groupingBy(this::part, LinkedHashMap::new, Collectors.toList())))
-        .forEach(parts::putAll);
-    return parts.values().stream().flatMap(List::stream).toList();
-  }
-
-  /** A part of one leg never takes the place of the other leg's. */
-  private record LimitedPart(String what, Optional<Side> side) {}
-
-  private LimitedPart part(ComponentLimits component) {
-    Optional<Side> side = LegSuffix.isOne(entries) ? Optional.empty() : component.side();
-    return new LimitedPart(TermOrText.fold(component.what()), side);
   }
 
   private void check(ComponentLimits component) {

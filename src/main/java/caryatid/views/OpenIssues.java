@@ -147,12 +147,19 @@ final class OpenIssues {
   }
 
   private void shoe(LatestShoe shoe) {
-    if (shoe.said().stand().isEmpty()) {
+    if (shoe.said().stand().isEmpty() && !isStoodIn(shoe.said().shoe())) {
       add(
           OpenIssue.SHOE_NOT_STOOD_IN,
           Argument.count(shoe.entry()),
           Argument.text(shoe.said().shoe()));
     }
+  }
+
+  /** A stand that names the shoe as its footwear is one in it, though the shoe names no stand. */
+  private boolean isStoodIn(String shoe) {
+    return Entry.contents(valid, StandSummary.class)
+        .flatMap(stand -> stand.footwear().stream())
+        .anyMatch(worn -> TermOrText.fold(worn).equals(TermOrText.fold(shoe)));
   }
 
   private void add(OpenIssue what, Argument... arguments) {

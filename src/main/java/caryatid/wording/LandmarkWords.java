@@ -51,7 +51,8 @@ public final class LandmarkWords {
         wording,
         view.valid().stream()
             .flatMap(entry -> entry.content(RecordOpening.class).stream())
-            .anyMatch(opening -> opening.levels().stream().anyMatch(AmputationLevel::prostheticKnee)));
+            .anyMatch(
+                opening -> opening.levels().stream().anyMatch(AmputationLevel::prostheticKnee)));
   }
 
   /** Names for a leg of a record, by the level that its opening states for that leg. */

@@ -35,7 +35,8 @@ public final class VisitText {
    */
   public static List<String> lines(SinceVisit since, List<Remark> open, Wording wording) {
     VisitText text = new VisitText(wording);
-    text.say("Since.head", since.day(), since.last(), RecordText.entries(since.added().size(), wording));
+    text.say(
+        "Since.head", since.day(), since.last(), RecordText.entries(since.added().size(), wording));
     since.added().forEach(text::added);
     text.lines.addAll(ComparisonText.lines(since.comparison(), wording));
     if (!open.isEmpty()) {
@@ -61,7 +62,11 @@ public final class VisitText {
     VisitText text = new VisitText(wording);
     Entry stand = good.stand();
     String shoe =
-        stand.content(StandSummary.class).flatMap(StandSummary::footwear).map(worn -> ", " + worn).orElse("");
+        stand
+            .content(StandSummary.class)
+            .flatMap(StandSummary::footwear)
+            .map(worn -> ", " + worn)
+            .orElse("");
     text.say("Back.head", stand.number(), WHEN.format(stand.at()) + shoe);
     if (good.turns().isEmpty()) {
       text.say("Back.same");
@@ -104,7 +109,6 @@ public final class VisitText {
 
   private String fill(String key, Object... arguments) {
     return wording.fill(
-        key,
-        Stream.of(arguments).map(a -> Argument.text(a.toString())).toArray(Argument[]::new));
+        key, Stream.of(arguments).map(a -> Argument.text(a.toString())).toArray(Argument[]::new));
   }
 }

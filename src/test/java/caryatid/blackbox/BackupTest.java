@@ -47,9 +47,7 @@ class BackupTest {
     assertThat(restore())
         .isEqualTo(
             new Run(
-                0,
-                "Restored and checked: 2 records, in " + folder.resolve("restored") + "\n",
-                ""));
+                0, "Restored and checked: 2 records, in " + folder.resolve("restored") + "\n", ""));
     for (String code : List.of("K7-right", "M4-left")) {
       assertThat(restored().record("show", code).out())
           .isEqualTo(clinic.record("show", code).out());
@@ -73,8 +71,8 @@ class BackupTest {
     assertThat(make().err())
         .isEqualTo(
             backup
-                + ": is there already, and nothing is overwritten. Choose another folder, such as one"
-                + " with the day in its name.\n");
+                + ": is there already, and nothing is overwritten. Choose another folder, such as"
+                + " one with the day in its name.\n");
     assertThat(names(backup)).isEmpty();
     Files.delete(backup);
     make();
@@ -98,8 +96,8 @@ class BackupTest {
     assertThat(restore().err())
         .isEqualTo(
             zip
-                + ": is in the backup's list and missing. Use another copy of the backup. Nothing was"
-                + " written.\n");
+                + ": is in the backup's list and missing. Use another copy of the backup. Nothing"
+                + " was written.\n");
     assertThat(folder.resolve("restored")).doesNotExist();
   }
 
@@ -121,8 +119,7 @@ class BackupTest {
 
   @Test
   void aDamagedRecordIsNamedAndTheOthersAreBackedUp() throws IOException {
-    Path entry =
-        folder.resolve("records/records/K7-right/v1/content/0001-opening/entry.json");
+    Path entry = folder.resolve("records/records/K7-right/v1/content/0001-opening/entry.json");
     Files.writeString(entry, Files.readString(entry).replace("K7", "K8"));
     Run run = make();
     assertThat(run.code()).isEqualTo(1);

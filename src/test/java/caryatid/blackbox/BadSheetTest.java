@@ -79,9 +79,11 @@ class BadSheetTest {
   void aHandThatHolds() throws IOException {
     folder.sheet("hands: free", "hands: holding");
     refused(
-        "sheet.yaml: expected free hands, found a hand that holds: the plate does not"
-            + " show what the hand bears. Let the wearer stand free between the rails and"
-            + " record again.");
+        "sheet.yaml: no result, because a hand holds on and the plate does not show what it"
+            + " bears. A wearer who needs the support keeps it: align by the instructions and by"
+            + " walking then, and note it with `record add CODE walking`. One who can stand with a"
+            + " light touch only is recorded again with hands: touching, between the rails and with"
+            + " help at hand.");
   }
 
   @Test
@@ -91,9 +93,9 @@ class BadSheetTest {
             "check", folder.file("stand.csv"), "--trial", folder.file("sheet.yaml"), "--json");
     assertThat(folder.complaint(run))
         .isEqualTo(
-            "sheet.yaml: landmarks are measured from lines on the plate (rear edge,"
-                + " midline), but"
-                + " there is no plate description to say where these lie. Add --plate DESCRIPTION.");
+            "sheet.yaml: landmarks are measured from lines on the plate (rear edge, midline), but"
+                + " there is no plate description to say where these lie. Add --plate"
+                + " DESCRIPTION.");
     assertThat(run.code()).isEqualTo(1);
   }
 }

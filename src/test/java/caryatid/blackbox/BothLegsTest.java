@@ -98,11 +98,7 @@ class BothLegsTest {
             "B2: components[1].side is missing: this record is of both legs. Add it, for example"
                 + " components[1].side=left.\n");
     assertThat(
-            add(
-                    "bench-alignment",
-                    "items[1].item=height",
-                    "items[1].set=900",
-                    "items[1].unit=mm")
+            add("bench-alignment", "items[1].item=height", "items[1].set=900", "items[1].unit=mm")
                 .err())
         .startsWith("B2: items[1].side is missing");
   }
@@ -143,9 +139,9 @@ class BothLegsTest {
     Run run = check("right", "ankle disarticulation");
     assertThat(run.err())
         .isEqualTo(
-            "B2: the sheet is of another prosthesis: B2, right, ankle disarticulation; this record is of: B2,"
-                + " left transfemoral, right transtibial. Choose the record it belongs to, or"
-                + " correct the sheet. Nothing was written.\n");
+            "B2: the sheet is of another prosthesis: B2, right, ankle disarticulation; this record"
+                + " is of: B2, left transfemoral, right transtibial. Choose the record it belongs"
+                + " to, or correct the sheet. Nothing was written.\n");
     assertThat(check("right", "transtibial").err()).isEmpty();
   }
 

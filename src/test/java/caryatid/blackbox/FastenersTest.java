@@ -51,12 +51,12 @@ class FastenersTest {
       delimiter = '|',
       value = {
         "15|",
-        "14.9| foot adapter: secured to 14.9 N m, below the 15.0 N m recommended (entry 2). Secure it"
-            + " before the wearer stands or walks.",
+        "14.9| foot adapter: secured to 14.9 N m, below the 15.0 N m recommended (entry 2). Secure"
+            + " it before the wearer stands or walks.",
         "0| foot adapter: not secured, its torque is noted as 0 (entry 2). Secure it to the torque"
             + " that its maker recommends before the wearer stands or walks.",
-        "150| foot adapter: 150.0 N m is noted, ten times the 15.0 N m recommended or more (entry 2)."
-            + " Check the number and the thread before the wearer stands or walks.",
+        "150| foot adapter: 150.0 N m is noted, ten times the 15.0 N m recommended or more (entry"
+            + " 2). Check the number and the thread before the wearer stands or walks.",
       })
   void aTorqueThatIsNotTheRecommendedOneLeads(String set, String said) {
     assertThat(bench(row(1, "foot adapter", "15", set)).code()).isZero();
@@ -85,9 +85,10 @@ class FastenersTest {
     bench(both.toArray(String[]::new));
     assertThat(shown())
         .contains(
-            "      fasteners secured to torque; fastener tube clamp; recommended 10 N m; set 10 N m\n"
-                + "      fasteners secured to torque; fastener foot adapter; recommended 15 N m; set 9"
-                + " N m\n",
+            "      fasteners secured to torque; fastener tube clamp; recommended 10 N m; set 10 N"
+                + " m\n"
+                + "      fasteners secured to torque; fastener foot adapter; recommended 15 N m;"
+                + " set 9 N m\n",
             "Take care: foot adapter: secured to 9.0 N m");
     bench(row(1, "tube clamp", "10", "11"));
     assertThat(shown()).contains("Take care: foot adapter: secured to 9.0 N m");
@@ -101,7 +102,9 @@ class FastenersTest {
   void theFastenerAndItsUnitAreAskedFor() {
     assertThat(
             bench(
-                "items[1].item=fasteners secured to torque", "items[1].set=15", "items[1].unit=N m"))
+                "items[1].item=fasteners secured to torque",
+                "items[1].set=15",
+                "items[1].unit=N m"))
         .isEqualTo(
             new Run(
                 1,
@@ -112,12 +115,7 @@ class FastenersTest {
     degrees[4] = "items[1].unit=deg";
     assertThat(bench(degrees).err())
         .isEqualTo("K7-right: items[1].unit: expected N m for a torque, found deg. Write N m.\n");
-    assertThat(
-            bench(
-                    "items[1].item=foot rotation outward",
-                    "items[1].set=15")
-                .code())
-        .isZero();
+    assertThat(bench("items[1].item=foot rotation outward", "items[1].set=15").code()).isZero();
     assertThat(bench("items[1].item=pyramid", "items[1].set=15").err())
         .isEqualTo("command line: items[1].unit is missing. Add it: one of mm, deg, N m.\n");
   }

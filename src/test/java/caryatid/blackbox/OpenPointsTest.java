@@ -59,8 +59,8 @@ class OpenPointsTest {
     add("walking", "observations[1].deviation=drop-off", "observations[2].deviation=limps");
     assertThat(open())
         .containsExactly(
-            "Seen in walking: drop-off (entry 2). No later walking is without it, and nobody accepted"
-                + " it.",
+            "Seen in walking: drop-off (entry 2). No later walking is without it, and nobody"
+                + " accepted it.",
             "Seen in walking: limps (entry 2). No later walking is without it, and nobody accepted"
                 + " it.");
     add("walking", "walking-aid=none", "observations[1].deviation=limps");
@@ -91,7 +91,14 @@ class OpenPointsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"none", "no marks", "keine Druckstellen", "unauffällig", "aucune rougeur", "sin marcas"})
+      strings = {
+        "none",
+        "no marks",
+        "keine Druckstellen",
+        "unauffällig",
+        "aucune rougeur",
+        "sin marcas"
+      })
   void skinWithoutMarksIsNotOpenInAnyLanguage(String said) {
     add("walking", "skin=" + said);
     assertThat(open()).isEmpty();
@@ -160,7 +167,8 @@ class OpenPointsTest {
     add("bench-alignment", bench("3"));
     assertThat(open())
         .containsExactly(
-            "ankle plantarflexion: set otherwise than recommended, and no reason is noted (entry 2).");
+            "ankle plantarflexion: set otherwise than recommended, and no reason is noted (entry"
+                + " 2).");
     String[] reasoned = Arrays.copyOf(bench("3"), 5);
     reasoned[4] = "items[1].why=walks better";
     add("bench-alignment", reasoned);
@@ -170,6 +178,14 @@ class OpenPointsTest {
     add("bench-alignment", bench("4"));
     assertThat(open()).hasSize(1);
     add("accepted", "what=ankle", "why=for the boot", "entry=5");
+    assertThat(open()).isEmpty();
+  }
+
+  @Test
+  void aShoeIsOpenUntilSomebodyStoodInIt() {
+    add("footwear", "shoes[1].shoe=Boot", "shoes[1].heel-height-mm=15");
+    assertThat(open()).containsExactly("No stand is named for the shoe \"Boot\" (entry 2).");
+    add("stand", "footwear=boot");
     assertThat(open()).isEmpty();
   }
 

@@ -72,9 +72,9 @@ class RecordAdditionTest {
         .isEqualTo(
             new Run(
                 0,
-                "Added entry 2 to record K7-right: bench alignment\nTake care: Entry 2 sets the"
-                    + " alignment and says nothing of fasteners secured to torque. Check them before"
-                    + " the wearer stands or walks.\n",
+                "Added entry 2 to record K7-right: bench alignment\n"
+                    + "Take care: Entry 2 sets the alignment and says nothing of fasteners secured"
+                    + " to torque. Check them before the wearer stands or walks.\n",
                 ""));
     assertThat(clinic.record("show", "K7-right").out())
         .contains("      socket flexion; set 5 deg\n      foot rotation; set 7 deg\n");
@@ -83,8 +83,8 @@ class RecordAdditionTest {
                 .record("add", "K7-right", "bench-alignment", "--by", "AB", "items[2].set=7")
                 .err())
         .isEqualTo(
-            "command line: expected KEY=VALUE or ROWS[1].KEY=VALUE with rows counted from 1 without a"
-                + " gap, found \"items[2].set=7\".\n");
+            "command line: expected KEY=VALUE or ROWS[1].KEY=VALUE with rows counted from 1 without"
+                + " a gap, found \"items[2].set=7\".\n");
   }
 
   @Test
@@ -119,10 +119,14 @@ class RecordAdditionTest {
     clinic.record("add", "K7-right", "walking", "--by", "AB", "observations[1].deviation=drop-off");
     assertThat(clinic.record("show", "K7-right").out())
         .contains(
-            "      drop-off; plane sagittal; phase late stance; usually points to foot dorsiflexed, too"
-                + " short or too far back; forefoot too soft; source Murphy,");
+            "      drop-off; plane sagittal; phase late stance; usually points to foot dorsiflexed,"
+                + " too short or too far back; forefoot too soft; source Murphy,");
     assertThat(clinic.record("form", "bench-alignment", "--level", "transtibial").out())
-        .startsWith("items:\n  - item: \"socket flexion\"\n    side:  # side: left, right\n    recommended:  # recommended\n")
+        .startsWith(
+            "items:\n"
+                + "  - item: \"socket flexion\"\n"
+                + "    side:  # side: left, right\n"
+                + "    recommended:  # recommended\n")
         .contains("  - item: \"fasteners secured to torque\"\n    fastener:  # fastener\n")
         .doesNotContain("knee axis");
   }
@@ -135,15 +139,15 @@ class RecordAdditionTest {
     assertThat(half.code()).isEqualTo(2);
     assertThat(half.err())
         .startsWith(
-            "A correction wants both --corrects ENTRY, the entry it takes the place of, and --because"
-                + " WHY, what was wrong with it.\n");
+            "A correction wants both --corrects ENTRY, the entry it takes the place of, and"
+                + " --because WHY, what was wrong with it.\n");
     assertThat(bench("2026-03-04T11:00+01:00", "6", "--corrects", "2", "--because", "x").out())
         .startsWith(
             "Added entry 4 to record K7-right: bench alignment\n"
                 + "Remark: Entry 4 counts from 2026-03-04 09:00 +01:00, the time of entry 2 that it"
                 + " corrects; --as-of states another.\n"
-                + "Remark: Entry 4 (2026-03-04 09:00 +01:00) is older than entry 3 (2026-03-04 10:00"
-                + " +01:00) and takes its place before it; what the later one says still"
+                + "Remark: Entry 4 (2026-03-04 09:00 +01:00) is older than entry 3 (2026-03-04"
+                + " 10:00 +01:00) and takes its place before it; what the later one says still"
                 + " holds.\n");
     assertThat(
             bench(
@@ -189,8 +193,8 @@ class RecordAdditionTest {
     assertThat(malformed.code()).isEqualTo(2);
     assertThat(malformed.err())
         .startsWith(
-            "Invalid value for option '--at': expected a date, a time and its offset from UTC, such as"
-                + " 2026-03-04T10:15+01:00, found \"yesterday\". Write it so.\n");
+            "Invalid value for option '--at': expected a date, a time and its offset from UTC, such"
+                + " as 2026-03-04T10:15+01:00, found \"yesterday\". Write it so.\n");
     assertThat(
             clinic
                 .record(
@@ -215,8 +219,8 @@ class RecordAdditionTest {
     String[] note = {"note", "--by", "AB", "text=Mr X walks well"};
     assertThat(clinic.record("add", "K7-right", note).err())
         .isEqualTo(
-            "note: text: \"Mr X\" looks like a name, and a record holds none. Leave it out; if it says"
-                + " nothing about who the wearer is, add --sure.\n");
+            "note: text: \"Mr X\" looks like a name, and a record holds none. Leave it out; if it"
+                + " says nothing about who the wearer is, add --sure.\n");
     assertThat(
             clinic
                 .record("add", "K7-right", "note", "--by", "AB", "text=Mr X walks well", "--sure")
@@ -243,7 +247,7 @@ class RecordAdditionTest {
                 + " rotationplasty.\n");
     assertThat(clinic.record("start", "CON", "--by", "AB", "wearer=K8").err())
         .isEqualTo(
-            "CON: is a name that Windows keeps for devices, so no folder can have it everywhere. Choose"
-                + " a code such as K7-right.\n");
+            "CON: is a name that Windows keeps for devices, so no folder can have it everywhere."
+                + " Choose a code such as K7-right.\n");
   }
 }

@@ -120,7 +120,18 @@ class RecordDrawingsTest {
 
   private static Measured measured(int entry, double mm, Verdict verdict) {
     return new Measured(
-        entry, false, AT, mm, 8, 5, 20, 35, verdict, "instructions", Optional.empty(), Optional.empty());
+        entry,
+        false,
+        AT,
+        mm,
+        8,
+        5,
+        20,
+        35,
+        verdict,
+        "instructions",
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static List<StandChange> changes(int stands) {

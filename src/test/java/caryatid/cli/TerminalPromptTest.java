@@ -62,7 +62,11 @@ class TerminalPromptTest {
   @Test
   void anAnswerThatDoesNotFitIsSaidToAndAskedForAgain() throws BadInput {
     Answers answers =
-        ask(EntryKind.BENCH_ALIGNMENT, Map.of(), false, "ankle\n\n\n\nseven\n7\nrad\ndeg\n\n\n\n\n");
+        ask(
+            EntryKind.BENCH_ALIGNMENT,
+            Map.of(),
+            false,
+            "ankle\n\n\n\nseven\n7\nrad\ndeg\n\n\n\n\n");
     assertThat(answers.rows("items").get(0).number("set"))
         .contains(java.math.BigDecimal.valueOf(7));
     assertThat(asked.toString())
@@ -74,7 +78,11 @@ class TerminalPromptTest {
 
   @Test
   void whatIsComputedIsNotAskedFor() throws BadInput {
-    ask(EntryKind.STAND, Map.of(), true, "\n".repeat(8) + "sagittal\nright\nknee\n1\n2\n3\n4\n5\nx\n");
+    ask(
+        EntryKind.STAND,
+        Map.of(),
+        true,
+        "\n".repeat(8) + "sagittal\nright\nknee\n1\n2\n3\n4\n5\nx\n");
     assertThat(asked.toString()).contains("tolerance above").doesNotContain("result");
   }
 
@@ -157,7 +165,8 @@ class TerminalPromptTest {
       throws BadInput {
     return FormReader.read(
         EntryForms.of(kind),
-        prompt(typed).complete(EntryForms.of(kind), new InputValue.Group(given, PLACE), all, offers),
+        prompt(typed)
+            .complete(EntryForms.of(kind), new InputValue.Group(given, PLACE), all, offers),
         NameNotation.INPUT);
   }
 }

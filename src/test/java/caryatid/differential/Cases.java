@@ -120,7 +120,9 @@ final class Cases {
     Matcher found = WORD.matcher(command);
     while (found.find()) {
       String word = found.group(1) == null ? found.group(2) : found.group(1);
-      boolean writes = word.matches("records|restored|backup-.*|colleague|reports-story.*|next/.*|.*\\.zip|.*\\.pdf");
+      boolean writes =
+          word.matches(
+              "records|restored|backup-.*|colleague|reports-story.*|next/.*|.*\\.zip|.*\\.pdf");
       words.add(writes ? out.resolve(word).toString() : word);
     }
     return words.toArray(String[]::new);

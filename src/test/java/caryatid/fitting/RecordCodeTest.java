@@ -52,7 +52,16 @@ class RecordCodeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Anna", "K7-Anna-right", "mueller7", "mi-ll-er", "an-na-left", "Linksen", "R52-links-Anna"})
+  @ValueSource(
+      strings = {
+        "Anna",
+        "K7-Anna-right",
+        "mueller7",
+        "mi-ll-er",
+        "an-na-left",
+        "Linksen",
+        "R52-links-Anna"
+      })
   void fourLettersInARowLookLikeAName(String text) {
     assertThat(RecordCode.likeness(text)).contains(RecordCode.Likeness.NAME);
   }

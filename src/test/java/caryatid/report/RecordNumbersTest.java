@@ -133,9 +133,9 @@ class RecordNumbersTest {
             + " | × tolerance not met | 3 | 3, walking shoe",
         "frontal | knee centre, right | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0)"
             + " | ● tolerance met | 4 | 3, walking shoe",
-        "Item | Set | Recommended | Differs by | Source | Entry"
-            + " | socket flexion | 6.75 deg | 4.5 deg | +2.25 deg | socket leaflet | 4"
-            + " | toe-out | 2.75 deg | 3 deg | −0.25 deg | toe leaflet | 4",
+        "Item | Set | Recommended | Differs by | Why | Source | Entry"
+            + " | socket flexion | 6.75 deg | 4.5 deg | +2.25 deg | – | socket leaflet | 4"
+            + " | toe-out | 2.75 deg | 3 deg | −0.25 deg | – | toe leaflet | 4",
         "a | 3 → 5 | socket flexion: 5.25 → 6.75 deg; footwear: walking shoe → demo shoe"
             + " | heel wedge one step firmer; ankle plantarflexed by 1.5 degrees"
             + " | gait smooth, wearer content",

@@ -20,9 +20,9 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -226,7 +226,8 @@ class BagItPackageTest {
     fetch.put("K7-right/fetch.txt", new byte[] {1});
     assertRefused(
         write(fetch),
-        ": wants files fetched from elsewhere (fetch.txt), which is not done. Nothing was taken in.");
+        ": wants files fetched from elsewhere (fetch.txt), which is not done. Nothing was taken"
+            + " in.");
   }
 
   private Map<String, byte[]> files() throws IOException {

@@ -127,7 +127,13 @@ class StandChangeTest {
     set("foot rotation", "7.50", "deg").set("foot forward", "12.5", "mm").stand("comfort", "2");
     assertThat(changes()).hasSize(1);
     assertThat(changes().get(0).settings())
-        .extracting(s -> s.row().item().code() + s.row().item().text() + s.was() + s.row().set() + s.row().unit())
+        .extracting(
+            s ->
+                s.row().item().code()
+                    + s.row().item().text()
+                    + s.was()
+                    + s.row().set()
+                    + s.row().unit())
         .containsExactly(
             Optional.of(BenchItem.SOCKET_FLEXION) + "Optional[5.25]6.75DEG",
             "Optional.emptyfoot forwardOptional.empty12.5MM");

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.demo.Invented;
 import caryatid.entry.Acceptance;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
-import caryatid.entry.EntryContent;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
 import caryatid.geometry.Plane;
@@ -34,7 +34,8 @@ class StandWarningsTest {
 
   private void add(EntryContent content) {
     entries.add(
-        new Entry(entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, files(content)));
+        new Entry(
+            entries.size() + 1, Invented.AT, "AB", Optional.empty(), content, files(content)));
   }
 
   /** A result is kept, so that nothing was typed. */

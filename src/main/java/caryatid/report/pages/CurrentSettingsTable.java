@@ -41,12 +41,13 @@ final class CurrentSettingsTable {
   private Table table() {
     List<TableColumn> columns =
         List.of(
-            column("ITEM", 46, false),
-            column("SET", 17, true),
+            column("ITEM", 48, false),
+            column("SET", 15, true),
             column("RECOMMENDED", 25, true),
-            new TableColumn(wording.word("FittingReport.DIFFERS"), 22, true, true),
-            column("SOURCE", 67, false),
-            column("NUMBER", 13, true));
+            new TableColumn(wording.word("FittingReport.DIFFERS"), 17, true, true),
+            column("WHY", 36, false),
+            column("SOURCE", 39, false),
+            column("NUMBER", 10, true));
     return new Table(columns, settings.stream().map(this::row).toList());
   }
 
@@ -61,6 +62,7 @@ final class CurrentSettingsTable {
         amount(row.set(), row),
         row.recommended().map(number -> amount(number, row)).orElse("–"),
         differs(row),
+        row.why().orElse("–"),
         row.source().orElse("–"),
         Integer.toString(setting.entry()));
   }

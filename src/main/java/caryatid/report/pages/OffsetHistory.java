@@ -1,13 +1,13 @@
 package caryatid.report.pages;
 
 import caryatid.chart.OffsetsDrawing;
+import caryatid.entry.BenchAlignment;
 import caryatid.remark.Argument;
 import caryatid.report.pages.Block.Figures;
 import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
-import caryatid.entry.BenchAlignment;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.StandChange;

@@ -58,6 +58,7 @@ public final class RecordFirstPage {
     said(Weight.NOTE).forEach(note -> blocks.add(new Prose(note.words(), false)));
     section(blocks, "NOW", new CurrentOffsetsTable(view, warnings.kneeMayBend(), wording).blocks());
     section(blocks, "BENCH", new CurrentSettingsTable(valid, wording).blocks());
+    section(blocks, "COMPONENTS", new CurrentComponentsTable(valid, wording).blocks());
     section(blocks, "OPEN", points(said(Weight.IMPORTANT)));
     section(blocks, "ACCEPTED", points(accepted()));
     if (view.damage().isEmpty() && view.unread().isEmpty()) {

@@ -65,7 +65,7 @@ class ChoicesTest {
                 "accepted",
                 "own-setting",
                 "closing",
-            "note",
+                "note",
                 "erasure"));
   }
 }

@@ -1,0 +1,113 @@
+package caryatid.cli;
+
+import caryatid.entry.Components;
+import caryatid.recording.model.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedParts;
+import caryatid.usecase.RememberedPlates;
+import caryatid.wording.EntryWords;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What belongs to the clinic; its work is in the commands below it. */
+@Command(
+    name = "clinic",
+    mixinStandardHelpOptions = true,
+    description = "Keeps what belongs to the clinic and not to a wearer.",
+    subcommands = {ClinicCommand.Plate.class, ClinicCommand.Parts.class, ClinicCommand.Show.class})
+final class ClinicCommand implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
+  }
+
+  /** Remembers a plate description. */
+  @Command(
+      name = "plate",
+      mixinStandardHelpOptions = true,
+      description =
+          "Remembers a plate description for all exports with the same columns, so that check needs"
+              + " no --plate for them.")
+  static final class Plate extends RecordSubcommand {
+    @Parameters(index = "0", paramLabel = "EXPORT", description = "An export of the plate.")
+    private Path export;
+
+    @Parameters(index = "1", paramLabel = "DESCRIPTION", description = "Its description (YAML).")
+    private Path description;
+
+    @Option(names = "--replace", description = "Forget another description for these columns.")
+    private boolean replace;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
+      NamedBytes plate = CaryatidCommand.FILES.read(description);
+      int columns =
+          RememberedPlates.remember(records, CaryatidCommand.FILES.read(export), plate, replace);
+      say("cli.plateRemembered", description, columns);
+      return 0;
+    }
+  }
+
+  /** Remembers components with their makers' limits. */
+  @Command(
+      name = "parts",
+      mixinStandardHelpOptions = true,
+      description =
+          "Remembers components with the limits their makers state, so that a record's components"
+              + " entry needs no more than what and name.")
+  static final class Parts extends RecordSubcommand {
+    @Parameters(
+        paramLabel = "FILE",
+        description = "A YAML file as `record form components` prints it, filled in.")
+    private Path file;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
+      say(
+          "cli.partsRemembered",
+          RememberedParts.remember(records, CaryatidCommand.FILES.read(file)));
+      return 0;
+    }
+  }
+
+  /** Shows what the clinic remembers. */
+  @Command(
+      name = "show",
+      mixinStandardHelpOptions = true,
+      description =
+          "Shows what is remembered: plate descriptions with their columns, components with their"
+              + " limits.")
+  static final class Show extends RecordSubcommand {
+    @Override
+    int run(Records records) throws BadInput {
+      List<String> known = new ArrayList<>();
+      RememberedPlates.all(records)
+          .forEach(plate -> known.add(line(plate.name(), String.join(", ", plate.columns()))));
+      for (Components.ComponentLimits part : RememberedParts.all(records)) {
+        Components alone = new Components(List.of(part), Optional.empty());
+        known.addAll(new EntryWords(wording()).lines(alone));
+      }
+      if (known.isEmpty()) {
+        say("cli.nothingRemembered", records.folder());
+      }
+      print(known);
+      return 0;
+    }
+
+    private String line(String name, String columns) {
+      return wording().fill("cli.plateKnown", texts(name, columns));
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package caryatid.clinic;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/**
+ * The file that holds what a clinic remembers: {@code clinic/clinic.json} beside the records. It is
+ * written under another name first, so that it is the old or the new one whatever happens.
+ */
+public final class ClinicFile {
+  private final Path file;
+
+  /**
+   * The file of a folder of records.
+   *
+   * @param records the folder that the records lie in
+   */
+  public ClinicFile(Path records) {
+    this.file = records.resolve("clinic").resolve("clinic.json");
+  }
+
+  /**
+   * What the clinic remembers; nothing where there is no file.
+   *
+   * @throws BadInput if it cannot be read, or a newer version of the program wrote it
+   */
+  public Clinic read() throws BadInput {
+    if (!Files.exists(file)) {
+      return Clinic.NEW;
+    }
+    try {
+      return ClinicForm.read(Files.readAllBytes(file), file.toString());
+    } catch (IOException e) {
+      throw new BadInput(problem(ClinicProblem.CANNOT_READ, e));
+    }
+  }
+
+  /**
+   * Writes what the clinic remembers.
+   *
+   * @throws StoreFailure if it cannot be written; what was remembered before stays
+   */
+  public void write(Clinic clinic) throws StoreFailure {
+    Path part = file.resolveSibling("clinic.json.part");
+    try {
+      Files.createDirectories(file.getParent());
+      Files.write(part, ClinicForm.write(clinic));
+      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      throw new StoreFailure(problem(ClinicProblem.CANNOT_WRITE, e));
+    }
+  }
+
+  private Problem problem(ClinicProblem what, IOException e) {
+    return Problem.at(
+        Place.of(file.toString()), what, Argument.text(String.valueOf(e.getMessage())));
+  }
+}

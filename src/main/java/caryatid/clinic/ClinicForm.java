@@ -1,0 +1,95 @@
+package caryatid.clinic;
+
+import caryatid.entry.Components;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
+import caryatid.entry.form.ContentToAnswers;
+import caryatid.entry.form.EntryForms;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.Form;
+import caryatid.format.FormJson;
+import caryatid.remark.BadInput;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A clinic as JSON and back. */
+final class ClinicForm {
+  private static final String VERSION = "clinic";
+  private static final int CURRENT = 1;
+
+  /** Rows like those of the components of a record. */
+  private static final String PARTS = "components";
+
+  private static final Form FORM =
+      Form.of(
+          Field.rows(
+              "plates",
+              Field.words("name").needed(),
+              Field.rows("columns", Field.words("column")).needed(),
+              Field.words("description").needed()),
+          new Field(
+              PARTS, EntryForms.of(EntryKind.COMPONENTS).field(PARTS).orElseThrow().type(), false));
+
+  private ClinicForm() {}
+
+  static byte[] write(Clinic clinic) {
+    Map<String, Answers.Value> values = new LinkedHashMap<>();
+    if (!clinic.plates().isEmpty()) {
+      values.put(
+          "plates",
+          new Answers.Value.Rows(clinic.plates().stream().map(ClinicForm::answers).toList()));
+    }
+    if (!clinic.parts().isEmpty()) {
+      Components parts = new Components(clinic.parts(), Optional.empty());
+      values.putAll(ContentToAnswers.answers(parts).values());
+    }
+    return FormJson.write(VERSION, CURRENT, new Answers(values));
+  }
+
+  /**
+   * Reads a clinic.
+   *
+   * @param name the file, for problems
+   * @throws BadInput if it is none, or a newer version of the program wrote it
+   */
+  static Clinic read(byte[] bytes, String name) throws BadInput {
+    Answers answers = FormJson.read(VERSION, CURRENT, FORM, bytes, name);
+    return new Clinic(
+        answers.rows("plates").stream().map(ClinicForm::plate).toList(), parts(answers));
+  }
+
+  private static List<Components.ComponentLimits> parts(Answers answers) {
+    if (answers.rows(PARTS).isEmpty()) {
+      return List.of();
+    }
+    Answers rows = new Answers(Map.of(PARTS, new Answers.Value.Rows(answers.rows(PARTS))));
+    return ((Components) AnswersToContent.content(EntryKind.COMPONENTS, rows)).components();
+  }
+
+  private static Answers answers(KnownPlate plate) {
+    Map<String, Answers.Value> values = new LinkedHashMap<>();
+    values.put("name", new Answers.Value.Words(plate.name()));
+    values.put(
+        "columns",
+        new Answers.Value.Rows(plate.columns().stream().map(ClinicForm::column).toList()));
+    values.put("description", new Answers.Value.Words(plate.description()));
+    return new Answers(values);
+  }
+
+  /** A column without a name is a row that says nothing. */
+  private static Answers column(String name) {
+    return name.isBlank()
+        ? Answers.NONE
+        : new Answers(Map.of("column", new Answers.Value.Words(name)));
+  }
+
+  private static KnownPlate plate(Answers row) {
+    List<String> columns =
+        row.rows("columns").stream().map(column -> column.words("column").orElse("")).toList();
+    return new KnownPlate(
+        columns, row.words("name").orElseThrow(), row.words("description").orElseThrow());
+  }
+}

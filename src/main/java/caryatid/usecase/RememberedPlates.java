@@ -1,0 +1,97 @@
+package caryatid.usecase;
+
+import caryatid.clinic.Clinic;
+import caryatid.clinic.ClinicFile;
+import caryatid.clinic.KnownPlate;
+import caryatid.recording.importer.Importer;
+import caryatid.recording.model.ColumnView;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.NamedBytes;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.sheet.DescriptionReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/** Plate descriptions that a clinic remembers, by the columns of an export. */
+public final class RememberedPlates {
+  private RememberedPlates() {}
+
+  /**
+   * Remembers the description of a plate for all exports with the columns of one.
+   *
+   * @param replace whether another description for these columns may be forgotten
+   * @return how many columns it is remembered for
+   * @throws BadInput if the description does not fit the export, the export has no columns, or
+   *     another one is remembered for them
+   * @throws StoreFailure if it cannot be written
+   */
+  public static int remember(
+      Records records, NamedBytes export, NamedBytes description, boolean replace)
+      throws BadInput, StoreFailure {
+    Importer.read(export, Optional.of(DescriptionReader.read(description)));
+    List<String> columns = columns(export);
+    if (columns.isEmpty()) {
+      throw new BadInput(Problem.at(Place.of(export.name()), CheckProblem.NO_COLUMNS));
+    }
+    ClinicFile file = new ClinicFile(records.folder());
+    Clinic clinic = file.read();
+    String text = new String(description.readAll(), StandardCharsets.UTF_8);
+    KnownPlate plate = new KnownPlate(columns, bare(description.name()), text);
+    Optional<KnownPlate> before = clinic.plate(columns);
+    if (before.isPresent() && !before.get().description().equals(text) && !replace) {
+      throw new BadInput(
+          Problem.at(
+              Place.of(description.name()),
+              CheckProblem.ANOTHER_PLATE,
+              Argument.text(before.get().name())));
+    }
+    file.write(clinic.with(plate));
+    return columns.size();
+  }
+
+  /**
+   * What the clinic remembers.
+   *
+   * @throws BadInput if it cannot be read
+   */
+  public static List<KnownPlate> all(Records records) throws BadInput {
+    return new ClinicFile(records.folder()).read().plates();
+  }
+
+  /**
+   * The inputs with the description that the clinic remembers for the first recording's columns,
+   * where they have none of their own.
+   *
+   * @throws BadInput if what the clinic remembers cannot be read
+   */
+  public static Inputs complete(Records records, Inputs inputs) throws BadInput {
+    if (inputs.description().isPresent()) {
+      return inputs;
+    }
+    Clinic clinic = new ClinicFile(records.folder()).read();
+    if (clinic.plates().isEmpty()) {
+      return inputs;
+    }
+    Optional<NamedBytes> known =
+        clinic
+            .plate(columns(inputs.recordings().get(0)))
+            .map(
+                plate ->
+                    NamedBytes.of(
+                        plate.name(), plate.description().getBytes(StandardCharsets.UTF_8)));
+    return new Inputs(inputs.recordings(), inputs.sheet(), known, inputs.beside(), inputs.byHand());
+  }
+
+  private static List<String> columns(NamedBytes export) {
+    return Importer.columns(export, ExportForm.UNSTATED).stream().map(ColumnView::name).toList();
+  }
+
+  private static String bare(String path) {
+    return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+  }
+}

@@ -1,0 +1,67 @@
+package caryatid.blackbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The clinic remembers components with their makers' limits. */
+class ClinicPartsTest {
+  private static final String STORY = "sample-recordings/story/components.yaml";
+
+  @TempDir private Path folder;
+  private Clinic clinic;
+
+  @BeforeEach
+  void remember() {
+    clinic = new Clinic(folder);
+    clinic.start();
+    Run run = Run.caryatid("clinic", "parts", STORY, "--records", folder.toString());
+    assertThat(run).isEqualTo(new Run(0, "Remembered the limits of 2 components.\n", ""));
+  }
+
+  private Run component(String... said) {
+    List<String> all = new ArrayList<>(List.of("components", "--by", "AB"));
+    for (String value : said) {
+      all.add("components[1]." + value);
+    }
+    return clinic.record("add", "K7-right", all.toArray(String[]::new));
+  }
+
+  @Test
+  void aPartThatIsKnownNeedsNoLimits() {
+    Run run = component("what=Foot", "name=demo foot", "serial=D-7");
+    assertThat(run.out()).startsWith("Limits are as the clinic remembers them.\n");
+    assertThat(clinic.record("show", "K7-right").out())
+        .contains(
+            "      Foot; name demo foot; serial D-7; body mass, highest 100 kg; mobility grade,"
+                + " lowest 2; mobility grade, highest 4; heel height, lowest 0 mm; heel height,"
+                + " highest 20 mm; source Invented instructions for the demo foot, section 2\n");
+  }
+
+  @Test
+  void limitsThatAreStatedStandAlone() {
+    Run run = component("what=foot", "name=demo foot", "body-mass-highest-kg=90");
+    assertThat(run.out()).doesNotContain("remembers");
+    assertThat(clinic.record("show", "K7-right").out())
+        .contains("      foot; name demo foot; body mass, highest 90 kg\n");
+  }
+
+  @Test
+  void anotherPartIsNotTakenForIt() {
+    assertThat(component("what=foot", "name=other foot").out()).doesNotContain("remembers");
+    assertThat(component("what=ankle", "name=demo foot").out()).doesNotContain("remembers");
+  }
+
+  @Test
+  void whatIsRememberedIsShownWithoutSerialNumbers() {
+    assertThat(Run.caryatid("clinic", "show", "--records", folder.toString()).out())
+        .contains("foot; name demo foot; body mass, highest 100 kg")
+        .contains("ankle; name demo ankle, adjustable")
+        .doesNotContain("D-0001");
+  }
+}

@@ -121,7 +121,7 @@ class StandAnalysisTest {
     refused(
         foot(i -> 0.0999 * 80 * 9.80665),
         massKnown,
-        "made.csv: expected at least 10.0\u00a0% of the load on the right side, found 10.0\u00a0%."
+        "made.csv: expected at least 10.00\u00a0% of the load on the right side, found 9.99\u00a0%."
             + " The line of a leg that bears nothing says nothing about its alignment; let the"
             + " wearer load the prosthesis, and check the body mass in the sheet.");
   }

@@ -65,4 +65,17 @@ class FindingsNumbersTest {
     assertThat(leads(STATE.stands())).containsExactly("1 stand-1.csv", "2 stand-2.csv");
     assertThat(leads(STATE.stands().subList(0, 1))).containsExactly("stand-1.csv");
   }
+
+  /** A row a load: of the left foot, the right foot and the whole body. */
+  @Test
+  void loadsHaveTheirStandsNumberWhereThereAreSeveral() {
+    Block.Table two = new StandTable(STATE.stands(), ENGLISH).loads();
+    assertThat(two.columns()).hasSize(9);
+    assertThat(two.rows())
+        .extracting(row -> row.get(0))
+        .containsExactly("1", "1", "1", "2", "2", "2");
+    Block.Table one = new StandTable(STATE.stands().subList(0, 1), ENGLISH).loads();
+    assertThat(one.columns()).hasSize(8);
+    assertThat(one.rows()).allMatch(row -> row.size() == 8);
+  }
 }

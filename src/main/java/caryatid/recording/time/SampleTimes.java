@@ -201,10 +201,9 @@ final class SampleTimes {
    */
   private Outcome<int[]> rows(BiPredicate<Integer, Integer> sameRow) {
     Outcome<int[]> once = oncePerTime(sameRow);
-    boolean all = once.value().length == times.size();
-    return kind == RowKey.NUMBERS || all || !new Gaps(times, once.value()).uneven()
-        ? once
-        : oncePerRow(sameRow);
+    int rows = once.value().length;
+    boolean judged = kind == RowKey.TIMES && rows >= 2 && rows < times.size();
+    return judged && new Gaps(times, once.value()).uneven() ? oncePerRow(sameRow) : once;
   }
 
   private Outcome<int[]> oncePerRow(BiPredicate<Integer, Integer> sameRow) {

@@ -30,7 +30,14 @@ class InspectionTextNumbersTest {
   private static List<String> said(OptionalDouble rateHz, PlateView... plates) {
     Inspection inspection =
         new Inspection(
-            List.of(), List.of(), List.of(), List.of(), List.of(plates), rateHz, nothing());
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(plates),
+            rateHz,
+            nothing(),
+            Optional.empty());
     return InspectionText.lines(inspection, true, ENGLISH).stream()
         .map(line -> line.replace('\u00a0', ' '))
         .toList();

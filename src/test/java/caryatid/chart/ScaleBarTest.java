@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import caryatid.chart.mark.Box;
-import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
@@ -21,19 +20,19 @@ import org.junit.jupiter.api.Test;
 /** The bar by which a print is checked: as long as it says, in tenths. */
 class ScaleBarTest {
   private static final double ROUNDING = 1e-9;
-  private static final Part BAR = drawing().parts().get(0);
 
-  private static Drawing drawing() {
-    return ScaleBar.plan(Numbered.state(), Optional.empty(), Wording.in(Locale.ENGLISH), 186);
-  }
+  private final Part bar =
+      ScaleBar.plan(Numbered.state(), Optional.empty(), Wording.in(Locale.ENGLISH), 186)
+          .parts()
+          .get(0);
 
   @Test
   void theBarIsAHundredMillimetresLong() {
     List<Stroke> level =
-        Ruled.strokes(Stream.of(BAR), Pen.LANDMARK).stream().filter(Ruled::isLevel).toList();
+        Ruled.strokes(Stream.of(bar), Pen.LANDMARK).stream().filter(Ruled::isLevel).toList();
     assertThat(level).hasSize(1);
     assertThat(Ruled.box(level.get(0)).widthMm()).isCloseTo(100, within(ROUNDING));
-    assertThat(BAR.marks())
+    assertThat(bar.marks())
         .filteredOn(Text.class::isInstance)
         .extracting(mark -> ((Text) mark).words().replace('\u00a0', ' '))
         .isNotEmpty()
@@ -44,18 +43,18 @@ class ScaleBarTest {
 
   @Test
   void everyTenMillimetresHasATickAndEveryFiftyALongerOne() {
-    Box bar =
+    Box line =
         Ruled.box(
-            Ruled.strokes(Stream.of(BAR), Pen.LANDMARK).stream()
+            Ruled.strokes(Stream.of(bar), Pen.LANDMARK).stream()
                 .filter(Ruled::isLevel)
                 .findFirst()
                 .orElseThrow());
     List<Box> ticks =
-        Ruled.strokes(Stream.of(BAR), Pen.LANDMARK).stream()
+        Ruled.strokes(Stream.of(bar), Pen.LANDMARK).stream()
             .filter(Ruled::isUpright)
             .map(Ruled::box)
             .toList();
-    assertThat(ticks.stream().mapToDouble(tick -> tick.leftMm() - bar.leftMm()).toArray())
+    assertThat(ticks.stream().mapToDouble(tick -> tick.leftMm() - line.leftMm()).toArray())
         .containsExactly(
             IntStream.rangeClosed(0, 10).mapToDouble(i -> 10.0 * i).toArray(), within(ROUNDING));
     double longest = ticks.get(0).heightMm();

@@ -211,4 +211,14 @@ class RecordNumbersTest {
         .anyMatch(line -> line.equals("static alignment; superseded by entry 7"))
         .anyMatch(line -> line.startsWith("The record up to entry 7, by its head digest"));
   }
+
+  /** The table of what is now refers to a source by its number. */
+  @Test
+  void everySourceHasTheNumberThatTheTableGivesIt() throws Exception {
+    assertThat(said())
+        .anyMatch(
+            line ->
+                line.startsWith("Sources: 1 ankle leaflet")
+                    && line.contains("; 3 knee leaflet; 4 another knee leaflet"));
+  }
 }

@@ -12,11 +12,9 @@ import caryatid.chart.mark.Mark.Text;
 import caryatid.chart.mark.PaperPoint;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
-import caryatid.chart.mark.Ticks;
 import caryatid.geometry.Side;
 import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
-import caryatid.remark.Unit;
 import caryatid.standing.MeanLoad;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -93,7 +91,7 @@ public final class TimeDrawing {
     track
         .plate()
         .upN()
-        .map(n -> new TimePanel.NamedCurve("", new Curve(n, 0, Pen.TRACE)))
+        .map(n -> new TimePanel.Named("", new Curve(n, 0, Pen.TRACE)))
         .ifPresent(
             named -> rows.add(new TimePanel(wording.word("TimeDrawing.FORCE"), List.of(named))));
     Optional<MeanLoad> load = stand.standing().load(track.of());
@@ -103,10 +101,10 @@ public final class TimeDrawing {
         new TimePanel(
             wording.word("TimeDrawing.COP"),
             List.of(
-                new TimePanel.NamedCurve(
+                new TimePanel.Named(
                     wording.word("TimeDrawing.ANTERIOR"),
                     new Curve(track.plate().copAnteriorMm(), anterior, Pen.TRACE)),
-                new TimePanel.NamedCurve(
+                new TimePanel.Named(
                     wording.word("TimeDrawing.RIGHT"),
                     new Curve(track.plate().copRightMm(), right, Pen.SECOND_TRACE)))));
     return rows;
@@ -119,10 +117,10 @@ public final class TimeDrawing {
     parts.add(Part.background(List.of(text(0, 0, title, Lettering.TITLE))));
     for (int i = 0; i < rows.size(); i++) {
       double top = TITLE_MM + i * each;
-      Box box = new Box(LEFT_MM, top + GAP_MM - 1, widthMm - 1, top + each - 1.2);
-      parts.add(rows.get(i).part(stand, recording, track, box, top, wording));
+      Box box = new Box(LEFT_MM, top + GAP_MM - 1, widthMm - TimePanel.BESIDE_MM, top + each - 1.2);
+      boolean numbered = i == rows.size() - 1;
+      parts.add(rows.get(i).part(stand, recording, track, box, top, numbered, wording));
     }
-    parts.add(Part.background(time(new Box(LEFT_MM, 0, widthMm - 1, heightMm - BELOW_MM))));
     String left = leftOut();
     parts.add(Part.background(caption(left)));
     return new Drawing(name, widthMm, heightMm, title + ". " + left, parts);
@@ -142,25 +140,6 @@ public final class TimeDrawing {
   private Text text(double left, double top, String words, Lettering lettering) {
     String fitted = Fonts.fit(words, lettering, widthMm - left);
     return new Text(new PaperPoint(left, top + lettering.ascentMm()), fitted, lettering);
-  }
-
-  private double durationS() {
-    return recording.timeS().at(recording.timeS().size() - 1);
-  }
-
-  private List<Mark> time(Box box) {
-    List<Mark> marks = new ArrayList<>();
-    double duration = Math.max(durationS(), 1e-3);
-    double step = Ticks.step(duration, box.widthMm() / 14);
-    String unit = " " + Unit.S.symbol();
-    for (double at = 0; at <= duration; at += step) {
-      String words = Ticks.text(at, step, wording) + (at == 0 ? unit : "");
-      double width = Fonts.widthMm(words, Lettering.PLAIN);
-      double middle = box.leftMm() + at / duration * box.widthMm();
-      double left = Math.max(0, Math.min(widthMm - width, middle - width / 2));
-      marks.add(text(left, box.bottomMm() - 0.6, words, Lettering.PLAIN));
-    }
-    return marks;
   }
 
   private String leftOut() {

@@ -10,12 +10,10 @@ import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
 import caryatid.chart.mark.PaperPoint;
-import caryatid.chart.mark.Shapes;
 import caryatid.chart.mark.ShownRange;
 import caryatid.chart.mark.Style.Lettering;
-import caryatid.chart.mark.Style.Pen;
+import caryatid.chart.paint.TimeChart;
 import caryatid.recording.model.Recording;
-import caryatid.standing.UnusedPart;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,34 +24,45 @@ import java.util.List;
  * @param label what is shown, with its unit
  * @param the curves, distinguished by line style and name
  */
-record TimePanel(String label, List<NamedCurve> curves) {
+record TimePanel(String label, List<Named> curves) {
   /** From a curve's name to the next one's sample of its line. */
   private static final double BETWEEN_NAMES_MM = 3;
 
   private static final double SAMPLE_MM = 5;
-  private static final double HATCH_MM = 1.2;
+
+  /** Room to the right of a panel, mm. */
+  static final double BESIDE_MM = 1;
 
   /** A curve and its name; the only one of a panel needs none. */
-  record NamedCurve(String name, Curve curve) {}
+  record Named(String name, Curve curve) {}
 
   /**
    * The panel's marks.
    *
    * @param box the panel
    * @param topMm where its label is
+   * @param numbered whether the times are written below
    */
-  Part part(Stand stand, Recording recording, Track track, Box box, double topMm, Wording wording) {
-    List<Curve> shown = curves.stream().map(NamedCurve::curve).toList();
-    ShownRange span = ShownRange.of(shown, track.plate().usable(), stand.standing().stretch());
-    Series series = new Series(recording.timeS(), track.plate().usable(), span, box);
-    List<Mark> marks = new ArrayList<>();
-    for (UnusedPart left : stand.standing().stretch().leftOut()) {
-      Box out = new Box(series.x(left.fromS()), box.topMm(), series.x(left.toS()), box.bottomMm());
-      marks.addAll(Shapes.hatch(out, HATCH_MM, Pen.LEFT_OUT));
-    }
-    marks.add(Shapes.closed(Shapes.corners(box), Pen.TICK));
-    marks.addAll(series.ticks(wording));
-    shown.forEach(curve -> marks.addAll(series.traces(curve)));
+  Part part(
+      Stand stand,
+      Recording recording,
+      Track track,
+      Box box,
+      double topMm,
+      boolean numbered,
+      Wording wording) {
+    List<Curve> shown = curves.stream().map(Named::curve).toList();
+    TimeChart.CurvePanel panel =
+        new TimeChart.CurvePanel(
+            recording.timeS(),
+            track.plate().usable(),
+            stand.standing().stretch().leftOut(),
+            shown,
+            ShownRange.of(shown, track.plate().usable(), stand.standing().stretch()),
+            box,
+            BESIDE_MM,
+            numbered);
+    List<Mark> marks = new ArrayList<>(TimeChart.draw(panel, wording));
     marks.addAll(names(box, topMm));
     return Part.saying(label, marks);
   }
@@ -63,7 +72,7 @@ record TimePanel(String label, List<NamedCurve> curves) {
     List<Mark> marks = new ArrayList<>();
     marks.add(text(box.leftMm(), box, topMm, label));
     double left = box.leftMm() + Fonts.widthMm(label, Lettering.PLAIN) + BETWEEN_NAMES_MM;
-    for (NamedCurve named : curves) {
+    for (Named named : curves) {
       if (!named.name().isEmpty()) {
         PaperPoint start = new PaperPoint(left, topMm + Lettering.PLAIN.lineMm() / 2);
         marks.add(Stroke.of(named.curve().pen(), start, start.moved(SAMPLE_MM, 0)));
@@ -76,7 +85,7 @@ record TimePanel(String label, List<NamedCurve> curves) {
   }
 
   private static Text text(double left, Box box, double topMm, String words) {
-    String fitted = Fonts.fit(words, Lettering.PLAIN, box.rightMm() + 1 - left);
+    String fitted = Fonts.fit(words, Lettering.PLAIN, box.rightMm() + BESIDE_MM - left);
     return new Text(
         new PaperPoint(left, topMm + Lettering.PLAIN.ascentMm()), fitted, Lettering.PLAIN);
   }

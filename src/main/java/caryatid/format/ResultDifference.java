@@ -1,11 +1,8 @@
 package caryatid.format;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -17,7 +14,6 @@ import java.util.TreeSet;
  * @param now how it is, as JSON; {@code nothing} where it is not there
  */
 public record ResultDifference(String path, String before, String now) {
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
   /** Where one of the two has no value. */
   public static final String NOTHING = "nothing";
@@ -25,45 +21,52 @@ public record ResultDifference(String path, String before, String now) {
   /** The values in which two results, as JSON, differ; numbers to the last digit. */
   public static List<ResultDifference> between(byte[] before, byte[] now) {
     List<ResultDifference> found = new ArrayList<>();
-    try {
-      compare("", MAPPER.readTree(before), MAPPER.readTree(now), found);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    compare("", Optional.of(JsonText.read(before)), Optional.of(JsonText.read(now)), found);
     return found;
   }
 
   private static void compare(
-      String path, JsonNode before, JsonNode now, List<ResultDifference> found) {
-    if (before.isObject() && now.isObject()) {
-      for (String key : keys(before, now)) {
+      String path,
+      Optional<JsonValue> before,
+      Optional<JsonValue> now,
+      List<ResultDifference> found) {
+    JsonValue was = before.orElse(null);
+    JsonValue is = now.orElse(null);
+    if (was instanceof JsonValue.Group one && is instanceof JsonValue.Group other) {
+      Set<String> keys = new TreeSet<>(one.members().keySet());
+      keys.addAll(other.members().keySet());
+      for (String key : keys) {
         String inner = path.isEmpty() ? key : path + "." + key;
-        compare(inner, before.path(key), now.path(key), found);
+        compare(inner, member(one, key), member(other, key), found);
       }
-    } else if (before.isArray() && now.isArray()) {
-      for (int i = 0; i < Math.max(before.size(), now.size()); i++) {
-        compare(path + "[" + i + "]", before.path(i), now.path(i), found);
+    } else if (was instanceof JsonValue.Several one && is instanceof JsonValue.Several other) {
+      for (int i = 0; i < Math.max(one.items().size(), other.items().size()); i++) {
+        compare(path + "[" + i + "]", item(one, i), item(other, i), found);
       }
     } else if (!same(before, now)) {
       found.add(new ResultDifference(path, text(before), text(now)));
     }
   }
 
-  private static Set<String> keys(JsonNode before, JsonNode now) {
-    Set<String> keys = new TreeSet<>();
-    before.fieldNames().forEachRemaining(keys::add);
-    now.fieldNames().forEachRemaining(keys::add);
-    return keys;
+  private static Optional<JsonValue> member(JsonValue.Group group, String key) {
+    return Optional.ofNullable(group.members().get(key));
+  }
+
+  private static Optional<JsonValue> item(JsonValue.Several several, int index) {
+    return index < several.items().size()
+        ? Optional.of(several.items().get(index))
+        : Optional.empty();
   }
 
   /** 1 and 1.0 are the same number. */
-  private static boolean same(JsonNode before, JsonNode now) {
-    return before.isNumber() && now.isNumber()
-        ? before.doubleValue() == now.doubleValue()
-        : before.equals(now);
+  private static boolean same(Optional<JsonValue> before, Optional<JsonValue> now) {
+    return before.equals(now)
+        || before.orElse(null) instanceof JsonValue.Number one
+            && now.orElse(null) instanceof JsonValue.Number other
+            && Double.parseDouble(one.written()) == Double.parseDouble(other.written());
   }
 
-  private static String text(JsonNode node) {
-    return node.isMissingNode() ? NOTHING : node.toString();
+  private static String text(Optional<JsonValue> value) {
+    return value.map(JsonValue::json).orElse(NOTHING);
   }
 }

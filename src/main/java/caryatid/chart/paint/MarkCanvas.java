@@ -1,25 +1,31 @@
 package caryatid.chart.paint;
 
+import caryatid.chart.mark.Box;
+import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Fill;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
 import caryatid.chart.mark.PaperPoint;
+import caryatid.chart.mark.Shapes;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
+import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A canvas that keeps what a chart draws as marks, so that every form of a report is made from the
@@ -31,11 +37,33 @@ public final class MarkCanvas extends PlainCanvas {
 
   private static final double FLATNESS = 1;
 
+  private final List<Part> parts = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
+  private Optional<String> says = Optional.empty();
+  private Optional<Hatch> hatch = Optional.empty();
 
   /** Everything drawn, from back to front. */
   public List<Mark> marks() {
-    return List.copyOf(marks);
+    return parts().stream().flatMap(part -> part.marks().stream()).toList();
+  }
+
+  /** The same, by what means one thing together. */
+  List<Part> parts() {
+    begin(says);
+    return List.copyOf(parts);
+  }
+
+  /**
+   * Begins a part.
+   *
+   * @param meaning what it says; empty for mere background
+   */
+  void begin(Optional<String> meaning) {
+    if (!marks.isEmpty()) {
+      parts.add(new Part(says, marks));
+      marks.clear();
+    }
+    says = meaning;
   }
 
   /** The font of a lettering, at the canvas's size. */
@@ -65,7 +93,28 @@ public final class MarkCanvas extends PlainCanvas {
   }
 
   @Override
+  public void setPaint(Paint paint) {
+    hatch = Optional.ofNullable(paint).filter(Hatch.class::isInstance).map(Hatch.class::cast);
+    if (hatch.isEmpty()) {
+      super.setPaint(paint);
+    }
+  }
+
+  /** What is not seen through is drawn; lines fill the rectangle around a shape. */
+  @Override
   public void fill(Shape shape) {
+    if (hatch.isPresent()) {
+      Rectangle2D around = shape.getBounds2D();
+      Box box =
+          Shapes.box(
+              spot(around.getMinX(), around.getMinY()), spot(around.getMaxX(), around.getMaxY()));
+      marks.addAll(Shapes.hatch(box, hatch.get().gapMm(), hatch.get().pen()));
+    } else if (getColor().getAlpha() > 0) {
+      fillPlain(shape);
+    }
+  }
+
+  private void fillPlain(Shape shape) {
     paths(shape).stream()
         .filter(path -> path.size() > 2)
         .forEach(path -> marks.add(new Fill(path, ink())));

@@ -14,12 +14,10 @@ import caryatid.chart.mark.Symbols;
 import caryatid.remark.Unit;
 import caryatid.wording.Wording;
 import java.awt.Color;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
-import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.IntervalMarker;
@@ -28,7 +26,6 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 
 /**
@@ -59,12 +56,7 @@ public final class StripChart {
   public static void draw(StripPlan plan, Wording wording, MarkCanvas canvas) {
     StripChart chart = new StripChart(plan, wording);
     chart.mark();
-    Box room = plan.room();
-    draw(
-        chart.plot,
-        new Box(room.leftMm(), room.topMm(), room.rightMm(), room.bottomMm() + AXIS_MM),
-        AXIS_MM,
-        canvas);
+    Plots.draw(chart.plot, plan.room(), canvas);
   }
 
   /** Draws the load line through all strips. */
@@ -74,37 +66,14 @@ public final class StripChart {
     across.setVisible(false);
     XYPlot plot = plot(across, room.heightMm());
     plot.addDomainMarker(new ValueMarker(acrossMm, color(Pen.MAIN_LINE), pen(Pen.MAIN_LINE)));
-    draw(plot, room, 0, canvas);
-  }
-
-  private static void draw(XYPlot plot, Box room, double belowMm, MarkCanvas canvas) {
-    double unit = MarkCanvas.UNITS_PER_MM;
-    AxisSpace below = new AxisSpace();
-    below.setBottom(belowMm * unit);
-    plot.setFixedDomainAxisSpace(below);
-    plot.setFixedRangeAxisSpace(new AxisSpace());
-    Rectangle2D area =
-        new Rectangle2D.Double(
-            room.leftMm() * unit,
-            room.topMm() * unit,
-            room.widthMm() * unit,
-            room.heightMm() * unit);
-    plot.draw(canvas, area, null, null, null);
+    Plots.draw(plot, room, canvas);
   }
 
   private static XYPlot plot(ValueAxis across, double heightMm) {
     NumberAxis up = new NumberAxis();
     up.setRange(0, heightMm);
     up.setVisible(false);
-    XYPlot plot = new XYPlot(null, across, up, new XYLineAndShapeRenderer());
-    plot.setInsets(RectangleInsets.ZERO_INSETS);
-    plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-    plot.setBackgroundPaint(null);
-    plot.setOutlineVisible(false);
-    plot.setNoDataMessage(null);
-    plot.setDomainGridlinesVisible(false);
-    plot.setRangeGridlinesVisible(false);
-    return plot;
+    return Plots.bare(across, up, new XYLineAndShapeRenderer());
   }
 
   private static NumberAxis axis(StripPlan plan, Wording wording) {

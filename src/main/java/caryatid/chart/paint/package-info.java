@@ -1,2 +1,2 @@
-/** Paints drawings on any canvas, and draws strips with JFreeChart. */
+/** Paints drawings on any canvas; draws what has axes with JFreeChart. */
 package caryatid.chart.paint;

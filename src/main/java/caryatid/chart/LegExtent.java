@@ -5,7 +5,6 @@ import caryatid.chart.leg.Leg.Level;
 import caryatid.chart.leg.LoadLine;
 import caryatid.chart.mark.Scale.PersonPoint;
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /** The part of a leg that has to fit on the paper. */
@@ -27,12 +26,6 @@ final class LegExtent {
     leg.line().ifPresent(line -> lines(places, line, top));
     leg.beforeMm().ifPresent(across -> places.add(new PersonPoint(across, top)));
     return places;
-  }
-
-  static double widthMm(List<PersonPoint> places) {
-    DoubleSummaryStatistics across =
-        places.stream().mapToDouble(PersonPoint::acrossMm).summaryStatistics();
-    return across.getMax() - across.getMin();
   }
 
   static double topMm(List<PersonPoint> places) {

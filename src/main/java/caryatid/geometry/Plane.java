@@ -19,9 +19,4 @@ public enum Plane implements Coded {
   public String code() {
     return code;
   }
-
-  /** The other of the two. */
-  public Plane other() {
-    return this == SAGITTAL ? FRONTAL : SAGITTAL;
-  }
 }

@@ -21,10 +21,6 @@ record ObjectFiles(Storage storage, RecordCode code) {
   /** An inventory that its sum file vouches for. */
   record Vouched(Inventory inventory, String sum) {}
 
-  boolean exists() {
-    return storage.fileExists(code.text());
-  }
-
   InputStream open(String path) throws IOException {
     try {
       return storage.read(code.text() + "/" + path);

@@ -22,16 +22,10 @@ import java.util.Set;
  * @param of whose it is
  * @param acrossMm where it meets the plate, mean of the state's stands, mm
  * @param halfMm half-width of its 95 % interval, mm
- * @param standsMm where each stand's own line runs, mm
  * @param leanPerUp how far the measured force runs across for each unit of height; empty without
  *     horizontal force
  */
-public record LoadLine(
-    LoadLineOwner of,
-    double acrossMm,
-    double halfMm,
-    List<Double> standsMm,
-    OptionalDouble leanPerUp) {
+public record LoadLine(LoadLineOwner of, double acrossMm, double halfMm, OptionalDouble leanPerUp) {
   /** What makes a landmark doubtful, not the line. */
   private static final Set<Cause> OF_LANDMARKS = EnumSet.of(Cause.MARKING, Cause.LANDMARK_MOVEMENT);
 
@@ -44,11 +38,7 @@ public record LoadLine(
     List<Double> across = loads.stream().map(load -> view.across(cop(load, view).value())).toList();
     return Optional.of(
         new LoadLine(
-            loads.get(0).of(),
-            mean(across),
-            halfMm(state, loads, view),
-            across,
-            lean(loads, view)));
+            loads.get(0).of(), mean(across), halfMm(state, loads, view), lean(loads, view)));
   }
 
   /** The leg's own line, or the whole body's where only that is known. */

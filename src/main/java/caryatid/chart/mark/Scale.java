@@ -48,13 +48,6 @@ public record Scale(double oneTo, PaperPoint origin) {
     return new Scale(oneTo, new PaperPoint(middle - (left + right) / 2 / oneTo, room.bottomMm()));
   }
 
-  /** The scale with another number, the same across and the floor where they are. */
-  Scale with(double other, Box room) {
-    double middle = (room.leftMm() + room.rightMm()) / 2;
-    double across = (middle - origin.rightMm()) * oneTo;
-    return new Scale(other, new PaperPoint(middle - across / other, origin.downMm()));
-  }
-
   /**
    * The largest scale at which places fit a room, their middle in its middle in both directions.
    */

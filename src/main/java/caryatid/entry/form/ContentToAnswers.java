@@ -31,43 +31,21 @@ public final class ContentToAnswers {
   }
 
   private static AnswersBuilder of(EntryContent content) {
-    if (content instanceof RecordOpening c) {
-      return of(c);
-    }
-    if (content instanceof Assessment c) {
-      return of(c);
-    }
-    if (content instanceof BenchAlignment c) {
-      return of(c);
-    }
-    if (content instanceof Components c) {
-      return of(c);
-    }
-    if (content instanceof LegLength c) {
-      return of(c);
-    }
-    if (content instanceof StandSummary c) {
-      return of(c);
-    }
-    if (content instanceof Walking c) {
-      return of(c);
-    }
-    if (content instanceof ShoeList c) {
-      return of(c);
-    }
-    if (content instanceof Acceptance c) {
-      return of(c);
-    }
-    if (content instanceof OwnSetting c) {
-      return of(c);
-    }
-    if (content instanceof Closing c) {
-      return of(c);
-    }
-    if (content instanceof Note c) {
-      return of(c);
-    }
-    return of((Erasure) content);
+    return switch (content.kind()) {
+      case OPENING -> of((RecordOpening) content);
+      case BEFORE_ANY_SCREW -> of((Assessment) content);
+      case BENCH_ALIGNMENT -> of((BenchAlignment) content);
+      case COMPONENTS -> of((Components) content);
+      case LENGTH -> of((LegLength) content);
+      case STAND -> of((StandSummary) content);
+      case WALKING -> of((Walking) content);
+      case FOOTWEAR -> of((ShoeList) content);
+      case ACCEPTED -> of((Acceptance) content);
+      case OWN_SETTING -> of((OwnSetting) content);
+      case CLOSING -> of((Closing) content);
+      case NOTE -> of((Note) content);
+      case ERASURE -> of((Erasure) content);
+    };
   }
 
   private static AnswersBuilder of(RecordOpening c) {

@@ -51,4 +51,10 @@ public record PlateDescription(
     plates = List.copyOf(plates);
     lines = List.copyOf(lines);
   }
+
+  /** The same description with other axes and plates. */
+  public PlateDescription with(Optional<Axes> otherAxes, List<PlateLayout> otherPlates) {
+    return new PlateDescription(
+        name, form, time, otherAxes, forceIs, otherPlates, lines, accuracy, removeUnloadedOffset);
+  }
 }

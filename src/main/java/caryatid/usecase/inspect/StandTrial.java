@@ -83,15 +83,6 @@ final class StandTrial {
               plate.exportOrigin().or(() -> Optional.of(new PlateLayout.ExportOrigin(0, 0))),
               plate.sensors()));
     }
-    return new PlateDescription(
-        description.name(),
-        description.form(),
-        description.time(),
-        Optional.of(axes),
-        description.forceIs(),
-        plates,
-        description.lines(),
-        description.accuracy(),
-        description.removeUnloadedOffset());
+    return description.with(Optional.of(axes), plates);
   }
 }

@@ -145,15 +145,6 @@ final class UnitTrial {
                         plate.exportOrigin(),
                         plate.sensors()))
             .toList();
-    return new PlateDescription(
-        draft.name(),
-        draft.form(),
-        draft.time(),
-        draft.axes(),
-        draft.forceIs(),
-        plates,
-        draft.lines(),
-        draft.accuracy(),
-        draft.removeUnloadedOffset());
+    return draft.with(draft.axes(), plates);
   }
 }

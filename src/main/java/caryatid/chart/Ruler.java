@@ -30,15 +30,10 @@ final class Ruler {
 
   /** What lies to the left and right of a drawing, by its own name. */
   static List<Mark> directions(String of, Wording wording, Box room, double heightMm) {
-    return directions(of + ".LEFT", of + ".RIGHT", wording, room, heightMm);
-  }
-
-  private static List<Mark> directions(
-      String leftKey, String rightKey, Wording wording, Box room, double heightMm) {
     double base = room.bottomMm() + heightMm - 1;
     double half = room.widthMm() / 2 - 0.5;
-    String left = Fonts.fit("← " + wording.word(leftKey), Lettering.PLAIN, half);
-    String right = Fonts.fit(wording.word(rightKey) + " →", Lettering.PLAIN, half);
+    String left = Fonts.fit("← " + wording.word(of + ".LEFT"), Lettering.PLAIN, half);
+    String right = Fonts.fit(wording.word(of + ".RIGHT") + " →", Lettering.PLAIN, half);
     double width = Fonts.widthMm(right, Lettering.PLAIN);
     return List.of(
         new Text(new PaperPoint(room.leftMm(), base), left, Lettering.PLAIN),

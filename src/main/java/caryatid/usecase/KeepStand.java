@@ -3,12 +3,16 @@ package caryatid.usecase;
 import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile.Role;
 import caryatid.fitting.Addition;
+import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.CorrectionCheck;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.fitting.StandEntry;
 import caryatid.fitting.WritableCheck;
+import caryatid.format.ResultJson;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.report.pages.Paper;
@@ -16,6 +20,8 @@ import caryatid.sheet.TrialSheet;
 import caryatid.store.DuplicateStandCheck;
 import caryatid.usecase.Check.Checked;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -110,7 +116,17 @@ public final class KeepStand {
   }
 
   private Addition stand(Inputs inputs, Checked checked, byte[] report) throws BadInput {
-    Addition stand = StandEntryBuilder.of(inputs, checked, report, initials(checked.result()));
+    List<Attached> files = new ArrayList<>();
+    inputs.recordings().forEach(r -> files.add(new Attached(Role.RECORDING, r)));
+    inputs.description().ifPresent(d -> files.add(new Attached(Role.DESCRIPTION, d)));
+    files.add(new Attached(Role.SHEET, inputs.sheet()));
+    checked.earlierSheets().forEach(s -> files.add(new Attached(Role.EARLIER_SHEET, s)));
+    files.add(
+        new Attached(
+            Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(checked.result()))));
+    files.add(new Attached(Role.REPORT, NamedBytes.of("report.pdf", report)));
+    Result result = checked.result();
+    Addition stand = StandEntry.addition(result.state(), initials(result), files);
     return corrects.map(correction -> correcting(stand, correction)).orElse(stand);
   }
 

@@ -36,12 +36,4 @@ class ScaleTest {
     assertThat(Scale.fitting(List.of(new PersonPoint(0, 40)), ROOM, 1.5).words())
         .isEqualTo("1 : 2");
   }
-
-  /** In the middle, at 20 mm, stands 30 mm across at 1 : 2, and at 1 : 5 still. */
-  @Test
-  void anotherScaleKeepsTheMiddleAndTheFloor() {
-    Scale scale = new Scale(2, new PaperPoint(5, 48)).with(5, ROOM);
-    assertThat(scale).isEqualTo(new Scale(5, new PaperPoint(14, 48)));
-    assertThat(scale.spot(30, 0)).isEqualTo(new PaperPoint(20, 48));
-  }
 }

@@ -39,6 +39,10 @@ final class StateRemarks {
     judged.findings().stream()
         .filter(f -> trial.rule().guarded() && !f.decidable())
         .forEach(f -> remarks.add(tooNarrow(f, offsets)));
+    if (!trial.asMeant().isEmpty()) {
+      remarks.add(
+          Remark.of(StateRemark.AS_MEANT, Argument.text(String.join("; ", trial.asMeant()))));
+    }
     remarks.add(
         Remark.of(stands.size() == 1 ? StateRemark.ONE_STAND : StateRemark.LANDMARKS_SHARED));
     judged.findings().forEach(f -> remarks.add(smallestDifference(f, offsets)));

@@ -20,6 +20,7 @@ import caryatid.wording.Language;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +83,11 @@ final class CheckCommand implements Callable<Integer> {
     }
     StandReport.Order order = report.order(trial.first());
     StandReport.requireFree(order, CaryatidCommand.FILES);
-    Check.Checked checked = checked(inputs, kept);
+    CheckQuestions.Answered answered =
+        new CheckQuestions(TerminalPrompt.atTerminal(wording, System.console()), wording)
+            .answered(inputs, each -> checked(each, kept));
+    inputs = answered.inputs();
+    Check.Checked checked = answered.checked();
     ResultText.lines(checked.result(), wording)
         .forEach(line -> out.println(TerminalText.single(line)));
     StandReport.write(
@@ -100,9 +105,11 @@ final class CheckCommand implements Callable<Integer> {
     return wording.fill("cli.plateUsed", Argument.text(plate.name()));
   }
 
-  private static Check.Checked checked(Inputs inputs, Optional<KeepStand> kept)
+  private Check.Checked checked(Inputs inputs, Optional<KeepStand> kept)
       throws BadInput, StoreFailure {
-    return kept.isPresent() ? kept.get().check(inputs) : Check.run(inputs);
+    return kept.isPresent()
+        ? kept.get().check(inputs)
+        : Check.run(inputs, OffsetDateTime.now(CaryatidCommand.clock(spec)));
   }
 
   private void keep(

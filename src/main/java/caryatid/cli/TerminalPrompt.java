@@ -24,6 +24,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -93,6 +94,24 @@ final class TerminalPrompt {
       }
       out.println(wording.fill(FormFault.BAD_INITIALS.code(), Argument.text(typed.orElse(""))));
     }
+  }
+
+  /** Whether what is asked is so; nothing typed is no. */
+  boolean isSo(String question) {
+    out.println(question);
+    String answer = line(wording.word("cli.isItSo"), false).orElse("");
+    return List.of("yes", "y", "ja", "j", "oui", "o", "s\u00ed", "si", "s")
+        .contains(answer.toLowerCase(Locale.ROOT));
+  }
+
+  void say(String line) {
+    out.println(line);
+  }
+
+  /** What somebody says of what is asked; empty where they say nothing. */
+  Optional<String> why(String question) {
+    out.println(question);
+    return line(wording.word("cli.why"), false);
   }
 
   private Optional<InputValue> ask(Field field, SuggestedRows offers) {

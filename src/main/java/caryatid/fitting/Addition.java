@@ -36,7 +36,7 @@ public record Addition(
     List<Attached> files) {
 
   /** Clocks of plates and computers differ, and so do their ideas of summer time. */
-  private static final Duration TOLERANCE = Duration.ofDays(1);
+  public static final Duration TOLERANCE = Duration.ofDays(1);
 
   /** No plate measured a standing person's centre of pressure before. */
   private static final int FIRST_YEAR = 1950;

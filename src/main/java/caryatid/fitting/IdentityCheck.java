@@ -6,18 +6,22 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * Finds words that might identify the wearer: a title with a name, a word for a birth with a
- * number, a full date so long ago that it may be somebody's birth. These are rules of thumb: dates
- * of the fitting and of recent years pass, and the user may confirm that the words identify nobody.
+ * number, a full date so long ago that it may be somebody's birth, a telephone number, an address.
+ * These are rules of thumb: dates of the fitting and of recent years pass, and the user may confirm
+ * that the words identify nobody.
  */
 final class IdentityCheck {
   /** Dates of operations and of earlier fittings are mostly more recent. */
@@ -27,6 +31,44 @@ final class IdentityCheck {
       Pattern.compile(
           "(?<!\\p{L})(?:(?:Mrs?|Ms|Miss|Herrn?|Hr|Frau|Mme|Mlle|Monsieur|Madame|Se\u00f1ora?|Sra?)"
               + "\\.?\\s+(?:Dr\\.?\\s+)?|(?i:name)\\s*(?:is|ist|:|=)\\s*)\\p{Lu}[\\p{L}'-]*(?!\\d)");
+
+  /** A patient with a word that begins with a capital. */
+  private static final Pattern PATIENT =
+      Pattern.compile("(?<!\\p{L})(?i:patient(?:in|e)?|paciente)\\s+\\p{Lu}\\p{Ll}+");
+
+  /** Two words of a file's name, or of a code, as first and last names are. */
+  private static final Pattern PAIR =
+      Pattern.compile("(?<!\\p{L})(\\p{Lu}\\p{Ll}{2,})[ _,.-]{1,2}(\\p{Lu}\\p{Ll}{2,})(?!\\p{L})");
+
+  /** Words that stand so in names of recordings. */
+  private static final Set<String> NO_NAMES =
+      Set.of(
+          ("left right both stand standing static trial plate force export recording report sheet"
+                  + " barefoot shoe shoes walking sports test demo take record knee foot ankle"
+                  + " links rechts beide stehen statik versuch platte kraft aufnahme bericht blatt"
+                  + " messung barfuss schuh gehen probe knie gauche droite essai plaque statique"
+                  + " mesure rapport chaussure pied genou izquierda derecha prueba placa estatica"
+                  + " medida informe zapato descalzo rodilla pie transtibial transfemoral")
+              .split(" "));
+
+  private static final String STREETS = "(?:stra(?:\u00df|ss)e|str\\.|weg|gasse|platz|allee|ufer)";
+
+  /** Telephone numbers of seven digits or more, addresses of mail and of streets. */
+  private static final List<Pattern> CONTACTS =
+      List.of(
+          Pattern.compile("(?<![\\d.,+])(?:\\+\\d|\\(?0)(?:[ ()/-]{0,2}\\d){6,14}(?![\\d.,])"),
+          Pattern.compile(
+              "(?<!\\p{L})(?:tel|phone|mobile|telefon|handy|t\u00e9l(?:\u00e9phone)?|tel\u00e9fono"
+                  + "|m\u00f3vil)\\b\\D{0,6}\\d[\\d /-]{3,}",
+              Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
+          Pattern.compile("[\\w.+-]+@[\\w-]+\\.[\\w.]{2,}"),
+          Pattern.compile("(?<!\\p{L})\\p{Lu}[\\p{L}-]*[ -]?" + "(?i:" + STREETS + ")\\s+\\d+"),
+          Pattern.compile(
+              "(?<!\\d)\\d{1,4}\\s+\\p{Lu}\\p{L}+\\s+(?:Street|St|Road|Rd|Avenue|Ave|Lane|Drive)"
+                  + "(?!\\p{L})"),
+          Pattern.compile(
+              "(?<!\\p{L})(?:\\d+,?\\s+)?(?i:rue|boulevard|calle|avenida)\\s+(?:de(?:"
+                  + " la|l)?\\s+|du\\s+)?\\p{Lu}\\p{L}+"));
 
   private static final Pattern BIRTH =
       Pattern.compile(
@@ -68,14 +110,19 @@ final class IdentityCheck {
     Map<String, String> texts = new LinkedHashMap<>();
     collect("", addition.answers(), texts);
     addition.corrects().ifPresent(c -> texts.put("because", c.why()));
+    Set<String> files = new HashSet<>();
     for (Addition.Attached file : addition.files()) {
-      String name = file.name();
-      texts.put(name, name);
+      texts.put(file.name(), file.name());
+      files.add(file.name());
     }
     List<Problem> problems = new ArrayList<>();
     Place place = Place.of(addition.kind().key());
     int year = addition.at().getYear();
-    texts.forEach((field, text) -> question(place, field, text, year).ifPresent(problems::add));
+    texts.forEach(
+        (field, text) ->
+            found(text, files.contains(field), year)
+                .map(found -> problem(place, found, field))
+                .ifPresent(problems::add));
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }
@@ -98,22 +145,58 @@ final class IdentityCheck {
             });
   }
 
-  private static Optional<Problem> question(Place place, String field, String text, int year) {
+  /**
+   * Words that might identify the wearer.
+   *
+   * @param like what they look like
+   * @param words as they were written
+   */
+  record Found(RecordProblem like, String words) {}
+
+  /**
+   * What a text holds that might identify the wearer.
+   *
+   * @param isName whether it is a file's name or a code, where two words may be a person's
+   * @param year of the entry
+   */
+  static Optional<Found> found(String text, boolean isName, int year) {
     return name(text)
-        .map(found -> problem(place, RecordProblem.TEXT_LIKE_NAME, field, found))
-        .or(
-            () ->
-                birth(text, year)
-                    .map(found -> problem(place, RecordProblem.TEXT_LIKE_BIRTH, field, found)));
+        .or(() -> isName ? pair(text) : Optional.empty())
+        .map(words -> new Found(RecordProblem.TEXT_LIKE_NAME, words))
+        .or(() -> birth(text, year).map(w -> new Found(RecordProblem.TEXT_LIKE_BIRTH, w)))
+        .or(() -> contact(text).map(w -> new Found(RecordProblem.TEXT_LIKE_CONTACT, w)));
   }
 
-  private static Problem problem(Place place, RecordProblem what, String field, String found) {
-    return Problem.at(place, what, Argument.text(field), Argument.text(found));
+  private static Problem problem(Place place, Found found, String field) {
+    return Problem.at(place, found.like(), Argument.text(field), Argument.text(found.words()));
+  }
+
+  /** The words that look like a telephone number or an address. */
+  static Optional<String> contact(String text) {
+    return CONTACTS.stream()
+        .flatMap(pattern -> pattern.matcher(text).results())
+        .map(MatchResult::group)
+        .findFirst();
+  }
+
+  private static Optional<String> pair(String text) {
+    return PAIR.matcher(text)
+        .results()
+        .filter(m -> !isTrade(m.group(1)) && !isTrade(m.group(2)))
+        .map(MatchResult::group)
+        .findFirst();
+  }
+
+  private static boolean isTrade(String word) {
+    return NO_NAMES.contains(word.toLowerCase(Locale.ROOT));
   }
 
   /** The words that look like a name. */
   static Optional<String> name(String text) {
-    return NAME.matcher(text).results().map(MatchResult::group).findFirst();
+    return Stream.of(NAME, PATIENT)
+        .flatMap(pattern -> pattern.matcher(text).results())
+        .map(MatchResult::group)
+        .findFirst();
   }
 
   /**

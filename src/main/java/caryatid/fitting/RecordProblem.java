@@ -13,6 +13,8 @@ public enum RecordProblem implements Topic {
   TEXT_LIKE_NAME("Keeping.TEXT_LIKE_NAME"),
   /** Arguments: the field, what it looks like. */
   TEXT_LIKE_BIRTH("Keeping.TEXT_LIKE_BIRTH"),
+  /** Arguments: the field, what it looks like. */
+  TEXT_LIKE_CONTACT("Keeping.TEXT_LIKE_CONTACT"),
   WAS_ERASED("Keeping.WAS_ERASED"),
   NO_SUCH_ENTRY("Keeping.NO_SUCH_ENTRY"),
   CORRECTED_BEFORE("Keeping.CORRECTED_BEFORE"),

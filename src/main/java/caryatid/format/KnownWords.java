@@ -6,6 +6,7 @@ import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.entry.form.Vocabulary;
 import caryatid.remark.Coded;
+import caryatid.sheet.yaml.NameSuggester;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -96,6 +97,17 @@ public final class KnownWords {
   /** The term that a text is a word for. */
   public Optional<Coded> term(Vocabulary vocabulary, String text) {
     return Optional.ofNullable(terms.get(vocabulary).get(TermOrText.fold(text)));
+  }
+
+  /** The word, in any language, that a text which is none differs from by a slip of the pen. */
+  Optional<String> nearly(Vocabulary vocabulary, String text) {
+    return term(vocabulary, text).isPresent()
+        ? Optional.empty()
+        : NameSuggester.slip(
+            text,
+            vocabulary.terms().stream()
+                .flatMap(t -> words.getOrDefault(key(vocabulary, t), List.of()).stream())
+                .toList());
   }
 
   /** Every code that has words. */

@@ -28,7 +28,7 @@ public final class LoadLineCheck {
     List<Offset> offsets = Offsets.of(standing, landmarks, how.doubts());
     Moments moments = new Moments(standing, landmarks, how);
     List<Remark> remarks = new ArrayList<>(remarks(how));
-    remarks.addAll(Plausibility.of(offsets, landmarks));
+    remarks.addAll(Plausibility.of(offsets));
     remarks.addAll(moments.remarks());
     return new LoadLineResult(offsets, moments.of(offsets), remarks);
   }

@@ -35,7 +35,16 @@ enum SheetProblem implements Topic {
   NOT_CONFIRMED("Entry.NOT_CONFIRMED"),
   CONFIRMED_WITHOUT_EARLIER("Entry.CONFIRMED_WITHOUT_EARLIER"),
   CONFIRMED_UNKNOWN("Entry.CONFIRMED_UNKNOWN"),
-  CONFIRMED_AND_GIVEN("Entry.CONFIRMED_AND_GIVEN");
+  CONFIRMED_AND_GIVEN("Entry.CONFIRMED_AND_GIVEN"),
+  /** Arguments: landmark, heel height of the earlier sheet, heel height now. */
+  CONFIRMED_ON_OTHER_HEEL("Entry.CONFIRMED_ON_OTHER_HEEL"),
+  /** Arguments: heel height. */
+  BAREFOOT_WITH_HEEL("Entry.BAREFOOT_WITH_HEEL"),
+  /** Arguments: heel height, limits. */
+  HEEL_IMPOSSIBLE("Entry.HEEL_IMPOSSIBLE"),
+  /** Arguments: stance width, limits. */
+  STANCE_WIDTH_IMPOSSIBLE("Entry.STANCE_WIDTH_IMPOSSIBLE"),
+  LIMITS_OUT_OF_ORDER("Entry.LIMITS_OUT_OF_ORDER");
 
   private final String code;
 

@@ -2,6 +2,7 @@ package caryatid.sheet;
 
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.GeometryLimits;
 import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
@@ -46,16 +47,26 @@ final class SheetSection {
   }
 
   /** How offsets are judged, and the practitioner's notes. */
-  private record Judging(AssumedUncertainties doubts, DecisionRule rule, Notes notes) {
+  private record Judging(
+      AssumedUncertainties doubts,
+      DecisionRule rule,
+      GeometryLimits limits,
+      List<String> asMeant,
+      Notes notes) {
     static Judging of(Section root) {
       Optional<AssumedUncertainties> doubts =
           root.optionalSection("doubts").flatMap(SheetSection::doubts);
       Optional<DecisionRule> rule =
           root.optionalSection("decision-rule").flatMap(SheetSection::rule);
+      Optional<GeometryLimits> limits =
+          root.optionalSection("limits").flatMap(LimitsSection::limits);
+      List<String> asMeant = root.list("as-meant", ValueParsers.TEXT);
       Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
       return new Judging(
           doubts.orElse(AssumedUncertainties.ASSUMED),
           rule.orElse(DecisionRule.USUAL),
+          limits.orElse(GeometryLimits.USUAL),
+          asMeant,
           notes.orElse(NO_NOTES));
     }
   }
@@ -71,6 +82,7 @@ final class SheetSection {
     Posture posture = Posture.of(root, side);
     Optional<KneeSetting> knee = WearerSection.knee(root, level);
     Optional<Footwear> footwear = root.requiredSection("footwear").flatMap(WearerSection::footwear);
+    HeelCheck.check(root, footwear, earlier);
     OptionalDouble width = number(root, "stance-width-mm", ValueParsers.number(0, 2_000));
     OptionalDouble toeOut = radians(number(root, "toe-out-deg", ValueParsers.number(-90, 90)));
     OptionalDouble walked = number(root, "minutes-walked", ValueParsers.number(0, 100_000));
@@ -78,6 +90,7 @@ final class SheetSection {
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
     Judging judging = Judging.of(root);
+    LimitsSection.requirePossible(root, footwear, width, judging.limits());
     return root.build(
         () ->
             new TrialSheet(
@@ -99,6 +112,8 @@ final class SheetSection {
                 measured.targets(),
                 judging.doubts(),
                 judging.rule(),
+                judging.limits(),
+                judging.asMeant(),
                 judging.notes()));
   }
 

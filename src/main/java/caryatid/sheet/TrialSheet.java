@@ -2,6 +2,7 @@ package caryatid.sheet;
 
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.Target;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
@@ -31,6 +32,9 @@ import java.util.OptionalDouble;
  * @param doubts uncertainties other than those of the recording and the marks; its level is the
  *     plate description's to say
  * @param rule how a result follows from an offset and its tolerance
+ * @param limits what is asked about and refused; not kept with a result
+ * @param asMeant what was asked and is meant as it is written or measured; a result keeps it as a
+ *     remark
  * @param notes what the practitioner writes
  */
 public record TrialSheet(
@@ -52,6 +56,8 @@ public record TrialSheet(
     List<Target> targets,
     AssumedUncertainties doubts,
     DecisionRule rule,
+    GeometryLimits limits,
+    List<String> asMeant,
     Notes notes) {
   /**
    * @throws IllegalArgumentException if there is no landmark or a number is out of its range
@@ -70,5 +76,51 @@ public record TrialSheet(
     components = List.copyOf(components);
     landmarks = List.copyOf(landmarks);
     targets = List.copyOf(targets);
+    asMeant = List.copyOf(asMeant);
+  }
+
+  /** A sheet of which nothing was asked, with the usual limits. */
+  public TrialSheet(
+      String wearer,
+      OffsetDateTime at,
+      ProstheticSide side,
+      AmputationLevel level,
+      OptionalDouble bodyMassKg,
+      Stance stance,
+      Optional<OtherFoot> otherFoot,
+      Hands hands,
+      Optional<KneeSetting> knee,
+      Footwear footwear,
+      OptionalDouble stanceWidthMm,
+      OptionalDouble toeOutRad,
+      OptionalDouble minutesWalked,
+      List<Component> components,
+      List<LandmarkEntry> landmarks,
+      List<Target> targets,
+      AssumedUncertainties doubts,
+      DecisionRule rule,
+      Notes notes) {
+    this(
+        wearer,
+        at,
+        side,
+        level,
+        bodyMassKg,
+        stance,
+        otherFoot,
+        hands,
+        knee,
+        footwear,
+        stanceWidthMm,
+        toeOutRad,
+        minutesWalked,
+        components,
+        landmarks,
+        targets,
+        doubts,
+        rule,
+        GeometryLimits.USUAL,
+        List.of(),
+        notes);
   }
 }

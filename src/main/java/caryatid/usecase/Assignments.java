@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.entry.form.FormReader;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -17,11 +18,11 @@ import java.util.regex.Pattern;
 
 /**
  * Values given as arguments: {@code key=value}, and in rows, counted from 1, {@code
- * items[2].set=7}.
+ * items[2].set=7}; {@code items[2].item.text=} says in words of one's own what is not a known item.
  */
 public final class Assignments {
   private static final Pattern SHAPE =
-      Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+))?=(.*)", Pattern.DOTALL);
+      Pattern.compile("([a-z-]+)(?:\\[([1-9]\\d?)]\\.([a-z-]+)(\\.text)?)?=(.*)", Pattern.DOTALL);
 
   private final Place place;
   private final Map<String, InputValue> members;
@@ -62,7 +63,7 @@ public final class Assignments {
     if (!parts.matches()) {
       throw bad(value);
     }
-    InputValue single = new InputValue.Single(parts.group(4), InputValue.Kind.ANY, place);
+    InputValue single = new InputValue.Single(parts.group(5), InputValue.Kind.ANY, place);
     if (parts.group(2) == null) {
       once(singles, parts.group(1), parts.group(1), single);
       members.put(parts.group(1), single);
@@ -78,7 +79,11 @@ public final class Assignments {
       list.add(new LinkedHashMap<>());
     }
     String name = parts.group(1) + "[" + row + "]." + parts.group(3);
-    once(list.get(row - 1), parts.group(3), name, single);
+    InputValue said =
+        parts.group(4) == null
+            ? single
+            : new InputValue.Group(Map.of(FormReader.TEXT, single), place);
+    once(list.get(row - 1), parts.group(3), name, said);
   }
 
   private void once(Map<String, InputValue> members, String key, String name, InputValue value)

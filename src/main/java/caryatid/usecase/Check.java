@@ -4,12 +4,24 @@ import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateAnalysis;
+import caryatid.alignment.StateQuestions;
+import caryatid.fitting.Addition;
+import caryatid.fitting.SheetWords;
+import caryatid.recording.importer.ExportDate;
 import caryatid.recording.importer.Importer;
 import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Question;
+import caryatid.sheet.TrialSheet;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Checks the stands of one alignment state: named bytes in, one result out, nothing else touched.
@@ -23,16 +35,54 @@ public final class Check {
    * @param result what was found
    * @param recordings the recordings, in the order of the inputs
    * @param earlierSheets the sheets that the trial sheet is based on, newest first
+   * @param open what can hardly be and the sheet does not say is meant
    */
   public record Checked(
-      Result result, List<Recording> recordings, List<NamedBytes> earlierSheets) {}
+      Result result,
+      List<Recording> recordings,
+      List<NamedBytes> earlierSheets,
+      List<Question> open) {}
 
   /**
    * Checks the load line of one alignment state against its targets.
    *
+   * @param now the time now
+   * @throws BadInput if an input cannot be used, the sheet is of a time to come, or a question is
+   *     open
+   */
+  public static Checked run(Inputs inputs, OffsetDateTime now) throws BadInput {
+    Checked checked = unasked(inputs);
+    TrialSheet trial = checked.result().state().stands().get(0).trial();
+    Place sheet = Place.of(inputs.sheet().name());
+    if (trial.at().minus(Addition.TOLERANCE).isAfter(now)) {
+      throw new BadInput(
+          Problem.at(
+              sheet,
+              CheckProblem.AT_AHEAD,
+              Argument.text(trial.at().toString()),
+              Argument.text(now.toString())));
+    }
+    List<Question> open = new ArrayList<>(checked.open());
+    open.addAll(StateQuestions.unanswered(SheetWords.questions(trial, names(inputs)), trial));
+    if (!open.isEmpty()) {
+      throw BadInput.asked(sheet, open);
+    }
+    return checked;
+  }
+
+  private static List<String> names(Inputs inputs) {
+    return Stream.concat(inputs.recordings().stream(), Stream.of(inputs.sheet()))
+        .map(file -> Provenance.fileName(file.name()))
+        .toList();
+  }
+
+  /**
+   * The same with its questions open: for what was found before they were asked, and for whoever
+   * knows more.
+   *
    * @throws BadInput if an input cannot be used
    */
-  public static Checked run(Inputs inputs) throws BadInput {
+  static Checked unasked(Inputs inputs) throws BadInput {
     EarlierSheetFinder beside = new EarlierSheetFinder(inputs.beside());
     TrialContext setting = TrialContext.read(inputs, beside);
     List<Recording> recordings = new ArrayList<>();
@@ -44,8 +94,22 @@ public final class Check {
     }
     DuplicateInputCheck.check(inputs, recordings, beside.used());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts());
+    List<Question> open = new ArrayList<>(StateQuestions.open(state, setting.platesApartMm()));
+    open.addAll(StateQuestions.unanswered(days(inputs, setting.trial()), setting.trial()));
     return new Checked(
-        new Result(Result.METHOD, Program.NAME, state), List.copyOf(recordings), beside.used());
+        new Result(Result.METHOD, Program.NAME, state),
+        List.copyOf(recordings),
+        beside.used(),
+        List.copyOf(open));
+  }
+
+  private static List<Question> days(Inputs inputs, TrialSheet trial) throws BadInput {
+    List<Question> days = new ArrayList<>();
+    for (NamedBytes file : inputs.recordings()) {
+      String name = Provenance.fileName(file.name());
+      StateQuestions.day(trial, name, ExportDate.of(file)).ifPresent(days::add);
+    }
+    return days;
   }
 
   /**

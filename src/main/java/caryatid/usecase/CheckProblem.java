@@ -10,7 +10,9 @@ enum CheckProblem implements Topic {
   /** An export without columns, for which no plate can be remembered. */
   NO_COLUMNS("CheckProblem.NO_COLUMNS"),
   /** Arguments: the file name that the remembered description had. */
-  ANOTHER_PLATE("CheckProblem.ANOTHER_PLATE");
+  ANOTHER_PLATE("CheckProblem.ANOTHER_PLATE"),
+  /** The sheet is of a time to come. Arguments: its time, the time now. */
+  AT_AHEAD("CheckProblem.AT_AHEAD");
 
   private final String code;
 

@@ -1,6 +1,7 @@
 package caryatid.usecase;
 
 import caryatid.entry.Entry;
+import caryatid.entry.EntryCheck;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.EntryForms;
@@ -10,10 +11,14 @@ import caryatid.entry.form.NameNotation;
 import caryatid.fitting.Addition;
 import caryatid.fitting.TypedFindings;
 import caryatid.format.KnownWords;
+import caryatid.format.NearlyKnown;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Question;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,19 +60,24 @@ public record EntryDraft(
   /**
    * What is to be added.
    *
-   * @throws BadInput if something is missing or does not fit, or looks as if it said who the wearer
-   *     is
+   * @throws BadInput if something is missing or does not fit, a question is open, or it looks as if
+   *     it said who the wearer is
    */
   Addition addition(OffsetDateTime now) throws BadInput {
     Form form = EntryForms.of(kind);
+    InputValue.Group complete = offers.complete(given);
     Answers content =
-        KnownWords.first()
-            .understood(form, FormReader.read(form, offers.complete(given), NameNotation.INPUT));
+        KnownWords.first().understood(form, FormReader.read(form, complete, NameNotation.INPUT));
     if (kind == EntryKind.STAND) {
       content = TypedFindings.judged(content);
     }
     Addition addition =
         new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
+    List<Question> open = new ArrayList<>(NearlyKnown.questions(form, complete));
+    open.addAll(EntryCheck.questions(addition.content(), Place.of(kind.key())));
+    if (!open.isEmpty()) {
+      throw BadInput.asked(Place.of(kind.key()), open);
+    }
     return sure ? addition : addition.anonymous();
   }
 }

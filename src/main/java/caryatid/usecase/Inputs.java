@@ -1,6 +1,8 @@
 package caryatid.usecase;
 
 import caryatid.recording.model.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.sheet.SheetAnswers;
 import caryatid.standing.Stretch;
 import java.util.List;
 import java.util.Optional;
@@ -29,5 +31,16 @@ public record Inputs(
       throw new IllegalArgumentException("no recording");
     }
     recordings = List.copyOf(recordings);
+  }
+
+  /**
+   * The same with answers in the sheet.
+   *
+   * @throws BadInput if the sheet cannot be read
+   */
+  public Inputs answered(List<String> answers) throws BadInput {
+    byte[] answered = SheetAnswers.with(sheet.readAll(), answers);
+    return new Inputs(
+        recordings, NamedBytes.of(sheet.name(), answered), description, beside, byHand);
   }
 }

@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
@@ -14,15 +15,20 @@ import caryatid.fitting.WritableCheck;
 import caryatid.format.ResultJson;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.report.pages.Paper;
 import caryatid.sheet.TrialSheet;
 import caryatid.store.DuplicateStandCheck;
+import caryatid.store.StoredRecord;
 import caryatid.usecase.Check.Checked;
+import caryatid.views.StandQuestions;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Checks a stand and adds it to a fitting record with its files, in three steps: the record is
@@ -86,19 +92,27 @@ public final class KeepStand {
   /**
    * Checks a stand, and refuses one that could not be kept, before anything is written.
    *
-   * @throws BadInput if an input cannot be used, the stand is of another prosthesis or in the
-   *     record already, its time cannot be, or its words look as if they said who the wearer is
+   * @throws BadInput if an input cannot be used, the stand is of another prosthesis, does not go
+   *     with the record or is in it already, a question is open, its time cannot be, or its words
+   *     look as if they said who the wearer is
    * @throws StoreFailure if an input can no longer be read
    */
   public Checked check(Inputs inputs) throws BadInput, StoreFailure {
-    Checked checked = Check.run(inputs);
-    FittingRecord record = records.store().read(code);
+    Checked checked = Check.unasked(inputs);
+    StoredRecord stored = records.store().open(code);
+    FittingRecord record = stored.record();
     Addition stand = stand(inputs, checked, new byte[0]).checked(records.now());
     if (!sure) {
       stand.anonymous();
     }
     StandEntry.requireOwn(record, sheet(checked.result()));
     DuplicateStandCheck.require(record, stand);
+    List<Question> open =
+        StandQuestions.of(
+            record, checked.result().state(), last(stored), checked.open(), corrected());
+    if (!open.isEmpty()) {
+      throw BadInput.asked(Place.of(inputs.sheet().name()), open);
+    }
     return checked;
   }
 
@@ -138,6 +152,22 @@ public final class KeepStand {
             correction.asOf().or(() -> Optional.of(stand.at())));
     return new Addition(
         records.now(), stand.by(), Optional.of(dated), stand.content(), stand.files());
+  }
+
+  private OptionalInt corrected() {
+    return corrects
+        .map(correction -> OptionalInt.of(correction.number()))
+        .orElse(OptionalInt.empty());
+  }
+
+  private Optional<AlignmentState> last(StoredRecord stored) {
+    return StandQuestions.last(stored.record(), corrected())
+        .flatMap(
+            stand ->
+                KeptResults.of(stored, List.of(stand), new ArrayList<>(), new ArrayList<>())
+                    .values()
+                    .stream()
+                    .findFirst());
   }
 
   private String initials(Result result) {

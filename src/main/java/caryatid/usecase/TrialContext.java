@@ -2,6 +2,7 @@ package caryatid.usecase;
 
 import caryatid.alignment.Stand;
 import caryatid.loadline.AssumedUncertainties;
+import caryatid.loadline.GeometryCheck;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.LoadLineResult;
@@ -10,6 +11,7 @@ import caryatid.loadline.UseLimits;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout.ExportOrigin;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
@@ -24,6 +26,7 @@ import caryatid.sheet.Landmarks;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.TrialSheet;
 import caryatid.sheet.TrialSheetReader;
+import caryatid.standing.Stance;
 import caryatid.standing.StandAnalysis;
 import caryatid.standing.Standing;
 import caryatid.standing.Stretch;
@@ -90,7 +93,10 @@ record TrialContext(
 
   Stand stand(Recording recording) throws BadInput {
     Standing standing = StandAnalysis.analyse(recording, conditions());
-    LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, circumstances());
+    StanceConditions how = circumstances();
+    LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, how);
+    new GeometryCheck(standing, past.offsets(), landmarks, how.prostheticKnee(), trial.limits())
+        .requirePossible(how);
     List<Remark> remarks =
         Stream.of(recording.remarks(), standing.remarks(), past.remarks())
             .flatMap(List::stream)
@@ -105,6 +111,26 @@ record TrialContext(
         past.offsets(),
         past.moments(),
         remarks);
+  }
+
+  /** How far the plates' zeros lie apart, to the right, where each foot has a plate of its own. */
+  OptionalDouble platesApartMm() {
+    if (!(trial.stance() instanceof Stance.PlatePerFoot feet)) {
+      return OptionalDouble.empty();
+    }
+    Optional<ExportOrigin> left = zero(feet.leftPlate());
+    Optional<ExportOrigin> right = zero(feet.rightPlate());
+    return left.isPresent() && right.isPresent()
+        ? OptionalDouble.of(right.get().rightMm() - left.get().rightMm())
+        : OptionalDouble.empty();
+  }
+
+  private Optional<ExportOrigin> zero(String name) {
+    return plate.stream()
+        .flatMap(description -> description.plates().stream())
+        .filter(layout -> layout.name().equals(name))
+        .flatMap(layout -> layout.exportOrigin().stream())
+        .findFirst();
   }
 
   AssumedUncertainties doubts() {

@@ -10,7 +10,9 @@ enum LimitRemark implements Topic {
   /** Arguments: component, body mass as measured by the plates, highest. */
   MEASURED_MASS_ABOVE("LimitRemark.MEASURED_MASS_ABOVE"),
   MOBILITY_GRADE_OUTSIDE("LimitRemark.MOBILITY_GRADE_OUTSIDE"),
-  HEEL_HEIGHT_OUTSIDE("LimitRemark.HEEL_HEIGHT_OUTSIDE");
+  HEEL_HEIGHT_OUTSIDE("LimitRemark.HEEL_HEIGHT_OUTSIDE"),
+  /** The wearer's own setting. Arguments: component, heel height, leg, lowest, highest. */
+  OWN_SETTING_OUTSIDE("LimitRemark.OWN_SETTING_OUTSIDE");
 
   private final String code;
 

@@ -3,8 +3,11 @@ package caryatid.views;
 import caryatid.entry.BodyMassSource;
 import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.Entry;
+import caryatid.entry.OwnSetting;
+import caryatid.entry.Range;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -38,7 +41,7 @@ final class MakersLimits {
   }
 
   private void check(ComponentLimits component) {
-    Argument what = Argument.text(component.what() + " " + component.name());
+    Argument what = Argument.text(name(component));
     mass(component, what, LimitRemark.BODY_MASS_ABOVE, written());
     mass(component, what, LimitRemark.MEASURED_MASS_ABOVE, measured());
     grade()
@@ -62,6 +65,35 @@ final class MakersLimits {
                         what,
                         Argument.of(heel.doubleValue(), Unit.MM),
                         LegSuffix.behind(component.side()))));
+    ownSetting(component, what);
+  }
+
+  /** What it is and what it is called; once where one says both. */
+  private static String name(ComponentLimits component) {
+    boolean both = TermOrText.fold(component.name()).contains(TermOrText.fold(component.what()));
+    return both ? component.name() : component.what() + " " + component.name();
+  }
+
+  /** Open until the wearer sets it within the range. */
+  private void ownSetting(ComponentLimits component, Argument what) {
+    Entry.contents(entries, OwnSetting.class)
+        .reduce((earlier, later) -> later)
+        .flatMap(OwnSetting::heelHeightSetMm)
+        .filter(heel -> isOutside(heel, component))
+        .ifPresent(
+            heel ->
+                remarks.add(
+                    Remark.of(
+                        LimitRemark.OWN_SETTING_OUTSIDE,
+                        what,
+                        Argument.of(heel.doubleValue(), Unit.MM),
+                        LegSuffix.behind(component.side()),
+                        limit(component.heelHeightLowestMm(), Range.HEEL_MM.lowest()),
+                        limit(component.heelHeightHighestMm(), Range.HEEL_MM.highest()))));
+  }
+
+  private static Argument limit(Optional<BigDecimal> stated, double otherwise) {
+    return Argument.of(stated.map(BigDecimal::doubleValue).orElse(otherwise), Unit.MM);
   }
 
   private void mass(

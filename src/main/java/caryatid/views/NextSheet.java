@@ -34,6 +34,7 @@ public record NextSheet(String text, Map<String, byte[]> earlier) {
           "landmarks",
           "targets",
           "notes",
+          "as-meant",
           "minutes-walked");
 
   public NextSheet {

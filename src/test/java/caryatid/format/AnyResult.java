@@ -1,6 +1,7 @@
 package caryatid.format;
 
 import caryatid.alignment.Result;
+import caryatid.loadline.GeometryLimits;
 import caryatid.remark.Topic;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -36,10 +37,12 @@ public final class AnyResult {
 
   private Object of(Type type, String name) {
     if (type instanceof ParameterizedType generic) {
-      return ofGeneric((Class<?>) generic.getRawType(), generic.getActualTypeArguments());
+      return ofGeneric((Class<?>) generic.getRawType(), generic.getActualTypeArguments(), name);
     }
     Class<?> plain = (Class<?>) type;
-    if (plain == Topic.class) {
+    if (plain == GeometryLimits.class) {
+      return GeometryLimits.USUAL;
+    } else if (plain == Topic.class) {
       return one(Topics.CODES.constants());
     } else if (plain.isSealed()) {
       return of(one(List.of(plain.getPermittedSubclasses())), name);
@@ -49,13 +52,15 @@ public final class AnyResult {
     return plain.isRecord() ? record(plain) : simple(plain, name);
   }
 
-  private Object ofGeneric(Class<?> raw, Type[] of) {
+  private Object ofGeneric(Class<?> raw, Type[] of, String name) {
     if (raw == Optional.class) {
       return random.nextBoolean() ? Optional.of(of(of[0], "")) : Optional.empty();
     }
     int size = 1 + random.nextInt(2);
     if (raw == List.class) {
-      return Stream.generate(() -> of(of[0], "")).limit(size).toList();
+      return name.equals("asMeant")
+          ? List.of()
+          : Stream.generate(() -> of(of[0], "")).limit(size).toList();
     }
     Map<Object, Object> map = new LinkedHashMap<>();
     for (int i = 0; i < size; i++) {

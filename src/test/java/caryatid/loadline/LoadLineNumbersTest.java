@@ -148,22 +148,8 @@ class LoadLineNumbersTest {
             LoadLineOwner.LEFT_FOOT,
             LoadLineMethod.VERTICAL,
             Estimate.exact(-123.4));
-    assertThat(ENGLISH.say(Plausibility.of(List.of(far), List.of()).get(0)))
+    assertThat(ENGLISH.say(Plausibility.of(List.of(far)).get(0)))
         .startsWith("The load line runs 123.4\u00a0mm from knee in the frontal plane, ");
-  }
-
-  @Test
-  void landmarksOutOfOrderAreSaidWithTheirHeightsTheLeftLegFirst() {
-    List<Landmark> landmarks =
-        List.of(
-            Legs.mark(LandmarkKind.ANKLE_AXIS, Side.RIGHT, 0, 0, 483),
-            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 82),
-            Legs.mark(LandmarkKind.ANKLE_AXIS, Side.LEFT, 0, 0, 481),
-            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 0, 84));
-    List<String> said = Plausibility.of(List.of(), landmarks).stream().map(ENGLISH::say).toList();
-    assertThat(said).hasSize(2);
-    assertThat(said.get(0)).contains("84.0\u00a0mm").contains("481.0\u00a0mm");
-    assertThat(said.get(1)).contains("82.0\u00a0mm").contains("483.0\u00a0mm");
   }
 
   private static Sway sway(LoadLineOwner of, double right, double anterior) {

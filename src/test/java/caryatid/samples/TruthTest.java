@@ -20,6 +20,7 @@ import caryatid.usecase.Inputs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -172,7 +173,8 @@ class TruthTest {
             file(sheet),
             Optional.of(file(plate)),
             name -> ofStory ? Optional.of(file("story/" + name)) : Optional.empty(),
-            Optional.<Stretch>empty()));
+            Optional.<Stretch>empty()),
+        OffsetDateTime.MAX);
   }
 
   private static NamedBytes file(String name) {

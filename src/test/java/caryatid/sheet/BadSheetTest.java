@@ -52,7 +52,7 @@ class BadSheetTest {
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
                 + " other-foot, hands, knee, footwear, stance-width-mm, toe-out-deg,"
                 + " minutes-walked, components, landmarks, targets, confirmed, doubts,"
-                + " decision-rule, notes.");
+                + " decision-rule, limits, as-meant, notes.");
   }
 
   @ParameterizedTest

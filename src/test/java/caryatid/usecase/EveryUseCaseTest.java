@@ -86,7 +86,7 @@ class EveryUseCaseTest {
   @Test
   void aStandIsCheckedAndReportedInEveryFormWithoutADisk() throws Exception {
     Inputs inputs = inputs();
-    Check.Checked checked = Check.run(inputs);
+    Check.Checked checked = Check.run(inputs, OffsetDateTime.MAX);
     StandReport.Order order =
         new StandReport.Order(
             Path.of("out"),

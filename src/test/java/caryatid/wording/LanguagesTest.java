@@ -32,10 +32,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LanguagesTest {
   private static final Path FOLDER = Path.of("src/main/resources/caryatid/wording");
 
-  /** Problems of input, which end a run before there is a report, and what inspect shows. */
+  /** Problems and questions, which end a run before there is a report, and what inspect shows. */
   private static final Pattern ENGLISH_ONLY =
       Pattern.compile(
-          "(\\w+Problem|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived(?!\\.(ENTRY_|NEWER_|OTHER_PAGE|OTHER_PART|FOREIGN_|NOT_ON_|NEVER_))|Role|Reading|Writing|Entry|Describing|Placing|FormFault|Keeping|BagFault)\\..*");
+          "(\\w+Problem|\\w+Question|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived(?!\\.(ENTRY_|NEWER_|OTHER_PAGE|OTHER_PART|FOREIGN_|NOT_ON_|NEVER_))|Role|Reading|Writing|Entry|Describing|Placing|FormFault|Keeping|BagFault)\\..*");
 
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{\\d}");
 

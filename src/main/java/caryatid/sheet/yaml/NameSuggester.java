@@ -20,6 +20,14 @@ public final class NameSuggester {
         .min(Comparator.comparing(k -> distance(name, even(k))));
   }
 
+  /** The nearest known name, if it differs in no more than one letter in seven. */
+  public static Optional<String> slip(String unknown, Collection<String> known) {
+    String name = even(unknown);
+    return known.stream()
+        .filter(k -> levenshtein(name, even(k)) <= Math.max(1, k.length() / 7))
+        .min(Comparator.comparing(k -> levenshtein(name, even(k))));
+  }
+
   private static String even(String name) {
     return name.toLowerCase(Locale.ROOT).replaceAll("[ _]", "-");
   }

@@ -1,0 +1,128 @@
+package caryatid.alignment;
+
+import caryatid.geometry.Side;
+import caryatid.loadline.GeometryCheck;
+import caryatid.loadline.WhichLeg;
+import caryatid.remark.Argument;
+import caryatid.remark.Question;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import caryatid.sheet.SheetQuestions;
+import caryatid.sheet.TrialSheet;
+import caryatid.standing.StandRemark;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Everything about a state that can hardly be, and is asked before its result is given. */
+public final class StateQuestions {
+  /**
+   * Least standard deviation fore and aft in 20 s that is not asked about, mm: the smallest in any
+   * 20 s of 1,930 real stands on both feet is 1.23 mm (open data set of Santos and Duarte 2016,
+   * PeerJ 4:e2648); a prosthetic foot makes less of the sway than a sound one (half: assumed). In a
+   * shorter stretch it is smaller as the root of the length.
+   */
+  private static final double STILL_MM = 0.6;
+
+  private static final double STILL_S = 20;
+
+  private StateQuestions() {}
+
+  /**
+   * The questions that the sheet does not answer, each once.
+   *
+   * @param platesApartMm how far the export's zero of the right foot's plate lies to the right of
+   *     the left one's, mm; empty unless both are known
+   */
+  public static List<Question> open(AlignmentState state, OptionalDouble platesApartMm) {
+    TrialSheet trial = state.stands().get(0).trial();
+    List<Question> all = new ArrayList<>(SheetQuestions.of(trial));
+    state.stands().forEach(stand -> all.addAll(of(stand, platesApartMm)));
+    return unanswered(all, trial);
+  }
+
+  /**
+   * The question about a recording that says it is of another day than its sheet.
+   *
+   * @param recording its name
+   * @param days that its export may mean; none where it says no date
+   */
+  public static Optional<Question> day(TrialSheet trial, String recording, Set<LocalDate> days) {
+    LocalDate day = trial.at().toLocalDate();
+    return days.isEmpty() || days.contains(day)
+        ? Optional.empty()
+        : Optional.of(
+            Question.of(
+                StateQuestion.OTHER_DAY,
+                "day of " + recording,
+                Argument.text(recording),
+                Argument.text(days.iterator().next().toString()),
+                Argument.text(day.toString())));
+  }
+
+  /** Those that a sheet does not answer, each once. */
+  public static List<Question> unanswered(List<Question> all, TrialSheet trial) {
+    Map<String, Question> open = new LinkedHashMap<>();
+    all.stream()
+        .filter(question -> !trial.asMeant().contains(question.answer()))
+        .forEach(question -> open.putIfAbsent(question.answer(), question));
+    return List.copyOf(open.values());
+  }
+
+  private static List<Question> of(Stand stand, OptionalDouble platesApartMm) {
+    TrialSheet trial = stand.trial();
+    List<Side> prosthetic = trial.side().sides();
+    Optional<Question> side =
+        WhichLeg.side(stand.standing(), stand.landmarks(), trial.stance(), prosthetic);
+    List<Question> questions = new ArrayList<>(side.stream().toList());
+    questions.addAll(
+        WhichLeg.plates(
+            stand.standing(),
+            trial.stanceWidthMm(),
+            side.isEmpty(),
+            platesApartMm,
+            trial.limits()));
+    questions.addAll(
+        new GeometryCheck(
+                stand.standing(),
+                stand.offsets(),
+                stand.landmarks(),
+                trial.level().prostheticKnee(),
+                trial.limits())
+            .questions(prosthetic));
+    still(stand).ifPresent(questions::add);
+    stand.remarks().stream()
+        .filter(remark -> remark.topic() == StandRemark.BODY_MASS_DIFFERS)
+        .forEach(remark -> questions.add(mass(remark, trial)));
+    return questions;
+  }
+
+  /** A prosthetic foot's line that hardly moves fore and aft is mostly in another unit. */
+  private static Optional<Question> still(Stand stand) {
+    double length = Math.min(1, stand.standing().stretch().durationS() / STILL_S);
+    double leastMm = STILL_MM * Math.sqrt(length);
+    return stand.standing().sway().stream()
+        .filter(sway -> sway.lowPassHz().isEmpty() && sway.sdAnteriorMm() < leastMm)
+        .findFirst()
+        .map(
+            sway ->
+                Question.of(
+                    StateQuestion.HARDLY_ANY_SWAY,
+                    "sway",
+                    Argument.term(sway.of()),
+                    Argument.of(sway.sdAnteriorMm(), Unit.MM),
+                    Argument.of(leastMm, Unit.MM)));
+  }
+
+  private static Question mass(Remark remark, TrialSheet trial) {
+    return Question.of(
+        StateQuestion.BODY_MASS_DIFFERS,
+        "body-mass-kg " + Math.round(trial.bodyMassKg().orElse(0)),
+        remark.arguments().toArray(Argument[]::new));
+  }
+}

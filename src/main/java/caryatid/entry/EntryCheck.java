@@ -1,0 +1,119 @@
+package caryatid.entry;
+
+import caryatid.loadline.Bounds;
+import caryatid.loadline.LimitedQuantity;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Question;
+import caryatid.remark.Topic;
+import caryatid.remark.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Holds numbers of an entry against what they can be: refuses what cannot be, asks about what can
+ * hardly be. A reason beside the number, or a note on lengths, answers and is kept with it.
+ */
+public final class EntryCheck {
+  /** A landmark that is measured from the ground is mostly higher, mm (no source). */
+  private static final double LOW_MM = 200;
+
+  /** Legs hardly differ by more, mm (common practice, no source). */
+  private static final double DIFFER_MM = 60;
+
+  /** Legs cannot differ by more, mm (common practice, no source). */
+  private static final double MOST_DIFFER_MM = 300;
+
+  private static final String WHY = "why it is so";
+
+  private final Place place;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Question> questions = new ArrayList<>();
+
+  private EntryCheck(Place place) {
+    this.place = place;
+  }
+
+  /**
+   * The questions about an entry that no note answers.
+   *
+   * @throws BadInput if something in it cannot be
+   */
+  public static List<Question> questions(EntryContent content, Place place) throws BadInput {
+    EntryCheck check = new EntryCheck(place);
+    if (content instanceof BenchAlignment bench) {
+      check.bench(bench);
+    } else if (content instanceof LegLength length) {
+      check.length(length);
+    }
+    if (!check.problems.isEmpty()) {
+      throw new BadInput(check.problems);
+    }
+    return List.copyOf(check.questions);
+  }
+
+  private void bench(BenchAlignment bench) {
+    for (int i = 0; i < bench.items().size(); i++) {
+      BenchAlignment.Item item = bench.items().get(i);
+      String row = "items[" + (i + 1) + "]";
+      limited(item).ifPresent(quantity -> setting(row, item, quantity));
+    }
+  }
+
+  private static Optional<LimitedQuantity> limited(BenchAlignment.Item item) {
+    return item.item().is(BenchItem.ANKLE) && item.unit() == SettingUnit.DEG
+        ? Optional.of(LimitedQuantity.PLANTARFLEXION)
+        : Optional.empty();
+  }
+
+  private void setting(String row, BenchAlignment.Item item, LimitedQuantity quantity) {
+    Bounds bounds = quantity.usual();
+    double set = item.set().doubleValue();
+    Argument field = Argument.text(row + ".set");
+    Argument found = Argument.of(set, quantity.unit());
+    if (bounds.isImpossible(set)) {
+      refuse(
+          EntryQuestion.IMPOSSIBLE_SETTING,
+          field,
+          found,
+          Argument.of(bounds.refuseBelow(), quantity.unit()),
+          Argument.of(bounds.refuseAbove(), quantity.unit()));
+    } else if (bounds.isOdd(set) && item.why().isEmpty()) {
+      ask(
+          EntryQuestion.ODD_SETTING,
+          row + ".why",
+          field,
+          found,
+          Argument.of(bounds.askBelow(), quantity.unit()),
+          Argument.of(bounds.askAbove(), quantity.unit()));
+    }
+  }
+
+  private void length(LegLength length) {
+    for (LegLength.Height row : length.landmarks()) {
+      double leftMm = row.leftMm().doubleValue();
+      double rightMm = row.rightMm().doubleValue();
+      double apartMm = Math.abs(leftMm - rightMm);
+      Argument[] found = {
+        Argument.text(row.landmark()), Argument.of(leftMm, Unit.MM), Argument.of(rightMm, Unit.MM)
+      };
+      if (apartMm > MOST_DIFFER_MM) {
+        refuse(EntryQuestion.IMPOSSIBLE_LENGTH, found);
+      } else if ((apartMm > DIFFER_MM || Math.min(leftMm, rightMm) < LOW_MM)
+          && length.note().isEmpty()) {
+        ask(EntryQuestion.ODD_LENGTH, "note", found);
+      }
+    }
+  }
+
+  private void refuse(Topic topic, Argument... arguments) {
+    problems.add(Problem.at(place, topic, arguments));
+  }
+
+  private void ask(Topic topic, String field, Argument... arguments) {
+    questions.add(Question.ofField(topic, field, WHY, arguments));
+  }
+}

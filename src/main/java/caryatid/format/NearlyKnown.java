@@ -1,0 +1,72 @@
+package caryatid.format;
+
+import caryatid.entry.EntryQuestion;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
+import caryatid.entry.form.FormReader;
+import caryatid.entry.form.Vocabulary;
+import caryatid.remark.Argument;
+import caryatid.remark.Question;
+import caryatid.sheet.yaml.InputValue;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Asks about names that differ from a known one by a slip of the pen. */
+public final class NearlyKnown {
+  private static final Set<Vocabulary> ASKED =
+      EnumSet.of(Vocabulary.BENCH_ITEM, Vocabulary.DEVIATION);
+
+  private final List<Question> questions = new ArrayList<>();
+
+  private NearlyKnown() {}
+
+  /**
+   * The questions about what was given for a form. Spellings that are given as {@code text} are
+   * meant as they are.
+   */
+  public static List<Question> questions(Form form, InputValue.Group given) {
+    NearlyKnown asked = new NearlyKnown();
+    asked.group("", form, given);
+    return List.copyOf(asked.questions);
+  }
+
+  private void group(String path, Form form, InputValue.Group given) {
+    for (Field field : form.fields()) {
+      InputValue value = given.members().get(field.key());
+      if (field.type() instanceof FieldType.Name name && value instanceof InputValue.Single typed) {
+        name(path + field.key(), name.vocabulary(), typed.text());
+      } else if (field.type() instanceof FieldType.Rows rows
+          && value instanceof InputValue.Several all) {
+        rows(field.key(), rows.form(), all.items());
+      }
+    }
+  }
+
+  private void rows(String key, Form form, List<InputValue> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i) instanceof InputValue.Group row) {
+        group(key + "[" + (i + 1) + "].", form, row);
+      }
+    }
+  }
+
+  private void name(String field, Vocabulary vocabulary, String typed) {
+    if (ASKED.contains(vocabulary)) {
+      KnownWords.first()
+          .nearly(vocabulary, typed)
+          .ifPresent(
+              known ->
+                  questions.add(
+                      Question.ofField(
+                          EntryQuestion.NEARLY_KNOWN,
+                          field + "." + FormReader.TEXT,
+                          typed,
+                          Argument.text(field),
+                          Argument.text(typed),
+                          Argument.text(known))));
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package caryatid.loadline;
+
+import caryatid.geometry.Plane;
+import caryatid.remark.Unit;
+
+/**
+ * Quantities that can hardly be beyond some limits, with the usual limits: common practice, no
+ * source. Offsets are those of the prosthetic foot's own line.
+ */
+public enum LimitedQuantity {
+  SAGITTAL_ANKLE(Unit.MM, new Bounds(0, 110, -80, 210)),
+  SAGITTAL_OWN_KNEE(Unit.MM, new Bounds(-10, 50, -80, 120)),
+  SAGITTAL_PROSTHETIC_KNEE(Unit.MM, new Bounds(0, 60, -80, 120)),
+  SAGITTAL_TROCHANTER(Unit.MM, Bounds.within(60, 150)),
+  SAGITTAL_OTHER(Unit.MM, Bounds.within(150, 300)),
+  FRONTAL_KNEE(Unit.MM, Bounds.within(45, 100)),
+  FRONTAL_FOOT(Unit.MM, Bounds.within(25, 60)),
+  /** The border lies beside the knee's centre, so the line runs medial of it. */
+  FRONTAL_PATELLAR_BORDER(Unit.MM, new Bounds(-95, -5, -150, 20)),
+  FRONTAL_OTHER(Unit.MM, Bounds.within(100, 300)),
+  /** Between the heels' midlines. */
+  STANCE_WIDTH(Unit.MM, new Bounds(60, 300, 30, 500)),
+  /** Heel less forefoot sole; barefoot, 0, is never asked about. */
+  HEEL_HEIGHT(Unit.MM, new Bounds(3, 50, -50, 120)),
+  PLANTARFLEXION(Unit.DEG, Bounds.within(10, 25)),
+  /** Of one prosthesis. */
+  LOAD_SHARE(Unit.PERCENT, new Bounds(35, 60, 20, 100));
+
+  private final Unit unit;
+  private final Bounds usual;
+
+  LimitedQuantity(Unit unit, Bounds usual) {
+    this.unit = unit;
+    this.usual = usual;
+  }
+
+  /** The unit of its limits. */
+  public Unit unit() {
+    return unit;
+  }
+
+  /** Its usual limits. */
+  public Bounds usual() {
+    return usual;
+  }
+
+  /**
+   * The quantity that an offset is.
+   *
+   * @param prostheticKnee whether a knee on the prosthetic side is a prosthetic one
+   */
+  public static LimitedQuantity of(Plane plane, LandmarkKind kind, boolean prostheticKnee) {
+    return plane == Plane.SAGITTAL ? sagittal(kind, prostheticKnee) : frontal(kind);
+  }
+
+  private static LimitedQuantity sagittal(LandmarkKind kind, boolean prostheticKnee) {
+    return switch (kind) {
+      case ANKLE_AXIS -> SAGITTAL_ANKLE;
+      case KNEE_CENTRE -> prostheticKnee ? SAGITTAL_PROSTHETIC_KNEE : SAGITTAL_OWN_KNEE;
+      case HIP -> SAGITTAL_TROCHANTER;
+      default -> SAGITTAL_OTHER;
+    };
+  }
+
+  private static LimitedQuantity frontal(LandmarkKind kind) {
+    return switch (kind) {
+      case ANKLE_AXIS, FOOT_REFERENCE_POINT -> FRONTAL_FOOT;
+      case KNEE_CENTRE -> FRONTAL_KNEE;
+      case OUTER_PATELLAR_BORDER -> FRONTAL_PATELLAR_BORDER;
+      default -> FRONTAL_OTHER;
+    };
+  }
+}

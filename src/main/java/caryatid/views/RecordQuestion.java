@@ -1,0 +1,34 @@
+package caryatid.views;
+
+import caryatid.remark.Topic;
+
+/** What has to be confirmed of a stand that does not go with its record. */
+enum RecordQuestion implements Topic {
+  /** Arguments: what the record has, what the sheet says. */
+  OTHER_COMPONENT("RecordQuestion.OTHER_COMPONENT"),
+  /** Arguments: landmark, plane, recommended then, entry, recommended now. */
+  TARGET_REVERSED("RecordQuestion.TARGET_REVERSED"),
+  /** Arguments: landmark, plane, source then, entry, source now. */
+  TARGET_FROM_ELSEWHERE("RecordQuestion.TARGET_FROM_ELSEWHERE"),
+  /** Arguments: landmark, plane, source, entry of the components. */
+  TARGET_OF_OLD_COMPONENT("RecordQuestion.TARGET_OF_OLD_COMPONENT"),
+  /** Arguments: time, entry. */
+  SAME_TIME("RecordQuestion.SAME_TIME"),
+  /** Arguments: mass now, mass then. */
+  OTHER_MASS("RecordQuestion.OTHER_MASS"),
+  /** Arguments: landmark, height, entry, heel then, heel now. */
+  OLD_HEIGHT("RecordQuestion.OLD_HEIGHT"),
+  /** Arguments: landmark, plane, offset then, entry, offset now. */
+  OFFSET_JUMPS("RecordQuestion.OFFSET_JUMPS");
+
+  private final String code;
+
+  RecordQuestion(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

@@ -20,14 +20,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * The words that stand for the program's terms, in four languages, as they were when entries held
- * words (version 1). Words are compared as {@link TermOrText} says; a word of two terms of one
- * vocabulary, and every other word, stays what it is: a term is never guessed.
+ * The words that stand for the program's terms, in four languages: those of entries that held words
+ * (version 1), and those that people may type today. Words are compared as {@link TermOrText} says;
+ * a word of two terms of one vocabulary, and every other word, stays what it is: a term is never
+ * guessed.
  */
 public final class KnownWords {
   private static final String FIRST = "words-1.txt";
+  private static final String ADDED = "words-added.txt";
   private static final String POINTS_TO = ".POINTS_TO";
 
   /** Parts a knee's lock from its mode. */
@@ -43,23 +46,34 @@ public final class KnownWords {
     }
   }
 
-  /** The words of version 1. */
+  /** The words of version 1, by which its entries are read. */
   public static KnownWords first() {
     return First.WORDS;
   }
 
+  /** The words that people may type: those of version 1 and those of terms added since. */
+  public static KnownWords today() {
+    return Typed.WORDS;
+  }
+
   /** Read when it is first needed. */
   private static final class First {
-    static final KnownWords WORDS = read();
+    static final KnownWords WORDS = of(lines(FIRST));
+  }
 
-    private static KnownWords read() {
-      try (InputStream bytes = KnownWords.class.getResourceAsStream(FIRST);
-          BufferedReader lines =
-              new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8))) {
-        return of(lines.lines().toList());
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+  /** Read when it is first needed. */
+  private static final class Typed {
+    static final KnownWords WORDS =
+        of(Stream.concat(lines(FIRST).stream(), lines(ADDED).stream()).toList());
+  }
+
+  private static List<String> lines(String table) {
+    try (InputStream bytes = KnownWords.class.getResourceAsStream(table);
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8))) {
+      return lines.lines().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -44,7 +44,7 @@ final class RecognisedTerms {
   }
 
   private void word(String key, Vocabulary vocabulary, String typed) {
-    KnownWords.first()
+    KnownWords.today()
         .term(vocabulary, typed)
         .map(term -> new EntryWords(wording).name(key, TermOrText.of(term)))
         .filter(word -> !TermOrText.fold(word).equals(TermOrText.fold(typed)))

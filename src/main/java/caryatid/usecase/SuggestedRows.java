@@ -118,7 +118,7 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
   private boolean isName(String text, int row) {
     Vocabulary vocabulary = nameKey().equals("item") ? Vocabulary.BENCH_ITEM : Vocabulary.DEVIATION;
     return TermOrText.fold(text).equals(TermOrText.fold(name(row)))
-        || KnownWords.first()
+        || KnownWords.today()
             .term(vocabulary, text)
             .equals(rows.get(row).name(nameKey()).flatMap(Answers.Value.Name::code));
   }

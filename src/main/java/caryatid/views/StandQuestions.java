@@ -174,8 +174,7 @@ public final class StandQuestions {
 
   /** Whether a document is that of a component which an entry replaced by one of another name. */
   private boolean names(Entry replaced, String source) {
-    List<ComponentLimits> before =
-        limits(valid.subList(0, valid.indexOf(replaced)));
+    List<ComponentLimits> before = limits(valid.subList(0, valid.indexOf(replaced)));
     List<ComponentLimits> now = limits(valid);
     return before.stream()
         .filter(old -> TermOrText.fold(source).contains(TermOrText.fold(old.name())))

@@ -62,7 +62,8 @@ final class Everything {
     StandReport.Order order =
         new StandReport.Order(
             folder, "shoe.txt", List.of(StandReport.FileFormat.values()), Paper.A4, false);
-    StandReport.write(order, inputs, Check.unasked(inputs), wording, files, new ArrayList<Path>()::add);
+    StandReport.write(
+        order, inputs, Check.unasked(inputs), wording, files, new ArrayList<Path>()::add);
   }
 
   private void record() throws Exception {

@@ -11,6 +11,11 @@ import java.util.OptionalDouble;
  * @param rateHz sampling rate, Hz, above 0; for files without a column of times
  */
 public record TimeBase(Optional<String> column, Optional<TimeUnit> unit, OptionalDouble rateHz) {
+  /** Rates at which force plates are sampled, Hz (common practice, no source). */
+  public static final double SLOWEST_HZ = 10;
+
+  public static final double FASTEST_HZ = 10_000;
+
   /** Nothing stated. */
   public static final TimeBase UNSTATED =
       new TimeBase(Optional.empty(), Optional.empty(), OptionalDouble.empty());

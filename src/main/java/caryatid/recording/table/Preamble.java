@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.Channel;
-import caryatid.recording.time.TimeBaseFinder;
+import caryatid.recording.model.TimeBase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -96,8 +96,8 @@ public final class Preamble {
     boolean clear =
         rates.stream().mapToDouble(Stated::value).distinct().count() == 1
             && rates().stream().noneMatch(entry -> THOUSANDS.matcher(entry.value()).find())
-            && rates.get(0).value() >= TimeBaseFinder.SLOWEST_HZ
-            && rates.get(0).value() <= TimeBaseFinder.FASTEST_HZ;
+            && rates.get(0).value() >= TimeBase.SLOWEST_HZ
+            && rates.get(0).value() <= TimeBase.FASTEST_HZ;
     return clear ? Optional.of(rates.get(0)) : Optional.empty();
   }
 

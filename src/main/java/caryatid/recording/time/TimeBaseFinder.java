@@ -25,11 +25,6 @@ import java.util.function.BiPredicate;
 
 /** Finds a recording's times: from a column and its unit, or from a rate. */
 public final class TimeBaseFinder {
-  /** Rates at which force plates are sampled, Hz (common practice, no source). */
-  public static final double SLOWEST_HZ = 10;
-
-  public static final double FASTEST_HZ = 10_000;
-
   /** A stated rate further than this from the one of the times contradicts them. */
   private static final double SAME_RATE = 0.01;
 

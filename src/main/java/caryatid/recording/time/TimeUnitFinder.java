@@ -2,6 +2,7 @@ package caryatid.recording.time;
 
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.Outcome;
@@ -84,8 +85,8 @@ final class TimeUnitFinder {
 
   private static List<TimeUnit> possible(double step) {
     return Arrays.stream(TimeUnit.values())
-        .filter(unit -> hz(step, unit) >= TimeBaseFinder.SLOWEST_HZ * (1 - ROUNDED))
-        .filter(unit -> hz(step, unit) <= TimeBaseFinder.FASTEST_HZ * (1 + ROUNDED))
+        .filter(unit -> hz(step, unit) >= TimeBase.SLOWEST_HZ * (1 - ROUNDED))
+        .filter(unit -> hz(step, unit) <= TimeBase.FASTEST_HZ * (1 + ROUNDED))
         .toList();
   }
 

@@ -67,12 +67,7 @@ public record EntryDraft(
     Form form = EntryForms.of(kind);
     InputValue.Group complete = offers.complete(given);
     Answers content =
-<<<<<<< Updated upstream
-        KnownWords.first().understood(form, FormReader.read(form, complete, NameNotation.INPUT));
-=======
-        KnownWords.today()
-            .understood(form, FormReader.read(form, offers.complete(given), NameNotation.INPUT));
->>>>>>> Stashed changes
+        KnownWords.today().understood(form, FormReader.read(form, complete, NameNotation.INPUT));
     if (kind == EntryKind.STAND) {
       content = TypedFindings.judged(content);
     }

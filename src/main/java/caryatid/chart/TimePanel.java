@@ -22,7 +22,7 @@ import java.util.List;
  * One panel of values over time.
  *
  * @param label what is shown, with its unit
- * @param the curves, distinguished by line style and name
+ * @param curves the curves, distinguished by line style and name
  */
 record TimePanel(String label, List<Named> curves) {
   /** From a curve's name to the next one's sample of its line. */

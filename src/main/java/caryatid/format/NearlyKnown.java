@@ -55,7 +55,7 @@ public final class NearlyKnown {
 
   private void name(String field, Vocabulary vocabulary, String typed) {
     if (ASKED.contains(vocabulary)) {
-      KnownWords.first()
+      KnownWords.today()
           .nearly(vocabulary, typed)
           .ifPresent(
               known ->

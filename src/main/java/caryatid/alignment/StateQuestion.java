@@ -3,7 +3,7 @@ package caryatid.alignment;
 import caryatid.remark.Topic;
 
 /** What has to be confirmed of a sheet and what was measured together. */
-public enum StateQuestion implements Topic {
+enum StateQuestion implements Topic {
   /** Arguments: mass that the plates weigh, mass that the sheet says. */
   BODY_MASS_DIFFERS("StateQuestion.BODY_MASS_DIFFERS"),
   /** Arguments: whose line, its standard deviation, the least that is not asked about. */

@@ -151,7 +151,7 @@ final class IdentityCheck {
    * @param like what they look like
    * @param words as they were written
    */
-  record Found(RecordProblem like, String words) {}
+  record Suspicion(RecordProblem like, String words) {}
 
   /**
    * What a text holds that might identify the wearer.
@@ -159,15 +159,15 @@ final class IdentityCheck {
    * @param isName whether it is a file's name or a code, where two words may be a person's
    * @param year of the entry
    */
-  static Optional<Found> found(String text, boolean isName, int year) {
+  static Optional<Suspicion> found(String text, boolean isName, int year) {
     return name(text)
         .or(() -> isName ? pair(text) : Optional.empty())
-        .map(words -> new Found(RecordProblem.TEXT_LIKE_NAME, words))
-        .or(() -> birth(text, year).map(w -> new Found(RecordProblem.TEXT_LIKE_BIRTH, w)))
-        .or(() -> contact(text).map(w -> new Found(RecordProblem.TEXT_LIKE_CONTACT, w)));
+        .map(words -> new Suspicion(RecordProblem.TEXT_LIKE_NAME, words))
+        .or(() -> birth(text, year).map(w -> new Suspicion(RecordProblem.TEXT_LIKE_BIRTH, w)))
+        .or(() -> contact(text).map(w -> new Suspicion(RecordProblem.TEXT_LIKE_CONTACT, w)));
   }
 
-  private static Problem problem(Place place, Found found, String field) {
+  private static Problem problem(Place place, Suspicion found, String field) {
     return Problem.at(place, found.like(), Argument.text(field), Argument.text(found.words()));
   }
 

@@ -1,11 +1,13 @@
 package caryatid.format;
 
+import caryatid.loadline.GeometryLimits;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;
 import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
 import caryatid.sheet.TrialSheet;
 import java.io.IOException;
+import java.util.List;
 
 /** A trial sheet in JSON. */
 final class TrialForm {
@@ -53,6 +55,8 @@ final class TrialForm {
         in.list("targets", TargetForm::read),
         in.object("doubts", TargetForm::readDoubts),
         in.object("rule", TargetForm::readRule),
+        GeometryLimits.USUAL,
+        List.of(),
         in.object("notes", TrialForm::readNotes));
   }
 

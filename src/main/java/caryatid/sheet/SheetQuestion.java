@@ -3,7 +3,7 @@ package caryatid.sheet;
 import caryatid.remark.Topic;
 
 /** What has to be confirmed of a trial sheet. */
-public enum SheetQuestion implements Topic {
+enum SheetQuestion implements Topic {
   /** Arguments: heel height, limits. */
   ODD_HEEL("SheetQuestion.ODD_HEEL"),
   /** Arguments: stance width, limits. */

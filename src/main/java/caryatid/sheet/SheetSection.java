@@ -71,6 +71,17 @@ final class SheetSection {
     }
   }
 
+  /** How the feet stood, and for how long they had walked. */
+  private record FeetPlacement(
+      OptionalDouble widthMm, OptionalDouble toeOutRad, OptionalDouble minutesWalked) {
+    static FeetPlacement of(Section root) {
+      return new FeetPlacement(
+          number(root, "stance-width-mm", ValueParsers.number(0, 2_000)),
+          radians(number(root, "toe-out-deg", ValueParsers.number(-90, 90))),
+          number(root, "minutes-walked", ValueParsers.number(0, 100_000)));
+    }
+  }
+
   private SheetSection() {}
 
   static Optional<TrialSheet> sheet(Section root, Optional<TrialSheet> earlier) {
@@ -81,16 +92,13 @@ final class SheetSection {
     OptionalDouble mass = number(root, "body-mass-kg", ValueParsers.number(2, 500));
     Posture posture = Posture.of(root, side);
     Optional<KneeSetting> knee = WearerSection.knee(root, level);
-    Optional<Footwear> footwear = root.requiredSection("footwear").flatMap(WearerSection::footwear);
-    HeelCheck.check(root, footwear, earlier);
-    OptionalDouble width = number(root, "stance-width-mm", ValueParsers.number(0, 2_000));
-    OptionalDouble toeOut = radians(number(root, "toe-out-deg", ValueParsers.number(-90, 90)));
-    OptionalDouble walked = number(root, "minutes-walked", ValueParsers.number(0, 100_000));
+    Optional<Footwear> footwear = footwear(root, earlier);
+    FeetPlacement feet = FeetPlacement.of(root);
     List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
     Judging judging = Judging.of(root);
-    LimitsSection.requirePossible(root, footwear, width, judging.limits());
+    LimitsSection.requirePossible(root, footwear, feet.widthMm(), judging.limits());
     return root.build(
         () ->
             new TrialSheet(
@@ -104,9 +112,9 @@ final class SheetSection {
                 posture.hands().orElseThrow(),
                 knee,
                 footwear.orElseThrow(),
-                width,
-                toeOut,
-                walked,
+                feet.widthMm(),
+                feet.toeOutRad(),
+                feet.minutesWalked(),
                 components,
                 measured.landmarks(),
                 measured.targets(),
@@ -115,6 +123,12 @@ final class SheetSection {
                 judging.limits(),
                 judging.asMeant(),
                 judging.notes()));
+  }
+
+  private static Optional<Footwear> footwear(Section root, Optional<TrialSheet> earlier) {
+    Optional<Footwear> footwear = root.requiredSection("footwear").flatMap(WearerSection::footwear);
+    HeelCheck.check(root, footwear, earlier);
+    return footwear;
   }
 
   /** What a clinic knows better than is assumed; the rest stays as assumed. */

@@ -78,49 +78,4 @@ public record TrialSheet(
     targets = List.copyOf(targets);
     asMeant = List.copyOf(asMeant);
   }
-
-  /** A sheet of which nothing was asked, with the usual limits. */
-  public TrialSheet(
-      String wearer,
-      OffsetDateTime at,
-      ProstheticSide side,
-      AmputationLevel level,
-      OptionalDouble bodyMassKg,
-      Stance stance,
-      Optional<OtherFoot> otherFoot,
-      Hands hands,
-      Optional<KneeSetting> knee,
-      Footwear footwear,
-      OptionalDouble stanceWidthMm,
-      OptionalDouble toeOutRad,
-      OptionalDouble minutesWalked,
-      List<Component> components,
-      List<LandmarkEntry> landmarks,
-      List<Target> targets,
-      AssumedUncertainties doubts,
-      DecisionRule rule,
-      Notes notes) {
-    this(
-        wearer,
-        at,
-        side,
-        level,
-        bodyMassKg,
-        stance,
-        otherFoot,
-        hands,
-        knee,
-        footwear,
-        stanceWidthMm,
-        toeOutRad,
-        minutesWalked,
-        components,
-        landmarks,
-        targets,
-        doubts,
-        rule,
-        GeometryLimits.USUAL,
-        List.of(),
-        notes);
-  }
 }

@@ -3,6 +3,7 @@ package caryatid.alignment;
 import caryatid.geometry.Side;
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineCheck;
@@ -93,6 +94,8 @@ final class Stands {
             t.targets(),
             t.doubts(),
             rule,
+            GeometryLimits.USUAL,
+            List.of(),
             t.notes());
     return with(s, ruled, s.remarks());
   }
@@ -136,6 +139,8 @@ final class Stands {
         List.of(targets),
         AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
+        GeometryLimits.USUAL,
+        List.of(),
         new Notes(nothing, nothing, nothing, nothing, nothing, nothing, nothing, nothing));
   }
 }

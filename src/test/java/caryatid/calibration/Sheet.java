@@ -3,6 +3,7 @@ package caryatid.calibration;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.StanceConditions;
@@ -58,6 +59,8 @@ final class Sheet {
         targets,
         Clinic.DOUBTS,
         DecisionRule.USUAL,
+        GeometryLimits.USUAL,
+        List.of(),
         new Notes(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING));
   }
 

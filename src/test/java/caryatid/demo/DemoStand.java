@@ -6,6 +6,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.Coordinate;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.LoadLineMethod;
@@ -215,6 +216,8 @@ final class DemoStand {
         demo.targets,
         AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
+        GeometryLimits.USUAL,
+        List.of(),
         demo.notes);
   }
 

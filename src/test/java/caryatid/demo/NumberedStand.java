@@ -5,6 +5,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
+import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
@@ -198,6 +199,8 @@ final class NumberedStand {
         targets,
         AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
+        GeometryLimits.USUAL,
+        List.of(),
         DemoStand.fullNotes());
   }
 

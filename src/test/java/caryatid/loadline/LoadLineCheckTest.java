@@ -166,8 +166,11 @@ class LoadLineCheckTest {
   void aHandThatHoldsGivesNoResult() {
     refused(
         handsAndFeet(true, false, 0),
-        "sheet.yaml: expected free hands, found a hand that holds: the plate does not show what the"
-            + " hand bears. Let the wearer stand free between the rails and record again.");
+        "sheet.yaml: no result, because a hand holds on and the plate does not show what it bears. A"
+            + " wearer who needs the support keeps it: align by the instructions and by walking"
+            + " then, and note it with `record add CODE walking`. One who can stand with a light"
+            + " touch only is recorded again with hands: touching, between the rails and with help"
+            + " at hand.");
   }
 
   @Test

@@ -36,7 +36,7 @@ class MakersLimitsTest {
   void theNewestBodyMassCounts() {
     assertThat(says(wearer(90, 3), components(), stand(100.1, 10)))
         .containsExactly(
-            "foot spring foot: the body mass of 100.1\u00a0kg is above the 100.0\u00a0kg that its"
+            "spring foot: the body mass of 100.1\u00a0kg is above the 100.0\u00a0kg that its"
                 + " maker allows. Do not let the wearer stand or walk on it before this is settled"
                 + " with the maker.");
     assertThat(says(wearer(101, 3), components(), stand(99, 10))).isEmpty();
@@ -45,7 +45,7 @@ class MakersLimitsTest {
   @Test
   void theMassThatThePlatesMeasuredCountsBesideTheOneThatIsWritten() {
     String measured =
-        "foot spring foot: the body mass of 100.1\u00a0kg that the plates measured is above the"
+        "spring foot: the body mass of 100.1\u00a0kg that the plates measured is above the"
             + " 100.0\u00a0kg that its maker allows. Do not let the wearer stand or walk on it before"
             + " this is settled with the maker.";
     assertThat(says(wearer(90, 3), components(), onPlates(100.1))).containsExactly(measured);
@@ -64,10 +64,10 @@ class MakersLimitsTest {
   void gradeAndHeelHeightOutsideAreRemarked() {
     assertThat(says(wearer(90, 4), components(), stand(90, 4.9), shoes(20)))
         .containsExactly(
-            "foot spring foot: the mobility grade 4 is outside those its maker gives it for.",
-            "foot spring foot: the heel height of 4.9\u00a0mm is outside the range its maker"
+            "spring foot: the mobility grade 4 is outside those its maker gives it for.",
+            "spring foot: the heel height of 4.9\u00a0mm is outside the range its maker"
                 + " gives.",
-            "foot spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
+            "spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
                 + " gives.");
     assertThat(says(wearer(90, 1), components(), stand(90, 15.1))).hasSize(2);
   }
@@ -81,7 +81,7 @@ class MakersLimitsTest {
                 "components", answers("what", "ankle", "name", "a", "body-mass-highest-kg", 90)));
     assertThat(says(wearer(95, 3), components(), ankle, shoes(20)))
         .containsExactly(
-            "foot spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
+            "spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
                 + " gives.",
             "ankle a: the body mass of 95.0\u00a0kg is above the 90.0\u00a0kg that its maker allows."
                 + " Do not let the wearer stand or walk on it before this is settled with the maker.");
@@ -99,7 +99,7 @@ class MakersLimitsTest {
   void aShoeThatIsNotNamedAgainIsStillWorn() {
     assertThat(says(wearer(90, 3), components(), shoes(20), shoe("sandal", 10)))
         .containsExactly(
-            "foot spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
+            "spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
                 + " gives.");
     assertThat(says(wearer(90, 3), components(), shoes(20), shoe("Boot", 10))).isEmpty();
   }

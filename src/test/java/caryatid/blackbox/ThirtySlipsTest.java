@@ -213,10 +213,10 @@ class ThirtySlipsTest {
     fitting.line("as-meant: [" + answers + "]");
     Run again = slip.number < 20 || slip.number == 30 ? fitting.check() : fitting.keep();
     assertThat(again.err()).isEmpty();
-    assertThat(again.out()).contains("Asked, and as meant by the sheet: ");
+    assertThat(again.out()).contains("Asked about and confirmed in the sheet: ");
     Run recheck = Run.caryatid("check", fitting.file("out/stand-report.pdf"));
     assertThat(recheck.code()).as(recheck.err()).isZero();
-    assertThat(recheck.out()).contains("Asked, and as meant by the sheet: ");
+    assertThat(recheck.out()).contains("Asked about and confirmed in the sheet: ");
   }
 
   private static Fitting otherSide(Fitting f) {

@@ -1,11 +1,13 @@
-package caryatid.fitting;
+package caryatid.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
-import caryatid.entry.form.Answers;
+import caryatid.entry.Note;
+import caryatid.fitting.Addition;
+import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
@@ -20,7 +22,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.gaul.s3proxy.AuthenticationType;
 import org.gaul.s3proxy.S3Proxy;
@@ -101,36 +102,36 @@ class S3Test {
   @Test
   void whatIsAddedIsReadBackWholeAndIsASoundObject() throws BadInput, StoreFailure {
     byte[] bytes = "Time,Fz\n0.00,400\n".repeat(20_000).getBytes(StandardCharsets.UTF_8);
-    Adding adding = new Adding(repository, CODE);
-    adding.add(1, addition(EntryKind.NOTE, "first", List.of()));
+    VersionWriter writer = new VersionWriter(repository, CODE);
+    writer.add(1, addition("first", List.of()));
     Addition.Attached recording =
         new Addition.Attached(KeptFile.Role.RECORDING, NamedBytes.of("walk.csv", bytes));
-    adding.add(2, addition(EntryKind.NOTE, "second", List.of(recording)));
-    FittingRecord record = read();
+    writer.add(2, addition("second", List.of(recording)));
+    StoredRecord stored = read();
+    FittingRecord record = stored.record();
     assertThat(record.damage()).isEmpty();
     assertThat(record.entries()).hasSize(2);
     Entry second = record.entry(2);
-    assertThat(record.bytes(second, second.files().get(0))).isEqualTo(bytes);
+    assertThat(stored.bytes(second, second.files().get(0))).isEqualTo(bytes);
     assertThat(repository.validateObject(CODE.text(), true).getErrors()).isEmpty();
   }
 
   @Test
   void whatHasChangedThereIsNotShownAsWhole() throws BadInput, StoreFailure {
-    new Adding(repository, CODE).add(1, addition(EntryKind.NOTE, "first", List.of()));
+    new VersionWriter(repository, CODE).add(1, addition("first", List.of()));
     String key = "clinic/K7-right/v1/content/0001-note/entry.json";
     s3.putObject(put -> put.bucket(BUCKET).key(key), AsyncRequestBody.fromString("{}")).join();
-    FittingRecord record = read();
+    FittingRecord record = read().record();
     assertThat(record.entries()).isEmpty();
     assertThat(record.damage()).extracting("topic").containsExactly(Damage.CHANGED);
     assertThat(repository.validateObject(CODE.text(), true).getErrors()).isNotEmpty();
   }
 
-  private FittingRecord read() {
+  private StoredRecord read() {
     return RecordReader.read(new ObjectFiles(new CloudStorage(client), CODE)).orElseThrow();
   }
 
-  private static Addition addition(EntryKind kind, String text, List<Addition.Attached> files) {
-    Answers content = new Answers(Map.of("text", new Answers.Value.Words(text)));
-    return new Addition(kind, AT, "AB", Optional.empty(), content, files);
+  private static Addition addition(String text, List<Addition.Attached> files) {
+    return new Addition(AT, "AB", Optional.empty(), new Note(text), files);
   }
 }

@@ -1,15 +1,21 @@
 package caryatid.cli;
 
+import caryatid.remark.Argument;
 import caryatid.usecase.Program;
 import caryatid.usecase.file.FileAccess;
 import caryatid.usecase.file.LocalFiles;
+import caryatid.wording.Wording;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program itself; its work is in the commands below it. */
 @Command(
@@ -49,7 +55,17 @@ final class CaryatidCommand implements Runnable {
     } else {
       COMMANDS.values().forEach(program::addSubcommand);
     }
+    program.registerConverter(Path.class, CaryatidCommand::path);
     return program;
+  }
+
+  private static Path path(String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException(
+          Wording.in(Locale.ENGLISH).fill("cli.badPath", Argument.text(typed)));
+    }
   }
 
   /** What time it is, for any command. */

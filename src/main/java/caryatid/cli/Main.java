@@ -55,6 +55,8 @@ public final class Main {
       code = program.execute(args);
     } catch (OutOfMemoryError e) {
       err.println(Wording.in(Locale.ENGLISH).word("cli.outOfMemory"));
+    } catch (StackOverflowError | LinkageError | AssertionError e) {
+      err.println(Failures.keep(e));
     }
     out.flush();
     err.flush();

@@ -32,6 +32,6 @@ final class RecordNextCommand extends RecordSubcommand {
     print(RecordText.remarks(next.lost(), wording()));
     next.write(sheet, CaryatidCommand.FILES);
     say("Record.next", sheet);
-    return 0;
+    return sound(next.damage());
   }
 }

@@ -10,13 +10,20 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Converts a typed time. */
 final class TimeConverter implements ITypeConverter<OffsetDateTime> {
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 9999;
+
   @Override
   public OffsetDateTime convert(String typed) {
     try {
-      return OffsetDateTime.parse(typed);
+      OffsetDateTime time = OffsetDateTime.parse(typed);
+      if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
+        return time;
+      }
     } catch (DateTimeParseException e) {
-      throw new TypeConversionException(
-          Wording.in(Locale.ENGLISH).fill("cli.badTime", Argument.text(typed)));
+      // Said below.
     }
+    throw new TypeConversionException(
+        Wording.in(Locale.ENGLISH).fill("cli.badTime", Argument.text(typed)));
   }
 }

@@ -4,6 +4,7 @@ import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stretch;
 import caryatid.usecase.Inputs;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,7 +83,11 @@ final class TrialOptions {
   }
 
   private Optional<NamedBytes> beside(String name) {
-    return CaryatidCommand.FILES.find(sheet.resolveSibling(name));
+    try {
+      return CaryatidCommand.FILES.find(sheet.resolveSibling(name));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 
   private Optional<Stretch> byHand() {

@@ -7,6 +7,8 @@ import caryatid.remark.Weight;
 public enum ArchiveProblem implements Topic {
   /** Arguments: what the reader of JSON found. */
   NOT_JSON("Archived.NOT_JSON"),
+  /** Arguments: the key that stands there twice. */
+  KEY_TWICE("Archived.KEY_TWICE"),
   /** Whatever is not known of it, a newer version of the program wrote it. */
   NEWER_VERSION("Archived.NEWER_VERSION"),
   /** Of a record's entry. Arguments: the entry. */

@@ -78,7 +78,7 @@ final class EntryHeader {
           AnswersToContent.content(kind, said),
           files);
     } catch (IllegalArgumentException e) {
-      throw new BadInput(Problem.at(place, FormFault.NOT_AN_ENTRY, Argument.text(e.getMessage())));
+      throw new BadInput(Problem.at(place, FormFault.NOT_AN_ENTRY, Argument.why(e)));
     }
   }
 

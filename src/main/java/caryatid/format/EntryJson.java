@@ -170,12 +170,7 @@ public final class EntryJson {
     try {
       return Json.read(bytes, name);
     } catch (IOException e) {
-      throw new BadInput(
-          Problem.at(Place.of(name), FormFault.NOT_JSON, Argument.text(firstLine(e))));
+      throw new BadInput(Problem.at(Place.of(name), FormFault.NOT_JSON, Argument.why(e)));
     }
-  }
-
-  private static String firstLine(IOException e) {
-    return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
   }
 }

@@ -38,6 +38,9 @@ final class JsonText {
       }
       return read;
     } catch (JsonProcessingException e) {
+      if (e.getOriginalMessage().startsWith("Duplicate field '")) {
+        throw new JsonMismatch(ArchiveProblem.KEY_TWICE, e.getOriginalMessage().split("'")[1]);
+      }
       throw new JsonMismatch(ArchiveProblem.NOT_JSON, e.getOriginalMessage());
     } catch (IOException e) {
       throw new JsonMismatch(ArchiveProblem.NOT_JSON, String.valueOf(e.getMessage()));

@@ -28,6 +28,15 @@ public sealed interface Argument {
     return new Text(value);
   }
 
+  /** What a failure says of itself, in its first line; its kind where it says nothing. */
+  static Argument why(Throwable failure) {
+    String said = failure.getMessage();
+    return new Text(
+        said == null || said.isBlank()
+            ? failure.getClass().getSimpleName()
+            : said.lines().findFirst().orElse(said));
+  }
+
   /** A number with its unit. */
   static Argument of(double value, Unit unit) {
     return new Quantity(value, unit);

@@ -47,7 +47,7 @@ public final class FittingReport {
     blocks.addAll(new OffsetHistory(story.view(), wording).blocks());
     blocks.addAll(new RecordTimeline(story, wording, widthMm).blocks());
     blocks.addAll(new RecordClosing(story.view(), program, wording).blocks());
-    return new ReportContent(title, List.of(PrintableBlocks.printable(blocks)));
+    return PrintableBlocks.printable(new ReportContent(title, List.of(blocks)), wording);
   }
 
   private static OffsetDateTime newest(RecordView view) {

@@ -6,6 +6,7 @@ import caryatid.recording.model.Recording;
 import caryatid.report.pages.Block;
 import caryatid.report.pages.FirstPage;
 import caryatid.report.pages.Paper;
+import caryatid.report.pages.PrintableBlocks;
 import caryatid.report.pages.ReportContent;
 import caryatid.report.pages.SecondPage;
 import caryatid.report.pdf.Attachments;
@@ -49,7 +50,7 @@ public final class Report {
       Paper paper) {
     OffsetDateTime at = result.state().stands().get(0).trial().at();
     return PdfFrame.pdf(
-        content(result, recordings, wording),
+        PrintableBlocks.printable(content(result, recordings, wording), wording),
         new DocumentOrigin(result.program(), OptionalInt.of(LAYOUT), at),
         attachments,
         wording,

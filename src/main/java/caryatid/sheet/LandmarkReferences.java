@@ -15,6 +15,9 @@ import java.util.stream.Stream;
 
 /** Landmarks measured from other landmarks. */
 final class LandmarkReferences {
+  /** Each link adds its doubts to all that follow; more are no way to measure a leg. */
+  private static final int LONGEST_CHAIN = 10;
+
   private final List<LandmarkEntry> entries;
 
   LandmarkReferences(List<LandmarkEntry> entries) {
@@ -58,9 +61,23 @@ final class LandmarkReferences {
           Problem.at(
               place, LandmarkProblem.LANDMARK_NOT_IN_PLANE, own, other, Argument.term(plane)));
     }
-    return circles(entry, plane)
-        ? Stream.of(Problem.at(place, LandmarkProblem.CIRCLE, own, other))
+    if (circles(entry, plane)) {
+      return Stream.of(Problem.at(place, LandmarkProblem.CIRCLE, own, other));
+    }
+    return chained(entry, plane) > LONGEST_CHAIN
+        ? Stream.of(
+            Problem.at(place, LandmarkProblem.CHAIN, own, other, Argument.count(LONGEST_CHAIN)))
         : Stream.empty();
+  }
+
+  /** How many landmarks one is measured from, one after the other; none in a circle. */
+  private int chained(LandmarkEntry start, Plane plane) {
+    Set<LandmarkEntry> seen = new HashSet<>();
+    Optional<LandmarkEntry> at = reference(start, plane);
+    while (at.isPresent() && seen.add(at.get())) {
+      at = reference(at.get(), plane);
+    }
+    return at.isPresent() ? 0 : seen.size();
   }
 
   private Problem unknown(LandmarkEntry entry, String name, Place place) {

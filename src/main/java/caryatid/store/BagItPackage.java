@@ -70,7 +70,7 @@ final class BagItPackage {
       try (OutputStream out = Files.newOutputStream(part)) {
         new BagItPackage(object, code, at, beside).pack(out);
       }
-      Files.move(part, zip);
+      DurableFiles.move(part, zip);
     } finally {
       Files.deleteIfExists(part);
     }

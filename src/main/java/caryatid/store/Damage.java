@@ -16,6 +16,16 @@ enum Damage implements Topic {
   ENTRY("Damage.ENTRY"),
   /** The entry of a version is not there. */
   NO_ENTRY("Damage.NO_ENTRY"),
+  /**
+   * An inventory does not list versions that are there. Arguments: its newest, the newest there.
+   */
+  OLDER("Damage.OLDER"),
+  /** A record's folder holds another record. Arguments: which. */
+  OTHER_RECORD("Damage.OTHER_RECORD"),
+  /** A link in the place of a file or folder. */
+  LINK("Damage.LINK"),
+  /** Not what the folder of records says of itself: its declaration or its layout. */
+  ROOT("Damage.ROOT"),
   /** The library's validator found something. */
   STRUCTURE("Damage.STRUCTURE");
 

@@ -3,6 +3,8 @@ package caryatid.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.CopyOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,9 +14,13 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.locks.LockSupport;
 
 /** Atomic writes that have reached the disk when they return. */
 final class DurableFiles {
+  private static final long FIRST_PAUSE_MS = 10;
+  private static final long LAST_PAUSE_MS = 640;
+
   private DurableFiles() {}
 
   /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
@@ -24,7 +30,7 @@ final class DurableFiles {
     try {
       create(part, bytes);
       FilePermissions.likeFolder(part, file.getParent());
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
     }
@@ -56,9 +62,27 @@ final class DurableFiles {
   static void moveFolder(Path from, Path to) throws IOException {
     FilePermissions.treeLike(from, to.getParent());
     syncTree(from);
-    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    move(from, to, StandardCopyOption.ATOMIC_MOVE);
     syncFolder(to.getParent());
     syncFolder(from.getParent());
+  }
+
+  /**
+   * Moves a file or folder, trying again for a second: on Windows a scanner that reads it keeps it
+   * from being moved for a moment.
+   */
+  static void move(Path from, Path to, CopyOption... how) throws IOException {
+    for (long pauseMs = FIRST_PAUSE_MS; ; pauseMs *= 2) {
+      try {
+        Files.move(from, to, how);
+        return;
+      } catch (AccessDeniedException e) {
+        if (pauseMs > LAST_PAUSE_MS) {
+          throw e;
+        }
+        LockSupport.parkNanos(pauseMs * 1_000_000);
+      }
+    }
   }
 
   static void syncTree(Path folder) throws IOException {

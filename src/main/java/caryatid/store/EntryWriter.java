@@ -48,10 +48,34 @@ final class EntryWriter {
   private Entry write(StagingArea work, int number, Addition addition)
       throws BadInput, StoreFailure {
     try {
-      return work.writer().add(number, addition);
+      Entry entry = work.writer().add(number, addition);
+      requireReadBack(entry);
+      return entry;
     } catch (StoreFailure e) {
       throw afterwards(number, e);
     }
+  }
+
+  /** Added is what can be read again, by its inventory and with its sum. */
+  private void requireReadBack(Entry entry) throws StoreFailure {
+    ObjectFiles files = locking.files(code);
+    String path = entry.folder() + "/" + Entry.FILE;
+    try {
+      Inventory inventory = files.inventory("").inventory();
+      String digest = inventory.files().getOrDefault(path, "");
+      String there = inventory.contents().getOrDefault(digest, path);
+      boolean same = Digests.of(Digests.SHA_512, files.bytes(there)).equals(digest);
+      if (same && inventory.head() == entry.number()) {
+        return;
+      }
+    } catch (IOException e) {
+      // Said below.
+    }
+    throw new StoreFailure(
+        Problem.at(
+            Place.of(code.text()),
+            StoreProblem.CANNOT_WRITE,
+            Argument.text("it could not be read back")));
   }
 
   /**

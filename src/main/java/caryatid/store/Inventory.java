@@ -13,20 +13,22 @@ import java.util.TreeMap;
  * What a record's inventory (OCFL 1.1, section 3.5) says about its newest version, read token by
  * token: the library's own model of a long record takes longer than showing it may.
  *
+ * @param id of which record it is
  * @param head number of the newest version
  * @param versions how many versions it lists
  * @param files digest of each file of the newest version, by its path in the record, sorted
  * @param contents where the bytes of a digest lie, relative to the record's folder
  */
-record Inventory(int head, int versions, Map<String, String> files, Map<String, String> contents) {
+record Inventory(
+    String id, int head, int versions, Map<String, String> files, Map<String, String> contents) {
 
   /**
    * Reads an inventory.
    *
-   * @throws IOException if it is none
+   * @throws IOException if it is none, or its head is not the last of its versions
    */
   static Inventory parse(byte[] json) throws IOException {
-    String head = head(json);
+    String head = text(json, "head");
     Map<String, String> contents = new HashMap<>();
     Map<String, String> files = new TreeMap<>();
     int versions = 0;
@@ -44,22 +46,25 @@ record Inventory(int head, int versions, Map<String, String> files, Map<String, 
         }
       }
     }
-    return new Inventory(number(head), versions, files, contents);
+    if (number(head) != versions) {
+      throw new IOException("head " + head + " of " + versions + " versions");
+    }
+    return new Inventory(text(json, "id"), number(head), versions, files, contents);
   }
 
-  private static String head(byte[] json) throws IOException {
+  private static String text(byte[] json, String key) throws IOException {
     try (JsonParser parser = Json.FACTORY.createParser(json)) {
       expect(parser, JsonToken.START_OBJECT);
       while (parser.nextToken() == JsonToken.FIELD_NAME) {
         String name = parser.currentName();
         parser.nextToken();
-        if (name.equals("head")) {
+        if (name.equals(key)) {
           return parser.getText();
         }
         parser.skipChildren();
       }
     }
-    throw new IOException("no head");
+    throw new IOException("no " + key);
   }
 
   private static int versions(JsonParser parser, String head, Map<String, String> files)

@@ -89,7 +89,7 @@ final class Leftovers {
   }
 
   /** The first link among a folder and all that is in it; links are not followed. */
-  private static Optional<Path> firstLink(Path folder) throws IOException {
+  static Optional<Path> firstLink(Path folder) throws IOException {
     if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
       return Optional.empty();
     }

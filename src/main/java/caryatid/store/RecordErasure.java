@@ -70,7 +70,7 @@ final class RecordErasure {
     // An erasure whose entry was begun and not finished starts again.
     CrashRecovery.recover(store.record(code), store.replacing());
     if (!Files.exists(old) && Files.exists(store.record(code))) {
-      Files.move(store.record(code), old, StandardCopyOption.ATOMIC_MOVE);
+      DurableFiles.move(store.record(code), old, StandardCopyOption.ATOMIC_MOVE);
       DurableFiles.syncFolder(store.records());
     }
     if (!Files.exists(store.record(code))) {

@@ -41,9 +41,11 @@ final class RecordReader {
   }
 
   private StoredRecord record(ObjectFiles.Vouched head) {
-    List<Entry> entries = entries(head);
-    int added = damage.isEmpty() ? 0 : newestFirst().stream().findFirst().orElse(0);
     Inventory inventory = head.inventory();
+    int newest = newestFirst().stream().findFirst().orElse(0);
+    isOfThisRecordAndNewest(inventory, newest);
+    List<Entry> entries = entries(head);
+    int added = damage.isEmpty() ? 0 : newest;
     FittingRecord record =
         new FittingRecord(
             files.code(),
@@ -67,6 +69,20 @@ final class RecordReader {
       damaged(ObjectFiles.INVENTORY, Damage.INVENTORY, Argument.text(ObjectFiles.SUM));
     }
     return newestFirst().stream().flatMap(v -> version(v).stream()).findFirst();
+  }
+
+  /** One version more may be on its way; several are lost to an inventory from a backup. */
+  private void isOfThisRecordAndNewest(Inventory inventory, int newest) {
+    if (!inventory.id().equals(files.code().text())) {
+      damaged(ObjectFiles.INVENTORY, Damage.OTHER_RECORD, Argument.text(inventory.id()));
+    }
+    if (damage.isEmpty() && newest > inventory.head() + 1) {
+      damaged(
+          ObjectFiles.INVENTORY,
+          Damage.OLDER,
+          Argument.count(inventory.head()),
+          Argument.count(newest));
+    }
   }
 
   private List<Integer> newestFirst() {

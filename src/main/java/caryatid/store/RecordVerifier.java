@@ -35,6 +35,7 @@ final class RecordVerifier {
 
   static List<Problem> verify(Path object, ObjectFiles files) {
     RecordVerifier verifier = new RecordVerifier(files);
+    verifier.links(object);
     verifier.bytes();
     verifier.structure(object);
     return List.copyOf(verifier.found);
@@ -52,10 +53,20 @@ final class RecordVerifier {
     inventories();
     Optional<FittingRecord> record = RecordReader.read(files).map(StoredRecord::record);
     record.ifPresent(r -> found.addAll(r.damage()));
+    record.ifPresent(this::newest);
     if (found.isEmpty()) {
       record.ifPresent(this::entries);
     }
     contents();
+  }
+
+  private void links(Path object) {
+    try {
+      Leftovers.firstLink(object)
+          .ifPresent(link -> damaged(object.relativize(link).toString(), Damage.LINK));
+    } catch (IOException e) {
+      damaged("", Damage.UNREADABLE, Argument.text(FailureReason.of(e)));
+    }
   }
 
   private void declaration() {
@@ -88,6 +99,22 @@ final class RecordVerifier {
       files.inventory(folder);
     } catch (IOException e) {
       damaged(folder + ObjectFiles.INVENTORY, Damage.INVENTORY, Argument.text(ObjectFiles.SUM));
+    }
+  }
+
+  /** With the record locked and what was interrupted finished, no version is on its way. */
+  private void newest(FittingRecord record) {
+    try {
+      int newest = files.versions().stream().mapToInt(v -> v).max().orElse(0);
+      if (found.isEmpty() && newest != record.size()) {
+        damaged(
+            ObjectFiles.INVENTORY,
+            Damage.OLDER,
+            Argument.count(record.size()),
+            Argument.count(newest));
+      }
+    } catch (IOException e) {
+      damaged("", Damage.UNREADABLE, Argument.text(FailureReason.of(e)));
     }
   }
 

@@ -43,7 +43,8 @@ final class StagingArea implements AutoCloseable {
       String sum = ObjectFiles.sum(files.bytes(ObjectFiles.SUM));
       ObjectFiles.Vouched vouched = new ObjectFiles.Vouched(inventory(head), sum);
       return Optional.of(RecordReader.read(files, vouched).record());
-    } catch (OcflJavaException | IOException e) {
+    } catch (OcflJavaException | NullPointerException | IOException e) {
+      // The library fails so, too, over an inventory whose head is none of its versions.
       return Optional.empty();
     }
   }
@@ -57,7 +58,7 @@ final class StagingArea implements AutoCloseable {
       files.put(file.getPath(), digest);
       contents.put(digest, file.getStorageRelativePath().substring(code.text().length() + 1));
     }
-    return new Inventory(number, number, files, contents);
+    return new Inventory(head.getObjectId(), number, number, files, contents);
   }
 
   VersionWriter writer() {

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -179,7 +180,13 @@ public final class Store {
    * @throws StoreFailure if another program is writing to it
    */
   public List<Problem> verify(RecordCode code) throws BadInput, StoreFailure {
-    return checked(code, () -> RecordVerifier.verify(folder.record(code), locking.files(code)));
+    return checked(
+        code,
+        () -> {
+          List<Problem> found = new ArrayList<>(StorageRoot.damage(folder.records()));
+          found.addAll(RecordVerifier.verify(folder.record(code), locking.files(code)));
+          return found;
+        });
   }
 
   /**

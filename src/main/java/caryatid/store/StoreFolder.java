@@ -52,7 +52,7 @@ record StoreFolder(Path folder) {
 
   /** The names of the folders in a folder; none where there is no such folder. */
   List<String> names(Path parent) throws IOException {
-    if (!Files.isDirectory(parent)) {
+    if (Files.notExists(parent)) {
       return List.of();
     }
     try (Stream<Path> found = Files.list(parent)) {

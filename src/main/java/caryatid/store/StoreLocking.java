@@ -87,6 +87,13 @@ record StoreLocking(StoreFolder folder, Duration patience) {
   }
 
   void requireStarted(RecordCode code) throws BadInput {
+    if (!Files.notExists(folder.records()) && !Files.isExecutable(folder.records())) {
+      throw new BadInput(
+          Problem.at(
+              Place.of(folder.records().toString()),
+              StoreProblem.CANNOT_READ,
+              Argument.text("permission denied")));
+    }
     if (!isStarted(code)) {
       throw new BadInput(
           Problem.at(
@@ -103,7 +110,10 @@ record StoreLocking(StoreFolder folder, Duration patience) {
   void requireFree(RecordCode code) throws BadInput, IOException {
     for (String other : codes()) {
       if (other.equalsIgnoreCase(code.text())) {
-        throw new BadInput(Problem.at(Place.of(other), StoreProblem.RECORD_EXISTS));
+        boolean erased = RecordErasure.isErased(folder.records().resolve(other));
+        throw new BadInput(
+            Problem.at(
+                Place.of(other), erased ? StoreProblem.ERASED_EXISTS : StoreProblem.RECORD_EXISTS));
       }
     }
   }

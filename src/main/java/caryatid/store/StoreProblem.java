@@ -10,6 +10,7 @@ enum StoreProblem implements Topic {
   LINKED("Keeping.LINKED"),
   NO_SUCH_RECORD("Keeping.NO_SUCH_RECORD"),
   RECORD_EXISTS("Keeping.RECORD_EXISTS"),
+  ERASED_EXISTS("Keeping.ERASED_EXISTS"),
   IN_USE("Keeping.IN_USE"),
   CANNOT_WRITE("Keeping.CANNOT_WRITE"),
   /** The addition is complete, but the disk reported an error. */

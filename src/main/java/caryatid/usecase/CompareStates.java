@@ -32,11 +32,16 @@ public final class CompareStates {
    *
    * @param from number of the entry that ends the earlier one
    * @param to number of the entry that ends the later one
-   * @throws BadInput if there is no such record or entry, or it cannot be read
+   * @throws BadInput if there is no such record or entry, or it cannot be read; what is damaged is
+   *     named first
    */
   public static Compared run(Records records, String code, int from, int to) throws BadInput {
     FittingRecord record = records.store().read(RecordCode.of(code));
-    Comparison comparison = Comparison.of(record, from, to);
-    return new Compared(comparison, LostEntryRemark.of(record), record.notShown());
+    try {
+      Comparison comparison = Comparison.of(record, from, to);
+      return new Compared(comparison, LostEntryRemark.of(record), record.notShown());
+    } catch (BadInput e) {
+      throw Records.damageFirst(record, e);
+    }
   }
 }

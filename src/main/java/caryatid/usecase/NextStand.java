@@ -6,6 +6,7 @@ import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;
 import caryatid.store.StoredRecord;
@@ -22,10 +23,12 @@ import java.util.Map;
 public final class NextStand {
   private final NextSheet sheet;
   private final List<Remark> lost;
+  private final List<Problem> damage;
 
-  private NextStand(NextSheet sheet, List<Remark> lost) {
+  private NextStand(NextSheet sheet, List<Remark> lost, List<Problem> damage) {
     this.sheet = sheet;
     this.lost = lost;
+    this.damage = damage;
   }
 
   /**
@@ -36,12 +39,22 @@ public final class NextStand {
   public static NextStand of(Records records, String code) throws BadInput {
     StoredRecord stored = records.store().open(RecordCode.of(code));
     FittingRecord record = stored.record();
-    return new NextStand(NextSheet.of(record, stored::bytes), LostEntryRemark.of(record));
+    try {
+      NextSheet sheet = NextSheet.of(record, stored::bytes);
+      return new NextStand(sheet, LostEntryRemark.of(record), record.notShown());
+    } catch (BadInput e) {
+      throw Records.damageFirst(record, e);
+    }
   }
 
   /** Which entries cannot be read, so that the latest stand may be another. */
   public List<Remark> lost() {
     return lost;
+  }
+
+  /** What is damaged in the record, and what cannot be read. */
+  public List<Problem> damage() {
+    return damage;
   }
 
   /**

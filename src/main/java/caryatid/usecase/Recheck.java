@@ -50,6 +50,10 @@ public final class Recheck {
 
   private static RecheckResult same(ReportInputs inside, GivenPages pages, Result kept)
       throws BadInput {
+    List<ResultDifference> strangers = inside.strangers(kept);
+    if (!strangers.isEmpty()) {
+      return new RecheckResult.Altered(strangers, List.of());
+    }
     Inputs inputs = inside.inputs(kept);
     Check.Checked checked = Check.unasked(inputs);
     List<ResultDifference> differences = differences(kept, checked.result());

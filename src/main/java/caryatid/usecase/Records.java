@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.fitting.FittingRecord;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -13,6 +14,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** A clinic's fitting records: where they lie, and the clock by which they are kept. */
@@ -62,6 +65,13 @@ public final class Records {
 
   Store store() {
     return store;
+  }
+
+  /** What cannot be shown of a record, with its damage, which may be the reason, before it. */
+  static BadInput damageFirst(FittingRecord record, BadInput failure) {
+    List<Problem> problems = new ArrayList<>(record.notShown());
+    problems.addAll(failure.problems());
+    return new BadInput(problems);
   }
 
   /** The time now, to the second. */

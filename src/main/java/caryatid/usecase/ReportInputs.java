@@ -40,8 +40,18 @@ final class ReportInputs {
         byHand(kept));
   }
 
+  /**
+   * Sheets lie inside without the folders they came from. Several may share a name; they were put
+   * there in the order in which one is based on the next.
+   */
   private Function<String, Optional<NamedBytes>> beside() {
-    return sheet -> all(AttachmentRole.OTHER_SHEET).filter(f -> f.name().equals(sheet)).findFirst();
+    List<NamedBytes> left = new ArrayList<>(all(AttachmentRole.OTHER_SHEET).toList());
+    return sheet -> {
+      Optional<NamedBytes> found =
+          left.stream().filter(f -> f.name().equals(Provenance.fileName(sheet))).findFirst();
+      found.ifPresent(left::remove);
+      return found;
+    };
   }
 
   private static Optional<Stretch> byHand(Result kept) {

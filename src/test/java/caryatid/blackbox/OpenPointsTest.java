@@ -135,8 +135,8 @@ class OpenPointsTest {
     Run run = clinic.record("add", "K7-right", "closing", "--by", "AB", "socket-comfort=70");
     assertThat(run.err())
         .isEqualTo(
-            "command line: socket-comfort: expected a number from 0 to 10, found 70. Check its"
-                + " unit.\n");
+            "command line: socket-comfort: expected a number from 0 to 10, found 70. Give a"
+                + " number in that range.\n");
   }
 
   @Test

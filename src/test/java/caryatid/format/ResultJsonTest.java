@@ -74,8 +74,8 @@ class ResultJsonTest {
             + " version 0. Take the file as the program wrote it.",
         "`\"method\" : 2,` | `\"method\" : 0,` | expected a value in its range at result, found"
             + " method: 0. Take the file as the program wrote it.",
-        "`\"version\" : 2,` | `\"version\" : 2, \"version\" : 2,` | expected JSON text, found a"
-            + " break in it (Duplicate field 'version'). Take the file as the program wrote it.",
+        "`\"version\" : 2,` | `\"version\" : 2, \"version\" : 2,` | expected each key once, found"
+            + " 'version' twice in one group. Take the file as the program wrote it.",
         "`\"version\" : 2,` | `\"version\" : 2, \"colour\" : 1,` | expected only known keys in"
             + " result, found 'colour'. Take the file as the program wrote it.",
         "`\"version\" : 2,` | `` | expected the key 'version' in result, found none. Take the file"

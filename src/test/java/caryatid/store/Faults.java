@@ -1,6 +1,7 @@
 package caryatid.store;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** Counts the steps that change something on the disk and lets chosen ones fail. */
@@ -12,6 +13,8 @@ final class Faults {
   static final int KILLED = 137;
 
   private final AtomicInteger steps = new AtomicInteger();
+  private final Unforced unforced = new Unforced();
+  private final AtomicInteger refused = new AtomicInteger();
   private int first = Integer.MAX_VALUE;
   private int last = Integer.MAX_VALUE;
   private boolean struck;
@@ -39,6 +42,22 @@ final class Faults {
   /** Whether the armed steps were reached. */
   boolean struck() {
     return struck;
+  }
+
+  /** What was written and not yet forced to the disk. */
+  Unforced unforced() {
+    return unforced;
+  }
+
+  /** So many moves are refused from now on, as where a scanner reads the file. */
+  void refuseMoves(int times) {
+    refused.set(times);
+  }
+
+  void beforeMove(String file) throws IOException {
+    if (refused.getAndUpdate(left -> Math.max(0, left - 1)) > 0) {
+      throw new AccessDeniedException(file);
+    }
   }
 
   void step() throws IOException {

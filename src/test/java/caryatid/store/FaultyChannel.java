@@ -7,16 +7,19 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.WritableByteChannel;
+import java.nio.file.Path;
 
 /**
  * A channel whose writes, syncs and truncations can fail; a write that fails leaves a part behind.
  */
 final class FaultyChannel extends FileChannel {
   private final FileChannel real;
+  private final Path path;
   private final Faults faults;
 
-  FaultyChannel(FileChannel real, Faults faults) {
+  FaultyChannel(FileChannel real, Path path, Faults faults) {
     this.real = real;
+    this.path = path;
     this.faults = faults;
   }
 
@@ -28,18 +31,21 @@ final class FaultyChannel extends FileChannel {
       real.write(bytes.slice(bytes.position(), bytes.remaining() / 2));
       throw e;
     }
+    faults.unforced().written(path);
     return real.write(bytes);
   }
 
   @Override
   public long write(ByteBuffer[] bytes, int from, int count) throws IOException {
     faults.step();
+    faults.unforced().written(path);
     return real.write(bytes, from, count);
   }
 
   @Override
   public int write(ByteBuffer bytes, long position) throws IOException {
     faults.step();
+    faults.unforced().written(path);
     return real.write(bytes, position);
   }
 
@@ -47,12 +53,14 @@ final class FaultyChannel extends FileChannel {
   public void force(boolean metadata) throws IOException {
     faults.step();
     real.force(metadata);
+    faults.unforced().forced(path);
   }
 
   @Override
   public FileChannel truncate(long size) throws IOException {
     faults.step();
     real.truncate(size);
+    faults.unforced().written(path);
     return this;
   }
 

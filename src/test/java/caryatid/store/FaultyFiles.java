@@ -55,7 +55,8 @@ final class FaultyFiles extends FileSystemProvider {
     if (writes(options)) {
       faults.step();
     }
-    return new FaultyChannel(real.newFileChannel(plain(path), options, attributes), faults);
+    return new FaultyChannel(
+        real.newFileChannel(plain(path), options, attributes), plain(path), faults);
   }
 
   @Override
@@ -106,6 +107,7 @@ final class FaultyFiles extends FileSystemProvider {
   public void delete(Path path) throws IOException {
     faults.step();
     real.delete(plain(path));
+    faults.unforced().deleted(plain(path));
   }
 
   @Override
@@ -116,8 +118,10 @@ final class FaultyFiles extends FileSystemProvider {
 
   @Override
   public void move(Path from, Path to, CopyOption... options) throws IOException {
+    faults.beforeMove(from.toString());
     faults.step();
     real.move(plain(from), plain(to), options);
+    faults.unforced().moved(plain(from), plain(to));
   }
 
   @Override

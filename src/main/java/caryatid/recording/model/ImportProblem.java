@@ -106,6 +106,8 @@ public enum ImportProblem implements Topic {
   /** No cell of the column is a time. */
   TIMES_UNREADABLE("Reading.TIMES_UNREADABLE"),
   TIME_BACK("Reading.TIME_BACK"),
+  /** The last time is the first one. */
+  NO_TIME_PASSES("Reading.NO_TIME_PASSES"),
   INDEX_BACK("Reading.INDEX_BACK"),
   GAPS("Reading.GAPS"),
   RATES_DIFFER("Reading.RATES_DIFFER"),

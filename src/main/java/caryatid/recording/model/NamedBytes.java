@@ -50,7 +50,7 @@ public interface NamedBytes {
 
   /** Why the input cannot be used after reading it failed. */
   default BadInput unreadable(IOException failure) {
-    Argument reason = Argument.text(String.valueOf(failure.getMessage()));
+    Argument reason = Argument.why(failure);
     return new BadInput(Problem.at(Place.of(name()), ImportProblem.UNREADABLE, reason));
   }
 

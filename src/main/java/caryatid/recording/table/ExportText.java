@@ -85,7 +85,6 @@ public final class ExportText {
     if (failure instanceof EOFException || failure instanceof ZipException) {
       return nothing.withProblem(ImportProblem.PACKED_DAMAGED);
     }
-    return nothing.withProblem(
-        ImportProblem.UNREADABLE, Argument.text(String.valueOf(failure.getMessage())));
+    return nothing.withProblem(ImportProblem.UNREADABLE, Argument.why(failure));
   }
 }

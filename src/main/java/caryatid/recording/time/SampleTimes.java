@@ -84,6 +84,10 @@ final class SampleTimes {
       return none(
           once.findings().withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(rows.length)));
     }
+    double spanS = (times.at(rows[rows.length - 1]) - times.at(rows[0])) * unitS;
+    if (!Double.isFinite(rows.length / spanS)) {
+      return none(once.findings().withProblem(ImportProblem.NO_TIME_PASSES));
+    }
     Gaps gaps = new Gaps(times, rows);
     if (gaps.missing() > MOST_MISSING * rows.length) {
       return none(

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -104,7 +105,7 @@ final class PdfArchive {
     COSArray associated = new COSArray();
     for (AttachedFile file : attachments.files()) {
       PDComplexFileSpecification specification = specification(file);
-      byName.put(file.name(), specification);
+      byName.put(unused(file.name(), byName.keySet()), specification);
       associated.add(specification);
     }
     if (byName.isEmpty()) {
@@ -116,6 +117,15 @@ final class PdfArchive {
     names.setEmbeddedFiles(tree);
     document.getDocumentCatalog().setNames(names);
     document.getDocumentCatalog().getCOSObject().setItem(COSName.AF, associated);
+  }
+
+  /** Files from several folders may share a name; viewers show the name of the file itself. */
+  private static String unused(String name, Set<String> used) {
+    String unused = name;
+    for (int i = 2; used.contains(unused); i++) {
+      unused = i + "-" + name;
+    }
+    return unused;
   }
 
   private PDComplexFileSpecification specification(AttachedFile file) throws IOException {

@@ -2,6 +2,7 @@ package caryatid.report.pdf;
 
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.PaperPoint;
+import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
@@ -85,7 +86,7 @@ final class PdfPen implements Closeable {
     stream.setNonStrokingColor(new Color(ink.rgb()));
     stream.setFont(fonts.of(lettering), (float) lettering.points());
     stream.newLineAtOffset(points(base.rightMm()), down(base.downMm()));
-    stream.showText(words);
+    stream.showText(PrintableText.letters(words));
     stream.endText();
   }
 
@@ -116,7 +117,7 @@ final class PdfPen implements Closeable {
   private PDFormXObject form(Drawing drawing) throws IOException {
     float width = points(drawing.widthMm());
     float height = points(drawing.heightMm());
-    PdfBoxGraphics2D canvas = new PdfBoxGraphics2D(document, width, height);
+    PdfBoxGraphics2D canvas = new PrintableCanvas(document, width, height);
     canvas.setFontTextDrawer(fonts.forCanvas());
     DrawingPainter.paint(drawing, canvas, new Rectangle2D.Double(0, 0, width, height));
     canvas.dispose();

@@ -57,7 +57,7 @@ public final class ReportReader {
               language(document),
               paper(document));
     } catch (IOException e) {
-      throw problem(name, ArchiveProblem.NOT_A_PDF, Argument.text(String.valueOf(e.getMessage())));
+      throw problem(name, ArchiveProblem.NOT_A_PDF, Argument.why(e));
     }
     for (AttachmentRole needed :
         List.of(AttachmentRole.RECORDING, AttachmentRole.TRIAL_SHEET, AttachmentRole.RESULT)) {

@@ -15,7 +15,15 @@ public final class ValueParsers {
   /** Any text but a blank one. */
   public static final ValueParser<String> TEXT = written -> Optional.of(written.text());
 
-  /** Date, time and offset from UTC (ISO 8601), for example {@code 2026-03-04T10:15+01:00}. */
+  /** No stand was measured before, and a year after is a slip: a PDF's dates have four digits. */
+  private static final int FIRST_YEAR = 1900;
+
+  private static final int LAST_YEAR = 9999;
+
+  /**
+   * Date, time and offset from UTC (ISO 8601), for example {@code 2026-03-04T10:15+01:00}; years
+   * from 1900 to 9999.
+   */
   public static final ValueParser<OffsetDateTime> TIME = ValueParsers::time;
 
   /** {@code yes} or {@code no}. */
@@ -102,7 +110,10 @@ public final class ValueParsers {
 
   private static Optional<OffsetDateTime> time(YamlScalar written) {
     try {
-      return Optional.of(OffsetDateTime.parse(written.text()));
+      OffsetDateTime time = OffsetDateTime.parse(written.text());
+      return time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR
+          ? Optional.of(time)
+          : written.refuse(YamlProblem.NOT_A_TIME);
     } catch (DateTimeParseException e) {
       return written.refuse(YamlProblem.NOT_A_TIME);
     }

@@ -10,6 +10,7 @@ enum YamlProblem implements Topic {
   CONTROL_CHARACTER("Writing.CONTROL_CHARACTER"),
   TAB("Writing.TAB"),
   NOT_YAML("Writing.NOT_YAML"),
+  OTHER_YAML("Writing.OTHER_YAML"),
   NOTHING_IN_IT("Writing.NOTHING_IN_IT"),
   TOO_DEEP("Writing.TOO_DEEP"),
   ANCHOR("Writing.ANCHOR"),

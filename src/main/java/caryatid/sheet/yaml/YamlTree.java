@@ -17,6 +17,7 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
+import org.snakeyaml.engine.v2.exceptions.YamlVersionException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;
@@ -49,6 +50,8 @@ final class YamlTree {
       root = new Compose(SETTINGS).composeString(text);
     } catch (MarkedYamlEngineException e) {
       throw notYaml(e, text, yaml.name());
+    } catch (YamlVersionException e) {
+      throw YamlText.bad(Place.of(yaml.name()), YamlProblem.OTHER_YAML);
     } catch (ReaderException e) {
       int line = 1 + (int) text.codePoints().limit(e.getPosition()).filter(c -> c == '\n').count();
       throw YamlText.bad(Place.of(yaml.name(), line), YamlProblem.CONTROL_CHARACTER);

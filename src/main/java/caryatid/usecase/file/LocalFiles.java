@@ -32,8 +32,11 @@ public final class LocalFiles implements FileAccess {
 
   @Override
   public NamedBytes read(Path path) throws BadInput {
-    if (!Files.exists(path)) {
+    if (Files.notExists(path)) {
       throw bad(path, FileProblem.NO_SUCH_FILE);
+    }
+    if (!Files.exists(path)) {
+      throw bad(path, FileProblem.NOT_READABLE);
     }
     if (Files.isDirectory(path)) {
       throw bad(path, FileProblem.IS_A_FOLDER);
@@ -83,7 +86,7 @@ public final class LocalFiles implements FileAccess {
     } catch (FileAlreadyExistsException e) {
       throw bad(path, FileProblem.OUTPUT_EXISTS);
     } catch (IOException e) {
-      Argument reason = Argument.text(String.valueOf(e.getMessage()));
+      Argument reason = Argument.why(e);
       throw new StoreFailure(
           Problem.at(Place.of(path.toString()), FileProblem.CANNOT_WRITE, reason));
     }

@@ -38,9 +38,9 @@ class FormReaderTest {
             + " digits with a decimal point, without a unit.",
         "attempts: 1.5| f.yaml line 1, column 11: attempts: expected a whole number, found 1.5.",
         "attempts: 0| f.yaml line 1, column 11: attempts: expected a number from 1 to 100, found 0."
-            + " Check its unit.",
+            + " Give a number in that range.",
         "attempts: 101| f.yaml line 1, column 11: attempts: expected a number from 1 to 100, found"
-            + " 101. Check its unit.",
+            + " 101. Give a number in that range.",
         "attempts: 1e999999999| f.yaml line 1, column 11: attempts: expected a number, found"
             + " \"1e999999999\". Write digits with a decimal point, without a unit.",
         "attempts: \"3\"| f.yaml line 1, column 11: attempts: expected a number, found \"3\". Write"
@@ -61,7 +61,7 @@ class FormReaderTest {
       delimiter = '|',
       value = {
         "comfort: 11| f.yaml line 1, column 10: comfort: expected a number from 0 to 10, found 11."
-            + " Check its unit.",
+            + " Give a number in that range.",
         "observations: []| f.yaml line 1, column 15: observations: expected a list with at least"
             + " one row.",
         "observations: [x]| f.yaml line 1, column 16: observations[1]: expected a row of keys and"

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
@@ -55,17 +56,8 @@ final class CaryatidCommand implements Runnable {
     } else {
       COMMANDS.values().forEach(program::addSubcommand);
     }
-    program.registerConverter(Path.class, CaryatidCommand::path);
+    program.registerConverter(Path.class, new TypedPath());
     return program;
-  }
-
-  private static Path path(String typed) {
-    try {
-      return Path.of(typed);
-    } catch (InvalidPathException e) {
-      throw new TypeConversionException(
-          Wording.in(Locale.ENGLISH).fill("cli.badPath", Argument.text(typed)));
-    }
   }
 
   /** What time it is, for any command. */
@@ -76,5 +68,21 @@ final class CaryatidCommand implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
+  }
+
+  /**
+   * The path somebody typed. A class, because Java 17 crashes where it makes the archive of classes
+   * with which the launcher starts it, if a reference to a method stands here.
+   */
+  private static final class TypedPath implements ITypeConverter<Path> {
+    @Override
+    public Path convert(String typed) {
+      try {
+        return Path.of(typed);
+      } catch (InvalidPathException e) {
+        throw new TypeConversionException(
+            Wording.in(Locale.ENGLISH).fill("cli.badPath", Argument.text(typed)));
+      }
+    }
   }
 }

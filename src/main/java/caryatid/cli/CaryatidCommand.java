@@ -8,9 +8,9 @@ import caryatid.wording.Wording;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -28,14 +28,9 @@ final class CaryatidCommand implements Runnable {
   /** What the commands read and write. */
   static final FileAccess FILES = new LocalFiles();
 
-  private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
-
-  static {
-    COMMANDS.put("check", CheckCommand.class);
-    COMMANDS.put("inspect", InspectCommand.class);
-    COMMANDS.put("record", RecordCommand.class);
-    COMMANDS.put("clinic", ClinicCommand.class);
-  }
+  private static final Set<String> VERSION = Set.of("--version", "-V");
+  private static final List<Class<?>> COMMANDS =
+      List.of(CheckCommand.class, InspectCommand.class, RecordCommand.class, ClinicCommand.class);
 
   @Spec private CommandSpec spec;
 
@@ -46,18 +41,31 @@ final class CaryatidCommand implements Runnable {
   }
 
   /**
-   * The program with the command that the arguments name, and with all where they name none: to set
-   * up a command takes longer than some need to run.
+   * The program with the command that the arguments name, with none where they ask for the version
+   * alone, else with all: to set up a command takes longer than some need to run.
    */
   static CommandLine readyFor(Clock clock, String... args) {
     CommandLine program = new CommandLine(new CaryatidCommand(clock));
-    if (args.length > 0 && COMMANDS.containsKey(args[0])) {
-      program.addSubcommand(COMMANDS.get(args[0]));
-    } else {
-      COMMANDS.values().forEach(program::addSubcommand);
+    if (args.length != 1 || !VERSION.contains(args[0])) {
+      add(program, COMMANDS, args, 0);
+    }
+    CommandLine record = program.getSubcommands().get(RecordCommand.NAME);
+    if (record != null) {
+      add(record, RecordCommand.COMMANDS, args, 1);
     }
     program.registerConverter(Path.class, new TypedPath());
     return program;
+  }
+
+  /** Adds the command that the argument at this place names, and all where it names none. */
+  private static void add(CommandLine parent, List<Class<?>> commands, String[] args, int place) {
+    String typed = args.length > place ? args[place] : "";
+    List<Class<?>> named = commands.stream().filter(one -> nameOf(one).equals(typed)).toList();
+    (named.isEmpty() ? commands : named).forEach(parent::addSubcommand);
+  }
+
+  private static String nameOf(Class<?> command) {
+    return command.getAnnotation(Command.class).name();
   }
 
   /** What time it is, for any command. */

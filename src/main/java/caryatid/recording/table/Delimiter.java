@@ -74,7 +74,15 @@ enum Delimiter implements Coded {
     if (line.isBlank()) {
       return List.of("");
     }
-    return line.indexOf('"') < 0 ? unquoted(line) : quoted(line);
+    if (line.indexOf('"') < 0) {
+      return unquoted(line);
+    }
+    return isUnclosed(line) ? List.of(line.strip()) : quoted(line);
+  }
+
+  /** Whether the only quote opens the line. The library would say so too, at some cost. */
+  private static boolean isUnclosed(String line) {
+    return line.indexOf('"') == line.lastIndexOf('"') && line.stripLeading().startsWith("\"");
   }
 
   private List<String> unquoted(String line) {

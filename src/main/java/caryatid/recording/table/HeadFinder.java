@@ -88,14 +88,20 @@ final class HeadFinder {
   OptionalInt namesAlone(List<String> lines) {
     for (int i = 0; i < lines.size(); i++) {
       for (Delimiter delimiter : delimiters()) {
-        int cells = delimiter.split(lines.get(i)).size();
-        Optional<Header> header = Header.at(lines, i, cells, delimiter, OptionalInt.empty());
-        if (header.isPresent() && header.get().recognized() >= 2) {
+        if (isNames(lines, i, delimiter)) {
           return OptionalInt.of(i);
         }
       }
     }
     return OptionalInt.empty();
+  }
+
+  private static boolean isNames(List<String> lines, int line, Delimiter delimiter) {
+    int cells = delimiter.split(lines.get(line)).size();
+    return cells > 1
+        && Header.at(lines, line, cells, delimiter, OptionalInt.empty())
+            .filter(header -> header.recognized() >= 2)
+            .isPresent();
   }
 
   private List<Delimiter> delimiters() {

@@ -1,6 +1,7 @@
 package caryatid.format;
 
 import caryatid.alignment.PrecisionHint;
+import caryatid.loadline.LimitedQuantity;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
@@ -142,6 +143,27 @@ final class FindingSpellings {
                 case LEVEL_PLATE -> "level-plate";
                 case CALIBRATE_PLATE -> "calibrate-plate";
                 case READ_LANDMARK_AGAIN -> "read-landmark-again";
+              });
+
+  static final Spellings<LimitedQuantity> LIMITED =
+      Spellings.of(
+          LimitedQuantity.values(),
+          each ->
+              switch (each) {
+                case SAGITTAL_ANKLE -> "sagittal-ankle-mm";
+                case SAGITTAL_OWN_KNEE -> "sagittal-own-knee-mm";
+                case SAGITTAL_PROSTHETIC_KNEE -> "sagittal-prosthetic-knee-mm";
+                case SAGITTAL_TROCHANTER -> "sagittal-trochanter-mm";
+                case SAGITTAL_OTHER -> "sagittal-other-mm";
+                case FRONTAL_KNEE -> "frontal-knee-mm";
+                case FRONTAL_FOOT -> "frontal-foot-mm";
+                case FRONTAL_PATELLAR_BORDER -> "frontal-patellar-border-mm";
+                case FRONTAL_OTHER -> "frontal-other-mm";
+                case STANCE_WIDTH -> "stance-width-mm";
+                case HEEL_HEIGHT -> "heel-height-mm";
+                case PLANTARFLEXION -> "plantarflexion-deg";
+                case FASTENER_TORQUE -> "fastener-torque-nm";
+                case LOAD_SHARE -> "load-share-percent";
               });
 
   private FindingSpellings() {}

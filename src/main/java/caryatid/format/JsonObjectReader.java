@@ -138,4 +138,14 @@ final class JsonObjectReader {
     }
     return read;
   }
+
+  /** Empty where the key is missing. */
+  <T> List<T> listIfThere(String key, Function<JsonObjectReader, T> reader) {
+    return optional(key).isEmpty() ? List.of() : list(key, reader);
+  }
+
+  /** Empty where the key is missing. */
+  List<String> textsIfThere(String key) {
+    return locatedIfThere(key).map(LocatedJson::texts).orElse(List.of());
+  }
 }

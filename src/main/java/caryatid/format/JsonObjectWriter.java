@@ -85,6 +85,22 @@ final class JsonObjectWriter {
     return this;
   }
 
+  <T> JsonObjectWriter listUnlessEmpty(String key, List<T> values, MemberWriter<T> members)
+      throws IOException {
+    return values.isEmpty() ? this : list(key, values, members);
+  }
+
+  JsonObjectWriter textsUnlessEmpty(String key, List<String> values) throws IOException {
+    if (!values.isEmpty()) {
+      json.writeArrayFieldStart(key);
+      for (String value : values) {
+        json.writeString(value);
+      }
+      json.writeEndArray();
+    }
+    return this;
+  }
+
   <T> void members(T value, MemberWriter<T> members) throws IOException {
     json.writeStartObject();
     members.write(value, this);

@@ -3,6 +3,7 @@ package caryatid.format;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A JSON value and its place in the document.
@@ -76,6 +77,13 @@ record LocatedJson(JsonValue value, String at) {
       return several.items();
     }
     throw unexpected("list");
+  }
+
+  List<String> texts() {
+    List<JsonValue> items = items();
+    return IntStream.range(0, items.size())
+        .mapToObj(i -> new LocatedJson(items.get(i), at + "[" + i + "]").text())
+        .toList();
   }
 
   private JsonMismatch unexpected(String expected) {

@@ -1,13 +1,18 @@
 package caryatid.format;
 
+import caryatid.loadline.Bounds;
 import caryatid.loadline.GeometryLimits;
+import caryatid.loadline.LimitedQuantity;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;
 import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
 import caryatid.sheet.TrialSheet;
 import java.io.IOException;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** A trial sheet in JSON. */
 final class TrialForm {
@@ -32,6 +37,8 @@ final class TrialForm {
         .list("targets", trial.targets(), TargetForm::write)
         .object("doubts", trial.doubts(), TargetForm::writeDoubts)
         .object("rule", trial.rule(), TargetForm::writeRule)
+        .listUnlessEmpty("limits", limits(trial.limits()), TrialForm::writeLimit)
+        .textsUnlessEmpty("as-meant", trial.asMeant())
         .object("notes", trial.notes(), TrialForm::writeNotes);
   }
 
@@ -55,9 +62,42 @@ final class TrialForm {
         in.list("targets", TargetForm::read),
         in.object("doubts", TargetForm::readDoubts),
         in.object("rule", TargetForm::readRule),
-        GeometryLimits.USUAL,
-        List.of(),
+        readLimits(in),
+        in.textsIfThere("as-meant"),
         in.object("notes", TrialForm::readNotes));
+  }
+
+  /** In one order, whatever order a map gives. */
+  private static List<Map.Entry<LimitedQuantity, Bounds>> limits(GeometryLimits limits) {
+    return List.copyOf(new TreeMap<>(limits.own()).entrySet());
+  }
+
+  private static void writeLimit(Map.Entry<LimitedQuantity, Bounds> limit, JsonObjectWriter out)
+      throws IOException {
+    Bounds bounds = limit.getValue();
+    out.word("quantity", FindingSpellings.LIMITED, limit.getKey())
+        .number("ask-below", bounds.askBelow())
+        .number("ask-above", bounds.askAbove())
+        .number("refuse-below", bounds.refuseBelow())
+        .number("refuse-above", bounds.refuseAbove());
+  }
+
+  /** Version 1 knew none. */
+  private static GeometryLimits readLimits(JsonObjectReader in) {
+    Map<LimitedQuantity, Bounds> own = new EnumMap<>(LimitedQuantity.class);
+    in.listIfThere("limits", TrialForm::readLimit)
+        .forEach(limit -> own.put(limit.getKey(), limit.getValue()));
+    return new GeometryLimits(own);
+  }
+
+  private static Map.Entry<LimitedQuantity, Bounds> readLimit(JsonObjectReader in) {
+    return Map.entry(
+        in.word("quantity", FindingSpellings.LIMITED),
+        new Bounds(
+            in.number("ask-below"),
+            in.number("ask-above"),
+            in.number("refuse-below"),
+            in.number("refuse-above")));
   }
 
   private static void writeKnee(KneeSetting knee, JsonObjectWriter out) throws IOException {

@@ -23,6 +23,8 @@ public enum LimitedQuantity {
   /** Heel less forefoot sole; barefoot, 0, is never asked about. */
   HEEL_HEIGHT(Unit.MM, new Bounds(3, 50, -50, 120)),
   PLANTARFLEXION(Unit.DEG, Bounds.within(10, 25)),
+  /** Of one set screw or bolt. */
+  FASTENER_TORQUE(Unit.NM, new Bounds(3, 30, 0.5, 100)),
   /** Of one prosthesis. */
   LOAD_SHARE(Unit.PERCENT, new Bounds(35, 60, 20, 100));
 

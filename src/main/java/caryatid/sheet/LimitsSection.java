@@ -20,9 +20,10 @@ import java.util.Set;
 final class LimitsSection {
   private static final ValueParser<Double> LIMIT = ValueParsers.number(-5_000, 5_000);
 
-  /** Without the one of a setting, which stands in an entry of a record. */
+  /** Without those of settings, which stand in an entry of a record. */
   private static final Set<LimitedQuantity> OF_A_SHEET =
-      EnumSet.complementOf(EnumSet.of(LimitedQuantity.PLANTARFLEXION));
+      EnumSet.complementOf(
+          EnumSet.of(LimitedQuantity.PLANTARFLEXION, LimitedQuantity.FASTENER_TORQUE));
 
   private LimitsSection() {}
 

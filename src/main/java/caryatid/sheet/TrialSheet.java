@@ -32,9 +32,8 @@ import java.util.OptionalDouble;
  * @param doubts uncertainties other than those of the recording and the marks; its level is the
  *     plate description's to say
  * @param rule how a result follows from an offset and its tolerance
- * @param limits what is asked about and refused; not kept with a result
- * @param asMeant what was asked and is meant as it is written or measured; a result keeps it as a
- *     remark
+ * @param limits what is asked about and refused
+ * @param asMeant what was asked and is meant as it is written or measured
  * @param notes what the practitioner writes
  */
 public record TrialSheet(

@@ -6,15 +6,20 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import caryatid.alignment.Result;
 import caryatid.demo.Demo;
 import caryatid.geometry.Side;
+import caryatid.loadline.Bounds;
+import caryatid.loadline.GeometryLimits;
+import caryatid.loadline.LimitedQuantity;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import caryatid.sheet.TrialSheet;
 import caryatid.standing.UnusedPart;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +43,31 @@ class ResultJsonTest {
   @Test
   void whatIsReadEqualsWhatWasWritten() throws BadInput {
     assertThat(ResultJson.read(ResultJson.write(RESULT))).isEqualTo(RESULT);
+  }
+
+  @Test
+  void limitsAndAnswersAreKept() throws BadInput {
+    String json =
+        text()
+            .replace(
+                "\"notes\" : {",
+                "\"limits\" : [ { \"quantity\" : \"stance-width-mm\", \"ask-below\" : 60,"
+                    + " \"ask-above\" : 320.5, \"refuse-below\" : 30, \"refuse-above\" : 500 } ],"
+                    + " \"as-meant\" : [ \"load share\", \"heel-height-mm 1\" ], \"notes\" : {");
+    Result read = ResultJson.read(json.getBytes(StandardCharsets.UTF_8));
+    TrialSheet trial = read.state().stands().get(0).trial();
+    assertThat(trial.limits().own())
+        .containsExactly(Map.entry(LimitedQuantity.STANCE_WIDTH, new Bounds(60, 320.5, 30, 500)));
+    assertThat(trial.asMeant()).containsExactly("load share", "heel-height-mm 1");
+    assertThat(ResultJson.read(ResultJson.write(read))).isEqualTo(read);
+  }
+
+  @Test
+  void aResultWithoutLimitsAndAnswersSaysNone() throws BadInput {
+    assertThat(text()).doesNotContain("\"limits\"", "\"as-meant\"");
+    TrialSheet trial = ResultJson.read(ResultJson.write(RESULT)).state().stands().get(0).trial();
+    assertThat(trial.limits()).isEqualTo(GeometryLimits.USUAL);
+    assertThat(trial.asMeant()).isEmpty();
   }
 
   @Test

@@ -48,7 +48,8 @@ class ResultSchemaTest {
           FindingSpellings.VERDICT,
           FindingSpellings.LEFT_OUT,
           FindingSpellings.MEASURE,
-          FindingSpellings.REMEDY);
+          FindingSpellings.REMEDY,
+          FindingSpellings.LIMITED);
 
   private static Schema schema() throws IOException {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

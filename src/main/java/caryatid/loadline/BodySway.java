@@ -13,20 +13,6 @@ import caryatid.standing.Sway;
  */
 record BodySway(double sdMm, double degreesOfFreedom) {
   /**
-   * Relative standard uncertainty of the body's swing fore and aft where one foot alone shows it: a
-   * foot may follow the body's sway more or less (common practice, no source).
-   */
-  private static final double FOLLOWS = 0.2;
-
-  /**
-   * The same of the body's swing sideways, taken from one foot's fore and aft: the ratio of the two
-   * standard deviations scatters by 0.37 (standard deviation of its logarithm in the first 20 s of
-   * 60 real stands of the open data set of Santos and Duarte 2016, PeerJ 4:e2648), and the foot
-   * follows more or less.
-   */
-  private static final double FOLLOWS_SIDEWAYS = 0.4;
-
-  /**
    * The whole body's swing where it was recorded, else what the line's own foot shows of it. One
    * foot's centre of pressure hardly moves sideways, because sideways the body swings by loading
    * the other foot. There it is taken to swing as far as this foot's point moves fore and aft:
@@ -45,12 +31,12 @@ record BodySway(double sdMm, double degreesOfFreedom) {
     BodySway anterior = new BodySway(sway.sdAnteriorMm(), sway.effectiveAnterior());
     BodySway right = new BodySway(sway.sdRightMm(), sway.effectiveRight());
     if (plane == Plane.SAGITTAL) {
-      return whole ? anterior : anterior.concluded(FOLLOWS);
+      return whole ? anterior : anterior.concluded(UseLimits.FOLLOWS);
     }
     if (whole) {
       return right;
     }
-    return (right.sdMm > anterior.sdMm ? right : anterior).concluded(FOLLOWS_SIDEWAYS);
+    return (right.sdMm > anterior.sdMm ? right : anterior).concluded(UseLimits.FOLLOWS_SIDEWAYS);
   }
 
   private static Sway sway(Standing standing, LoadLineOwner of) {

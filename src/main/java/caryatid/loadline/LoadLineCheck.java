@@ -1,10 +1,12 @@
 package caryatid.loadline;
 
+import caryatid.geometry.Plane;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import java.util.ArrayList;
@@ -73,5 +75,38 @@ public final class LoadLineCheck {
       remarks.add(Remark.of(LoadLineRemark.KNEE_LOCKED));
     }
     return remarks;
+  }
+
+  /**
+   * Remarks on a foot's load line far from its own leg's landmarks: mostly from a wrong sign, unit
+   * or measuring line.
+   */
+  static final class Plausibility {
+    private Plausibility() {}
+
+    static List<Remark> of(List<Offset> offsets) {
+      List<Remark> remarks = new ArrayList<>();
+      for (Offset offset : offsets) {
+        boolean own = offset.of() == LoadLineOwner.foot(offset.side());
+        if (own && offset.kind() == LoadLineMethod.VERTICAL && isFar(offset)) {
+          remarks.add(far(offset));
+        }
+      }
+      return remarks;
+    }
+
+    private static boolean isFar(Offset offset) {
+      double limitMm =
+          offset.plane() == Plane.SAGITTAL ? UseLimits.FAR_SAGITTAL_MM : UseLimits.FAR_FRONTAL_MM;
+      return Math.abs(offset.mm().value()) > limitMm;
+    }
+
+    private static Remark far(Offset offset) {
+      return Remark.of(
+          LoadLineRemark.FAR_FROM_LANDMARK,
+          Argument.text(offset.landmark()),
+          Argument.term(offset.plane()),
+          Argument.of(Math.abs(offset.mm().value()), Unit.MM));
+    }
   }
 }

@@ -1,7 +1,8 @@
 package caryatid.loadline;
 
 /**
- * Limits beyond which a stand cannot be used.
+ * Limits beyond which a stand cannot be used. Those by which it is remarked or asked about are
+ * constants.
  *
  * @param levelFeetMm feet that differ in height by more are remarked, mm, not negative; a floor
  *     that differs by more from the plate's top gives no result
@@ -15,6 +16,38 @@ public record UseLimits(double levelFeetMm, double mostUnlevelMm, double trusted
    * seen in real recordings under both feet.
    */
   public static final UseLimits USUAL = new UseLimits(3, 10, Math.toRadians(0.3));
+
+  /** In standing no joint is further from its own foot's line (common practice, no source). */
+  static final double FAR_SAGITTAL_MM = 150;
+
+  static final double FAR_FRONTAL_MM = 100;
+
+  /**
+   * A distance between the feet that differs by more from the stated one is asked about, mm: the
+   * centre of pressure lies some way from the heel's midline, more so with the toes turned out
+   * (common practice, no source).
+   */
+  static final double WIDTH_DIFFERS_MM = 60;
+
+  /**
+   * Marks lie within 45 mm of their foot's line; plates that were exchanged move both feet, each by
+   * half of this or more (common practice, no source).
+   */
+  static final double MARKS_TELL_MM = 90;
+
+  /**
+   * Relative standard uncertainty of the body's swing fore and aft where one foot alone shows it: a
+   * foot may follow the body's sway more or less (common practice, no source).
+   */
+  static final double FOLLOWS = 0.2;
+
+  /**
+   * The same of the body's swing sideways, taken from one foot's fore and aft: the ratio of the two
+   * standard deviations scatters by 0.37 (standard deviation of its logarithm in the first 20 s of
+   * 60 real stands of the open data set of Santos and Duarte 2016, PeerJ 4:e2648), and the foot
+   * follows more or less.
+   */
+  static final double FOLLOWS_SIDEWAYS = 0.4;
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

@@ -20,19 +20,6 @@ import java.util.OptionalDouble;
  * says, and that each plate is where its description says. What is not proven is asked.
  */
 public final class WhichLeg {
-  /**
-   * A distance between the feet that differs by more from the stated one is asked about, mm: the
-   * centre of pressure lies some way from the heel's midline, more so with the toes turned out
-   * (common practice, no source).
-   */
-  private static final double WIDTH_DIFFERS_MM = 60;
-
-  /**
-   * Marks lie within 45 mm of their foot's line; plates that were exchanged move both feet, each by
-   * half of this or more (common practice, no source).
-   */
-  private static final double MARKS_TELL_MM = 90;
-
   private WhichLeg() {}
 
   /**
@@ -128,7 +115,7 @@ public final class WhichLeg {
               mm(statedMm.orElse(apartMm))));
     } else if (platesApartMm.isPresent()) {
       double exchangedMm = 2 * platesApartMm.getAsDouble() - apartMm;
-      boolean told = marked && Math.abs(exchangedMm - apartMm) > MARKS_TELL_MM;
+      boolean told = marked && Math.abs(exchangedMm - apartMm) > UseLimits.MARKS_TELL_MM;
       if (isPlausible(exchangedMm, statedMm, bounds) && !told) {
         questions.add(
             Question.of(LoadLineQuestion.PLATES_UNPROVEN, "plates", mm(apartMm), mm(exchangedMm)));
@@ -139,7 +126,7 @@ public final class WhichLeg {
 
   private static boolean isPlausible(double apartMm, OptionalDouble statedMm, Bounds bounds) {
     return statedMm.isPresent()
-        ? Math.abs(apartMm - statedMm.getAsDouble()) <= WIDTH_DIFFERS_MM
+        ? Math.abs(apartMm - statedMm.getAsDouble()) <= UseLimits.WIDTH_DIFFERS_MM
         : !bounds.isOdd(apartMm);
   }
 

@@ -13,51 +13,12 @@ import java.util.List;
  * Remarks on sizes that hardly any standing person shows: mostly a wrong unit, or one channel that
  * is wrong by a factor.
  *
- * <p>The limits of movement are set by 36 real stands of 60 s (the first, third and fifth run of
- * twelve of 60; open data set of Santos and Duarte 2016, PeerJ 4:e2648, computed). None of the
- * other 24 is remarked, and all of these are remarked or refused when their numbers are multiplied
- * or divided by 10 or more; of their parts of 20 s three in four are when divided by 10. They are
- * of both feet of people without a prosthesis: people with one may differ, so nothing is refused.
+ * <p>The limits of movement are set by 36 real stands (see {@link StandLimits}). None of the other
+ * 24 is remarked, and all of these are remarked or refused when their numbers are multiplied or
+ * divided by 10 or more; of their parts of 20 s three in four are when divided by 10. They are of
+ * both feet of people without a prosthesis: people with one may differ, so nothing is refused.
  */
 final class Sizes {
-  /**
-   * Smallest standard deviation, mm, over the root of the length, s. In any part of 5 to 60 s of
-   * the 36 it is at least 0.220 fore and aft and 0.077 sideways. In a minute it is 1.48 mm fore and
-   * aft, where the smallest of all 1,930 stands is 1.52 mm.
-   */
-  private static final double LEAST_ANTERIOR_MM = 0.21;
-
-  private static final double LEAST_RIGHT_MM = 0.075;
-
-  /** The limits of smallest sizes grow no further with the length, s. */
-  private static final double LONGEST_S = 50;
-
-  /** Shorter parts may hold an unusually slow or quick moment, s. */
-  private static final double SPEED_S = 20;
-
-  /**
-   * Speeds, mm/s, in 20 s of the 36: 2.68 to 38.0 fore and aft and 1.09 to 25.7 sideways; of the
-   * other 24: 3.85 to 30.3 and 2.21 to 30.7.
-   */
-  private static final double SLOWEST_ANTERIOR = 2.2;
-
-  private static final double SLOWEST_RIGHT = 0.9;
-  private static final double FASTEST_ANTERIOR = 40;
-  private static final double FASTEST_RIGHT = 31;
-
-  /** Speed fore and aft over that sideways: 0.41 to 6.6 in any 5 s; single feet 2.2 and 2.7. */
-  private static final double LEAST_RATIO = 0.3;
-
-  private static final double MOST_RATIO = 10;
-
-  /** A lighter whole body, or foot, is hardly that of a wearer, kg (no source). */
-  private static final double LIGHT_BODY_KG = 20;
-
-  private static final double LIGHT_FOOT_KG = 10;
-
-  /** Horizontal over vertical force; one foot's leans by 4 deg, 0.07, in real standing. */
-  private static final double MUCH_LEAN = 0.12;
-
   private final double rateHz;
   private final List<Remark> remarks = new ArrayList<>();
 
@@ -76,18 +37,24 @@ final class Sizes {
     Movement anterior = Movement.of(trace.anteriorMm, rateHz);
     Movement right = Movement.of(trace.rightMm, rateHz);
     boolean body = trace.of == LoadLineOwner.WHOLE_BODY;
-    move(trace, Plane.SAGITTAL, anterior, LEAST_ANTERIOR_MM, SLOWEST_ANTERIOR, FASTEST_ANTERIOR);
+    move(
+        trace,
+        Plane.SAGITTAL,
+        anterior,
+        StandLimits.LEAST_ANTERIOR_MM,
+        StandLimits.SLOWEST_ANTERIOR_MM_PER_S,
+        StandLimits.FASTEST_ANTERIOR_MM_PER_S);
     // One foot's centre of pressure hardly moves sideways: its width is the foot's.
     move(
         trace,
         Plane.FRONTAL,
         right,
-        body ? LEAST_RIGHT_MM : 0,
-        body ? SLOWEST_RIGHT : 0,
-        FASTEST_RIGHT);
+        body ? StandLimits.LEAST_RIGHT_MM : 0,
+        body ? StandLimits.SLOWEST_RIGHT_MM_PER_S : 0,
+        StandLimits.FASTEST_RIGHT_MM_PER_S);
     ratio(trace, anterior.speedMmPerS() / right.speedMmPerS());
     if (trace.hasForce) {
-      weigh(trace, body ? LIGHT_BODY_KG : LIGHT_FOOT_KG);
+      weigh(trace, body ? StandLimits.LIGHT_BODY_KG : StandLimits.LIGHT_FOOT_KG);
     }
     if (trace.hasForce && trace.hasHorizontal() && !body) {
       lean(trace);
@@ -102,8 +69,8 @@ final class Sizes {
       double slowest,
       double fastest) {
     double durationS = trace.size() / rateHz;
-    double leastMm = least * Math.sqrt(Math.min(LONGEST_S, durationS));
-    boolean longEnough = durationS >= SPEED_S;
+    double leastMm = least * Math.sqrt(Math.min(StandLimits.LEAST_UP_TO_S, durationS));
+    boolean longEnough = durationS >= StandLimits.SPEED_S;
     if (movement.sdMm() < leastMm) {
       say(
           StandRemark.SMALL_MOVEMENT,
@@ -130,13 +97,13 @@ final class Sizes {
   }
 
   private void ratio(LoadSignals trace, double ratio) {
-    if (ratio < LEAST_RATIO || ratio > MOST_RATIO) {
+    if (ratio < StandLimits.LEAST_RATIO || ratio > StandLimits.MOST_RATIO) {
       say(
           StandRemark.DIRECTIONS_APART,
           Argument.term(trace.of),
           Argument.of(ratio, Unit.PLAIN),
-          Argument.of(LEAST_RATIO, Unit.PLAIN),
-          Argument.of(MOST_RATIO, Unit.PLAIN));
+          Argument.of(StandLimits.LEAST_RATIO, Unit.PLAIN),
+          Argument.of(StandLimits.MOST_RATIO, Unit.PLAIN));
     }
   }
 
@@ -152,7 +119,7 @@ final class Sizes {
         Math.hypot(
             SampleStatistics.mean(trace.pushRightN), SampleStatistics.mean(trace.pushAnteriorN));
     double lean = pushN / SampleStatistics.mean(trace.upN);
-    if (lean > MUCH_LEAN) {
+    if (lean > StandLimits.MUCH_LEAN) {
       say(
           StandRemark.MUCH_LEAN,
           Argument.term(trace.of),

@@ -19,26 +19,17 @@ import java.util.stream.IntStream;
  * Where other plates bore the rest of the body, their sum tells it; where they did not, one foot's
  * force and centre of pressure must.
  *
- * <p>Limits of one foot: the largest of 180 recordings of single feet (people with and without
- * stroke, on foam and with eyes closed; public, figures only, computed). Slow squats show at least
- * 13.0 %, 10.7 % and 32 mm (four traces of an openly licensed motion data set, computed).
+ * <p>Limits of one foot: the largest of single feet (see {@link StandLimits}). Slow squats show at
+ * least 13.0 %, 10.7 % and 32 mm (four traces of an openly licensed motion data set, computed).
  */
 final class Squats {
   private static final double MOST_FORCE = 0.098;
-  private static final double MOST_QUICK_FORCE = 0.047;
-  private static final double MOST_ANTERIOR_MM = 17.3;
 
   /** One foot's slower changes are load that moves between the feet, Hz. */
   private static final double SLOW_HZ = 0.4;
 
   /** The ends are continued by so many periods of the cutoff. */
   private static final double PERIODS = 4;
-
-  /** Plates that bear less than this share beside the foot's do not bear the other foot. */
-  private static final double OTHER_FOOT = 0.1;
-
-  /** Nobody who stands with a prosthesis weighs less, kg (common practice, no source). */
-  private static final double LEAST_BODY_KG = 10;
 
   private final Sampled recording;
   private final Limits limits;
@@ -69,9 +60,11 @@ final class Squats {
 
   private void light(double[] upN) throws BadInput {
     double kg = SampleStatistics.mean(upN) / ForceUnit.STANDARD_GRAVITY;
-    if (!(kg >= LEAST_BODY_KG)) {
+    if (!(kg >= StandLimits.LEAST_BODY_KG)) {
       throw bad(
-          StandProblem.LIGHT_BODY, Argument.of(LEAST_BODY_KG, Unit.KG), Argument.of(kg, Unit.KG));
+          StandProblem.LIGHT_BODY,
+          Argument.of(StandLimits.LEAST_BODY_KG, Unit.KG),
+          Argument.of(kg, Unit.KG));
     }
   }
 
@@ -88,17 +81,17 @@ final class Squats {
     double anteriorMm = SampleStatistics.standardDeviation(foot.anteriorMm);
     int beyond =
         (force > MOST_FORCE ? 1 : 0)
-            + (quick > MOST_QUICK_FORCE ? 1 : 0)
-            + (anteriorMm > MOST_ANTERIOR_MM ? 1 : 0);
+            + (quick > StandLimits.FOOT_VARIES_QUICKLY ? 1 : 0)
+            + (anteriorMm > StandLimits.FOOT_SD_ANTERIOR_MM ? 1 : 0);
     if (beyond >= 2) {
       throw bad(
           StandProblem.MOVING,
           Argument.term(foot.of),
           Argument.of(100 * MOST_FORCE, Unit.PERCENT),
           Argument.of(100 * force, Unit.PERCENT),
-          Argument.of(100 * MOST_QUICK_FORCE, Unit.PERCENT),
+          Argument.of(100 * StandLimits.FOOT_VARIES_QUICKLY, Unit.PERCENT),
           Argument.of(100 * quick, Unit.PERCENT),
-          Argument.of(MOST_ANTERIOR_MM, Unit.MM),
+          Argument.of(StandLimits.FOOT_SD_ANTERIOR_MM, Unit.MM),
           Argument.of(anteriorMm, Unit.MM));
     }
   }
@@ -125,7 +118,7 @@ final class Squats {
       }
     }
     double share = 1 - SampleStatistics.mean(foot.upN) / SampleStatistics.mean(sum);
-    return share > OTHER_FOOT ? Optional.of(sum) : Optional.empty();
+    return share > StandLimits.OTHER_FOOT ? Optional.of(sum) : Optional.empty();
   }
 
   private static boolean bears(PlateTrack plate, QuietStretch stretch) {

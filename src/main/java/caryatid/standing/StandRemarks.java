@@ -13,44 +13,6 @@ import java.util.Optional;
 
 /** Remarks on a stand that do not prevent a result, in the order of their weight. */
 final class StandRemarks {
-  /**
-   * Below this share of the load, its line says little about a leg (common practice, no source).
-   */
-  private static final double LITTLE_SHARE = 0.3;
-
-  /** Above it, the other foot is hardly on the ground, or on the same plate (no source). */
-  private static final double NEARLY_WHOLE = 0.9;
-
-  /** A larger difference of weight and body mass asks for a look (common practice, no source). */
-  private static final double MASS_DIFFERS = 0.05;
-
-  /** Length and rate for stabilometry: Scoppa et al. 2013, Gait Posture 37:290-292. */
-  private static final double SHORT_S = 25;
-
-  private static final double LOW_HZ = 50;
-
-  /** A tenth of the first percentile of real stands, medio-lateral 1.1 mm (see {@link Limits}). */
-  private static final double HARDLY_MM = 0.1;
-
-  /** The 99th percentile of real stands fore and aft (see {@link Limits}). */
-  private static final double MUCH_MM = 17.6;
-
-  /**
-   * Standard deviation of the vertical force, as a fraction of its mean, above which a stand is not
-   * plain any more: the whole body's is 0.0011 to 0.0033 in real standing and 0.13 in slow squats;
-   * one foot's is at most 0.098 in 180 recordings of single feet (see {@link Squats}). Between
-   * these and the limits a person with a prosthesis may shift load, quickly or slowly.
-   */
-  private static final double VARIES_WHOLE = 0.01;
-
-  private static final double VARIES_FOOT = 0.098;
-
-  /**
-   * Mean horizontal over vertical force of the whole body that is taken for the plate's own offset:
-   * 0.3 deg, the smallest seen in real recordings under both feet, where it must be about zero.
-   */
-  static final double SHEAR_OFFSET = Math.toRadians(0.3);
-
   private final Standing standing;
   private final List<LoadSignals> quiet;
   private final StandAnalysis.Conditions conditions;
@@ -84,7 +46,7 @@ final class StandRemarks {
     for (Side side : conditions.prosthetic()) {
       Optional<Estimate> share = Optional.ofNullable(standing.share().get(side));
       share
-          .filter(s -> s.value() < LITTLE_SHARE)
+          .filter(s -> s.value() < StandLimits.LITTLE_SHARE)
           .ifPresent(
               s ->
                   say(
@@ -100,7 +62,7 @@ final class StandRemarks {
   }
 
   private void nearlyWhole(Side side, Estimate share) {
-    if (share.value() > NEARLY_WHOLE) {
+    if (share.value() > StandLimits.NEARLY_WHOLE) {
       say(
           StandRemark.NEARLY_WHOLE_LOAD,
           Argument.term(side),
@@ -111,7 +73,7 @@ final class StandRemarks {
   private void weigh(Estimate upN) {
     double massKg = upN.value() / ForceUnit.STANDARD_GRAVITY;
     double statedKg = conditions.bodyMassKg().orElse(massKg);
-    if (Math.abs(massKg / statedKg - 1) > MASS_DIFFERS) {
+    if (Math.abs(massKg / statedKg - 1) > StandLimits.MASS_DIFFERS) {
       say(
           StandRemark.BODY_MASS_DIFFERS,
           Argument.of(massKg, Unit.KG),
@@ -122,10 +84,10 @@ final class StandRemarks {
   private void sway() {
     for (Sway sway : standing.sway()) {
       double most = Math.max(sway.sdRightMm(), sway.sdAnteriorMm());
-      if (sway.lowPassHz().isEmpty() && most < HARDLY_MM) {
+      if (sway.lowPassHz().isEmpty() && most < StandLimits.LITTLE_SD_MM) {
         say(StandRemark.HARDLY_ANY_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
       }
-      if (sway.lowPassHz().isEmpty() && most > MUCH_MM) {
+      if (sway.lowPassHz().isEmpty() && most > StandLimits.MUCH_SD_MM) {
         say(StandRemark.MUCH_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
       }
     }
@@ -135,7 +97,8 @@ final class StandRemarks {
     for (LoadSignals trace : quiet) {
       double varies =
           SampleStatistics.standardDeviation(trace.upN) / SampleStatistics.mean(trace.upN);
-      double plain = trace.of == LoadLineOwner.WHOLE_BODY ? VARIES_WHOLE : VARIES_FOOT;
+      double plain =
+          trace.of == LoadLineOwner.WHOLE_BODY ? StandLimits.BODY_VARIES : StandLimits.FOOT_VARIES;
       if (varies > plain) {
         say(
             StandRemark.FORCE_VARIES,
@@ -164,17 +127,17 @@ final class StandRemarks {
 
   private void stretch() {
     QuietStretch stretch = standing.stretch();
-    if (stretch.size() < SHORT_S * standing.rateHz()) {
+    if (stretch.size() < StandLimits.SHORT_S * standing.rateHz()) {
       say(
           StandRemark.SHORT_STRETCH,
           Argument.of(stretch.durationS(), Unit.S),
-          Argument.of(SHORT_S, Unit.S));
+          Argument.of(StandLimits.SHORT_S, Unit.S));
     }
-    if (standing.rateHz() < LOW_HZ) {
+    if (standing.rateHz() < StandLimits.LOW_HZ) {
       say(
           StandRemark.LOW_RATE,
           Argument.of(standing.rateHz(), Unit.HZ),
-          Argument.of(LOW_HZ, Unit.HZ));
+          Argument.of(StandLimits.LOW_HZ, Unit.HZ));
     }
     if (stretch.byHand()) {
       say(
@@ -192,7 +155,7 @@ final class StandRemarks {
     double right = lean.rightPerUp().value();
     double anterior = lean.anteriorPerUp().value();
     double most = Math.max(Math.abs(right), Math.abs(anterior));
-    if (most > SHEAR_OFFSET) {
+    if (most > StandLimits.SHEAR_OFFSET) {
       say(StandRemark.SHEAR_OFFSET, Argument.of(Math.toDegrees(StrictMath.atan(most)), Unit.DEG));
     }
   }

@@ -15,8 +15,6 @@ import java.util.Optional;
 
 /** Selects the part of a recording that is used, or says why none can be. */
 final class StretchSelector {
-  private static final int FEWEST_SAMPLES = 10;
-
   private final Sampled recording;
   private final StanceSignals traces;
   private final Limits limits;
@@ -47,7 +45,7 @@ final class StretchSelector {
             Math.max(found.fromIndex() + 1, found.toIndex()),
             false,
             found.leftOut());
-    if (found.toIndex() - found.fromIndex() < FEWEST_SAMPLES
+    if (found.toIndex() - found.fromIndex() < StandLimits.FEWEST_SAMPLES
         || stretch.durationS() < limits.shortestS()) {
       throw tooShort(stretch, found);
     }
@@ -98,7 +96,7 @@ final class StretchSelector {
       to++;
     }
     double durationS = to > from ? recording.timeS(to - 1) - recording.timeS(from) : 0;
-    if (to - from < FEWEST_SAMPLES || durationS < limits.shortestS()) {
+    if (to - from < StandLimits.FEWEST_SAMPLES || durationS < limits.shortestS()) {
       throw bad(
           StandProblem.TOO_SHORT_BY_HAND,
           Argument.of(limits.shortestS(), Unit.S),

@@ -13,9 +13,6 @@ import java.util.List;
  * adjacent windows is 12 mm in the median and 44 mm at most, the drift 7 and 29 mm (computed).
  */
 final class Wandering {
-  /** Drift that three in four real stands do not reach, mm (see {@link Limits}). */
-  private static final double DRIFT_MM = 8.9;
-
   private final QuietStretch stretch;
   private final Limits limits;
   private final List<Remark> remarks = new ArrayList<>();
@@ -43,7 +40,7 @@ final class Wandering {
   private void drift(LoadSignals trace, Blocks blocks, int count) {
     int quarter = Math.max(1, count / 4);
     double mm = blocks.apartMm(0, quarter, count - quarter, count);
-    if (mm > DRIFT_MM) {
+    if (mm > StandLimits.DRIFT_MM) {
       say(StandRemark.DRIFT_INSIDE, Argument.term(trace.of), Argument.of(mm, Unit.MM));
     }
   }

@@ -148,7 +148,7 @@ class LoadLineNumbersTest {
             LoadLineOwner.LEFT_FOOT,
             LoadLineMethod.VERTICAL,
             Estimate.exact(-123.4));
-    assertThat(ENGLISH.say(Plausibility.of(List.of(far)).get(0)))
+    assertThat(ENGLISH.say(LoadLineCheck.Plausibility.of(List.of(far)).get(0)))
         .startsWith("The load line runs 123.4\u00a0mm from knee in the frontal plane, ");
   }
 

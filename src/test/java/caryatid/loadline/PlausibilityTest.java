@@ -20,7 +20,7 @@ class PlausibilityTest {
   }
 
   private static List<Remark> remarks(Offset offset) {
-    return Plausibility.of(List.of(offset));
+    return LoadLineCheck.Plausibility.of(List.of(offset));
   }
 
   @Test

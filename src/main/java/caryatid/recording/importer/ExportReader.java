@@ -32,7 +32,6 @@ import caryatid.recording.track.ColumnMapper;
 import caryatid.recording.track.DescriptionDraft;
 import caryatid.recording.track.HeaderFacts;
 import caryatid.recording.track.LoadedPlates;
-import caryatid.recording.track.LoadedSamples;
 import caryatid.recording.track.Mapped;
 import caryatid.recording.track.OpenQuestions;
 import caryatid.recording.track.PlateUnits;
@@ -41,6 +40,7 @@ import caryatid.recording.track.Plates;
 import caryatid.recording.track.RawOddities;
 import caryatid.recording.track.TableChoice;
 import caryatid.recording.track.TrackBuilder;
+import caryatid.recording.track.TrackLimits;
 import caryatid.recording.track.UnitsByMoments;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -287,7 +287,7 @@ final class ExportReader {
       findings =
           findings.withProblem(
               forces ? ImportProblem.UNLOADED : ImportProblem.EMPTY_THROUGHOUT,
-              Argument.of(LoadedSamples.LEAST_N, Unit.N));
+              Argument.of(TrackLimits.LEAST_N, Unit.N));
     }
     return new Plates(all, findings);
   }

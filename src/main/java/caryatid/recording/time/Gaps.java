@@ -14,18 +14,6 @@ import java.util.List;
  * There a longer step is a gap, and several steps after it may make up for it.
  */
 final class Gaps {
-  /** A step longer than this many usual steps is a gap. */
-  private static final double STEPS = 1.5;
-
-  /**
-   * The same by a computer's clock: in good recordings of 13 public ones no step exceeds 26 ms,
-   * where the median one is 10 ms (measured).
-   */
-  private static final double UNEVEN_STEPS = 2.65;
-
-  /** So many steps may make up for a long one of a computer's clock. */
-  private static final int MADE_UP_WITHIN = 5;
-
   private final NumberColumn times;
   private final int[] rows;
   private final double usual;
@@ -45,8 +33,8 @@ final class Gaps {
     boolean even = alike();
     double middle = even ? mean() : medianStep();
     this.uneven = !even && UnevenSteps.are(rows.length, this::step, middle);
-    this.usual = uneven ? meanUpTo(UNEVEN_STEPS * middle) : middle;
-    this.longest = uneven ? UNEVEN_STEPS * middle : STEPS * usual;
+    this.usual = uneven ? meanUpTo(TimeLimits.UNEVEN_GAP_STEPS * middle) : middle;
+    this.longest = uneven ? TimeLimits.UNEVEN_GAP_STEPS * middle : TimeLimits.GAP_STEPS * usual;
     for (int i = 1; usual > 0 && i < rows.length; i++) {
       if (step(i) > longest) {
         longSteps.add(i);
@@ -117,7 +105,7 @@ final class Gaps {
   /** The rows missing before one, judged by what comes after it as well. */
   private long lacking(int i) {
     long lacking = Long.MAX_VALUE;
-    int last = Math.min(rows.length, i + (uneven ? MADE_UP_WITHIN : 2));
+    int last = Math.min(rows.length, i + (uneven ? TimeLimits.MADE_UP_WITHIN : 2));
     for (int j = i; j < last; j++) {
       double since = times.at(rows[j]) - times.at(rows[i - 1]);
       lacking = Math.min(lacking, Math.round(since / usual) - (j - i + 1));
@@ -144,7 +132,7 @@ final class Gaps {
       shortest = Math.min(shortest, step(i));
       most = Math.max(most, step(i));
     }
-    return most <= STEPS * shortest;
+    return most <= TimeLimits.GAP_STEPS * shortest;
   }
 
   private double mean() {

@@ -12,9 +12,6 @@ import java.util.Optional;
 
 /** What the lines above a table state, and whether the table agrees. */
 public final class PreambleFacts {
-  /** A recording that is shorter than stated by less was rounded. */
-  private static final double ROUNDED = 0.01;
-
   private final Preamble preamble;
   private final String file;
 
@@ -56,7 +53,9 @@ public final class PreambleFacts {
     double lastsS = timeline.size() / timeline.rateHz();
     return preamble
         .durationS()
-        .filter(stated -> lastsS + 2 / timeline.rateHz() < stated.value() * (1 - ROUNDED))
+        .filter(
+            stated ->
+                lastsS + 2 / timeline.rateHz() < stated.value() * (1 - TimeLimits.DURATION_ROUNDED))
         .map(
             stated ->
                 nothing.withRemark(

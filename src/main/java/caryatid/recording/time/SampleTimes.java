@@ -21,17 +21,6 @@ import java.util.stream.IntStream;
  * missing, samples without a value are put in; a time that runs back is refused.
  */
 final class SampleTimes {
-  /**
-   * Where more rows than this share their time with another, times are coarser than the sampling.
-   */
-  private static final double COARSE_SHARE = 0.05;
-
-  /**
-   * More missing samples than this share are no recording of one stand (common practice, no
-   * source).
-   */
-  private static final double MOST_MISSING = 0.1;
-
   /** What identifies the rows. */
   enum RowKey {
     TIMES(ImportProblem.NO_TIME, ImportProblem.TIME_BACK, Unit.S),
@@ -89,7 +78,7 @@ final class SampleTimes {
       return none(once.findings().withProblem(ImportProblem.NO_TIME_PASSES));
     }
     Gaps gaps = new Gaps(times, rows);
-    if (gaps.missing() > MOST_MISSING * rows.length) {
+    if (gaps.missing() > TimeLimits.MOST_MISSING * rows.length) {
       return none(
           once.findings()
               .withProblem(
@@ -235,7 +224,7 @@ final class SampleTimes {
         other += sameRow.test(i - 1, i) ? 0 : 1;
       }
     }
-    if (other > COARSE_SHARE * times.size()) {
+    if (other > TimeLimits.COARSE_SHARE * times.size()) {
       return new Outcome<>(
           IntStream.range(0, times.size()).toArray(),
           nothing.withRemark(RecordingRemark.COARSE_TIMES));

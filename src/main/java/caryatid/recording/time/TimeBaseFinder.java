@@ -25,18 +25,6 @@ import java.util.function.BiPredicate;
 
 /** Finds a recording's times: from a column and its unit, or from a rate. */
 public final class TimeBaseFinder {
-  /** A stated rate further than this from the one of the times contradicts them. */
-  private static final double SAME_RATE = 0.01;
-
-  /**
-   * What is sent to a computer's clock arrives at 98.3 Hz where 100 are stated (measured on public
-   * recordings); so much less or more is still the same rate.
-   */
-  private static final double NOMINAL = 0.03;
-
-  /** Times whose smallest step is so much larger than the rows' mean one are coarser than these. */
-  private static final double COARSE = 1.5;
-
   private final ParsedTable table;
   private final TimeBase described;
   private final Preamble preamble;
@@ -149,8 +137,8 @@ public final class TimeBaseFinder {
   /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
   private StageFindings askOfWholeSeconds(int column, double unitS, Timeline timeline) {
     NumberColumn times = table.column(column);
-    boolean whole = smallestStep(times) * unitS >= 1 - SAME_RATE;
-    boolean shared = timeline.rateHz() > 1 + SAME_RATE;
+    boolean whole = smallestStep(times) * unitS >= 1 - TimeLimits.SAME_RATE;
+    boolean shared = timeline.rateHz() > 1 + TimeLimits.SAME_RATE;
     return whole && shared
         ? nothing.withProblem(
             new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))),
@@ -225,8 +213,8 @@ public final class TimeBaseFinder {
     double shownS = (times.at(steps) - times.at(0)) * unit.seconds();
     double describedS = steps / described.rateHz().orElseThrow();
     double smallestS = smallestStep(times) * unit.seconds();
-    double coarseS = smallestS > COARSE * shownS / steps ? smallestS : 0;
-    return Math.abs(shownS - describedS) <= SAME_RATE * describedS + coarseS;
+    double coarseS = smallestS > TimeLimits.COARSE_STEPS * shownS / steps ? smallestS : 0;
+    return Math.abs(shownS - describedS) <= TimeLimits.SAME_RATE * describedS + coarseS;
   }
 
   /** The smallest step forward; 0 where there is none. */
@@ -257,7 +245,7 @@ public final class TimeBaseFinder {
       return nothing;
     }
     boolean uneven = found.remarks().stream().anyMatch(r -> r.topic() == RecordingRemark.UNEVEN);
-    if (uneven && Math.abs(rateHz / stated.getAsDouble() - 1) < NOMINAL) {
+    if (uneven && Math.abs(rateHz / stated.getAsDouble() - 1) < TimeLimits.NOMINAL_RATE) {
       return nothing;
     }
     return nothing.withProblem(

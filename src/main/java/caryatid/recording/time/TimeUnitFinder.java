@@ -17,9 +17,6 @@ import java.util.Optional;
 
 /** Finds the unit of a column of times: as stated, else the only one that makes a plate's rate. */
 final class TimeUnitFinder {
-  /** A step of rounded times may be off by so much. */
-  private static final double ROUNDED = 0.01;
-
   private final ParsedTable table;
   private final Optional<TimeUnit> described;
   private final StageFindings nothing;
@@ -85,8 +82,8 @@ final class TimeUnitFinder {
 
   private static List<TimeUnit> possible(double step) {
     return Arrays.stream(TimeUnit.values())
-        .filter(unit -> hz(step, unit) >= TimeBase.SLOWEST_HZ * (1 - ROUNDED))
-        .filter(unit -> hz(step, unit) <= TimeBase.FASTEST_HZ * (1 + ROUNDED))
+        .filter(unit -> hz(step, unit) >= TimeBase.SLOWEST_HZ * (1 - TimeLimits.STEP_ROUNDED))
+        .filter(unit -> hz(step, unit) <= TimeBase.FASTEST_HZ * (1 + TimeLimits.STEP_ROUNDED))
         .toList();
   }
 

@@ -13,16 +13,6 @@ import java.util.BitSet;
  * @param rows which row of the table holds each sample
  */
 public record Timeline(double rateHz, SampleRows rows) {
-  /**
-   * A straight line over 0.1 s misses a centre of pressure by 0.19 mm in the median and by 2.1 mm
-   * in one of 1,000 places (60 stands at 100 Hz of the open data set of Santos and Duarte 2016,
-   * PeerJ 4:e2648, computed).
-   */
-  private static final double LONGEST_BRIDGE_S = 0.1;
-
-  /** More lines would make what is measured too much of their own (common practice, no source). */
-  private static final double MOST_BRIDGED = 0.01;
-
   public int size() {
     return rows.size();
   }
@@ -32,8 +22,9 @@ public record Timeline(double rateHz, SampleRows rows) {
    * then too much is missing.
    */
   BitSet shortGaps() {
-    BitSet gaps = rows.shortGaps((int) Math.floor(LONGEST_BRIDGE_S * rateHz * (1 + 1e-9)));
-    return gaps.cardinality() <= MOST_BRIDGED * size() ? gaps : new BitSet();
+    BitSet gaps =
+        rows.shortGaps((int) Math.floor(TimeLimits.LONGEST_BRIDGE_S * rateHz * (1 + 1e-9)));
+    return gaps.cardinality() <= TimeLimits.MOST_BRIDGED * size() ? gaps : new BitSet();
   }
 
   /** The same with straight lines over such gaps. */

@@ -8,17 +8,6 @@ import java.util.function.IntToDoubleFunction;
  * than its own.
  */
 final class UnevenSteps {
-  /** A step is off by more than this part of the usual one (common practice, no source). */
-  private static final double OFF = 0.2;
-
-  /** Smaller differences are of the way numbers are kept. */
-  private static final double NOISE = 0.01;
-
-  /** Fewer steps, or a smaller share, may be off for another reason. */
-  private static final int FEWEST = 5;
-
-  private static final double LEAST_SHARE = 0.005;
-
   private UnevenSteps() {}
 
   /**
@@ -35,13 +24,16 @@ final class UnevenSteps {
     double coarse = Double.POSITIVE_INFINITY;
     for (int i = 1; i < rows; i++) {
       double off = Math.abs(step.applyAsDouble(i) - usual);
-      coarse = off > NOISE * usual ? Math.min(coarse, off) : coarse;
+      coarse = off > TimeLimits.STEP_NOISE * usual ? Math.min(coarse, off) : coarse;
     }
     int count = 0;
     for (int i = 1; i < rows; i++) {
       double times = Math.max(1, Math.round(step.applyAsDouble(i) / usual));
-      count += Math.abs(step.applyAsDouble(i) - times * usual) > OFF * usual + coarse ? 1 : 0;
+      count +=
+          Math.abs(step.applyAsDouble(i) - times * usual) > TimeLimits.STEP_OFF * usual + coarse
+              ? 1
+              : 0;
     }
-    return count >= Math.max(FEWEST, LEAST_SHARE * rows);
+    return count >= Math.max(TimeLimits.FEWEST_OFF, TimeLimits.LEAST_OFF * rows);
   }
 }

@@ -12,11 +12,6 @@ import java.util.BitSet;
  * one back to them. A person who shifts weight comes back more slowly.
  */
 final class Bursts {
-  private static final int LONGEST = 30;
-
-  /** A run comes back to within this part of the step (common practice, no source). */
-  private static final double BACK = 0.5;
-
   private final PlateTrack track;
   private final BitSet samples = new BitSet();
   private int runs;
@@ -62,10 +57,12 @@ final class Bursts {
   /** One past the last sample of a run; its first where it does not come back. */
   private int end(double[] values, int from, double step) {
     double before = values[from - 1];
-    for (int i = from + 1; i < values.length && i <= from + LONGEST && usable(i); i++) {
+    for (int i = from + 1;
+        i < values.length && i <= from + TrackLimits.LONGEST_BURST && usable(i);
+        i++) {
       double back = values[i] - values[i - 1];
-      boolean quick = Math.abs(back) > BACK * Math.abs(step) && back * step < 0;
-      if (quick && Math.abs(values[i] - before) < BACK * Math.abs(step)) {
+      boolean quick = Math.abs(back) > TrackLimits.BURST_BACK * Math.abs(step) && back * step < 0;
+      if (quick && Math.abs(values[i] - before) < TrackLimits.BURST_BACK * Math.abs(step)) {
         return i;
       }
     }

@@ -22,9 +22,6 @@ import java.util.Optional;
 
 /** Compares the exported centre of pressure, where there is one, with that of the load cells. */
 final class CellsCopCheck {
-  /** Means that lie further apart do not belong together, mm (common practice, no source). */
-  private static final double WITHIN_MM = 5;
-
   private final ParsedTable table;
   private final PlateColumns plan;
   private final Timeline timeline;
@@ -50,7 +47,7 @@ final class CellsCopCheck {
       return nothing;
     }
     double apartMm = Math.hypot(right.get(), anterior.get());
-    return apartMm > WITHIN_MM
+    return apartMm > TrackLimits.CELLS_AGREE_MM
         ? nothing.withRemark(
             RecordingRemark.CELLS_COP_DISAGREES,
             Argument.text(plan.name()),

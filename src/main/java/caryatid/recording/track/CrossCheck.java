@@ -24,32 +24,14 @@ final class CrossCheck {
    *     average, as those of a wrong sign do
    */
   private record Agreement(double rightMm, double anteriorMm, double rmsMm) {
-    /**
-     * Twice the assumed accuracy of a plate's centre of pressure would show (common practice, no
-     * source).
-     */
-    private static final double WITHIN_MM = 2;
-
-    /**
-     * Further apart, one of the two is wrong: no plate is so inaccurate, and a tolerance for a load
-     * line is narrower (common practice, no source).
-     */
-    private static final double CONTRADICTORY_MM = 20;
-
     boolean close() {
-      return rmsMm <= WITHIN_MM;
+      return rmsMm <= TrackLimits.COP_AGREES_MM;
     }
 
     boolean contradictory() {
-      return rmsMm > CONTRADICTORY_MM;
+      return rmsMm > TrackLimits.COP_CONTRADICTS_MM;
     }
   }
-
-  /** Ratio of variances that only another unit explains: 4 times as far (no source). */
-  private static final double ANOTHER_UNIT = 16;
-
-  /** Movement that is more than noise: standard deviation, mm (no source). */
-  private static final double STIRS_MM = 1;
 
   private final PlateColumns plan;
   private final PlateUnits units;
@@ -122,7 +104,8 @@ final class CrossCheck {
     double exported = right.exportedMm2() + anterior.exportedMm2();
     double computed = right.computedMm2() + anterior.computedMm2();
     double more = Math.max(exported, computed);
-    if (more > 2 * STIRS_MM * STIRS_MM && more > ANOTHER_UNIT * Math.min(exported, computed)) {
+    if (more > 2 * TrackLimits.STIRS_MM * TrackLimits.STIRS_MM
+        && more > TrackLimits.ANOTHER_UNIT * Math.min(exported, computed)) {
       return nothing.withProblem(
           ImportProblem.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
     }

@@ -20,15 +20,6 @@ import java.util.BitSet;
  * changing for a while froze.
  */
 final class DeadColumns {
-  /** In a shorter time a coarse channel may not change, s (common practice, no source). */
-  private static final double SHORTEST_S = 5;
-
-  /** A channel that freezes for a shorter time does no harm, s (common practice, no source). */
-  private static final double FROZEN_S = 0.5;
-
-  /** It freezes for so many times as long as its mean repeat (common practice, no source). */
-  private static final double TIMES_USUAL = 20;
-
   private final ParsedTable table;
   private final PlateColumns plan;
   private final double rateHz;
@@ -74,7 +65,7 @@ final class DeadColumns {
     BitSet unusable = (BitSet) plate.holes().clone();
     SampleSeries up = plate.at(Channel.FORCE_Z).orElseThrow();
     for (int i = 0; i < up.size(); i++) {
-      if (Math.abs(up.at(i)) < LoadedSamples.LEAST_N) {
+      if (Math.abs(up.at(i)) < TrackLimits.LEAST_N) {
         unusable.set(i);
       }
     }
@@ -101,7 +92,7 @@ final class DeadColumns {
 
   private boolean isDead(SampleSeries values, BitSet unusable) {
     int used = values.size() - unusable.cardinality();
-    if (used == 0 || used < SHORTEST_S * rateHz) {
+    if (used == 0 || used < TrackLimits.DEAD_S * rateHz) {
       return false;
     }
     double first = values.at(unusable.nextClearBit(0));
@@ -123,7 +114,7 @@ final class DeadColumns {
     for (int index : plan.wanted().distinct().sorted().toList()) {
       SampleSeries column = timeline.series(table.column(index));
       double seconds = repeatsSomewhere(column) ? longestS(column, usable) : 0;
-      if (seconds >= FROZEN_S) {
+      if (seconds >= TrackLimits.FROZEN_S) {
         findings =
             findings.withRemark(
                 RecordingRemark.FROZEN,
@@ -140,7 +131,7 @@ final class DeadColumns {
    * a grid that is half as wide, and what lies between; few numbers are looked at where none does.
    */
   private boolean repeatsSomewhere(SampleSeries column) {
-    int step = Math.max(1, (int) (FROZEN_S * rateHz / 2));
+    int step = Math.max(1, (int) (TrackLimits.FROZEN_S * rateHz / 2));
     for (int i = step; i < column.size(); i += step) {
       int back = i;
       while (back > i - step && column.at(back - 1) == column.at(i)) {
@@ -171,6 +162,6 @@ final class DeadColumns {
       }
     }
     double usual = (samples - longest + 1.0) / Math.max(1, runs);
-    return runs > 1 && longest > TIMES_USUAL * usual ? longest / rateHz : 0;
+    return runs > 1 && longest > TrackLimits.FROZEN_TIMES * usual ? longest / rateHz : 0;
   }
 }

@@ -10,9 +10,6 @@ import caryatid.remark.Unit;
 
 /** Compares the centre of pressure with the plate's edges, which reveals a wrong unit. */
 final class EdgeCheck {
-  /** More than this share outside the plate is no accident (common practice, no source). */
-  private static final double MOST_OUTSIDE = 0.05;
-
   private final PlateLayout.Extent edges;
   private final ImportProblem problem;
   private final StageFindings nothing;
@@ -42,7 +39,7 @@ final class EdgeCheck {
         outside += within(x, y) ? 0 : 1;
       }
     }
-    if (outside > MOST_OUTSIDE * used) {
+    if (outside > TrackLimits.MOST_OUTSIDE * used) {
       return nothing.withProblem(
           problem,
           Argument.text(track.plate()),

@@ -74,7 +74,7 @@ final class LoadCellConversion {
   /** From sums of moments to positions; samples without enough load are unusable and zero. */
   private void divide(PlateLayout.ExportOrigin origin) {
     for (int i = 0; i < up.length; i++) {
-      boolean loaded = up[i] >= LoadedSamples.LEAST_N && !missing.get(i);
+      boolean loaded = up[i] >= TrackLimits.LEAST_N && !missing.get(i);
       unusable.set(i, !loaded);
       right[i] = loaded ? right[i] / up[i] + origin.rightMm() : 0;
       anterior[i] = loaded ? anterior[i] / up[i] + origin.anteriorMm() : 0;

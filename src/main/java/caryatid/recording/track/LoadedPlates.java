@@ -58,7 +58,7 @@ public final class LoadedPlates {
     }
     if (loaded.isEmpty() && findings.clean()) {
       findings =
-          findings.withProblem(ImportProblem.UNLOADED, Argument.of(LoadedSamples.LEAST_N, Unit.N));
+          findings.withProblem(ImportProblem.UNLOADED, Argument.of(TrackLimits.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
     for (PlateColumns plan : loaded.keySet()) {

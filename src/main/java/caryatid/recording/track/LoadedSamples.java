@@ -3,22 +3,13 @@ package caryatid.recording.track;
 import caryatid.geometry.Axes;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
-import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.table.SampleSeries;
 import java.util.BitSet;
 import java.util.Optional;
 
 /** Which samples of a plate carry somebody, by its vertical force. */
-public final class LoadedSamples {
-  /**
-   * A plate that carries less has no meaningful centre of pressure (common practice, no source).
-   */
-  public static final double LEAST_N = 20;
-
-  /** The weight of 300 kg, N: heavier is no person on one plate (common practice, no source). */
-  static final double HEAVIEST_N = 300 * ForceUnit.STANDARD_GRAVITY;
-
+final class LoadedSamples {
   private final Optional<SampleSeries> vertical;
   private final double sign;
   private final BitSet unloaded;
@@ -39,7 +30,7 @@ public final class LoadedSamples {
     double sign = moreBelow(force) == (axes.up().sign() > 0) ? -1 : 1;
     double upward = axes.up().sign() * sign;
     for (int i = 0; i < force.size(); i++) {
-      if (force.at(i) * upward < LEAST_N) {
+      if (force.at(i) * upward < TrackLimits.LEAST_N) {
         unloaded.set(i);
       }
     }
@@ -53,8 +44,8 @@ public final class LoadedSamples {
     int above = 0;
     int below = 0;
     for (int i = 0; i < force.size(); i++) {
-      above += force.at(i) >= LEAST_N ? 1 : 0;
-      below += force.at(i) <= -LEAST_N ? 1 : 0;
+      above += force.at(i) >= TrackLimits.LEAST_N ? 1 : 0;
+      below += force.at(i) <= -TrackLimits.LEAST_N ? 1 : 0;
     }
     return below > above;
   }
@@ -83,7 +74,7 @@ public final class LoadedSamples {
     if (vertical.isPresent()) {
       SampleSeries force = vertical.get();
       for (int i = 0; i < force.size(); i++) {
-        if (Math.abs(force.at(i)) > HEAVIEST_N) {
+        if (Math.abs(force.at(i)) > TrackLimits.HEAVIEST_N) {
           heavy.set(i);
         }
       }

@@ -11,16 +11,6 @@ import java.util.BitSet;
  * mean was subtracted, and where the person stood is lost.
  */
 final class MeanRemoved {
-  /**
-   * Mean over standard deviation. The mean of a stand lies anywhere within some 30 mm of a plate's
-   * zero and its deviation is about 5 mm, so that one in some thousand stands is this near in one
-   * direction, and one in a million in both (common practice, no source).
-   */
-  private static final double NEAR = 0.005;
-
-  /** The same for a part of the samples. */
-  private static final double LOOSELY = 0.2;
-
   /** So many samples spread over a recording tell its mean well enough to go on. */
   private static final int ENOUGH = 1_000;
 
@@ -34,8 +24,12 @@ final class MeanRemoved {
     StageFindings nothing = StageFindings.none(file);
     int few = Math.max(1, right.size() / ENOUGH);
     // Few samples tell nearly always that a mean is far from zero.
-    boolean maybe = near(right, left, few, LOOSELY) && near(anterior, left, few, LOOSELY);
-    return maybe && near(right, left, 1, NEAR) && near(anterior, left, 1, NEAR)
+    boolean maybe =
+        near(right, left, few, TrackLimits.MEAN_REMOVED_LOOSELY)
+            && near(anterior, left, few, TrackLimits.MEAN_REMOVED_LOOSELY);
+    return maybe
+            && near(right, left, 1, TrackLimits.MEAN_REMOVED)
+            && near(anterior, left, 1, TrackLimits.MEAN_REMOVED)
         ? nothing.withProblem(ImportProblem.MEAN_REMOVED, Argument.text(plate))
         : nothing;
   }

@@ -26,9 +26,6 @@ import java.util.stream.Collectors;
  * plates.
  */
 public final class OpenQuestions {
-  /** A plate's zero point of moments lies no deeper, mm (common practice, no source). */
-  private static final double DEEPEST_MM = 250;
-
   private final ParsedTable table;
   private final StageFindings nothing;
   private final Optional<Axes> axes;
@@ -158,11 +155,11 @@ public final class OpenQuestions {
   }
 
   private StageFindings deep(PlateColumns plan, double depthMm) {
-    return depthMm > DEEPEST_MM
+    return depthMm > TrackLimits.DEEPEST_ZERO_MM
         ? nothing.withProblem(
             ImportProblem.ORIGIN_DEEP,
             Argument.text(plan.name()),
-            Argument.of(DEEPEST_MM, Unit.MM),
+            Argument.of(TrackLimits.DEEPEST_ZERO_MM, Unit.MM),
             Argument.of(depthMm, Unit.MM))
         : nothing;
   }

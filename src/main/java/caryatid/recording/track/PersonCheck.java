@@ -13,16 +13,6 @@ import caryatid.remark.Unit;
  * no edge shows here.
  */
 final class PersonCheck {
-  /**
-   * A centre of pressure that moves by less is nobody's, mm: the first percentile of 1,930 stands
-   * of 60 s is 1.1 mm sideways and 2.0 mm fore and aft (standard deviations; data of Santos and
-   * Duarte 2016, PeerJ 4:e2648, computed), and metres taken for millimetres stay below 0.05 mm.
-   */
-  private static final double STILLEST_MM = 0.05;
-
-  /** A shorter recording need not show how its person sways, s (common practice, no source). */
-  private static final double SHORTEST_S = 5;
-
   /** So many samples spread over a recording tell its mean and movement well enough. */
   private static final int ENOUGH = 10_000;
 
@@ -42,7 +32,7 @@ final class PersonCheck {
     StageFindings findings = StageFindings.none(file);
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
-    if (force > LoadedSamples.HEAVIEST_N) {
+    if (force > TrackLimits.HEAVIEST_N) {
       findings =
           findings.withProblem(
               ImportProblem.TOO_HEAVY,
@@ -51,7 +41,9 @@ final class PersonCheck {
     }
     double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
     // One that does not move at all is an empty plate's, and known as such.
-    if (track.usable().count() >= SHORTEST_S * rateHz && sway > 0 && sway < STILLEST_MM) {
+    if (track.usable().count() >= TrackLimits.SHORTEST_PERSON_S * rateHz
+        && sway > 0
+        && sway < TrackLimits.STILLEST_MM) {
       findings = findings.withProblem(ImportProblem.TOO_STILL, plate);
     }
     return findings;

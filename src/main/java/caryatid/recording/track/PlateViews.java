@@ -21,12 +21,6 @@ import java.util.OptionalDouble;
 public final class PlateViews {
   private static final int PIECES = 60;
 
-  /**
-   * Without a unit, a plate counts as loaded above this share of its largest mean (common practice,
-   * no source).
-   */
-  static final double LOADED_SHARE = 0.05;
-
   private final NumberColumn[] columns;
   private final double scale;
   private final int rows;
@@ -75,7 +69,8 @@ public final class PlateViews {
     double sign = means.stream().mapToDouble(m -> m).sum() < 0 ? -1 : 1;
     List<Double> pieces = means.stream().map(m -> sign * m).toList();
     double largest = pieces.stream().mapToDouble(p -> p).max().orElse(0);
-    double least = unit.map(u -> LoadedSamples.LEAST_N / u.newton()).orElse(LOADED_SHARE * largest);
+    double least =
+        unit.map(u -> TrackLimits.LEAST_N / u.newton()).orElse(TrackLimits.LOADED_SHARE * largest);
     List<Loaded> loaded = loaded(sign, least);
     return new PlateView(name, pieces, unit, loaded, mass(sign, loaded, unit));
   }

@@ -25,12 +25,6 @@ import java.util.Set;
  * still open.
  */
 public final class RawOddities {
-  /**
-   * A centre of pressure in an unknown unit sticks out by so many of its standard deviations, as
-   * estimated from its quartiles (common practice, no source).
-   */
-  private static final double SPIKE_DEVIATIONS = 8;
-
   /** Between the quartiles of a normal distribution lie so many standard deviations. */
   private static final double QUARTILES = 1.349;
 
@@ -58,8 +52,9 @@ public final class RawOddities {
     double spike =
         units
             .cop()
-            .map(unit -> TrackOddities.SPIKE_MM / unit.mm())
-            .orElseGet(() -> SPIKE_DEVIATIONS * Math.max(deviation(one), deviation(other)));
+            .map(unit -> TrackLimits.SPIKE_MM / unit.mm())
+            .orElseGet(
+                () -> TrackLimits.SPIKE_DEVIATIONS * Math.max(deviation(one), deviation(other)));
     PlateTrack track =
         new PlateTrack(plan.name(), one, other, up, Optional.empty(), usable(plan, up));
     List<Remark> told =
@@ -105,7 +100,7 @@ public final class RawOddities {
         force -> {
           double largest = largest(force);
           for (int i = 0; i < force.size(); i++) {
-            if (force.at(i) < PlateViews.LOADED_SHARE * largest) {
+            if (force.at(i) < TrackLimits.LOADED_SHARE * largest) {
               left.set(i);
             }
           }

@@ -18,17 +18,6 @@ import java.util.function.IntToDoubleFunction;
  * mean.
  */
 final class SumOfPlates {
-  /**
-   * Rounding and filters leave no more between a sum and its parts (common practice, no source).
-   */
-  private static final double WITHIN = 0.01;
-
-  /** The same for a centre of pressure, as a share of its farthest from zero (no source). */
-  private static final double COP_WITHIN = 0.01;
-
-  /** Fewer rows that agree are an accident (common practice, no source). */
-  private static final double AGREEING = 0.99;
-
   private final ParsedTable table;
   private final Map<PlateColumns, PlateUnits> units;
   private final Axis vertical;
@@ -72,7 +61,7 @@ final class SumOfPlates {
     for (int row = 0; row < table.rows(); row++) {
       size += Math.abs(whole.applyAsDouble(row)) / table.rows();
     }
-    double most = WITHIN * size;
+    double most = TrackLimits.SUM_AGREES * size;
     return most > 0
         && agrees(
             holes(plan, parts),
@@ -104,14 +93,16 @@ final class SumOfPlates {
         sum += forces.get(i).applyAsDouble(row);
         largest = Math.max(largest, Math.abs(centre));
       }
-      return sum == 0 || Math.abs(whole.applyAsDouble(row) - moment / sum) <= COP_WITHIN * largest;
+      return sum == 0
+          || Math.abs(whole.applyAsDouble(row) - moment / sum)
+              <= TrackLimits.SUM_COP_AGREES * largest;
     };
   }
 
   /** Whether a condition holds in nearly all rows without holes. */
   private boolean agrees(BitSet holes, IntPredicate condition) {
     int compared = table.rows() - holes.cardinality();
-    double mayDiffer = (1 - AGREEING) * compared;
+    double mayDiffer = (1 - TrackLimits.AGREEING_ROWS) * compared;
     for (int i = holes.nextClearBit(0); i < table.rows(); i = holes.nextClearBit(i + 1)) {
       mayDiffer -= condition.test(i) ? 0 : 1;
       if (mayDiffer < 0) {

@@ -10,30 +10,12 @@ import java.util.BitSet;
 
 /** Remarks on single samples that stick out, on a force at its end of range, on repeated rows. */
 final class TrackOddities {
-  /**
-   * A centre of pressure that leaves both its neighbours by so much is a spike, mm; steps in 1,930
-   * stands at 100 Hz are below 6 mm in 99 of 100 (data of Santos and Duarte 2016, PeerJ 4:e2648,
-   * computed).
-   */
-  static final double SPIKE_MM = 20;
-
-  /** The same for a vertical force, as a fraction of its mean (common practice, no source). */
-  private static final double SPIKE_FRACTION = 0.2;
-
-  /**
-   * So many samples at exactly the largest force are its end of range (common practice, no source).
-   */
-  private static final int SATURATED = 20;
-
-  /** A smaller share of repeated rows is chance (common practice, no source). */
-  private static final double REPEATED = 0.05;
-
   private final PlateTrack track;
   private final double copSpike;
   private final StageFindings nothing;
 
   TrackOddities(PlateTrack track, String file) {
-    this(track, SPIKE_MM, file);
+    this(track, TrackLimits.SPIKE_MM, file);
   }
 
   /**
@@ -52,7 +34,7 @@ final class TrackOddities {
       return nothing;
     }
     double meanN = track.upN().map(up -> sum(up) / used).orElse(0.0);
-    return spikes(SPIKE_FRACTION * meanN)
+    return spikes(TrackLimits.SPIKE_FRACTION * meanN)
         .and(track.upN().map(this::saturation).orElse(nothing))
         .and(repeats(used));
   }
@@ -74,7 +56,7 @@ final class TrackOddities {
 
   private StageFindings repeats(int used) {
     int repeated = repeated();
-    return repeated > REPEATED * used
+    return repeated > TrackLimits.REPEATED_ROWS * used
         ? nothing.withRemark(
             RecordingRemark.REPEATED, plate(), Argument.of(100.0 * repeated / used, Unit.PERCENT))
         : nothing;
@@ -133,7 +115,7 @@ final class TrackOddities {
       times += up.at(i) == largest ? 1 : 0;
       different += i > 0 && up.at(i) != up.at(i - 1) ? 1 : 0;
     }
-    return times >= SATURATED && different > times
+    return times >= TrackLimits.SATURATED_SAMPLES && different > times
         ? nothing.withRemark(
             RecordingRemark.SATURATED, plate(), Argument.count(times), Argument.of(largest, Unit.N))
         : nothing;

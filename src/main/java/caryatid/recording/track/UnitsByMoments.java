@@ -22,12 +22,6 @@ import java.util.Optional;
  * goes with which unit of moment. That is evidence for the user and not an answer.
  */
 public final class UnitsByMoments {
-  /** Units differ by 2.5 times or more; horizontal forces and rounding change the ratio by less. */
-  private static final double WITHIN = 0.1;
-
-  /** Share of the variance that the moments have to explain (common practice, no source). */
-  private static final double EXPLAINED = 0.9;
-
   private final ParsedTable table;
   private final Axis vertical;
   private final String file;
@@ -52,7 +46,7 @@ public final class UnitsByMoments {
     for (MomentUnit moment : units.moment().map(List::of).orElse(List.of(MomentUnit.values()))) {
       for (LengthUnit length : LengthUnit.values()) {
         double expected = moment.newtonMm() / (force.newton() * length.mm());
-        if (Math.abs(ratio.get() / expected - 1) <= WITHIN) {
+        if (Math.abs(ratio.get() / expected - 1) <= TrackLimits.MOMENTS_AGREE) {
           findings =
               findings.withFact(
                   ImportFact.UNITS_TOGETHER,
@@ -95,7 +89,7 @@ public final class UnitsByMoments {
     Fit fit = new Fit();
     for (int row = 0; row < table.rows(); row++) {
       boolean hole = cop.isHole(row) || moment.isHole(row) || force.isHole(row);
-      if (!hole && Math.abs(force.at(row)) >= LoadedSamples.LEAST_N) {
+      if (!hole && Math.abs(force.at(row)) >= TrackLimits.LEAST_N) {
         fit.add(moment.at(row) / force.at(row), cop.at(row));
       }
     }
@@ -139,7 +133,7 @@ public final class UnitsByMoments {
     Optional<Double> ratio() {
       double together = xy - x * y / count;
       double spreadX = xx - x * x / count;
-      boolean explains = together * together >= EXPLAINED * spreadX * spread();
+      boolean explains = together * together >= TrackLimits.MOMENTS_EXPLAIN * spreadX * spread();
       return spreadX > 0 && explains ? Optional.of(Math.abs(together / spreadX)) : Optional.empty();
     }
   }

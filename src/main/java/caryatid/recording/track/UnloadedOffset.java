@@ -19,12 +19,6 @@ import java.util.OptionalInt;
  * that, and a vertical offset is remarked otherwise.
  */
 final class UnloadedOffset {
-  /** A shorter stretch is a step on or off (common practice, no source). */
-  private static final double SHORTEST_S = 0.5;
-
-  /** A smaller offset does not matter, N (common practice, no source). */
-  private static final double NOTEWORTHY_N = 2;
-
   private final RawPlate raw;
   private final Axes axes;
   private final LoadedSamples load;
@@ -50,7 +44,7 @@ final class UnloadedOffset {
     if (vertical.isEmpty()) {
       return new Outcome<>(Optional.empty(), nothing);
     }
-    OptionalInt start = longest((int) Math.ceil(SHORTEST_S * rateHz));
+    OptionalInt start = longest((int) Math.ceil(TrackLimits.UNLOADED_S * rateHz));
     if (start.isEmpty()) {
       return new Outcome<>(
           Optional.empty(),
@@ -67,7 +61,9 @@ final class UnloadedOffset {
             remarked(RecordingRemark.OFFSET_REMOVED, offset))
         : new Outcome<>(
             Optional.empty(),
-            Math.abs(offset) > NOTEWORTHY_N ? remarked(RecordingRemark.OFFSET, offset) : nothing);
+            Math.abs(offset) > TrackLimits.NOTEWORTHY_OFFSET_N
+                ? remarked(RecordingRemark.OFFSET, offset)
+                : nothing);
   }
 
   private StageFindings remarked(RecordingRemark remark, double offsetN) {

@@ -16,9 +16,6 @@ import java.util.BitSet;
  * where no plate is.
  */
 final class UnusableSamples {
-  /** A larger share far from any plate is no accident (common practice, no source). */
-  private static final double MOST_FAR = 0.05;
-
   private final RawPlate raw;
   private final LoadedSamples load;
   private final String plate;
@@ -69,14 +66,14 @@ final class UnusableSamples {
             remark,
             Argument.text(plate),
             Argument.count(samples.cardinality()),
-            Argument.of(LoadedSamples.LEAST_N, Unit.N));
+            Argument.of(TrackLimits.LEAST_N, Unit.N));
   }
 
   /** Single samples of more than any person's weight; many of them are refused elsewhere. */
   private Outcome<BitSet> heavy(BitSet unusable) {
     BitSet heavy = load.heavy();
     heavy.andNot(unusable);
-    return heavy.isEmpty() || heavy.cardinality() > MOST_FAR * raw.size()
+    return heavy.isEmpty() || heavy.cardinality() > TrackLimits.MOST_FAR * raw.size()
         ? new Outcome<>(new BitSet(), nothing)
         : new Outcome<>(
             heavy,
@@ -84,7 +81,7 @@ final class UnusableSamples {
                 RecordingRemark.HEAVY_SAMPLES,
                 Argument.text(plate),
                 Argument.count(heavy.cardinality()),
-                Argument.of(LoadedSamples.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
+                Argument.of(TrackLimits.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
   }
 
   private Outcome<BitSet> far(SampleSeries right, SampleSeries anterior, BitSet unusable) {
@@ -95,7 +92,7 @@ final class UnusableSamples {
       }
     }
     int used = right.size() - unusable.cardinality();
-    if (far.cardinality() <= MOST_FAR * used) {
+    if (far.cardinality() <= TrackLimits.MOST_FAR * used) {
       return new Outcome<>(far, remarked(RecordingRemark.FAR_OFF, far));
     }
     // Where the edges are known, they tell more of so many.
@@ -108,5 +105,51 @@ final class UnusableSamples {
                 Argument.text(plate),
                 Argument.count(far.cardinality()),
                 Argument.count(used)));
+  }
+
+  /**
+   * How an empty plate shows in a recording that has no vertical force: a centre of pressure far
+   * from any plate, one that jumps about, or one that stands still as no person does.
+   */
+  private static final class UnloadedPattern {
+    private UnloadedPattern() {}
+
+    /** The samples that look like an empty plate. */
+    static BitSet of(SampleSeries right, SampleSeries anterior, double rateHz) {
+      BitSet empty = new BitSet(right.size());
+      int longest = (int) Math.max(10, Math.ceil(TrackLimits.STILL_S * rateHz));
+      int still = 0;
+      for (int i = 0; i < right.size(); i++) {
+        boolean same =
+            i > 0 && right.at(i) == right.at(i - 1) && anterior.at(i) == anterior.at(i - 1);
+        still = same ? still + 1 : 1;
+        if (still == longest) {
+          empty.set(i - longest + 1, i + 1);
+        }
+        boolean nowhere = right.at(i) == 0 && anterior.at(i) == 0;
+        if (nowhere
+            || still > longest
+            || far(right.at(i), anterior.at(i))
+            || jumps(right, anterior, i)) {
+          empty.set(i);
+        }
+      }
+      return empty;
+    }
+
+    /** Whether a centre of pressure lies where no plate is, mm. */
+    static boolean far(double right, double anterior) {
+      return Math.abs(right) > TrackLimits.FAR_MM || Math.abs(anterior) > TrackLimits.FAR_MM;
+    }
+
+    private static boolean jumps(SampleSeries right, SampleSeries anterior, int i) {
+      return (i == 0 || step(right, anterior, i) > TrackLimits.JUMP_MM)
+          && (i == right.size() - 1 || step(right, anterior, i + 1) > TrackLimits.JUMP_MM)
+          && right.size() > 1;
+    }
+
+    private static double step(SampleSeries right, SampleSeries anterior, int i) {
+      return Math.hypot(right.at(i) - right.at(i - 1), anterior.at(i) - anterior.at(i - 1));
+    }
   }
 }

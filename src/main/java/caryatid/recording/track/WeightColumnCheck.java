@@ -16,9 +16,6 @@ import java.util.Optional;
 
 /** Compares the column of the total weight, if the export has one, with the load cells' sum. */
 final class WeightColumnCheck {
-  /** Cells and weight that differ by more do not belong together (common practice, no source). */
-  private static final double WITHIN = 0.02;
-
   private final ParsedTable table;
   private final Optional<Integer> column;
   private final String plate;
@@ -56,7 +53,7 @@ final class WeightColumnCheck {
       weight += whole.at(i) * unit().newton();
     }
     int used = up.length - left.cardinality();
-    return Math.abs(cells - weight) > WITHIN * cells
+    return Math.abs(cells - weight) > TrackLimits.WEIGHT_AGREES * cells
         ? nothing.withRemark(
             RecordingRemark.CELLS_DISAGREE,
             Argument.text(plate),

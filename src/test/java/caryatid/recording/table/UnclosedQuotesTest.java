@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** Lines with quotes that nothing closes: how much work it is to see that they are no table. */
 class UnclosedQuotesTest {
-  private static final ThreadMXBean THREADS =
-      (ThreadMXBean) ManagementFactory.getThreadMXBean();
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
   /** What one parser of the CSV library takes at most; each line was given to 20 of them. */
   private static final long PARSER_BYTES = 25_000;

@@ -36,6 +36,7 @@ class ArchitectureTest {
 
   private static final Row[] TABLE = {
     new Row("remark", "", ""),
+    new Row("disk", "", ""),
     new Row("geometry", "remark", ""),
     new Row("uncertainty", "", "org.apache.commons.statistics.. org.apache.commons.math3.."),
     new Row("recording.model", "geometry remark", ""),
@@ -80,12 +81,12 @@ class ArchitectureTest {
         ""),
     new Row(
         "store",
-        "fitting format entry alignment sheet recording.model standing loadline geometry"
+        "disk fitting format entry alignment sheet recording.model standing loadline geometry"
             + " uncertainty remark",
         "io.ocfl.. com.fasterxml.jackson.."),
     new Row(
         "clinic",
-        "format entry alignment sheet recording.model standing loadline geometry uncertainty"
+        "disk format entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
         ""),
     new Row(
@@ -135,7 +136,7 @@ class ArchitectureTest {
         "report.pages report.pdf report.picture chart chart.mark wording views fitting format entry"
             + " alignment sheet recording.model standing loadline geometry uncertainty remark",
         "org.apache.pdfbox.."),
-    new Row("usecase.file", "store recording.model remark", ""),
+    new Row("usecase.file", "disk recording.model remark", ""),
     new Row(
         "usecase.inspect",
         "wording sheet sheet.yaml recording.model recording.importer standing loadline geometry"
@@ -143,7 +144,7 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase",
-        "usecase.file clinic store views fitting format entry report report.pages report.pdf"
+        "usecase.file clinic store disk views fitting format entry report report.pages report.pdf"
             + " wording alignment sheet sheet.yaml recording.model recording.importer standing"
             + " loadline geometry uncertainty remark",
         ""),

@@ -1,5 +1,7 @@
 package caryatid.clinic;
 
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -8,7 +10,6 @@ import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /**
  * The file that holds what a clinic remembers: {@code clinic/clinic.json} beside the records. It is
@@ -48,11 +49,10 @@ public final class ClinicFile {
    * @throws StoreFailure if it cannot be written; what was remembered before stays
    */
   public void write(Clinic clinic) throws StoreFailure {
-    Path part = file.resolveSibling("clinic.json.part");
+    Path folder = file.getParent();
     try {
-      Files.createDirectories(file.getParent());
-      Files.write(part, ClinicForm.write(clinic));
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      FilePermissions.makeFolder(folder.toAbsolutePath().getParent());
+      DurableFiles.replace(file, ClinicForm.write(clinic), folder);
     } catch (IOException e) {
       throw new StoreFailure(problem(ClinicProblem.CANNOT_WRITE, e));
     }

@@ -1,5 +1,7 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
 import caryatid.fitting.RecordCode;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

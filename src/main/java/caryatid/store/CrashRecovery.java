@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

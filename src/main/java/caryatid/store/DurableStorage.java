@@ -1,5 +1,7 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
 import io.ocfl.api.exception.OcflFileAlreadyExistsException;
 import io.ocfl.api.exception.OcflIOException;
 import io.ocfl.core.storage.filesystem.FileSystemStorage;

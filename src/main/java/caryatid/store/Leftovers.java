@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;

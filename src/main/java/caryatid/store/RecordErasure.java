@@ -1,5 +1,7 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.Erasure;

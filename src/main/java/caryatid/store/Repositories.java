@@ -1,5 +1,7 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
 import io.ocfl.api.OcflRepository;
 import io.ocfl.api.exception.OcflJavaException;
 import io.ocfl.core.OcflRepositoryBuilder;

@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.DurableFiles;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import io.ocfl.api.DigestAlgorithmRegistry;

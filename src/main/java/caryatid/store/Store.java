@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.FilePermissions;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.fitting.Addition;

@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.FilePermissions;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.Argument;

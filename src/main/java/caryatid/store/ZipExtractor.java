@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import caryatid.disk.FilePermissions;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;

@@ -5,7 +5,7 @@
  * caryatid.store.Store}. An entry goes from there through {@link caryatid.store.EntryWriter}, which
  * checks it, to {@link caryatid.store.VersionWriter}, which has the library write a new version in
  * the staging area; {@link caryatid.store.DurableStorage} moves that into the record, and {@link
- * caryatid.store.DurableFiles} forces it to the disk. May use {@code fitting} and what it uses; the
- * store's library and Jackson.
+ * caryatid.disk.DurableFiles} forces it to the disk. May use {@code fitting} and what it uses,
+ * {@code disk}; the store's library and Jackson.
  */
 package caryatid.store;

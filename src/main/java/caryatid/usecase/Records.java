@@ -1,10 +1,10 @@
 package caryatid.usecase;
 
+import caryatid.disk.FilePermissions;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
-import caryatid.store.FilePermissions;
 import caryatid.store.NetworkDrive;
 import caryatid.store.StorageRoot;
 import caryatid.store.Store;

@@ -4,6 +4,7 @@ import static caryatid.demo.Invented.CODE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Invented;
+import caryatid.disk.DurableFiles;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import java.io.IOException;

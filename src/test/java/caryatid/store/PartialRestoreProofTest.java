@@ -3,6 +3,7 @@ package caryatid.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.blackbox.Run;
+import caryatid.disk.DurableFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

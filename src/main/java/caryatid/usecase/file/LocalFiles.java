@@ -1,18 +1,18 @@
 package caryatid.usecase.file;
 
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
-import caryatid.store.FilePermissions;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
 /** Files on this computer. */
@@ -66,37 +66,19 @@ public final class LocalFiles implements FileAccess {
     }
   }
 
-  /** Writes a temporary file in the same folder and renames it. */
+  /** Writes a temporary file in the same folder and renames it once it is on the disk. */
   @Override
   public void write(Output output, byte[] bytes) throws BadInput, StoreFailure {
     Path path = output.path();
     try {
       FilePermissions.makeFolder(folder(output));
-      String name = "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part";
-      Path part = folder(output).resolve(name);
-      try {
-        Files.deleteIfExists(part);
-        Files.createFile(part, FilePermissions.file(part));
-        Files.write(part, bytes);
-        FilePermissions.likeFormer(part, path);
-        move(part, output);
-      } finally {
-        Files.deleteIfExists(part);
-      }
+      DurableFiles.write(path, bytes, output.replace());
     } catch (FileAlreadyExistsException e) {
       throw bad(path, FileProblem.OUTPUT_EXISTS);
     } catch (IOException e) {
       Argument reason = Argument.why(e);
       throw new StoreFailure(
           Problem.at(Place.of(path.toString()), FileProblem.CANNOT_WRITE, reason));
-    }
-  }
-
-  private static void move(Path part, Output output) throws IOException {
-    if (output.replace()) {
-      Files.move(part, output.path(), StandardCopyOption.REPLACE_EXISTING);
-    } else {
-      Files.move(part, output.path());
     }
   }
 

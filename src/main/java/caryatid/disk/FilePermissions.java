@@ -1,4 +1,4 @@
-package caryatid.store;
+package caryatid.disk;
 
 import static java.nio.file.attribute.PosixFilePermission.GROUP_EXECUTE;
 import static java.nio.file.attribute.PosixFilePermission.GROUP_READ;
@@ -53,12 +53,12 @@ public final class FilePermissions {
   }
 
   /** Makes a folder in a store, with the rights of the group there. */
-  static void makeLike(Path folder) throws IOException {
+  public static void makeLike(Path folder) throws IOException {
     make(folder.toAbsolutePath(), true);
   }
 
   /** Makes a folder of which the group may do as the owner may, with all that is made in it. */
-  static void makeShared(Path folder) throws IOException {
+  public static void makeShared(Path folder) throws IOException {
     makeFolder(folder);
     if (isPosix(folder)) {
       Files.setAttribute(folder, "unix:mode", FOR_THE_GROUP | 0770);
@@ -99,7 +99,7 @@ public final class FilePermissions {
   }
 
   /** Gives a file that was made in a store, or that replaces another, the group's rights there. */
-  static void likeFolder(Path file, Path folder) throws IOException {
+  public static void likeFolder(Path file, Path folder) throws IOException {
     if (isPosix(file)) {
       letGroup(file, FILE, groupOf(folder));
     }

@@ -1,10 +1,11 @@
-package caryatid.store;
+package caryatid.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.CopyOption;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,39 +18,72 @@ import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
 
 /** Atomic writes that have reached the disk when they return. */
-final class DurableFiles {
+public final class DurableFiles {
   private static final long FIRST_PAUSE_MS = 10;
   private static final long LAST_PAUSE_MS = 640;
 
   private DurableFiles() {}
 
-  /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
-  static void replace(Path file, byte[] bytes, Path replacing) throws IOException {
-    FilePermissions.makeLike(replacing);
-    Path part = replacing.resolve(mark(file.getParent()) + UUID.randomUUID());
-    try {
-      create(part, bytes);
-      FilePermissions.likeFolder(part, file.getParent());
-      move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
+  /** What a new file may be read and written by, besides its owner. */
+  private interface Rights {
+    void giveTo(Path part) throws IOException;
+  }
+
+  /**
+   * Writes a file that a user names, by way of another one in its folder.
+   *
+   * @param replace whether it may take the place of one that is there
+   * @throws FileAlreadyExistsException if it may not and there is one
+   */
+  public static void write(Path file, byte[] bytes, boolean replace) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    String name = "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part";
+    Path part = folder.resolve(name);
+    Files.deleteIfExists(part);
+    CopyOption[] how =
+        replace
+            ? new CopyOption[] {StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING}
+            : new CopyOption[0];
+    place(part, file, bytes, made -> FilePermissions.likeFormer(made, file), how);
+    // A user may write into folders that cannot be opened for this.
+    if (Files.isReadable(folder)) {
+      syncFolder(folder);
     }
+  }
+
+  /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
+  public static void replace(Path file, byte[] bytes, Path replacing) throws IOException {
+    FilePermissions.makeLike(replacing);
+    place(
+        replacing.resolve(mark(file.getParent()) + UUID.randomUUID()),
+        file,
+        bytes,
+        made -> {
+          FilePermissions.likeFolder(made, replacing);
+          FilePermissions.likeFolder(made, file.getParent());
+        },
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
     syncFolder(file.getParent());
   }
 
   /** How the names of files in the making begin that are to lie in a folder. */
-  static String mark(Path folder) {
+  public static String mark(Path folder) {
     return folder.getFileName() + "~";
   }
 
   /** Writes a file that is not there yet. */
-  static void create(Path file, byte[] bytes) throws IOException {
+  public static void create(Path file, byte[] bytes) throws IOException {
+    create(file, bytes, made -> FilePermissions.likeFolder(made, file.getParent()));
+  }
+
+  private static void create(Path file, byte[] bytes, Rights rights) throws IOException {
     try (FileChannel channel =
         FileChannel.open(
             file,
             Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
             FilePermissions.file(file))) {
-      FilePermissions.likeFolder(file, file.getParent());
+      rights.giveTo(file);
       ByteBuffer rest = ByteBuffer.wrap(bytes);
       while (rest.hasRemaining()) {
         channel.write(rest);
@@ -58,8 +92,18 @@ final class DurableFiles {
     }
   }
 
+  private static void place(Path part, Path file, byte[] bytes, Rights rights, CopyOption... how)
+      throws IOException {
+    try {
+      create(part, bytes, rights);
+      move(part, file, how);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
   /** Moves a folder, with all that is in it on the disk before it appears in its new place. */
-  static void moveFolder(Path from, Path to) throws IOException {
+  public static void moveFolder(Path from, Path to) throws IOException {
     FilePermissions.treeLike(from, to.getParent());
     syncTree(from);
     move(from, to, StandardCopyOption.ATOMIC_MOVE);
@@ -71,7 +115,7 @@ final class DurableFiles {
    * Moves a file or folder, trying again for a second: on Windows a scanner that reads it keeps it
    * from being moved for a moment.
    */
-  static void move(Path from, Path to, CopyOption... how) throws IOException {
+  public static void move(Path from, Path to, CopyOption... how) throws IOException {
     for (long pauseMs = FIRST_PAUSE_MS; ; pauseMs *= 2) {
       try {
         Files.move(from, to, how);
@@ -85,7 +129,7 @@ final class DurableFiles {
     }
   }
 
-  static void syncTree(Path folder) throws IOException {
+  public static void syncTree(Path folder) throws IOException {
     Files.walkFileTree(
         folder,
         new SimpleFileVisitor<>() {
@@ -108,7 +152,7 @@ final class DurableFiles {
   }
 
   /** Puts a folder's names on the disk, on systems where a folder can be opened for that. */
-  static void syncFolder(Path folder) throws IOException {
+  public static void syncFolder(Path folder) throws IOException {
     if (!System.getProperty("os.name").startsWith("Windows")) {
       try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
         channel.force(true);
@@ -117,7 +161,7 @@ final class DurableFiles {
   }
 
   /** Deletes a folder and all that is in it; links are deleted, not followed. */
-  static void delete(Path folder) throws IOException {
+  public static void delete(Path folder) throws IOException {
     if (!Files.exists(folder)) {
       return;
     }

@@ -20,6 +20,7 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.Scanner;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -148,8 +149,16 @@ class ArchitectureTest {
             + " wording alignment sheet sheet.yaml recording.model recording.importer standing"
             + " loadline geometry uncertainty remark",
         ""),
-    new Row("cli", "usecase usecase.file usecase.inspect wording entry remark", "picocli..")
+    new Row("web.safe", "remark", "com.sun.net.httpserver.."),
+    new Row("web.page", "usecase usecase.file usecase.inspect wording entry remark", ""),
+    new Row(
+        "web",
+        "web.page web.safe usecase usecase.file usecase.inspect wording entry remark",
+        "com.sun.net.httpserver.."),
+    new Row("cli", "web usecase usecase.file usecase.inspect wording entry remark", "picocli..")
   };
+
+  private static final Set<String> FACES = Set.of("cli", "web", "web.page");
 
   /** Of other packages, the values that use cases take and give; no importer, store or painter. */
   private static final String[] VALUES = {
@@ -217,7 +226,7 @@ class ArchitectureTest {
     return DescribedPredicate.describe(
         "values",
         c ->
-            row.name().equals("cli")
+            FACES.contains(row.name())
                 && Arrays.stream(VALUES)
                     .anyMatch(v -> c.getName().equals(v) || c.getName().startsWith(v + "$")));
   }
@@ -245,6 +254,7 @@ class ArchitectureTest {
         .check(PROGRAM);
     slices().matching("caryatid.chart.(*)..").should().beFreeOfCycles().check(PROGRAM);
     slices().matching("caryatid.report.(*)..").should().beFreeOfCycles().check(PROGRAM);
+    slices().matching("caryatid.web.(*)..").should().beFreeOfCycles().check(PROGRAM);
   }
 
   /** By type; {@link PurityTest} goes by what is called. */

@@ -30,7 +30,12 @@ final class CaryatidCommand implements Runnable {
 
   private static final Set<String> VERSION = Set.of("--version", "-V");
   private static final List<Class<?>> COMMANDS =
-      List.of(CheckCommand.class, InspectCommand.class, RecordCommand.class, ClinicCommand.class);
+      List.of(
+          CheckCommand.class,
+          InspectCommand.class,
+          RecordCommand.class,
+          ClinicCommand.class,
+          OpenCommand.class);
 
   @Spec private CommandSpec spec;
 

@@ -30,7 +30,7 @@ final class RecordAddCommand extends RecordSubcommand {
   @Parameters(
       index = "1",
       paramLabel = "KIND",
-      converter = EntryKindConverter.class,
+      converter = Converters.ToEntryKind.class,
       description =
           "before-any-screw, bench-alignment, components, length, stand, walking, footwear,"
               + " accepted, own-setting or note; opening, to correct the first entry.")

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
 final class RecordFormCommand extends RecordSubcommand {
   @Parameters(
       paramLabel = "KIND",
-      converter = EntryKindConverter.class,
+      converter = Converters.ToEntryKind.class,
       description = "The kind of entry.")
   private EntryKind kind;
 

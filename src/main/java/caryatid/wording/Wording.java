@@ -39,7 +39,8 @@ public final class Wording {
           "record",
           "usecase",
           "recheck",
-          "cli");
+          "cli",
+          "web");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 
   private final Locale locale;

@@ -79,6 +79,7 @@ class LanguagesTest {
     "fitting, de", "fitting, fr", "fitting, es",
     "record, de", "record, fr", "record, es",
     "recheck, de", "recheck, fr", "recheck, es",
+    "web, de", "web, fr", "web, es",
   })
   void noKeyIsMissingAndNoneIsTooMany(String bundle, String language) throws IOException {
     Properties english = read(bundle + ".properties");

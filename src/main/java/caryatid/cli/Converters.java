@@ -1,0 +1,54 @@
+package caryatid.cli;
+
+import caryatid.entry.EntryKind;
+import caryatid.remark.Argument;
+import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Converts what is typed as an argument. */
+final class Converters {
+  private Converters() {}
+
+  /** Converts the typed kind of an entry. */
+  static final class ToEntryKind implements ITypeConverter<EntryKind> {
+    @Override
+    public EntryKind convert(String typed) {
+      return EntryKind.of(typed)
+          .filter(EntryKind::isAdded)
+          .orElseThrow(() -> new TypeConversionException("expected one of " + known()));
+    }
+
+    private static String known() {
+      return Arrays.stream(EntryKind.values())
+          .filter(EntryKind::isAdded)
+          .map(EntryKind::key)
+          .collect(Collectors.joining(", "));
+    }
+  }
+
+  /** Converts a typed time. */
+  static final class ToTime implements ITypeConverter<OffsetDateTime> {
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 9999;
+
+    @Override
+    public OffsetDateTime convert(String typed) {
+      try {
+        OffsetDateTime time = OffsetDateTime.parse(typed);
+        if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
+          return time;
+        }
+      } catch (DateTimeParseException e) {
+        // Said below.
+      }
+      throw new TypeConversionException(
+          Wording.in(Locale.ENGLISH).fill("cli.badTime", Argument.text(typed)));
+    }
+  }
+}

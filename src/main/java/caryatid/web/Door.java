@@ -1,0 +1,148 @@
+package caryatid.web;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.web.safe.Guard;
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpHandler;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+
+/** Lets requests in, one by one, and sends what they are answered with; never a stack. */
+final class Door implements HttpHandler {
+  /** Files that are taken at once, as they stream to the disk. */
+  private static final int MOST_FILES = 8;
+
+  /** Pages that are made at once; more would only slow each other down. */
+  private static final int MOST_PAGES = 4;
+
+  private final Guard guard;
+  private final Pages pages;
+  private final Window.Setting setting;
+  private final Semaphore files = new Semaphore(MOST_FILES);
+  private final Semaphore work = new Semaphore(MOST_PAGES);
+
+  Door(Guard guard, Pages pages, Window.Setting setting) {
+    this.guard = guard;
+    this.pages = pages;
+    this.setting = setting;
+  }
+
+  @Override
+  public void handle(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      send(exchange, answer(exchange));
+    } catch (IOException | RuntimeException e) {
+      // Whoever asked is gone, or sent too slowly.
+      exchange.close();
+    }
+  }
+
+  private Reply answer(HttpExchange exchange) {
+    try {
+      Optional<Integer> refusal = guard.refusal(exchange);
+      if (refusal.isPresent()) {
+        return Plain.refused(refusal.get());
+      }
+      if (exchange.getRequestURI().getRawPath().equals("/open")) {
+        return letIn(exchange);
+      }
+      return guard.isOwner(exchange) ? owners(exchange) : Plain.refused(403);
+    } catch (RuntimeException | Error e) {
+      return Plain.failed(setting.unforeseen().apply(e));
+    }
+  }
+
+  /** With the key of the start file; the address that shows it is left at once. */
+  private Reply letIn(HttpExchange exchange) {
+    Map<String, List<String>> query =
+        Fields.read(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
+    boolean shown = guard.isKey(query.getOrDefault("key", List.of()).stream().findFirst());
+    return shown ? Reply.seeOther("/").with("Set-Cookie", guard.cookie()) : Plain.refused(403);
+  }
+
+  private Reply owners(HttpExchange exchange) {
+    try {
+      Body body = Body.of(exchange);
+      if (body.isTooLarge()) {
+        return Plain.refused(413);
+      }
+      return body.isFile() ? file(exchange, body) : page(body.fields(exchange));
+    } catch (Body.Refused e) {
+      return Plain.refused(e.status());
+    } catch (IOException e) {
+      return Plain.refused(408);
+    }
+  }
+
+  private Reply file(HttpExchange exchange, Body body) throws IOException {
+    if (!files.tryAcquire()) {
+      return Plain.refused(503);
+    }
+    try {
+      return made(body.file(exchange));
+    } finally {
+      files.release();
+    }
+  }
+
+  /** The request is read before a page may be made, so that who sends slowly blocks none. */
+  private Reply page(Request request) {
+    work.acquireUninterruptibly();
+    try {
+      return made(request);
+    } finally {
+      work.release();
+    }
+  }
+
+  private Reply made(Request request) {
+    try {
+      return pages.answer(request);
+    } catch (BadInput e) {
+      return pages.refused(request, e.problems());
+    } catch (StoreFailure e) {
+      return pages.refused(request, e.problems());
+    }
+  }
+
+  private static void send(HttpExchange exchange, Reply reply) throws IOException {
+    Headers headers = exchange.getResponseHeaders();
+    Guard.protect(headers);
+    headers.set("Content-Type", reply.type());
+    reply.headers().forEach(headers::set);
+    if (reply.status() >= 400) {
+      headers.set("Connection", "close");
+    }
+    boolean bare = exchange.getRequestMethod().equals("HEAD") || reply.bytes().length == 0;
+    exchange.sendResponseHeaders(reply.status(), bare ? -1 : reply.bytes().length);
+    if (!bare) {
+      exchange.getResponseBody().write(reply.bytes());
+    }
+  }
+
+  /** Pages for whoever has not shown that the window is theirs: they tell nothing. */
+  private static final class Plain {
+    private Plain() {}
+
+    static Reply refused(int status) {
+      return text(status, "Refused (" + status + ").\n");
+    }
+
+    static Reply failed(String sentence) {
+      return text(500, sentence + "\n");
+    }
+
+    private static Reply text(int status, String words) {
+      return new Reply(status, "text/plain; charset=utf-8", words.getBytes(UTF_8), Map.of());
+    }
+  }
+}

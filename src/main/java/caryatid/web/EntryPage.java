@@ -1,0 +1,195 @@
+package caryatid.web;
+
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.EntryForms;
+import caryatid.entry.form.Form;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.AddedEntry;
+import caryatid.usecase.EntryDraft;
+import caryatid.usecase.ExtendRecord;
+import caryatid.usecase.RememberedParts;
+import caryatid.usecase.SuggestedRows;
+import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.FieldFaults;
+import caryatid.web.page.JobStep;
+import caryatid.web.page.Markup;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.web.page.RowOffers;
+import caryatid.web.page.TypedForm;
+import caryatid.wording.EntryWords;
+import caryatid.wording.RecordText;
+import caryatid.wording.Wording;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The steps that add an entry: the form of its kind, kept by the same use case as elsewhere. */
+final class EntryPage {
+  private static final String KIND = "entry-kind";
+
+  private final Shelf shelf;
+
+  EntryPage(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /**
+   * What a form is shown again with.
+   *
+   * @param typed what was typed
+   * @param faults what is wrong
+   */
+  record Again(TypedForm typed, FieldFaults faults) {
+    static final Again FRESH = new Again(new TypedForm(Map.of()), FieldFaults.NONE);
+  }
+
+  /** The page of a step, or, when its form was sent, what became of it. */
+  Reply answer(Request request, OpenRecord record, JobStep step) throws BadInput, StoreFailure {
+    if (request.changes()) {
+      return keep(request, record, step);
+    }
+    Markup content = new Markup();
+    for (EntryKind kind : step.kinds()) {
+      section(content, record, step, kind, Again.FRESH);
+    }
+    return record.page(200, step, content);
+  }
+
+  private void section(Markup content, OpenRecord record, JobStep step, EntryKind kind, Again again)
+      throws BadInput {
+    if (step.kinds().size() > 1) {
+      content.element("h2", record.wording().word(kind));
+    }
+    latest(content, record, kind);
+    content.add(form(record, step, kind, again));
+  }
+
+  /** What the record says of it already. */
+  private static void latest(Markup content, OpenRecord record, EntryKind kind) {
+    List<Entry> all = record.view().valid().stream().filter(e -> e.kind() == kind).toList();
+    if (all.isEmpty()) {
+      return;
+    }
+    Wording wording = record.wording();
+    content.open("details", "class", "latest");
+    content.element("summary", wording.word("Web.saidBefore"));
+    Entry last = all.get(all.size() - 1);
+    new EntryWords(wording).lines(last.content()).forEach(line -> content.element("p", line));
+    content.close("details");
+  }
+
+  /** The form of a kind. */
+  Markup form(OpenRecord record, JobStep step, EntryKind kind, Again again) throws BadInput {
+    Wording wording = record.wording();
+    EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), shelf.initials());
+    Markup content = form.begin(record.address(step), record.head().digest());
+    content.open("input", "type", "hidden", "name", KIND, "value", kind.key());
+    form.fields(content, EntryForms.of(kind), offers(record, kind));
+    form.end(content, wording.word("Web.keep"));
+    return content;
+  }
+
+  private RowOffers offers(OpenRecord record, EntryKind kind) throws BadInput {
+    return RowOffers.of(suggested(record, kind));
+  }
+
+  private SuggestedRows suggested(OpenRecord record, EntryKind kind) throws BadInput {
+    return SuggestedRows.in(shelf.records(), record.code(), kind, record.wording());
+  }
+
+  private Reply keep(Request request, OpenRecord record, JobStep step)
+      throws BadInput, StoreFailure {
+    EntryKind kind =
+        request
+            .field(KIND)
+            .flatMap(EntryKind::of)
+            .filter(EntryKind::isAdded)
+            .orElse(step.kinds().get(0));
+    TypedForm typed = TypedForm.of(request);
+    if (!request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
+      return again(record, step, kind, new Again(typed, changed(record)));
+    }
+    try {
+      EntryDraft draft = draft(request, record, kind, typed);
+      AddedEntry added = ExtendRecord.run(shelf.records(), record.code(), draft);
+      shelf.remember(draft.by());
+      return kept(record, step, added, draft);
+    } catch (BadInput e) {
+      FieldFaults faults = FieldFaults.of(EntryForms.of(kind), e.problems(), record.wording());
+      return again(record, step, kind, new Again(typed, faults));
+    }
+  }
+
+  private EntryDraft draft(Request request, OpenRecord record, EntryKind kind, TypedForm typed)
+      throws BadInput {
+    Form form = EntryForms.of(kind);
+    SuggestedRows suggested = suggested(record, kind);
+    return new EntryDraft(
+        kind,
+        RememberedParts.complete(shelf.records(), kind, typed.given(form, RowOffers.of(suggested))),
+        suggested,
+        List.of(),
+        request.field(EntryMarkup.BY).orElse(""),
+        Optional.empty(),
+        Optional.empty(),
+        request.field(EntryMarkup.SURE).isPresent());
+  }
+
+  /** Somebody else added to the record since the form was made: what, before it is sent again. */
+  private static FieldFaults changed(OpenRecord record) {
+    Wording wording = record.wording();
+    return new FieldFaults(
+        Map.of(),
+        List.of(wording.word("Web.changed"), RecordText.lines(record.view(), wording).get(0)));
+  }
+
+  private Reply again(OpenRecord record, JobStep step, EntryKind kind, Again again)
+      throws BadInput {
+    Markup content = new Markup();
+    section(content, record, step, kind, again);
+    return record.page(422, step, content);
+  }
+
+  /** What was kept, with what must be known about it. */
+  private Reply kept(OpenRecord before, JobStep step, AddedEntry added, EntryDraft draft)
+      throws BadInput {
+    Wording wording = before.wording();
+    OpenRecord record = before.again(shelf);
+    Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
+    content.element(
+        "p",
+        wording.fill(
+            "Web.kept",
+            Argument.count(added.entry().number()),
+            Argument.term(added.entry().kind())));
+    draft.understood(wording).forEach(line -> content.element("p", line));
+    RecordText.remarks(added.remarks(), wording).forEach(line -> content.element("p", line));
+    content.close("div");
+    new EntryWords(wording)
+        .lines(added.entry().content())
+        .forEach(line -> content.element("p", line));
+    content
+        .open("p")
+        .element("a", wording.word("Web.addMore"), "class", "button", "href", record.address(step));
+    content.close("p");
+    return record.page(200, step, content);
+  }
+
+  /** The form that takes something unsafe as it is, with the reason. */
+  Reply answerTo(Request request, OpenRecord record) throws BadInput {
+    Map<String, String> texts =
+        request.field("stand").map(stand -> Map.of("stand", stand)).orElse(Map.of());
+    Markup content = new Markup();
+    content.add(
+        form(
+            record,
+            JobStep.CLOSING,
+            EntryKind.ACCEPTED,
+            new Again(new TypedForm(texts), FieldFaults.NONE)));
+    return record.page(200, Optional.empty(), record.wording().word("Web.answer"), content);
+  }
+}

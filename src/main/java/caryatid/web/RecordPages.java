@@ -1,0 +1,51 @@
+package caryatid.web;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.ShowRecord;
+import caryatid.views.RecordView;
+import caryatid.web.page.JobStep;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.wording.Wording;
+import java.util.Optional;
+
+/** The pages of one record. */
+final class RecordPages {
+  private final Shelf shelf;
+  private final EntryPage entry;
+  private final ShowPage show;
+
+  RecordPages(Shelf shelf) {
+    this.shelf = shelf;
+    this.entry = new EntryPage(shelf);
+    this.show = new ShowPage(shelf);
+  }
+
+  /** Answers a request whose address names a record by its handle. */
+  Reply answer(Request request, Wording wording) throws BadInput, StoreFailure {
+    Optional<String> code = shelf.code(request.part(1));
+    if (code.isEmpty()) {
+      return Pages.missing(wording);
+    }
+    RecordView view = ShowRecord.run(shelf.records(), code.get());
+    OpenRecord record = OpenRecord.of(shelf, view, wording);
+    Optional<JobStep> step = JobStep.of(request.part(2));
+    if (step.isPresent()) {
+      return step(request, record, step.get());
+    }
+    return switch (request.part(2)) {
+      case "record" -> show.timeline(record);
+      case "answer" -> entry.answerTo(request, record);
+      default -> Pages.missing(wording);
+    };
+  }
+
+  private Reply step(Request request, OpenRecord record, JobStep step)
+      throws BadInput, StoreFailure {
+    if (step == JobStep.ARRIVING && !request.changes()) {
+      return show.arriving(record);
+    }
+    return entry.answer(request, record, step);
+  }
+}

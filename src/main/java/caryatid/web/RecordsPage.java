@@ -1,0 +1,107 @@
+package caryatid.web;
+
+import caryatid.entry.EntryKind;
+import caryatid.entry.form.EntryForms;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.EntryDraft;
+import caryatid.usecase.ListRecords;
+import caryatid.usecase.StartRecord;
+import caryatid.usecase.SuggestedRows;
+import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.FieldFaults;
+import caryatid.web.page.Frame;
+import caryatid.web.page.JobStep;
+import caryatid.web.page.Markup;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.web.page.RowOffers;
+import caryatid.web.page.TypedForm;
+import caryatid.wording.RecordText;
+import caryatid.wording.Wording;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The list of records, and the start of one. */
+final class RecordsPage {
+  private static final String CODE = "record-code";
+
+  private final Shelf shelf;
+
+  RecordsPage(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /** All records. */
+  Reply list(Wording wording) throws StoreFailure {
+    List<ListRecords.Listed> all = ListRecords.run(shelf.records());
+    Markup content = new Markup();
+    content
+        .open("p")
+        .element("a", wording.word("Web.start"), "class", "button strong", "href", "/new");
+    content.close("p");
+    if (all.isEmpty()) {
+      content.element("p", wording.word("Web.noRecords"));
+    }
+    content.open("ul", "class", "records");
+    for (ListRecords.Listed record : all) {
+      content.open("li");
+      if (record.erasure().isPresent()) {
+        content.element("span", RecordText.erased(record.code(), record.erasure().get(), wording));
+      } else {
+        String address = shelf.base(record.code()) + "/" + JobStep.ARRIVING.path();
+        content.element("a", record.code(), "class", "button", "href", address);
+      }
+      content.close("li");
+    }
+    content.close("ul");
+    content.element("p", shelf.records().folder().toString(), "class", "note");
+    return Reply.page(200, new Frame(wording).page(wording.word("Web.records"), content));
+  }
+
+  /** The form that starts a record. */
+  Reply form(Wording wording) {
+    return form(200, new TypedForm(Map.of()), FieldFaults.NONE, wording);
+  }
+
+  private Reply form(int status, TypedForm typed, FieldFaults faults, Wording wording) {
+    EntryMarkup form = new EntryMarkup(wording, typed, faults, shelf.initials());
+    Markup content = form.begin("/new", "");
+    form.own(content, CODE, wording.word("Web.code"), typed);
+    form.fields(
+        content, EntryForms.of(EntryKind.OPENING), RowOffers.of(SuggestedRows.none(wording)));
+    form.end(content, wording.word("Web.start"));
+    return Reply.page(status, new Frame(wording).page(wording.word("Web.start"), content));
+  }
+
+  /** Starts a record, or shows the form again with what is wrong at its fields. */
+  Reply start(Request request, Wording wording) throws StoreFailure {
+    TypedForm typed = TypedForm.of(request);
+    String code = request.field(CODE).orElse("");
+    try {
+      StartRecord.run(shelf.records(), code, draft(request, typed, wording));
+      shelf.remember(request.field(EntryMarkup.BY).orElse(""));
+      return Reply.seeOther(shelf.base(code) + "/" + JobStep.PARTS.path());
+    } catch (BadInput e) {
+      return form(422, typed, faults(e.problems(), wording), wording);
+    }
+  }
+
+  private static FieldFaults faults(List<Problem> problems, Wording wording) {
+    return FieldFaults.of(EntryForms.of(EntryKind.OPENING), problems, wording);
+  }
+
+  private static EntryDraft draft(Request request, TypedForm typed, Wording wording) {
+    return new EntryDraft(
+        EntryKind.OPENING,
+        typed.given(EntryForms.of(EntryKind.OPENING), RowOffers.of(SuggestedRows.none(wording))),
+        SuggestedRows.none(wording),
+        List.of(),
+        request.field(EntryMarkup.BY).orElse(""),
+        Optional.empty(),
+        Optional.empty(),
+        request.field(EntryMarkup.SURE).isPresent());
+  }
+}

@@ -1,0 +1,57 @@
+package caryatid.web;
+
+import caryatid.usecase.Records;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The records as the window's addresses name them: by random handles, so that no wearer's code
+ * stands in an address, which a browser keeps.
+ */
+final class Shelf {
+  private static final int HANDLE_BYTES = 6;
+
+  private final Records records;
+  private final Map<String, String> handles = new ConcurrentHashMap<>();
+  private final Map<String, String> codes = new ConcurrentHashMap<>();
+  private final SecureRandom random = new SecureRandom();
+  private volatile String initials = "";
+
+  Shelf(Records records) {
+    this.records = records;
+  }
+
+  Records records() {
+    return records;
+  }
+
+  /** The address of a record's pages. */
+  String base(String code) {
+    return "/r/" + handles.computeIfAbsent(code, this::handle);
+  }
+
+  private String handle(String code) {
+    byte[] bytes = new byte[HANDLE_BYTES];
+    random.nextBytes(bytes);
+    String handle = HexFormat.of().formatHex(bytes);
+    codes.put(handle, code);
+    return handle;
+  }
+
+  /** The record of a handle that this window gave. */
+  Optional<String> code(String handle) {
+    return Optional.ofNullable(codes.get(handle));
+  }
+
+  /** The initials that were typed last, to be offered again. */
+  String initials() {
+    return initials;
+  }
+
+  void remember(String by) {
+    initials = by;
+  }
+}

@@ -1,0 +1,67 @@
+package caryatid.web;
+
+import caryatid.remark.BadInput;
+import caryatid.usecase.ShowRecord;
+import caryatid.views.SinceVisit;
+import caryatid.web.page.JobStep;
+import caryatid.web.page.Markup;
+import caryatid.web.page.Reply;
+import caryatid.wording.RecordText;
+import caryatid.wording.VisitText;
+import java.util.List;
+import java.util.Optional;
+
+/** Pages on which a record is read. */
+final class ShowPage {
+  private final Shelf shelf;
+
+  ShowPage(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /** The record as the command line shows it. */
+  Reply timeline(OpenRecord record) {
+    Markup content = new Markup();
+    damage(content, record);
+    lines(content, RecordText.lines(record.view(), record.wording()));
+    return record.page(200, Optional.empty(), record.wording().word("Web.record"), content);
+  }
+
+  /** What is new since the last visit, and what has changed since then is asked. */
+  Reply arriving(OpenRecord record) throws BadInput {
+    Markup content = new Markup();
+    damage(content, record);
+    if (record.view().notShown().isEmpty()) {
+      Optional<SinceVisit> since =
+          ShowRecord.since(shelf.records(), record.code(), Optional.empty());
+      if (since.isPresent()) {
+        lines(content, VisitText.lines(since.get(), record.view().open(), record.wording()));
+      } else {
+        content.element("p", record.wording().word("Web.firstVisit"));
+      }
+    }
+    content.add(
+        new EntryPage(shelf)
+            .form(
+                record, JobStep.ARRIVING, JobStep.ARRIVING.kinds().get(0), EntryPage.Again.FRESH));
+    return record.page(200, JobStep.ARRIVING, content);
+  }
+
+  private static void damage(Markup content, OpenRecord record) {
+    if (!record.view().notShown().isEmpty()) {
+      content.open("div", "class", "fault", "role", "alert");
+      record.view().notShown().forEach(p -> content.element("p", record.wording().say(p)));
+      content.close("div");
+    }
+  }
+
+  private static void lines(Markup content, List<String> lines) {
+    content.open("div", "class", "lines");
+    lines.forEach(line -> content.element("p", line, "class", isWithin(line) ? "within" : "line"));
+    content.close("div");
+  }
+
+  private static boolean isWithin(String line) {
+    return line.startsWith("  ");
+  }
+}

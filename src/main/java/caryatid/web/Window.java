@@ -1,0 +1,116 @@
+package caryatid.web;
+
+import caryatid.usecase.Records;
+import caryatid.web.safe.Claim;
+import caryatid.web.safe.Guard;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
+
+/** A window that is open: it answers until it is closed, from its page or by its program's end. */
+public final class Window implements AutoCloseable {
+  /** Connections that wait to be taken. */
+  private static final int BACKLOG = 200;
+
+  static {
+    // Read once, when the server's classes load. Without the first, each answer waits 40 ms.
+    System.setProperty("sun.net.httpserver.nodelay", "true");
+    System.setProperty("sun.net.httpserver.maxReqTime", "20");
+    System.setProperty("sun.net.httpserver.maxRspTime", "60");
+    System.setProperty("sun.net.httpserver.maxIdleConnections", "50");
+    System.setProperty("sun.net.httpserver.maxReqHeaders", "60");
+    System.setProperty("jdk.httpserver.maxConnections", "400");
+  }
+
+  private final HttpServer server;
+  private final Workers workers;
+  private final Claim claim;
+  private final Guard guard;
+  private final Path startFile;
+  private final CountDownLatch end = new CountDownLatch(1);
+
+  /**
+   * What a window is opened with.
+   *
+   * @param records the records
+   * @param port 0 for any that is free
+   * @param home where the start file lies
+   * @param clock what time it is
+   * @param unforeseen keeps a failure that nobody foresaw, and gives the sentence to be shown
+   */
+  public record Setting(
+      Records records, int port, Path home, Clock clock, Function<Throwable, String> unforeseen) {}
+
+  private Window(Setting setting, HttpServer server, Claim claim) throws IOException {
+    this.server = server;
+    this.claim = claim;
+    this.guard = new Guard(server.getAddress().getPort());
+    this.workers = new Workers();
+    server.setExecutor(workers.executor());
+    server.createContext("/", new Door(guard, new Pages(setting.records(), this::end), setting));
+    server.start();
+    this.startFile = claim.writeStartFile(guard);
+  }
+
+  /**
+   * Opens a window on this computer's own address.
+   *
+   * @return empty where another program has a window on these records; its start file lies where
+   *     {@link Claim#startFile} says
+   * @throws IOException if the port is taken, or the start file cannot be written
+   */
+  public static Optional<Window> open(Setting setting) throws IOException {
+    Optional<Claim> claim = Claim.of(setting.home(), setting.records().folder());
+    if (claim.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      InetSocketAddress address =
+          new InetSocketAddress(
+              InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), setting.port());
+      return Optional.of(new Window(setting, HttpServer.create(address, BACKLOG), claim.get()));
+    } catch (IOException e) {
+      claim.get().close();
+      throw e;
+    }
+  }
+
+  /** The start file of whoever has the window on these records. */
+  public static Path startFile(Path home, Path records) {
+    return Claim.startFile(home, records);
+  }
+
+  /** Its address; without the start file nobody is let in there. */
+  public String address() {
+    return guard.origin() + "/";
+  }
+
+  /** The file that lets its owner in. */
+  public Path startFile() {
+    return startFile;
+  }
+
+  private void end() {
+    end.countDown();
+  }
+
+  /** Waits until the window is ended from its page. */
+  public void awaitEnd() throws InterruptedException {
+    end.await();
+  }
+
+  @Override
+  public void close() throws IOException {
+    end();
+    claim.close();
+    // A second, for the page that says that the window has ended.
+    server.stop(1);
+    workers.close();
+  }
+}

@@ -1,0 +1,117 @@
+package caryatid.web.page;
+
+import caryatid.entry.form.Form;
+import caryatid.wording.Wording;
+
+/** The form of an entry: who says it, what it says, and what is wrong with it. */
+public final class EntryMarkup {
+  /** Initials of who adds the entry. */
+  public static final String BY = "by-initials";
+
+  /** That the words say nothing about who the wearer is. */
+  public static final String SURE = "is-sure";
+
+  /** What the record was when the form was made. */
+  public static final String HEAD = "record-head";
+
+  private final Wording wording;
+  private final TypedForm typed;
+  private final FieldFaults faults;
+  private final String initials;
+
+  /**
+   * @param initials those that are offered
+   */
+  public EntryMarkup(Wording wording, TypedForm typed, FieldFaults faults, String initials) {
+    this.wording = wording;
+    this.typed = typed;
+    this.faults = faults;
+    this.initials = initials;
+  }
+
+  /**
+   * Begins the form, with what is wrong with all of it.
+   *
+   * @param digest what the record is
+   */
+  public Markup begin(String address, String digest) {
+    Markup out = new Markup();
+    if (!faults.isEmpty()) {
+      out.open("div", "class", "fault", "role", "alert", "id", "faults", "tabindex", "-1");
+      out.element("p", wording.word("Web.notKept"));
+      faults.others().forEach(fault -> out.element("p", fault));
+      out.close("div");
+    }
+    out.open("form", "method", "post", "action", address, "autocomplete", "off", "class", "entry");
+    if (!digest.isEmpty()) {
+      out.open("input", "type", "hidden", "name", HEAD, "value", digest);
+    }
+    return out;
+  }
+
+  /** A field that is not the entry's. */
+  public void own(Markup out, String name, String label, TypedForm given) {
+    out.open("div", "class", "field").element("label", label + " *", "for", name);
+    out.open(
+        "input",
+        "id",
+        name,
+        "name",
+        name,
+        "type",
+        "text",
+        "class",
+        "words",
+        "autocomplete",
+        "off",
+        "required",
+        "",
+        "value",
+        given.text(name).orElse(""));
+    out.close("div");
+  }
+
+  /** The entry's fields. */
+  public void fields(Markup out, Form form, RowOffers offers) {
+    out.add(FormMarkup.fields(form, wording, typed, faults, offers));
+  }
+
+  /** Who says it, and the button. */
+  public void end(Markup out, String button) {
+    if (!faults.isEmpty()) {
+      out.open("div", "class", "field check");
+      boolean sure = typed.text(SURE).isPresent();
+      out.open(
+          "input",
+          "type",
+          "checkbox",
+          "id",
+          SURE,
+          "name",
+          SURE,
+          "value",
+          "yes",
+          sure ? "checked" : "",
+          "");
+      out.element("label", wording.word("Web.sure"), "for", SURE).close("div");
+    }
+    out.open("div", "class", "field").element("label", wording.word("Web.by") + " *", "for", BY);
+    out.open(
+        "input",
+        "id",
+        BY,
+        "name",
+        BY,
+        "type",
+        "text",
+        "class",
+        "short",
+        "autocomplete",
+        "off",
+        "required",
+        "",
+        "value",
+        typed.text(BY).orElse(initials));
+    out.element("button", button, "class", "strong").close("div").close("form");
+  }
+}

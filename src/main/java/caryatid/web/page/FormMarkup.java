@@ -1,0 +1,183 @@
+package caryatid.web.page;
+
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
+import caryatid.entry.form.Form;
+import caryatid.usecase.SuggestedRows;
+import caryatid.wording.EntryWords;
+import caryatid.wording.Wording;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The fields of a form: their words, units, choices and what is wrong, as HTML. */
+final class FormMarkup {
+  /** Rows that stand ready beside those that are offered or typed into. */
+  private static final int FREE_ROWS = 2;
+
+  private final Wording wording;
+  private final EntryWords words;
+  private final TypedForm typed;
+  private final FieldFaults faults;
+  private final RowOffers offers;
+  private final Markup out = new Markup();
+
+  private FormMarkup(Wording wording, TypedForm typed, FieldFaults faults, RowOffers offers) {
+    this.wording = wording;
+    this.words = new EntryWords(wording);
+    this.typed = typed;
+    this.faults = faults;
+    this.offers = offers;
+  }
+
+  /** The fields with what was typed into them before. */
+  static Markup fields(
+      Form form, Wording wording, TypedForm typed, FieldFaults faults, RowOffers offers) {
+    FormMarkup markup = new FormMarkup(wording, typed, faults, offers);
+    for (Field field : form.fields()) {
+      if (field.type() instanceof FieldType.Rows rows) {
+        markup.rows(field, rows.form());
+      } else if (!(field.type() instanceof FieldType.Computed)) {
+        markup.field(field, field.key(), "");
+      }
+    }
+    return markup.out;
+  }
+
+  private void rows(Field field, Form form) {
+    out.open("fieldset", "class", "rows").element("legend", words.label(field.key()));
+    faults(field.key());
+    int shown = Math.max(offers.rows().size(), typed.rows(field.key())) + FREE_ROWS;
+    for (int i = 1; i <= Math.min(shown, TypedForm.MOST_ROWS); i++) {
+      row(field.key(), form, i);
+    }
+    out.close("fieldset");
+  }
+
+  private void row(String key, Form form, int number) {
+    boolean offered = number <= offers.rows().size();
+    String name = TypedForm.row(key, number);
+    String first = form.fields().get(0).key();
+    String title = offers.offered(number, first).orElse(words.label(first) + " " + number);
+    out.open("fieldset", "class", "row").element("legend", title);
+    for (Field field : form.fields()) {
+      if (field.type() instanceof FieldType.Computed) {
+        continue;
+      }
+      if (offers.isOffered(number, field.key())) {
+        known(field, name + field.key(), number);
+      } else if (!offered || SuggestedRows.isAsked(offers.answers().get(number - 1), field)) {
+        field(field, name + field.key(), unit(number));
+      }
+    }
+    out.close("fieldset");
+  }
+
+  /** The unit that an offered row has in a field of its own stands beside its numbers. */
+  private String unit(int row) {
+    return offers.offered(row, "unit").orElse("");
+  }
+
+  private void known(Field field, String name, int row) {
+    String known = offers.offered(row, field.key()).orElseThrow();
+    out.open("input", "type", "hidden", "name", name, "value", typed.text(name).orElse(known));
+    faults(name);
+  }
+
+  private void field(Field field, String name, String unit) {
+    String id = id(name);
+    out.open("div", "class", "field");
+    String label = words.label(field.key()) + (field.required() ? " *" : "");
+    if (field.type() instanceof FieldType.YesNo) {
+      options(field, name, label, Map.of("yes", "Answer.yes", "no", "Answer.no"));
+    } else {
+      out.element("label", label, "for", id);
+      input(field, name, id, unit.isEmpty() ? EntryWords.unit(field.key()) : unit);
+    }
+    faults(name);
+    out.close("div");
+  }
+
+  private void input(Field field, String name, String id, String unit) {
+    String text = typed.text(name).or(() -> typed.text(name + TypedForm.OWN_WORDS)).orElse("");
+    String bad = faults.at(name).isEmpty() ? "" : "aria-invalid";
+    String describes = faults.at(name).isEmpty() ? "" : "aria-describedby";
+    if (field.type() instanceof FieldType.Choice choice) {
+      out.open("select", "id", id, "name", name, bad, "true", describes, id + "-fault");
+      option("", "", text);
+      choice.words().forEach(code -> option(code, choiceWord(field.key(), code), text));
+      out.close("select");
+      return;
+    }
+    boolean number = field.type() instanceof FieldType.Number;
+    String type = field.type() instanceof FieldType.Day ? "date" : "text";
+    out.open(
+        "input",
+        "id",
+        id,
+        "name",
+        name,
+        "type",
+        type,
+        "class",
+        number ? "number" : "words",
+        number ? "inputmode" : "",
+        "decimal",
+        "autocomplete",
+        "off",
+        bad,
+        "true",
+        describes,
+        id + "-fault",
+        "value",
+        text);
+    if (!unit.isEmpty() && number) {
+      out.element("span", unit, "class", "unit");
+    }
+  }
+
+  private String choiceWord(String key, String code) {
+    return words.value(key, new Answers.Value.Words(code));
+  }
+
+  private void option(String value, String word, String chosen) {
+    out.element("option", word, "value", value, value.equals(chosen) ? "selected" : "", "");
+  }
+
+  private void options(Field field, String name, String label, Map<String, String> answers) {
+    out.open("fieldset", "class", "choice").element("legend", label);
+    Optional<String> chosen = typed.text(name);
+    for (String answer : answers.keySet().stream().sorted(Comparator.reverseOrder()).toList()) {
+      String id = id(name) + "-" + answer;
+      boolean checked = chosen.equals(Optional.of(answer));
+      out.open(
+          "input",
+          "type",
+          "radio",
+          "id",
+          id,
+          "name",
+          name,
+          "value",
+          answer,
+          checked ? "checked" : "",
+          "");
+      out.element("label", wording.word(answers.get(answer)), "for", id);
+    }
+    out.close("fieldset");
+  }
+
+  private void faults(String name) {
+    if (!faults.at(name).isEmpty()) {
+      out.open("div", "class", "fault", "id", id(name) + "-fault");
+      faults.at(name).forEach(fault -> out.element("p", fault));
+      out.close("div");
+    }
+  }
+
+  private static String id(String name) {
+    return name.replaceAll("[^A-Za-z0-9]+", "-").toLowerCase(Locale.ROOT);
+  }
+}

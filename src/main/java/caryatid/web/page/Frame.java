@@ -1,0 +1,192 @@
+package caryatid.web.page;
+
+import caryatid.remark.Argument;
+import caryatid.wording.Language;
+import caryatid.wording.RecordHead;
+import caryatid.wording.Wording;
+import java.util.List;
+import java.util.Optional;
+
+/** What is around each page: whose leg it is, what is unsafe, the steps, and the next one. */
+public final class Frame {
+  /** Lines about safety that are shown; the rest is folded. */
+  private static final int SHOWN = 3;
+
+  private final Wording wording;
+
+  public Frame(Wording wording) {
+    this.wording = wording;
+  }
+
+  /**
+   * A page that is about no record.
+   *
+   * @param title its heading
+   */
+  public Markup page(String title, Markup content) {
+    Markup page = begin(title);
+    page.open("header", "class", "head").element("p", "Caryatid", "class", "wearer");
+    page.close("header").open("div", "class", "body");
+    general(page.open("nav", "aria-label", wording.word("Web.nav")).open("ul"));
+    page.close("ul").close("nav");
+    return end(page.add(main(title, content)), Optional.empty());
+  }
+
+  /**
+   * A page of a record.
+   *
+   * @param base the record's address
+   * @param current the step that is shown; empty for other pages
+   * @param next the step that is proposed
+   */
+  public Markup page(
+      RecordHead head,
+      String base,
+      Optional<JobStep> current,
+      Optional<JobStep> next,
+      String title,
+      Markup content) {
+    Markup page = begin(title);
+    head(page, head);
+    unsafe(page, head, base);
+    page.open("div", "class", "body").open("nav", "aria-label", wording.word("Web.nav"));
+    steps(page, head, base, current);
+    page.close("nav");
+    page.add(main(title, content));
+    Optional<Markup> link =
+        next.filter(step -> !current.equals(Optional.of(step))).map(step -> next(step, base));
+    return end(page, link);
+  }
+
+  private Markup begin(String title) {
+    Markup page = new Markup().drawing("<!DOCTYPE html>\n");
+    page.open("html", "lang", wording.locale().toLanguageTag()).open("head");
+    page.open("meta", "charset", "utf-8");
+    page.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    page.element("title", title + " - Caryatid");
+    page.open("link", "rel", "icon", "href", "data:,");
+    page.open("link", "rel", "stylesheet", "href", "/window.css");
+    page.open("script", "src", "/window.js", "defer", "").close("script").close("head");
+    page.open("body").element("a", wording.word("Web.skip"), "class", "skip", "href", "#main");
+    return page;
+  }
+
+  private void head(Markup page, RecordHead head) {
+    page.open("header", "class", "head");
+    page.element("p", head.wearer(), "class", "wearer");
+    if (!head.side().isEmpty()) {
+      page.open("p", "class", "side").drawing(SideDrawing.svg(head.left(), head.right()));
+      page.element("strong", head.side()).close("p");
+    }
+    page.element("p", head.level());
+    head.footwear().ifPresent(worn -> page.element("p", worn));
+    page.element(
+        "p",
+        wording.fill("Web.keptUpTo", Argument.count(head.newest())),
+        "class",
+        "kept",
+        "id",
+        "kept");
+    page.close("header");
+  }
+
+  private void unsafe(Markup page, RecordHead head, String base) {
+    List<RecordHead.Unsafe> all = head.unsafe();
+    if (all.isEmpty()) {
+      return;
+    }
+    page.open("section", "class", "unsafe", "aria-label", wording.word("Web.unsafe"));
+    unsafe(page, all.subList(0, Math.min(SHOWN, all.size())), base);
+    if (all.size() > SHOWN) {
+      page.open("details")
+          .element("summary", wording.fill("Web.more", Argument.count(all.size() - SHOWN)));
+      unsafe(page, all.subList(SHOWN, all.size()), base);
+      page.close("details");
+    }
+    page.close("section");
+  }
+
+  private void unsafe(Markup page, List<RecordHead.Unsafe> lines, String base) {
+    page.open("ul");
+    for (RecordHead.Unsafe line : lines) {
+      page.open("li").element("span", "! " + line.words());
+      if (!line.answered()) {
+        String stand = line.stand().isPresent() ? "?stand=" + line.stand().getAsInt() : "";
+        page.element(
+            "a", wording.word("Web.answer"), "class", "button", "href", base + "/answer" + stand);
+      }
+      page.close("li");
+    }
+    page.close("ul");
+  }
+
+  private void steps(Markup page, RecordHead head, String base, Optional<JobStep> current) {
+    page.open("ol");
+    for (JobStep step : JobStep.values()) {
+      boolean done = step.kinds().stream().anyMatch(head.kinds()::contains);
+      link(
+          page,
+          base + "/" + step.path(),
+          wording.word(step.key()),
+          current.equals(Optional.of(step)),
+          done);
+    }
+    page.close("ol").open("ul");
+    link(page, base + "/record", wording.word("Web.record"), false, false);
+    general(page);
+    page.close("ul");
+  }
+
+  private void general(Markup page) {
+    link(page, "/plates", wording.word("Web.plates"), false, false);
+    link(page, "/", wording.word("Web.records"), false, false);
+    link(page, "/end", wording.word("Web.end"), false, false);
+  }
+
+  private void link(Markup page, String address, String words, boolean current, boolean done) {
+    page.open("li").open("a", "href", address, current ? "aria-current" : "", "page").text(words);
+    if (done) {
+      page.element("span", " \u2713", "aria-hidden", "true")
+          .element("span", wording.word("Web.done"), "class", "hidden");
+    }
+    page.close("a").close("li");
+  }
+
+  private static Markup main(String title, Markup content) {
+    return new Markup()
+        .open("main", "id", "main", "tabindex", "-1")
+        .element("h1", title)
+        .add(content)
+        .close("main");
+  }
+
+  private Markup next(JobStep step, String base) {
+    String words = wording.fill("Web.next", Argument.text(wording.word(step.key()))) + " \u2192";
+    return new Markup()
+        .element("a", words, "class", "button next", "href", base + "/" + step.path());
+  }
+
+  private Markup end(Markup page, Optional<Markup> next) {
+    page.close("div")
+        .open("footer", "class", "foot")
+        .open("form", "method", "post", "action", "/language");
+    page.open("label", "for", "language").text(wording.word("Web.language")).close("label");
+    page.open("select", "id", "language", "name", "language");
+    for (Language language : Language.values()) {
+      boolean chosen = language.locale().equals(wording.locale());
+      page.element(
+          "option",
+          language.locale().getDisplayLanguage(language.locale()),
+          "value",
+          language.tag(),
+          chosen ? "selected" : "",
+          "",
+          "lang",
+          language.tag());
+    }
+    page.close("select").element("button", wording.word("Web.choose")).close("form");
+    next.ifPresent(page::add);
+    page.close("footer").close("body").close("html");
+    return page;
+  }
+}

@@ -1,0 +1,178 @@
+package caryatid.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Records that are started and extended from the page. */
+class EntryPageTest {
+  @TempDir Path folder;
+  private OpenWindow window;
+
+  @BeforeEach
+  void open() throws Exception {
+    window = new OpenWindow(folder);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  @Test
+  void aRecordIsStartedAndSideAndLevelAreInSightAtEachStep() throws Exception {
+    String base = window.start("K7-right", "right");
+    for (String step : new String[] {"arriving", "parts", "bench-alignment", "closing", "record"}) {
+      String page = window.page(base + "/" + step);
+      assertThat(page)
+          .as(step)
+          .contains("<strong>right</strong>", "transtibial", "kept up to entry 1", "K7-right");
+    }
+  }
+
+  @Test
+  void noAddressAndNoTitleHasTheWearersCode() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(base).doesNotContain("K7");
+    assertThat(window.page(base + "/parts"))
+        .contains("<title>Parts - Caryatid</title>")
+        .doesNotContainPattern("href=\"[^\"]*K7")
+        .doesNotContainPattern("action=\"[^\"]*K7");
+  }
+
+  @Test
+  void aFaultStandsAtItsFieldAndWhatWasTypedStays() throws Exception {
+    String base = window.start("K7-right", "right");
+    HttpResponse<String> sent = send(base, "assessment", "sock-ply", "many", "skin", "no marks");
+    assertThat(sent.statusCode()).isEqualTo(422);
+    assertThat(sent.body())
+        .contains(
+            "Nothing was kept yet.",
+            "id=\"sock-ply-fault\"><p>sock ply: expected a number, found &quot;many&quot;.",
+            "value=\"many\"",
+            "value=\"no marks\"");
+  }
+
+  @Test
+  void aDecimalCommaIsReadAsOneAndThousandsAreRefused() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(send(base, "assessment", "minutes-since-donning", "12,5").body())
+        .contains("Kept as entry 2", "minutes since donning: 12.5");
+    assertThat(send(base, "assessment", "minutes-since-donning", "1,234").body())
+        .contains("expected a number, found &quot;1,234&quot;");
+  }
+
+  @Test
+  void oneRowAnItemAndOnlyThoseTypedIntoAreKept() throws Exception {
+    String base = window.start("K7-right", "right");
+    String page = window.page(base + "/bench-alignment");
+    assertThat(page)
+        .contains("name=\"items[1].set\"")
+        .doesNotContain("name=\"items[1].unit\" type=\"text\"");
+    HttpResponse<String> kept =
+        send(
+            base,
+            "bench-alignment",
+            "items[1].item",
+            value(page, "items[1].item"),
+            "items[1].unit",
+            value(page, "items[1].unit"),
+            "items[2].item",
+            value(page, "items[2].item"),
+            "items[2].unit",
+            value(page, "items[2].unit"),
+            "items[2].recommended",
+            "5",
+            "items[2].set",
+            "7",
+            "items[2].why",
+            "contracture");
+    assertThat(kept.body()).contains("Kept as entry 2").contains("recommended 5").contains("set 7");
+    assertThat(kept.body()).doesNotContain(value(page, "items[1].item") + ";");
+  }
+
+  @Test
+  void aMissingPartOfARowIsToldAtItsField() throws Exception {
+    String base = window.start("K7-right", "right");
+    String page = window.page(base + "/bench-alignment");
+    assertThat(
+            send(
+                    base,
+                    "bench-alignment",
+                    "items[3].item",
+                    value(page, "items[3].item"),
+                    "items[3].unit",
+                    value(page, "items[3].unit"),
+                    "items[3].recommended",
+                    "5")
+                .body())
+        .contains("id=\"items-3-set-fault\"><p>set is missing. Add it.");
+  }
+
+  @Test
+  void aRecordThatChangedMeanwhileIsShownBeforeAnythingIsKept() throws Exception {
+    String base = window.start("K7-right", "right");
+    String page = window.page(base + "/assessment");
+    send(base, "closing", "skin", "no marks");
+    HttpResponse<String> sent =
+        window.send(
+            base + "/assessment",
+            "record-head",
+            OpenWindow.head(page),
+            "sock-ply",
+            "3",
+            "by-initials",
+            "AB");
+    assertThat(sent.statusCode()).isEqualTo(422);
+    assertThat(sent.body()).contains("The record has changed", "value=\"3\"");
+    assertThat(window.page(base + "/record")).contains("kept up to entry 2");
+  }
+
+  @Test
+  void whatLooksLikeANameIsRefusedUntilSomebodyIsSure() throws Exception {
+    String base = window.start("K7-right", "right");
+    HttpResponse<String> refused = send(base, "arriving", "text", "Call +49 170 1234567 please");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("name=\"is-sure\"");
+    assertThat(
+            send(base, "arriving", "text", "Call +49 170 1234567 please", "is-sure", "yes").body())
+        .contains("Kept as entry 2");
+  }
+
+  @Test
+  void whatPeopleWriteIsNeverMarkup() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(send(base, "arriving", "text", "<script>alert(1)</script>").body())
+        .contains("&lt;script&gt;")
+        .doesNotContain("<script>alert");
+  }
+
+  @Test
+  void theLanguageIsTheReadersAndCanBeChosen() throws Exception {
+    assertThat(window.ask(window.own("/").header("Accept-Language", "de-DE,de;q=0.9")).body())
+        .contains("<html lang=\"de\">", "Akte anlegen");
+    HttpResponse<String> chosen = window.send("/language", "language", "de");
+    assertThat(chosen.headers().firstValue("Set-Cookie").orElseThrow()).startsWith("language=de;");
+  }
+
+  private HttpResponse<String> send(String base, String step, String... fields) throws Exception {
+    String[] all = new String[fields.length + 4];
+    System.arraycopy(fields, 0, all, 0, fields.length);
+    all[fields.length] = "record-head";
+    all[fields.length + 1] = OpenWindow.head(window.page(base + "/" + step));
+    all[fields.length + 2] = "by-initials";
+    all[fields.length + 3] = "AB";
+    return window.send(base + "/" + step, all);
+  }
+
+  private static String value(String page, String name) {
+    String lead = "name=\"" + name + "\" value=\"";
+    int at = page.indexOf(lead) + lead.length();
+    return page.substring(at, page.indexOf('"', at));
+  }
+}

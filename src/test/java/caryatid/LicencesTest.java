@@ -1,11 +1,15 @@
 package caryatid;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -13,7 +17,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** Holds the tables of docs/licences.md against the libraries the tests run with. */
+/**
+ * Compares the tables of docs/licences.md with the libraries the tests run with, and with the bill
+ * of materials.
+ */
 class LicencesTest {
   private static final Pattern ROW = Pattern.compile("(?m)^\\| (\\S+) \\| (\\d\\S*) \\| ");
 
@@ -21,10 +28,63 @@ class LicencesTest {
   private static final Pattern RUNNER =
       Pattern.compile("surefire-.*|common-java5-.*|junit-platform-(launcher|reporting)-.*");
 
+  private static final String BILL = "caryatid.bill";
+  private static final String TESTS_ALONE = "## What only the tests use";
+
+  /** What POMs call licences that have a short name. */
+  private static final Map<String, String> SHORT_NAMES =
+      Map.of(
+          "GNU Lesser General Public Licence", "LGPL-2.1",
+          "GNU Lesser General Public License (LGPL), Version 2.1", "LGPL-2.1",
+          "Mozilla Public License Version 2.0", "MPL-2.0");
+
   @Test
   void eachLibraryHasItsRowAndEachRowItsLibrary() throws IOException {
     assertThat(rows(Path.of("docs", "licences.md")))
         .containsExactlyInAnyOrderElementsOf(libraries());
+  }
+
+  /** The bill says what each POM says; a row may say more, never something else. */
+  @Test
+  void eachLicenceOfTheBillOfMaterialsStandsInItsRow() throws IOException {
+    assumeThat(Path.of(System.getProperty(BILL, "none")))
+        .as("the bill of materials, made by an online build with the checks")
+        .exists();
+    String document = Files.readString(Path.of("docs", "licences.md"));
+    Set<String> first = new TreeSet<>();
+    for (String line : document.substring(0, document.indexOf(TESTS_ALONE)).split("\n")) {
+      if (ROW.matcher(line).find()) {
+        String[] cells = line.split(" *[|] *");
+        first.add(cells[1] + "-" + cells[2]);
+      }
+    }
+    Set<String> listed = new TreeSet<>();
+    for (JsonNode component : bill()) {
+      String library = component.get("name").asText() + "-" + component.get("version").asText();
+      listed.add(library);
+      assertThat(component.get("hashes")).as(library).isNotEmpty();
+      assertThat(component.get("licenses")).as(library).isNotEmpty();
+      for (JsonNode licence : component.get("licenses")) {
+        assertThat(row(document, component)).contains(shortName(licence.get("license")));
+      }
+    }
+    assertThat(listed).isEqualTo(first);
+  }
+
+  private static JsonNode bill() throws IOException {
+    return new ObjectMapper().readTree(new File(System.getProperty(BILL))).get("components");
+  }
+
+  private static String row(String document, JsonNode component) {
+    String start =
+        "| " + component.get("name").asText() + " | " + component.get("version").asText() + " |";
+    return document.lines().filter(line -> line.startsWith(start)).findFirst().orElse("");
+  }
+
+  private static String shortName(JsonNode licence) {
+    return licence.has("id")
+        ? licence.get("id").asText()
+        : SHORT_NAMES.getOrDefault(licence.get("name").asText(), licence.get("name").asText());
   }
 
   private static Set<String> rows(Path document) throws IOException {

@@ -36,7 +36,7 @@ public final class AnyResult {
 
   private Object of(Type type, String name) {
     if (type instanceof ParameterizedType generic) {
-      return ofGeneric((Class<?>) generic.getRawType(), generic.getActualTypeArguments(), name);
+      return ofGeneric((Class<?>) generic.getRawType(), generic.getActualTypeArguments());
     }
     Class<?> plain = (Class<?>) type;
     if (plain == Topic.class) {
@@ -49,7 +49,7 @@ public final class AnyResult {
     return plain.isRecord() ? record(plain) : simple(plain, name);
   }
 
-  private Object ofGeneric(Class<?> raw, Type[] of, String name) {
+  private Object ofGeneric(Class<?> raw, Type[] of) {
     if (raw == Optional.class) {
       return random.nextBoolean() ? Optional.of(of(of[0], "")) : Optional.empty();
     }

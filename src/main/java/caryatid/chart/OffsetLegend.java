@@ -37,9 +37,9 @@ final class OffsetLegend {
 
   List<Mark> marks() {
     band(entry("Key.TARGET"));
-    result("OffsetsDrawing.WITHIN", Verdict.WITHIN);
+    result(Verdict.WITHIN.code(), Verdict.WITHIN);
     result("OffsetsDrawing.TOO_CLOSE", Verdict.INSIDE_TOO_CLOSE);
-    result("OffsetsDrawing.OUTSIDE", Verdict.OUTSIDE);
+    result(Verdict.OUTSIDE.code(), Verdict.OUTSIDE);
     return marks;
   }
 

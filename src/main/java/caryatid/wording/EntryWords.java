@@ -5,6 +5,7 @@ import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
 import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.Choices;
 import caryatid.entry.form.ContentToAnswers;
 import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
@@ -33,6 +34,9 @@ public final class EntryWords {
 
   /** Fields that the program works out with more digits than anybody reads. */
   private static final Set<String> WORKED_OUT = Set.of("offset-mm", "expanded-mm");
+
+  /** The field that says whether a tolerance is met. */
+  private static final String RESULT = "result";
 
   /** Fields with words of the program's own vocabulary. */
   private static final Set<String> CHOICES =
@@ -101,6 +105,9 @@ public final class EntryWords {
       return name(key, name.code(), name.text());
     }
     String text = ((Answers.Value.Words) value).text();
+    if (key.equals(RESULT)) {
+      return wording.word(Choices.RESULT.constant(text).orElseThrow());
+    }
     return CHOICES.contains(key) ? wording.word("Choice." + text.replace(' ', '-')) : text;
   }
 

@@ -49,18 +49,12 @@ public final class ResultWords {
    * @param highestMm the largest offset that meets it, mm
    */
   public String result(Verdict verdict, double offsetMm, double lowestMm, double highestMm) {
-    String key = key(verdict);
-    return verdict.tooClose()
-        ? wording.fill(key, Argument.text(whole(edgeMm(offsetMm, lowestMm, highestMm))))
-        : wording.word(key);
-  }
-
-  private static String key(Verdict verdict) {
+    double edgeMm = edgeMm(offsetMm, lowestMm, highestMm);
     return switch (verdict) {
-      case WITHIN -> "ResultWords.WITHIN";
-      case INSIDE_TOO_CLOSE -> "ResultWords.INSIDE_TOO_CLOSE";
-      case OUTSIDE_TOO_CLOSE -> "ResultWords.OUTSIDE_TOO_CLOSE";
-      case OUTSIDE -> "ResultWords.OUTSIDE";
+      case WITHIN -> "● " + wording.word(verdict);
+      case INSIDE_TOO_CLOSE -> fill("INSIDE_TOO_CLOSE", edgeMm);
+      case OUTSIDE_TOO_CLOSE -> fill("OUTSIDE_TOO_CLOSE", edgeMm);
+      case OUTSIDE -> "× " + wording.word(verdict);
     };
   }
 

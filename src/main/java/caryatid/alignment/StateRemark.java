@@ -15,6 +15,8 @@ public enum StateRemark implements Topic {
   TOLERANCE_TOO_NARROW("StateRemark.TOLERANCE_TOO_NARROW", Weight.IMPORTANT),
   /** The same without it. Arguments: plane, landmark, side, half-widths. */
   TOLERANCE_UNDECIDABLE("StateRemark.TOLERANCE_UNDECIDABLE", Weight.IMPORTANT),
+  /** Arguments: what is beyond a maker's limit, as the sheet has it. */
+  BEYOND_LIMIT("StateRemark.BEYOND_LIMIT", Weight.SAFETY),
   /** Arguments: the answers, as the sheet has them. */
   AS_MEANT("StateRemark.AS_MEANT", Weight.IMPORTANT),
   ONE_STAND("StateRemark.ONE_STAND", Weight.NOTE),

@@ -39,14 +39,18 @@ final class StateRemarks {
     judged.findings().stream()
         .filter(f -> trial.rule().guarded() && !f.decidable())
         .forEach(f -> remarks.add(tooNarrow(f, offsets)));
-    if (!trial.asMeant().isEmpty()) {
-      remarks.add(
-          Remark.of(StateRemark.AS_MEANT, Argument.text(String.join("; ", trial.asMeant()))));
-    }
+    answers(StateRemark.BEYOND_LIMIT, trial.beyondLimits()).ifPresent(remarks::add);
+    answers(StateRemark.AS_MEANT, trial.otherAnswers()).ifPresent(remarks::add);
     remarks.add(
         Remark.of(stands.size() == 1 ? StateRemark.ONE_STAND : StateRemark.LANDMARKS_SHARED));
     judged.findings().forEach(f -> remarks.add(smallestDifference(f, offsets)));
     return remarks;
+  }
+
+  private static Optional<Remark> answers(StateRemark topic, List<String> answers) {
+    return answers.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Remark.of(topic, Argument.text(String.join("; ", answers))));
   }
 
   private static List<Remark> rule(DecisionRule rule) {

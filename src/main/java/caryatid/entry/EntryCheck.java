@@ -64,8 +64,12 @@ public final class EntryCheck {
   }
 
   private static Optional<LimitedQuantity> limited(BenchAlignment.Item item) {
-    return item.item().is(BenchItem.ANKLE) && item.unit() == SettingUnit.DEG
-        ? Optional.of(LimitedQuantity.PLANTARFLEXION)
+    if (item.item().is(BenchItem.ANKLE) && item.unit() == SettingUnit.DEG) {
+      return Optional.of(LimitedQuantity.PLANTARFLEXION);
+    }
+    // A torque of 0 says that it is not secured, which leads the record until it is.
+    return item.isTorque() && item.set().signum() != 0
+        ? Optional.of(LimitedQuantity.FASTENER_TORQUE)
         : Optional.empty();
   }
 

@@ -58,6 +58,9 @@ public record TrialSheet(
     GeometryLimits limits,
     List<String> asMeant,
     Notes notes) {
+  /** How an answer begins that says that a limit stated by a component's maker is exceeded. */
+  public static final String BEYOND_LIMIT = "beyond limit: ";
+
   /**
    * @throws IllegalArgumentException if there is no landmark or a number is out of its range
    */
@@ -76,5 +79,18 @@ public record TrialSheet(
     landmarks = List.copyOf(landmarks);
     targets = List.copyOf(targets);
     asMeant = List.copyOf(asMeant);
+  }
+
+  /** What it says is meant although a component's maker states another limit. */
+  public List<String> beyondLimits() {
+    return asMeant.stream()
+        .filter(answer -> answer.startsWith(BEYOND_LIMIT))
+        .map(answer -> answer.substring(BEYOND_LIMIT.length()))
+        .toList();
+  }
+
+  /** Everything else that it says is meant. */
+  public List<String> otherAnswers() {
+    return asMeant.stream().filter(answer -> !answer.startsWith(BEYOND_LIMIT)).toList();
   }
 }

@@ -5,6 +5,7 @@ import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile.Role;
+import caryatid.entry.StandSummary;
 import caryatid.fitting.Addition;
 import caryatid.fitting.Addition.Attached;
 import caryatid.fitting.CorrectionCheck;
@@ -23,6 +24,7 @@ import caryatid.sheet.TrialSheet;
 import caryatid.store.DuplicateStandCheck;
 import caryatid.store.StoredRecord;
 import caryatid.usecase.Check.Checked;
+import caryatid.views.MakersLimits;
 import caryatid.views.StandQuestions;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -107,9 +109,12 @@ public final class KeepStand {
     }
     StandEntry.requireOwn(record, sheet(checked.result()));
     DuplicateStandCheck.require(record, stand);
+    List<Question> all = new ArrayList<>(checked.open());
+    if (stand.content() instanceof StandSummary summary) {
+      all.addAll(MakersLimits.questions(record.valid(), summary));
+    }
     List<Question> open =
-        StandQuestions.of(
-            record, checked.result().state(), last(stored), checked.open(), corrected());
+        StandQuestions.of(record, checked.result().state(), last(stored), all, corrected());
     if (!open.isEmpty()) {
       throw BadInput.asked(Place.of(inputs.sheet().name()), open);
     }

@@ -8,10 +8,14 @@ import caryatid.entry.Range;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
+import caryatid.entry.form.Choices;
 import caryatid.remark.Argument;
+import caryatid.remark.Question;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import caryatid.sheet.TrialSheet;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +23,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Compares the wearer and the shoes with the limits that the makers of the components state. */
-final class MakersLimits {
+public final class MakersLimits {
   private final List<Entry> entries;
   private final List<Remark> remarks = new ArrayList<>();
 
@@ -38,6 +42,78 @@ final class MakersLimits {
     MakersLimits limits = new MakersLimits(entries);
     CurrentComponent.of(entries).forEach(component -> limits.check(component.limits()));
     return List.copyOf(limits.remarks);
+  }
+
+  /**
+   * What a stand exceeds that is to be kept: its body mass, its heel, and the wearer's own setting
+   * that no later one brought within the limits.
+   *
+   * @param entries the entries that are valid, in order of time
+   */
+  public static List<Question> questions(List<Entry> entries, StandSummary stand) {
+    MakersLimits limits = new MakersLimits(entries);
+    return CurrentComponent.of(entries).stream()
+        .map(CurrentComponent::limits)
+        .flatMap(component -> limits.questions(component, stand))
+        .toList();
+  }
+
+  private Stream<Question> questions(ComponentLimits component, StandSummary stand) {
+    return Stream.of(
+            stand
+                .bodyMassKg()
+                .or(() -> written().reduce((earlier, later) -> later))
+                .filter(mass -> isAbove(mass, component))
+                .map(mass -> massQuestion(component, mass)),
+            stand
+                .heelHeightMm()
+                .filter(heel -> isOutside(heel, component))
+                .map(heel -> heelQuestion(RecordQuestion.HEEL_BEYOND_LIMITS, component, heel)),
+            ownHeel(component)
+                .map(
+                    heel ->
+                        heelQuestion(RecordQuestion.OWN_SETTING_BEYOND_LIMITS, component, heel)))
+        .flatMap(Optional::stream);
+  }
+
+  private static Question massQuestion(ComponentLimits component, BigDecimal mass) {
+    BigDecimal highest = component.bodyMassHighestKg().orElseThrow();
+    return Question.of(
+        RecordQuestion.MASS_ABOVE_LIMIT,
+        answer(component) + "up to " + upTo(mass) + " kg, allowed " + rounded(highest) + " kg",
+        Argument.text(name(component)),
+        LegSuffix.behind(component.side()),
+        kg(mass),
+        kg(highest));
+  }
+
+  private static Question heelQuestion(
+      RecordQuestion topic, ComponentLimits component, BigDecimal heelMm) {
+    String own = topic == RecordQuestion.OWN_SETTING_BEYOND_LIMITS ? "set to heel " : "heel ";
+    Argument lowest = limit(component.heelHeightLowestMm(), Range.HEEL_MM.lowest());
+    Argument highest = limit(component.heelHeightHighestMm(), Range.HEEL_MM.highest());
+    return Question.of(
+        topic,
+        answer(component) + own + rounded(heelMm) + " mm",
+        Argument.text(name(component)),
+        LegSuffix.behind(component.side()),
+        Argument.of(heelMm.doubleValue(), Unit.MM),
+        lowest,
+        highest);
+  }
+
+  private static String answer(ComponentLimits component) {
+    String leg = component.side().map(side -> " " + Choices.SIDE.code(side)).orElse("");
+    return TrialSheet.BEYOND_LIMIT + name(component) + leg + ", ";
+  }
+
+  /** What the plates weigh differs a little from stand to stand. */
+  private static String upTo(BigDecimal massKg) {
+    return massKg.setScale(0, RoundingMode.CEILING).toPlainString();
+  }
+
+  private static String rounded(BigDecimal number) {
+    return number.setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
   }
 
   private void check(ComponentLimits component) {
@@ -76,10 +152,7 @@ final class MakersLimits {
 
   /** Open until the wearer sets it within the range. */
   private void ownSetting(ComponentLimits component, Argument what) {
-    Entry.contents(entries, OwnSetting.class)
-        .reduce((earlier, later) -> later)
-        .flatMap(OwnSetting::heelHeightSetMm)
-        .filter(heel -> isOutside(heel, component))
+    ownHeel(component)
         .ifPresent(
             heel ->
                 remarks.add(
@@ -92,16 +165,22 @@ final class MakersLimits {
                         limit(component.heelHeightHighestMm(), Range.HEEL_MM.highest()))));
   }
 
+  private Optional<BigDecimal> ownHeel(ComponentLimits component) {
+    return Entry.contents(entries, OwnSetting.class)
+        .reduce((earlier, later) -> later)
+        .flatMap(OwnSetting::heelHeightSetMm)
+        .filter(heel -> isOutside(heel, component));
+  }
+
   private static Argument limit(Optional<BigDecimal> stated, double otherwise) {
     return Argument.of(stated.map(BigDecimal::doubleValue).orElse(otherwise), Unit.MM);
   }
 
   private void mass(
       ComponentLimits component, Argument what, LimitRemark remark, Stream<BigDecimal> masses) {
-    Optional<BigDecimal> heaviest = component.bodyMassHighestKg();
     masses
         .reduce((earlier, later) -> later)
-        .filter(mass -> heaviest.filter(h -> mass.compareTo(h) > 0).isPresent())
+        .filter(mass -> isAbove(mass, component))
         .ifPresent(
             mass ->
                 remarks.add(
@@ -109,7 +188,7 @@ final class MakersLimits {
                         remark,
                         what,
                         kg(mass),
-                        kg(heaviest.orElseThrow()),
+                        kg(component.bodyMassHighestKg().orElseThrow()),
                         LegSuffix.behind(component.side()))));
   }
 
@@ -134,6 +213,10 @@ final class MakersLimits {
 
   private static boolean isMeasured(StandSummary stood) {
     return stood.bodyMassFrom().filter(BodyMassSource.PLATE::equals).isPresent();
+  }
+
+  private static boolean isAbove(BigDecimal mass, ComponentLimits component) {
+    return component.bodyMassHighestKg().filter(highest -> mass.compareTo(highest) > 0).isPresent();
   }
 
   private static boolean isOutside(int grade, ComponentLimits component) {

@@ -12,6 +12,14 @@ enum RecordQuestion implements Topic {
   TARGET_FROM_ELSEWHERE("RecordQuestion.TARGET_FROM_ELSEWHERE"),
   /** Arguments: landmark, plane, source, entry of the components. */
   TARGET_OF_OLD_COMPONENT("RecordQuestion.TARGET_OF_OLD_COMPONENT"),
+  /** Arguments: recording, entry. */
+  SAME_RECORDING("RecordQuestion.SAME_RECORDING"),
+  /** Arguments: component, leg, body mass, highest. */
+  MASS_ABOVE_LIMIT("RecordQuestion.MASS_ABOVE_LIMIT"),
+  /** Arguments: component, leg, heel height, lowest, highest. */
+  HEEL_BEYOND_LIMITS("RecordQuestion.HEEL_BEYOND_LIMITS"),
+  /** The wearer's own setting. Arguments: the same. */
+  OWN_SETTING_BEYOND_LIMITS("RecordQuestion.OWN_SETTING_BEYOND_LIMITS"),
   /** Arguments: time, entry. */
   SAME_TIME("RecordQuestion.SAME_TIME"),
   /** Arguments: mass now, mass then. */

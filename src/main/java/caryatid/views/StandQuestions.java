@@ -5,6 +5,7 @@ import caryatid.alignment.StateQuestions;
 import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
 import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
@@ -12,6 +13,7 @@ import caryatid.fitting.FittingRecord;
 import caryatid.geometry.Plane;
 import caryatid.loadline.LoadLineQuestion;
 import caryatid.loadline.Target;
+import caryatid.recording.model.Provenance;
 import caryatid.remark.Argument;
 import caryatid.remark.Question;
 import caryatid.remark.Unit;
@@ -81,6 +83,7 @@ public final class StandQuestions {
         .forEach(asked.questions::add);
     trial.components().forEach(asked::component);
     trial.targets().forEach(asked::target);
+    state.stands().forEach(stand -> asked.recording(stand.recording()));
     asked.time();
     asked.mass();
     asked.last.ifPresent(
@@ -193,6 +196,27 @@ public final class StandQuestions {
             then,
             Argument.count(entry),
             now));
+  }
+
+  /** No two stands give the same recording, to the last digit. */
+  private void recording(Provenance recording) {
+    valid.stream()
+        .filter(e -> e.kind() == EntryKind.STAND)
+        .filter(e -> e.files().stream().anyMatch(file -> isSame(e, file, recording)))
+        .findFirst()
+        .ifPresent(
+            e ->
+                questions.add(
+                    Question.of(
+                        RecordQuestion.SAME_RECORDING,
+                        recording.name() + " as in entry " + e.number(),
+                        Argument.text(recording.name()),
+                        Argument.count(e.number()))));
+  }
+
+  private boolean isSame(Entry entry, KeptFile file, Provenance recording) {
+    return file.is() == KeptFile.Role.RECORDING
+        && record.digest(entry, file).filter(recording.sha512()::equals).isPresent();
   }
 
   /** A sheet that was used before, perhaps yesterday, still says when that was. */

@@ -34,6 +34,7 @@ class RecordSafetyTest {
         sheet,
         Files.readString(SAMPLES.resolve("shoe.yaml"))
             .replace("T14:30", "T" + time)
+            .replace("left sagittal'", "left sagittal', 'shoe.txt as in entry 2'")
             .replace("forward-mm: 316", "forward-mm: " + kneeForwardMm));
     Run run =
         Run.caryatid(

@@ -22,6 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 class DamagedArchiveTest {
   private static final int STARTS = Integer.getInteger("starts", 100);
 
+  private final Random random = new Random(20261127);
+
   @TempDir private Path folder;
   private Checkout checkout;
   private Start sound;
@@ -41,28 +43,54 @@ class DamagedArchiveTest {
   /** The disk's flaw: neither size nor time of the file says anything. */
   @Test
   void flippedBitsChangeNoNumber() throws Exception {
-    Random random = new Random(20261127);
-    for (int i = 0; i < STARTS; i++) {
+    for (int start = 0; start < STARTS; start++) {
       byte[] bytes = archive.clone();
-      // Every fourth in what comes before the classes: sizes, addresses, sums.
-      int place = random.nextInt(i % 4 == 0 ? 8192 : bytes.length);
+      int place = place(start);
       bytes[place] ^= (byte) (1 << random.nextInt(8));
-      put(bytes, true);
-      assertThat(check()).as("flipped at %d", place).isEqualTo(sound);
-      noCrash();
-      put(archive, true);
-      Files.deleteIfExists(checkout.target("start.jsa.refused"));
+      unnoticed(bytes, "flipped at " + place);
     }
   }
 
   @Test
-  void zerosAndHalvesChangeNoNumber() throws Exception {
+  void zerosChangeNoNumber() throws Exception {
+    for (int start = 0; start < STARTS; start++) {
+      byte[] bytes = archive.clone();
+      int place = place(start);
+      int end = Math.min(bytes.length, place + 1 + random.nextInt(1 << random.nextInt(24)));
+      Arrays.fill(bytes, place, end, (byte) 0);
+      unnoticed(bytes, "zeros from " + place + " to " + end);
+    }
+  }
+
+  /** The size tells: the archive is made again at once, which takes seconds each time. */
+  @Test
+  void aCutChangesNoNumberAndIsMendedAtOnce() throws Exception {
+    for (int start = 0; start < (STARTS + 3) / 4; start++) {
+      int place = place(start);
+      damaged(Arrays.copyOf(archive, place), start % 2 == 0, "cut at " + place);
+    }
+  }
+
+  @Test
+  void partsWithoutContentChangeNoNumber() throws Exception {
     for (int part = 0; part < 4; part++) {
-      damaged(Arrays.copyOf(archive, archive.length * part / 4), true);
       byte[] zeroed = archive.clone();
       Arrays.fill(zeroed, zeroed.length * part / 4, zeroed.length * (part + 1) / 4, (byte) 0);
-      damaged(zeroed, part % 2 == 0);
+      damaged(zeroed, part % 2 == 0, "part " + part);
     }
+  }
+
+  /** Every fourth in what comes before the classes: sizes, addresses, sums. */
+  private int place(int start) {
+    return random.nextInt(start % 4 == 0 ? 8192 : archive.length);
+  }
+
+  private void unnoticed(byte[] bytes, String how) throws Exception {
+    put(bytes, true);
+    assertThat(check()).as(how).isEqualTo(sound);
+    noCrash();
+    put(archive, true);
+    Files.deleteIfExists(checkout.target("start.jsa.refused"));
   }
 
   @Test
@@ -79,10 +107,10 @@ class DamagedArchiveTest {
     assertThat(checkout.target("start.jsa.refused")).doesNotExist();
   }
 
-  private void damaged(byte[] bytes, boolean sameTime) throws Exception {
+  private void damaged(byte[] bytes, boolean sameTime, String how) throws Exception {
     put(bytes, sameTime);
-    assertThat(check()).isEqualTo(sound);
-    assertThat(check()).isEqualTo(sound);
+    assertThat(check()).as(how).isEqualTo(sound);
+    assertThat(check()).as(how).isEqualTo(sound);
     assertThat(checkout.target("start.jsa")).hasSize(archive.length);
     noCrash();
   }

@@ -8,8 +8,6 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.sheet.yaml.InputValue;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,14 +21,14 @@ public final class FormReader {
 
   public static final String TEXT = "text";
 
-  private static final int MOST_DECIMALS = 9;
-
   private final List<Problem> problems = new ArrayList<>();
 
   private final NameNotation notation;
+  private final SingleReader singles;
 
   private FormReader(NameNotation notation) {
     this.notation = notation;
+    this.singles = new SingleReader(notation, problems);
   }
 
   /**
@@ -56,8 +54,8 @@ public final class FormReader {
         FormFault.OUT_OF_RANGE,
         Argument.text(key),
         Argument.text(number.toPlainString()),
-        Argument.text(plain(range.lowest())),
-        Argument.text(plain(range.highest())));
+        Argument.text(SingleReader.plain(range.lowest())),
+        Argument.text(SingleReader.plain(range.highest())));
   }
 
   private Answers group(String path, Form form, InputValue.Group given) {
@@ -67,7 +65,7 @@ public final class FormReader {
             member.getValue().place(),
             FormFault.UNKNOWN_KEY,
             Argument.text(path + member.getKey()),
-            Argument.text(list(form.keys())));
+            Argument.text(String.join(", ", form.keys())));
       }
     }
     Map<String, Answers.Value> values = new LinkedHashMap<>();
@@ -111,7 +109,7 @@ public final class FormReader {
           given.place(),
           FormFault.MISSING_CHOICE,
           Argument.text(name),
-          Argument.text(list(choice.words())));
+          Argument.text(String.join(", ", choice.words())));
     } else if (field.required()) {
       bad(given.place(), FormFault.MISSING, Argument.text(name));
     }
@@ -125,16 +123,9 @@ public final class FormReader {
     if (type instanceof FieldType.Name names) {
       return name(name, names, given);
     }
-    if (!(given instanceof InputValue.Single single)) {
-      return wrong(given, FormFault.NOT_WORDS, name);
-    }
-    if (type instanceof FieldType.Number number) {
-      return number(name, number, single);
-    }
-    if (type instanceof FieldType.YesNo) {
-      return yesNo(name, single);
-    }
-    return words(name, type, single);
+    return given instanceof InputValue.Single single
+        ? singles.read(name, type, single)
+        : wrong(given, FormFault.NOT_WORDS, name);
   }
 
   private Optional<Answers.Value> rows(String name, Form form, InputValue given) {
@@ -153,94 +144,6 @@ public final class FormReader {
     return Optional.of(new Answers.Value.Rows(rows));
   }
 
-  private Optional<Answers.Value> number(
-      String name, FieldType.Number type, InputValue.Single given) {
-    Optional<BigDecimal> read = number(given);
-    if (read.isEmpty()) {
-      return wrong(given, FormFault.NOT_A_NUMBER, name, given.text());
-    }
-    double value = read.get().doubleValue();
-    if (!(value >= type.lowest() && value <= type.highest())) {
-      return wrong(
-          given,
-          FormFault.OUT_OF_RANGE,
-          name,
-          given.text(),
-          plain(type.lowest()),
-          plain(type.highest()));
-    }
-    BigDecimal number = read.get().stripTrailingZeros();
-    if (number.scale() > (type.whole() ? 0 : MOST_DECIMALS)) {
-      return wrong(
-          given,
-          type.whole() ? FormFault.NOT_WHOLE : FormFault.TOO_MANY_DIGITS,
-          name,
-          given.text());
-    }
-    return Optional.of(new Answers.Value.Amount(number));
-  }
-
-  private static Optional<BigDecimal> number(InputValue.Single given) {
-    boolean could = given.kind() == InputValue.Kind.NUMBER || given.kind() == InputValue.Kind.ANY;
-    // No exponents of many digits: they would make a short text a number of a million digits.
-    if (!could || !given.text().matches("[+-]?\\d{1,20}(\\.\\d{1,20})?([eE][+-]?\\d{1,2})?")) {
-      return Optional.empty();
-    }
-    return Optional.of(new BigDecimal(given.text()));
-  }
-
-  private Optional<Answers.Value> yesNo(String name, InputValue.Single given) {
-    boolean yes = given.text().equals("true") || given.text().equals("yes");
-    boolean no = given.text().equals("false") || given.text().equals("no");
-    boolean could = given.kind() == InputValue.Kind.YES_NO || given.kind() == InputValue.Kind.ANY;
-    if (!could || !(yes || no)) {
-      return wrong(given, FormFault.NOT_YES_NO, name, given.text());
-    }
-    return Optional.of(new Answers.Value.YesNo(yes));
-  }
-
-  private Optional<Answers.Value> words(String name, FieldType type, InputValue.Single given) {
-    boolean could = given.kind() == InputValue.Kind.WORDS || given.kind() == InputValue.Kind.ANY;
-    if (!could || given.text().isBlank()) {
-      return wrong(given, FormFault.NOT_WORDS, name);
-    }
-    if (type instanceof FieldType.Choice choice) {
-      return choice(name, choice, given);
-    }
-    if (type instanceof FieldType.Day && !isDay(given.text())) {
-      return wrong(given, FormFault.NOT_A_DAY, name, given.text());
-    }
-    return Optional.of(new Answers.Value.Words(given.text()));
-  }
-
-  /** Typed text may leave blanks out, or have a dot between units. */
-  private Optional<Answers.Value> choice(
-      String name, FieldType.Choice type, InputValue.Single given) {
-    Optional<String> chosen =
-        type.words().stream()
-            .filter(
-                w ->
-                    notation == NameNotation.INPUT
-                        ? plain(w).equals(plain(given.text()))
-                        : w.equals(given.text()))
-            .findFirst();
-    return chosen.isPresent()
-        ? chosen.map(Answers.Value.Words::new)
-        : wrong(given, FormFault.NO_SUCH_CHOICE, name, given.text(), list(type.words()));
-  }
-
-  private static String plain(String words) {
-    return words.replaceAll("[\\s\\p{Z}\u00b7\u22c5*.]", "");
-  }
-
-  private static boolean isDay(String text) {
-    try {
-      return LocalDate.parse(text).getYear() > 0;
-    } catch (DateTimeParseException e) {
-      return false;
-    }
-  }
-
   private Optional<Answers.Value> name(String path, FieldType.Name type, InputValue given) {
     if (notation != NameNotation.WORDS && given instanceof InputValue.Group group) {
       return name(path, type.vocabulary(), group);
@@ -248,7 +151,8 @@ public final class FormReader {
     if (notation == NameNotation.CODES || !(given instanceof InputValue.Single single)) {
       return wrong(given, FormFault.NOT_WORDS, path);
     }
-    return words(path, type, single)
+    return singles
+        .read(path, type, single)
         .map(words -> new Answers.Value.Name(Optional.empty(), single.text()));
   }
 
@@ -268,23 +172,10 @@ public final class FormReader {
   }
 
   private Optional<Answers.Value> wrong(InputValue given, FormFault fault, String... arguments) {
-    List<Argument> texts = new ArrayList<>();
-    for (String argument : arguments) {
-      texts.add(Argument.text(argument));
-    }
-    problems.add(new Problem(given.place(), fault, texts));
-    return Optional.empty();
+    return singles.wrong(given, fault, arguments);
   }
 
   private void bad(Place place, FormFault fault, Argument... arguments) {
     problems.add(Problem.at(place, fault, arguments));
-  }
-
-  private static String list(List<String> words) {
-    return String.join(", ", words);
-  }
-
-  private static String plain(double number) {
-    return new BigDecimal(number).toPlainString();
   }
 }

@@ -38,22 +38,23 @@ public final class LoadedPlates {
   /**
    * All plates, in their order, with what is known of their units; empty for an empty plate.
    *
+   * @param units decides the units of a plate's columns
    * @param earlier what was found before
    */
-  public Outcome<Map<PlateColumns, Optional<PlateUnits>>> find(StageFindings earlier) {
+  public Outcome<Map<PlateColumns, Optional<PlateUnits>>> find(
+      UnitFinder units, StageFindings earlier) {
     StageFindings findings = earlier;
     Map<PlateColumns, Optional<PlateUnits>> plates = new LinkedHashMap<>();
     Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
-    UnitFinder finder = new UnitFinder(table.head(), file);
     for (PlateColumns plan : table.plan().plates()) {
       if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
         findings = findings.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
         plates.put(plan, Optional.empty());
       } else {
-        Outcome<PlateUnits> units = finder.units(plan);
-        findings = findings.and(units.findings());
-        loaded.put(plan, units.value());
-        plates.put(plan, Optional.of(units.value()));
+        Outcome<PlateUnits> known = units.units(plan);
+        findings = findings.and(known.findings());
+        loaded.put(plan, known.value());
+        plates.put(plan, Optional.of(known.value()));
       }
     }
     if (loaded.isEmpty() && findings.clean()) {

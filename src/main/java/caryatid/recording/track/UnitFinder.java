@@ -28,15 +28,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Finds the units of a plate's quantities: in the header or a row of units, above the table, in the
- * description; where two of them state one, they must agree.
+ * Decides the units of a plate's columns, quantity by quantity: in the header or a row of units,
+ * above the table, in the description; where two of them state one, they must agree.
  */
-final class UnitFinder {
+public final class UnitFinder {
   private final HeaderBlock head;
   private final Preamble preamble;
   private final StageFindings nothing;
 
-  UnitFinder(HeaderBlock head, String file) {
+  public UnitFinder(HeaderBlock head, String file) {
     this.head = head;
     this.preamble = new Preamble(head);
     this.nothing = StageFindings.none(file);

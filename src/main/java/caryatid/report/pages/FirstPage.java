@@ -47,7 +47,7 @@ public final class FirstPage {
   public List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title()));
-    blocks.add(new Prose(TrialFacts.summary(state.stands(), wording), false));
+    blocks.add(new Prose(TrialSummary.of(state.stands(), wording), false));
     RemarkList remarks = new RemarkList(state, wording);
     remarks
         .of(Weight.SAFETY)

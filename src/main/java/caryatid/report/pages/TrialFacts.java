@@ -1,24 +1,19 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.Stand;
-import caryatid.geometry.Side;
 import caryatid.remark.Argument;
-import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
 import caryatid.report.pages.Block.Fact;
 import caryatid.sheet.Component;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.Stance;
-import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Who stood, when and how, as short facts. */
+/** How the wearer stood and in what, as short facts. */
 final class TrialFacts {
-
   private final Wording wording;
   private final List<Fact> facts = new ArrayList<>();
 
@@ -26,7 +21,7 @@ final class TrialFacts {
     this.wording = wording;
   }
 
-  /** Everything but what the summary says. */
+  /** Everything but what {@link TrialSummary} says. */
   static List<Fact> of(List<Stand> stands, Wording wording) {
     TrialFacts facts = new TrialFacts(wording);
     TrialSheet trial = stands.get(0).trial();
@@ -34,23 +29,6 @@ final class TrialFacts {
     facts.stance(trial);
     facts.prosthesis(trial);
     return facts.facts;
-  }
-
-  /** Who stood, when, in what and how loaded, in one line. */
-  static String summary(List<Stand> stands, Wording wording) {
-    TrialFacts facts = new TrialFacts(wording);
-    TrialSheet trial = stands.get(0).trial();
-    List<String> parts = new ArrayList<>();
-    parts.add(wording.word(trial.level()));
-    parts.add(facts.footwear(trial));
-    parts.add(TimeText.of(trial.at()));
-    if (stands.size() > 1) {
-      parts.add(wording.fill("TrialFacts.COUNT", Argument.count(stands.size())));
-    }
-    for (Side side : trial.side().sides()) {
-      facts.share(stands, side).ifPresent(parts::add);
-    }
-    return String.join(" · ", parts);
   }
 
   private static String key(Stance stance) {
@@ -84,37 +62,6 @@ final class TrialFacts {
         .ifPresent(
             min ->
                 add("WALKED", wording.fill("TrialFacts.MINUTES", Argument.count(Math.round(min)))));
-  }
-
-  private Optional<String> share(List<Stand> stands, Side side) {
-    return meanShare(stands, side)
-        .map(
-            of ->
-                wording.fill(
-                    "TrialFacts.SHARE_OF",
-                    Argument.term(side),
-                    Argument.of(100 * of.value(), Unit.PERCENT),
-                    Argument.of(100 * of.expanded(Estimate.COVERAGE), Unit.PERCENT)));
-  }
-
-  private String footwear(TrialSheet trial) {
-    return wording.fill(
-        "TrialFacts.HEEL",
-        Argument.text(trial.footwear().description()),
-        Argument.of(trial.footwear().heelHeightMm(), Unit.MM));
-  }
-
-  /** The mean share of a side over the stands that know it. */
-  private static Optional<Estimate> meanShare(List<Stand> stands, Side side) {
-    List<Estimate> known =
-        stands.stream()
-            .map(stand -> stand.standing().share())
-            .filter(share -> share.containsKey(side))
-            .map(share -> share.get(side))
-            .toList();
-    return known.stream()
-        .reduce((sum, one) -> sum.plus(1, one))
-        .map(sum -> sum.times(1.0 / known.size()));
   }
 
   private void prosthesis(TrialSheet trial) {

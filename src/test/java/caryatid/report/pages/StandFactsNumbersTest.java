@@ -51,7 +51,7 @@ class StandFactsNumbersTest {
   /** Load share: 1.95996 times 1.1 %; one stand is not counted. */
   @Test
   void theSummaryOfOneStandDoesNotCountIt() {
-    assertThat(plain(TrialFacts.summary(ONE, ENGLISH)))
+    assertThat(plain(TrialSummary.of(ONE, ENGLISH)))
         .isEqualTo(
             "transfemoral · walking shoe, heel height 14.5 mm · 2026-03-04 10:15 +01:00"
                 + " · load on the right 41.2 % ± 2.2 %");

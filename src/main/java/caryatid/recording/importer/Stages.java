@@ -1,0 +1,181 @@
+package caryatid.recording.importer;
+
+import caryatid.geometry.Axes;
+import caryatid.geometry.Axis;
+import caryatid.recording.model.Channel;
+import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ImportFact;
+import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateTrack;
+import caryatid.recording.model.TimeBase;
+import caryatid.recording.table.ExportText;
+import caryatid.recording.table.NumberColumn;
+import caryatid.recording.table.Outcome;
+import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
+import caryatid.recording.table.Preamble;
+import caryatid.recording.table.StageFindings;
+import caryatid.recording.time.PreambleFacts;
+import caryatid.recording.time.TimeBaseFinder;
+import caryatid.recording.time.Timed;
+import caryatid.recording.time.Timeline;
+import caryatid.recording.track.AxesText;
+import caryatid.recording.track.ColumnMapper;
+import caryatid.recording.track.HeaderFacts;
+import caryatid.recording.track.LoadedPlates;
+import caryatid.recording.track.Mapped;
+import caryatid.recording.track.OpenQuestions;
+import caryatid.recording.track.PlateUnits;
+import caryatid.recording.track.Plates;
+import caryatid.recording.track.TableChoice;
+import caryatid.recording.track.TrackBuilder;
+import caryatid.recording.track.TrackLimits;
+import caryatid.recording.track.UnitFinder;
+import caryatid.recording.track.UnitsByMoments;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+
+/**
+ * The stages of reading an export: the bytes parsed, the columns mapped, the rows timed, the
+ * plates' tracks. Each is a value; its findings are those of the stages before it and its own.
+ */
+final class Stages {
+  private final NamedBytes export;
+  private final String file;
+  private final Optional<PlateDescription> description;
+  private final Optional<Axes> axes;
+  private final ExportForm form;
+
+  Stages(NamedBytes export, Optional<PlateDescription> description) {
+    this.export = export;
+    this.file = export.name();
+    this.description = description;
+    this.axes = description.flatMap(PlateDescription::axes);
+    this.form = description.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
+  }
+
+  /** The tables, and the one that holds the plate. */
+  Parsed parsed() {
+    ColumnMapper planner = new ColumnMapper(file, description);
+    Outcome<List<ParsedTable>> read = new ExportText(export, form, planner::plan).read();
+    List<ParsedTable> tables = read.value();
+    Outcome<Optional<ParsedTable>> choice = choice(tables, read.findings());
+    StageFindings findings = read.findings().and(choice.findings());
+    Optional<ParsedTable> shown = choice.value().or(() -> tables.stream().findFirst());
+    if (shown.isPresent()) {
+      findings = findings.and(new HeaderFacts(shown.get(), form).of(file));
+    }
+    if (choice.value().isPresent() && tables.size() > 1) {
+      findings =
+          findings.withFact(
+              ImportFact.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
+    }
+    return new Parsed(choice.value(), shown, findings);
+  }
+
+  /** The table that holds the plate; none where names and columns do not belong together. */
+  private Outcome<Optional<ParsedTable>> choice(List<ParsedTable> tables, StageFindings read) {
+    boolean shifted =
+        read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
+    return shifted
+        ? new Outcome<>(Optional.empty(), StageFindings.none(file))
+        : new TableChoice(form.recording(), file).choose(tables);
+  }
+
+  /** Settles units and axes, or asks for them. */
+  Mapped mapped(ParsedTable table, StageFindings earlier) {
+    UnitFinder units = new UnitFinder(table.head(), file);
+    LoadedPlates finder = new LoadedPlates(table, description, file);
+    Outcome<Map<PlateColumns, Optional<PlateUnits>>> plates = finder.find(units, earlier);
+    Map<PlateColumns, PlateUnits> loaded = Mapped.loaded(plates.value());
+    Axis vertical = finder.vertical(loaded);
+    StageFindings findings = plates.findings().and(axesFacts(loaded, vertical));
+    UnitsByMoments byMoments = new UnitsByMoments(table, vertical, file);
+    for (Map.Entry<PlateColumns, PlateUnits> each : loaded.entrySet()) {
+      findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
+    }
+    if (!findings.has(ImportProblem.COMMA_TWICE)) {
+      findings = findings.and(new OpenQuestions(table, axes, vertical, loaded, file).ask());
+    }
+    return new Mapped(plates.value(), vertical, findings);
+  }
+
+  private StageFindings axesFacts(Map<PlateColumns, PlateUnits> loaded, Axis vertical) {
+    StageFindings nothing = StageFindings.none(file);
+    if (axes.isPresent()) {
+      return nothing.withFact(
+          ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
+    }
+    boolean forces = loaded.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
+    return forces
+        ? nothing.withFact(
+            ImportFact.VERTICAL, Basis.CONCLUDED, Argument.text(String.valueOf(vertical.letter())))
+        : nothing;
+  }
+
+  /**
+   * The times; none are sought in a damaged table.
+   *
+   * @param table the table
+   * @param parsed what was found in the table as it is
+   * @param earlier that, and what was found of its meaning
+   */
+  Timed timed(ParsedTable table, StageFindings parsed, StageFindings earlier) {
+    if (!parsed.clean()) {
+      return Timed.unsought(earlier);
+    }
+    TimeBase base = description.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
+    Preamble preamble = new Preamble(table.head());
+    StageFindings stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
+    Timed found = new TimeBaseFinder(table, base, preamble, file).find(sameRow(table));
+    return found.with(stated.and(found.findings()));
+  }
+
+  private static BiPredicate<Integer, Integer> sameRow(ParsedTable table) {
+    List<NumberColumn> columns =
+        table.plan().plates().stream()
+            .flatMap(PlateColumns::wanted)
+            .distinct()
+            .map(table::column)
+            .toList();
+    return (a, b) -> columns.stream().allMatch(c -> c.at(a) == c.at(b));
+  }
+
+  /** The plates' tracks. */
+  Plates plates(ParsedTable table, Mapped mapped, Timeline timeline, StageFindings earlier) {
+    TrackBuilder tracks = new TrackBuilder(table, axes.orElseThrow(), timeline, description, file);
+    StageFindings findings = earlier;
+    List<PlateTrack> all = new ArrayList<>();
+    for (Map.Entry<PlateColumns, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
+      Outcome<PlateTrack> track = tracks.track(each.getKey(), each.getValue());
+      findings = findings.and(track.findings());
+      all.add(track.value());
+    }
+    boolean usable = all.stream().anyMatch(t -> t.usable().count() > 0);
+    if (!usable && !findings.has(ImportProblem.FAR_OFF)) {
+      boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
+      findings =
+          findings.withProblem(
+              forces ? ImportProblem.UNLOADED : ImportProblem.EMPTY_THROUGHOUT,
+              Argument.of(TrackLimits.LEAST_N, Unit.N));
+    }
+    return new Plates(all, findings);
+  }
+
+  /**
+   * The first stage: a file's bytes read into tables, of which one holds the plate.
+   *
+   * @param table that one; empty, with a problem, where none does
+   * @param shown that one, or else the first
+   * @param findings what was found on the way
+   */
+  record Parsed(Optional<ParsedTable> table, Optional<ParsedTable> shown, StageFindings findings) {}
+}

@@ -21,4 +21,9 @@ enum StateQuestion implements Topic {
   public String code() {
     return code;
   }
+
+  @Override
+  public boolean holdsForSession() {
+    return this == BODY_MASS_DIFFERS;
+  }
 }

@@ -34,16 +34,16 @@ public final class StateQuestions {
   private StateQuestions() {}
 
   /**
-   * The questions that the sheet does not answer, each once.
+   * The questions, whether the sheet answers them or not.
    *
    * @param platesApartMm how far the export's zero of the right foot's plate lies to the right of
    *     the left one's, mm; empty unless both are known
    */
-  public static List<Question> open(AlignmentState state, OptionalDouble platesApartMm) {
+  public static List<Question> of(AlignmentState state, OptionalDouble platesApartMm) {
     TrialSheet trial = state.stands().get(0).trial();
     List<Question> all = new ArrayList<>(SheetQuestions.of(trial));
     state.stands().forEach(stand -> all.addAll(of(stand, platesApartMm)));
-    return unanswered(all, trial);
+    return List.copyOf(all);
   }
 
   /**

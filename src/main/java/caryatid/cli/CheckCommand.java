@@ -15,6 +15,7 @@ import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.Recheck;
 import caryatid.usecase.RecheckResult;
+import caryatid.usecase.SessionCheck;
 import caryatid.usecase.StandReport;
 import caryatid.wording.Language;
 import caryatid.wording.ResultText;
@@ -75,17 +76,16 @@ final class CheckCommand implements Callable<Integer> {
       inputs.description().ifPresent(plate -> to.println(used(plate, wording)));
     }
     Optional<KeepStand> kept = keep.keep(spec, wording);
+    SessionCheck session = keep.session(each -> checked(each, kept), spec);
     if (json) {
-      Check.Checked checked = checked(inputs, kept);
-      out.println(TerminalText.json(new String(StandReport.json(checked.result()), UTF_8)));
-      keep(inputs, checked, kept, wording, spec.commandLine().getErr());
-      return 0;
+      return json(inputs, session, kept, wording);
     }
     StandReport.Order order = report.order(trial.first());
     StandReport.requireFree(order, CaryatidCommand.FILES);
-    CheckQuestions.Answered answered =
+    SessionCheck.Answered answered =
         new CheckQuestions(TerminalPrompt.atTerminal(wording, System.console()), wording)
-            .answered(inputs, each -> checked(each, kept));
+            .answered(inputs, session);
+    remembered(answered, wording, out);
     inputs = answered.inputs();
     Check.Checked checked = answered.checked();
     ResultText.lines(checked.result(), wording)
@@ -101,8 +101,27 @@ final class CheckCommand implements Callable<Integer> {
     return 0;
   }
 
+  private int json(Inputs inputs, SessionCheck session, Optional<KeepStand> kept, Wording wording)
+      throws BadInput, StoreFailure {
+    PrintWriter err = spec.commandLine().getErr();
+    SessionCheck.Answered answered = session.run(inputs);
+    remembered(answered, wording, err);
+    byte[] result = StandReport.json(answered.checked().result());
+    spec.commandLine().getOut().println(TerminalText.json(new String(result, UTF_8)));
+    keep(answered.inputs(), answered.checked(), kept, wording, err);
+    return 0;
+  }
+
   private static String used(NamedBytes plate, Wording wording) {
     return wording.fill("cli.plateUsed", Argument.text(plate.name()));
+  }
+
+  private static void remembered(SessionCheck.Answered answered, Wording wording, PrintWriter to) {
+    if (!answered.before().isEmpty()) {
+      Argument answers = Argument.text(String.join("; ", answered.before()));
+      to.println(TerminalText.line(wording.fill("cli.answeredBefore", answers)));
+    }
+    answered.notRemembered().forEach(why -> to.println(TerminalText.line(wording.say(why))));
   }
 
   private Check.Checked checked(Inputs inputs, Optional<KeepStand> kept)

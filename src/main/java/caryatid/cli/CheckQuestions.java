@@ -6,8 +6,8 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
-import caryatid.usecase.Check.Checked;
 import caryatid.usecase.Inputs;
+import caryatid.usecase.SessionCheck;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,26 +23,16 @@ final class CheckQuestions {
     this.wording = wording;
   }
 
-  /** A check, of inputs or of inputs whose sheet says more. */
-  interface Checking {
-    Checked of(Inputs inputs) throws BadInput, StoreFailure;
-  }
-
-  /**
-   * What was found, and the inputs it was found in: those that were given, with what was answered.
-   */
-  record Answered(Inputs inputs, Checked checked) {}
-
   /**
    * Checks, and asks until nothing is open.
    *
    * @throws BadInput if an input cannot be used, or something that is asked is not so
    */
-  Answered answered(Inputs given, Checking checking) throws BadInput, StoreFailure {
+  SessionCheck.Answered answered(Inputs given, SessionCheck check) throws BadInput, StoreFailure {
     Inputs inputs = given;
     while (true) {
       try {
-        return new Answered(inputs, checking.of(inputs));
+        return check.run(inputs);
       } catch (BadInput e) {
         if (e.questions().isEmpty() || terminal.isEmpty()) {
           throw e;

@@ -7,6 +7,7 @@ import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.SessionCheck;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -67,6 +68,15 @@ final class KeepOptions {
    */
   Inputs completed(Inputs inputs, CommandSpec command) throws BadInput {
     return RememberedPlates.complete(records.quietly(command), inputs);
+  }
+
+  /**
+   * A check that asks nothing twice in a session.
+   *
+   * @throws BadInput if the folder of records is a storage root
+   */
+  SessionCheck session(SessionCheck.CheckOf check, CommandSpec command) throws BadInput {
+    return new SessionCheck(records.quietly(command), check);
   }
 
   /** The messages about a stand that was added. */

@@ -2,8 +2,12 @@ package caryatid.clinic;
 
 import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.TermOrText;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -11,14 +15,20 @@ import java.util.stream.Stream;
  *
  * @param plates plate descriptions, one for the same columns
  * @param parts components with their makers' limits, without serial number and side; one of a name
+ * @param answers what was answered in sessions, each once
  */
-public record Clinic(List<KnownPlate> plates, List<ComponentLimits> parts) {
+public record Clinic(
+    List<KnownPlate> plates, List<ComponentLimits> parts, List<SessionAnswer> answers) {
   /** A clinic that remembers nothing. */
-  public static final Clinic NEW = new Clinic(List.of(), List.of());
+  public static final Clinic NEW = new Clinic(List.of(), List.of(), List.of());
+
+  /** Answers of so many days are remembered, the latest ones. */
+  private static final int DAYS = 3;
 
   public Clinic {
     plates = List.copyOf(plates);
     parts = List.copyOf(parts);
+    answers = List.copyOf(answers);
   }
 
   /** The description for exports with these columns: the same names in the same order. */
@@ -30,7 +40,7 @@ public record Clinic(List<KnownPlate> plates, List<ComponentLimits> parts) {
   public Clinic with(KnownPlate plate) {
     Stream<KnownPlate> others =
         plates.stream().filter(other -> !other.columns().equals(plate.columns()));
-    return new Clinic(Stream.concat(others, Stream.of(plate)).toList(), parts);
+    return new Clinic(Stream.concat(others, Stream.of(plate)).toList(), parts, answers);
   }
 
   /** The component that goes by a name, whatever its capital letters and blanks. */
@@ -45,7 +55,29 @@ public record Clinic(List<KnownPlate> plates, List<ComponentLimits> parts) {
     Stream<ComponentLimits> others =
         parts.stream()
             .filter(o -> !isSame(o.what(), part.what()) || !isSame(o.name(), part.name()));
-    return new Clinic(plates, Stream.concat(others, Stream.of(part)).toList());
+    return new Clinic(plates, Stream.concat(others, Stream.of(part)).toList(), answers);
+  }
+
+  /** What was answered in a session. */
+  public Set<String> answers(String session) {
+    return answers.stream()
+        .filter(given -> given.session().equals(session))
+        .map(SessionAnswer::answer)
+        .collect(Collectors.toSet());
+  }
+
+  /** The same clinic with answers; those of earlier days than the latest few are forgotten. */
+  public Clinic with(List<SessionAnswer> more) {
+    List<SessionAnswer> all = Stream.concat(answers.stream(), more.stream()).distinct().toList();
+    Set<LocalDate> latest =
+        all.stream()
+            .map(SessionAnswer::day)
+            .distinct()
+            .sorted(Comparator.reverseOrder())
+            .limit(DAYS)
+            .collect(Collectors.toSet());
+    return new Clinic(
+        plates, parts, all.stream().filter(given -> latest.contains(given.day())).toList());
   }
 
   private static boolean isSame(String one, String other) {

@@ -10,6 +10,7 @@ import caryatid.entry.form.Field;
 import caryatid.entry.form.Form;
 import caryatid.format.FormJson;
 import caryatid.remark.BadInput;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,8 @@ final class ClinicForm {
   /** Rows like those of the components of a record. */
   private static final String PARTS = "components";
 
+  private static final String ANSWERS = "answers";
+
   private static final Form FORM =
       Form.of(
           Field.rows(
@@ -30,6 +33,11 @@ final class ClinicForm {
               Field.words("name").needed(),
               Field.rows("columns", Field.words("column")).needed(),
               Field.words("description").needed()),
+          Field.rows(
+              ANSWERS,
+              Field.day("day").needed(),
+              Field.words("session").needed(),
+              Field.words("answer").needed()),
           new Field(
               PARTS, EntryForms.of(EntryKind.COMPONENTS).field(PARTS).orElseThrow().type(), false));
 
@@ -46,6 +54,11 @@ final class ClinicForm {
       Components parts = new Components(clinic.parts(), Optional.empty());
       values.putAll(ContentToAnswers.answers(parts).values());
     }
+    if (!clinic.answers().isEmpty()) {
+      values.put(
+          ANSWERS,
+          new Answers.Value.Rows(clinic.answers().stream().map(ClinicForm::answers).toList()));
+    }
     return FormJson.write(VERSION, CURRENT, new Answers(values));
   }
 
@@ -58,7 +71,9 @@ final class ClinicForm {
   static Clinic read(byte[] bytes, String name) throws BadInput {
     Answers answers = FormJson.read(VERSION, CURRENT, FORM, bytes, name);
     return new Clinic(
-        answers.rows("plates").stream().map(ClinicForm::plate).toList(), parts(answers));
+        answers.rows("plates").stream().map(ClinicForm::plate).toList(),
+        parts(answers),
+        answers.rows(ANSWERS).stream().map(ClinicForm::answer).toList());
   }
 
   private static List<Components.ComponentLimits> parts(Answers answers) {
@@ -77,6 +92,21 @@ final class ClinicForm {
         new Answers.Value.Rows(plate.columns().stream().map(ClinicForm::column).toList()));
     values.put("description", new Answers.Value.Words(plate.description()));
     return new Answers(values);
+  }
+
+  private static Answers answers(SessionAnswer given) {
+    Map<String, Answers.Value> values = new LinkedHashMap<>();
+    values.put("day", new Answers.Value.Words(given.day().toString()));
+    values.put("session", new Answers.Value.Words(given.session()));
+    values.put("answer", new Answers.Value.Words(given.answer()));
+    return new Answers(values);
+  }
+
+  private static SessionAnswer answer(Answers row) {
+    return new SessionAnswer(
+        LocalDate.parse(row.words("day").orElseThrow()),
+        row.words("session").orElseThrow(),
+        row.words("answer").orElseThrow());
   }
 
   /** A column without a name is a row that says nothing. */

@@ -29,4 +29,9 @@ public enum LoadLineQuestion implements Topic {
   public String code() {
     return code;
   }
+
+  @Override
+  public boolean holdsForSession() {
+    return this == SIDE_UNPROVEN || this == PLATES_UNPROVEN;
+  }
 }

@@ -10,4 +10,9 @@ public interface Topic extends Coded {
   default Weight weight() {
     return Weight.NOTE;
   }
+
+  /** Whether an answer to it holds for all stands of a wearer on one plate and one day. */
+  default boolean holdsForSession() {
+    return false;
+  }
 }

@@ -21,4 +21,9 @@ enum SheetQuestion implements Topic {
   public String code() {
     return code;
   }
+
+  @Override
+  public boolean holdsForSession() {
+    return true;
+  }
 }

@@ -35,13 +35,38 @@ public final class Check {
    * @param result what was found
    * @param recordings the recordings, in the order of the inputs
    * @param earlierSheets the sheets that the trial sheet is based on, newest first
-   * @param open what can hardly be and the sheet does not say is meant
+   * @param asked what can hardly be, whether the sheet says that it is meant or not
    */
   public record Checked(
       Result result,
       List<Recording> recordings,
       List<NamedBytes> earlierSheets,
-      List<Question> open) {}
+      List<Question> asked) {
+    public Checked {
+      recordings = List.copyOf(recordings);
+      earlierSheets = List.copyOf(earlierSheets);
+      asked = List.copyOf(asked);
+    }
+
+    /** The same, asking this instead. */
+    Checked asking(List<Question> other) {
+      return new Checked(result, recordings, earlierSheets, other);
+    }
+
+    /**
+     * The same, if nothing is open.
+     *
+     * @throws BadInput with the questions that the sheet does not answer
+     */
+    Checked answered(Place sheet) throws BadInput {
+      List<Question> open =
+          StateQuestions.unanswered(asked, result.state().stands().get(0).trial());
+      if (!open.isEmpty()) {
+        throw BadInput.asked(sheet, open);
+      }
+      return this;
+    }
+  }
 
   /**
    * Checks the load line of one alignment state against its targets.
@@ -62,12 +87,9 @@ public final class Check {
               Argument.text(trial.at().toString()),
               Argument.text(now.toString())));
     }
-    List<Question> open = new ArrayList<>(checked.open());
-    open.addAll(StateQuestions.unanswered(SheetWords.questions(trial, names(inputs)), trial));
-    if (!open.isEmpty()) {
-      throw BadInput.asked(sheet, open);
-    }
-    return checked;
+    List<Question> asked = new ArrayList<>(checked.asked());
+    asked.addAll(SheetWords.questions(trial, names(inputs)));
+    return checked.asking(asked).answered(sheet);
   }
 
   private static List<String> names(Inputs inputs) {
@@ -94,13 +116,10 @@ public final class Check {
     }
     DuplicateInputCheck.check(inputs, recordings, beside.used());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts());
-    List<Question> open = new ArrayList<>(StateQuestions.open(state, setting.platesApartMm()));
-    open.addAll(StateQuestions.unanswered(days(inputs, setting.trial()), setting.trial()));
+    List<Question> asked = new ArrayList<>(StateQuestions.of(state, setting.platesApartMm()));
+    asked.addAll(days(inputs, setting.trial()));
     return new Checked(
-        new Result(Result.METHOD, Program.NAME, state),
-        List.copyOf(recordings),
-        beside.used(),
-        List.copyOf(open));
+        new Result(Result.METHOD, Program.NAME, state), recordings, beside.used(), asked);
   }
 
   private static List<Question> days(Inputs inputs, TrialSheet trial) throws BadInput {

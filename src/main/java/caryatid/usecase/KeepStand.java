@@ -109,16 +109,13 @@ public final class KeepStand {
     }
     StandEntry.requireOwn(record, sheet(checked.result()));
     DuplicateStandCheck.require(record, stand);
-    List<Question> all = new ArrayList<>(checked.open());
+    List<Question> all = new ArrayList<>(checked.asked());
     if (stand.content() instanceof StandSummary summary) {
       all.addAll(MakersLimits.questions(record.valid(), summary));
     }
-    List<Question> open =
-        StandQuestions.of(record, checked.result().state(), last(stored), all, corrected());
-    if (!open.isEmpty()) {
-      throw BadInput.asked(Place.of(inputs.sheet().name()), open);
-    }
-    return checked;
+    return checked
+        .asking(StandQuestions.of(record, checked.result().state(), last(stored), all, corrected()))
+        .answered(Place.of(inputs.sheet().name()));
   }
 
   /**

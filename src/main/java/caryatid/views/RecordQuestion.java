@@ -39,4 +39,17 @@ enum RecordQuestion implements Topic {
   public String code() {
     return code;
   }
+
+  @Override
+  public boolean holdsForSession() {
+    return switch (this) {
+      case OTHER_COMPONENT,
+          OTHER_MASS,
+          MASS_ABOVE_LIMIT,
+          HEEL_BEYOND_LIMITS,
+          OWN_SETTING_BEYOND_LIMITS ->
+          true;
+      default -> false;
+    };
+  }
 }

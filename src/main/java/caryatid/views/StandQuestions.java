@@ -1,7 +1,6 @@
 package caryatid.views;
 
 import caryatid.alignment.AlignmentState;
-import caryatid.alignment.StateQuestions;
 import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
@@ -62,23 +61,23 @@ public final class StandQuestions {
   }
 
   /**
-   * The questions that the sheet does not answer.
+   * The questions, whether the sheet answers them or not.
    *
    * @param state what was found in the stand
    * @param before what was found in the record's latest stand, where that can be read
-   * @param open what is asked whatever the record holds; what the record knows is left out
+   * @param all what is asked whatever the record holds; what the record knows is left out
    * @param corrects number of the entry that the stand takes the place of, if any
    */
   public static List<Question> of(
       FittingRecord record,
       AlignmentState state,
       Optional<AlignmentState> before,
-      List<Question> open,
+      List<Question> all,
       OptionalInt corrects) {
     TrialSheet trial = state.stands().get(0).trial();
     StandQuestions asked = new StandQuestions(record, trial, corrects);
     boolean side = asked.knowsSide();
-    open.stream()
+    all.stream()
         .filter(q -> !(side && q.topic() == LoadLineQuestion.SIDE_UNPROVEN))
         .forEach(asked.questions::add);
     trial.components().forEach(asked::component);
@@ -92,7 +91,7 @@ public final class StandQuestions {
                 earlier ->
                     asked.questions.addAll(
                         new OffsetJumps(record, entry, earlier, state).questions())));
-    return StateQuestions.unanswered(asked.questions, trial);
+    return List.copyOf(asked.questions);
   }
 
   private boolean knowsSide() {

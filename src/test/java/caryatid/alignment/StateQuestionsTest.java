@@ -48,7 +48,7 @@ class StateQuestionsTest {
     AlignmentState swaying =
         new AlignmentState(
             List.of(stand), state.offsets(), state.findings(), state.withheld(), List.of());
-    return StateQuestions.open(swaying, OptionalDouble.empty()).stream()
+    return StateQuestions.of(swaying, OptionalDouble.empty()).stream()
         .map(Question::topic)
         .anyMatch(StateQuestion.HARDLY_ANY_SWAY::equals);
   }

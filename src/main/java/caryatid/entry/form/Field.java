@@ -43,7 +43,8 @@ public record Field(String key, FieldType type, boolean required) {
     return new Field(key, new FieldType.Choice(codes), false);
   }
 
-  static Field day(String key) {
+  /** A day. */
+  public static Field day(String key) {
     return new Field(key, new FieldType.Day(), false);
   }
 

@@ -57,7 +57,7 @@ class PartialRestoreProofTest {
   /** Spoils a record as a restore may. */
   private static String restore(Path object, Random random) throws IOException {
     int version = 1 + random.nextInt(ENTRIES - 2);
-    switch (random.nextInt(4)) {
+    switch (random.nextInt(5)) {
       case 0 -> {
         older(object, version, "inventory.json");
         older(object, version, "inventory.json.sha512");
@@ -73,6 +73,10 @@ class PartialRestoreProofTest {
         }
         return "no folders after version " + version;
       }
+      case 3 -> {
+        head(object, "v" + (ENTRIES + 1 + random.nextInt(99_999)));
+        return "forged head";
+      }
       default -> {
         Path entry;
         try (Stream<Path> all = Files.walk(object.resolve("v" + version))) {
@@ -82,6 +86,17 @@ class PartialRestoreProofTest {
         return "entry of version " + version;
       }
     }
+  }
+
+  private static void head(Path object, String version) throws IOException {
+    Path inventory = object.resolve("inventory.json");
+    String text = Files.readString(inventory);
+    String forged = text.replaceFirst("\"head\"\\s*:\\s*\"v8\"", "\"head\":\"" + version + "\"");
+    assertThat(forged).isNotEqualTo(text);
+    Files.writeString(inventory, forged);
+    Files.writeString(
+        object.resolve("inventory.json.sha512"),
+        Digests.of(Digests.SHA_512, Files.readAllBytes(inventory)) + "  inventory.json\n");
   }
 
   private static void older(Path object, int version, String file) throws IOException {
@@ -99,6 +114,9 @@ class PartialRestoreProofTest {
             record(store, "compare", "K7", "1", "2"),
             record(store, "report", "K7", "--out", out),
             record(store, "next", "K7", store.resolve("next.yaml").toString()),
+            record(store, "since", "K7"),
+            record(store, "back", "K7"),
+            record(store, "backup", store.resolve("backup").toString()),
             record(store, "verify", "K7"),
             record(store, "pack", "K7", store.resolve("k7.zip").toString()),
             record(store, "add", "K7", "note", "--by", "AB", "text=more"));

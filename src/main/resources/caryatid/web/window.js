@@ -1,6 +1,8 @@
 'use strict';
 // The window's own script: forms and results work without it.
-const faults = document.getElementById('faults');
-if (faults) {
-  faults.focus();
+// What was wrong, or what was kept, is read next.
+const answer = document.getElementById('faults') || document.querySelector('.kept-now');
+if (answer) {
+  answer.tabIndex = -1;
+  answer.focus();
 }

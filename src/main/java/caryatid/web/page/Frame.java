@@ -167,9 +167,13 @@ public final class Frame {
   }
 
   private Markup end(Markup page, Optional<Markup> next) {
-    page.close("div")
-        .open("footer", "class", "foot")
-        .open("form", "method", "post", "action", "/language");
+    page.close("div");
+    next.ifPresent(
+        link ->
+            page.open("section", "class", "onward", "aria-label", wording.word("Web.nav"))
+                .add(link)
+                .close("section"));
+    page.open("footer", "class", "foot").open("form", "method", "post", "action", "/language");
     page.open("label", "for", "language").text(wording.word("Web.language")).close("label");
     page.open("select", "id", "language", "name", "language");
     for (Language language : Language.values()) {
@@ -185,7 +189,6 @@ public final class Frame {
           language.tag());
     }
     page.close("select").element("button", wording.word("Web.choose")).close("form");
-    next.ifPresent(page::add);
     page.close("footer").close("body").close("html");
     return page;
   }

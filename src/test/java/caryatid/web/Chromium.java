@@ -1,0 +1,152 @@
+package caryatid.web;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.regex.Pattern;
+import org.openqa.selenium.By;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** A real browser, whose requests and complaints are kept. */
+final class Chromium implements AutoCloseable {
+  private static final Path BROWSER = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+  private static final Pattern ASKED =
+      Pattern.compile("\"method\":\"Network\\.requestWillBeSent\".*?\"url\":\"([^\"]+)\"");
+
+  private final ChromeDriver driver;
+
+  /**
+   * @param language the one that it asks for, such as {@code de-DE}
+   */
+  Chromium(String language, int width, int height) {
+    assumeTrue(
+        Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER),
+        "skipped: no Chromium with its driver in /usr/bin (Debian's chromium and chromium-driver)");
+    LoggingPreferences logging = new LoggingPreferences();
+    logging.enable(LogType.BROWSER, Level.ALL);
+    logging.enable(LogType.PERFORMANCE, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(BROWSER.toFile());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--lang=" + language,
+        "--window-size=" + width + "," + height);
+    options.setExperimentalOption("prefs", Map.of("intl.accept_languages", language));
+    options.setCapability("goog:loggingPrefs", logging);
+    driver =
+        new ChromeDriver(
+            new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(),
+            options);
+    driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  /** Goes in by the start file, as its owner does. */
+  void open(Window window) {
+    driver.get(window.startFile().toUri().toString());
+    for (int i = 0; i < 100 && driver.findElements(By.id("main")).isEmpty(); i++) {
+      sleep();
+    }
+  }
+
+  private static void sleep() {
+    try {
+      Thread.sleep(20);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** A screen as a telephone has it. */
+  void likeATelephone(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 2, "mobile", true));
+    driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", true));
+  }
+
+  void colours(String scheme) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+  }
+
+  /** What it has asked of anybody, since the last time. */
+  List<String> asked() {
+    return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
+        .map(LogEntry::getMessage)
+        .map(ASKED::matcher)
+        .filter(java.util.regex.Matcher::find)
+        .map(found -> found.group(1))
+        .toList();
+  }
+
+  /** What its console says: errors of scripts, and what the content security policy refused. */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  /** What an independent check for access finds: axe-core, with its own good practice. */
+  @SuppressWarnings("unchecked")
+  List<String> barriers() throws IOException {
+    driver.executeScript(axe());
+    return (List<String>)
+        driver.executeAsyncScript(
+            "const done = arguments[0]; axe.run().then(r => done(r.violations.map(v =>"
+                + " v.id + ': ' + v.help + ' ' + v.nodes.map(n => n.target + ' ' + n.html).join('; '))))");
+  }
+
+  private static String axe() throws IOException {
+    try (InputStream script = Chromium.class.getResourceAsStream("/axe.min.js")) {
+      return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  /** Targets for a finger that are smaller than 44 px, and whatever is wider than the screen. */
+  @SuppressWarnings("unchecked")
+  List<String> tooSmall() {
+    return (List<String>)
+        driver.executeScript(
+            "const bad = [];"
+                + "for (const e of document.querySelectorAll('a, button, input:not([type=hidden]),"
+                + " select, summary, label')) {"
+                + " const r = e.getBoundingClientRect(); const inList = e.closest('.skip');"
+                + " const box = e.type == 'radio' || e.type == 'checkbox' || e.type == 'file';"
+                + " const part = e.tagName == 'LABEL' && !e.closest('.choice, .check');"
+                + " if (r.width && !inList && !box && !part && (r.height < 43.5 || r.width < 43.5))"
+                + "  bad.push(e.tagName + ' ' + e.textContent.trim() + ' ' + r.width + ' x ' + r.height);"
+                + "}"
+                + "if (document.documentElement.scrollWidth > innerWidth)"
+                + " bad.push('wide: ' + document.documentElement.scrollWidth);"
+                + "return bad;");
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

@@ -1,0 +1,125 @@
+package caryatid.web;
+
+import java.util.List;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.remote.RemoteWebElement;
+
+/** A person at the keyboard alone, whose input actions are counted. */
+final class Keyboard {
+  private static final int MOST_TABS = 250;
+
+  private final ChromeDriver driver;
+  private int keys;
+  private int choices;
+  private int letters;
+
+  Keyboard(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /** Keys and choices so far, free text left out. */
+  int actions() {
+    return keys + choices;
+  }
+
+  @Override
+  public String toString() {
+    return "%d input actions (%d keys, %d choices), and %d letters of free text"
+        .formatted(actions(), keys, choices, letters);
+  }
+
+  private void press(CharSequence key) {
+    new Actions(driver).sendKeys(key).perform();
+    keys++;
+  }
+
+  /** Goes on by Tab until what is wanted has the focus. */
+  private WebElement to(String selector) {
+    for (int i = 0; i < MOST_TABS; i++) {
+      WebElement focused = driver.switchTo().activeElement();
+      Object found =
+          driver.executeScript("return arguments[0].matches(arguments[1])", focused, selector);
+      if (Boolean.TRUE.equals(found)) {
+        return focused;
+      }
+      press(Keys.TAB);
+    }
+    throw new AssertionError("not reached by Tab: " + selector + " at " + driver.getCurrentUrl());
+  }
+
+  private static String named(String name) {
+    return "[name=\"" + name + "\"]";
+  }
+
+  /** Types a number or a code, each key counted, or free text, whose letters are counted apart. */
+  Keyboard type(String name, String text) {
+    WebElement field = to(named(name));
+    new Actions(driver).sendKeys(text).perform();
+    if (List.of("number", "code").contains(field.getAttribute("class"))) {
+      keys += text.length();
+    } else {
+      letters += text.length();
+    }
+    return this;
+  }
+
+  /** Chooses from a list. */
+  Keyboard choose(String name, String code) {
+    WebElement list = to(named(name));
+    for (int i = 0; i < 40 && !code.equals(list.getAttribute("value")); i++) {
+      new Actions(driver).sendKeys(Keys.ARROW_DOWN).perform();
+    }
+    if (!code.equals(list.getAttribute("value"))) {
+      throw new AssertionError(name + " does not offer " + code);
+    }
+    choices++;
+    return this;
+  }
+
+  /** Ticks a box, or the first of several answers. */
+  Keyboard tick(String name) {
+    to(named(name));
+    new Actions(driver).sendKeys(Keys.SPACE).perform();
+    choices++;
+    return this;
+  }
+
+  /** Sends the form that has the focus. */
+  Keyboard send() {
+    String before = ((RemoteWebElement) driver.findElement(By.tagName("html"))).getId();
+    press(Keys.ENTER);
+    awaitAnother(before);
+    return this;
+  }
+
+  /** Goes where a link or button leads. */
+  Keyboard follow(String selector) {
+    to(selector);
+    return send();
+  }
+
+  private void awaitAnother(String before) {
+    for (int i = 0; i < 200; i++) {
+      List<WebElement> pages = driver.findElements(By.tagName("html"));
+      if (!pages.isEmpty()
+          && !((RemoteWebElement) pages.get(0)).getId().equals(before)
+          && "complete".equals(driver.executeScript("return document.readyState"))) {
+        return;
+      }
+      pause();
+    }
+    throw new AssertionError("no other page after " + driver.getCurrentUrl());
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(20);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -6,6 +6,7 @@ import caryatid.loadline.WhichLeg;
 import caryatid.remark.Argument;
 import caryatid.remark.Question;
 import caryatid.remark.Remark;
+import caryatid.remark.Topic;
 import caryatid.remark.Unit;
 import caryatid.sheet.SheetQuestions;
 import caryatid.sheet.TrialSheet;
@@ -124,5 +125,31 @@ public final class StateQuestions {
         StateQuestion.BODY_MASS_DIFFERS,
         "body-mass-kg " + Math.round(trial.bodyMassKg().orElse(0)),
         remark.arguments().toArray(Argument[]::new));
+  }
+
+  /** What has to be confirmed of a sheet and what was measured together. */
+  enum StateQuestion implements Topic {
+    /** Arguments: mass that the plates weigh, mass that the sheet says. */
+    BODY_MASS_DIFFERS("StateQuestion.BODY_MASS_DIFFERS"),
+    /** Arguments: whose line, its standard deviation, the least that is not asked about. */
+    HARDLY_ANY_SWAY("StateQuestion.HARDLY_ANY_SWAY"),
+    /** Arguments: recording, its day, the sheet's. */
+    OTHER_DAY("StateQuestion.OTHER_DAY");
+
+    private final String code;
+
+    StateQuestion(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
+
+    @Override
+    public boolean holdsForSession() {
+      return this == BODY_MASS_DIFFERS;
+    }
   }
 }

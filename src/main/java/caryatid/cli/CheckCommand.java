@@ -9,6 +9,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
+import caryatid.remark.Topic;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
@@ -177,5 +178,21 @@ final class CheckCommand implements Callable<Integer> {
         Argument.text(difference.path()),
         Argument.text(difference.before()),
         Argument.text(difference.now()));
+  }
+
+  /** What can go wrong at the command line. */
+  private enum CliProblem implements Topic {
+    NOT_REPRODUCED("Cli.NOT_REPRODUCED");
+
+    private final String code;
+
+    CliProblem(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 }

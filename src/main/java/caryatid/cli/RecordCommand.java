@@ -1,9 +1,27 @@
 package caryatid.cli;
 
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.CompareStates;
+import caryatid.usecase.ListRecords;
+import caryatid.usecase.NextStand;
+import caryatid.usecase.Records;
+import caryatid.usecase.ShowRecord;
+import caryatid.views.LastGood;
+import caryatid.views.RecordView;
+import caryatid.views.SinceVisit;
+import caryatid.wording.ComparisonText;
+import caryatid.wording.RecordText;
+import caryatid.wording.VisitText;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The fitting record; its work is in the commands below it. */
@@ -39,5 +57,159 @@ final class RecordCommand implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
+  }
+
+  /** Shows a record. */
+  @Command(
+      name = "show",
+      mixinStandardHelpOptions = true,
+      description =
+          "Shows a record: its timeline, the offsets from stand to stand, makers' limits.")
+  private static final class RecordShowCommand extends RecordSubcommand {
+    @Parameters(paramLabel = "CODE", description = CODE)
+    private String code;
+
+    @Override
+    int run(Records records) throws BadInput {
+      RecordView view = ShowRecord.run(records, code);
+      print(RecordText.lines(view, wording()));
+      return sound(view.notShown());
+    }
+  }
+
+  /** Lists the records. */
+  @Command(
+      name = "list",
+      mixinStandardHelpOptions = true,
+      description = "Lists the codes of all records, and of erased ones when and why.")
+  private static final class RecordListCommand extends RecordSubcommand {
+    @Override
+    int run(Records records) throws StoreFailure {
+      List<ListRecords.Listed> all = ListRecords.run(records);
+      all.forEach(this::print);
+      if (all.isEmpty()) {
+        say("Record.none", records.folder());
+      }
+      return 0;
+    }
+
+    private void print(ListRecords.Listed record) {
+      String line =
+          record
+              .erasure()
+              .map(erasure -> RecordText.erased(record.code(), erasure, wording()))
+              .orElse(record.code());
+      print(List.of(line));
+    }
+  }
+
+  /** Compares two states of a record. */
+  @Command(
+      name = "compare",
+      mixinStandardHelpOptions = true,
+      description =
+          "Shows what differs between two states of a record, each as it was after an entry.")
+  private static final class RecordCompareCommand extends RecordSubcommand {
+    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+    private String code;
+
+    @Parameters(
+        index = "1",
+        paramLabel = "ENTRY",
+        description = "The earlier state: up to this entry.")
+    private int from;
+
+    @Parameters(
+        index = "2",
+        paramLabel = "ENTRY",
+        description = "The later state: up to this entry.")
+    private int to;
+
+    @Override
+    int run(Records records) throws BadInput {
+      CompareStates.Compared compared = CompareStates.run(records, code, from, to);
+      print(RecordText.remarks(compared.lost(), wording()));
+      print(ComparisonText.lines(compared.comparison(), wording()));
+      return sound(compared.damage());
+    }
+  }
+
+  /** Writes the trial sheet for the next stand. */
+  @Command(
+      name = "next",
+      mixinStandardHelpOptions = true,
+      description =
+          "Writes the trial sheet for the next stand; targets and landmarks carry over from the last"
+              + " one.")
+  private static final class RecordNextCommand extends RecordSubcommand {
+    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+    private String code;
+
+    @Parameters(
+        index = "1",
+        paramLabel = "SHEET",
+        description = "The file to write; it must not be there yet.")
+    private Path sheet;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
+      NextStand next = NextStand.of(records, code);
+      print(RecordText.remarks(next.lost(), wording()));
+      next.write(sheet, CaryatidCommand.FILES);
+      say("Record.next", sheet);
+      return sound(next.damage());
+    }
+  }
+
+  /** What changed since the last visit. */
+  @Command(
+      name = "since",
+      mixinStandardHelpOptions = true,
+      description =
+          "Shows what was added to a record since a visit, what it changed, and what is open.")
+  private static final class RecordSinceCommand extends RecordSubcommand {
+    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+    private String code;
+
+    @Option(
+        names = "--day",
+        paramLabel = "DAY",
+        description =
+            "The visit, such as 2026-03-04; the last one before the newest entry's day if left out.")
+    private LocalDate day;
+
+    @Override
+    int run(Records records) throws BadInput {
+      Optional<SinceVisit> since = ShowRecord.since(records, code, Optional.ofNullable(day));
+      if (since.isEmpty()) {
+        say("Since.nothing", code);
+        return 0;
+      }
+      print(VisitText.lines(since.get(), ShowRecord.run(records, code).open(), wording()));
+      return 0;
+    }
+  }
+
+  /** The way back to the last good setting. */
+  @Command(
+      name = "back",
+      mixinStandardHelpOptions = true,
+      description =
+          "Shows what to turn to get back to the settings of the last stand in which every tolerance"
+              + " was met or accepted.")
+  private static final class RecordBackCommand extends RecordSubcommand {
+    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
+    private String code;
+
+    @Override
+    int run(Records records) throws BadInput {
+      Optional<LastGood> good = ShowRecord.lastGood(records, code);
+      if (good.isEmpty()) {
+        say("Back.none", code);
+        return 0;
+      }
+      print(VisitText.lines(good.get(), wording()));
+      return 0;
+    }
   }
 }

@@ -7,6 +7,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
+import caryatid.remark.Topic;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,5 +62,24 @@ public final class ClinicFile {
   private Problem problem(ClinicProblem what, IOException e) {
     return Problem.at(
         Place.of(file.toString()), what, Argument.text(String.valueOf(e.getMessage())));
+  }
+
+  /** Why what the clinic remembers cannot be read or written. */
+  private enum ClinicProblem implements Topic {
+    /** Arguments: the reason. */
+    CANNOT_READ("ClinicProblem.CANNOT_READ"),
+    /** Arguments: the reason. */
+    CANNOT_WRITE("ClinicProblem.CANNOT_WRITE");
+
+    private final String code;
+
+    ClinicProblem(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 }

@@ -2,6 +2,7 @@ package caryatid.fitting;
 
 import caryatid.remark.Argument;
 import caryatid.remark.Question;
+import caryatid.remark.Topic;
 import caryatid.sheet.Component;
 import caryatid.sheet.Notes;
 import caryatid.sheet.TrialSheet;
@@ -60,5 +61,31 @@ public final class SheetWords {
                         "words of " + field,
                         Argument.text(field),
                         Argument.text(found.words()))));
+  }
+
+  /** What has to be confirmed of a sheet's words. Arguments: the field, what looks so. */
+  private enum IdentityQuestion implements Topic {
+    LIKE_NAME("IdentityQuestion.LIKE_NAME"),
+    LIKE_BIRTH("IdentityQuestion.LIKE_BIRTH"),
+    LIKE_CONTACT("IdentityQuestion.LIKE_CONTACT");
+
+    private final String code;
+
+    IdentityQuestion(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
+
+    static IdentityQuestion of(RecordProblem like) {
+      return switch (like) {
+        case TEXT_LIKE_BIRTH -> LIKE_BIRTH;
+        case TEXT_LIKE_CONTACT -> LIKE_CONTACT;
+        default -> LIKE_NAME;
+      };
+    }
   }
 }

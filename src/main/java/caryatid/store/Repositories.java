@@ -5,12 +5,17 @@ import caryatid.disk.FilePermissions;
 import io.ocfl.api.OcflRepository;
 import io.ocfl.api.exception.OcflJavaException;
 import io.ocfl.core.OcflRepositoryBuilder;
+import io.ocfl.core.cache.Cache;
 import io.ocfl.core.extension.storage.layout.config.FlatLayoutConfig;
+import io.ocfl.core.model.Inventory;
 import io.ocfl.core.storage.OcflStorageBuilder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Function;
 
 /** Opens the library's repository on a store's folder, and makes the folder. */
 final class Repositories {
@@ -58,5 +63,40 @@ final class Repositories {
       DurableFiles.create(making.resolve(README), readme.readAllBytes());
     }
     DurableFiles.moveFolder(making, folder.records());
+  }
+
+  /** Holds inventories that the library has read, for as long as one repository is open. */
+  private static final class InventoryCache implements Cache<String, Inventory> {
+    private final Map<String, Inventory> held = new HashMap<>();
+
+    @Override
+    public Inventory get(String key, Function<String, Inventory> loader) {
+      Inventory known = held.get(key);
+      if (known == null) {
+        known = loader.apply(key);
+        held.put(key, known);
+      }
+      return known;
+    }
+
+    @Override
+    public void put(String key, Inventory value) {
+      held.put(key, value);
+    }
+
+    @Override
+    public void invalidate(String key) {
+      held.remove(key);
+    }
+
+    @Override
+    public void invalidateAll() {
+      held.clear();
+    }
+
+    @Override
+    public boolean contains(String key) {
+      return held.containsKey(key);
+    }
   }
 }

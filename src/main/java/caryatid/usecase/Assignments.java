@@ -6,6 +6,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.Topic;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.sheet.yaml.InputValueReader;
 import java.util.ArrayList;
@@ -102,5 +103,23 @@ public final class Assignments {
   private BadInput bad(String value) {
     return new BadInput(
         Problem.at(place, AssignmentProblem.NOT_AN_ASSIGNMENT, Argument.text(value)));
+  }
+
+  /** Why values given as arguments do not make an entry. */
+  private enum AssignmentProblem implements Topic {
+    NOT_AN_ASSIGNMENT("Cli.NOT_AN_ASSIGNMENT"),
+    /** Arguments: the key. */
+    GIVEN_TWICE("Cli.GIVEN_TWICE");
+
+    private final String code;
+
+    AssignmentProblem(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
   }
 }

@@ -6,6 +6,8 @@ import caryatid.fitting.FittingRecord;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.TimeText;
+import caryatid.remark.Topic;
+import caryatid.remark.Weight;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,5 +73,29 @@ public final class AdditionRemarks {
 
   private static Argument time(OffsetDateTime time) {
     return Argument.text(TimeText.of(time));
+  }
+
+  /** What the user should know about the place of a newly added entry in the record. */
+  private enum AdditionRemark implements Topic {
+    /** Arguments: the entry, its time, a later entry that was there before, that one's time. */
+    OLDER("AdditionRemark.OLDER"),
+    /** Arguments: the correction, the time it takes, the entry it corrects. */
+    TAKES_TIME("AdditionRemark.TAKES_TIME");
+
+    private final String code;
+
+    AdditionRemark(String code) {
+      this.code = code;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
+
+    @Override
+    public Weight weight() {
+      return Weight.IMPORTANT;
+    }
   }
 }

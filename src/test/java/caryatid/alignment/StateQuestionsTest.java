@@ -50,7 +50,7 @@ class StateQuestionsTest {
             List.of(stand), state.offsets(), state.findings(), state.withheld(), List.of());
     return StateQuestions.of(swaying, OptionalDouble.empty()).stream()
         .map(Question::topic)
-        .anyMatch(StateQuestion.HARDLY_ANY_SWAY::equals);
+        .anyMatch(StateQuestions.StateQuestion.HARDLY_ANY_SWAY::equals);
   }
 
   /** The limit, 0.6 mm in 20 s, is StateQuestions' own and has its source there. */

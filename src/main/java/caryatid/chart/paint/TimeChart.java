@@ -2,8 +2,10 @@ package caryatid.chart.paint;
 
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Curve;
+import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.ShownRange;
+import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Ticks;
 import caryatid.recording.model.Samples;
@@ -11,12 +13,20 @@ import caryatid.recording.model.UsableMask;
 import caryatid.remark.Unit;
 import caryatid.standing.UnusedPart;
 import caryatid.wording.Wording;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
+import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTick;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
@@ -123,5 +133,55 @@ public final class TimeChart {
           i, ThinnedCurve.of(curve, panel.timeS(), panel.usable(), panel.span(), columnS));
     }
     return data;
+  }
+
+  /** An axis of time from 0, whose last number stays on the paper. */
+  private static final class TimeAxis extends StepAxis {
+    private static final long serialVersionUID = 1L;
+
+    private final double besideMm;
+
+    /**
+     * @param besideMm room to the right of the axis, mm
+     */
+    TimeAxis(double durationS, double stepS, double besideMm, DoubleFunction<String> words) {
+      super(0, durationS, stepS, words);
+      this.besideMm = besideMm;
+    }
+
+    @Override
+    @SuppressWarnings("unchecked") // the library's list is one of ticks, by its documentation
+    public List<NumberTick> refreshTicks(
+        Graphics2D canvas, AxisState state, Rectangle2D area, RectangleEdge edge) {
+      List<NumberTick> ticks = new ArrayList<>();
+      for (NumberTick tick : (List<NumberTick>) super.refreshTicks(canvas, state, area, edge)) {
+        ticks.add(onPaper(tick, area, edge));
+      }
+      return ticks;
+    }
+
+    private NumberTick onPaper(NumberTick tick, Rectangle2D area, RectangleEdge edge) {
+      double half = Fonts.widthMm(tick.getText(), Lettering.PLAIN) / 2;
+      double right = area.getMaxX() - valueToJava2D(tick.getValue(), area, edge);
+      return right / MarkCanvas.UNITS_PER_MM + besideMm >= half
+          ? tick
+          : new NumberTick(
+              tick.getTickType(),
+              tick.getValue(),
+              tick.getText(),
+              TextAnchor.TOP_RIGHT,
+              TextAnchor.TOP_RIGHT,
+              0);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof TimeAxis axis && super.equals(other) && axis.besideMm == besideMm;
+    }
+
+    @Override
+    public int hashCode() {
+      return super.hashCode();
+    }
   }
 }

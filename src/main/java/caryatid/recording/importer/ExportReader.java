@@ -14,11 +14,8 @@ import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.StageFindings;
 import caryatid.recording.time.Timed;
 import caryatid.recording.time.Timeline;
-import caryatid.recording.track.DescriptionDraft;
-import caryatid.recording.track.Mapped;
 import caryatid.recording.track.PlateUnits;
 import caryatid.recording.track.PlateViews;
-import caryatid.recording.track.Plates;
 import caryatid.recording.track.RawOddities;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
@@ -56,13 +53,13 @@ final class ExportReader {
       throw new BadInput(parsed.findings().problems());
     }
     ParsedTable table = parsed.table().get();
-    Mapped mapped = stages.mapped(table, parsed.findings());
+    Stages.Mapped mapped = stages.mapped(table, parsed.findings());
     Timed timed = stages.timed(table, parsed.findings(), mapped.findings());
     if (!timed.findings().clean()) {
       throw new BadInput(timed.findings().problems());
     }
     Timeline timeline = timed.timeline().orElseThrow();
-    Plates plates = stages.plates(table, mapped, timeline, timed.findings());
+    Stages.Plates plates = stages.plates(table, mapped, timeline, timed.findings());
     if (!plates.findings().clean()) {
       throw new BadInput(plates.findings().problems());
     }
@@ -79,17 +76,21 @@ final class ExportReader {
     if (parsed.table().isEmpty()) {
       StageFindings findings = parsed.findings();
       return inspection(
-          parsed, Mapped.none(findings), Timed.unsought(findings), List.of(), Optional.empty());
+          parsed,
+          Stages.Mapped.none(findings),
+          Timed.unsought(findings),
+          List.of(),
+          Optional.empty());
     }
     ParsedTable table = parsed.table().get();
-    Mapped mapped = stages.mapped(table, parsed.findings());
+    Stages.Mapped mapped = stages.mapped(table, parsed.findings());
     Timed timed = stages.timed(table, parsed.findings(), mapped.findings());
     // While the decimal mark is in question, a force may be read 1000 times too small.
     boolean readable = !timed.findings().has(ImportProblem.THOUSANDS);
     List<PlateView> views = readable ? views(table, mapped) : List.of();
     if (timed.timeline().isPresent() && timed.findings().clean()) {
       Timeline timeline = timed.timeline().get();
-      Plates plates = stages.plates(table, mapped, timeline, timed.findings());
+      Stages.Plates plates = stages.plates(table, mapped, timeline, timed.findings());
       Optional<Sampled> sampled =
           plates.findings().clean()
               ? Optional.of(new SampledTracks(export.name(), timeline, plates.tracks()))
@@ -100,7 +101,7 @@ final class ExportReader {
   }
 
   /** The times, with what is known of the plates where only answers are missing. */
-  private Timed withOddities(ParsedTable table, Mapped mapped, Timed timed) {
+  private Timed withOddities(ParsedTable table, Stages.Mapped mapped, Timed timed) {
     StageFindings findings = timed.findings();
     return findings.problems().stream().allMatch(ExportReader::asks)
         ? timed.with(findings.and(oddities(table, mapped)))
@@ -109,7 +110,7 @@ final class ExportReader {
 
   private Inspection inspection(
       Stages.Parsed parsed,
-      Mapped mapped,
+      Stages.Mapped mapped,
       Timed timed,
       List<PlateView> views,
       Optional<Sampled> sampled) {
@@ -142,7 +143,7 @@ final class ExportReader {
   }
 
   /** What is known of the plates while questions are open. */
-  private StageFindings oddities(ParsedTable table, Mapped mapped) {
+  private StageFindings oddities(ParsedTable table, Stages.Mapped mapped) {
     RawOddities oddities = new RawOddities(table, mapped.vertical(), file);
     StageFindings findings = StageFindings.none(file);
     for (Map.Entry<PlateColumns, PlateUnits> each : mapped.loaded().entrySet()) {
@@ -151,7 +152,7 @@ final class ExportReader {
     return findings;
   }
 
-  private static List<PlateView> views(ParsedTable table, Mapped mapped) {
+  private static List<PlateView> views(ParsedTable table, Stages.Mapped mapped) {
     List<PlateView> views = new ArrayList<>();
     mapped
         .loaded()

@@ -26,11 +26,8 @@ import caryatid.recording.track.AxesText;
 import caryatid.recording.track.ColumnMapper;
 import caryatid.recording.track.HeaderFacts;
 import caryatid.recording.track.LoadedPlates;
-import caryatid.recording.track.Mapped;
 import caryatid.recording.track.OpenQuestions;
 import caryatid.recording.track.PlateUnits;
-import caryatid.recording.track.Plates;
-import caryatid.recording.track.TableChoice;
 import caryatid.recording.track.TrackBuilder;
 import caryatid.recording.track.TrackLimits;
 import caryatid.recording.track.UnitFinder;
@@ -38,6 +35,8 @@ import caryatid.recording.track.UnitsByMoments;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -178,4 +177,49 @@ final class Stages {
    * @param findings what was found on the way
    */
   record Parsed(Optional<ParsedTable> table, Optional<ParsedTable> shown, StageFindings findings) {}
+
+  /**
+   * The second stage: what a table's columns mean.
+   *
+   * @param plates all plates, in their order, with what is known of their units; empty for a plate
+   *     that carries nobody
+   * @param vertical the export's vertical axis, as described or as it seems
+   * @param findings what was found on the way, and what is asked
+   */
+  public record Mapped(
+      Map<PlateColumns, Optional<PlateUnits>> plates, Axis vertical, StageFindings findings) {
+    public Mapped {
+      plates = Collections.unmodifiableMap(new LinkedHashMap<>(plates));
+    }
+
+    /** There is no table. */
+    public static Mapped none(StageFindings findings) {
+      return new Mapped(Map.of(), Axis.Z, findings);
+    }
+
+    /** The plates that carry somebody. */
+    public Map<PlateColumns, PlateUnits> loaded() {
+      return loaded(plates);
+    }
+
+    /** Those plates that carry somebody. */
+    public static Map<PlateColumns, PlateUnits> loaded(
+        Map<PlateColumns, Optional<PlateUnits>> plates) {
+      Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
+      plates.forEach((plan, known) -> known.ifPresent(units -> loaded.put(plan, units)));
+      return Collections.unmodifiableMap(loaded);
+    }
+  }
+
+  /**
+   * The last stage: what each plate recorded.
+   *
+   * @param tracks one a plate, in the plates' order
+   * @param findings what was found on the way
+   */
+  public record Plates(List<PlateTrack> tracks, StageFindings findings) {
+    public Plates {
+      tracks = List.copyOf(tracks);
+    }
+  }
 }

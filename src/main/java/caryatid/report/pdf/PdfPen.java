@@ -136,4 +136,21 @@ final class PdfPen implements Closeable {
   public void close() throws IOException {
     stream.close();
   }
+
+  /** A canvas that writes no letter which the embedded letters lack. */
+  private static final class PrintableCanvas extends PdfBoxGraphics2D {
+    PrintableCanvas(PDDocument document, float width, float height) throws IOException {
+      super(document, width, height);
+    }
+
+    @Override
+    public void drawString(String words, int x, int y) {
+      super.drawString(PrintableText.letters(words), x, y);
+    }
+
+    @Override
+    public void drawString(String words, float x, float y) {
+      super.drawString(PrintableText.letters(words), x, y);
+    }
+  }
 }

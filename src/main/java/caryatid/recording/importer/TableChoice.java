@@ -1,4 +1,4 @@
-package caryatid.recording.track;
+package caryatid.recording.importer;
 
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.Outcome;
@@ -12,14 +12,14 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** Chooses the table that holds the plate, among the sections and recordings of a file. */
-public final class TableChoice {
+final class TableChoice {
   private final OptionalInt stated;
   private final StageFindings nothing;
 
   /**
    * @param stated number of the recording in the file, as a description states it
    */
-  public TableChoice(OptionalInt stated, String file) {
+  TableChoice(OptionalInt stated, String file) {
     this.stated = stated;
     this.nothing = StageFindings.none(file);
   }
@@ -28,7 +28,7 @@ public final class TableChoice {
    * The table; empty, with a problem, where there is none. Of several of which none is chosen,
    * which is a problem, the first is shown.
    */
-  public Outcome<Optional<ParsedTable>> choose(List<ParsedTable> tables) {
+  Outcome<Optional<ParsedTable>> choose(List<ParsedTable> tables) {
     List<ParsedTable> withPlate =
         tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {

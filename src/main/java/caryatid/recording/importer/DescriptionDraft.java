@@ -1,4 +1,4 @@
-package caryatid.recording.track;
+package caryatid.recording.importer;
 
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportForm;
@@ -12,6 +12,7 @@ import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
+import caryatid.recording.track.PlateUnits;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -23,7 +24,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** A plate description of everything that is known, to be completed by hand. */
-public final class DescriptionDraft {
+final class DescriptionDraft {
   /** No column's name, so that the description is refused as long as it stands there. */
   private static final String OPEN = "unknown";
 
@@ -37,7 +38,7 @@ public final class DescriptionDraft {
   /**
    * @param asked what is open
    */
-  public DescriptionDraft(Optional<PlateDescription> described, Set<ImportProblem> asked) {
+  DescriptionDraft(Optional<PlateDescription> described, Set<ImportProblem> asked) {
     this.described = described;
     this.asked = Set.copyOf(asked);
   }
@@ -48,7 +49,7 @@ public final class DescriptionDraft {
    * @param shown the head of the table that holds the plate, or else of the first
    * @param times the unit of the times, where it was found
    */
-  public PlateDescription of(
+  PlateDescription of(
       Optional<ParsedTable> table,
       Optional<HeaderBlock> shown,
       Map<PlateColumns, PlateUnits> units,

@@ -221,4 +221,59 @@ class RecordNumbersTest {
                 line.startsWith("Sources: 1 ankle leaflet")
                     && line.contains("; 3 knee leaflet; 4 another knee leaflet"));
   }
+
+  /** Nothing stated is a dash, and what is stated on one side only stands open on the other. */
+  @Test
+  void everyLimitOfAComponentStandsInItsColumn() throws Exception {
+    Answers foot =
+        DemoRecord.answers(
+            "what",
+            "foot",
+            "name",
+            "demo foot",
+            "serial",
+            "D-17",
+            "side",
+            "right",
+            "body-mass-highest-kg",
+            new BigDecimal("116.5"),
+            "mobility-grade-lowest",
+            2,
+            "mobility-grade-highest",
+            3,
+            "heel-height-lowest-mm",
+            new BigDecimal("5.5"),
+            "heel-height-highest-mm",
+            new BigDecimal("18"),
+            "source",
+            "foot leaflet");
+    Answers ankle =
+        DemoRecord.answers(
+            "what",
+            "ankle unit",
+            "name",
+            "demo ankle",
+            "mobility-grade-lowest",
+            1,
+            "heel-height-highest-mm",
+            new BigDecimal("40"));
+    RecordView view =
+        RecordView.of(
+            new DemoRecord(folder)
+                .add(EntryKind.COMPONENTS, DemoRecord.rows("components", foot, ankle))
+                .read());
+    List<String> said =
+        FittingReport.content(
+                new RecordReportData(view, Map.of()), "caryatid test", ENGLISH, Paper.A4)
+            .pages()
+            .stream()
+            .flatMap(List::stream)
+            .flatMap(RecordNumbersTest::said)
+            .map(RecordNumbersTest::plain)
+            .toList();
+    assertThat(said)
+        .containsSequence(
+            "foot: demo foot, right", "D-17", "116.5 kg", "2–3", "5.5–18 mm", "foot leaflet", "2")
+        .containsSequence("ankle unit: demo ankle", "–", "–", "1–", "–40 mm", "–", "2");
+  }
 }

@@ -28,9 +28,7 @@ class FirstPageTest {
   private static final AlignmentState STATE = Numbered.state();
   private static final Remark BENDS =
       Remark.of(
-          LoadLineRemark.LINE_BEHIND_KNEE,
-          Argument.term(Side.RIGHT),
-          Argument.of(12.6, Unit.MM));
+          LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT), Argument.of(12.6, Unit.MM));
 
   private static List<Block> blocks(List<Finding> findings, List<Remark> remarks) {
     return new FirstPage(

@@ -170,6 +170,7 @@ class ArchitectureTest {
     "caryatid.alignment.Result",
     "caryatid.fitting.Addition$Attached",
     "caryatid.clinic.KnownPlate",
+    "caryatid.clinic.PartTorque",
     "caryatid.store.Backup$Made",
     "caryatid.views.Comparison",
     "caryatid.views.LastGood",

@@ -3,7 +3,6 @@ package caryatid.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.format.ResultDifference;
-import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -72,10 +71,7 @@ final class CheckCommand implements Callable<Integer> {
     Inputs given = trial.inputs();
     Inputs inputs = keep.completed(given, spec);
     Wording wording = Wording.in(language.locale());
-    if (given.description().isEmpty()) {
-      PrintWriter to = json ? spec.commandLine().getErr() : out;
-      inputs.description().ifPresent(plate -> to.println(used(plate, wording)));
-    }
+    used(given, inputs, wording, json ? spec.commandLine().getErr() : out);
     Optional<KeepStand> kept = keep.keep(spec, wording);
     SessionCheck session = keep.session(each -> checked(each, kept), spec);
     if (json) {
@@ -113,8 +109,16 @@ final class CheckCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static String used(NamedBytes plate, Wording wording) {
-    return wording.fill("cli.plateUsed", Argument.text(plate.name()));
+  private static void used(Inputs given, Inputs inputs, Wording wording, PrintWriter to) {
+    if (given.description().isEmpty()) {
+      inputs
+          .description()
+          .map(plate -> wording.fill("cli.plateUsed", Argument.text(plate.name())))
+          .ifPresent(to::println);
+    }
+    if (inputs.sheet() != given.sheet()) {
+      to.println(wording.word("cli.limitsUsed"));
+    }
   }
 
   private static void remembered(SessionCheck.Answered answered, Wording wording, PrintWriter to) {

@@ -1,10 +1,12 @@
 package caryatid.cli;
 
+import caryatid.clinic.PartTorque;
 import caryatid.entry.Components;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
+import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedParts;
 import caryatid.usecase.RememberedPlates;
 import caryatid.wording.EntryWords;
@@ -24,7 +26,12 @@ import picocli.CommandLine.Spec;
     name = "clinic",
     mixinStandardHelpOptions = true,
     description = "Keeps what belongs to the clinic and not to a wearer.",
-    subcommands = {ClinicCommand.Plate.class, ClinicCommand.Parts.class, ClinicCommand.Show.class})
+    subcommands = {
+      ClinicCommand.Plate.class,
+      ClinicCommand.Parts.class,
+      ClinicCommand.SetLimits.class,
+      ClinicCommand.Show.class
+    })
 final class ClinicCommand implements Runnable {
   @Spec private CommandSpec spec;
 
@@ -75,9 +82,32 @@ final class ClinicCommand implements Runnable {
 
     @Override
     int run(Records records) throws BadInput, StoreFailure {
+      RememberedParts.Count count =
+          RememberedParts.remember(records, CaryatidCommand.FILES.read(file));
+      say("cli.partsRemembered", count.components());
+      if (count.torques() > 0) {
+        say("cli.torquesRemembered", count.torques());
+      }
+      return 0;
+    }
+  }
+
+  /** Remembers limits of what is asked about and refused. */
+  @Command(
+      name = "limits",
+      mixinStandardHelpOptions = true,
+      description =
+          "Remembers the clinic's limits of what is asked about and refused, for every sheet that"
+              + " sets none of its own, and for settings in records.")
+  static final class SetLimits extends RecordSubcommand {
+    @Parameters(paramLabel = "FILE", description = "A YAML file: clinic-limits: 1, and limits.")
+    private Path file;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
       say(
-          "cli.partsRemembered",
-          RememberedParts.remember(records, CaryatidCommand.FILES.read(file)));
+          "cli.limitsRemembered",
+          RememberedLimits.remember(records, CaryatidCommand.FILES.read(file)));
       return 0;
     }
   }
@@ -88,7 +118,7 @@ final class ClinicCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description =
           "Shows what is remembered: plate descriptions with their columns, components with their"
-              + " limits.")
+              + " limits and torques, the clinic's limits.")
   static final class Show extends RecordSubcommand {
     @Override
     int run(Records records) throws BadInput {
@@ -99,6 +129,17 @@ final class ClinicCommand implements Runnable {
         Components alone = new Components(List.of(part), Optional.empty());
         known.addAll(new EntryWords(wording()).lines(alone));
       }
+      for (PartTorque torque : RememberedParts.torques(records)) {
+        known.add(
+            wording()
+                .fill(
+                    "cli.torqueKnown",
+                    texts(
+                        torque.what() + " " + torque.name(),
+                        torque.fastener(),
+                        torque.torqueNm().toPlainString())));
+      }
+      RememberedLimits.text(records).ifPresent(yaml -> known.addAll(yaml.lines().toList()));
       if (known.isEmpty()) {
         say("cli.nothingRemembered", records.folder());
       }

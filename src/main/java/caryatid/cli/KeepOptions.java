@@ -6,6 +6,8 @@ import caryatid.remark.BadInput;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.SessionCheck;
 import caryatid.wording.RecordText;
@@ -62,12 +64,14 @@ final class KeepOptions {
   }
 
   /**
-   * The inputs with the plate description that the clinic remembers, where none was given.
+   * The inputs with the plate description and the limits that the clinic remembers, where none were
+   * given.
    *
    * @throws BadInput if what the clinic remembers cannot be read
    */
   Inputs completed(Inputs inputs, CommandSpec command) throws BadInput {
-    return RememberedPlates.complete(records.quietly(command), inputs);
+    Records from = records.quietly(command);
+    return RememberedLimits.complete(from, RememberedPlates.complete(from, inputs));
   }
 
   /**

@@ -51,7 +51,7 @@ final class RecordAddCommand extends RecordSubcommand {
     Optional<Entry.Correction> corrects = correction.correction(wording());
     SuggestedRows offers = SuggestedRows.in(records, code, kind, wording());
     EntryDraft typed = entry.draft(kind, values, corrects, offers, wording());
-    EntryDraft draft = typed.saying(RememberedParts.complete(records, kind, typed.given()));
+    EntryDraft draft = typed.saying(RememberedParts.complete(records, code, kind, typed.given()));
     if (!draft.given().equals(typed.given())) {
       say("cli.partsUsed");
     }

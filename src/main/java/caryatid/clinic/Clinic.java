@@ -15,12 +15,19 @@ import java.util.stream.Stream;
  *
  * @param plates plate descriptions, one for the same columns
  * @param parts components with their makers' limits, without serial number and side; one of a name
+ * @param torques of components' fasteners, one for each
+ * @param limits a file of the clinic's limits, if there are any
  * @param answers what was answered in sessions, each once
  */
 public record Clinic(
-    List<KnownPlate> plates, List<ComponentLimits> parts, List<SessionAnswer> answers) {
+    List<KnownPlate> plates,
+    List<ComponentLimits> parts,
+    List<PartTorque> torques,
+    Optional<String> limits,
+    List<SessionAnswer> answers) {
   /** A clinic that remembers nothing. */
-  public static final Clinic NEW = new Clinic(List.of(), List.of(), List.of());
+  public static final Clinic NEW =
+      new Clinic(List.of(), List.of(), List.of(), Optional.empty(), List.of());
 
   /** Answers of so many days are remembered, the latest ones. */
   private static final int DAYS = 3;
@@ -28,6 +35,7 @@ public record Clinic(
   public Clinic {
     plates = List.copyOf(plates);
     parts = List.copyOf(parts);
+    torques = List.copyOf(torques);
     answers = List.copyOf(answers);
   }
 
@@ -40,7 +48,8 @@ public record Clinic(
   public Clinic with(KnownPlate plate) {
     Stream<KnownPlate> others =
         plates.stream().filter(other -> !other.columns().equals(plate.columns()));
-    return new Clinic(Stream.concat(others, Stream.of(plate)).toList(), parts, answers);
+    return new Clinic(
+        Stream.concat(others, Stream.of(plate)).toList(), parts, torques, limits, answers);
   }
 
   /** The component that goes by a name, whatever its capital letters and blanks. */
@@ -55,7 +64,33 @@ public record Clinic(
     Stream<ComponentLimits> others =
         parts.stream()
             .filter(o -> !isSame(o.what(), part.what()) || !isSame(o.name(), part.name()));
-    return new Clinic(plates, Stream.concat(others, Stream.of(part)).toList(), answers);
+    return new Clinic(
+        plates, Stream.concat(others, Stream.of(part)).toList(), torques, limits, answers);
+  }
+
+  /** The torques of a component's fasteners. */
+  public List<PartTorque> torques(String what, String name) {
+    return torques.stream()
+        .filter(torque -> isSame(torque.what(), what) && isSame(torque.name(), name))
+        .toList();
+  }
+
+  /** The same clinic with a torque, which takes the place of the one of that fastener. */
+  public Clinic with(PartTorque torque) {
+    Stream<PartTorque> others =
+        torques.stream()
+            .filter(
+                o ->
+                    !isSame(o.what(), torque.what())
+                        || !isSame(o.name(), torque.name())
+                        || !isSame(o.fastener(), torque.fastener()));
+    return new Clinic(
+        plates, parts, Stream.concat(others, Stream.of(torque)).toList(), limits, answers);
+  }
+
+  /** The same clinic with limits, which take the place of those before. */
+  public Clinic limited(String yaml) {
+    return new Clinic(plates, parts, torques, Optional.of(yaml), answers);
   }
 
   /** What was answered in a session. */
@@ -77,7 +112,11 @@ public record Clinic(
             .limit(DAYS)
             .collect(Collectors.toSet());
     return new Clinic(
-        plates, parts, all.stream().filter(given -> latest.contains(given.day())).toList());
+        plates,
+        parts,
+        torques,
+        limits,
+        all.stream().filter(given -> latest.contains(given.day())).toList());
   }
 
   private static boolean isSame(String one, String other) {

@@ -25,6 +25,8 @@ final class ClinicForm {
   private static final String PARTS = "components";
 
   private static final String ANSWERS = "answers";
+  private static final String LIMITS = "limits";
+  private static final Field TORQUES = PartTorques.FIELD;
 
   private static final Form FORM =
       Form.of(
@@ -33,6 +35,8 @@ final class ClinicForm {
               Field.words("name").needed(),
               Field.rows("columns", Field.words("column")).needed(),
               Field.words("description").needed()),
+          Field.words(LIMITS),
+          TORQUES,
           Field.rows(
               ANSWERS,
               Field.day("day").needed(),
@@ -54,6 +58,8 @@ final class ClinicForm {
       Components parts = new Components(clinic.parts(), Optional.empty());
       values.putAll(ContentToAnswers.answers(parts).values());
     }
+    clinic.limits().ifPresent(yaml -> values.put(LIMITS, new Answers.Value.Words(yaml)));
+    PartTorques.value(clinic.torques()).ifPresent(rows -> values.put(TORQUES.key(), rows));
     if (!clinic.answers().isEmpty()) {
       values.put(
           ANSWERS,
@@ -73,6 +79,8 @@ final class ClinicForm {
     return new Clinic(
         answers.rows("plates").stream().map(ClinicForm::plate).toList(),
         parts(answers),
+        PartTorques.of(answers),
+        answers.words(LIMITS),
         answers.rows(ANSWERS).stream().map(ClinicForm::answer).toList());
   }
 

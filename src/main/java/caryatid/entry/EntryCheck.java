@@ -1,6 +1,7 @@
 package caryatid.entry;
 
 import caryatid.loadline.Bounds;
+import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.LimitedQuantity;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -30,11 +31,13 @@ public final class EntryCheck {
   private static final String WHY = "why it is so";
 
   private final Place place;
+  private final GeometryLimits limits;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Question> questions = new ArrayList<>();
 
-  private EntryCheck(Place place) {
+  private EntryCheck(Place place, GeometryLimits limits) {
     this.place = place;
+    this.limits = limits;
   }
 
   /**
@@ -42,8 +45,9 @@ public final class EntryCheck {
    *
    * @throws BadInput if something in it cannot be
    */
-  public static List<Question> questions(EntryContent content, Place place) throws BadInput {
-    EntryCheck check = new EntryCheck(place);
+  public static List<Question> questions(EntryContent content, Place place, GeometryLimits limits)
+      throws BadInput {
+    EntryCheck check = new EntryCheck(place, limits);
     if (content instanceof BenchAlignment bench) {
       check.bench(bench);
     } else if (content instanceof LegLength length) {
@@ -74,7 +78,7 @@ public final class EntryCheck {
   }
 
   private void setting(String row, BenchAlignment.Item item, LimitedQuantity quantity) {
-    Bounds bounds = quantity.usual();
+    Bounds bounds = limits.of(quantity);
     double set = item.set().doubleValue();
     Argument field = Argument.text(row + ".set");
     Argument found = Argument.of(set, quantity.unit());

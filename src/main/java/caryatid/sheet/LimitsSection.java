@@ -20,16 +20,19 @@ import java.util.Set;
 final class LimitsSection {
   private static final ValueParser<Double> LIMIT = ValueParsers.number(-5_000, 5_000);
 
+  /** Every quantity. */
+  static final Set<LimitedQuantity> ALL = EnumSet.allOf(LimitedQuantity.class);
+
   /** Without those of settings, which stand in an entry of a record. */
-  private static final Set<LimitedQuantity> OF_A_SHEET =
+  static final Set<LimitedQuantity> OF_A_SHEET =
       EnumSet.complementOf(
           EnumSet.of(LimitedQuantity.PLANTARFLEXION, LimitedQuantity.FASTENER_TORQUE));
 
   private LimitsSection() {}
 
-  static Optional<GeometryLimits> limits(Section section) {
+  static Optional<GeometryLimits> limits(Section section, Set<LimitedQuantity> quantities) {
     Map<LimitedQuantity, Bounds> own = new EnumMap<>(LimitedQuantity.class);
-    for (LimitedQuantity quantity : OF_A_SHEET) {
+    for (LimitedQuantity quantity : quantities) {
       section
           .optionalSection(key(quantity))
           .flatMap(s -> bounds(s, quantity.usual()))
@@ -67,8 +70,16 @@ final class LimitsSection {
 
   /** A quantity's key, which ends in its unit. */
   static String key(LimitedQuantity quantity) {
-    String unit = quantity.unit() == Unit.PERCENT ? "percent" : "mm";
-    return quantity.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + unit;
+    return quantity.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + unit(quantity.unit());
+  }
+
+  private static String unit(Unit unit) {
+    return switch (unit) {
+      case PERCENT -> "percent";
+      case DEG -> "deg";
+      case NM -> "nm";
+      default -> "mm";
+    };
   }
 
   private static Optional<Bounds> bounds(Section section, Bounds usual) {

@@ -59,7 +59,8 @@ final class SheetSection {
       Optional<DecisionRule> rule =
           root.optionalSection("decision-rule").flatMap(SheetSection::rule);
       Optional<GeometryLimits> limits =
-          root.optionalSection("limits").flatMap(LimitsSection::limits);
+          root.optionalSection("limits")
+              .flatMap(section -> LimitsSection.limits(section, LimitsSection.OF_A_SHEET));
       List<String> asMeant = root.list("as-meant", ValueParsers.TEXT);
       Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
       return new Judging(

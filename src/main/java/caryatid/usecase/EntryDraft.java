@@ -16,6 +16,7 @@ import caryatid.fitting.Addition;
 import caryatid.fitting.TypedFindings;
 import caryatid.format.KnownWords;
 import caryatid.format.NearlyKnown;
+import caryatid.loadline.GeometryLimits;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -66,10 +67,11 @@ public record EntryDraft(
   /**
    * What is to be added.
    *
+   * @param limits of settings
    * @throws BadInput if something is missing or does not fit, a question is open, or it looks as if
    *     it said who the wearer is
    */
-  Addition addition(OffsetDateTime now) throws BadInput {
+  Addition addition(OffsetDateTime now, GeometryLimits limits) throws BadInput {
     Form form = EntryForms.of(kind);
     InputValue.Group complete = offers.complete(given);
     Answers content =
@@ -80,7 +82,7 @@ public record EntryDraft(
     Addition addition =
         new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
     List<Question> open = new ArrayList<>(NearlyKnown.questions(form, complete));
-    open.addAll(EntryCheck.questions(addition.content(), Place.of(kind.key())));
+    open.addAll(EntryCheck.questions(addition.content(), Place.of(kind.key()), limits));
     if (!open.isEmpty()) {
       throw BadInput.asked(Place.of(kind.key()), open);
     }

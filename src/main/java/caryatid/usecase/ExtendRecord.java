@@ -21,7 +21,7 @@ public final class ExtendRecord {
   public static AddedEntry run(Records records, String code, EntryDraft draft)
       throws BadInput, StoreFailure {
     RecordCode record = RecordCode.of(code);
-    Addition addition = draft.addition(records.now());
+    Addition addition = draft.addition(records.now(), RememberedLimits.of(records));
     if (addition.content() instanceof RecordOpening opening && !draft.sure()) {
       RecordCode.requireAnonymous(opening.wearer());
     }

@@ -3,6 +3,7 @@ package caryatid.usecase;
 import caryatid.entry.RecordOpening;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
+import caryatid.loadline.GeometryLimits;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 
@@ -45,7 +46,7 @@ public final class StartRecord {
   public static void run(Records records, String code, EntryDraft opening, boolean shared)
       throws BadInput, StoreFailure {
     require(code, opening.sure());
-    Addition addition = opening.addition(records.now());
+    Addition addition = opening.addition(records.now(), GeometryLimits.USUAL);
     if (!opening.sure()) {
       RecordCode.requireAnonymous(((RecordOpening) addition.content()).wearer());
     }

@@ -130,7 +130,8 @@ final class EntryPage {
     SuggestedRows suggested = suggested(record, kind);
     return new EntryDraft(
         kind,
-        RememberedParts.complete(shelf.records(), kind, typed.given(form, RowOffers.of(suggested))),
+        RememberedParts.complete(
+            shelf.records(), record.code(), kind, typed.given(form, RowOffers.of(suggested))),
         suggested,
         List.of(),
         request.field(EntryMarkup.BY).orElse(""),

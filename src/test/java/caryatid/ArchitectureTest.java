@@ -171,6 +171,7 @@ class ArchitectureTest {
     "caryatid.fitting.Addition$Attached",
     "caryatid.clinic.KnownPlate",
     "caryatid.clinic.PartTorque",
+    "caryatid.format.NearlyKnown$Word",
     "caryatid.store.Backup$Made",
     "caryatid.views.Comparison",
     "caryatid.views.LastGood",

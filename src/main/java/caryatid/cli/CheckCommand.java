@@ -80,7 +80,7 @@ final class CheckCommand implements Callable<Integer> {
     StandReport.Order order = report.order(trial.first());
     StandReport.requireFree(order, CaryatidCommand.FILES);
     SessionCheck.Answered answered =
-        new CheckQuestions(TerminalPrompt.atTerminal(wording, System.console()), wording)
+        new TerminalQuestions(TerminalPrompt.atTerminal(wording, System.console()), wording)
             .answered(inputs, session);
     remembered(answered, wording, out);
     inputs = answered.inputs();

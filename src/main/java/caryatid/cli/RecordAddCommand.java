@@ -55,9 +55,12 @@ final class RecordAddCommand extends RecordSubcommand {
     if (!draft.given().equals(typed.given())) {
       say("cli.partsUsed");
     }
-    AddedEntry added = ExtendRecord.run(records, code, draft);
+    TerminalQuestions.Added asked =
+        new TerminalQuestions(TerminalPrompt.atTerminal(wording(), System.console()), wording())
+            .added(draft, each -> ExtendRecord.run(records, code, each));
+    AddedEntry added = asked.entry();
     say("Record.added", added.entry().number(), code, wording().word(added.entry().kind()));
-    print(draft.understood(wording()));
+    print(asked.draft().understood(wording()));
     print(RecordText.remarks(added.remarks(), wording()));
     return 0;
   }

@@ -96,10 +96,14 @@ final class TerminalPrompt {
     }
   }
 
-  /** Whether what is asked is so; nothing typed is no. */
-  boolean isSo(String question) {
+  /**
+   * Whether what is asked is so; nothing typed is no.
+   *
+   * @param prompt key of the words that ask for yes or no
+   */
+  boolean isSo(String question, String prompt) {
     out.println(question);
-    String answer = line(wording.word("cli.isItSo"), false).orElse("");
+    String answer = line(wording.word(prompt), false).orElse("");
     return List.of("yes", "y", "ja", "j", "oui", "o", "s\u00ed", "si", "s")
         .contains(answer.toLowerCase(Locale.ROOT));
   }

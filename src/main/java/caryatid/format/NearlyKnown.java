@@ -12,6 +12,7 @@ import caryatid.sheet.yaml.InputValue;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Asks about names that differ from a known one by a slip of the pen. */
@@ -22,6 +23,25 @@ public final class NearlyKnown {
   private final List<Question> questions = new ArrayList<>();
 
   private NearlyKnown() {}
+
+  /**
+   * A word that a question is about.
+   *
+   * @param field where it was given, for example {@code items[1].item}
+   * @param typed the word
+   * @param known the known word that is like it
+   */
+  public record Word(String field, String typed, String known) {
+    /** The word of a question; empty if it asks something else. */
+    public static Optional<Word> of(Question question) {
+      if (question.topic() != EntryQuestion.NEARLY_KNOWN) {
+        return Optional.empty();
+      }
+      List<String> words =
+          question.arguments().stream().map(word -> ((Argument.Text) word).value()).toList();
+      return Optional.of(new Word(words.get(0), words.get(1), words.get(2)));
+    }
+  }
 
   /**
    * The questions about what was given for a form. Spellings that are given as {@code text} are

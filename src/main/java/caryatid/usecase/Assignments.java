@@ -59,6 +59,41 @@ public final class Assignments {
     return new InputValue.Group(assignments.members, place);
   }
 
+  /**
+   * What was given, with one value in it or in place of one.
+   *
+   * @param name as in an argument, for example {@code items[2].item.text}
+   * @throws IllegalArgumentException if it names no field, or a row that is not there
+   */
+  static InputValue.Group with(InputValue.Group given, String name, String value) {
+    Matcher parts = SHAPE.matcher(name + "=" + value);
+    if (!parts.matches()) {
+      throw new IllegalArgumentException(name);
+    }
+    Place place = given.place();
+    InputValue single = new InputValue.Single(value, InputValue.Kind.ANY, place);
+    Map<String, InputValue> members = new LinkedHashMap<>(given.members());
+    if (parts.group(2) == null) {
+      members.put(parts.group(1), single);
+      return new InputValue.Group(members, place);
+    }
+    if (!(members.get(parts.group(1)) instanceof InputValue.Several rows)) {
+      throw new IllegalArgumentException(name);
+    }
+    List<InputValue> items = new ArrayList<>(rows.items());
+    int row = Integer.parseInt(parts.group(2)) - 1;
+    Map<String, InputValue> said =
+        new LinkedHashMap<>(((InputValue.Group) items.get(row)).members());
+    said.put(
+        parts.group(3),
+        parts.group(4) == null
+            ? single
+            : new InputValue.Group(Map.of(FormReader.TEXT, single), place));
+    items.set(row, new InputValue.Group(said, items.get(row).place()));
+    members.put(parts.group(1), new InputValue.Several(items, rows.place()));
+    return new InputValue.Group(members, place);
+  }
+
   private void put(String value) throws BadInput {
     Matcher parts = SHAPE.matcher(value);
     if (!parts.matches()) {

@@ -59,6 +59,20 @@ public record EntryDraft(
     return new EntryDraft(kind, other, offers, files, by, at, corrects, sure);
   }
 
+  /**
+   * The same draft with the answer to a question.
+   *
+   * @param says why it is so, or, of a word that is nearly known, the word as it is meant
+   */
+  public EntryDraft answering(Question question, String says) {
+    return saying(Assignments.with(given, question.answer(), says));
+  }
+
+  /** The same draft with the known word in place of the one that is nearly known. */
+  public EntryDraft correcting(NearlyKnown.Word word) {
+    return saying(Assignments.with(given, word.field(), word.known()));
+  }
+
   /** What the user is told about words that were recognised as a term with another name. */
   public List<String> understood(Wording wording) {
     return new RecognisedTerms(wording).of(EntryForms.of(kind), given);

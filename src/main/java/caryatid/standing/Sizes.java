@@ -56,8 +56,27 @@ final class Sizes {
     if (trace.hasForce) {
       weigh(trace, body ? StandLimits.LIGHT_BODY_KG : StandLimits.LIGHT_FOOT_KG);
     }
-    if (trace.hasForce && trace.hasHorizontal() && !body) {
-      lean(trace);
+    if (trace.hasForce && trace.hasHorizontal()) {
+      push(trace, Plane.SAGITTAL, trace.pushAnteriorN, trace.anteriorMm, StandLimits.PUSH_PER_MM);
+      double sideways = body ? StandLimits.PUSH_PER_MM : StandLimits.FOOT_PUSH_RIGHT_PER_MM;
+      push(trace, Plane.FRONTAL, trace.pushRightN, trace.rightMm, sideways);
+      if (!body) {
+        lean(trace);
+      }
+    }
+  }
+
+  /** A channel that holds one number is another's to find. */
+  private void push(LoadSignals trace, Plane plane, double[] pushN, double[] mm, double perMm) {
+    double quickN = QuickPush.quickSd(pushN, rateHz);
+    double leastN = perMm * SampleStatistics.mean(trace.upN) * QuickPush.quickSd(mm, rateHz);
+    if (quickN > 0 && quickN < leastN) {
+      say(
+          StandRemark.SMALL_PUSH,
+          Argument.term(trace.of),
+          Argument.term(plane),
+          Argument.of(quickN, Unit.PLAIN),
+          Argument.of(leastN, Unit.PLAIN));
     }
   }
 

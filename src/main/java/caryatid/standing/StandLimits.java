@@ -63,6 +63,19 @@ final class StandLimits {
   static final double MUCH_LEAN = 0.12;
 
   /**
+   * Quick movement of the horizontal force, over the vertical one, over that of the centre of
+   * pressure, per mm (see {@link QuickPush}). Fore and aft 0.0008 or more in every 2 s of the feet
+   * of one real stand on two plates; a tenth of an invented one is at most 0.00015.
+   */
+  static final double PUSH_PER_MM = 0.0003;
+
+  /**
+   * The same sideways for one foot, whose centre of pressure hardly moves so: 0.0016 or more in 2 s
+   * and 0.0030 or more in 5 s of the real stand; a tenth of an invented one is at most 0.00044.
+   */
+  static final double FOOT_PUSH_RIGHT_PER_MM = 0.0006;
+
+  /**
    * Mean horizontal over vertical force of the whole body that is taken for the plate's own offset:
    * 0.3 deg, the smallest seen in real recordings under both feet, where it must be about zero.
    */

@@ -24,6 +24,8 @@ public enum StandRemark implements Topic {
   DIRECTIONS_APART("StandRemark.DIRECTIONS_APART", Weight.IMPORTANT),
   /** Arguments: line, mass. */
   LIGHT_LOAD("StandRemark.LIGHT_LOAD", Weight.IMPORTANT),
+  /** Arguments: line, plane, standard deviation, smallest one. */
+  SMALL_PUSH("StandRemark.SMALL_PUSH", Weight.IMPORTANT),
   /** Arguments: line, angle. */
   MUCH_LEAN("StandRemark.MUCH_LEAN", Weight.IMPORTANT),
   /** Within the part used; arguments: line, size. */

@@ -19,9 +19,6 @@ record FaultyColumn(SampleStand stand, String column, ChannelFault fault) {
   /** An offset that moves by less is not noticed by anybody, mm. */
   private static final double MOVED_MM = 0.5;
 
-  private static final Set<String> HORIZONTAL =
-      Set.of("Fx", "Fy", "P1 Fx", "P1 Fz", "P2 Fx", "P2 Fz");
-
   /** What becomes of a fault. */
   enum Outcome {
     REFUSED,
@@ -75,14 +72,6 @@ record FaultyColumn(SampleStand stand, String column, ChannelFault fault) {
         .map(Remark::topic)
         .filter(topic -> topic.weight() != Weight.NOTE)
         .collect(Collectors.toSet());
-  }
-
-  /**
-   * A horizontal force ten times too small looks like one of a foot that leans less. It moves the
-   * load line by less than the depth of the true origin times the foot's true lean.
-   */
-  boolean invisible() {
-    return fault == ChannelFault.A_TENTH && HORIZONTAL.contains(column);
   }
 
   @Override

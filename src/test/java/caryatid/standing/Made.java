@@ -67,8 +67,13 @@ public final class Made {
 
   /** Gives the last plate a constant horizontal force. */
   public Made pushed(double rightN, double anteriorN) {
+    return pushed(i -> rightN, i -> anteriorN);
+  }
+
+  /** The last plate with horizontal forces, N. */
+  Made pushed(IntToDoubleFunction rightN, IntToDoubleFunction anteriorN) {
     PlateTrack last = plates.remove(plates.size() - 1);
-    Horizontal push = new Horizontal(series(i -> rightN), series(i -> anteriorN));
+    Horizontal push = new Horizontal(series(rightN), series(anteriorN));
     plates.add(
         new PlateTrack(
             last.plate(),

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 /** Both sides of every limit of {@link Sizes}; 60 s at 100 Hz. */
 class SizesTest {
   private static final int N = 6000;
+  private static final Stance BODY = new Stance.BothFeetOnOnePlate(Optional.empty());
+  private static final Stance FOOT = new Stance.ProstheticFootOnPlate(Optional.empty());
 
   /** A sine of a standard deviation (n - 1) and a mean speed, mm and mm/s. */
   private static IntToDoubleFunction wave(double sdMm, double hz) {
@@ -33,6 +35,7 @@ class SizesTest {
                         StandRemark.FAST_MOVEMENT,
                         StandRemark.DIRECTIONS_APART,
                         StandRemark.LIGHT_LOAD,
+                        StandRemark.SMALL_PUSH,
                         StandRemark.MUCH_LEAN)
                     .contains(topic))
         .toList();
@@ -112,5 +115,34 @@ class SizesTest {
         Made.at(100, 60)
             .plate("p", wave(1, 0.5), wave(3, 0.5), i -> 400)
             .pushed(0.6 * pushN, 0.8 * pushN));
+  }
+
+  /** 0.0003 and 0.0006 per mm, times 400 N, times the movement of 3 and 1 mm: 0.36 and 0.24 N. */
+  @Test
+  void aHorizontalForceThatHardlyFollowsTheFootIsRemarked() throws Exception {
+    assertThat(pushed(FOOT, 0.241, 0.361)).isEmpty();
+    assertThat(pushed(FOOT, 0.241, 0.359)).containsExactly(StandRemark.SMALL_PUSH);
+    assertThat(pushed(FOOT, 0.239, 0.361)).containsExactly(StandRemark.SMALL_PUSH);
+  }
+
+  /** Sideways 0.0003 per mm, too. */
+  @Test
+  void sidewaysTheWholeBodyNeedsHalfAsMuch() throws Exception {
+    assertThat(pushed(BODY, 0.121, 0.361)).isEmpty();
+    assertThat(pushed(BODY, 0.119, 0.361)).containsExactly(StandRemark.SMALL_PUSH);
+  }
+
+  @Test
+  void aConstantHorizontalForceIsNotRemarkedHere() throws Exception {
+    assertThat(pushed(FOOT, 0, 0)).isEmpty();
+  }
+
+  private static List<Topic> pushed(Stance stance, double rightN, double anteriorN)
+      throws Exception {
+    return topics(
+        stance,
+        Made.at(100, 60)
+            .plate("p", wave(1, 0.5), wave(3, 0.5), i -> 400)
+            .pushed(wave(rightN, 0.5), wave(anteriorN, 0.5)));
   }
 }

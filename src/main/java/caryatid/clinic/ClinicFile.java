@@ -38,7 +38,7 @@ public final class ClinicFile {
       return Clinic.NEW;
     }
     try {
-      return ClinicForm.read(Files.readAllBytes(file), file.toString());
+      return ClinicJson.read(Files.readAllBytes(file), file.toString());
     } catch (IOException e) {
       throw new BadInput(problem(ClinicProblem.CANNOT_READ, e));
     }
@@ -53,7 +53,7 @@ public final class ClinicFile {
     Path folder = file.getParent();
     try {
       FilePermissions.makeFolder(folder.toAbsolutePath().getParent());
-      DurableFiles.replace(file, ClinicForm.write(clinic), folder);
+      DurableFiles.replace(file, ClinicJson.write(clinic), folder);
     } catch (IOException e) {
       throw new StoreFailure(problem(ClinicProblem.CANNOT_WRITE, e));
     }

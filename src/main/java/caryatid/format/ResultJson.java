@@ -23,7 +23,7 @@ public final class ResultJson {
 
   /** A result as UTF-8 JSON, indented, with a line end at its end. */
   public static byte[] write(Result result) {
-    return JsonText.write(result, ResultForm::write);
+    return JsonText.write(result, WholeResult::write);
   }
 
   /** Reads a file that should hold a result. */
@@ -32,7 +32,7 @@ public final class ResultJson {
       JsonValue value = JsonText.read(json);
       return isNewer(value)
           ? new ResultReading.Newer(Problem.at(Place.of(FILE_NAME), ArchiveProblem.NEWER_VERSION))
-          : new ResultReading.Read(JsonObjectReader.read(value, AT, ResultForm::read));
+          : new ResultReading.Read(JsonObjectReader.read(value, AT, WholeResult::read));
     } catch (JsonMismatch e) {
       return new ResultReading.Unreadable(
           Problem.at(Place.of(FILE_NAME), e.topic(), e.arguments().toArray(Argument[]::new)));
@@ -42,10 +42,10 @@ public final class ResultJson {
   /** Whatever else a newer version may have changed, its number is where it always was. */
   private static boolean isNewer(JsonValue value) {
     return value instanceof JsonValue.Group group
-        && group.members().get(ResultForm.KEY) instanceof JsonValue.Number version
+        && group.members().get(WholeResult.KEY) instanceof JsonValue.Number version
         && version.written().matches("[1-9]\\d*")
         && (version.written().length() > 9
-            || Integer.parseInt(version.written()) > ResultForm.VERSION);
+            || Integer.parseInt(version.written()) > WholeResult.VERSION);
   }
 
   /**
@@ -66,17 +66,17 @@ public final class ResultJson {
   }
 
   /** A result's own members, with a reader for each version that was ever written. */
-  private static final class ResultForm {
+  private static final class WholeResult {
     static final int VERSION = 2;
     static final String KEY = "version";
 
-    private ResultForm() {}
+    private WholeResult() {}
 
     static void write(Result result, JsonObjectWriter out) throws IOException {
       out.whole(KEY, VERSION)
           .whole("method", result.method())
           .text("program", result.program())
-          .object("state", result.state(), StateForm::write);
+          .object("state", result.state(), StateJson::write);
     }
 
     /**
@@ -98,13 +98,13 @@ public final class ResultJson {
 
     private static Result readSecond(JsonObjectReader in) {
       return new Result(
-          in.whole("method"), in.text("program"), in.object("state", StateForm::read));
+          in.whole("method"), in.text("program"), in.object("state", StateJson::read));
     }
 
     /** Version 1 knew no method, which was the first, and listed its state. */
     private static Result readFirst(JsonObjectReader in) {
       String program = in.text("program");
-      List<AlignmentState> states = in.list("states", StateForm::read);
+      List<AlignmentState> states = in.list("states", StateJson::read);
       if (states.size() != 1) {
         throw new IllegalArgumentException(states.size() + " states; one result holds one");
       }

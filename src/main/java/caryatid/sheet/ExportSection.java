@@ -1,6 +1,6 @@
 package caryatid.sheet;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.remark.Argument;
@@ -26,7 +26,7 @@ final class ExportSection {
 
   private ExportSection() {}
 
-  static Optional<ExportForm> form(Section section) {
+  static Optional<ExportLayout> form(Section section) {
     Optional<String> encoding = section.optional("encoding", ExportSection::encoding);
     Optional<Character> delimiter = section.optional("delimiter", DELIMITER);
     Optional<Character> mark = section.optional("decimal-mark", DECIMAL_MARK);
@@ -46,7 +46,7 @@ final class ExportSection {
     }
     return section.build(
         () ->
-            new ExportForm(
+            new ExportLayout(
                 encoding, delimiter, mark, toInt(header), toInt(first), columns, toInt(recording)));
   }
 

@@ -1,6 +1,6 @@
 package caryatid.sheet;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.TimeBase;
 import caryatid.sheet.yaml.ValueParsers;
@@ -14,7 +14,7 @@ final class LayoutWriter {
 
   private LayoutWriter() {}
 
-  static Map<String, String> export(ExportForm form, Set<ImportProblem> open) {
+  static Map<String, String> export(ExportLayout form, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
     form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
     form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));

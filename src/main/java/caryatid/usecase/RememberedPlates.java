@@ -5,7 +5,7 @@ import caryatid.clinic.ClinicFile;
 import caryatid.clinic.KnownPlate;
 import caryatid.recording.importer.Importer;
 import caryatid.recording.model.ColumnView;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -88,7 +88,7 @@ public final class RememberedPlates {
   }
 
   private static List<String> columns(NamedBytes export) {
-    return Importer.columns(export, ExportForm.UNSTATED).stream().map(ColumnView::name).toList();
+    return Importer.columns(export, ExportLayout.UNSTATED).stream().map(ColumnView::name).toList();
   }
 
   private static String bare(String path) {

@@ -1,11 +1,11 @@
 package caryatid.wording;
 
 import caryatid.recording.model.ForceUnit;
-import caryatid.recording.model.ImportFinding;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.Loaded;
 import caryatid.recording.model.Inspection.PlateView;
 import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.UnderstoodFact;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -61,15 +61,15 @@ public final class InspectionText {
     return inspection.problems().isEmpty() ? "InspectionText.open" : "InspectionText.damaged";
   }
 
-  private void understood(ImportFinding fact) {
+  private void understood(UnderstoodFact fact) {
     String what = wording.fill(fact.aspect().code(), fact.arguments());
     lines.add(what + " " + basis(fact));
   }
 
-  private String basis(ImportFinding fact) {
+  private String basis(UnderstoodFact fact) {
     String evidence = fact.aspect().code() + ".evidence";
     String basis = wording.word(fact.basis());
-    return fact.basis() == ImportFinding.Basis.CONCLUDED && wording.knows(evidence)
+    return fact.basis() == UnderstoodFact.Basis.CONCLUDED && wording.knows(evidence)
         ? wording.fill(
             "InspectionText.basis",
             Argument.text(basis),

@@ -86,7 +86,7 @@ final class Fuzz {
     if (run.code() != 0) {
       return;
     }
-    Findings found = Findings.in(run.out());
+    FuzzFailures found = FuzzFailures.in(run.out());
     if (specimen.sound().differsInSilence(found)) {
       moved++;
       if (!reason.explains(found)) {
@@ -97,7 +97,7 @@ final class Fuzz {
 
   /** Whether what was spoilt explains a finding. */
   private interface Reason {
-    boolean explains(Findings found) throws IOException;
+    boolean explains(FuzzFailures found) throws IOException;
   }
 
   private void tell(String what) {

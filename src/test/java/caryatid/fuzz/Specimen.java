@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param sound what is found in it as it is
  */
-record Specimen(Path recording, Path sheet, Path plate, PlainReading reading, Findings sound) {
+record Specimen(Path recording, Path sheet, Path plate, PlainReading reading, FuzzFailures sound) {
   private static final Path K7 = Path.of("sample-recordings/k7");
 
   /** One exported as centre of pressure and vertical force. */
@@ -27,7 +27,7 @@ record Specimen(Path recording, Path sheet, Path plate, PlainReading reading, Fi
     Path export = K7.resolve(recording);
     Run run = Run.caryatid(command(export, K7.resolve(sheet), K7.resolve(plate)));
     return new Specimen(
-        export, K7.resolve(sheet), K7.resolve(plate), reading, Findings.in(run.out()));
+        export, K7.resolve(sheet), K7.resolve(plate), reading, FuzzFailures.in(run.out()));
   }
 
   String[] check(Path spoilt) {
@@ -53,7 +53,7 @@ record Specimen(Path recording, Path sheet, Path plate, PlainReading reading, Fi
   /**
    * Whether each offset moved as the rows of the spoilt recording say when they are read plainly.
    */
-  boolean justifies(Path spoilt, Findings found) throws IOException {
+  boolean justifies(Path spoilt, FuzzFailures found) throws IOException {
     Optional<double[]> before = reading.centre(recording, sound.fromS(), sound.toS());
     Optional<double[]> after = reading.centre(spoilt, found.fromS(), found.toS());
     return after.isPresent()
@@ -62,8 +62,9 @@ record Specimen(Path recording, Path sheet, Path plate, PlainReading reading, Fi
   }
 
   /** Lateral of the right leg is to the right. */
-  private boolean explained(String name, Findings found, double[] before, double[] after) {
+  private boolean explained(String name, FuzzFailures found, double[] before, double[] after) {
     int axis = name.startsWith("frontal") ? 0 : 1;
-    return Math.abs(sound.moved(found, name) - (after[axis] - before[axis])) < Findings.MOVED_MM;
+    return Math.abs(sound.moved(found, name) - (after[axis] - before[axis]))
+        < FuzzFailures.MOVED_MM;
   }
 }

@@ -21,7 +21,7 @@ class SpecimenTest {
       Path cut = shortened(specimen.recording());
       Run run = Run.caryatid(specimen.check(cut));
       assertThat(run.err()).isEmpty();
-      Findings found = Findings.in(run.out());
+      FuzzFailures found = FuzzFailures.in(run.out());
       assertThat(specimen.sound().moved(found, "sagittal knee centre")).isNotZero();
       assertThat(specimen.justifies(cut, found)).isTrue();
       assertThat(specimen.justifies(cut, elsewhere(found))).isFalse();
@@ -48,9 +48,9 @@ class SpecimenTest {
         folder.resolve("cut.csv"), String.join("\n", Arrays.copyOf(lines, count)) + "\n");
   }
 
-  private static Findings elsewhere(Findings found) {
+  private static FuzzFailures elsewhere(FuzzFailures found) {
     TreeMap<String, Double> offsets = new TreeMap<>(found.offsetsMm());
     offsets.replaceAll((name, mm) -> mm + 0.6);
-    return new Findings(offsets, found.verdicts(), found.remarks(), found.fromS(), found.toS());
+    return new FuzzFailures(offsets, found.verdicts(), found.remarks(), found.fromS(), found.toS());
   }
 }

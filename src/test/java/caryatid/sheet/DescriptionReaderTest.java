@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MeasuringLine;
@@ -46,7 +46,7 @@ class DescriptionReaderTest {
         .isEqualTo(
             new PlateDescription(
                 "Level plate",
-                ExportForm.UNSTATED,
+                ExportLayout.UNSTATED,
                 TimeBase.UNSTATED,
                 Optional.empty(),
                 Optional.empty(),
@@ -64,7 +64,7 @@ class DescriptionReaderTest {
                 + " first-data-line: 7, columns: [Time, Fz], recording: 2}\n");
     assertThat(read.form())
         .isEqualTo(
-            new ExportForm(
+            new ExportLayout(
                 Optional.of("windows-1252"),
                 Optional.of('\t'),
                 Optional.of(','),

@@ -6,7 +6,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ColumnView;
 import caryatid.recording.model.ColumnView.ByName;
 import caryatid.recording.model.ColumnView.ByNumbers;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.Loaded;
@@ -46,7 +46,7 @@ class InspectionTextNumbersTest {
   private static PlateDescription nothing() {
     return new PlateDescription(
         "plate",
-        ExportForm.UNSTATED,
+        ExportLayout.UNSTATED,
         TimeBase.UNSTATED,
         Optional.empty(),
         Optional.empty(),

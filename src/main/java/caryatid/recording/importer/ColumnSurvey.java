@@ -3,7 +3,7 @@ package caryatid.recording.importer;
 import caryatid.recording.model.ColumnView;
 import caryatid.recording.model.ColumnView.ByName;
 import caryatid.recording.model.ColumnView.ByNumbers;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.table.ColumnMapping;
 import caryatid.recording.table.ColumnMeaning;
@@ -39,7 +39,7 @@ final class ColumnSurvey {
   private ColumnSurvey() {}
 
   /** The columns of the table with the most of known names, else of the longest. */
-  static List<ColumnView> of(NamedBytes export, ExportForm form) {
+  static List<ColumnView> of(NamedBytes export, ExportLayout form) {
     return new ExportText(export, form, ColumnSurvey::everything)
         .read().value().stream()
             .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(ParsedTable::rows))

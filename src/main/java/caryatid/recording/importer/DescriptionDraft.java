@@ -1,7 +1,7 @@
 package caryatid.recording.importer;
 
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
@@ -72,8 +72,8 @@ final class DescriptionDraft {
   }
 
   /** With a name to be written for each column, where the file's own cannot be used. */
-  private ExportForm form(Optional<HeaderBlock> shown) {
-    ExportForm stated = described.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
+  private ExportLayout form(Optional<HeaderBlock> shown) {
+    ExportLayout stated = described.map(PlateDescription::form).orElse(ExportLayout.UNSTATED);
     boolean naming = asked.stream().anyMatch(NAMING::contains);
     return naming && shown.isPresent() ? withColumns(stated, names(shown.get())) : stated;
   }
@@ -85,8 +85,8 @@ final class DescriptionDraft {
         .toList();
   }
 
-  private static ExportForm withColumns(ExportForm form, List<String> columns) {
-    return new ExportForm(
+  private static ExportLayout withColumns(ExportLayout form, List<String> columns) {
+    return new ExportLayout(
         form.encoding(),
         form.delimiter(),
         form.decimalMark(),

@@ -11,7 +11,7 @@ import caryatid.recording.model.Recording;
 import caryatid.recording.model.Sampled;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timed;
 import caryatid.recording.time.Timeline;
 import caryatid.recording.track.PlateUnits;
@@ -50,61 +50,61 @@ final class ExportReader {
   Recording read(Supplier<Provenance> provenance) throws BadInput {
     Stages.Parsed parsed = stages.parsed();
     if (parsed.table().isEmpty()) {
-      throw new BadInput(parsed.findings().problems());
+      throw new BadInput(parsed.messages().problems());
     }
     ParsedTable table = parsed.table().get();
-    Stages.Mapped mapped = stages.mapped(table, parsed.findings());
-    Timed timed = stages.timed(table, parsed.findings(), mapped.findings());
-    if (!timed.findings().clean()) {
-      throw new BadInput(timed.findings().problems());
+    Stages.Mapped mapped = stages.mapped(table, parsed.messages());
+    Timed timed = stages.timed(table, parsed.messages(), mapped.messages());
+    if (!timed.messages().clean()) {
+      throw new BadInput(timed.messages().problems());
     }
     Timeline timeline = timed.timeline().orElseThrow();
-    Stages.Plates plates = stages.plates(table, mapped, timeline, timed.findings());
-    if (!plates.findings().clean()) {
-      throw new BadInput(plates.findings().problems());
+    Stages.Plates plates = stages.plates(table, mapped, timeline, timed.messages());
+    if (!plates.messages().clean()) {
+      throw new BadInput(plates.messages().problems());
     }
     return new Recording(
         provenance.get(),
         timeline.timeS(),
         timeline.rateHz(),
         plates.tracks(),
-        plates.findings().remarks());
+        plates.messages().remarks());
   }
 
   Inspection inspect() {
     Stages.Parsed parsed = stages.parsed();
     if (parsed.table().isEmpty()) {
-      StageFindings findings = parsed.findings();
+      StageMessages messages = parsed.messages();
       return inspection(
           parsed,
-          Stages.Mapped.none(findings),
-          Timed.unsought(findings),
+          Stages.Mapped.none(messages),
+          Timed.unsought(messages),
           List.of(),
           Optional.empty());
     }
     ParsedTable table = parsed.table().get();
-    Stages.Mapped mapped = stages.mapped(table, parsed.findings());
-    Timed timed = stages.timed(table, parsed.findings(), mapped.findings());
+    Stages.Mapped mapped = stages.mapped(table, parsed.messages());
+    Timed timed = stages.timed(table, parsed.messages(), mapped.messages());
     // While the decimal mark is in question, a force may be read 1000 times too small.
-    boolean readable = !timed.findings().has(ImportProblem.THOUSANDS);
+    boolean readable = !timed.messages().has(ImportProblem.THOUSANDS);
     List<PlateView> views = readable ? views(table, mapped) : List.of();
-    if (timed.timeline().isPresent() && timed.findings().clean()) {
+    if (timed.timeline().isPresent() && timed.messages().clean()) {
       Timeline timeline = timed.timeline().get();
-      Stages.Plates plates = stages.plates(table, mapped, timeline, timed.findings());
+      Stages.Plates plates = stages.plates(table, mapped, timeline, timed.messages());
       Optional<Sampled> sampled =
-          plates.findings().clean()
+          plates.messages().clean()
               ? Optional.of(new SampledTracks(export.name(), timeline, plates.tracks()))
               : Optional.empty();
-      return inspection(parsed, mapped, timed.with(plates.findings()), views, sampled);
+      return inspection(parsed, mapped, timed.with(plates.messages()), views, sampled);
     }
     return inspection(parsed, mapped, withOddities(table, mapped, timed), views, Optional.empty());
   }
 
   /** The times, with what is known of the plates where only answers are missing. */
   private Timed withOddities(ParsedTable table, Stages.Mapped mapped, Timed timed) {
-    StageFindings findings = timed.findings();
-    return findings.problems().stream().allMatch(ExportReader::asks)
-        ? timed.with(findings.and(oddities(table, mapped)))
+    StageMessages messages = timed.messages();
+    return messages.problems().stream().allMatch(ExportReader::asks)
+        ? timed.with(messages.and(oddities(table, mapped)))
         : timed;
   }
 
@@ -114,15 +114,15 @@ final class ExportReader {
       Timed timed,
       List<PlateView> views,
       Optional<Sampled> sampled) {
-    StageFindings findings = timed.findings();
+    StageMessages messages = timed.messages();
     return new Inspection(
-        findings.understood(),
-        findings.problems().stream().filter(ExportReader::asks).toList(),
-        findings.problems().stream().filter(p -> !asks(p)).toList(),
-        findings.remarks(),
+        messages.understood(),
+        messages.problems().stream().filter(ExportReader::asks).toList(),
+        messages.problems().stream().filter(p -> !asks(p)).toList(),
+        messages.remarks(),
         views,
         timed.rateHz(),
-        new DescriptionDraft(description, asked(findings))
+        new DescriptionDraft(description, asked(messages))
             .of(
                 parsed.table(),
                 parsed.shown().map(ParsedTable::head),
@@ -131,8 +131,8 @@ final class ExportReader {
         sampled);
   }
 
-  private static Set<ImportProblem> asked(StageFindings findings) {
-    return findings.problems().stream()
+  private static Set<ImportProblem> asked(StageMessages messages) {
+    return messages.problems().stream()
         .filter(ExportReader::asks)
         .map(problem -> (ImportProblem) problem.topic())
         .collect(Collectors.toSet());
@@ -143,13 +143,13 @@ final class ExportReader {
   }
 
   /** What is known of the plates while questions are open. */
-  private StageFindings oddities(ParsedTable table, Stages.Mapped mapped) {
+  private StageMessages oddities(ParsedTable table, Stages.Mapped mapped) {
     RawOddities oddities = new RawOddities(table, mapped.vertical(), file);
-    StageFindings findings = StageFindings.none(file);
+    StageMessages messages = StageMessages.none(file);
     for (Map.Entry<PlateColumns, PlateUnits> each : mapped.loaded().entrySet()) {
-      findings = findings.and(oddities.remarks(each.getKey(), each.getValue()));
+      messages = messages.and(oddities.remarks(each.getKey(), each.getValue()));
     }
-    return findings;
+    return messages;
   }
 
   private static List<PlateView> views(ParsedTable table, Stages.Mapped mapped) {

@@ -1,7 +1,7 @@
 package caryatid.recording.importer;
 
 import caryatid.recording.model.ColumnView;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.HashingInput;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
@@ -44,7 +44,7 @@ public final class Importer {
    *
    * @param form how the text is laid out, as far as that is known already
    */
-  public static List<ColumnView> columns(NamedBytes export, ExportForm form) {
+  public static List<ColumnView> columns(NamedBytes export, ExportLayout form) {
     return ColumnSurvey.of(export, form);
   }
 }

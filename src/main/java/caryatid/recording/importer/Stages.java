@@ -3,21 +3,21 @@ package caryatid.recording.importer;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.TimeBase;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.ExportText;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.Preamble;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.PreambleFacts;
 import caryatid.recording.time.TimeBaseFinder;
 import caryatid.recording.time.Timed;
@@ -44,21 +44,21 @@ import java.util.function.BiPredicate;
 
 /**
  * The stages of reading an export: the bytes parsed, the columns mapped, the rows timed, the
- * plates' tracks. Each is a value; its findings are those of the stages before it and its own.
+ * plates' tracks. Each is a value; its messages are those of the stages before it and its own.
  */
 final class Stages {
   private final NamedBytes export;
   private final String file;
   private final Optional<PlateDescription> description;
   private final Optional<Axes> axes;
-  private final ExportForm form;
+  private final ExportLayout form;
 
   Stages(NamedBytes export, Optional<PlateDescription> description) {
     this.export = export;
     this.file = export.name();
     this.description = description;
     this.axes = description.flatMap(PlateDescription::axes);
-    this.form = description.map(PlateDescription::form).orElse(ExportForm.UNSTATED);
+    this.form = description.map(PlateDescription::form).orElse(ExportLayout.UNSTATED);
   }
 
   /** The tables, and the one that holds the plate. */
@@ -66,49 +66,49 @@ final class Stages {
     ColumnMapper planner = new ColumnMapper(file, description);
     Outcome<List<ParsedTable>> read = new ExportText(export, form, planner::plan).read();
     List<ParsedTable> tables = read.value();
-    Outcome<Optional<ParsedTable>> choice = choice(tables, read.findings());
-    StageFindings findings = read.findings().and(choice.findings());
+    Outcome<Optional<ParsedTable>> choice = choice(tables, read.messages());
+    StageMessages messages = read.messages().and(choice.messages());
     Optional<ParsedTable> shown = choice.value().or(() -> tables.stream().findFirst());
     if (shown.isPresent()) {
-      findings = findings.and(new HeaderFacts(shown.get(), form).of(file));
+      messages = messages.and(new HeaderFacts(shown.get(), form).of(file));
     }
     if (choice.value().isPresent() && tables.size() > 1) {
-      findings =
-          findings.withFact(
+      messages =
+          messages.withFact(
               ImportFact.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
-    return new Parsed(choice.value(), shown, findings);
+    return new Parsed(choice.value(), shown, messages);
   }
 
   /** The table that holds the plate; none where names and columns do not belong together. */
-  private Outcome<Optional<ParsedTable>> choice(List<ParsedTable> tables, StageFindings read) {
+  private Outcome<Optional<ParsedTable>> choice(List<ParsedTable> tables, StageMessages read) {
     boolean shifted =
         read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
     return shifted
-        ? new Outcome<>(Optional.empty(), StageFindings.none(file))
+        ? new Outcome<>(Optional.empty(), StageMessages.none(file))
         : new TableChoice(form.recording(), file).choose(tables);
   }
 
   /** Settles units and axes, or asks for them. */
-  Mapped mapped(ParsedTable table, StageFindings earlier) {
+  Mapped mapped(ParsedTable table, StageMessages earlier) {
     UnitFinder units = new UnitFinder(table.head(), file);
     LoadedPlates finder = new LoadedPlates(table, description, file);
     Outcome<Map<PlateColumns, Optional<PlateUnits>>> plates = finder.find(units, earlier);
     Map<PlateColumns, PlateUnits> loaded = Mapped.loaded(plates.value());
     Axis vertical = finder.vertical(loaded);
-    StageFindings findings = plates.findings().and(axesFacts(loaded, vertical));
+    StageMessages messages = plates.messages().and(axesFacts(loaded, vertical));
     UnitsByMoments byMoments = new UnitsByMoments(table, vertical, file);
     for (Map.Entry<PlateColumns, PlateUnits> each : loaded.entrySet()) {
-      findings = findings.and(byMoments.pairs(each.getKey(), each.getValue()));
+      messages = messages.and(byMoments.pairs(each.getKey(), each.getValue()));
     }
-    if (!findings.has(ImportProblem.COMMA_TWICE)) {
-      findings = findings.and(new OpenQuestions(table, axes, vertical, loaded, file).ask());
+    if (!messages.has(ImportProblem.COMMA_TWICE)) {
+      messages = messages.and(new OpenQuestions(table, axes, vertical, loaded, file).ask());
     }
-    return new Mapped(plates.value(), vertical, findings);
+    return new Mapped(plates.value(), vertical, messages);
   }
 
-  private StageFindings axesFacts(Map<PlateColumns, PlateUnits> loaded, Axis vertical) {
-    StageFindings nothing = StageFindings.none(file);
+  private StageMessages axesFacts(Map<PlateColumns, PlateUnits> loaded, Axis vertical) {
+    StageMessages nothing = StageMessages.none(file);
     if (axes.isPresent()) {
       return nothing.withFact(
           ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
@@ -127,15 +127,15 @@ final class Stages {
    * @param parsed what was found in the table as it is
    * @param earlier that, and what was found of its meaning
    */
-  Timed timed(ParsedTable table, StageFindings parsed, StageFindings earlier) {
+  Timed timed(ParsedTable table, StageMessages parsed, StageMessages earlier) {
     if (!parsed.clean()) {
       return Timed.unsought(earlier);
     }
     TimeBase base = description.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     Preamble preamble = new Preamble(table.head());
-    StageFindings stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
+    StageMessages stated = earlier.and(new PreambleFacts(preamble, file).of(table.rows()));
     Timed found = new TimeBaseFinder(table, base, preamble, file).find(sameRow(table));
-    return found.with(stated.and(found.findings()));
+    return found.with(stated.and(found.messages()));
   }
 
   private static BiPredicate<Integer, Integer> sameRow(ParsedTable table) {
@@ -149,24 +149,24 @@ final class Stages {
   }
 
   /** The plates' tracks. */
-  Plates plates(ParsedTable table, Mapped mapped, Timeline timeline, StageFindings earlier) {
+  Plates plates(ParsedTable table, Mapped mapped, Timeline timeline, StageMessages earlier) {
     TrackBuilder tracks = new TrackBuilder(table, axes.orElseThrow(), timeline, description, file);
-    StageFindings findings = earlier;
+    StageMessages messages = earlier;
     List<PlateTrack> all = new ArrayList<>();
     for (Map.Entry<PlateColumns, Optional<PlateUnits>> each : mapped.plates().entrySet()) {
       Outcome<PlateTrack> track = tracks.track(each.getKey(), each.getValue());
-      findings = findings.and(track.findings());
+      messages = messages.and(track.messages());
       all.add(track.value());
     }
     boolean usable = all.stream().anyMatch(t -> t.usable().count() > 0);
-    if (!usable && !findings.has(ImportProblem.FAR_OFF)) {
+    if (!usable && !messages.has(ImportProblem.FAR_OFF)) {
       boolean forces = all.stream().anyMatch(t -> t.upN().isPresent());
-      findings =
-          findings.withProblem(
+      messages =
+          messages.withProblem(
               forces ? ImportProblem.UNLOADED : ImportProblem.EMPTY_THROUGHOUT,
               Argument.of(TrackLimits.LEAST_N, Unit.N));
     }
-    return new Plates(all, findings);
+    return new Plates(all, messages);
   }
 
   /**
@@ -174,9 +174,9 @@ final class Stages {
    *
    * @param table that one; empty, with a problem, where none does
    * @param shown that one, or else the first
-   * @param findings what was found on the way
+   * @param messages what was found on the way
    */
-  record Parsed(Optional<ParsedTable> table, Optional<ParsedTable> shown, StageFindings findings) {}
+  record Parsed(Optional<ParsedTable> table, Optional<ParsedTable> shown, StageMessages messages) {}
 
   /**
    * The second stage: what a table's columns mean.
@@ -184,17 +184,17 @@ final class Stages {
    * @param plates all plates, in their order, with what is known of their units; empty for a plate
    *     that carries nobody
    * @param vertical the export's vertical axis, as described or as it seems
-   * @param findings what was found on the way, and what is asked
+   * @param messages what was found on the way, and what is asked
    */
   public record Mapped(
-      Map<PlateColumns, Optional<PlateUnits>> plates, Axis vertical, StageFindings findings) {
+      Map<PlateColumns, Optional<PlateUnits>> plates, Axis vertical, StageMessages messages) {
     public Mapped {
       plates = Collections.unmodifiableMap(new LinkedHashMap<>(plates));
     }
 
     /** There is no table. */
-    public static Mapped none(StageFindings findings) {
-      return new Mapped(Map.of(), Axis.Z, findings);
+    public static Mapped none(StageMessages messages) {
+      return new Mapped(Map.of(), Axis.Z, messages);
     }
 
     /** The plates that carry somebody. */
@@ -215,9 +215,9 @@ final class Stages {
    * The last stage: what each plate recorded.
    *
    * @param tracks one a plate, in the plates' order
-   * @param findings what was found on the way
+   * @param messages what was found on the way
    */
-  public record Plates(List<PlateTrack> tracks, StageFindings findings) {
+  public record Plates(List<PlateTrack> tracks, StageMessages messages) {
     public Plates {
       tracks = List.copyOf(tracks);
     }

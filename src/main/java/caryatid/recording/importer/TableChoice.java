@@ -3,7 +3,7 @@ package caryatid.recording.importer;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.List;
@@ -14,14 +14,14 @@ import java.util.stream.Collectors;
 /** Chooses the table that holds the plate, among the sections and recordings of a file. */
 final class TableChoice {
   private final OptionalInt stated;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   /**
    * @param stated number of the recording in the file, as a description states it
    */
   TableChoice(OptionalInt stated, String file) {
     this.stated = stated;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /**
@@ -37,7 +37,7 @@ final class TableChoice {
     if (stated.isPresent()) {
       return stated(withPlate);
     }
-    StageFindings several =
+    StageMessages several =
         withPlate.size() == 1
             ? nothing
             : nothing.withProblem(
@@ -60,11 +60,11 @@ final class TableChoice {
     return checked(withPlate.get(number - 1), nothing);
   }
 
-  private static Outcome<Optional<ParsedTable>> checked(ParsedTable table, StageFindings earlier) {
+  private static Outcome<Optional<ParsedTable>> checked(ParsedTable table, StageMessages earlier) {
     return new Outcome<>(Optional.of(table), earlier.withProblems(table.plan().problems()));
   }
 
-  private StageFindings refused(List<ParsedTable> tables) {
+  private StageMessages refused(List<ParsedTable> tables) {
     if (tables.isEmpty()) {
       return nothing;
     }

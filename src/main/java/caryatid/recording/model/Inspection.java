@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param sampled what was read; empty while there are questions or problems
  */
 public record Inspection(
-    List<ImportFinding> understood,
+    List<UnderstoodFact> understood,
     List<Problem> questions,
     List<Problem> problems,
     List<Remark> remarks,

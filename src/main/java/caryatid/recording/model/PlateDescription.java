@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record PlateDescription(
     String name,
-    ExportForm form,
+    ExportLayout form,
     TimeBase time,
     Optional<Axes> axes,
     Optional<ForceIs> forceIs,

@@ -27,7 +27,7 @@ final class CarefulRow {
   private final TruncatedCellCheck cut;
   private final String file;
   private final boolean markOpen;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
   private final TimeOfDayParser clockTime = new TimeOfDayParser();
   private final WrongTimes times = new WrongTimes();
 
@@ -36,13 +36,13 @@ final class CarefulRow {
    * @param cut knows a number that the file's end cuts off
    * @param earlier what was found in the file above
    */
-  CarefulRow(GrowingTable table, TruncatedCellCheck cut, StageFindings earlier) {
+  CarefulRow(GrowingTable table, TruncatedCellCheck cut, StageMessages earlier) {
     this.cut = cut;
     this.table = table;
     this.dialect = table.head().dialect();
     this.file = earlier.file();
     this.markOpen = earlier.has(ImportProblem.THOUSANDS);
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /** Reads a line into the table's columns. */
@@ -66,27 +66,27 @@ final class CarefulRow {
     return new Outcome<>(LineKind.OTHER, nothing);
   }
 
-  private static Outcome<LineKind> row(StageFindings findings) {
-    return new Outcome<>(LineKind.ROW, findings);
+  private static Outcome<LineKind> row(StageMessages messages) {
+    return new Outcome<>(LineKind.ROW, messages);
   }
 
-  private StageFindings misshapen(ImportProblem problem, List<String> cells, int line) {
+  private StageMessages misshapen(ImportProblem problem, List<String> cells, int line) {
     return nothing.withProblem(
         Place.of(file, line), problem, count(table.head().named()), count(cells.size()));
   }
 
   /** A number that seems cut off is left out with a remark; a time is not guessed. */
-  private StageFindings keepCut(List<String> cells, int line) {
+  private StageMessages keepCut(List<String> cells, int line) {
     int last = cells.size() - 1;
-    StageFindings findings = nothing;
+    StageMessages messages = nothing;
     if (tellsRowsApart(last)) {
       times.wrong(place(line, last), cells.get(last));
     } else if (table.columns().containsKey(last)) {
-      findings =
-          findings.withRemark(
+      messages =
+          messages.withRemark(
               RecordingRemark.LAST_CUT, Argument.text(cells.get(last)), count(line));
     }
-    return findings.and(keep(cells.subList(0, last), line));
+    return messages.and(keep(cells.subList(0, last), line));
   }
 
   private static Argument count(int count) {
@@ -109,8 +109,8 @@ final class CarefulRow {
         && cells.stream().skip(columns).allMatch(String::isEmpty);
   }
 
-  private StageFindings keep(List<String> cells, int line) {
-    StageFindings findings = nothing;
+  private StageMessages keep(List<String> cells, int line) {
+    StageMessages messages = nothing;
     table.lines().add(line);
     for (Map.Entry<Integer, GrowingColumn> each : table.columns().entrySet()) {
       int index = each.getKey();
@@ -122,13 +122,13 @@ final class CarefulRow {
       }
       each.getValue().addHole();
       if (Cell.of(cell) != Cell.HOLE) {
-        findings = findings.and(notANumber(cell, line, index));
+        messages = messages.and(notANumber(cell, line, index));
       }
     }
-    return findings;
+    return messages;
   }
 
-  private StageFindings notANumber(String cell, int line, int column) {
+  private StageMessages notANumber(String cell, int line, int column) {
     Place place = place(line, column);
     if (tellsRowsApart(column)) {
       times.wrong(place, cell);
@@ -162,7 +162,7 @@ final class CarefulRow {
   }
 
   /** What is wrong with the times or numbers of the rows, once all are read. */
-  StageFindings finish() {
+  StageMessages finish() {
     return markOpen ? nothing : times.complain(table, file);
   }
 
@@ -184,22 +184,22 @@ final class CarefulRow {
     }
 
     /** What is wrong with them; a column that is only named like a sample counter is not needed. */
-    StageFindings complain(GrowingTable table, String file) {
+    StageMessages complain(GrowingTable table, String file) {
       boolean all = count > 0 && count == table.rows();
       boolean timed = table.plan().time().isPresent();
-      StageFindings findings = StageFindings.none(file);
+      StageMessages messages = StageMessages.none(file);
       if (all && timed) {
         Wrong one = first.get(0);
-        return findings.withProblem(
+        return messages.withProblem(
             one.place(), ImportProblem.TIMES_UNREADABLE, Excerpt.of(one.cell()));
       }
       if (!all) {
         ImportProblem problem = timed ? ImportProblem.WRONG_TIME : ImportProblem.WRONG_INDEX;
         for (Wrong wrong : first) {
-          findings = findings.withProblem(wrong.place(), problem, Excerpt.of(wrong.cell()));
+          messages = messages.withProblem(wrong.place(), problem, Excerpt.of(wrong.cell()));
         }
       }
-      return findings;
+      return messages;
     }
   }
 }

@@ -1,6 +1,6 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
@@ -8,30 +8,30 @@ import java.util.List;
 
 /** Refuses rows whose commas can be read in two ways. */
 final class DecimalMarkCheck {
-  private final ExportForm form;
+  private final ExportLayout form;
   private final String file;
 
-  DecimalMarkCheck(ExportForm form, String file) {
+  DecimalMarkCheck(ExportLayout form, String file) {
     this.form = form;
     this.file = file;
   }
 
-  StageFindings check(RowRun rows, Delimiter delimiter, HeaderBlock head) {
-    StageFindings findings = StageFindings.none(file);
+  StageMessages check(RowRun rows, Delimiter delimiter, HeaderBlock head) {
+    StageMessages messages = StageMessages.none(file);
     int cells = rows.cells();
     int named = head.named();
     boolean halved = named >= 2 && named < cells && cells <= 2 * named;
     if (delimiter == Delimiter.COMMA && halved && filled(rows, named) && wholeNumbers(rows)) {
-      findings =
-          findings.withProblem(
+      messages =
+          messages.withProblem(
               Place.of(file, head.firstDataLine()),
               ImportProblem.COMMA_TWICE,
               Argument.count(named),
               Argument.count(cells));
     }
     if (form.decimalMark().isEmpty() && rows.thousandsPossible()) {
-      findings =
-          findings.withProblem(
+      messages =
+          messages.withProblem(
               Place.of(file, head.firstDataLine()),
               ImportProblem.THOUSANDS,
               Argument.text(
@@ -41,7 +41,7 @@ final class DecimalMarkCheck {
                       .findFirst()
                       .orElse("")));
     }
-    return findings;
+    return messages;
   }
 
   private static boolean filled(RowRun rows, int from) {

@@ -1,10 +1,10 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.remark.Argument;
 import java.io.EOFException;
 import java.io.IOException;
@@ -17,14 +17,14 @@ import java.util.zip.ZipException;
 /** Reads an export's bytes into tables. */
 public final class ExportText {
   private final NamedBytes export;
-  private final ExportForm form;
+  private final ExportLayout form;
   private final Function<HeaderBlock, ColumnMapping> planner;
 
   /**
    * @param planner what a table's columns are taken for
    */
   public ExportText(
-      NamedBytes export, ExportForm form, Function<HeaderBlock, ColumnMapping> planner) {
+      NamedBytes export, ExportLayout form, Function<HeaderBlock, ColumnMapping> planner) {
     this.export = export;
     this.form = form;
     this.planner = planner;
@@ -32,21 +32,21 @@ public final class ExportText {
 
   public Outcome<List<ParsedTable>> read() {
     Outcome<Optional<Charset>> stated = charset();
-    Outcome<List<ParsedTable>> parsed = new Outcome<>(List.of(), stated.findings());
+    Outcome<List<ParsedTable>> parsed = new Outcome<>(List.of(), stated.messages());
     try (ExportInput intake = ExportInput.open(export, stated.value())) {
-      parsed = read(intake, stated.findings());
-      if (parsed.findings().clean()) {
+      parsed = read(intake, stated.messages());
+      if (parsed.messages().clean()) {
         intake.finish();
       }
       return parsed;
     } catch (IOException e) {
-      return new Outcome<>(List.of(), parsed.findings().and(failed(e, export.name())));
+      return new Outcome<>(List.of(), parsed.messages().and(failed(e, export.name())));
     }
   }
 
   /** The described encoding; empty, with a problem, if it is unknown. */
   private Outcome<Optional<Charset>> charset() {
-    StageFindings nothing = StageFindings.none(export.name());
+    StageMessages nothing = StageMessages.none(export.name());
     try {
       return new Outcome<>(form.encoding().map(Charset::forName), nothing);
     } catch (IllegalArgumentException e) {
@@ -56,20 +56,20 @@ public final class ExportText {
     }
   }
 
-  private Outcome<List<ParsedTable>> read(ExportInput intake, StageFindings earlier) {
+  private Outcome<List<ParsedTable>> read(ExportInput intake, StageMessages earlier) {
     Optional<ImportProblem> foreign = intake.foreign();
     if (foreign.isPresent() || intake.binary()) {
       return new Outcome<>(List.of(), earlier.withProblem(foreign.orElse(ImportProblem.BINARY)));
     }
-    StageFindings opened = opened(intake, earlier);
+    StageMessages opened = opened(intake, earlier);
     LineReader lines = new LineReader(intake.text(), intake.charset(), intake.lineEnd());
     return new TableReader(lines, form, planner, opened).read();
   }
 
-  private StageFindings opened(ExportInput intake, StageFindings earlier) {
-    StageFindings findings =
+  private StageMessages opened(ExportInput intake, StageMessages earlier) {
+    StageMessages messages =
         intake.packed() ? earlier.withFact(ImportFact.PACKED, Basis.CONCLUDED) : earlier;
-    return findings.withFact(
+    return messages.withFact(
         ImportFact.ENCODING,
         form.encoding().isPresent() && earlier.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.text(intake.found().charset().name()),
@@ -77,8 +77,8 @@ public final class ExportText {
   }
 
   /** Why a file could not be read to its end. */
-  static StageFindings failed(IOException failure, String file) {
-    StageFindings nothing = StageFindings.none(file);
+  static StageMessages failed(IOException failure, String file) {
+    StageMessages nothing = StageMessages.none(file);
     if (failure instanceof LineReader.TooLong) {
       return nothing.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(LineReader.LONGEST));
     }

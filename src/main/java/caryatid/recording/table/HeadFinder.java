@@ -1,6 +1,6 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,11 +36,11 @@ final class HeadFinder {
           .thenComparing(f -> f.rows().rows().size())
           .thenComparing(f -> f.rows().cells());
 
-  private final ExportForm form;
+  private final ExportLayout form;
 
   private final String file;
 
-  HeadFinder(ExportForm form, String file) {
+  HeadFinder(ExportLayout form, String file) {
     this.form = form;
     this.file = file;
   }
@@ -65,17 +65,17 @@ final class HeadFinder {
 
   private Outcome<HeaderBlock> checked(
       FoundTable found, HeaderBlock head, List<String> lines, boolean whole) {
-    StageFindings marks =
+    StageMessages marks =
         new DecimalMarkCheck(form, file).check(found.rows(), found.delimiter(), head);
     Outcome<HeaderBlock> counted =
         marks.has(ImportProblem.COMMA_TWICE)
-            ? new Outcome<>(head, StageFindings.none(file))
+            ? new Outcome<>(head, StageMessages.none(file))
             : new NameCount(form, file).check(head, found.rows(), whole);
     SkippedLines passed = new SkippedLines(lines, found.delimiter());
     return new Outcome<>(
         counted.value(),
         marks
-            .and(counted.findings())
+            .and(counted.messages())
             .and(passed.remark(found.rows(), found.header(), whole && stated(), file)));
   }
 

@@ -1,6 +1,6 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
@@ -10,10 +10,10 @@ import caryatid.remark.Place;
  * name.
  */
 final class NameCount {
-  private final ExportForm form;
+  private final ExportLayout form;
   private final String file;
 
-  NameCount(ExportForm form, String file) {
+  NameCount(ExportLayout form, String file) {
     this.form = form;
     this.file = file;
   }
@@ -30,10 +30,10 @@ final class NameCount {
     boolean counts =
         first || ColumnMeaning.of(head.columns()).stream().anyMatch(r -> r.channel().isPresent());
     if (!counts || names == 0 || names == cells || (names > cells && names <= rows.cells())) {
-      return new Outcome<>(head, StageFindings.none(file));
+      return new Outcome<>(head, StageMessages.none(file));
     }
-    StageFindings findings =
-        StageFindings.none(file)
+    StageMessages messages =
+        StageMessages.none(file)
             .withProblem(
                 new Place(file, head.headerLine(), java.util.Optional.empty()),
                 form.columns().isEmpty()
@@ -41,7 +41,7 @@ final class NameCount {
                     : ImportProblem.NAMES_COUNT_DESCRIBED,
                 Argument.count(names),
                 Argument.count(cells));
-    return new Outcome<>(head.unnamed(cells), findings);
+    return new Outcome<>(head.unnamed(cells), messages);
   }
 
   /** How many cells a row has without those at its end that are always empty. */

@@ -1,9 +1,9 @@
 package caryatid.recording.table;
 
 /**
- * The result of a stage of reading, with its findings.
+ * The result of a stage of reading, with its messages.
  *
  * @param value its result
- * @param findings what was found on the way
+ * @param messages what was found on the way
  */
-public record Outcome<T>(T value, StageFindings findings) {}
+public record Outcome<T>(T value, StageMessages messages) {}

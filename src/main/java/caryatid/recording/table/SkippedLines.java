@@ -23,7 +23,7 @@ final class SkippedLines {
    *
    * @param stated whether a description says where they are
    */
-  StageFindings remark(RowRun rows, Optional<Header> header, boolean stated, String file) {
+  StageMessages remark(RowRun rows, Optional<Header> header, boolean stated, String file) {
     OptionalInt names = header.map(Header::line).orElse(OptionalInt.empty());
     OptionalInt units = header.map(Header::units).orElse(OptionalInt.empty());
     int[] passed =
@@ -33,8 +33,8 @@ final class SkippedLines {
             .filter(i -> isRow(i, rows) || (names.isPresent() && i > names.getAsInt()))
             .toArray();
     return passed.length == 0
-        ? StageFindings.none(file)
-        : StageFindings.none(file)
+        ? StageMessages.none(file)
+        : StageMessages.none(file)
             .withRemark(
                 RecordingRemark.PASSED_OVER,
                 Argument.count(passed.length),

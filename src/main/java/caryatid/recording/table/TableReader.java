@@ -1,6 +1,6 @@
 package caryatid.recording.table;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
@@ -17,7 +17,7 @@ final class TableReader {
   private final HeadFinder finder;
   private final Function<HeaderBlock, ColumnMapping> planner;
   private final List<GrowingTable> tables = new ArrayList<>();
-  private StageFindings findings;
+  private StageMessages messages;
 
   /**
    * @param planner what a table's columns are taken for
@@ -25,13 +25,13 @@ final class TableReader {
    */
   TableReader(
       LineReader lines,
-      ExportForm form,
+      ExportLayout form,
       Function<HeaderBlock, ColumnMapping> planner,
-      StageFindings earlier) {
+      StageMessages earlier) {
     this.lines = lines;
     this.finder = new HeadFinder(form, earlier.file());
     this.planner = planner;
-    this.findings = earlier;
+    this.messages = earlier;
   }
 
   /** The tables in order; with as many problems as are shown, they are not read to their end. */
@@ -39,18 +39,18 @@ final class TableReader {
     try {
       readTables();
     } catch (IOException e) {
-      return new Outcome<>(List.of(), findings.and(ExportText.failed(e, findings.file())));
+      return new Outcome<>(List.of(), messages.and(ExportText.failed(e, messages.file())));
     }
     if (lines.number() == 0) {
-      findings = findings.withProblem(ImportProblem.EMPTY);
-    } else if (tables.isEmpty() && findings.clean()) {
-      findings = findings.withProblem(ImportProblem.NO_TABLE, Argument.count(lines.number()));
+      messages = messages.withProblem(ImportProblem.EMPTY);
+    } else if (tables.isEmpty() && messages.clean()) {
+      messages = messages.withProblem(ImportProblem.NO_TABLE, Argument.count(lines.number()));
     }
-    return new Outcome<>(tables.stream().map(GrowingTable::grown).toList(), findings);
+    return new Outcome<>(tables.stream().map(GrowingTable::grown).toList(), messages);
   }
 
   private void readTables() throws IOException {
-    while (!findings.full()) {
+    while (!messages.full()) {
       List<String> ahead = lines.ahead(HeadFinder.LOOK_AHEAD);
       if (ahead.isEmpty()) {
         return;
@@ -61,7 +61,7 @@ final class TableReader {
         checkNamesAlone(ahead);
         skip(ahead.size());
       } else {
-        findings = findings.and(found.get().findings());
+        messages = messages.and(found.get().messages());
         readTable(found.get().value(), ahead);
       }
     }
@@ -70,9 +70,9 @@ final class TableReader {
   private void readTable(HeaderBlock head, List<String> ahead) throws IOException {
     boolean goesOn = goesOn(head);
     if (goesOn) {
-      findings =
-          findings.withProblem(
-              Place.of(findings.file(), lines.number() + 1),
+      messages =
+          messages.withProblem(
+              Place.of(messages.file(), lines.number() + 1),
               ImportProblem.NOT_A_ROW,
               Excerpt.of(ahead.get(0)));
     }
@@ -86,8 +86,8 @@ final class TableReader {
   private void checkNamesAlone(List<String> ahead) {
     OptionalInt names = tables.isEmpty() ? finder.namesAlone(ahead) : OptionalInt.empty();
     if (names.isPresent()) {
-      Place place = Place.of(findings.file(), lines.number() + 1 + names.getAsInt());
-      findings = findings.withProblem(place, ImportProblem.HEADER_ONLY);
+      Place place = Place.of(messages.file(), lines.number() + 1 + names.getAsInt());
+      messages = messages.withProblem(place, ImportProblem.HEADER_ONLY);
     }
   }
 
@@ -101,20 +101,20 @@ final class TableReader {
   private void rows(GrowingTable table, List<String> ahead) throws IOException {
     TruncatedCellCheck cut =
         new TruncatedCellCheck(ahead.subList(0, ahead.size() - 1), table.head().dialect());
-    CarefulRow careful = new CarefulRow(table, cut, findings);
+    CarefulRow careful = new CarefulRow(table, cut, messages);
     rows(table, new FastRow(table, lines.end()), careful);
-    findings = findings.and(careful.finish());
+    messages = messages.and(careful.finish());
   }
 
   private void rows(GrowingTable table, FastRow fast, CarefulRow careful) throws IOException {
     plainRows(fast, table.lines());
-    while (!findings.full() && lines.next()) {
+    while (!messages.full() && lines.next()) {
       Outcome<CarefulRow.LineKind> row = careful.read(lines.text(), lines.number(), lines.ended());
       if (row.value() == CarefulRow.LineKind.OTHER) {
         lines.back();
         return;
       }
-      findings = findings.and(row.findings());
+      messages = messages.and(row.messages());
       plainRows(fast, table.lines());
     }
   }

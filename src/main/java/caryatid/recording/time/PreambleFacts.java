@@ -1,11 +1,11 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.Preamble;
 import caryatid.recording.table.Preamble.Stated;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.Optional;
@@ -25,31 +25,31 @@ public final class PreambleFacts {
    *
    * @param rows how many rows the table has
    */
-  public StageFindings of(int rows) {
-    StageFindings findings = StageFindings.none(file);
+  public StageMessages of(int rows) {
+    StageMessages messages = StageMessages.none(file);
     Optional<Stated> count = preamble.rows();
     if (count.isPresent()) {
-      findings = compared(Math.round(count.get().value()), rows, findings);
+      messages = compared(Math.round(count.get().value()), rows, messages);
     }
     Optional<String> size = preamble.plateSize();
     if (size.isPresent()) {
-      findings = findings.withFact(ImportFact.PLATE_SIZE, Basis.STATED, Argument.text(size.get()));
+      messages = messages.withFact(ImportFact.PLATE_SIZE, Basis.STATED, Argument.text(size.get()));
     }
     Optional<Stated> rate = preamble.rateHz();
     if (rate.isPresent()) {
-      findings =
-          findings.withFact(
+      messages =
+          messages.withFact(
               ImportFact.RATE,
               Basis.STATED,
               Argument.of(rate.get().value(), Unit.HZ),
               Argument.count(rate.get().line()));
     }
-    return findings;
+    return messages;
   }
 
   /** Remarks a recording that is shorter than the lines above the table state. */
-  StageFindings shorter(Timeline timeline) {
-    StageFindings nothing = StageFindings.none(file);
+  StageMessages shorter(Timeline timeline) {
+    StageMessages nothing = StageMessages.none(file);
     double lastsS = timeline.size() / timeline.rateHz();
     return preamble
         .durationS()
@@ -65,7 +65,7 @@ public final class PreambleFacts {
         .orElse(nothing);
   }
 
-  private static StageFindings compared(long stated, int rows, StageFindings earlier) {
+  private static StageMessages compared(long stated, int rows, StageMessages earlier) {
     return stated == rows
         ? earlier.withFact(ImportFact.ROWS_AGREE, Basis.STATED, Argument.count(stated))
         : earlier.withRemark(

@@ -1,13 +1,13 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.Optional;
@@ -21,11 +21,11 @@ import java.util.function.BiPredicate;
  */
 final class RowNumbers {
   private final ParsedTable table;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   RowNumbers(ParsedTable table, String file) {
     this.table = table;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /**
@@ -34,9 +34,9 @@ final class RowNumbers {
    * @param rows the row of each sample; empty, with a problem, where the numbers contradict each
    *     other
    * @param step by how much the numbers usually rise from row to row; 0 where there are none
-   * @param findings what was found on the way
+   * @param messages what was found on the way
    */
-  record Counted(Optional<SampleRows> rows, double step, StageFindings findings) {}
+  record Counted(Optional<SampleRows> rows, double step, StageMessages messages) {}
 
   Counted counted(BiPredicate<Integer, Integer> sameRow) {
     if (table.rows() < 2) {
@@ -64,7 +64,7 @@ final class RowNumbers {
             == ColumnMeaning.ColumnKind.INDEX;
     boolean counts =
         wholeNumbers(numbers) && (named ? usual >= 1 && usual == Math.rint(usual) : usual == 1);
-    StageFindings findings =
+    StageMessages messages =
         counts || named
             ? nothing.withFact(
                 counts ? ImportFact.NUMBERS : ImportFact.NO_NUMBERS,
@@ -72,12 +72,12 @@ final class RowNumbers {
                 Argument.text(table.columnName(column)))
             : nothing;
     if (!counts) {
-      return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, findings);
+      return new Counted(Optional.of(SampleRows.every(numbers.size())), usual, messages);
     }
     Outcome<Optional<Timeline>> even =
         new SampleTimes(table, column, SampleTimes.RowKey.NUMBERS, 1, nothing.file())
             .timeline(sameRow);
-    return new Counted(even.value().map(Timeline::rows), usual, findings.and(even.findings()));
+    return new Counted(even.value().map(Timeline::rows), usual, messages.and(even.messages()));
   }
 
   private static boolean wholeNumbers(NumberColumn numbers) {
@@ -93,7 +93,7 @@ final class RowNumbers {
    * Where the numbers rise by more than one a row, a rate stated in the file may be that of all
    * samples or of the rows.
    */
-  StageFindings askWhetherRowsHave(double rateHz, double step) {
+  StageMessages askWhetherRowsHave(double rateHz, double step) {
     return step > 1
         ? nothing.withProblem(
             ImportProblem.RATE_OF_ROWS,

@@ -5,7 +5,7 @@ import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -42,7 +42,7 @@ final class SampleTimes {
   private final NumberColumn times;
   private final RowKey kind;
   private final double unitS;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   /**
    * @param column of the times or numbers
@@ -54,7 +54,7 @@ final class SampleTimes {
     this.column = column;
     this.times = table.column(column);
     this.unitS = unitS;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /**
@@ -63,7 +63,7 @@ final class SampleTimes {
    * @param sameRow whether two rows hold the same numbers
    */
   Outcome<Optional<Timeline>> timeline(BiPredicate<Integer, Integer> sameRow) {
-    StageFindings back = runsBack();
+    StageMessages back = runsBack();
     if (!back.clean()) {
       return none(back);
     }
@@ -71,16 +71,16 @@ final class SampleTimes {
     int[] rows = once.value();
     if (rows.length < 2) {
       return none(
-          once.findings().withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(rows.length)));
+          once.messages().withProblem(ImportProblem.TOO_FEW_ROWS, Argument.count(rows.length)));
     }
     double spanS = (times.at(rows[rows.length - 1]) - times.at(rows[0])) * unitS;
     if (!Double.isFinite(rows.length / spanS)) {
-      return none(once.findings().withProblem(ImportProblem.NO_TIME_PASSES));
+      return none(once.messages().withProblem(ImportProblem.NO_TIME_PASSES));
     }
     Gaps gaps = new Gaps(times, rows);
     if (gaps.missing() > TimeLimits.MOST_MISSING * rows.length) {
       return none(
-          once.findings()
+          once.messages()
               .withProblem(
                   place(gaps.afterLongest()),
                   ImportProblem.GAPS,
@@ -89,10 +89,10 @@ final class SampleTimes {
     }
     Timeline timeline = timeline(rows, gaps);
     return new Outcome<>(
-        Optional.of(timeline), once.findings().and(remarks(gaps)).and(uneven(gaps, timeline)));
+        Optional.of(timeline), once.messages().and(remarks(gaps)).and(uneven(gaps, timeline)));
   }
 
-  private StageFindings uneven(Gaps gaps, Timeline timeline) {
+  private StageMessages uneven(Gaps gaps, Timeline timeline) {
     if (!gaps.uneven()) {
       return nothing;
     }
@@ -104,8 +104,8 @@ final class SampleTimes {
         Argument.of(timeline.rateHz(), Unit.HZ));
   }
 
-  private static Outcome<Optional<Timeline>> none(StageFindings findings) {
-    return new Outcome<>(Optional.empty(), findings);
+  private static Outcome<Optional<Timeline>> none(StageMessages messages) {
+    return new Outcome<>(Optional.empty(), messages);
   }
 
   private Timeline timeline(int[] rows, Gaps gaps) {
@@ -153,31 +153,31 @@ final class SampleTimes {
     return change;
   }
 
-  private StageFindings remarks(Gaps gaps) {
-    StageFindings findings = nothing;
+  private StageMessages remarks(Gaps gaps) {
+    StageMessages messages = nothing;
     if (gaps.count() > 0) {
-      findings =
-          findings.withRemark(
+      messages =
+          messages.withRemark(
               RecordingRemark.GAPS, Argument.count(gaps.count()), Argument.count(gaps.missing()));
     }
     return gaps.outOfPlace() > 0
-        ? findings.withRemark(RecordingRemark.OUT_OF_PLACE, Argument.count(gaps.outOfPlace()))
-        : findings;
+        ? messages.withRemark(RecordingRemark.OUT_OF_PLACE, Argument.count(gaps.outOfPlace()))
+        : messages;
   }
 
   /** Each row whose time is missing or runs back is a problem. */
-  private StageFindings runsBack() {
-    StageFindings findings = nothing;
+  private StageMessages runsBack() {
+    StageMessages messages = nothing;
     boolean whole = !times.hasHoles();
     for (int i = 0; i < times.size(); i++) {
       if (!whole && times.isHole(i)) {
-        findings = findings.withProblem(place(i), kind.missing);
+        messages = messages.withProblem(place(i), kind.missing);
       } else if (i > 0 && times.at(i) < times.at(i - 1) && (whole || !times.isHole(i - 1))) {
-        findings =
-            findings.withProblem(place(i), kind.back, said(times.at(i - 1)), said(times.at(i)));
+        messages =
+            messages.withProblem(place(i), kind.back, said(times.at(i - 1)), said(times.at(i)));
       }
     }
-    return findings;
+    return messages;
   }
 
   private Argument said(double time) {
@@ -208,7 +208,7 @@ final class SampleTimes {
     return new Outcome<>(rows, same > 0 ? printedTwice(same) : nothing);
   }
 
-  private StageFindings printedTwice(int rows) {
+  private StageMessages printedTwice(int rows) {
     return nothing.withRemark(RecordingRemark.PRINTED_TWICE, Argument.count(rows));
   }
 
@@ -229,11 +229,11 @@ final class SampleTimes {
           IntStream.range(0, times.size()).toArray(),
           nothing.withRemark(RecordingRemark.COARSE_TIMES));
     }
-    StageFindings findings = same > 0 ? printedTwice(same) : nothing;
+    StageMessages messages = same > 0 ? printedTwice(same) : nothing;
     if (other > 0) {
-      findings = findings.withRemark(RecordingRemark.SAME_TIME, Argument.count(other));
+      messages = messages.withRemark(RecordingRemark.SAME_TIME, Argument.count(other));
     }
-    return new Outcome<>(firstOfEachTime(times.size() - same - other), findings);
+    return new Outcome<>(firstOfEachTime(times.size() - same - other), messages);
   }
 
   private int[] firstOfEachTime(int count) {

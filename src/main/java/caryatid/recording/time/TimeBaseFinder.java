@@ -1,18 +1,18 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.Preamble;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -28,13 +28,13 @@ public final class TimeBaseFinder {
   private final ParsedTable table;
   private final TimeBase described;
   private final Preamble preamble;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   public TimeBaseFinder(ParsedTable table, TimeBase described, Preamble preamble, String file) {
     this.table = table;
     this.described = described;
     this.preamble = preamble;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /**
@@ -48,30 +48,30 @@ public final class TimeBaseFinder {
     Timed found = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
     return found
         .timeline()
-        .map(t -> bridged(t, found.unit(), withRate(t, timed, found.findings())))
+        .map(t -> bridged(t, found.unit(), withRate(t, timed, found.messages())))
         .orElse(found);
   }
 
-  private static Timed bridged(Timeline timeline, Optional<TimeUnit> unit, StageFindings findings) {
+  private static Timed bridged(Timeline timeline, Optional<TimeUnit> unit, StageMessages messages) {
     BitSet gaps = timeline.shortGaps();
     if (gaps.isEmpty()) {
-      return new Timed(Optional.of(timeline), unit, findings);
+      return new Timed(Optional.of(timeline), unit, messages);
     }
     long runs = gaps.stream().filter(i -> !gaps.get(i - 1)).count();
     double longest = gaps.stream().map(i -> gaps.nextClearBit(i) - i).max().orElseThrow();
     return new Timed(
         Optional.of(timeline.bridging(gaps)),
         unit,
-        findings.withRemark(
+        messages.withRemark(
             RecordingRemark.BRIDGED,
             Argument.count(runs),
             Argument.count(gaps.cardinality()),
             Argument.count(Math.round(1000 * longest / timeline.rateHz()))));
   }
 
-  private StageFindings withRate(Timeline timeline, boolean timed, StageFindings earlier) {
+  private StageMessages withRate(Timeline timeline, boolean timed, StageMessages earlier) {
     Basis stated = described.rateHz().isPresent() ? Basis.DESCRIBED : Basis.STATED;
-    StageFindings shorter = new PreambleFacts(preamble, nothing.file()).shorter(timeline);
+    StageMessages shorter = new PreambleFacts(preamble, nothing.file()).shorter(timeline);
     return earlier
         .and(shorter)
         .withFact(
@@ -84,27 +84,27 @@ public final class TimeBaseFinder {
   private Timed fromRate(BiPredicate<Integer, Integer> sameRow) {
     RowNumbers numbers = new RowNumbers(table, nothing.file());
     RowNumbers.Counted counted = numbers.counted(sameRow);
-    StageFindings findings =
-        comparedWithTimes().and(comparedWithLines(counted.step())).and(counted.findings());
+    StageMessages messages =
+        comparedWithTimes().and(comparedWithLines(counted.step())).and(counted.messages());
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
       String unclear = preamble.unclearRates();
       return withoutUnit(
           Optional.empty(),
-          findings.withProblem(
+          messages.withProblem(
               unclear.isEmpty() ? ImportProblem.NO_RATE : ImportProblem.RATE_UNCLEAR,
               Argument.count(table.rows()),
               Argument.text(unclear)));
     }
     if (described.rateHz().isEmpty()) {
-      findings = findings.and(numbers.askWhetherRowsHave(rate.getAsDouble(), counted.step()));
+      messages = messages.and(numbers.askWhetherRowsHave(rate.getAsDouble(), counted.step()));
     }
     return withoutUnit(
-        counted.rows().map(rows -> new Timeline(rate.getAsDouble(), rows)), findings);
+        counted.rows().map(rows -> new Timeline(rate.getAsDouble(), rows)), messages);
   }
 
-  private static Timed withoutUnit(Optional<Timeline> timeline, StageFindings findings) {
-    return new Timed(timeline, Optional.empty(), findings);
+  private static Timed withoutUnit(Optional<Timeline> timeline, StageMessages messages) {
+    return new Timed(timeline, Optional.empty(), messages);
   }
 
   private OptionalDouble statedRate() {
@@ -118,24 +118,24 @@ public final class TimeBaseFinder {
     Outcome<Optional<TimeUnit>> unit =
         new TimeUnitFinder(table, described.unit(), nothing.file()).find(column);
     if (unit.value().isEmpty()) {
-      return withoutUnit(Optional.empty(), unit.findings());
+      return withoutUnit(Optional.empty(), unit.messages());
     }
     double unitS = unit.value().get().seconds();
     Outcome<Optional<Timeline>> timeline =
         new SampleTimes(table, column, SampleTimes.RowKey.TIMES, unitS, nothing.file())
             .timeline(sameRow);
-    StageFindings findings =
-        withUnit(column, unit.value().get(), unit.findings())
-            .and(timeline.findings())
+    StageMessages messages =
+        withUnit(column, unit.value().get(), unit.messages())
+            .and(timeline.messages())
             .and(timeline.value().map(t -> askOfWholeSeconds(column, unitS, t)).orElse(nothing));
     return new Timed(
         timeline.value(),
         unit.value(),
-        timeline.value().map(t -> findings.and(compared(t, column, findings))).orElse(findings));
+        timeline.value().map(t -> messages.and(compared(t, column, messages))).orElse(messages));
   }
 
   /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
-  private StageFindings askOfWholeSeconds(int column, double unitS, Timeline timeline) {
+  private StageMessages askOfWholeSeconds(int column, double unitS, Timeline timeline) {
     NumberColumn times = table.column(column);
     boolean whole = smallestStep(times) * unitS >= 1 - TimeLimits.SAME_RATE;
     boolean shared = timeline.rateHz() > 1 + TimeLimits.SAME_RATE;
@@ -152,7 +152,7 @@ public final class TimeBaseFinder {
    * A described rate that is not the one stated above the table is refused, unless rows were left
    * out.
    */
-  private StageFindings comparedWithLines(double step) {
+  private StageMessages comparedWithLines(double step) {
     double times = Math.max(1, step);
     return described.rateHz().isPresent()
             && preamble.contradicts(described.rateHz().getAsDouble())
@@ -164,7 +164,7 @@ public final class TimeBaseFinder {
         : nothing;
   }
 
-  private StageFindings contradicted(double shownHz, Place place) {
+  private StageMessages contradicted(double shownHz, Place place) {
     return nothing.withProblem(
         place,
         ImportProblem.RATE_DESCRIBED,
@@ -173,13 +173,13 @@ public final class TimeBaseFinder {
   }
 
   /** A described rate that is not the one of the file's own times is refused. */
-  private StageFindings comparedWithTimes() {
+  private StageMessages comparedWithTimes() {
     OptionalInt column =
         described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
     return column.isPresent() ? compared(column.getAsInt()) : nothing;
   }
 
-  private StageFindings compared(int column) {
+  private StageMessages compared(int column) {
     ColumnName name = table.head().columns().get(column);
     NumberColumn times = table.column(column);
     double step = UsualStep.of(times);
@@ -227,7 +227,7 @@ public final class TimeBaseFinder {
     return Double.isInfinite(smallest) ? 0 : smallest;
   }
 
-  private StageFindings withUnit(int column, TimeUnit unit, StageFindings earlier) {
+  private StageMessages withUnit(int column, TimeUnit unit, StageMessages earlier) {
     ColumnName name = table.head().columns().get(column);
     boolean stated = name.unit().flatMap(TimeUnit::named).filter(u -> u == unit).isPresent();
     Basis basis = stated ? Basis.STATED : Basis.CONCLUDED;
@@ -238,7 +238,7 @@ public final class TimeBaseFinder {
         Argument.term(unit));
   }
 
-  private StageFindings compared(Timeline timeline, int column, StageFindings found) {
+  private StageMessages compared(Timeline timeline, int column, StageMessages found) {
     double rateHz = timeline.rateHz();
     OptionalDouble stated = statedRate();
     if (stated.isEmpty() || !preamble.contradicts(rateHz)) {

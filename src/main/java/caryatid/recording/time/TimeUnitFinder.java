@@ -7,7 +7,7 @@ import caryatid.recording.model.TimeUnit;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
@@ -19,12 +19,12 @@ import java.util.Optional;
 final class TimeUnitFinder {
   private final ParsedTable table;
   private final Optional<TimeUnit> described;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   TimeUnitFinder(ParsedTable table, Optional<TimeUnit> described, String file) {
     this.table = table;
     this.described = described;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /** The unit; empty, with a problem, where it cannot be known. */
@@ -43,8 +43,8 @@ final class TimeUnitFinder {
     return stated.isPresent() ? checked(name, stated.get(), step) : concluded(name, step);
   }
 
-  private static Outcome<Optional<TimeUnit>> known(TimeUnit unit, StageFindings findings) {
-    return new Outcome<>(Optional.of(unit), findings);
+  private static Outcome<Optional<TimeUnit>> known(TimeUnit unit, StageMessages messages) {
+    return new Outcome<>(Optional.of(unit), messages);
   }
 
   private Outcome<Optional<TimeUnit>> unknown(

@@ -1,7 +1,7 @@
 package caryatid.recording.time;
 
 import caryatid.recording.model.TimeUnit;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -10,16 +10,16 @@ import java.util.OptionalDouble;
  *
  * @param timeline the times; empty, with a problem, where they cannot be known
  * @param unit the unit of the column of times, where there is one and it is known
- * @param findings what was found on the way
+ * @param messages what was found on the way
  */
-public record Timed(Optional<Timeline> timeline, Optional<TimeUnit> unit, StageFindings findings) {
+public record Timed(Optional<Timeline> timeline, Optional<TimeUnit> unit, StageMessages messages) {
   /** No times are sought. */
-  public static Timed unsought(StageFindings findings) {
-    return new Timed(Optional.empty(), Optional.empty(), findings);
+  public static Timed unsought(StageMessages messages) {
+    return new Timed(Optional.empty(), Optional.empty(), messages);
   }
 
-  /** The same times with other findings. */
-  public Timed with(StageFindings others) {
+  /** The same times with other messages. */
+  public Timed with(StageMessages others) {
     return new Timed(timeline, unit, others);
   }
 

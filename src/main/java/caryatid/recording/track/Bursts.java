@@ -3,7 +3,7 @@ package caryatid.recording.track;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import java.util.BitSet;
 
@@ -26,12 +26,12 @@ final class Bursts {
    * @param copMm smallest step of the centre of pressure, mm
    * @param forceN smallest step of the vertical force, N
    */
-  static StageFindings of(PlateTrack track, double copMm, double forceN, String file) {
+  static StageMessages of(PlateTrack track, double copMm, double forceN, String file) {
     Bursts bursts = new Bursts(track);
     bursts.look(track.copRightMm(), copMm);
     bursts.look(track.copAnteriorMm(), copMm);
     track.upN().ifPresent(up -> bursts.look(up, forceN));
-    StageFindings nothing = StageFindings.none(file);
+    StageMessages nothing = StageMessages.none(file);
     return bursts.runs == 0
         ? nothing
         : nothing.withRemark(

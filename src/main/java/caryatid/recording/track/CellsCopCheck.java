@@ -13,7 +13,7 @@ import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -35,8 +35,8 @@ final class CellsCopCheck {
   }
 
   /** Remarks how far the means lie apart; nothing where a direction was not exported. */
-  StageFindings compare(PlateTrack cells, LengthUnit unit, Axes axes) {
-    StageFindings nothing = StageFindings.none(file);
+  StageMessages compare(PlateTrack cells, LengthUnit unit, Axes axes) {
+    StageMessages nothing = StageMessages.none(file);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     Optional<Double> right =

@@ -15,7 +15,7 @@ import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -44,28 +44,28 @@ public final class ColumnMapper {
 
   public ColumnMapping plan(HeaderBlock head) {
     Outcome<List<PlateColumns>> plates = plates(head);
-    Outcome<OptionalInt> time = time(head, plates.findings());
-    StageFindings findings = time.findings().and(twoMeanings(time.value(), plates.value(), head));
+    Outcome<OptionalInt> time = time(head, plates.messages());
+    StageMessages messages = time.messages().and(twoMeanings(time.value(), plates.value(), head));
     List<PlateColumns> telling = plates.value().stream().filter(PlateColumns::tellsCop).toList();
     OptionalInt index = index(time.value(), telling, head);
-    return new ColumnMapping(time.value(), index, telling, findings.problems());
+    return new ColumnMapping(time.value(), index, telling, messages.problems());
   }
 
   private Outcome<List<PlateColumns>> plates(HeaderBlock head) {
     Outcome<List<PlateColumns>> named = new NamedPlates(head).plates(columnsUndescribed(), file);
-    StageFindings findings = named.findings();
+    StageMessages messages = named.messages();
     List<PlateColumns> plates = new ArrayList<>();
     for (PlateLayout layout : description.map(PlateDescription::plates).orElse(List.of())) {
-      Outcome<Optional<PlateColumns>> plate = described(layout, named.value(), head, findings);
-      findings = plate.findings();
+      Outcome<Optional<PlateColumns>> plate = described(layout, named.value(), head, messages);
+      messages = plate.messages();
       plate.value().ifPresent(plates::add);
     }
     boolean plain = description.map(d -> d.plates().isEmpty()).orElse(true);
-    boolean byName = plain && !findings.has(ImportProblem.TWICE);
-    return new Outcome<>(byName ? named.value() : plates, findings);
+    boolean byName = plain && !messages.has(ImportProblem.TWICE);
+    return new Outcome<>(byName ? named.value() : plates, messages);
   }
 
-  private Outcome<OptionalInt> time(HeaderBlock head, StageFindings earlier) {
+  private Outcome<OptionalInt> time(HeaderBlock head, StageMessages earlier) {
     Optional<String> called = description.flatMap(d -> d.time().column());
     if (called.isPresent()) {
       return find(called.get(), head, earlier);
@@ -97,7 +97,7 @@ public final class ColumnMapper {
   }
 
   /** The columns that have two meanings, each a problem. */
-  private StageFindings twoMeanings(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
+  private StageMessages twoMeanings(OptionalInt time, List<PlateColumns> plates, HeaderBlock head) {
     Set<Integer> used = new HashSet<>();
     List<Problem> problems =
         IntStream.concat(
@@ -109,7 +109,7 @@ public final class ColumnMapper {
                 name ->
                     Problem.at(place(name, head), ImportProblem.TWO_MEANINGS, Argument.text(name)))
             .toList();
-    return StageFindings.none(file).withProblems(problems);
+    return StageMessages.none(file).withProblems(problems);
   }
 
   private Place place(String column, HeaderBlock head) {
@@ -129,7 +129,7 @@ public final class ColumnMapper {
   }
 
   private Outcome<Optional<PlateColumns>> described(
-      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageFindings earlier) {
+      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageMessages earlier) {
     if (layout.columns().isEmpty() && layout.sensors().isEmpty()) {
       return byName(layout, named, head, earlier);
     }
@@ -140,7 +140,7 @@ public final class ColumnMapper {
         .map(ColumnMapper::columnNames)
         .orElse(List.of())
         .forEach(name -> names.put(name, name));
-    Outcome<Map<String, Integer>> sensors = found(names, head, channels.findings());
+    Outcome<Map<String, Integer>> sensors = found(names, head, channels.messages());
     Map<Channel, Integer> columns = new TreeMap<>(channels.value());
     wholeWeight(layout, head, sensors.value().values())
         .ifPresent(i -> columns.put(Channel.FORCE_Z, i));
@@ -149,20 +149,20 @@ public final class ColumnMapper {
     }
     return new Outcome<>(
         Optional.of(new PlateColumns(layout, columns, sensors.value(), Set.of())),
-        sensors.findings());
+        sensors.messages());
   }
 
   /** The columns of some names; those that cannot be found are left out, with a problem. */
   private <K> Outcome<Map<K, Integer>> found(
-      Map<K, String> names, HeaderBlock head, StageFindings earlier) {
-    StageFindings findings = earlier;
+      Map<K, String> names, HeaderBlock head, StageMessages earlier) {
+    StageMessages messages = earlier;
     Map<K, Integer> columns = new LinkedHashMap<>();
     for (Map.Entry<K, String> each : names.entrySet()) {
-      Outcome<OptionalInt> column = find(each.getValue(), head, findings);
-      findings = column.findings();
+      Outcome<OptionalInt> column = find(each.getValue(), head, messages);
+      messages = column.messages();
       column.value().ifPresent(i -> columns.put(each.getKey(), i));
     }
-    return new Outcome<>(columns, findings);
+    return new Outcome<>(columns, messages);
   }
 
   /** Whether a lone platform of load cells is described by them alone. */
@@ -208,7 +208,7 @@ public final class ColumnMapper {
 
   /** A plate described without columns is the one of its name, or the only one. */
   private static Outcome<Optional<PlateColumns>> byName(
-      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageFindings earlier) {
+      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageMessages earlier) {
     Optional<PlateColumns> found =
         named.size() == 1
             ? Optional.of(named.get(0))
@@ -218,8 +218,8 @@ public final class ColumnMapper {
         found.isPresent() ? earlier : noSuchPlate(layout, named, head, earlier));
   }
 
-  private static StageFindings noSuchPlate(
-      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageFindings earlier) {
+  private static StageMessages noSuchPlate(
+      PlateLayout layout, List<PlateColumns> named, HeaderBlock head, StageMessages earlier) {
     String known = named.stream().map(PlateColumns::name).collect(Collectors.joining(", "));
     return earlier.withProblem(
         known.isEmpty() ? ImportProblem.NO_PLATE_NAMES : ImportProblem.NO_SUCH_PLATE,
@@ -235,7 +235,7 @@ public final class ColumnMapper {
   }
 
   /** The one column of a name; a problem where there is none, or more than one. */
-  private Outcome<OptionalInt> find(String name, HeaderBlock head, StageFindings earlier) {
+  private Outcome<OptionalInt> find(String name, HeaderBlock head, StageMessages earlier) {
     int[] found =
         IntStream.range(0, head.columns().size())
             .filter(i -> head.columns().get(i).isCalled(name))
@@ -256,7 +256,7 @@ public final class ColumnMapper {
   }
 
   /** Said once, and not of each name that is sought. */
-  private static StageFindings noNames(HeaderBlock head, StageFindings earlier) {
+  private static StageMessages noNames(HeaderBlock head, StageMessages earlier) {
     return earlier.has(ImportProblem.NO_NAMES)
         ? earlier
         : earlier.withProblem(ImportProblem.NO_NAMES, Argument.count(head.columns().size()));

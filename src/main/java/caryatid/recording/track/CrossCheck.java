@@ -5,7 +5,7 @@ import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.track.CopPairs.Along;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -38,7 +38,7 @@ final class CrossCheck {
   private final Axes axes;
   private final CopPairs pairs;
   private final Argument plate;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   CrossCheck(PlateColumns plan, PlateUnits units, Axes axes, CopPairs pairs, String file) {
     this.plan = plan;
@@ -46,11 +46,11 @@ final class CrossCheck {
     this.axes = axes;
     this.pairs = pairs;
     this.plate = Argument.text(plan.name());
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /** Compares where that is possible; remarks on it, or refuses what cannot both be true. */
-  StageFindings run() {
+  StageMessages run() {
     if (!pairs.exist()) {
       return nothing;
     }
@@ -75,19 +75,19 @@ final class CrossCheck {
         right.apartMm(), anterior.apartMm(), Math.sqrt(right.apartMm2() + anterior.apartMm2()));
   }
 
-  private StageFindings notChecked() {
+  private StageMessages notChecked() {
     return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
   }
 
-  private StageFindings agree(MomentUnit unit, Agreement agreement) {
-    StageFindings findings =
+  private StageMessages agree(MomentUnit unit, Agreement agreement) {
+    StageMessages messages =
         units.moment().isEmpty()
             ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
             : nothing;
-    return findings.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
+    return messages.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
   }
 
-  private StageFindings disagree(Agreement apart) {
+  private StageMessages disagree(Agreement apart) {
     Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
     return apart.contradictory()
         ? nothing.withProblem(ImportProblem.COP_CONTRADICTS, said)
@@ -98,7 +98,7 @@ final class CrossCheck {
    * Without the true origin the two may lie anywhere beside each other, but they move alike; a
    * wrong unit makes one move ten times as far or more.
    */
-  private StageFindings compareMovements(MomentUnit unit) {
+  private StageMessages compareMovements(MomentUnit unit) {
     Along right = pairs.along(axes.right(), unit);
     Along anterior = pairs.along(axes.anterior(), unit);
     double exported = right.exportedMm2() + anterior.exportedMm2();

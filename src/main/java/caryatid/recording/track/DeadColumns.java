@@ -8,7 +8,7 @@ import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -23,24 +23,24 @@ final class DeadColumns {
   private final ParsedTable table;
   private final PlateColumns plan;
   private final double rateHz;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   DeadColumns(ParsedTable table, PlateColumns plan, double rateHz, String file) {
     this.table = table;
     this.plan = plan;
     this.rateHz = rateHz;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /** Refuses a channel that the centre of pressure depends on, if its column is dead. */
-  StageFindings refused(Channel channel, SampleSeries values, BitSet unusable) {
+  StageMessages refused(Channel channel, SampleSeries values, BitSet unusable) {
     return plan.column(channel)
         .map(index -> refused(table.columnName(index), values, unusable))
         .orElse(nothing);
   }
 
   /** Refuses a column that the centre of pressure depends on, if it is dead. */
-  StageFindings refused(String column, SampleSeries values, BitSet unusable) {
+  StageMessages refused(String column, SampleSeries values, BitSet unusable) {
     return isDead(values, unusable)
         ? nothing.withProblem(
             ImportProblem.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
@@ -48,17 +48,17 @@ final class DeadColumns {
   }
 
   /** Refuses the raw channels that are dead; horizontal ones where they tell the centre. */
-  StageFindings refused(Sensors.EightChannels sensors, RawPlate plate, Timeline timeline) {
+  StageMessages refused(Sensors.EightChannels sensors, RawPlate plate, Timeline timeline) {
     BitSet unusable = unloadedOrMissing(plate);
-    StageFindings findings = nothing;
+    StageMessages messages = nothing;
     for (Sensors.RawChannel channel : Sensors.RawChannel.values()) {
       if (channel.isVertical() || sensors.az0Mm() != 0) {
         String column = sensors.columns().get(channel);
         SampleSeries values = timeline.series(table.column(plan.sensors().get(column)));
-        findings = findings.and(refused(column, values, unusable));
+        messages = messages.and(refused(column, values, unusable));
       }
     }
-    return findings;
+    return messages;
   }
 
   private static BitSet unloadedOrMissing(RawPlate plate) {
@@ -76,7 +76,7 @@ final class DeadColumns {
    * A remark where a column is dead that the centre of pressure does not depend on: what needs it
    * is left out.
    */
-  StageFindings withheld(Channel channel, SampleSeries values, BitSet unusable) {
+  StageMessages withheld(Channel channel, SampleSeries values, BitSet unusable) {
     String column = plan.column(channel).map(table::columnName).orElse(channel.lastPart());
     return isDead(values, unusable)
         ? nothing.withRemark(
@@ -109,21 +109,21 @@ final class DeadColumns {
    *
    * @param usable which samples are used
    */
-  StageFindings frozen(UsableMask usable, Timeline timeline) {
-    StageFindings findings = nothing;
+  StageMessages frozen(UsableMask usable, Timeline timeline) {
+    StageMessages messages = nothing;
     for (int index : plan.wanted().distinct().sorted().toList()) {
       SampleSeries column = timeline.series(table.column(index));
       double seconds = repeatsSomewhere(column) ? longestS(column, usable) : 0;
       if (seconds >= TrackLimits.FROZEN_S) {
-        findings =
-            findings.withRemark(
+        messages =
+            messages.withRemark(
                 RecordingRemark.FROZEN,
                 Argument.text(plan.name()),
                 Argument.text(table.columnName(index)),
                 Argument.of(seconds, Unit.S));
       }
     }
-    return findings;
+    return messages;
   }
 
   /**

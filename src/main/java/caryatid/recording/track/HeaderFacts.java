@@ -1,15 +1,15 @@
 package caryatid.recording.track;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding;
-import caryatid.recording.model.ImportFinding.Basis;
+import caryatid.recording.model.UnderstoodFact;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.Dialect;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -25,17 +25,17 @@ import java.util.stream.IntStream;
 public final class HeaderFacts {
   private final ParsedTable table;
   private final HeaderBlock head;
-  private final ExportForm form;
-  private final List<ImportFinding> facts = new ArrayList<>();
+  private final ExportLayout form;
+  private final List<UnderstoodFact> facts = new ArrayList<>();
 
-  public HeaderFacts(ParsedTable table, ExportForm form) {
+  public HeaderFacts(ParsedTable table, ExportLayout form) {
     this.table = table;
     this.head = table.head();
     this.form = form;
   }
 
   /** The facts, in the order in which the table is laid out. */
-  public StageFindings of(String file) {
+  public StageMessages of(String file) {
     Dialect dialect = head.dialect();
     fact(
         ImportFact.DELIMITER,
@@ -63,11 +63,11 @@ public final class HeaderFacts {
         Argument.count(head.firstDataLine()));
     table.plan().plates().forEach(this::columns);
     unused();
-    return new StageFindings(file, List.of(), List.of(), facts);
+    return new StageMessages(file, List.of(), List.of(), facts);
   }
 
   private void fact(ImportFact aspect, Basis basis, Argument... arguments) {
-    facts.add(new ImportFinding(aspect, List.of(arguments), basis));
+    facts.add(new UnderstoodFact(aspect, List.of(arguments), basis));
   }
 
   private static Basis basis(Optional<?> described) {

@@ -12,7 +12,7 @@ import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -51,14 +51,14 @@ final class LoadCellConversion {
       sums.missing.or(timeline.holes(column));
       sums.add(cell, timeline.series(column), unit);
     }
-    StageFindings findings =
+    StageMessages messages =
         new WeightColumnCheck(table, plan, unit).compare(sums.up, sums.missing, timeline, file);
     sums.divide(plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0)));
     DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), file);
     for (Map.Entry<String, SampleSeries> each : sums.read.entrySet()) {
-      findings = findings.and(dead.refused(each.getKey(), each.getValue(), sums.unusable));
+      messages = messages.and(dead.refused(each.getKey(), each.getValue(), sums.unusable));
     }
-    return new Outcome<>(sums.track(plan.name()), findings.and(sums.remarks(plan.name(), file)));
+    return new Outcome<>(sums.track(plan.name()), messages.and(sums.remarks(plan.name(), file)));
   }
 
   private void add(Sensors.LoadCell cell, SampleSeries load, ForceUnit unit) {
@@ -92,7 +92,7 @@ final class LoadCellConversion {
         UsableMask.without(unusable, up.length));
   }
 
-  private StageFindings remarks(String plate, String file) {
+  private StageMessages remarks(String plate, String file) {
     BitSet unloaded = (BitSet) unusable.clone();
     unloaded.andNot(missing);
     return UnusableSamples.remarked(RecordingRemark.MISSING, missing, plate, file)

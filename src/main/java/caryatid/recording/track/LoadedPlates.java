@@ -3,15 +3,15 @@ package caryatid.recording.track;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.LinkedHashMap;
@@ -42,34 +42,34 @@ public final class LoadedPlates {
    * @param earlier what was found before
    */
   public Outcome<Map<PlateColumns, Optional<PlateUnits>>> find(
-      UnitFinder units, StageFindings earlier) {
-    StageFindings findings = earlier;
+      UnitFinder units, StageMessages earlier) {
+    StageMessages messages = earlier;
     Map<PlateColumns, Optional<PlateUnits>> plates = new LinkedHashMap<>();
     Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
     for (PlateColumns plan : table.plan().plates()) {
       if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
-        findings = findings.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
+        messages = messages.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
         plates.put(plan, Optional.empty());
       } else {
         Outcome<PlateUnits> known = units.units(plan);
-        findings = findings.and(known.findings());
+        messages = messages.and(known.messages());
         loaded.put(plan, known.value());
         plates.put(plan, Optional.of(known.value()));
       }
     }
-    if (loaded.isEmpty() && findings.clean()) {
-      findings =
-          findings.withProblem(ImportProblem.UNLOADED, Argument.of(TrackLimits.LEAST_N, Unit.N));
+    if (loaded.isEmpty() && messages.clean()) {
+      messages =
+          messages.withProblem(ImportProblem.UNLOADED, Argument.of(TrackLimits.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
     for (PlateColumns plan : loaded.keySet()) {
       Outcome<Boolean> sum = isSum(plan, together);
-      findings = findings.and(sum.findings());
+      messages = messages.and(sum.messages());
       if (sum.value()) {
         plates.remove(plan);
       }
     }
-    return new Outcome<>(plates, findings);
+    return new Outcome<>(plates, messages);
   }
 
   /** The export's vertical axis, as described or as it seems. */
@@ -87,7 +87,7 @@ public final class LoadedPlates {
       Argument.text(plan.name()),
       Argument.text(parts.stream().map(PlateColumns::name).collect(Collectors.joining(", ")))
     };
-    StageFindings nothing = StageFindings.none(file);
+    StageMessages nothing = StageMessages.none(file);
     if (holds && described) {
       return new Outcome<>(false, nothing.withProblem(ImportProblem.SUM_DESCRIBED, said));
     }

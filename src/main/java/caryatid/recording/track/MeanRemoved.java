@@ -2,7 +2,7 @@ package caryatid.recording.track;
 
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import java.util.BitSet;
 
@@ -19,9 +19,9 @@ final class MeanRemoved {
   /**
    * @param left samples that are not used
    */
-  static StageFindings refused(
+  static StageMessages refused(
       SampleSeries right, SampleSeries anterior, BitSet left, String plate, String file) {
-    StageFindings nothing = StageFindings.none(file);
+    StageMessages nothing = StageMessages.none(file);
     int few = Math.max(1, right.size() / ENOUGH);
     // Few samples tell nearly always that a mean is far from zero.
     boolean maybe =

@@ -6,7 +6,7 @@ import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import java.util.ArrayList;
@@ -66,7 +66,7 @@ final class NamedPlates {
    * @param asking whether to ask what the names leave open, as no description says it
    */
   Outcome<List<PlateColumns>> plates(boolean asking, String file) {
-    StageFindings findings = StageFindings.none(file);
+    StageMessages messages = StageMessages.none(file);
     Map<String, Versions> plates = new LinkedHashMap<>();
     List<ColumnMeaning> roles = ColumnMeaning.of(head.columns());
     for (int i = 0; i < roles.size(); i++) {
@@ -74,8 +74,8 @@ final class NamedPlates {
       if (role.channel().isPresent()
           && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
           && asking) {
-        findings =
-            findings.withProblem(
+        messages =
+            messages.withProblem(
                 place(file),
                 ImportProblem.TWICE,
                 Argument.text(name(i)),
@@ -87,10 +87,10 @@ final class NamedPlates {
       PlateColumns plan = plan(name(each.getKey(), plates.keySet()), each.getValue());
       plans.add(plan);
       if (asking && plan.tellsCop() && !plan.open().isEmpty()) {
-        findings = findings.and(ask(plan, each.getValue(), file));
+        messages = messages.and(ask(plan, each.getValue(), file));
       }
     }
-    return new Outcome<>(plans, findings);
+    return new Outcome<>(plans, messages);
   }
 
   /** A plate's name; one without a number gets the first that no other has. */
@@ -111,7 +111,7 @@ final class NamedPlates {
     return new PlateColumns(PlateColumns.bare(name), versions.first(), Map.of(), versions.open());
   }
 
-  private StageFindings ask(PlateColumns plan, Versions versions, String file) {
+  private StageMessages ask(PlateColumns plan, Versions versions, String file) {
     String several =
         plan.open().stream()
             .map(c -> versions.of(c).stream().map(this::name).collect(Collectors.joining(" / ")))
@@ -120,7 +120,7 @@ final class NamedPlates {
         plan.columns().entrySet().stream()
             .map(c -> AxesText.key(c.getKey()) + ": " + name(c.getValue()))
             .collect(Collectors.joining(", "));
-    return StageFindings.none(file)
+    return StageMessages.none(file)
         .withProblem(
             place(file),
             ImportProblem.WHICH_VERSION,

@@ -10,7 +10,7 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
@@ -27,7 +27,7 @@ import java.util.stream.Collectors;
  */
 public final class OpenQuestions {
   private final ParsedTable table;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
   private final Optional<Axes> axes;
   private final Axis vertical;
   private final Map<PlateColumns, PlateUnits> plates;
@@ -46,12 +46,12 @@ public final class OpenQuestions {
     this.axes = axes;
     this.vertical = vertical;
     this.plates = plates;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
-  public StageFindings ask() {
+  public StageMessages ask() {
     UnitEvidence evidence = new UnitEvidence(table, vertical);
-    StageFindings origins =
+    StageMessages origins =
         plates.size() > 1
             ? ask(ImportProblem.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
             : nothing;
@@ -89,12 +89,12 @@ public final class OpenQuestions {
   }
 
   /** One question for all plates it concerns, by the columns they have. */
-  private StageFindings ask(ImportProblem question, Predicate<PlateColumns> concerns) {
+  private StageMessages ask(ImportProblem question, Predicate<PlateColumns> concerns) {
     return ask(question, concerns, concerned -> List.of());
   }
 
   /** The same with what helps to answer it. */
-  private StageFindings ask(
+  private StageMessages ask(
       ImportProblem question,
       Predicate<PlateColumns> concerns,
       Function<List<PlateColumns>, List<Argument>> evidence) {
@@ -108,33 +108,33 @@ public final class OpenQuestions {
     return nothing.withProblem(question, arguments.toArray(new Argument[0]));
   }
 
-  private StageFindings askAxes() {
+  private StageMessages askAxes() {
     return nothing.withProblem(ImportProblem.AXES);
   }
 
-  private StageFindings checkedAxes(Axes known) {
+  private StageMessages checkedAxes(Axes known) {
     boolean handed =
         plates.keySet().stream()
             .anyMatch(p -> fromMoments(p) || !p.sensors().isEmpty() || p.count(Quantity.FORCE) > 1);
-    StageFindings findings =
+    StageMessages messages =
         handed && !known.rightHanded()
             ? nothing.withProblem(ImportProblem.LEFT_HANDED, Argument.text(AxesText.of(known)))
             : nothing;
     for (PlateColumns plan : plates.keySet()) {
-      findings = findings.and(checked(plan, known));
+      messages = messages.and(checked(plan, known));
     }
-    return findings;
+    return messages;
   }
 
-  private StageFindings checked(PlateColumns plan, Axes known) {
+  private StageMessages checked(PlateColumns plan, Axes known) {
     if (!plan.sensors().isEmpty()) {
       return nothing;
     }
-    StageFindings centre =
+    StageMessages centre =
         exported(plan)
             ? requireHorizontal(plan, Quantity.COP, known, ImportProblem.COP_COLUMNS)
             : requireHorizontal(plan, Quantity.MOMENT, known, ImportProblem.MOMENT_COLUMNS);
-    StageFindings force =
+    StageMessages force =
         plan.count(Quantity.FORCE) > 0
             ? require(plan, Quantity.FORCE, known.up(), ImportProblem.VERTICAL_FORCE)
             : nothing;
@@ -143,9 +143,9 @@ public final class OpenQuestions {
         .and(plan.layout().trueOrigin().map(o -> checked(plan, o, known)).orElse(nothing));
   }
 
-  private StageFindings checked(PlateColumns plan, PlateLayout.TrueOrigin origin, Axes known) {
+  private StageMessages checked(PlateColumns plan, PlateLayout.TrueOrigin origin, Axes known) {
     double along = origin.mm(known.up().axis()) * known.up().sign();
-    StageFindings above =
+    StageMessages above =
         along > 0
             ? nothing.withProblem(ImportProblem.ORIGIN_ABOVE, Argument.text(plan.name()))
             : deep(plan, -along);
@@ -154,7 +154,7 @@ public final class OpenQuestions {
         : above;
   }
 
-  private StageFindings deep(PlateColumns plan, double depthMm) {
+  private StageMessages deep(PlateColumns plan, double depthMm) {
     return depthMm > TrackLimits.DEEPEST_ZERO_MM
         ? nothing.withProblem(
             ImportProblem.ORIGIN_DEEP,
@@ -164,13 +164,13 @@ public final class OpenQuestions {
         : nothing;
   }
 
-  private StageFindings requireHorizontal(
+  private StageMessages requireHorizontal(
       PlateColumns plan, Quantity quantity, Axes known, ImportProblem problem) {
     return require(plan, quantity, known.right(), problem)
         .and(require(plan, quantity, known.anterior(), problem));
   }
 
-  private StageFindings require(
+  private StageMessages require(
       PlateColumns plan, Quantity quantity, Direction along, ImportProblem problem) {
     Channel channel = Channel.of(quantity, along.axis());
     return plan.has(channel)

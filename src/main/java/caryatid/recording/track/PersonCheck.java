@@ -4,7 +4,7 @@ import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 
@@ -28,13 +28,13 @@ final class PersonCheck {
     this.step = Math.max(1, track.usable().size() / ENOUGH);
   }
 
-  StageFindings check() {
-    StageFindings findings = StageFindings.none(file);
+  StageMessages check() {
+    StageMessages messages = StageMessages.none(file);
     Argument plate = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
     if (force > TrackLimits.HEAVIEST_N) {
-      findings =
-          findings.withProblem(
+      messages =
+          messages.withProblem(
               ImportProblem.TOO_HEAVY,
               plate,
               Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
@@ -44,9 +44,9 @@ final class PersonCheck {
     if (track.usable().count() >= TrackLimits.SHORTEST_PERSON_S * rateHz
         && sway > 0
         && sway < TrackLimits.STILLEST_MM) {
-      findings = findings.withProblem(ImportProblem.TOO_STILL, plate);
+      messages = messages.withProblem(ImportProblem.TOO_STILL, plate);
     }
-    return findings;
+    return messages;
   }
 
   private double mean(Samples series) {

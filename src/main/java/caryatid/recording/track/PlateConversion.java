@@ -16,7 +16,7 @@ import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import java.util.BitSet;
 import java.util.EnumSet;
@@ -36,7 +36,7 @@ final class PlateConversion {
   private final LoadedSamples load;
   private final double rateHz;
   private final DeadColumns dead;
-  private final StageFindings unloaded;
+  private final StageMessages unloaded;
 
   PlateConversion(
       ParsedTable table,
@@ -57,12 +57,12 @@ final class PlateConversion {
         eight
             .map(sensors -> RawPlate.of(table, plan, sensors, timeline))
             .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
-    StageFindings sensors =
-        eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageFindings.none(file));
+    StageMessages sensors =
+        eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageMessages.none(file));
     LoadedSamples seen = LoadedSamples.of(exported, axes);
     Outcome<Optional<RawPlate>> shifted =
         new UnloadedOffset(exported, axes, seen, plan.name(), file).handle(removeOffset, rateHz);
-    this.unloaded = sensors.and(shifted.findings());
+    this.unloaded = sensors.and(shifted.messages());
     this.raw = shifted.value().orElse(exported);
     this.load = shifted.value().map(plate -> LoadedSamples.of(plate, axes)).orElse(seen);
   }
@@ -76,7 +76,7 @@ final class PlateConversion {
   }
 
   /** What the raw channels and the unloaded plate show. */
-  StageFindings unloaded() {
+  StageMessages unloaded() {
     return unloaded;
   }
 
@@ -92,19 +92,19 @@ final class PlateConversion {
   /** The track by the exported centre of pressure. */
   private Outcome<PlateTrack> exported() {
     CopPairs pairs = new CopPairs(plan, units, axes, raw, load);
-    StageFindings checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
+    StageMessages checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
     SampleSeries right = oriented(Quantity.COP, axes.right(), 1);
     SampleSeries anterior = oriented(Quantity.COP, axes.anterior(), 1);
     Outcome<BitSet> unusable = unusable(right, anterior);
-    StageFindings findings =
+    StageMessages messages =
         checked
-            .and(unusable.findings())
+            .and(unusable.messages())
             .and(
                 MeanRemoved.refused(
                     right, anterior, unusable.value(), plan.name(), unloaded.file()))
             .and(dead.refused(cop(axes.right()), right, unusable.value()))
             .and(dead.refused(cop(axes.anterior()), anterior, unusable.value()));
-    return track(right, anterior, new Outcome<>(unusable.value(), findings));
+    return track(right, anterior, new Outcome<>(unusable.value(), messages));
   }
 
   private static Channel cop(Direction along) {
@@ -120,27 +120,27 @@ final class PlateConversion {
     return track(
         right,
         anterior,
-        new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.findings())));
+        new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.messages())));
   }
 
-  private StageFindings deadChannels(TrueOriginCop cop) {
+  private StageMessages deadChannels(TrueOriginCop cop) {
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    StageFindings findings = StageFindings.none(unloaded.file());
+    StageMessages messages = StageMessages.none(unloaded.file());
     for (Direction along : List.of(axes.right(), axes.anterior())) {
-      findings = findings.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
+      messages = messages.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
       if (cop.needsHorizontalForce()) {
-        findings = findings.and(dead(Quantity.FORCE, along.axis(), unusable));
+        messages = messages.and(dead(Quantity.FORCE, along.axis(), unusable));
       }
     }
-    return findings.and(dead(Quantity.FORCE, axes.up().axis(), unusable));
+    return messages.and(dead(Quantity.FORCE, axes.up().axis(), unusable));
   }
 
-  private StageFindings dead(Quantity quantity, Axis axis, BitSet unusable) {
+  private StageMessages dead(Quantity quantity, Axis axis, BitSet unusable) {
     Channel channel = Channel.of(quantity, axis);
     return raw.at(channel)
         .map(values -> dead.refused(channel, values, unusable))
-        .orElse(StageFindings.none(unloaded.file()));
+        .orElse(StageMessages.none(unloaded.file()));
   }
 
   private Outcome<BitSet> unusable(SampleSeries right, SampleSeries anterior) {
@@ -162,12 +162,12 @@ final class PlateConversion {
             load.known() ? Optional.of(force(axes.up(), left)) : Optional.empty(),
             horizontal.value(),
             UsableMask.without(left, raw.size())),
-        unusable.findings().and(horizontal.findings()));
+        unusable.messages().and(horizontal.messages()));
   }
 
   /** The horizontal force; left out with a remark where one of its columns is dead. */
   private Outcome<Optional<Horizontal>> horizontal(BitSet unusable) {
-    StageFindings nothing = StageFindings.none(unloaded.file());
+    StageMessages nothing = StageMessages.none(unloaded.file());
     if (!load.known()) {
       return new Outcome<>(Optional.empty(), nothing);
     }
@@ -176,10 +176,10 @@ final class PlateConversion {
     if (!raw.has(right) || !raw.has(anterior)) {
       return new Outcome<>(Optional.empty(), nothing);
     }
-    StageFindings dead =
+    StageMessages dead =
         Stream.of(right, anterior)
             .map(c -> this.dead.withheld(c, raw.at(c).orElseThrow(), unusable))
-            .filter(findings -> !findings.remarks().isEmpty())
+            .filter(messages -> !messages.remarks().isEmpty())
             .findFirst()
             .orElse(nothing);
     return new Outcome<>(

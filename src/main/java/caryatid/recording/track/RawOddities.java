@@ -10,7 +10,7 @@ import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import java.util.Arrays;
@@ -45,7 +45,7 @@ public final class RawOddities {
     this.file = file;
   }
 
-  public StageFindings remarks(PlateColumns plan, PlateUnits units) {
+  public StageMessages remarks(PlateColumns plan, PlateUnits units) {
     Optional<Samples> up = up(plan);
     Samples one = cop(plan, VerticalAxis.horizontal(vertical).get(0));
     Samples other = cop(plan, VerticalAxis.horizontal(vertical).get(1));
@@ -60,7 +60,7 @@ public final class RawOddities {
     List<Remark> told =
         new TrackOddities(track, spike, file)
             .remarks().remarks().stream().filter(remark -> told(remark.topic())).toList();
-    return new StageFindings(file, List.of(), told, List.of());
+    return new StageMessages(file, List.of(), told, List.of());
   }
 
   private static boolean told(Topic topic) {

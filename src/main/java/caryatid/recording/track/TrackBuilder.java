@@ -2,7 +2,6 @@ package caryatid.recording.track;
 
 import caryatid.geometry.Axes;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
@@ -11,11 +10,12 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
 import caryatid.recording.model.Sensors;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.model.UsableMask;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -51,7 +51,7 @@ public final class TrackBuilder {
   public Outcome<PlateTrack> track(PlateColumns plan, Optional<PlateUnits> units) {
     return units
         .map(known -> track(plan, known))
-        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), StageFindings.none(file)));
+        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), StageMessages.none(file)));
   }
 
   private Outcome<PlateTrack> track(PlateColumns plan, PlateUnits units) {
@@ -60,15 +60,15 @@ public final class TrackBuilder {
             ? ofCells(plan, units, cells)
             : converted(plan, units);
     PlateTrack track = converted.value();
-    StageFindings edges =
+    StageMessages edges =
         plan.layout()
             .size()
             .map(size -> new EdgeCheck(size, offPlate(plan), file).check(track))
-            .orElse(StageFindings.none(file));
+            .orElse(StageMessages.none(file));
     return new Outcome<>(
         track,
         converted
-            .findings()
+            .messages()
             .and(new TrackOddities(track, file).remarks())
             .and(
                 new DeadColumns(table, plan, timeline.rateHz(), file)
@@ -86,7 +86,7 @@ public final class TrackBuilder {
         .map(
             unit ->
                 new CellsCopCheck(table, plan, timeline, file).compare(track.value(), unit, axes))
-        .map(findings -> new Outcome<>(track.value(), track.findings().and(findings)))
+        .map(messages -> new Outcome<>(track.value(), track.messages().and(messages)))
         .orElse(track);
   }
 
@@ -103,16 +103,16 @@ public final class TrackBuilder {
     boolean removeOffset = description.map(PlateDescription::removeUnloadedOffset).orElse(false);
     PlateConversion conversion =
         new PlateConversion(table, plan, units, axes, timeline, removeOffset, file);
-    StageFindings sense =
-        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(StageFindings.none(file));
+    StageMessages sense =
+        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(StageMessages.none(file));
     Outcome<PlateTrack> track = conversion.track();
-    return new Outcome<>(track.value(), conversion.unloaded().and(sense).and(track.findings()));
+    return new Outcome<>(track.value(), conversion.unloaded().and(sense).and(track.messages()));
   }
 
-  private StageFindings checkedSense(PlateColumns plan, ForceIs seen) {
+  private StageMessages checkedSense(PlateColumns plan, ForceIs seen) {
     Optional<ForceIs> stated = description.flatMap(PlateDescription::forceIs);
     Argument plate = Argument.text(plan.name());
-    StageFindings nothing = StageFindings.none(file);
+    StageMessages nothing = StageMessages.none(file);
     if (stated.isPresent() && stated.get() != seen) {
       return nothing.withProblem(
           ImportProblem.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
@@ -140,7 +140,7 @@ public final class TrackBuilder {
   private static final class EdgeCheck {
     private final PlateLayout.Extent edges;
     private final ImportProblem problem;
-    private final StageFindings nothing;
+    private final StageMessages nothing;
 
     /**
      * @param problem the problem if the centre of pressure lies outside the plate; the remedy
@@ -149,10 +149,10 @@ public final class TrackBuilder {
     EdgeCheck(PlateLayout.Extent edges, ImportProblem problem, String file) {
       this.edges = edges;
       this.problem = problem;
-      this.nothing = StageFindings.none(file);
+      this.nothing = StageMessages.none(file);
     }
 
-    StageFindings check(PlateTrack track) {
+    StageMessages check(PlateTrack track) {
       int used = 0;
       int outside = 0;
       double right = 0;

@@ -3,7 +3,7 @@ package caryatid.recording.track;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
@@ -12,7 +12,7 @@ import java.util.BitSet;
 final class TrackOddities {
   private final PlateTrack track;
   private final double copSpike;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   TrackOddities(PlateTrack track, String file) {
     this(track, TrackLimits.SPIKE_MM, file);
@@ -25,10 +25,10 @@ final class TrackOddities {
   TrackOddities(PlateTrack track, double copSpike, String file) {
     this.track = track;
     this.copSpike = copSpike;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
-  StageFindings remarks() {
+  StageMessages remarks() {
     int used = track.usable().count();
     if (used < 3) {
       return nothing;
@@ -39,14 +39,14 @@ final class TrackOddities {
         .and(repeats(used));
   }
 
-  private StageFindings spikes(double forceN) {
+  private StageMessages spikes(double forceN) {
     BitSet spikes = new BitSet();
     boolean steps = spikes(track.copRightMm(), copSpike, spikes);
     steps |= spikes(track.copAnteriorMm(), copSpike, spikes);
     steps |= track.upN().filter(up -> spikes(up, forceN, spikes)).isPresent();
     track.horizontal().ifPresent(h -> spikes(h.rightN(), forceN, spikes));
     track.horizontal().ifPresent(h -> spikes(h.anteriorN(), forceN, spikes));
-    StageFindings single =
+    StageMessages single =
         spikes.isEmpty()
             ? nothing
             : nothing.withRemark(
@@ -54,7 +54,7 @@ final class TrackOddities {
     return steps ? single.and(Bursts.of(track, copSpike, forceN, nothing.file())) : single;
   }
 
-  private StageFindings repeats(int used) {
+  private StageMessages repeats(int used) {
     int repeated = repeated();
     return repeated > TrackLimits.REPEATED_ROWS * used
         ? nothing.withRemark(
@@ -103,7 +103,7 @@ final class TrackOddities {
     return track.usable().at(i - 1) && track.usable().at(i) && track.usable().at(i + 1);
   }
 
-  private StageFindings saturation(Samples up) {
+  private StageMessages saturation(Samples up) {
     double largest = 0;
     int times = 0;
     int different = 0;

@@ -3,18 +3,18 @@ package caryatid.recording.track;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.RawUnit;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.HeaderBlock;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.Preamble;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Place;
@@ -34,12 +34,12 @@ import java.util.stream.Stream;
 public final class UnitFinder {
   private final HeaderBlock head;
   private final Preamble preamble;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   public UnitFinder(HeaderBlock head, String file) {
     this.head = head;
     this.preamble = new Preamble(head);
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   Outcome<PlateUnits> units(PlateColumns plan) {
@@ -55,7 +55,7 @@ public final class UnitFinder {
             .collect(Collectors.toSet());
     return new Outcome<>(
         new PlateUnits(force.unit(), moment.unit(), cop.unit(), refused),
-        force.findings().and(moment.findings()).and(cop.findings()));
+        force.messages().and(moment.messages()).and(cop.messages()));
   }
 
   /** A unit as the file states it, and where. */
@@ -63,41 +63,41 @@ public final class UnitFinder {
 
   /** The unit of a quantity; refused where the file states one that cannot be used. */
   private record Decided<U>(
-      Quantity quantity, Optional<U> unit, boolean refused, StageFindings findings) {}
+      Quantity quantity, Optional<U> unit, boolean refused, StageMessages messages) {}
 
   private <U extends Enum<U> & Coded> Decided<U> unit(
       PlateColumns plan,
       Quantity quantity,
       Function<String, Optional<U>> named,
       Optional<U> described) {
-    StageFindings findings = nothing;
+    StageMessages messages = nothing;
     Optional<U> unit = Optional.empty();
     boolean refused = false;
     for (Statement each : statements(plan, quantity)) {
       Optional<U> stated = named.apply(each.unit());
       if (stated.isEmpty()) {
         refused = true;
-        findings = findings.and(unusable(each, quantity));
+        messages = messages.and(unusable(each, quantity));
       } else {
-        findings = findings.and(compared(each, stated.get(), unit.or(() -> described)));
+        messages = messages.and(compared(each, stated.get(), unit.or(() -> described)));
         unit = stated;
       }
     }
     Basis basis = unit.isPresent() ? Basis.STATED : Basis.DESCRIBED;
     Optional<U> known = unit.or(() -> described);
     if (known.isPresent()) {
-      findings =
-          findings.withFact(
+      messages =
+          messages.withFact(
               ImportFact.UNIT,
               basis,
               Argument.text(plan.name()),
               Argument.term(quantity),
               Argument.term(known.get()));
     }
-    return new Decided<>(quantity, known, refused, findings);
+    return new Decided<>(quantity, known, refused, messages);
   }
 
-  private StageFindings unusable(Statement stated, Quantity quantity) {
+  private StageMessages unusable(Statement stated, Quantity quantity) {
     return nothing.withProblem(
         stated.place(),
         RawUnit.named(stated.unit()).isPresent()
@@ -107,7 +107,7 @@ public final class UnitFinder {
         Argument.term(quantity));
   }
 
-  private <U extends Enum<U> & Coded> StageFindings compared(
+  private <U extends Enum<U> & Coded> StageMessages compared(
       Statement statement, U stated, Optional<U> known) {
     return known.isPresent() && known.get() != stated
         ? nothing.withProblem(

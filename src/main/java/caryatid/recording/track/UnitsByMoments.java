@@ -5,13 +5,13 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import java.util.List;
 import java.util.Optional;
@@ -36,19 +36,19 @@ public final class UnitsByMoments {
   }
 
   /** Each pair of units that the numbers allow, where the unit is unknown. */
-  public StageFindings pairs(PlateColumns plan, PlateUnits units) {
-    StageFindings findings = StageFindings.none(file);
+  public StageMessages pairs(PlateColumns plan, PlateUnits units) {
+    StageMessages messages = StageMessages.none(file);
     Optional<Double> ratio = units.unstated(Quantity.COP) ? ratio(plan) : Optional.empty();
     if (ratio.isEmpty()) {
-      return findings;
+      return messages;
     }
     ForceUnit force = units.force().orElse(ForceUnit.N);
     for (MomentUnit moment : units.moment().map(List::of).orElse(List.of(MomentUnit.values()))) {
       for (LengthUnit length : LengthUnit.values()) {
         double expected = moment.newtonMm() / (force.newton() * length.mm());
         if (Math.abs(ratio.get() / expected - 1) <= TrackLimits.MOMENTS_AGREE) {
-          findings =
-              findings.withFact(
+          messages =
+              messages.withFact(
                   ImportFact.UNITS_TOGETHER,
                   Basis.CONCLUDED,
                   Argument.text(plan.name()),
@@ -58,7 +58,7 @@ public final class UnitsByMoments {
         }
       }
     }
-    return findings;
+    return messages;
   }
 
   /**

@@ -6,7 +6,7 @@ import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
@@ -23,14 +23,14 @@ final class UnloadedOffset {
   private final Axes axes;
   private final LoadedSamples load;
   private final String plate;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   UnloadedOffset(RawPlate raw, Axes axes, LoadedSamples load, String plate, String file) {
     this.raw = raw;
     this.axes = axes;
     this.load = load;
     this.plate = plate;
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /**
@@ -66,7 +66,7 @@ final class UnloadedOffset {
                 : nothing);
   }
 
-  private StageFindings remarked(RecordingRemark remark, double offsetN) {
+  private StageMessages remarked(RecordingRemark remark, double offsetN) {
     return nothing.withRemark(remark, Argument.text(plate), Argument.of(offsetN, Unit.N));
   }
 

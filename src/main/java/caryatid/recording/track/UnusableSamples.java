@@ -6,7 +6,7 @@ import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.BitSet;
@@ -20,14 +20,14 @@ final class UnusableSamples {
   private final LoadedSamples load;
   private final String plate;
   private final boolean edgesKnown;
-  private final StageFindings nothing;
+  private final StageMessages nothing;
 
   UnusableSamples(RawPlate raw, LoadedSamples load, PlateLayout layout, String file) {
     this.edgesKnown = layout.size().isPresent();
     this.raw = raw;
     this.load = load;
     this.plate = layout.name();
-    this.nothing = StageFindings.none(file);
+    this.nothing = StageMessages.none(file);
   }
 
   /** The samples; each kind is remarked with its count. */
@@ -36,30 +36,30 @@ final class UnusableSamples {
     missing.andNot(load.unloaded());
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    StageFindings findings = remarked(RecordingRemark.MISSING, missing);
+    StageMessages messages = remarked(RecordingRemark.MISSING, missing);
     if (!load.known()) {
       BitSet empty = UnloadedPattern.of(right, anterior, rateHz);
       empty.andNot(missing);
       unusable.or(empty);
       return new Outcome<>(
-          unusable, findings.and(remarked(RecordingRemark.UNLOADED_PATTERN, empty)));
+          unusable, messages.and(remarked(RecordingRemark.UNLOADED_PATTERN, empty)));
     }
-    findings = findings.and(remarked(RecordingRemark.UNLOADED, load.unloaded()));
+    messages = messages.and(remarked(RecordingRemark.UNLOADED, load.unloaded()));
     Outcome<BitSet> heavy = heavy(unusable);
     unusable.or(heavy.value());
-    findings = findings.and(heavy.findings());
+    messages = messages.and(heavy.messages());
     Outcome<BitSet> far = far(right, anterior, unusable);
     unusable.or(far.value());
-    return new Outcome<>(unusable, findings.and(far.findings()));
+    return new Outcome<>(unusable, messages.and(far.messages()));
   }
 
-  private StageFindings remarked(RecordingRemark remark, BitSet samples) {
+  private StageMessages remarked(RecordingRemark remark, BitSet samples) {
     return remarked(remark, samples, plate, nothing.file());
   }
 
   /** Says how many samples of a plate were left out; nothing where there are none. */
-  static StageFindings remarked(RecordingRemark remark, BitSet samples, String plate, String file) {
-    StageFindings nothing = StageFindings.none(file);
+  static StageMessages remarked(RecordingRemark remark, BitSet samples, String plate, String file) {
+    StageMessages nothing = StageMessages.none(file);
     return samples.isEmpty()
         ? nothing
         : nothing.withRemark(

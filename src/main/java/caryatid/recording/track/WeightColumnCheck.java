@@ -6,7 +6,7 @@ import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.SampleSeries;
-import caryatid.recording.table.StageFindings;
+import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -38,8 +38,8 @@ final class WeightColumnCheck {
    * @param up the cells' sums, N, one a sample
    * @param unusable samples in which some cell has no number
    */
-  StageFindings compare(double[] up, BitSet unusable, Timeline timeline, String file) {
-    StageFindings nothing = StageFindings.none(file);
+  StageMessages compare(double[] up, BitSet unusable, Timeline timeline, String file) {
+    StageMessages nothing = StageMessages.none(file);
     if (column.isEmpty()) {
       return nothing;
     }

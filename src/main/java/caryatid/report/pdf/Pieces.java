@@ -59,14 +59,14 @@ public final class Pieces {
     double least = rows.stream().mapToDouble(Figures::leastMm).sum();
     double more = rows.stream().mapToDouble(f -> f.mostMm() - f.leastMm()).sum();
     double room = PdfLayout.roomMm(paper) - ROUNDING_MM - others - least;
-    double free = room - rows.size() * (FormPieces.AROUND_FIGURE_MM + lessMm);
+    double free = room - rows.size() * (FactPieces.AROUND_FIGURE_MM + lessMm);
     return more > 0 ? Math.max(0, Math.min(1, free / more)) : 0;
   }
 
   private List<Piece> pieces(Block block, double share) {
     if (block instanceof Figures figures) {
       double height = figures.heightMm(share);
-      FormPieces form = new FormPieces(Paper.MARGIN_MM, widthMm);
+      FactPieces form = new FactPieces(Paper.MARGIN_MM, widthMm);
       return List.of(form.figures(figures.plan().at(widthMm, height), height));
     }
     return fixed(block);
@@ -74,7 +74,7 @@ public final class Pieces {
 
   private List<Piece> fixed(Block block) {
     TextPieces text = new TextPieces(Paper.MARGIN_MM, widthMm);
-    FormPieces form = new FormPieces(Paper.MARGIN_MM, widthMm);
+    FactPieces form = new FactPieces(Paper.MARGIN_MM, widthMm);
     if (block instanceof Block.Title title) {
       return List.of(text.title(title.words()));
     } else if (block instanceof Block.Heading heading) {

@@ -3,7 +3,7 @@ package caryatid.usecase.inspect;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.recording.importer.Importer;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
@@ -66,9 +66,9 @@ public final class Inspect {
   }
 
   /** As it was read: names that are still to be written are none. */
-  private static ExportForm surveyed(Inspection inspection) {
-    ExportForm form = inspection.draft().form();
+  private static ExportLayout surveyed(Inspection inspection) {
+    ExportLayout form = inspection.draft().form();
     boolean open = form.columns().contains("unknown");
-    return open ? ExportForm.UNSTATED : form;
+    return open ? ExportLayout.UNSTATED : form;
   }
 }

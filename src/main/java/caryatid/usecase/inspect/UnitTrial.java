@@ -3,8 +3,6 @@ package caryatid.usecase.inspect;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding;
-import caryatid.recording.model.ImportFinding.Basis;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.LengthUnit;
@@ -12,6 +10,8 @@ import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.UnderstoodFact;
+import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
 import caryatid.remark.Problem;
@@ -75,7 +75,7 @@ final class UnitTrial {
             only(passing.stream().flatMap(u -> u.force().stream()).distinct().toList()),
             only(passing.stream().flatMap(u -> u.moment().stream()).distinct().toList()),
             only(passing.stream().flatMap(u -> u.cop().stream()).distinct().toList()));
-    List<ImportFinding> understood = new ArrayList<>(inspection.understood());
+    List<UnderstoodFact> understood = new ArrayList<>(inspection.understood());
     for (PlateLayout plate : inspection.draft().plates()) {
       only.force().ifPresent(unit -> understood.add(fact(plate, Quantity.FORCE, unit)));
       only.moment().ifPresent(unit -> understood.add(fact(plate, Quantity.MOMENT, unit)));
@@ -102,8 +102,8 @@ final class UnitTrial {
     return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
   }
 
-  private static ImportFinding fact(PlateLayout plate, Quantity quantity, Coded unit) {
-    return new ImportFinding(
+  private static UnderstoodFact fact(PlateLayout plate, Quantity quantity, Coded unit) {
+    return new UnderstoodFact(
         ImportFact.UNIT,
         List.of(Argument.text(plate.name()), Argument.term(quantity), Argument.term(unit)),
         Basis.CONCLUDED);

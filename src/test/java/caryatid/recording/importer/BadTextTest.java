@@ -2,7 +2,7 @@ package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
@@ -115,7 +115,7 @@ class BadTextTest {
         Exports.of("Time;Fz;CoPx;CoPy", "0.00;800.5;1;2", "0.01;800,5;1;2", "0.02;800.5;1;2"),
         new Described()
             .form(
-                new ExportForm(
+                new ExportLayout(
                     Optional.empty(),
                     Optional.empty(),
                     Optional.of('.'),

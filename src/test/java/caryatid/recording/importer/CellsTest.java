@@ -2,7 +2,7 @@ package caryatid.recording.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
@@ -33,7 +33,7 @@ class CellsTest {
     return new Described()
         .rate(100)
         .form(
-            new ExportForm(
+            new ExportLayout(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(mark),

@@ -3,7 +3,7 @@ package caryatid.recording.importer;
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.MomentUnit;
@@ -26,7 +26,7 @@ final class Described {
   /** x to the right, y forward, z up. */
   static final Axes Z_UP = new Axes(Direction.PLUS_X, Direction.PLUS_Y, Direction.PLUS_Z);
 
-  private ExportForm form = ExportForm.UNSTATED;
+  private ExportLayout form = ExportLayout.UNSTATED;
   private TimeBase time = TimeBase.UNSTATED;
   private Optional<Axes> axes = Optional.of(Z_UP);
   private Optional<ForceIs> forceIs = Optional.empty();
@@ -65,7 +65,7 @@ final class Described {
 
   Described columns(String... names) {
     form =
-        new ExportForm(
+        new ExportLayout(
             form.encoding(),
             form.delimiter(),
             form.decimalMark(),
@@ -78,7 +78,7 @@ final class Described {
 
   Described recording(int number) {
     form =
-        new ExportForm(
+        new ExportLayout(
             form.encoding(),
             form.delimiter(),
             form.decimalMark(),
@@ -89,7 +89,7 @@ final class Described {
     return this;
   }
 
-  Described form(ExportForm known) {
+  Described form(ExportLayout known) {
     form = known;
     return this;
   }

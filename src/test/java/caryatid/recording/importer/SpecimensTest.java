@@ -3,12 +3,12 @@ package caryatid.recording.importer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import caryatid.recording.model.ImportFinding;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
+import caryatid.recording.model.UnderstoodFact;
 import caryatid.remark.BadInput;
 import caryatid.sheet.DescriptionReader;
 import java.io.IOException;
@@ -133,7 +133,7 @@ class SpecimensTest {
     Optional<PlateDescription> description = description(export);
     Inspection inspection = Importer.inspect(bytes(export), description);
     StringBuilder text = new StringBuilder();
-    for (ImportFinding each : inspection.understood()) {
+    for (UnderstoodFact each : inspection.understood()) {
       String sentence = Exports.WORDING.fill(each.aspect().code(), each.arguments());
       line(text, sentence + " (" + Exports.WORDING.word(each.basis()) + ")");
     }

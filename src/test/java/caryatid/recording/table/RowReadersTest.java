@@ -113,7 +113,7 @@ class RowReadersTest {
     GrowingTable fast = table(dialect, turn);
     GrowingTable careful = table(dialect, turn);
     FastRow fastRow = new FastRow(fast, (byte) '\n');
-    StageFindings nothing = StageFindings.none("test");
+    StageMessages nothing = StageMessages.none("test");
     CarefulRow carefulRow =
         new CarefulRow(careful, new TruncatedCellCheck(List.of(), dialect), nothing);
     List<String> taken = new ArrayList<>();

@@ -2,7 +2,7 @@ package caryatid.recording.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.track.ColumnMapper;
 import caryatid.remark.Argument;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Validation: what is read by way of the buffer against {@link CarefulRow}, line by line. */
 class RowsOverBordersTest {
   private static final List<String> NAMES = List.of("Time", "other", "Fz", "CoPx", "CoPy");
-  private static final StageFindings NOTHING = StageFindings.none("test");
+  private static final StageMessages NOTHING = StageMessages.none("test");
   private static final String[] ODD = {"", "NaN", "1.5e3", "12345678901234567.5", " 7 ", "\"8\""};
 
   /** Gives a text in portions, so that the known part of the buffer ends wherever one does. */
@@ -78,7 +78,7 @@ class RowsOverBordersTest {
                 new Portions(bytes, portion),
                 StandardCharsets.US_ASCII,
                 (byte) end.charAt(end.length() - 1)),
-            ExportForm.UNSTATED,
+            ExportLayout.UNSTATED,
             new ColumnMapper("test", Optional.empty())::plan,
             NOTHING)
         .read();
@@ -86,7 +86,7 @@ class RowsOverBordersTest {
 
   private static void holds(List<String> lines, String end, IntUnaryOperator portion) {
     Outcome<List<ParsedTable>> outcome = read(joined(lines, end), end, portion);
-    assertThat(outcome.findings()).isEqualTo(NOTHING);
+    assertThat(outcome.messages()).isEqualTo(NOTHING);
     assertThat(outcome.value()).hasSize(1);
     ParsedTable read = outcome.value().get(0);
     ParsedTable expected = byLine(read, lines);
@@ -101,7 +101,7 @@ class RowsOverBordersTest {
     TruncatedCellCheck cut = new TruncatedCellCheck(List.of(), read.head().dialect());
     CarefulRow careful = new CarefulRow(expected, cut, NOTHING);
     for (int i = 1; i < lines.size(); i++) {
-      assertThat(careful.read(lines.get(i), i + 1, true).findings()).isEqualTo(NOTHING);
+      assertThat(careful.read(lines.get(i), i + 1, true).messages()).isEqualTo(NOTHING);
     }
     return expected.grown();
   }
@@ -165,7 +165,7 @@ class RowsOverBordersTest {
     lines.set(400, lines.get(400) + " ".repeat(2 * LineReader.LONGEST));
     Outcome<List<ParsedTable>> outcome = read(joined(lines, "\n"), "\n", length -> length);
     assertThat(outcome.value()).isEmpty();
-    assertThat(outcome.findings())
+    assertThat(outcome.messages())
         .isEqualTo(
             NOTHING.withProblem(ImportProblem.LINE_TOO_LONG, Argument.count(LineReader.LONGEST)));
   }

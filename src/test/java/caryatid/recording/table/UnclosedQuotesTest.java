@@ -2,7 +2,7 @@ package caryatid.recording.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.ExportForm;
+import caryatid.recording.model.ExportLayout;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Collections;
@@ -38,7 +38,7 @@ class UnclosedQuotesTest {
 
   private static long bytesALine(String line) {
     List<String> lines = Collections.nCopies(HeadFinder.LOOK_AHEAD, line);
-    HeadFinder finder = new HeadFinder(ExportForm.UNSTATED, "export.csv");
+    HeadFinder finder = new HeadFinder(ExportLayout.UNSTATED, "export.csv");
     seek(finder, lines);
     long before = THREADS.getCurrentThreadAllocatedBytes();
     seek(finder, lines);

@@ -17,7 +17,7 @@ import java.util.OptionalInt;
  *     empty otherwise
  * @param recording which recording of a file that holds several, from 1
  */
-public record ExportForm(
+public record ExportLayout(
     Optional<String> encoding,
     Optional<Character> delimiter,
     Optional<Character> decimalMark,
@@ -26,8 +26,8 @@ public record ExportForm(
     List<String> columns,
     OptionalInt recording) {
   /** Nothing stated. */
-  public static final ExportForm UNSTATED =
-      new ExportForm(
+  public static final ExportLayout UNSTATED =
+      new ExportLayout(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -36,7 +36,7 @@ public record ExportForm(
           List.of(),
           OptionalInt.empty());
 
-  public ExportForm {
+  public ExportLayout {
     columns = List.copyOf(columns);
   }
 }

@@ -8,8 +8,8 @@ import caryatid.loadline.UnjudgedTarget;
 import java.io.IOException;
 
 /** Offsets, findings, and moments. */
-final class OffsetForm {
-  private OffsetForm() {}
+final class OffsetJson {
+  private OffsetJson() {}
 
   /** The landmark and plane that offsets, targets and moments begin with. */
   static void writeAt(LandmarkInPlane at, JsonObjectWriter out) throws IOException {
@@ -29,7 +29,7 @@ final class OffsetForm {
     writeAt(offset.at(), out);
     out.word("of", FindingSpellings.LINE_OF, offset.of())
         .word("kind", FindingSpellings.LINE, offset.kind())
-        .object("mm", offset.mm(), EstimateForm::write);
+        .object("mm", offset.mm(), EstimateJson::write);
   }
 
   static Offset read(JsonObjectReader in) {
@@ -37,12 +37,12 @@ final class OffsetForm {
         readAt(in),
         in.word("of", FindingSpellings.LINE_OF),
         in.word("kind", FindingSpellings.LINE),
-        in.object("mm", EstimateForm::read));
+        in.object("mm", EstimateJson::read));
   }
 
   static void writeFinding(Finding finding, JsonObjectWriter out) throws IOException {
-    out.object("offset", finding.offset(), OffsetForm::write)
-        .object("target", finding.target(), TargetForm::write)
+    out.object("offset", finding.offset(), OffsetJson::write)
+        .object("target", finding.target(), TargetJson::write)
         .number("probability-within", finding.probabilityWithin())
         .flag("decidable", finding.decidable())
         .word("verdict", FindingSpellings.VERDICT, finding.verdict());
@@ -50,28 +50,28 @@ final class OffsetForm {
 
   static Finding readFinding(JsonObjectReader in) {
     return new Finding(
-        in.object("offset", OffsetForm::read),
-        in.object("target", TargetForm::read),
+        in.object("offset", OffsetJson::read),
+        in.object("target", TargetJson::read),
         in.number("probability-within"),
         in.flag("decidable"),
         in.word("verdict", FindingSpellings.VERDICT));
   }
 
   static void writeWithheld(UnjudgedTarget withheld, JsonObjectWriter out) throws IOException {
-    out.object("target", withheld.target(), TargetForm::write)
-        .object("reason", withheld.reason(), RemarkForm::write);
+    out.object("target", withheld.target(), TargetJson::write)
+        .object("reason", withheld.reason(), RemarkJson::write);
   }
 
   static UnjudgedTarget readWithheld(JsonObjectReader in) {
     return new UnjudgedTarget(
-        in.object("target", TargetForm::read), in.object("reason", RemarkForm::read));
+        in.object("target", TargetJson::read), in.object("reason", RemarkJson::read));
   }
 
   static void writeMoment(Moment moment, JsonObjectWriter out) throws IOException {
     writeAt(moment.at(), out);
     out.word("kind", FindingSpellings.LINE, moment.kind())
-        .object("newton-metres", moment.newtonMetres(), EstimateForm::write)
-        .object("newton-metres-per-kg", moment.newtonMetresPerKg(), EstimateForm::write)
+        .object("newton-metres", moment.newtonMetres(), EstimateJson::write)
+        .object("newton-metres-per-kg", moment.newtonMetresPerKg(), EstimateJson::write)
         .word("effect", FindingSpellings.EFFECT, moment.effect());
   }
 
@@ -79,8 +79,8 @@ final class OffsetForm {
     return new Moment(
         readAt(in),
         in.word("kind", FindingSpellings.LINE),
-        in.object("newton-metres", EstimateForm::read),
-        in.objectIfThere("newton-metres-per-kg", EstimateForm::read),
+        in.object("newton-metres", EstimateJson::read),
+        in.objectIfThere("newton-metres-per-kg", EstimateJson::read),
         in.word("effect", FindingSpellings.EFFECT));
   }
 }

@@ -5,22 +5,22 @@ import caryatid.remark.Remark;
 import java.io.IOException;
 
 /** A remark in JSON: its topic's code and its arguments. */
-final class RemarkForm {
+final class RemarkJson {
   private static final String KIND = "kind";
   private static final String TEXT = "text";
   private static final String QUANTITY = "quantity";
   private static final String TERM = "term";
 
-  private RemarkForm() {}
+  private RemarkJson() {}
 
   static void write(Remark remark, JsonObjectWriter out) throws IOException {
     out.text("topic", remark.topic().code());
-    out.list("arguments", remark.arguments(), RemarkForm::writeArgument);
+    out.list("arguments", remark.arguments(), RemarkJson::writeArgument);
   }
 
   static Remark read(JsonObjectReader in) {
     return new Remark(
-        in.word("topic", Topics.CODES), in.list("arguments", RemarkForm::readArgument));
+        in.word("topic", Topics.CODES), in.list("arguments", RemarkJson::readArgument));
   }
 
   private static void writeArgument(Argument argument, JsonObjectWriter out) throws IOException {

@@ -7,18 +7,18 @@ import caryatid.loadline.Target;
 import java.io.IOException;
 
 /** Targets, assumed uncertainties and the decision rule. */
-final class TargetForm {
-  private TargetForm() {}
+final class TargetJson {
+  private TargetJson() {}
 
   static void write(Target target, JsonObjectWriter out) throws IOException {
-    OffsetForm.writeAt(target.at(), out);
+    OffsetJson.writeAt(target.at(), out);
     out.number("recommended-mm", target.recommendedMm())
         .number("below-mm", target.belowMm())
         .number("above-mm", target.aboveMm())
         .text("source", target.source())
         .word("line", FindingSpellings.MEANT_FOR, target.line())
         .text("condition", target.condition())
-        .object("look-at", target.lookAt(), TargetForm::writeLookAt);
+        .object("look-at", target.lookAt(), TargetJson::writeLookAt);
   }
 
   private static void writeLookAt(OffTargetHints lookAt, JsonObjectWriter out) throws IOException {
@@ -38,14 +38,14 @@ final class TargetForm {
 
   static Target read(JsonObjectReader in) {
     return new Target(
-        OffsetForm.readAt(in),
+        OffsetJson.readAt(in),
         in.number("recommended-mm"),
         in.number("below-mm"),
         in.number("above-mm"),
         in.text("source"),
         in.word("line", FindingSpellings.MEANT_FOR),
         in.textIfThere("condition"),
-        in.objectIfThere("look-at", TargetForm::readLookAt));
+        in.objectIfThere("look-at", TargetJson::readLookAt));
   }
 
   static void writeDoubts(AssumedUncertainties doubts, JsonObjectWriter out) throws IOException {

@@ -11,7 +11,7 @@ import java.util.List;
  * @param arguments the values its sentence needs, in the sentence's order
  * @param basis from where it is known
  */
-public record ImportFinding(ImportFact aspect, List<Argument> arguments, Basis basis) {
+public record UnderstoodFact(ImportFact aspect, List<Argument> arguments, Basis basis) {
   /** From where something is known. */
   public enum Basis implements Coded {
     /** The file says so. */
@@ -33,7 +33,7 @@ public record ImportFinding(ImportFact aspect, List<Argument> arguments, Basis b
     }
   }
 
-  public ImportFinding {
+  public UnderstoodFact {
     arguments = List.copyOf(arguments);
   }
 }

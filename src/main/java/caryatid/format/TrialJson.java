@@ -20,8 +20,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** A trial sheet in JSON. */
-final class TrialForm {
-  private TrialForm() {}
+final class TrialJson {
+  private TrialJson() {}
 
   static void write(TrialSheet trial, JsonObjectWriter out) throws IOException {
     out.text("wearer", trial.wearer())
@@ -29,22 +29,22 @@ final class TrialForm {
         .word("side", BodySpellings.PROSTHETIC_SIDE, trial.side())
         .word("level", BodySpellings.LEVEL, trial.level())
         .number("body-mass-kg", trial.bodyMassKg())
-        .object("stance", trial.stance(), StanceForm::write)
-        .object("other-foot", trial.otherFoot(), StanceForm::writeOtherFoot)
+        .object("stance", trial.stance(), StanceJson::write)
+        .object("other-foot", trial.otherFoot(), StanceJson::writeOtherFoot)
         .word("hands", BodySpellings.HANDS, trial.hands())
-        .object("knee", trial.knee(), TrialForm::writeKnee)
-        .object("footwear", trial.footwear(), TrialForm::writeFootwear)
+        .object("knee", trial.knee(), TrialJson::writeKnee)
+        .object("footwear", trial.footwear(), TrialJson::writeFootwear)
         .number("stance-width-mm", trial.stanceWidthMm())
         .number("toe-out-rad", trial.toeOutRad())
         .number("minutes-walked", trial.minutesWalked())
-        .list("components", trial.components(), TrialForm::writeComponent)
-        .list("landmarks", trial.landmarks(), LandmarkForm::writeEntry)
-        .list("targets", trial.targets(), TargetForm::write)
-        .object("doubts", trial.doubts(), TargetForm::writeDoubts)
-        .object("rule", trial.rule(), TargetForm::writeRule)
-        .listUnlessEmpty("limits", limits(trial.limits()), TrialForm::writeLimit)
+        .list("components", trial.components(), TrialJson::writeComponent)
+        .list("landmarks", trial.landmarks(), LandmarkJson::writeEntry)
+        .list("targets", trial.targets(), TargetJson::write)
+        .object("doubts", trial.doubts(), TargetJson::writeDoubts)
+        .object("rule", trial.rule(), TargetJson::writeRule)
+        .listUnlessEmpty("limits", limits(trial.limits()), TrialJson::writeLimit)
         .textsUnlessEmpty("as-meant", trial.asMeant())
-        .object("notes", trial.notes(), TrialForm::writeNotes);
+        .object("notes", trial.notes(), TrialJson::writeNotes);
   }
 
   static TrialSheet read(JsonObjectReader in) {
@@ -54,22 +54,22 @@ final class TrialForm {
         in.word("side", BodySpellings.PROSTHETIC_SIDE),
         in.word("level", BodySpellings.LEVEL),
         in.numberIfThere("body-mass-kg"),
-        in.object("stance", StanceForm::read),
-        in.objectIfThere("other-foot", StanceForm::readOtherFoot),
+        in.object("stance", StanceJson::read),
+        in.objectIfThere("other-foot", StanceJson::readOtherFoot),
         in.word("hands", BodySpellings.HANDS),
-        in.objectIfThere("knee", TrialForm::readKnee),
-        in.object("footwear", TrialForm::readFootwear),
+        in.objectIfThere("knee", TrialJson::readKnee),
+        in.object("footwear", TrialJson::readFootwear),
         in.numberIfThere("stance-width-mm"),
         in.numberIfThere("toe-out-rad"),
         in.numberIfThere("minutes-walked"),
-        in.list("components", TrialForm::readComponent),
-        in.list("landmarks", LandmarkForm::readEntry),
-        in.list("targets", TargetForm::read),
-        in.object("doubts", TargetForm::readDoubts),
-        in.object("rule", TargetForm::readRule),
+        in.list("components", TrialJson::readComponent),
+        in.list("landmarks", LandmarkJson::readEntry),
+        in.list("targets", TargetJson::read),
+        in.object("doubts", TargetJson::readDoubts),
+        in.object("rule", TargetJson::readRule),
         readLimits(in),
         in.textsIfThere("as-meant"),
-        in.object("notes", TrialForm::readNotes));
+        in.object("notes", TrialJson::readNotes));
   }
 
   /** In one order, whatever order a map gives. */
@@ -90,7 +90,7 @@ final class TrialForm {
   /** Version 1 knew none. */
   private static GeometryLimits readLimits(JsonObjectReader in) {
     Map<LimitedQuantity, Bounds> own = new EnumMap<>(LimitedQuantity.class);
-    in.listIfThere("limits", TrialForm::readLimit)
+    in.listIfThere("limits", TrialJson::readLimit)
         .forEach(limit -> own.put(limit.getKey(), limit.getValue()));
     return new GeometryLimits(own);
   }
@@ -156,14 +156,14 @@ final class TrialForm {
   }
 
   /** Which foot stood on what. */
-  private static final class StanceForm {
+  private static final class StanceJson {
     private static final String KIND = "kind";
     private static final String PROSTHETIC = "prosthetic-foot-on-plate";
     private static final String PER_FOOT = "plate-per-foot";
     private static final String BOTH = "both-feet-on-one-plate";
     private static final String PLATE = "plate";
 
-    private StanceForm() {}
+    private StanceJson() {}
 
     static void write(Stance stance, JsonObjectWriter out) throws IOException {
       if (stance instanceof ProstheticFootOnPlate one) {

@@ -15,31 +15,31 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The analysis of a stand's recording in JSON. */
-final class StandingForm {
+final class StandingJson {
   private static final String LEFT = "left";
   private static final String RIGHT = "right";
 
-  private StandingForm() {}
+  private StandingJson() {}
 
   static void write(Standing standing, JsonObjectWriter out) throws IOException {
-    out.object("stretch", standing.stretch(), StandingForm::writeStretch)
+    out.object("stretch", standing.stretch(), StandingJson::writeStretch)
         .number("rate-hz", standing.rateHz())
-        .list("loads", standing.loads(), StandingForm::writeLoad)
-        .list("sway", standing.sway(), SwayForm::write)
-        .list("placements", standing.placements(), SwayForm::writePlacement)
-        .object("share", standing.share(), StandingForm::writeShare)
-        .list("remarks", standing.remarks(), RemarkForm::write);
+        .list("loads", standing.loads(), StandingJson::writeLoad)
+        .list("sway", standing.sway(), SwayJson::write)
+        .list("placements", standing.placements(), SwayJson::writePlacement)
+        .object("share", standing.share(), StandingJson::writeShare)
+        .list("remarks", standing.remarks(), RemarkJson::write);
   }
 
   static Standing read(JsonObjectReader in) {
     return new Standing(
-        in.object("stretch", StandingForm::readStretch),
+        in.object("stretch", StandingJson::readStretch),
         in.number("rate-hz"),
-        in.list("loads", StandingForm::readLoad),
-        in.list("sway", SwayForm::read),
-        in.list("placements", SwayForm::readPlacement),
-        in.object("share", StandingForm::readShare),
-        in.list("remarks", RemarkForm::read));
+        in.list("loads", StandingJson::readLoad),
+        in.list("sway", SwayJson::read),
+        in.list("placements", SwayJson::readPlacement),
+        in.object("share", StandingJson::readShare),
+        in.list("remarks", RemarkJson::read));
   }
 
   private static void writeStretch(QuietStretch stretch, JsonObjectWriter out) throws IOException {
@@ -48,7 +48,7 @@ final class StandingForm {
         .number("from-s", stretch.fromS())
         .number("to-s", stretch.toS())
         .flag("by-hand", stretch.byHand())
-        .list("left-out", stretch.leftOut(), StandingForm::writeLeftOut);
+        .list("left-out", stretch.leftOut(), StandingJson::writeLeftOut);
   }
 
   private static QuietStretch readStretch(JsonObjectReader in) {
@@ -58,7 +58,7 @@ final class StandingForm {
         in.number("from-s"),
         in.number("to-s"),
         in.flag("by-hand"),
-        in.list("left-out", StandingForm::readLeftOut));
+        in.list("left-out", StandingJson::readLeftOut));
   }
 
   private static void writeLeftOut(UnusedPart left, JsonObjectWriter out) throws IOException {
@@ -74,48 +74,48 @@ final class StandingForm {
 
   private static void writeLoad(MeanLoad load, JsonObjectWriter out) throws IOException {
     out.word("of", FindingSpellings.LINE_OF, load.of())
-        .object("cop-right-mm", load.copRightMm(), EstimateForm::write)
-        .object("cop-anterior-mm", load.copAnteriorMm(), EstimateForm::write)
-        .object("up-n", load.upN(), EstimateForm::write)
-        .object("lean", load.lean(), StandingForm::writeLean);
+        .object("cop-right-mm", load.copRightMm(), EstimateJson::write)
+        .object("cop-anterior-mm", load.copAnteriorMm(), EstimateJson::write)
+        .object("up-n", load.upN(), EstimateJson::write)
+        .object("lean", load.lean(), StandingJson::writeLean);
   }
 
   private static MeanLoad readLoad(JsonObjectReader in) {
     return new MeanLoad(
         in.word("of", FindingSpellings.LINE_OF),
-        in.object("cop-right-mm", EstimateForm::read),
-        in.object("cop-anterior-mm", EstimateForm::read),
-        in.objectIfThere("up-n", EstimateForm::read),
-        in.objectIfThere("lean", StandingForm::readLean));
+        in.object("cop-right-mm", EstimateJson::read),
+        in.object("cop-anterior-mm", EstimateJson::read),
+        in.objectIfThere("up-n", EstimateJson::read),
+        in.objectIfThere("lean", StandingJson::readLean));
   }
 
   private static void writeLean(ForceInclination lean, JsonObjectWriter out) throws IOException {
-    out.object("right-per-up", lean.rightPerUp(), EstimateForm::write)
-        .object("anterior-per-up", lean.anteriorPerUp(), EstimateForm::write);
+    out.object("right-per-up", lean.rightPerUp(), EstimateJson::write)
+        .object("anterior-per-up", lean.anteriorPerUp(), EstimateJson::write);
   }
 
   private static ForceInclination readLean(JsonObjectReader in) {
     return new ForceInclination(
-        in.object("right-per-up", EstimateForm::read),
-        in.object("anterior-per-up", EstimateForm::read));
+        in.object("right-per-up", EstimateJson::read),
+        in.object("anterior-per-up", EstimateJson::read));
   }
 
   private static void writeShare(Map<Side, Estimate> share, JsonObjectWriter out)
       throws IOException {
-    out.object(LEFT, Optional.ofNullable(share.get(Side.LEFT)), EstimateForm::write)
-        .object(RIGHT, Optional.ofNullable(share.get(Side.RIGHT)), EstimateForm::write);
+    out.object(LEFT, Optional.ofNullable(share.get(Side.LEFT)), EstimateJson::write)
+        .object(RIGHT, Optional.ofNullable(share.get(Side.RIGHT)), EstimateJson::write);
   }
 
   private static Map<Side, Estimate> readShare(JsonObjectReader in) {
     Map<Side, Estimate> share = new EnumMap<>(Side.class);
-    in.objectIfThere(LEFT, EstimateForm::read).ifPresent(of -> share.put(Side.LEFT, of));
-    in.objectIfThere(RIGHT, EstimateForm::read).ifPresent(of -> share.put(Side.RIGHT, of));
+    in.objectIfThere(LEFT, EstimateJson::read).ifPresent(of -> share.put(Side.LEFT, of));
+    in.objectIfThere(RIGHT, EstimateJson::read).ifPresent(of -> share.put(Side.RIGHT, of));
     return share;
   }
 
   /** Measures of sway and their percentile ranks in JSON. */
-  private static final class SwayForm {
-    private SwayForm() {}
+  private static final class SwayJson {
+    private SwayJson() {}
 
     static void write(Sway sway, JsonObjectWriter out) throws IOException {
       out.word("of", FindingSpellings.LINE_OF, sway.of())

@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * @param fromS start of the part used, s from the recording's first row
  * @param toS its end
  */
-record Findings(
+record FuzzFailures(
     TreeMap<String, Double> offsetsMm,
     TreeMap<String, String> verdicts,
     Set<String> remarks,
@@ -28,7 +28,7 @@ record Findings(
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  static Findings in(String json) {
+  static FuzzFailures in(String json) {
     JsonNode state = read(json).get("state");
     TreeMap<String, Double> offsets = new TreeMap<>();
     TreeMap<String, String> verdicts = new TreeMap<>();
@@ -41,7 +41,7 @@ record Findings(
     Set<String> remarks = new TreeSet<>();
     state.findValuesAsText("topic").forEach(remarks::add);
     JsonNode stretch = state.at("/stands/0/standing/stretch");
-    return new Findings(
+    return new FuzzFailures(
         offsets,
         verdicts,
         remarks,
@@ -58,17 +58,17 @@ record Findings(
   }
 
   /** Whether others say something else of a target, and remark nothing that these do not. */
-  boolean differsInSilence(Findings others) {
+  boolean differsInSilence(FuzzFailures others) {
     return remarks.containsAll(others.remarks) && differs(others);
   }
 
-  private boolean differs(Findings others) {
+  private boolean differs(FuzzFailures others) {
     return !verdicts.equals(others.verdicts)
         || offsetsMm.keySet().stream().anyMatch(name -> Math.abs(moved(others, name)) > MOVED_MM);
   }
 
   /** By how much an offset differs, mm. */
-  double moved(Findings others, String name) {
+  double moved(FuzzFailures others, String name) {
     return others.offsetsMm.getOrDefault(name, Double.POSITIVE_INFINITY) - offsetsMm.get(name);
   }
 }

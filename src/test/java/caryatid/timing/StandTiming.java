@@ -1,4 +1,4 @@
-package caryatid.bench;
+package caryatid.timing;
 
 import caryatid.geometry.Side;
 import caryatid.recording.model.PlateAccuracy;
@@ -32,7 +32,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * How long the analysis of a stand takes once the recording is read: {@code mvn -Dfast
- * -Dbench=StandBench verify}. Two plates, so three lines; 60 s at 1000 Hz are 60,000 samples a
+ * -Dtiming=StandTiming verify}. Two plates, so three lines; 60 s at 1000 Hz are 60,000 samples a
  * plate.
  */
 @State(Scope.Benchmark)
@@ -41,7 +41,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 @Warmup(iterations = 3, time = 2)
 @Measurement(iterations = 5, time = 2)
-public class StandBench {
+public class StandTiming {
   private static final double RATE_HZ = 1000;
 
   /** Length of the recording, s. */

@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Facts, lines to fill in and drawings as pieces of a page. */
-final class FormPieces {
+final class FactPieces {
   private static final double LABEL_MM = 29;
   private static final double GUTTER_MM = 5;
   private static final double BLANK_MM = 5.2;
@@ -25,7 +25,7 @@ final class FormPieces {
   private final double leftMm;
   private final double widthMm;
 
-  FormPieces(double leftMm, double widthMm) {
+  FactPieces(double leftMm, double widthMm) {
     this.leftMm = leftMm;
     this.widthMm = widthMm;
   }

@@ -6,15 +6,15 @@ import caryatid.sheet.LandmarkEntry.MeasuredDistance;
 import java.io.IOException;
 
 /** Landmarks: as they were written down, and in the person's frame. */
-final class LandmarkForm {
-  private LandmarkForm() {}
+final class LandmarkJson {
+  private LandmarkJson() {}
 
   static void write(Landmark landmark, JsonObjectWriter out) throws IOException {
     out.text("name", landmark.name())
         .word("kind", BodySpellings.LANDMARK, landmark.kind())
         .word("side", BodySpellings.SIDE, landmark.side())
-        .object("right-mm", landmark.rightMm(), EstimateForm::writeCoordinate)
-        .object("anterior-mm", landmark.anteriorMm(), EstimateForm::writeCoordinate)
+        .object("right-mm", landmark.rightMm(), EstimateJson::writeCoordinate)
+        .object("anterior-mm", landmark.anteriorMm(), EstimateJson::writeCoordinate)
         .number("height-mm", landmark.heightMm())
         .text("definition", landmark.definition());
   }
@@ -24,8 +24,8 @@ final class LandmarkForm {
         in.text("name"),
         in.word("kind", BodySpellings.LANDMARK),
         in.word("side", BodySpellings.SIDE),
-        in.objectIfThere("right-mm", EstimateForm::readCoordinate),
-        in.objectIfThere("anterior-mm", EstimateForm::readCoordinate),
+        in.objectIfThere("right-mm", EstimateJson::readCoordinate),
+        in.objectIfThere("anterior-mm", EstimateJson::readCoordinate),
         in.number("height-mm"),
         in.textIfThere("definition"));
   }
@@ -34,8 +34,8 @@ final class LandmarkForm {
     out.text("name", entry.name())
         .word("kind", BodySpellings.LANDMARK, entry.kind())
         .word("side", BodySpellings.SIDE, entry.side())
-        .object("forward", entry.forward(), LandmarkForm::writeMeasured)
-        .object("rightward", entry.rightward(), LandmarkForm::writeMeasured)
+        .object("forward", entry.forward(), LandmarkJson::writeMeasured)
+        .object("rightward", entry.rightward(), LandmarkJson::writeMeasured)
         .number("up-mm", entry.upMm())
         .text("definition", entry.definition());
   }
@@ -45,8 +45,8 @@ final class LandmarkForm {
         in.text("name"),
         in.word("kind", BodySpellings.LANDMARK),
         in.word("side", BodySpellings.SIDE),
-        in.objectIfThere("forward", LandmarkForm::readMeasured),
-        in.objectIfThere("rightward", LandmarkForm::readMeasured),
+        in.objectIfThere("forward", LandmarkJson::readMeasured),
+        in.objectIfThere("rightward", LandmarkJson::readMeasured),
         in.number("up-mm"),
         in.textIfThere("definition"));
   }

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A clinic as JSON and back. */
-final class ClinicForm {
+final class ClinicJson {
   private static final String VERSION = "clinic";
   private static final int CURRENT = 1;
 
@@ -45,14 +45,14 @@ final class ClinicForm {
           new Field(
               PARTS, EntryForms.of(EntryKind.COMPONENTS).field(PARTS).orElseThrow().type(), false));
 
-  private ClinicForm() {}
+  private ClinicJson() {}
 
   static byte[] write(Clinic clinic) {
     Map<String, Answers.Value> values = new LinkedHashMap<>();
     if (!clinic.plates().isEmpty()) {
       values.put(
           "plates",
-          new Answers.Value.Rows(clinic.plates().stream().map(ClinicForm::answers).toList()));
+          new Answers.Value.Rows(clinic.plates().stream().map(ClinicJson::answers).toList()));
     }
     if (!clinic.parts().isEmpty()) {
       Components parts = new Components(clinic.parts(), Optional.empty());
@@ -63,7 +63,7 @@ final class ClinicForm {
     if (!clinic.answers().isEmpty()) {
       values.put(
           ANSWERS,
-          new Answers.Value.Rows(clinic.answers().stream().map(ClinicForm::answers).toList()));
+          new Answers.Value.Rows(clinic.answers().stream().map(ClinicJson::answers).toList()));
     }
     return FormJson.write(VERSION, CURRENT, new Answers(values));
   }
@@ -77,11 +77,11 @@ final class ClinicForm {
   static Clinic read(byte[] bytes, String name) throws BadInput {
     Answers answers = FormJson.read(VERSION, CURRENT, FORM, bytes, name);
     return new Clinic(
-        answers.rows("plates").stream().map(ClinicForm::plate).toList(),
+        answers.rows("plates").stream().map(ClinicJson::plate).toList(),
         parts(answers),
         PartTorques.of(answers),
         answers.words(LIMITS),
-        answers.rows(ANSWERS).stream().map(ClinicForm::answer).toList());
+        answers.rows(ANSWERS).stream().map(ClinicJson::answer).toList());
   }
 
   private static List<Components.ComponentLimits> parts(Answers answers) {
@@ -97,7 +97,7 @@ final class ClinicForm {
     values.put("name", new Answers.Value.Words(plate.name()));
     values.put(
         "columns",
-        new Answers.Value.Rows(plate.columns().stream().map(ClinicForm::column).toList()));
+        new Answers.Value.Rows(plate.columns().stream().map(ClinicJson::column).toList()));
     values.put("description", new Answers.Value.Words(plate.description()));
     return new Answers(values);
   }

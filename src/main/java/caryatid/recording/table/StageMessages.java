@@ -1,7 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.ImportFact;
-import caryatid.recording.model.ImportFinding;
+import caryatid.recording.model.UnderstoodFact;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -12,64 +12,64 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What a stage of reading found. Immutable: adding a finding gives a new value.
+ * What a stage of reading has to tell. Immutable: adding a message gives a new value.
  *
  * @param file the file's name as the user gave it
  * @param problems what is wrong or open, up to {@link BadInput#CAP}
  * @param remarks what the reader of a result should know
  * @param understood what was understood and from where
  */
-public record StageFindings(
-    String file, List<Problem> problems, List<Remark> remarks, List<ImportFinding> understood) {
-  public StageFindings {
+public record StageMessages(
+    String file, List<Problem> problems, List<Remark> remarks, List<UnderstoodFact> understood) {
+  public StageMessages {
     problems = List.copyOf(problems);
     remarks = List.copyOf(remarks);
     understood = List.copyOf(understood);
   }
 
   /** Nothing found in a file yet. */
-  public static StageFindings none(String file) {
-    return new StageFindings(file, List.of(), List.of(), List.of());
+  public static StageMessages none(String file) {
+    return new StageMessages(file, List.of(), List.of(), List.of());
   }
 
   /** These and a problem; one beyond the cap is left out. */
-  public StageFindings withProblem(Place place, Topic topic, Argument... arguments) {
+  public StageMessages withProblem(Place place, Topic topic, Argument... arguments) {
     return full()
         ? this
-        : new StageFindings(
+        : new StageMessages(
             file, plus(problems, Problem.at(place, topic, arguments)), remarks, understood);
   }
 
   /** These and a problem that concerns the file, not a line of it. */
-  public StageFindings withProblem(Topic topic, Argument... arguments) {
+  public StageMessages withProblem(Topic topic, Argument... arguments) {
     return withProblem(Place.of(file), topic, arguments);
   }
 
   /** These and problems, up to the cap. */
-  public StageFindings withProblems(List<Problem> more) {
-    return and(new StageFindings(file, more, List.of(), List.of()));
+  public StageMessages withProblems(List<Problem> more) {
+    return and(new StageMessages(file, more, List.of(), List.of()));
   }
 
   /** These and a remark. */
-  public StageFindings withRemark(Topic topic, Argument... arguments) {
-    return new StageFindings(
+  public StageMessages withRemark(Topic topic, Argument... arguments) {
+    return new StageMessages(
         file, problems, plus(remarks, Remark.of(topic, arguments)), understood);
   }
 
   /** These and something understood. */
-  public StageFindings withFact(
-      ImportFact aspect, ImportFinding.Basis basis, Argument... arguments) {
-    ImportFinding fact = new ImportFinding(aspect, List.of(arguments), basis);
-    return new StageFindings(file, problems, remarks, plus(understood, fact));
+  public StageMessages withFact(
+      ImportFact aspect, UnderstoodFact.Basis basis, Argument... arguments) {
+    UnderstoodFact fact = new UnderstoodFact(aspect, List.of(arguments), basis);
+    return new StageMessages(file, problems, remarks, plus(understood, fact));
   }
 
   /** These and what a later step found; its problems beyond the cap are left out. */
-  public StageFindings and(StageFindings later) {
+  public StageMessages and(StageMessages later) {
     if (later.problems.isEmpty() && later.remarks.isEmpty() && later.understood.isEmpty()) {
       return this;
     }
     List<Problem> all = joined(problems, later.problems);
-    return new StageFindings(
+    return new StageMessages(
         file,
         all.subList(0, Math.min(BadInput.CAP, all.size())),
         joined(remarks, later.remarks),

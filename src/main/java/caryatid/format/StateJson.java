@@ -8,62 +8,62 @@ import caryatid.recording.model.Provenance;
 import java.io.IOException;
 
 /** An alignment state with its stands. */
-final class StateForm {
-  private StateForm() {}
+final class StateJson {
+  private StateJson() {}
 
   static void write(AlignmentState state, JsonObjectWriter out) throws IOException {
-    out.list("stands", state.stands(), StateForm::writeStand)
-        .list("offsets", state.offsets(), StateForm::writeOffset)
-        .list("findings", state.findings(), OffsetForm::writeFinding)
-        .list("withheld", state.withheld(), OffsetForm::writeWithheld)
-        .list("remarks", state.remarks(), RemarkForm::write);
+    out.list("stands", state.stands(), StateJson::writeStand)
+        .list("offsets", state.offsets(), StateJson::writeOffset)
+        .list("findings", state.findings(), OffsetJson::writeFinding)
+        .list("withheld", state.withheld(), OffsetJson::writeWithheld)
+        .list("remarks", state.remarks(), RemarkJson::write);
   }
 
   static AlignmentState read(JsonObjectReader in) {
     return new AlignmentState(
-        in.list("stands", StateForm::readStand),
-        in.list("offsets", StateForm::readOffset),
-        in.list("findings", OffsetForm::readFinding),
-        in.list("withheld", OffsetForm::readWithheld),
-        in.list("remarks", RemarkForm::read));
+        in.list("stands", StateJson::readStand),
+        in.list("offsets", StateJson::readOffset),
+        in.list("findings", OffsetJson::readFinding),
+        in.list("withheld", OffsetJson::readWithheld),
+        in.list("remarks", RemarkJson::read));
   }
 
   private static void writeStand(Stand stand, JsonObjectWriter out) throws IOException {
-    out.object("recording", stand.recording(), StateForm::writeFile)
-        .object("sheet", stand.sheet(), StateForm::writeFile)
-        .object("description", stand.description(), StateForm::writeFile)
-        .object("trial", stand.trial(), TrialForm::write)
-        .list("landmarks", stand.landmarks(), LandmarkForm::write)
-        .object("standing", stand.standing(), StandingForm::write)
-        .list("offsets", stand.offsets(), OffsetForm::write)
-        .list("moments", stand.moments(), OffsetForm::writeMoment)
-        .list("remarks", stand.remarks(), RemarkForm::write);
+    out.object("recording", stand.recording(), StateJson::writeFile)
+        .object("sheet", stand.sheet(), StateJson::writeFile)
+        .object("description", stand.description(), StateJson::writeFile)
+        .object("trial", stand.trial(), TrialJson::write)
+        .list("landmarks", stand.landmarks(), LandmarkJson::write)
+        .object("standing", stand.standing(), StandingJson::write)
+        .list("offsets", stand.offsets(), OffsetJson::write)
+        .list("moments", stand.moments(), OffsetJson::writeMoment)
+        .list("remarks", stand.remarks(), RemarkJson::write);
   }
 
   private static Stand readStand(JsonObjectReader in) {
     return new Stand(
-        in.object("recording", StateForm::readFile),
-        in.object("sheet", StateForm::readFile),
-        in.objectIfThere("description", StateForm::readFile),
-        in.object("trial", TrialForm::read),
-        in.list("landmarks", LandmarkForm::read),
-        in.object("standing", StandingForm::read),
-        in.list("offsets", OffsetForm::read),
-        in.list("moments", OffsetForm::readMoment),
-        in.list("remarks", RemarkForm::read));
+        in.object("recording", StateJson::readFile),
+        in.object("sheet", StateJson::readFile),
+        in.objectIfThere("description", StateJson::readFile),
+        in.object("trial", TrialJson::read),
+        in.list("landmarks", LandmarkJson::read),
+        in.object("standing", StandingJson::read),
+        in.list("offsets", OffsetJson::read),
+        in.list("moments", OffsetJson::readMoment),
+        in.list("remarks", RemarkJson::read));
   }
 
   private static void writeOffset(StateOffset offset, JsonObjectWriter out) throws IOException {
-    out.object("offset", offset.offset(), OffsetForm::write)
+    out.object("offset", offset.offset(), OffsetJson::write)
         .number("smallest-difference-mm", offset.smallestDifferenceMm())
-        .object("advice", offset.advice(), StateForm::writeAdvice);
+        .object("advice", offset.advice(), StateJson::writeAdvice);
   }
 
   private static StateOffset readOffset(JsonObjectReader in) {
     return new StateOffset(
-        in.object("offset", OffsetForm::read),
+        in.object("offset", OffsetJson::read),
         in.number("smallest-difference-mm"),
-        in.objectIfThere("advice", StateForm::readAdvice));
+        in.objectIfThere("advice", StateJson::readAdvice));
   }
 
   private static void writeAdvice(PrecisionHint advice, JsonObjectWriter out) throws IOException {

@@ -145,15 +145,21 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase",
-        "usecase.file clinic store disk views fitting format entry report report.pages report.pdf"
+        "usecase.file disk clinic store disk views fitting format entry report report.pages report.pdf"
             + " wording alignment sheet sheet.yaml recording.model recording.importer standing"
             + " loadline geometry uncertainty remark",
         ""),
+    new Row(
+        "usecase.stand",
+        "usecase usecase.file disk clinic store fitting entry report report.pages wording sheet"
+            + " recording.model standing loadline geometry remark",
+        ""),
     new Row("web.safe", "remark", "com.sun.net.httpserver.."),
-    new Row("web.page", "usecase usecase.file usecase.inspect wording entry remark", ""),
+    new Row(
+        "web.page", "usecase usecase.file usecase.inspect usecase.stand wording entry remark", ""),
     new Row(
         "web",
-        "web.page web.safe usecase usecase.file usecase.inspect wording entry remark",
+        "web.page web.safe usecase usecase.file usecase.inspect usecase.stand wording entry remark",
         "com.sun.net.httpserver.."),
     new Row("cli", "web usecase usecase.file usecase.inspect wording entry remark", "picocli..")
   };

@@ -104,7 +104,7 @@ public final class Check {
    *
    * @throws BadInput if an input cannot be used
    */
-  static Checked unasked(Inputs inputs) throws BadInput {
+  public static Checked unasked(Inputs inputs) throws BadInput {
     EarlierSheetFinder beside = new EarlierSheetFinder(inputs.beside());
     TrialContext setting = TrialContext.read(inputs, beside);
     List<Recording> recordings = new ArrayList<>();

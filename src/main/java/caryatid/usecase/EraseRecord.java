@@ -45,5 +45,6 @@ public final class EraseRecord {
       erasure.anonymous();
     }
     records.store().erase(RecordCode.of(code), erasure.at(), erasure.by(), reason.why());
+    records.removeDrafts(RecordCode.of(code));
   }
 }

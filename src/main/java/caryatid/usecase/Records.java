@@ -1,14 +1,19 @@
 package caryatid.usecase;
 
+import caryatid.disk.DurableFiles;
 import caryatid.disk.FilePermissions;
 import caryatid.fitting.FittingRecord;
+import caryatid.fitting.RecordCode;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
 import caryatid.store.NetworkDrive;
 import caryatid.store.StorageRoot;
 import caryatid.store.Store;
 import caryatid.usecase.file.FileProblem;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -63,8 +68,23 @@ public final class Records {
     return FilePermissions.isOpen(folder);
   }
 
-  Store store() {
+  /** The store in which they lie. */
+  public Store store() {
     return store;
+  }
+
+  /** Where what was typed for a record and is not kept yet lies. */
+  public Path drafts(RecordCode code) {
+    return folder.resolve("drafts").resolve(code.text());
+  }
+
+  void removeDrafts(RecordCode code) throws StoreFailure {
+    try {
+      DurableFiles.delete(drafts(code));
+    } catch (IOException e) {
+      throw new StoreFailure(
+          Problem.at(Place.of(drafts(code).toString()), FileProblem.CANNOT_WRITE, Argument.why(e)));
+    }
   }
 
   /** What cannot be shown of a record, with its damage, which may be the reason, before it. */
@@ -75,7 +95,7 @@ public final class Records {
   }
 
   /** The time now, to the second. */
-  OffsetDateTime now() {
+  public OffsetDateTime now() {
     return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
   }
 }

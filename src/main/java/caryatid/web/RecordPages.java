@@ -15,11 +15,13 @@ final class RecordPages {
   private final Shelf shelf;
   private final EntryPage entry;
   private final ShowPage show;
+  private final StaticPage stand;
 
   RecordPages(Shelf shelf) {
     this.shelf = shelf;
     this.entry = new EntryPage(shelf);
     this.show = new ShowPage(shelf);
+    this.stand = new StaticPage(shelf);
   }
 
   /** Answers a request whose address names a record by its handle. */
@@ -36,6 +38,7 @@ final class RecordPages {
     }
     return switch (request.part(2)) {
       case "record" -> show.timeline(record);
+      case "report" -> show.report(record, request.part(3));
       case "answer" -> entry.answerTo(request, record);
       default -> Pages.missing(wording);
     };
@@ -46,6 +49,8 @@ final class RecordPages {
     if (step == JobStep.ARRIVING && !request.changes()) {
       return show.arriving(record);
     }
-    return entry.answer(request, record, step);
+    return step == JobStep.STATIC
+        ? stand.answer(request, record)
+        : entry.answer(request, record, step);
   }
 }

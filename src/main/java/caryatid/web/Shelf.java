@@ -1,6 +1,8 @@
 package caryatid.web;
 
+import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
+import caryatid.usecase.stand.StandDraft;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Map;
@@ -17,6 +19,7 @@ final class Shelf {
   private final Records records;
   private final Map<String, String> handles = new ConcurrentHashMap<>();
   private final Map<String, String> codes = new ConcurrentHashMap<>();
+  private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
   private final SecureRandom random = new SecureRandom();
   private volatile String initials = "";
 
@@ -44,6 +47,12 @@ final class Shelf {
   /** The record of a handle that this window gave. */
   Optional<String> code(String handle) {
     return Optional.ofNullable(codes.get(handle));
+  }
+
+  /** The draft of a record's next stand: one for all pages, so that they do not write at once. */
+  StandDraft draft(String code) throws BadInput {
+    StandDraft made = StandDraft.of(records, code);
+    return Optional.ofNullable(drafts.putIfAbsent(code, made)).orElse(made);
   }
 
   /** The initials that were typed last, to be offered again. */

@@ -2,6 +2,7 @@ package caryatid.web;
 
 import caryatid.remark.BadInput;
 import caryatid.usecase.ShowRecord;
+import caryatid.usecase.stand.KeptReport;
 import caryatid.views.SinceVisit;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
@@ -25,6 +26,17 @@ final class ShowPage {
     damage(content, record);
     lines(content, RecordText.lines(record.view(), record.wording()));
     return record.page(200, Optional.empty(), record.wording().word("Web.record"), content);
+  }
+
+  /** The report that was kept with a stand. */
+  Reply report(OpenRecord record, String entry) throws BadInput {
+    if (!entry.matches("\\d{1,6}")) {
+      return Pages.missing(record.wording());
+    }
+    int number = Integer.parseInt(entry);
+    return KeptReport.of(shelf.records(), record.code(), number)
+        .map(pdf -> Reply.download("stand-" + number + ".pdf", "application/pdf", pdf))
+        .orElseGet(() -> Pages.missing(record.wording()));
   }
 
   /** What is new since the last visit, and what has changed since then is asked. */

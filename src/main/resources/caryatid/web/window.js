@@ -1,8 +1,96 @@
 'use strict';
-// The window's own script: forms and results work without it.
-// What was wrong, or what was kept, is read next.
-const answer = document.getElementById('faults') || document.querySelector('.kept-now');
-if (answer) {
-  answer.tabIndex = -1;
-  answer.focus();
+// The window's own script. Forms and results work without it; dropping files and following what is typed do not.
+
+const TYPING_MS = 500;
+
+/** What was wrong, or what was kept, is read next. */
+function toAnswer() {
+  const answer = document.getElementById('faults') || document.querySelector('.kept-now');
+  if (answer) {
+    answer.tabIndex = -1;
+    answer.focus();
+  }
+}
+
+/** Sends what is typed, and shows what the server makes of it. */
+function follow(form, live) {
+  let timer = 0;
+  let asked = 0;
+
+  async function refresh() {
+    const mine = ++asked;
+    const fields = new URLSearchParams(new FormData(form));
+    fields.append('part', 'live');
+    live.setAttribute('aria-busy', 'true');
+    try {
+      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
+      if (reply.ok && mine === asked) {
+        live.innerHTML = await reply.text();
+      }
+    } finally {
+      if (mine === asked) {
+        live.removeAttribute('aria-busy');
+      }
+    }
+  }
+
+  form.addEventListener('input', (event) => {
+    if (event.target.type !== 'file') {
+      clearTimeout(timer);
+      timer = setTimeout(refresh, TYPING_MS);
+    }
+  });
+  return refresh;
+}
+
+/** Sends files as they are, one after the other. */
+function upload(form, live, refresh) {
+  async function send(files) {
+    live.setAttribute('aria-busy', 'true');
+    for (const file of files) {
+      const address = form.getAttribute('action') + '/recording?name=' + encodeURIComponent(file.name);
+      await fetch(address, { method: 'POST', body: file, headers: { 'Content-Type': 'application/octet-stream' } });
+    }
+    await refresh();
+  }
+
+  live.addEventListener('change', (event) => {
+    if (event.target.type === 'file') {
+      send([...event.target.files]);
+    }
+  });
+  document.addEventListener('dragover', (event) => {
+    event.preventDefault();
+    document.getElementById('drop')?.classList.add('over');
+  });
+  document.addEventListener('dragleave', () => document.getElementById('drop')?.classList.remove('over'));
+  document.addEventListener('drop', (event) => {
+    event.preventDefault();
+    send([...event.dataTransfer.files]);
+  });
+}
+
+/** Enter takes the earlier value over where nothing was typed, and goes to the next number. */
+function enterGoesOn(form) {
+  form.addEventListener('keydown', (event) => {
+    const field = event.target;
+    if (event.key !== 'Enter' || field.tagName !== 'INPUT' || field.type !== 'text') {
+      return;
+    }
+    event.preventDefault();
+    if (!field.value && field.dataset.before) {
+      field.value = field.dataset.before;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    }
+    const fields = [...form.querySelectorAll('input.number, input.words')].filter((f) => f.offsetParent);
+    fields[fields.indexOf(field) + 1]?.focus();
+  });
+}
+
+const form = document.getElementById('stand');
+toAnswer();
+if (form) {
+  const live = document.getElementById('live');
+  upload(form, live, follow(form, live));
+  enterGoesOn(form);
 }

@@ -177,7 +177,7 @@ final class FormMarkup {
     }
   }
 
-  private static String id(String name) {
+  static String id(String name) {
     return name.replaceAll("[^A-Za-z0-9]+", "-").toLowerCase(Locale.ROOT);
   }
 }

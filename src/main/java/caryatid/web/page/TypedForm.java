@@ -6,6 +6,7 @@ import caryatid.entry.form.Form;
 import caryatid.entry.form.FormReader;
 import caryatid.remark.Place;
 import caryatid.sheet.yaml.InputValue;
+import caryatid.usecase.stand.TypedNumber;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -115,13 +116,8 @@ public record TypedForm(Map<String, String> texts) {
     return new InputValue.Single(text, InputValue.Kind.ANY, place(name));
   }
 
-  /**
-   * A number as files write it. A comma before exactly three digits could group thousands, so it is
-   * left to be refused.
-   */
-  static String plain(Field field, String typed) {
-    boolean comma = typed.matches("[+-]?\\d+,\\d{1,9}") && !typed.matches("[+-]?[1-9]\\d*,\\d{3}");
-    return field.type() instanceof FieldType.Number && comma ? typed.replace(',', '.') : typed;
+  private static String plain(Field field, String typed) {
+    return field.type() instanceof FieldType.Number ? TypedNumber.plain(typed) : typed;
   }
 
   private static Place place(String name) {

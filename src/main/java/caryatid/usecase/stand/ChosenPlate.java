@@ -1,0 +1,90 @@
+package caryatid.usecase.stand;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.clinic.KnownPlate;
+import caryatid.recording.model.MeasuringLine;
+import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
+import caryatid.remark.BadInput;
+import caryatid.sheet.DescriptionReader;
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedPlates;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The plates that the clinic remembers, and what of the chosen one is needed to measure from it.
+ *
+ * @param names the names of all
+ * @param chosen the name of the chosen one; the first where none was chosen
+ * @param plates names of its plates
+ * @param forwardLines names of the lines from which one measures forward
+ * @param rightwardLines names of the lines from which one measures to the right
+ */
+public record ChosenPlate(
+    List<String> names,
+    String chosen,
+    List<String> plates,
+    List<String> forwardLines,
+    List<String> rightwardLines) {
+  public ChosenPlate {
+    names = List.copyOf(names);
+    plates = List.copyOf(plates);
+    forwardLines = List.copyOf(forwardLines);
+    rightwardLines = List.copyOf(rightwardLines);
+  }
+
+  /**
+   * The plate that a draft names.
+   *
+   * @return empty where the clinic remembers none
+   * @throws BadInput if what the clinic remembers cannot be read
+   */
+  public static Optional<ChosenPlate> of(Records records, Map<String, String> fields)
+      throws BadInput {
+    Optional<KnownPlate> chosen = known(records, fields);
+    if (chosen.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> names =
+        RememberedPlates.all(records).stream().map(KnownPlate::name).distinct().toList();
+    PlateDescription plate = DescriptionReader.read(bytes(chosen.get()));
+    return Optional.of(
+        new ChosenPlate(
+            names,
+            chosen.get().name(),
+            plate.plates().stream().map(PlateLayout::name).toList(),
+            lines(plate, MeasuringLine.Sense.FORWARD),
+            lines(plate, MeasuringLine.Sense.RIGHTWARD)));
+  }
+
+  private static List<String> lines(PlateDescription plate, MeasuringLine.Sense sense) {
+    return plate.lines().stream()
+        .filter(line -> line.sense() == sense)
+        .map(MeasuringLine::name)
+        .toList();
+  }
+
+  /** The description of the plate that a draft names, for the check. */
+  static Optional<NamedBytes> description(Records records, Map<String, String> fields)
+      throws BadInput {
+    return known(records, fields).map(ChosenPlate::bytes);
+  }
+
+  private static NamedBytes bytes(KnownPlate plate) {
+    return NamedBytes.of(plate.name(), plate.description().getBytes(UTF_8));
+  }
+
+  private static Optional<KnownPlate> known(Records records, Map<String, String> fields)
+      throws BadInput {
+    List<KnownPlate> all = RememberedPlates.all(records);
+    String named = fields.getOrDefault(StandFields.KNOWN_PLATE, "");
+    return all.stream()
+        .filter(plate -> plate.name().equals(named))
+        .findFirst()
+        .or(() -> all.stream().findFirst());
+  }
+}

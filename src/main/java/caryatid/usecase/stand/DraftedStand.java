@@ -1,0 +1,216 @@
+package caryatid.usecase.stand;
+
+import caryatid.entry.RecordOpening;
+import caryatid.fitting.RecordCode;
+import caryatid.recording.model.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Question;
+import caryatid.remark.StoreFailure;
+import caryatid.report.Pictures;
+import caryatid.report.pages.Paper;
+import caryatid.standing.Stretch;
+import caryatid.usecase.AddedEntry;
+import caryatid.usecase.Check;
+import caryatid.usecase.Check.Checked;
+import caryatid.usecase.Inputs;
+import caryatid.usecase.KeepStand;
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.stand.StandDraft.Arrived;
+import caryatid.wording.Wording;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A state of alignment as it is drafted: its sheet, its result so far, and how it is kept. */
+public final class DraftedStand {
+  private final Records records;
+  private final String code;
+  private final StandDraft draft;
+  private final String by;
+  private final RecordOpening opening;
+
+  private DraftedStand(
+      Records records, String code, StandDraft draft, String by, RecordOpening opening) {
+    this.records = records;
+    this.code = code;
+    this.draft = draft;
+    this.by = by;
+    this.opening = opening;
+  }
+
+  /**
+   * The drafted state of a record.
+   *
+   * @param by initials of who measures
+   * @return empty where the record's opening cannot be read
+   * @throws BadInput if there is no such record
+   */
+  public static Optional<DraftedStand> of(Records records, String code, StandDraft draft, String by)
+      throws BadInput {
+    return records
+        .store()
+        .read(RecordCode.of(code))
+        .opening()
+        .map(opening -> new DraftedStand(records, code, draft, by, opening));
+  }
+
+  /**
+   * What was found so far.
+   *
+   * @param sheet the sheet it was found with
+   * @param inputs what it was found in; empty where no recording is counted yet
+   * @param checked what was found; empty where something is wrong or asked
+   * @param problems why nothing was found
+   * @param questions what is asked, in the order of its problems; empty where something is wrong
+   */
+  public record SoFar(
+      SheetText sheet,
+      Optional<Inputs> inputs,
+      Optional<Checked> checked,
+      List<Problem> problems,
+      List<Question> questions) {
+    public SoFar {
+      problems = List.copyOf(problems);
+      questions = List.copyOf(questions);
+    }
+  }
+
+  /** What was typed for the stand before, whoever wrote it. */
+  public Map<String, String> earlier() throws BadInput {
+    return EarlierFields.of(records, code);
+  }
+
+  /** Whether both legs have a prosthesis, so that each row says its side. */
+  public boolean isOfBothSides() {
+    return opening.side().sides().size() > 1;
+  }
+
+  /** Whether a prosthetic knee's lock is asked for. */
+  public boolean hasProstheticKnee() {
+    return opening.level().prostheticKnee();
+  }
+
+  /** The body mass that the record states, kg. */
+  public Optional<String> bodyMassKg() {
+    return opening.bodyMassKg().map(kg -> kg.toPlainString());
+  }
+
+  /** Checks the recordings that are counted, as keeping them would. */
+  public SoFar found(boolean sure) throws StoreFailure {
+    Map<String, String> fields = draft.fields();
+    SheetText sheet = SheetOfFields.of(opening, fields, by);
+    List<NamedBytes> counted =
+        draft.arrived().stream().filter(Arrived::counted).map(Arrived::file).toList();
+    if (counted.isEmpty()) {
+      return new SoFar(sheet, Optional.empty(), Optional.empty(), List.of(), List.of());
+    }
+    Optional<Inputs> inputs = Optional.empty();
+    try {
+      inputs = Optional.of(inputs(counted, sheet.sheet(), fields));
+      KeepStand keep = KeepStand.in(records, code, initials(), sure);
+      return new SoFar(sheet, inputs, Optional.of(keep.check(inputs.get())), List.of(), List.of());
+    } catch (BadInput e) {
+      return new SoFar(sheet, inputs, Optional.empty(), e.problems(), e.questions());
+    }
+  }
+
+  private Optional<String> initials() {
+    return Optional.of(by).filter(b -> !b.isBlank());
+  }
+
+  /**
+   * Keeps the state as an entry of the record and removes the draft.
+   *
+   * @param found what was found, with a result
+   * @throws BadInput if the record no longer takes it
+   * @throws StoreFailure if it cannot be written
+   */
+  public AddedEntry keep(SoFar found, boolean sure, Wording wording) throws BadInput, StoreFailure {
+    KeepStand keep = KeepStand.in(records, code, initials(), sure);
+    AddedEntry added =
+        keep.keep(found.inputs().orElseThrow(), found.checked().orElseThrow(), wording, Paper.A4);
+    draft.clear();
+    return added;
+  }
+
+  /**
+   * A recording over time with its quiet stretch, before it is counted and whatever is still
+   * missing in the sheet.
+   *
+   * @throws BadInput if it is no recording of quiet standing, or its plate is not known
+   */
+  public List<String> overTime(Arrived arrived, Wording wording) throws BadInput, StoreFailure {
+    Map<String, String> fields = draft.fields();
+    SheetText sheet = SheetOfFields.of(opening, provisional(fields), by);
+    Inputs inputs = inputs(List.of(arrived.file()), sheet.sheet(), fields);
+    Checked checked = Check.unasked(inputs);
+    return Pictures.overTime(checked.result(), checked.recordings(), 0, wording);
+  }
+
+  /** The strips of what was found. */
+  public static List<String> strips(Checked checked, Wording wording) {
+    return Pictures.strips(checked.result(), wording);
+  }
+
+  /** Enough of a sheet to read a recording: how the wearer stood, and a mark that is not shown. */
+  private Map<String, String> provisional(Map<String, String> fields) {
+    Map<String, String> some = new LinkedHashMap<>(fields);
+    some.keySet()
+        .removeIf(
+            name ->
+                name.startsWith(StandFields.LANDMARK + "[")
+                    || name.startsWith(StandFields.TARGET + "["));
+    String row = StandFields.LANDMARK + "[1].";
+    some.put(row + "name", "plate");
+    some.put(row + "forward", "0");
+    some.put(row + "up", "0");
+    if (isOfBothSides()) {
+      some.put(row + "side", "left");
+    }
+    some.put(StandFields.AT, records.now().toString());
+    some.put(StandFields.HANDS, "free");
+    some.putIfAbsent(StandFields.WORN, "-");
+    some.put(StandFields.HEEL, "0");
+    some.putIfAbsent(StandFields.OTHER_FOOT, "plate");
+    some.put(StandFields.OTHER_HIGHER, "0");
+    some.putIfAbsent(StandFields.KNEE_LOCKED, "no");
+    return some;
+  }
+
+  private Inputs inputs(List<NamedBytes> recordings, NamedBytes sheet, Map<String, String> fields)
+      throws BadInput {
+    Inputs inputs =
+        new Inputs(
+            recordings,
+            sheet,
+            ChosenPlate.description(records, fields),
+            name -> Optional.empty(),
+            byHand(fields));
+    return RememberedPlates.complete(records, inputs);
+  }
+
+  private static Optional<Stretch> byHand(Map<String, String> fields) throws BadInput {
+    Optional<Double> from = seconds(fields, StandFields.FROM_S);
+    Optional<Double> to = seconds(fields, StandFields.TO_S);
+    if (from.isEmpty() && to.isEmpty()) {
+      return Optional.empty();
+    }
+    double fromS = from.orElse(Double.NEGATIVE_INFINITY);
+    double toS = to.orElse(Double.POSITIVE_INFINITY);
+    if (!(toS > fromS)) {
+      throw new BadInput(Problem.at(Place.of(StandFields.FROM_S), StandFault.STRETCH_REVERSED));
+    }
+    return Optional.of(new Stretch(fromS, toS));
+  }
+
+  private static Optional<Double> seconds(Map<String, String> fields, String name) {
+    return Optional.ofNullable(fields.get(name))
+        .map(TypedNumber::plain)
+        .filter(TypedNumber::isPlain)
+        .map(Double::valueOf);
+  }
+}

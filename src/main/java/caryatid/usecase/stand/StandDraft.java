@@ -1,0 +1,239 @@
+package caryatid.usecase.stand;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.disk.DurableFiles;
+import caryatid.disk.FilePermissions;
+import caryatid.fitting.RecordCode;
+import caryatid.recording.model.NamedBytes;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.Records;
+import caryatid.usecase.file.FileProblem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * What was typed and recorded for a state of alignment and is not in the record yet. It lies on the
+ * disk beside the records, outlives the program, and becomes an entry only when somebody keeps it.
+ * One program at a time has it.
+ */
+public final class StandDraft {
+  private static final String FILE = "draft";
+  private static final String NAME = "name";
+  private static final String COUNTED = "counted";
+  private static final Pattern NAMES = Pattern.compile("(?!recording)[a-z][a-z0-9.\\[\\]-]*");
+  private static final int MOST_RECORDINGS = 12;
+
+  private final Path folder;
+  private Optional<Map<String, String>> known = Optional.empty();
+
+  private StandDraft(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * A recording that arrived.
+   *
+   * @param number its own, which stays
+   * @param counted whether somebody confirmed that it is a stand of this state
+   * @param file its bytes, under the name it had
+   */
+  public record Arrived(int number, boolean counted, NamedBytes file) {}
+
+  /**
+   * The draft of a record.
+   *
+   * @throws BadInput if a record cannot have this code
+   */
+  public static StandDraft of(Records records, String code) throws BadInput {
+    return new StandDraft(records.drafts(RecordCode.of(code)));
+  }
+
+  /** What was typed, by the names of the fields. */
+  public synchronized Map<String, String> fields() throws StoreFailure {
+    Map<String, String> fields = new LinkedHashMap<>(all());
+    fields.keySet().removeIf(name -> name.startsWith("recording["));
+    return fields;
+  }
+
+  /** Keeps what was typed; it is on the disk when this returns. */
+  public synchronized void type(Map<String, String> fields) throws StoreFailure {
+    Map<String, String> changed = new LinkedHashMap<>();
+    fields.forEach(
+        (name, value) -> {
+          if (NAMES.matcher(name).matches()) {
+            changed.put(name, value);
+          }
+        });
+    all()
+        .forEach(
+            (name, value) -> {
+              if (name.startsWith("recording[")) {
+                changed.put(name, value);
+              }
+            });
+    if (!changed.equals(all())) {
+      write(changed);
+    }
+  }
+
+  /**
+   * Takes a recording, not yet counted.
+   *
+   * @param name the name it has; never a path on this disk
+   * @return its number
+   */
+  public synchronized int take(String name, InputStream bytes) throws StoreFailure {
+    int number = 1 + arrived().stream().mapToInt(Arrived::number).max().orElse(0);
+    try {
+      FilePermissions.makeFolder(folder);
+      Path file = file(number);
+      Files.deleteIfExists(file);
+      Files.createFile(file, FilePermissions.file(file));
+      try (var out = Files.newOutputStream(file)) {
+        bytes.transferTo(out);
+      }
+      DurableFiles.syncTree(folder);
+    } catch (IOException e) {
+      throw failure(e);
+    }
+    Map<String, String> changed = new LinkedHashMap<>(all());
+    changed.put(key(number, NAME), bare(name));
+    write(changed);
+    return number;
+  }
+
+  private static String bare(String name) {
+    String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+    return last.isBlank() ? "recording" : last;
+  }
+
+  private Path file(int number) {
+    return folder.resolve("recording-" + number);
+  }
+
+  private static String key(int number, String what) {
+    return "recording[" + number + "]." + what;
+  }
+
+  /** The recordings that arrived, in their order. */
+  public synchronized List<Arrived> arrived() throws StoreFailure {
+    List<Arrived> arrived = new ArrayList<>();
+    Map<String, String> all = all();
+    for (int i = 1; i <= MOST_RECORDINGS; i++) {
+      Optional<String> name = Optional.ofNullable(all.get(key(i, NAME)));
+      if (name.isPresent() && Files.isRegularFile(file(i))) {
+        boolean counted = "yes".equals(all.get(key(i, COUNTED)));
+        arrived.add(new Arrived(i, counted, onDisk(name.get(), file(i))));
+      }
+    }
+    return arrived;
+  }
+
+  private static NamedBytes onDisk(String name, Path file) {
+    return new NamedBytes() {
+      @Override
+      public String name() {
+        return name;
+      }
+
+      @Override
+      public InputStream open() throws IOException {
+        return Files.newInputStream(file);
+      }
+    };
+  }
+
+  /** Somebody confirmed that a recording is a stand of this state, or takes that back. */
+  public synchronized void count(int number, boolean counted) throws StoreFailure {
+    Map<String, String> changed = new LinkedHashMap<>(all());
+    if (changed.containsKey(key(number, NAME))) {
+      changed.put(key(number, COUNTED), counted ? "yes" : "no");
+      write(changed);
+    }
+  }
+
+  /** Removes a recording from the draft. */
+  public synchronized void remove(int number) throws StoreFailure {
+    Map<String, String> changed = new LinkedHashMap<>(all());
+    changed.remove(key(number, NAME));
+    changed.remove(key(number, COUNTED));
+    write(changed);
+    try {
+      Files.deleteIfExists(file(number));
+    } catch (IOException e) {
+      throw failure(e);
+    }
+  }
+
+  /** Removes the draft. */
+  public synchronized void clear() throws StoreFailure {
+    try {
+      DurableFiles.delete(folder);
+      known = Optional.empty();
+    } catch (IOException e) {
+      throw failure(e);
+    }
+  }
+
+  private Map<String, String> all() throws StoreFailure {
+    if (known.isEmpty()) {
+      try {
+        known = Optional.of(read());
+      } catch (IOException e) {
+        throw failure(e);
+      }
+    }
+    return known.get();
+  }
+
+  private Map<String, String> read() throws IOException {
+    Map<String, String> all = new TreeMap<>();
+    Path file = folder.resolve(FILE);
+    if (Files.isRegularFile(file)) {
+      for (String line : Files.readAllLines(file, UTF_8)) {
+        int equals = line.indexOf('=');
+        if (equals > 0) {
+          all.put(line.substring(0, equals), line.substring(equals + 1));
+        }
+      }
+    }
+    return all;
+  }
+
+  private void write(Map<String, String> all) throws StoreFailure {
+    StringBuilder text = new StringBuilder();
+    new TreeMap<>(all)
+        .forEach((name, value) -> text.append(name).append('=').append(line(value)).append('\n'));
+    try {
+      FilePermissions.makeFolder(folder);
+      DurableFiles.replace(folder.resolve(FILE), text.toString().getBytes(UTF_8), folder);
+      known = Optional.of(new TreeMap<>(all));
+    } catch (IOException e) {
+      throw failure(e);
+    }
+  }
+
+  /** One line each: no field holds several. */
+  private static String line(String text) {
+    return text.replaceAll("\\R", " ");
+  }
+
+  private StoreFailure failure(IOException e) {
+    return new StoreFailure(
+        Problem.at(Place.of(folder.toString()), FileProblem.CANNOT_WRITE, Argument.why(e)));
+  }
+}

@@ -1,0 +1,19 @@
+package caryatid.usecase.stand;
+
+import caryatid.remark.Topic;
+
+/** What can be wrong with a drafted stand besides its sheet and its recordings. */
+enum StandFault implements Topic {
+  STRETCH_REVERSED("StandFault.STRETCH_REVERSED");
+
+  private final String code;
+
+  StandFault(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

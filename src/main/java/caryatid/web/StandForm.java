@@ -1,0 +1,121 @@
+package caryatid.web;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.stand.ChosenPlate;
+import caryatid.usecase.stand.DraftedStand;
+import caryatid.usecase.stand.DraftedStand.SoFar;
+import caryatid.usecase.stand.StandDraft;
+import caryatid.usecase.stand.StandFields;
+import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.JobStep;
+import caryatid.web.page.Markup;
+import caryatid.web.page.SheetMarkup;
+import caryatid.web.page.SheetMarkup.StandFormValues;
+import caryatid.wording.Wording;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The form around a drafted stand: its sheet on the left, stands and result beside it. */
+final class StandForm {
+  private final OpenRecord record;
+  private final DraftedStand work;
+  private final StandDraft draft;
+  private final ChosenPlate plate;
+  private final String initials;
+  private final Wording wording;
+
+  StandForm(
+      OpenRecord record, DraftedStand work, StandDraft draft, ChosenPlate plate, String initials) {
+    this.record = record;
+    this.work = work;
+    this.draft = draft;
+    this.plate = plate;
+    this.initials = initials;
+    this.wording = record.wording();
+  }
+
+  /** The form with what was found so far. */
+  Markup page(SoFar found, Markup live) throws BadInput, StoreFailure {
+    Map<String, String> earlier = work.earlier();
+    Map<String, String> typed = typed(earlier);
+    StandFormValues values =
+        new StandFormValues(
+            typed,
+            earlier,
+            StaticPage.faults(found, wording),
+            plate,
+            work.isOfBothSides(),
+            work.hasProstheticKnee());
+    Markup out = new Markup();
+    out.open(
+        "form",
+        "method",
+        "post",
+        "action",
+        record.address(JobStep.STATIC),
+        "autocomplete",
+        "off",
+        "id",
+        "stand",
+        "class",
+        "stand");
+    out.open("input", "type", "hidden", "name", EntryMarkup.HEAD, "value", record.head().digest());
+    out.open("button", "name", "action", "value", "type", "class", "hidden", "tabindex", "-1");
+    out.text(wording.word("Web.refresh")).close("button");
+    out.open("section", "class", "sheet").element("h2", "1 " + wording.word("Web.landmarks"));
+    folded(out, "ready", typed.containsKey(StandFields.WORN), SheetMarkup.stance(wording, values));
+    out.add(SheetMarkup.landmarks(wording, values));
+    boolean targets = StandFields.isTyped(typed, StandFields.TARGET);
+    folded(out, "targets", targets, SheetMarkup.targets(wording, values));
+    by(out, typed);
+    out.close("section").open("div", "id", "live", "class", "live").add(live).close("div");
+    return out.close("form");
+  }
+
+  /** What was typed; before anything was, what stays from the stand before: all but the marks. */
+  private Map<String, String> typed(Map<String, String> earlier) throws StoreFailure {
+    Map<String, String> typed = new LinkedHashMap<>(draft.fields());
+    if (typed.keySet().stream().noneMatch(name -> name.equals(StandFields.WORN))) {
+      earlier.forEach(
+          (name, value) -> {
+            if (!isMark(name)) {
+              typed.putIfAbsent(name, value);
+            }
+          });
+      work.bodyMassKg().ifPresent(kg -> typed.putIfAbsent(StandFields.BODY_MASS, kg));
+      typed.putIfAbsent(StandFields.OTHER_HIGHER, "0");
+    }
+    return typed;
+  }
+
+  private static boolean isMark(String name) {
+    return name.startsWith(StandFields.LANDMARK + "[")
+        && (name.endsWith(".forward") || name.endsWith(".rightward") || name.endsWith(".up"));
+  }
+
+  private void folded(Markup out, String what, boolean filled, Markup fields) {
+    out.open("details", filled ? "" : "open", "", "class", "fold");
+    out.element("summary", wording.word("Web." + what)).add(fields).close("details");
+  }
+
+  private void by(Markup out, Map<String, String> typed) {
+    out.open("div", "class", "field");
+    out.element("label", wording.word("Web.by") + " *", "for", EntryMarkup.BY);
+    out.open(
+        "input",
+        "id",
+        EntryMarkup.BY,
+        "name",
+        EntryMarkup.BY,
+        "type",
+        "text",
+        "class",
+        "short",
+        "autocomplete",
+        "off",
+        "value",
+        typed.getOrDefault(EntryMarkup.BY, initials));
+    out.close("div");
+  }
+}

@@ -1,0 +1,156 @@
+package caryatid.web;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.remark.Question;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.stand.DraftedStand;
+import caryatid.usecase.stand.DraftedStand.SoFar;
+import caryatid.usecase.stand.StandDraft;
+import caryatid.usecase.stand.StandDraft.Arrived;
+import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.Markup;
+import caryatid.web.page.ResultMarkup;
+import caryatid.wording.Wording;
+import java.util.List;
+
+/** What follows what is typed and what arrives: the stands and the result so far. */
+final class StandLive {
+  private final StandDraft draft;
+  private final DraftedStand work;
+  private final Wording wording;
+  private final Markup out = new Markup();
+
+  StandLive(OpenRecord record, StandDraft draft, DraftedStand work) {
+    this.draft = draft;
+    this.work = work;
+    this.wording = record.wording();
+  }
+
+  Markup of(SoFar found) throws StoreFailure {
+    List<Arrived> arrived = draft.arrived();
+    out.open("section", "class", "stands").element("h2", "2 " + wording.word("Web.stands"));
+    int number = 1;
+    for (Arrived stand : arrived) {
+      stand(stand, number++);
+    }
+    drop();
+    out.close("section").open("section", "class", "result", "aria-live", "polite");
+    long counted = arrived.stream().filter(Arrived::counted).count();
+    result(found, (int) counted);
+    return out.close("section");
+  }
+
+  private void stand(Arrived stand, int number) throws StoreFailure {
+    out.open("div", "class", stand.counted() ? "arrived counted" : "arrived");
+    String mark = stand.counted() ? " \u2713" : " \u00b7 " + wording.word("Web.notCounted");
+    out.element("p", number + " \u00b7 " + stand.file().name() + mark);
+    boolean readable = overTime(stand);
+    if (stand.counted()) {
+      action("uncount-" + stand.number(), wording.word("Web.uncount"), "");
+    } else {
+      if (readable) {
+        action("count-" + stand.number(), wording.word("Web.count"), "strong");
+      }
+      action("remove-" + stand.number(), wording.word("Web.remove"), "");
+    }
+    out.close("div");
+  }
+
+  private void action(String value, String words, String look) {
+    out.element(
+        "button", words, "name", "action", "value", value, look.isEmpty() ? "" : "class", look);
+  }
+
+  private boolean overTime(Arrived stand) throws StoreFailure {
+    try {
+      List<String> drawings = work.overTime(stand, wording);
+      if (stand.counted()) {
+        out.open("details").element("summary", wording.word("Web.overTime"));
+      }
+      drawings.forEach(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
+      if (stand.counted()) {
+        out.close("details");
+      }
+      return true;
+    } catch (BadInput e) {
+      out.open("div", "class", "fault");
+      e.problems().forEach(problem -> out.element("p", wording.say(problem)));
+      out.close("div");
+      return false;
+    }
+  }
+
+  private void drop() {
+    out.open("div", "class", "drop", "id", "drop");
+    out.open("label", "for", "recordings", "class", "button")
+        .text(wording.word("Web.chooseFile"))
+        .close("label");
+    out.open("input", "type", "file", "id", "recordings", "multiple", "", "class", "file");
+    out.element("p", wording.word("Web.orDrop")).close("div");
+    out.element("p", wording.word("Web.between"), "class", "note");
+  }
+
+  private void result(SoFar found, int counted) {
+    out.element(
+        "h2",
+        "3 "
+            + (counted == 0 ? wording.word("Web.result") : ResultMarkup.heading(counted, wording)));
+    if (counted == 0) {
+      out.element("p", wording.word("Web.noStand"));
+      return;
+    }
+    if (found.checked().isPresent()) {
+      var checked = found.checked().get();
+      out.add(ResultMarkup.of(checked.result(), DraftedStand.strips(checked, wording), wording));
+      out.open("p", "class", "actions");
+      action("keep", wording.fill("Web.keepState", Argument.count(counted)), "strong next");
+      out.close("p");
+    } else {
+      refused(found);
+    }
+    out.open("p", "class", "actions");
+    action("discard", wording.word("Web.discard"), "");
+    out.close("p");
+  }
+
+  /** What is wrong, or asked: an answer goes into the sheet that is kept. */
+  private void refused(SoFar found) {
+    boolean asked = !found.questions().isEmpty();
+    out.element("p", wording.word(asked ? "Web.asked" : "Web.noResult"), "class", "verdict");
+    out.open("ul", "class", "open");
+    for (int i = 0; i < found.problems().size(); i++) {
+      out.open("li").element("span", bare(found.problems().get(i), wording));
+      if (asked) {
+        Question question = found.questions().get(i);
+        action("meant=" + question.answer(), wording.word("Web.isSo"), "");
+      }
+      out.close("li");
+    }
+    out.close("ul");
+    if (!asked) {
+      out.open("div", "class", "field check");
+      out.open(
+          "input",
+          "type",
+          "checkbox",
+          "id",
+          EntryMarkup.SURE,
+          "name",
+          EntryMarkup.SURE,
+          "value",
+          "yes");
+      out.element("label", wording.word("Web.sure"), "for", EntryMarkup.SURE).close("div");
+    }
+  }
+
+  /** A problem without its place in the sheet, which nobody wrote by hand. */
+  static String bare(Problem problem, Wording wording) {
+    boolean sheet = problem.place().file().equals("sheet.yaml");
+    return sheet
+        ? wording.sayWithin(new Problem(Place.of(""), problem.topic(), problem.arguments()))
+        : wording.say(problem);
+  }
+}

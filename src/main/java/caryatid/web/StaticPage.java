@@ -1,0 +1,198 @@
+package caryatid.web;
+
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.AddedEntry;
+import caryatid.usecase.stand.ChosenPlate;
+import caryatid.usecase.stand.DraftedStand;
+import caryatid.usecase.stand.DraftedStand.SoFar;
+import caryatid.usecase.stand.StandDraft;
+import caryatid.usecase.stand.StandFields;
+import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.FieldFaults;
+import caryatid.web.page.JobStep;
+import caryatid.web.page.Markup;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.wording.RecordText;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Static alignment: landmarks, stands and result, side by side, until the state is kept. */
+final class StaticPage {
+  private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
+  private static final String ACT = "action";
+
+  private final Shelf shelf;
+
+  StaticPage(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /** The page, or, when something was sent, what became of it. */
+  Reply answer(Request request, OpenRecord record) throws BadInput, StoreFailure {
+    StandDraft draft = shelf.draft(record.code());
+    if (request.part(3).equals("recording") && request.changes()) {
+      draft.take(request.field("name").orElse(""), request.body());
+      return Reply.part(new Markup());
+    }
+    if (!request.changes()) {
+      return page(200, record, draft, false);
+    }
+    type(request, draft);
+    if (request.field("part").isPresent()) {
+      return Reply.part(live(record, draft, work(record, draft), isSure(request)));
+    }
+    return act(request, record, draft);
+  }
+
+  private void type(Request request, StandDraft draft) throws StoreFailure {
+    Map<String, String> fields = new LinkedHashMap<>();
+    request.fields().keySet().stream()
+        .filter(name -> !name.equals(ACT) && !name.equals("part") && !name.equals(EntryMarkup.HEAD))
+        .forEach(name -> request.field(name).ifPresent(text -> fields.put(name, text)));
+    draft
+        .fields()
+        .forEach(
+            (name, value) -> {
+              if (name.startsWith(StandFields.MEANT) || name.equals(StandFields.AT)) {
+                fields.putIfAbsent(name, value);
+              }
+            });
+    draft.type(fields);
+    request.field(EntryMarkup.BY).ifPresent(shelf::remember);
+  }
+
+  private Reply act(Request request, OpenRecord record, StandDraft draft)
+      throws BadInput, StoreFailure {
+    String action = request.field(ACT).orElse("");
+    Matcher stand = ACTION.matcher(action);
+    if (stand.matches()) {
+      number(draft, stand.group(1), Integer.parseInt(stand.group(2)));
+    } else if (action.startsWith("meant=")) {
+      meant(draft, action.substring("meant=".length()));
+    } else if (action.equals("discard")) {
+      draft.clear();
+    } else if (action.equals("keep")) {
+      return keep(request, record, draft);
+    }
+    return isSure(request)
+        ? page(200, record, draft, true)
+        : Reply.seeOther(record.address(JobStep.STATIC));
+  }
+
+  private void number(StandDraft draft, String what, int number) throws StoreFailure {
+    if (what.equals("remove")) {
+      draft.remove(number);
+      return;
+    }
+    draft.count(number, what.equals("count"));
+    Map<String, String> fields = new LinkedHashMap<>(draft.fields());
+    if (fields.putIfAbsent(StandFields.AT, shelf.records().now().toString()) == null) {
+      draft.type(fields);
+    }
+  }
+
+  /** What was asked is so: kept with the sheet. */
+  private static void meant(StandDraft draft, String answer) throws StoreFailure {
+    Map<String, String> fields = new LinkedHashMap<>(draft.fields());
+    int number = 1;
+    while (fields.containsKey(StandFields.MEANT + "[" + number + "]")) {
+      number++;
+    }
+    fields.put(StandFields.MEANT + "[" + number + "]", answer);
+    draft.type(fields);
+  }
+
+  private static boolean isSure(Request request) {
+    return request.field(EntryMarkup.SURE).isPresent();
+  }
+
+  private DraftedStand work(OpenRecord record, StandDraft draft) throws BadInput, StoreFailure {
+    String by = draft.fields().getOrDefault(EntryMarkup.BY, shelf.initials());
+    return DraftedStand.of(shelf.records(), record.code(), draft, by).orElseThrow();
+  }
+
+  private Reply keep(Request request, OpenRecord record, StandDraft draft)
+      throws BadInput, StoreFailure {
+    DraftedStand work = work(record, draft);
+    SoFar found = work.found(isSure(request));
+    String head = request.field(EntryMarkup.HEAD).orElse("");
+    if (found.checked().isEmpty() || !head.equals(record.head().digest())) {
+      return page(422, record, draft, isSure(request));
+    }
+    AddedEntry added = work.keep(found, isSure(request), record.wording());
+    return kept(record.again(shelf), added);
+  }
+
+  private Reply kept(OpenRecord record, AddedEntry added) {
+    Wording wording = record.wording();
+    Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
+    content.element(
+        "p",
+        wording.fill(
+            "Web.kept",
+            Argument.count(added.entry().number()),
+            Argument.term(added.entry().kind())));
+    RecordText.remarks(added.remarks(), wording).forEach(line -> content.element("p", line));
+    content.close("div").open("p", "class", "actions");
+    String report = record.base() + "/report/" + added.entry().number();
+    content.element("a", wording.word("Web.report"), "class", "button", "href", report);
+    content.element(
+        "a",
+        wording.word("Web.nextState"),
+        "class",
+        "button",
+        "href",
+        record.address(JobStep.STATIC));
+    content.close("p");
+    return record.page(200, JobStep.STATIC, content);
+  }
+
+  private Reply page(int status, OpenRecord record, StandDraft draft, boolean sure)
+      throws BadInput, StoreFailure {
+    Wording wording = record.wording();
+    Optional<ChosenPlate> plate = ChosenPlate.of(shelf.records(), draft.fields());
+    if (plate.isEmpty()) {
+      Markup content = new Markup().element("p", wording.word("Web.noPlate"));
+      content
+          .open("p")
+          .element("a", wording.word("Web.plates"), "class", "button strong", "href", "/plates");
+      return record.page(status, JobStep.STATIC, content.close("p"));
+    }
+    DraftedStand work = work(record, draft);
+    StandForm form = new StandForm(record, work, draft, plate.get(), shelf.initials());
+    Markup live = live(record, draft, work, sure);
+    return record.page(status, JobStep.STATIC, form.page(work.found(sure), live));
+  }
+
+  private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, boolean sure)
+      throws StoreFailure {
+    return new StandLive(record, draft, work).of(work.found(sure));
+  }
+
+  /** What is wrong with what was typed, by its field, and the rest. */
+  static FieldFaults faults(SoFar found, Wording wording) {
+    Map<String, List<String>> atFields = new LinkedHashMap<>();
+    List<String> others = new ArrayList<>();
+    for (Problem problem : found.problems()) {
+      Optional<String> field = found.sheet().field(problem);
+      if (field.isPresent()) {
+        atFields
+            .computeIfAbsent(field.get(), name -> new ArrayList<>())
+            .add(StandLive.bare(problem, wording));
+      } else {
+        others.add(wording.say(problem));
+      }
+    }
+    return new FieldFaults(atFields, others);
+  }
+}

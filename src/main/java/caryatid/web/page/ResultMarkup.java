@@ -1,0 +1,42 @@
+package caryatid.web.page;
+
+import caryatid.alignment.Result;
+import caryatid.remark.Argument;
+import caryatid.wording.ResultSentences;
+import caryatid.wording.ResultText;
+import caryatid.wording.Wording;
+import java.util.List;
+
+/** What was found so far: what is unsafe first, a sentence for each landmark, the strips. */
+public final class ResultMarkup {
+  private ResultMarkup() {}
+
+  /**
+   * A result.
+   *
+   * @param strips drawings, as elements of a page
+   */
+  public static Markup of(Result result, List<String> strips, Wording wording) {
+    Markup out = new Markup();
+    for (String line : ResultSentences.unsafe(result, wording)) {
+      out.element("p", "! " + line, "class", "danger");
+    }
+    for (ResultSentences.InWords said : ResultSentences.findings(result, wording)) {
+      out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
+    }
+    strips.forEach(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
+    out.open("details").element("summary", wording.word("Web.numbers"));
+    out.open("div", "class", "lines");
+    ResultText.lines(result, wording).stream()
+        .filter(line -> !line.isBlank())
+        .forEach(line -> out.element("p", line));
+    return out.close("div").close("details");
+  }
+
+  /** The heading: of how many stands. */
+  public static String heading(int stands, Wording wording) {
+    return stands == 1
+        ? wording.word("Web.resultOfOne")
+        : wording.fill("Web.resultOf", Argument.count(stands));
+  }
+}

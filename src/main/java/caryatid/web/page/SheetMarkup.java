@@ -1,0 +1,255 @@
+package caryatid.web.page;
+
+import caryatid.remark.Argument;
+import caryatid.usecase.stand.ChosenPlate;
+import caryatid.usecase.stand.StandFields;
+import caryatid.wording.LandmarkWords;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The fields of a stand: how the wearer stands, the landmarks, what is recommended. */
+public final class SheetMarkup {
+  private static final List<String> USUAL_LANDMARKS =
+      List.of("ankle axis", "knee centre", "lateral patellar border");
+  private static final int FEWEST_ROWS = 3;
+  private static final int FREE_TARGETS = 2;
+
+  private final Wording wording;
+  private final StandFormValues values;
+  private final Markup out = new Markup();
+  private final Control control;
+
+  /**
+   * What the fields hold.
+   *
+   * @param typed what was typed
+   * @param before what was typed for the stand before
+   * @param faults what is wrong
+   * @param plate the plate that is chosen
+   * @param both whether both legs have a prosthesis
+   * @param knee whether a prosthetic knee's lock is asked for
+   */
+  public record StandFormValues(
+      Map<String, String> typed,
+      Map<String, String> before,
+      FieldFaults faults,
+      ChosenPlate plate,
+      boolean both,
+      boolean knee) {}
+
+  private SheetMarkup(Wording wording, StandFormValues values) {
+    this.wording = wording;
+    this.values = values;
+    this.control = new Control(out, values.typed(), values.before(), values.faults());
+  }
+
+  /** The landmarks. */
+  public static Markup landmarks(Wording wording, StandFormValues values) {
+    SheetMarkup markup = new SheetMarkup(wording, values);
+    for (int i = 1; i <= rows(values, StandFields.LANDMARK, FEWEST_ROWS) + 1; i++) {
+      markup.landmark(StandFields.LANDMARK + "[" + i + "].", i);
+    }
+    return markup.out;
+  }
+
+  /** How the wearer stands and in what. */
+  public static Markup stance(Wording wording, StandFormValues values) {
+    SheetMarkup markup = new SheetMarkup(wording, values);
+    markup.stance();
+    return markup.out;
+  }
+
+  /** What the instructions recommend. */
+  public static Markup targets(Wording wording, StandFormValues values) {
+    SheetMarkup markup = new SheetMarkup(wording, values);
+    for (int i = 1; i <= rows(values, StandFields.TARGET, 0) + FREE_TARGETS; i++) {
+      markup.target(StandFields.TARGET + "[" + i + "].");
+    }
+    return markup.out;
+  }
+
+  private static int rows(StandFormValues values, String row, int fewest) {
+    int rows = fewest;
+    for (int i = 1; i < 20; i++) {
+      String name = row + "[" + i + "].";
+      boolean there =
+          StandFields.isTyped(values.typed(), name) || StandFields.isTyped(values.before(), name);
+      rows = there ? Math.max(rows, i) : rows;
+    }
+    return rows;
+  }
+
+  private String word(String key) {
+    return wording.word("Web." + key);
+  }
+
+  private List<String> words(String lead, List<String> codes) {
+    return codes.stream().map(code -> word(lead + "." + code.replace(' ', '-'))).toList();
+  }
+
+  private List<String> landmarks(List<String> names) {
+    LandmarkWords landmarks = new LandmarkWords(wording, values.knee());
+    return names.stream().map(landmarks::name).toList();
+  }
+
+  private String stance(String kind) {
+    return wording.word(
+        switch (kind) {
+          case StandFields.PLATE_PER_FOOT -> "Stance.PlatePerFoot";
+          case StandFields.BOTH_ON_ONE -> "Stance.BothFeetOnOnePlate";
+          default -> "Stance.ProstheticFootOnPlate";
+        });
+  }
+
+  private void landmark(String row, int number) {
+    out.open("fieldset", "class", "landmark", "data-row", Integer.toString(number));
+    out.open("legend");
+    List<String> names = new ArrayList<>();
+    names.add(number <= USUAL_LANDMARKS.size() ? USUAL_LANDMARKS.get(number - 1) : "hip");
+    StandFields.KNOWN_LANDMARKS.stream()
+        .filter(n -> !names.contains(n) && !n.startsWith("outer"))
+        .forEach(names::add);
+    control.bareChoice(row + "name", word("landmark"), names, landmarks(names));
+    side(row);
+    out.close("legend");
+    control.faults(row + "name");
+    distance(
+        row + "forward",
+        "way.forward",
+        StandFields.IN_FRONT,
+        StandFields.BEHIND,
+        values.plate().forwardLines());
+    distance(
+        row + "rightward",
+        "way.rightward",
+        StandFields.RIGHT_OF,
+        StandFields.LEFT_OF,
+        values.plate().rightwardLines());
+    out.open("div", "class", "distance").element("span", word("up"));
+    control.bareNumber(row + "up", word("up"));
+    out.element("span", "mm", "class", "unit");
+    control.faults(row + "up");
+    out.close("div");
+    before(row);
+    out.open("details").element("summary", word("marking"));
+    control.number(row + "marking", word("markingMm"), "mm");
+    control.words(row + "is", word("is"));
+    out.close("details").close("fieldset");
+  }
+
+  private void side(String row) {
+    if (values.both()) {
+      control.bareChoice(
+          row + "side",
+          word("leg"),
+          List.of("left", "right"),
+          List.of(wording.word("Choice.left"), wording.word("Choice.right")));
+    }
+  }
+
+  private void distance(String name, String way, String plus, String minus, List<String> lines) {
+    out.open("div", "class", "distance");
+    control.bareChoice(
+        name + "-sense", word(way), List.of(plus, minus), words("sense", List.of(plus, minus)));
+    if (lines.isEmpty()) {
+      out.element("span", word("origin"));
+    } else {
+      control.bareChoice(name + "-from", word("line"), lines, lines);
+    }
+    control.bareNumber(name, word(way));
+    out.element("span", "mm", "class", "unit");
+    control.faults(name);
+    control.faults(name + "-from");
+    out.close("div");
+  }
+
+  /** What was measured the last time; feet put back move every mark, so it is only offered. */
+  private void before(String row) {
+    List<String> numbers =
+        Stream.of("forward", "rightward", "up")
+            .map(key -> values.before().getOrDefault(row + key, "-"))
+            .toList();
+    if (numbers.stream().anyMatch(number -> !number.equals("-"))) {
+      out.element(
+          "p",
+          wording.fill("Web.lastTime", Argument.text(String.join(" \u00b7 ", numbers))),
+          "class",
+          "note");
+    }
+  }
+
+  private void stance() {
+    control.choice(
+        StandFields.KNOWN_PLATE, word("plate"), values.plate().names(), values.plate().names());
+    List<String> kinds =
+        values.both()
+            ? List.of(StandFields.PLATE_PER_FOOT, StandFields.BOTH_ON_ONE)
+            : List.of(
+                StandFields.FOOT_ON_PLATE, StandFields.PLATE_PER_FOOT, StandFields.BOTH_ON_ONE);
+    control.choice(
+        StandFields.STANCE, word("stance"), kinds, kinds.stream().map(this::stance).toList());
+    if (values.plate().plates().size() > 1) {
+      List<String> plates = values.plate().plates();
+      control.choice(StandFields.PLATE, word("onPlate"), plates, plates);
+      control.choice(StandFields.PLATE_LEFT, word("leftPlate"), plates, plates);
+      control.choice(StandFields.PLATE_RIGHT, word("rightPlate"), plates, plates);
+    }
+    List<String> grounds = List.of("block", "plate", "floor");
+    control.choice(
+        StandFields.OTHER_FOOT,
+        word("otherFoot"),
+        grounds,
+        grounds.stream().map(on -> wording.word("Ground." + on.toUpperCase(Locale.ROOT))).toList());
+    control.number(StandFields.OTHER_HIGHER, word("otherFootBy"), "mm");
+    List<String> senses = List.of(StandFields.HIGHER, StandFields.LOWER);
+    control.choice(StandFields.OTHER_SENSE, word("otherFootSense"), senses, words("sense", senses));
+    if (values.knee()) {
+      List<String> answers = List.of("", "no", "yes");
+      control.choice(
+          StandFields.KNEE_LOCKED,
+          word("kneeLocked"),
+          answers,
+          List.of("", wording.word("Answer.no"), wording.word("Answer.yes")));
+      control.words(StandFields.KNEE_MODE, word("kneeMode"));
+    }
+    worn();
+  }
+
+  private void worn() {
+    control.words(StandFields.WORN, word("worn"));
+    control.number(StandFields.HEEL, word("heelHeight"), "mm");
+    control.number(StandFields.BODY_MASS, word("bodyMass"), "kg");
+    control.number(StandFields.WALKED, word("walked"), "min");
+    control.words(StandFields.CHANGED, word("lastChange"));
+    control.words(StandFields.COMFORT, word("comfort"));
+    control.words(StandFields.SKIN, word("skin"));
+  }
+
+  private void target(String row) {
+    out.open("fieldset", "class", "row target").element("legend", word("target"));
+    List<String> planes = List.of("sagittal", "frontal");
+    control.choice(
+        row + "plane",
+        word("plane"),
+        planes,
+        List.of(wording.word("Choice.sagittal"), wording.word("Choice.frontal")));
+    List<String> names =
+        StandFields.KNOWN_LANDMARKS.stream().filter(n -> !n.startsWith("outer")).toList();
+    control.choice(row + "landmark", word("landmark"), names, landmarks(names));
+    side(row);
+    control.number(row + "recommended", word("recommended"), "mm");
+    List<String> senses = List.of("anterior", "posterior", "lateral", "medial");
+    control.choice(row + "sense", word("direction"), senses, words("sense", senses));
+    control.number(row + "below", word("below"), "mm");
+    control.number(row + "above", word("above"), "mm");
+    control.words(row + "source", word("source"));
+    List<String> lines = List.of("foot", "whole body");
+    control.choice(row + "meant-for", word("meantFor"), lines, words("meant", lines));
+    control.words(row + "valid-for", word("validFor"));
+    out.close("fieldset");
+  }
+}

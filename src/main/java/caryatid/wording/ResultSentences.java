@@ -1,0 +1,88 @@
+package caryatid.wording;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.alignment.GroupedRemark;
+import caryatid.alignment.Result;
+import caryatid.loadline.Finding;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.remark.Weight;
+import caryatid.uncertainty.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A result in as few sentences as it takes: what is unsafe first, then one for each finding. */
+public final class ResultSentences {
+  private final Wording wording;
+  private final LandmarkWords landmarks;
+  private final OffsetWords offsets;
+
+  private ResultSentences(Wording wording, LandmarkWords landmarks) {
+    this.wording = wording;
+    this.landmarks = landmarks;
+    this.offsets = new OffsetWords(wording);
+  }
+
+  /**
+   * One finding.
+   *
+   * @param result whether the tolerance is met, its mark in front
+   * @param sentence where the load line runs, and what is recommended
+   */
+  public record InWords(String result, String sentence) {}
+
+  /** What is unsafe, in words; empty where nothing is. */
+  public static List<String> unsafe(Result result, Wording wording) {
+    AlignmentState state = result.state();
+    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    return GroupedRemark.of(state).stream()
+        .filter(said -> said.remark().topic().weight() == Weight.SAFETY)
+        .map(landmarks::say)
+        .toList();
+  }
+
+  /** The findings, in their order. */
+  public static List<InWords> findings(Result result, Wording wording) {
+    AlignmentState state = result.state();
+    ResultSentences sentences =
+        new ResultSentences(
+            wording, new LandmarkWords(wording, state.stands().get(0).trial().level()));
+    List<InWords> said = new ArrayList<>();
+    state.findings().forEach(finding -> said.add(sentences.said(finding)));
+    return said;
+  }
+
+  private InWords said(Finding finding) {
+    double mm = finding.offset().mm().value();
+    double expandedMm = finding.offset().mm().expanded(Estimate.COVERAGE);
+    var plane = finding.offset().plane();
+    String sentence =
+        wording.fill(
+            "ResultSentences.FINDING",
+            Argument.text(landmarks.name(finding.offset().landmark())),
+            Argument.text(offsets.rounded(plane, mm)),
+            Argument.text(span(finding, mm - expandedMm, mm + expandedMm)),
+            Argument.text(offsets.rounded(plane, finding.target().recommendedMm())),
+            Argument.text(
+                span(finding, finding.target().lowestMm(), finding.target().highestMm())));
+    return new InWords(new ResultWords(wording).result(finding), sentence);
+  }
+
+  /** A range by its two ends: with their directions where these differ. */
+  private String span(Finding finding, double lowMm, double highMm) {
+    long low = Math.round(lowMm);
+    long high = Math.round(highMm);
+    boolean across = low < 0 && high > 0;
+    String from =
+        across ? offsets.rounded(finding.offset().plane(), lowMm) : whole(low, high, true);
+    String to =
+        across ? offsets.rounded(finding.offset().plane(), highMm) : whole(low, high, false);
+    return wording.fill("ResultSentences.SPAN", Argument.text(from), Argument.text(to));
+  }
+
+  private static String whole(long low, long high, boolean first) {
+    long near = Math.min(Math.abs(low), Math.abs(high));
+    long far = Math.max(Math.abs(low), Math.abs(high));
+    return first ? Long.toString(near) : far + "\u00a0" + Unit.MM.symbol();
+  }
+}

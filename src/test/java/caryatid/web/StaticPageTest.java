@@ -1,0 +1,302 @@
+package caryatid.web;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.cli.Main;
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.file.LocalFiles;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URLEncoder;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Static alignment in the window, with the samples. */
+class StaticPageTest {
+  private static final Path K7 = Path.of("sample-recordings/k7");
+  private static final String STEP = "/static-alignment";
+
+  @TempDir Path folder;
+  private OpenWindow window;
+  private String base;
+
+  @BeforeEach
+  void open() throws Exception {
+    LocalFiles files = new LocalFiles();
+    RememberedPlates.remember(
+        Records.in(folder.resolve("records"), Clock.systemDefaultZone()),
+        files.read(K7.resolve("barefoot-1.csv")),
+        files.read(K7.resolve("plate.yaml")),
+        false);
+    window = new OpenWindow(folder);
+    base = window.start("K7-right", "right");
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  @Test
+  void aRecordingIsDrawnAndNotCountedBeforeItIsConfirmed() throws Exception {
+    type("part", "live");
+    drop("barefoot-1.csv");
+    String page = window.page(base + STEP);
+    assertThat(page)
+        .contains(
+            "1 · barefoot-1.csv · not yet counted",
+            "Over time: right foot",
+            "No stand is counted yet.")
+        .doesNotContain("tolerance met");
+    type("action", "count-1");
+    assertThat(window.page(base + STEP))
+        .contains("1 · barefoot-1.csv ✓", "Result of one stand", "knee centre: load line")
+        .doesNotContain("not yet counted");
+  }
+
+  @Test
+  void aRecordingIsDrawnBeforeAnythingIsTyped() throws Exception {
+    drop("barefoot-1.csv");
+    assertThat(window.page(base + STEP)).contains("not yet counted", "Over time: right foot");
+  }
+
+  @Test
+  void whatIsNoRecordingSaysWhyAndCannotBeCounted() throws Exception {
+    upload("notes.csv", "nothing\n".getBytes(UTF_8));
+    assertThat(window.page(base + STEP))
+        .contains("1 · notes.csv · not yet counted", "class=\"fault\"")
+        .doesNotContain("value=\"count-1\"");
+  }
+
+  @Test
+  void aNameNeverBecomesAPath() throws Exception {
+    upload("../../../evil.csv", Files.readAllBytes(K7.resolve("barefoot-1.csv")));
+    assertThat(window.page(base + STEP)).contains("1 · evil.csv · not yet counted");
+    assertThat(folder.resolve("evil.csv")).doesNotExist();
+    try (Stream<Path> files = Files.walk(folder)) {
+      assertThat(files.map(f -> f.getFileName().toString())).doesNotContain("evil.csv");
+    }
+  }
+
+  @Test
+  void aMistypedLandmarkIsToldAtItsField() throws Exception {
+    type("landmark[2].up", "49o", "part", "live");
+    drop("barefoot-1.csv");
+    HttpResponse<String> counted = typeAs(Map.of("landmark[2].up", "49o"), "action", "count-1");
+    assertThat(counted.statusCode()).isEqualTo(303);
+    assertThat(window.page(base + STEP)).contains("id=\"landmark-2-up-fault\"", "value=\"49o\"");
+  }
+
+  @Test
+  void whatIsAskedIsAnsweredWithOneKeyAndStandsInTheSheet() throws Exception {
+    Map<String, String> odd = Map.of("heel", "1", "worn", "shoe");
+    typeAs(odd, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(odd, "action", "count-1");
+    String asked = window.page(base + STEP);
+    assertThat(asked).contains("Please look: is it so?", "value=\"meant=heel-height-mm 1\"");
+    typeAs(odd, "action", "meant=heel-height-mm 1");
+    assertThat(window.page(base + STEP)).doesNotContain("meant=heel-height-mm 1");
+  }
+
+  @Test
+  void aDraftOutlivesTheProgramAndIsItsOwnersAlone() throws Exception {
+    type("part", "live");
+    drop("barefoot-1.csv");
+    window.close();
+    try (Stream<Path> files = Files.walk(folder.resolve("records/drafts"))) {
+      for (Path file : files.toList()) {
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+            .as(file.toString())
+            .endsWith("------");
+      }
+    }
+    window = new OpenWindow(folder);
+    String list = window.page("/");
+    base = list.substring(list.indexOf("/r/"), list.indexOf("/arriving"));
+    assertThat(window.page(base + STEP))
+        .contains("value=\"492\"", "1 · barefoot-1.csv · not yet counted");
+    assertThat(window.page(base + "/record")).contains("kept up to entry 1");
+  }
+
+  @Test
+  void aDraftGoesWithTheRecordThatIsErased() throws Exception {
+    type("part", "live");
+    assertThat(folder.resolve("records/drafts/K7-right")).exists();
+    cli("record", "erase", "K7-right", "--by", "AB", "--because", "asked for");
+    assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
+  }
+
+  @Test
+  void aStateThatIsKeptIsTheEntryThatTheCommandLineWrites() throws Exception {
+    type("part", "live");
+    for (int i = 1; i <= 3; i++) {
+      drop("barefoot-" + i + ".csv");
+      type("action", "count-" + i);
+    }
+    String page = window.page(base + STEP);
+    assertThat(page).contains("Result of 3 stands");
+    HttpResponse<String> kept = type("action", "keep", "record-head", OpenWindow.head(page));
+    assertThat(kept.body()).contains("Kept as entry 2");
+    assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
+
+    Path windows = entry(folder.resolve("records"));
+    Path other = folder.resolve("other");
+    Path sheet = folder.resolve("sheet.yaml");
+    Path plate = folder.resolve("plate.yaml");
+    Files.copy(windows.resolve("sheet.yaml"), sheet);
+    Files.copy(K7.resolve("plate.yaml"), plate);
+    cli(
+        "record",
+        "start",
+        "K7-right",
+        "--records",
+        other.toString(),
+        "--by",
+        "AB",
+        "wearer=K7-right",
+        "side=right",
+        "level=transtibial");
+    cli(
+        "check",
+        K7.resolve("barefoot-1.csv").toString(),
+        K7.resolve("barefoot-2.csv").toString(),
+        K7.resolve("barefoot-3.csv").toString(),
+        "--trial",
+        sheet.toString(),
+        "--plate",
+        plate.toString(),
+        "--out",
+        folder.resolve("out").toString(),
+        "--record",
+        "K7-right",
+        "--by",
+        "AB",
+        "--records",
+        other.toString());
+    Map<String, String> expected = files(entry(other));
+    assertThat(expected).containsKeys("entry.json", "result.json", "report.pdf", "sheet.yaml");
+    assertThat(files(windows)).isEqualTo(expected);
+  }
+
+  private static Path entry(Path records) throws IOException {
+    try (Stream<Path> all = Files.walk(records)) {
+      return all.filter(f -> f.getFileName().toString().equals("0002-stand"))
+          .findFirst()
+          .orElseThrow();
+    }
+  }
+
+  private static Map<String, String> files(Path entry) throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.list(entry)) {
+      for (Path file : all.toList()) {
+        files.put(file.getFileName().toString(), new String(Files.readAllBytes(file), ISO_8859_1));
+      }
+    }
+    return files;
+  }
+
+  private void cli(String... arguments) {
+    List<String> all = new ArrayList<>(List.of(arguments));
+    if (!all.contains("--records")) {
+      all.addAll(List.of("--records", folder.resolve("records").toString()));
+    }
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said);
+    assertThat(Main.run(out, out, all.toArray(String[]::new))).as(said.toString()).isZero();
+  }
+
+  private void drop(String name) throws Exception {
+    upload(name, Files.readAllBytes(K7.resolve(name)));
+  }
+
+  private void upload(String name, byte[] bytes) throws Exception {
+    HttpResponse<String> sent =
+        window.ask(
+            window
+                .own(base + STEP + "/recording?name=" + URLEncoder.encode(name, UTF_8))
+                .header("Origin", window.origin())
+                .header("Content-Type", "application/octet-stream")
+                .POST(HttpRequest.BodyPublishers.ofByteArray(bytes)));
+    assertThat(sent.statusCode()).isEqualTo(200);
+  }
+
+  private HttpResponse<String> type(String... fields) throws Exception {
+    return typeAs(Map.of(), fields);
+  }
+
+  /** The sample's sheet as it is typed, with the fields given in place of its own. */
+  private HttpResponse<String> typeAs(Map<String, String> other, String... fields)
+      throws Exception {
+    Map<String, String> all = new TreeMap<>(sheet());
+    all.putAll(other);
+    for (int i = 0; i < fields.length; i += 2) {
+      all.put(fields[i], fields[i + 1]);
+    }
+    return window.send(
+        base + STEP,
+        all.entrySet().stream()
+            .flatMap(field -> Stream.of(field.getKey(), field.getValue()))
+            .toArray(String[]::new));
+  }
+
+  private static Map<String, String> sheet() {
+    Map<String, String> sheet = new TreeMap<>();
+    sheet.putAll(
+        Map.of(
+            "by-initials", "AB",
+            "body-mass", "82",
+            "worn", "barefoot",
+            "heel", "0",
+            "stance", "prosthetic foot on plate",
+            "plate", "plate 1",
+            "other-foot", "block",
+            "other-foot-by", "0",
+            "last-change", "foot moved 4 mm to the rear"));
+    landmark(sheet, 1, "ankle axis", "231", "20", "82");
+    landmark(sheet, 2, "knee centre", "268", "23", "492");
+    landmark(sheet, 3, "lateral patellar border", "", "69", "498");
+    sheet.putAll(
+        Map.of(
+            "target[1].plane", "sagittal",
+            "target[1].landmark", "knee centre",
+            "target[1].recommended", "20",
+            "target[1].sense", "anterior",
+            "target[1].below", "15",
+            "target[1].above", "15",
+            "target[1].source", "Invented instructions for the demo foot, section 4",
+            "target[1].meant-for", "foot"));
+    return sheet;
+  }
+
+  private static void landmark(
+      Map<String, String> sheet, int number, String name, String forward, String right, String up) {
+    String row = "landmark[" + number + "].";
+    sheet.put(row + "name", name);
+    sheet.put(row + "forward-sense", "front");
+    sheet.put(row + "forward-from", "rear edge");
+    sheet.put(row + "forward", forward);
+    sheet.put(row + "rightward-sense", "right");
+    sheet.put(row + "rightward-from", "midline");
+    sheet.put(row + "rightward", right);
+    sheet.put(row + "up", up);
+  }
+}

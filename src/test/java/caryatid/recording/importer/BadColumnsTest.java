@@ -1,26 +1,16 @@
 package caryatid.recording.importer;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static caryatid.recording.importer.Described.plate;
+import static caryatid.recording.importer.Exports.assertRefused;
 
 import caryatid.recording.model.Channel;
-import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.PlateDescription;
 import org.junit.jupiter.api.Test;
 
 /** What a person reads where a column is missing or may be another; each sentence whole. */
 class BadColumnsTest {
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
-  }
-
-  private static void refused(
-      NamedBytes export, PlateDescription description, String... sentences) {
-    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
-  }
-
   @Test
   void aMissingColumn() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,X,Y", "0.0#,800,1,2", 3),
         new Described()
             .plate(
@@ -35,7 +25,7 @@ class BadColumnsTest {
 
   @Test
   void aColumnThatIsThereTwice() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy,Fz,CoPx,CoPy", "0.0#,800,1,2,700,3,4", 3),
         new Described().get(),
         "stand.csv line 1: several columns are called 'Fz', so that it cannot be told which is"
@@ -51,7 +41,7 @@ class BadColumnsTest {
 
   @Test
   void noForcePlateInTheFile() {
-    refused(
+    assertRefused(
         Exports.rows("Time,knee angle,hip angle", "0.0#,12,3", 3),
         new Described().get(),
         "stand.csv line 1: expected a centre of pressure, or forces and moments, found"
@@ -65,7 +55,7 @@ class BadColumnsTest {
   /** As where names stand in several lines, which quotes hold together. */
   @Test
   void describedNamesInAFileWithoutAnyAreSaidOnce() {
-    refused(
+    assertRefused(
         Exports.of("\"Time", "(s)\",\"Fz", "(N)\"", "0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
         new Described()
             .plate(plate().column(Channel.FORCE_Z, "Fz").column(Channel.COP_X, "X"))
@@ -76,7 +66,7 @@ class BadColumnsTest {
 
   @Test
   void columnsWithoutNames() {
-    refused(
+    assertRefused(
         Exports.of("0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
         new Described().get(),
         "stand.csv: the 4 columns have no names. Add to the plate description, one name"
@@ -85,7 +75,7 @@ class BadColumnsTest {
 
   @Test
   void aColumnWithTwoMeanings() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,1,2", 3),
         new Described()
             .plate(

@@ -1,5 +1,7 @@
 package caryatid.recording.importer;
 
+import static caryatid.recording.importer.Described.plate;
+import static caryatid.recording.importer.Exports.assertRefused;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.geometry.Axes;
@@ -18,19 +20,10 @@ import org.junit.jupiter.api.Test;
 class BadPlatesTest {
   private static final PlateDescription USUAL = Described.usual();
 
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
-  }
-
-  private static void refused(
-      NamedBytes export, PlateDescription description, String... sentences) {
-    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
-  }
-
   /** The remedy names what the centre of pressure was computed from. */
   @Test
   void aComputedCentreBesideThePlate() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,0,0,800,16000,-240000", 3),
         new Described().plate(plate().trueOrigin(0, 0, -40).edges(-200, 200, -300, 300)).get(),
         "stand.csv: plate 1: the centre of pressure from forces and moments lies beside the plate,"
@@ -41,7 +34,7 @@ class BadPlatesTest {
 
   @Test
   void aForceInNewtonsThatIsTakenForKilograms() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,X,Y", "0.0#,700,1,2", 3),
         new Described()
             .plate(
@@ -58,7 +51,7 @@ class BadPlatesTest {
   /** Metres: a standard deviation of 17 mm, which 99 of 100 people do not reach. */
   @Test
   void metresThatAreTakenForMillimetresMoveByLessThanAnyPerson() {
-    refused(
+    assertRefused(
         swaying(0.024),
         USUAL,
         "stand.csv: plate 1: the centre of pressure moves by less than a twentieth of a millimetre"
@@ -84,7 +77,7 @@ class BadPlatesTest {
     Sensors cells =
         new Sensors.LoadCells(
             List.of(new Sensors.LoadCell("A", 250, 0), new Sensors.LoadCell("B", 260, 0)));
-    refused(
+    assertRefused(
         Exports.rows("Time,A,B", "0.0#,400,400", 3),
         new Described().plate(plate().sensors(cells).edges(-200, 200, -300, 300)).get(),
         "stand.csv: plate 1: the centre of pressure from the sensors lies beside the plate, on"
@@ -104,11 +97,11 @@ class BadPlatesTest {
             + " centre of pressure, true-origin-mm and the axes in the plate description. If the"
             + " export's moments are not about that origin, leave their columns out of it.";
     String names = "Time,Fx,Fy,Fz,Mx,My,CoPx,CoPy\n";
-    refused(
+    assertRefused(
         Exports.text(names + "0.00,0,0,800,16000,0,20.5,20\n0.01,0,0,800,16000,0,20.5,20\n"),
         new Described().plate(moments).get(),
         sentence.formatted("−20.5 mm"));
-    refused(
+    assertRefused(
         Exports.text(names + "0.00,0,0,800,16000,0,20.5,20\n0.01,0,0,800,16000,0,-20.5,20\n"),
         new Described().plate(moments).get(),
         sentence.formatted("0.0 mm"));
@@ -121,7 +114,7 @@ class BadPlatesTest {
 
   @Test
   void nobodyOnThePlate() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,19,1,2", 3),
         USUAL,
         "stand.csv: expected somebody on the plate, found no vertical force of 20 N or more. Export"
@@ -130,7 +123,7 @@ class BadPlatesTest {
 
   @Test
   void centreBesideThePlate() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,250,20", 3),
         new Described().plate(plate().edges(-200, 200, -300, 300)).get(),
         "stand.csv: plate 1: the centre of pressure lies beside the plate, on average 250.0 mm to"
@@ -141,7 +134,7 @@ class BadPlatesTest {
 
   @Test
   void aForceOfTheOtherSense() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,-800,1,2", 3),
         new Described().forceIs(ForceIs.ON_THE_PERSON).plate(plate()).get(),
         "stand.csv: plate 1: the plate description says that the exported force is the one on the"
@@ -151,7 +144,7 @@ class BadPlatesTest {
 
   @Test
   void leftHandedAxesWithMoments() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,1,2,800,3,4", 3),
         new Described()
             .axes(new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.PLUS_Z))
@@ -163,7 +156,7 @@ class BadPlatesTest {
 
   @Test
   void aTrueOriginAboveTheSurface() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,1,2,800,3,4", 3),
         new Described().plate(plate().trueOrigin(0, 0, 40)).get(),
         "stand.csv: the plate description puts the moments' zero point of plate 1 above the plate's"
@@ -173,7 +166,7 @@ class BadPlatesTest {
 
   @Test
   void momentsBelowTheSurfaceWithoutHorizontalForces() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,Mx,My", "0.0#,800,3,4", 3),
         new Described().plate(plate().trueOrigin(0, 0, -40)).get(),
         "stand.csv: plate 1: with the moments' zero point below the surface, the"
@@ -188,7 +181,7 @@ class BadPlatesTest {
 
   @Test
   void severalPlatesWhoseOriginsAreUnknown() {
-    refused(
+    assertRefused(
         Exports.rows(
             "Time (s),Fz1 (N),CoPx1 (mm),CoPy1 (mm),Fz2 (N),CoPx2 (mm),CoPy2 (mm)",
             "0.0#,400,1,2,400,3,4",

@@ -1,5 +1,7 @@
 package caryatid.recording.importer;
 
+import static caryatid.recording.importer.Described.plate;
+import static caryatid.recording.importer.Exports.assertRefused;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.ExportLayout;
@@ -19,18 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 class BadTextTest {
   private static final PlateDescription USUAL = Described.usual();
 
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
-  }
-
-  private static void refused(
-      NamedBytes export, PlateDescription description, String... sentences) {
-    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
-  }
-
   @Test
   void anEmptyFile() {
-    refused(
+    assertRefused(
         Exports.text(""),
         USUAL,
         "stand.csv: expected a force plate's text export, found an empty file. Export again.");
@@ -38,7 +31,7 @@ class BadTextTest {
 
   @Test
   void namesWithoutRows() {
-    refused(
+    assertRefused(
         Exports.of("Subject: K7", "Time,Fz,CoPx,CoPy"),
         USUAL,
         "stand.csv line 2: expected rows of numbers below the names, found none. Export again with"
@@ -47,7 +40,7 @@ class BadTextTest {
 
   @Test
   void proseIsNoTable() {
-    refused(
+    assertRefused(
         Exports.of("Dear colleague", "the stand went well."),
         USUAL,
         "stand.csv: expected a table of numbers with two columns or more, found none in 2 lines."
@@ -56,7 +49,7 @@ class BadTextTest {
 
   @Test
   void bytesThatAreNoText() {
-    refused(
+    assertRefused(
         NamedBytes.of("stand.xls", new byte[] {(byte) 0xd0, (byte) 0xcf, 0, 0, 0, 1, 2, 3}),
         USUAL,
         "stand.xls: expected text, found bytes that no text has. Export as text (CSV, tab or"
@@ -65,7 +58,7 @@ class BadTextTest {
 
   @Test
   void textInACell() {
-    refused(
+    assertRefused(
         Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,abc,1,2", "0.02,800,1,2"),
         USUAL,
         "stand.csv line 3, column Fz: expected a number, found 'abc'. Empty the cell or export"
@@ -74,7 +67,7 @@ class BadTextTest {
 
   @Test
   void aRaggedRow() {
-    refused(
+    assertRefused(
         Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1", "0.02,800,1,2"),
         USUAL,
         "stand.csv line 3: expected 4 cells, found 3. Delete the row or export again.");
@@ -82,7 +75,7 @@ class BadTextTest {
 
   @Test
   void aFileThatEndsWithinARow() {
-    refused(
+    assertRefused(
         Exports.text("Time,Fz,CoPx,CoPy\n0.00,800,1,2\n0.01,800,1,2\n0.02,80"),
         USUAL,
         "stand.csv line 4: the file ends within a row: expected 4 cells, found 2. It may still be"
@@ -91,7 +84,7 @@ class BadTextTest {
 
   @Test
   void aLineThatIsNoRow() {
-    refused(
+    assertRefused(
         Exports.of("Time,Fz,CoPx,CoPy", "0.00,800,1,2", "pause", "0.01,800,1,2", "0.02,800,1,2"),
         USUAL,
         "stand.csv line 3: expected a row of numbers as above and below, found 'pause'. Delete the"
@@ -101,7 +94,7 @@ class BadTextTest {
   /** A quote that opens and never closes may have taken a number's first digit with it. */
   @Test
   void aQuoteThatIsNotClosed() {
-    refused(
+    assertRefused(
         Exports.of(
             "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,\"2", "0.02,800,1,2", "0.03,800,1,2"),
         USUAL,
@@ -111,7 +104,7 @@ class BadTextTest {
 
   @Test
   void anotherDecimalMark() {
-    refused(
+    assertRefused(
         Exports.of("Time;Fz;CoPx;CoPy", "0.00;800.5;1;2", "0.01;800,5;1;2", "0.02;800.5;1;2"),
         new Described()
             .form(
@@ -131,7 +124,7 @@ class BadTextTest {
 
   @Test
   void commaAsDelimiterAndAsDecimalMark() {
-    refused(
+    assertRefused(
         Exports.of(
             "Time,Fz,CoPx,CoPy", "0,00,800,5,1,0,2,0", "0,01,800,6,1,0,2,0", "0,02,800,6,1,0,2,0"),
         USUAL,
@@ -142,7 +135,7 @@ class BadTextTest {
 
   @Test
   void commasThatMayPartThousands() {
-    refused(
+    assertRefused(
         Exports.of(
             "Frame;Fz;CoPx;CoPy",
             "1;1,800;1,250;2,125",
@@ -158,7 +151,7 @@ class BadTextTest {
   /** Validation: the first bytes of a ZIP file (APPNOTE 4.3.7), which such sheets are. */
   @Test
   void aSpreadsheetIsCalledOne() {
-    refused(
+    assertRefused(
         NamedBytes.of("stand.xlsx", new byte[] {'P', 'K', 3, 4, 20, 6, 8, 0, 'a', 'b', 'c', 'd'}),
         new Described().get(),
         "stand.xlsx: expected text, found a spreadsheet or another packed file. Open it and save"
@@ -172,7 +165,7 @@ class BadTextTest {
     java.util.Arrays.fill(file, (byte) 'x');
     file[0] = 2;
     file[1] = 0x50;
-    refused(
+    assertRefused(
         NamedBytes.of("stand.c3d", file),
         new Described().get(),
         "stand.c3d: expected text, found a C3D file. Export the force plate's channels as text (CSV,"
@@ -182,7 +175,7 @@ class BadTextTest {
   @Test
   void severalRecordingsInOneFile() {
     String one = "Time,Fz,CoPx,CoPy\n0.00,800,1,2\n0.01,800,1,2\n0.02,800,1,2\n";
-    refused(
+    assertRefused(
         Exports.text(one + one),
         USUAL,
         "stand.csv: holds 2 recordings, in lines 2-4, 6-8. Say which is meant; add to"
@@ -213,7 +206,7 @@ class BadTextTest {
             return Files.newInputStream(folder);
           }
         };
-    refused(
+    assertRefused(
         export,
         USUAL,
         "stands: cannot be read (Is a directory). Check that it is there, is a file and may be"

@@ -1,8 +1,9 @@
 package caryatid.recording.importer;
 
+import static caryatid.recording.importer.Described.plate;
+import static caryatid.recording.importer.Exports.assertRefused;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.TimeUnit;
 import java.util.List;
@@ -11,15 +12,6 @@ import org.junit.jupiter.api.Test;
 /** What a person reads of times that cannot be used; each sentence whole. */
 class BadTimesTest {
   private static final PlateDescription USUAL = Described.usual();
-
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
-  }
-
-  private static void refused(
-      NamedBytes export, PlateDescription description, String... sentences) {
-    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
-  }
 
   private static List<String> slow(String step) {
     StringBuilder rows = new StringBuilder("Time (s),Fz,CoPx,CoPy\n");
@@ -31,7 +23,7 @@ class BadTimesTest {
 
   @Test
   void noRate() {
-    refused(
+    assertRefused(
         Exports.rows("Fz,CoPx,CoPy", "800,1,2", 3),
         USUAL,
         "stand.csv: the sampling rate of the 3 rows is stated nowhere. Add to the plate"
@@ -40,7 +32,7 @@ class BadTimesTest {
 
   @Test
   void aTimeUnitThatMayBeAnother() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "#,800,1,2", 5),
         USUAL,
         "stand.csv line 1, column Time: the unit of the times in 'Time' is stated"
@@ -51,7 +43,7 @@ class BadTimesTest {
 
   @Test
   void timesInMillisecondsThatCanOnlyBeMicroseconds() {
-    refused(
+    assertRefused(
         Exports.rows("time_ms,Fz,CoPx,CoPy", "#000,800,1,2", 5),
         USUAL,
         "stand.csv line 1, column time_ms: the unit is given as ms, which would make 1.0 Hz, no"
@@ -61,7 +53,7 @@ class BadTimesTest {
 
   @Test
   void timesThatTheDescriptionTakesForSecondsAndAreMilliseconds() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "#,800,1,2", 5),
         new Described().time("Time", TimeUnit.S).plate(plate()).get(),
         "stand.csv line 1, column Time: the plate description gives the unit of the times as s,"
@@ -79,7 +71,7 @@ class BadTimesTest {
 
   @Test
   void timeThatRunsBack() {
-    refused(
+    assertRefused(
         Exports.of(
             "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,2", "-0.01,800,1,2", "0.00,800,1,2"),
         new Described().time("Time", TimeUnit.S).plate(plate()).get(),

@@ -1,10 +1,10 @@
 package caryatid.recording.importer;
 
+import static caryatid.recording.importer.Exports.assertRefused;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ForceUnit;
-import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -12,11 +12,6 @@ import org.junit.jupiter.api.Test;
 /** What a person reads of units that are missing, unknown or contradict; each sentence whole. */
 class BadUnitsTest {
   private static final PlateDescription USUAL = Described.usual();
-
-  private static void refused(
-      NamedBytes export, PlateDescription description, String... sentences) {
-    assertThat(Exports.refusals(export, description)).containsExactly(sentences);
-  }
 
   @Test
   void unitsAndAxesThatAreStatedNowhere() {
@@ -44,7 +39,7 @@ class BadUnitsTest {
 
   @Test
   void theCentresUnitIsStatedNowhere() {
-    refused(
+    assertRefused(
         Exports.rows("Time,CoPx,CoPy", "0.0#,1,2", 3),
         new Described().get(),
         "stand.csv: the unit of the centre of pressure is stated nowhere (plate 1). Its"
@@ -56,7 +51,7 @@ class BadUnitsTest {
 
   @Test
   void anUnknownUnit() {
-    refused(
+    assertRefused(
         Exports.rows("Time (s),Fz (stone),CoPx (mm),CoPy (mm)", "0.0#,80,1,2", 3),
         new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
         "stand.csv line 1, column Fz (stone): expected a unit of force, found 'stone'. Export in"
@@ -66,7 +61,7 @@ class BadUnitsTest {
 
   @Test
   void voltsWithoutCalibration() {
-    refused(
+    assertRefused(
         Exports.rows("Time (s),Fz (V),CoPx (mm),CoPy (mm)", "0.0#,8,1,2", 3),
         new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
         "stand.csv line 1, column Fz (V): expected a unit of force, found 'V': raw sensor values"
@@ -77,7 +72,7 @@ class BadUnitsTest {
 
   @Test
   void countsWithoutCalibration() {
-    refused(
+    assertRefused(
         Exports.rows("Time (s),Fz (counts),CoPx (mm),CoPy (mm)", "0.0#,2048,1,2", 3),
         new Described().plate(new Described.Plate("plate 1").force(ForceUnit.N)).get(),
         "stand.csv line 1, column Fz (counts): expected a unit of force, found 'counts': raw sensor"
@@ -88,7 +83,7 @@ class BadUnitsTest {
 
   @Test
   void unitsThatContradict() {
-    refused(
+    assertRefused(
         Exports.rows("Time (s),Fz (N),CoPx (cm),CoPy (cm)", "0.0#,800,1,2", 3),
         USUAL,
         "stand.csv line 1, column CoPx (cm): the unit is given here as cm, and elsewhere as mm."
@@ -97,7 +92,7 @@ class BadUnitsTest {
 
   @Test
   void anUnknownUnitInARowOfUnits() {
-    refused(
+    assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy\ns,N,furlong,furlong", "0.0#,800,1,2", 3),
         new Described()
             .plate(

@@ -1,5 +1,6 @@
 package caryatid.recording.importer;
 
+import static caryatid.recording.importer.Described.plate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -26,10 +27,6 @@ class CentreOfPressureTest {
 
   private static final NamedBytes TYPE_2 =
       Exports.rows("Fx,Fy,Fz,Mx,My,Mz", "10,-20,800,-25600,-40800,800", 3);
-
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
-  }
 
   private static PlateTrack only(NamedBytes export, Described description) throws BadInput {
     return Exports.read(export, description.rate(100).get()).plates().get(0);

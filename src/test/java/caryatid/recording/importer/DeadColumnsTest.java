@@ -1,5 +1,6 @@
 package caryatid.recording.importer;
 
+import static caryatid.recording.importer.Described.plate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.NamedBytes;
@@ -48,10 +49,6 @@ class DeadColumnsTest {
     double mean = name.startsWith("F") && !name.matches("F[xy].*") ? 300 : 5;
     double swing = name.startsWith("M") ? 1000 : 10;
     return String.valueOf(mean + swing * Math.sin(i / 50.0 + name.hashCode()));
-  }
-
-  private static Described.Plate plate() {
-    return new Described.Plate("plate 1").units();
   }
 
   private static List<String> refusals(NamedBytes export, Described.Plate plate) {

@@ -33,9 +33,14 @@ final class Described {
   private final List<PlateLayout> plates = new ArrayList<>();
   private boolean removeOffset;
 
+  /** A plate with numbers in N, mm and N mm. */
+  static Plate plate() {
+    return new Plate("plate 1").units();
+  }
+
   /** The usual units: N, N mm and mm, for a single plate whose columns tell themselves. */
   static PlateDescription usual() {
-    return new Described().plate(new Plate("plate 1").units()).get();
+    return new Described().plate(plate()).get();
   }
 
   Described axes(Axes known) {

@@ -1,5 +1,7 @@
 package caryatid.recording.importer;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.Recording;
@@ -64,6 +66,11 @@ final class Exports {
 
   static List<String> refusals(NamedBytes export, PlateDescription description) {
     return refusals(export, Optional.of(description));
+  }
+
+  /** That an export is refused with these sentences, in this order, and no others. */
+  static void assertRefused(NamedBytes export, PlateDescription description, String... sentences) {
+    assertThat(refusals(export, description)).containsExactly(sentences);
   }
 
   /** The remarks as a person reads them. */

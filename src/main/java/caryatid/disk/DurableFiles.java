@@ -151,9 +151,12 @@ public final class DurableFiles {
         });
   }
 
-  /** Puts a folder's names on the disk, on systems where a folder can be opened for that. */
+  /**
+   * Puts a folder's names on the disk. On Windows a folder cannot be opened for that; it keeps a
+   * journal of names itself, and this does nothing.
+   */
   public static void syncFolder(Path folder) throws IOException {
-    if (!System.getProperty("os.name").startsWith("Windows")) {
+    if (!folder.getFileSystem().getSeparator().equals("\\")) {
       try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
         channel.force(true);
       }

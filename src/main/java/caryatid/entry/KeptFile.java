@@ -13,7 +13,11 @@ import java.util.Optional;
  * @param original the name it had when it was given
  */
 public record KeptFile(String name, Role is, String original) {
-  private static final int LONGEST = 100;
+  /** Of new names; Windows' programs open no path of 260 characters or more, folders included. */
+  private static final int LONGEST = 60;
+
+  /** A name that Windows keeps for a device, whatever follows a dot. */
+  private static final String DEVICE = "(?i)(con|prn|aux|nul|com[1-9]|lpt[1-9])([.].*)?";
 
   /** What a kept file is. */
   public enum Role {
@@ -84,6 +88,7 @@ public record KeptFile(String name, Role is, String original) {
   /** Whether every file system takes a name and it is no other than itself in upper case. */
   public static boolean isName(String name) {
     return name.matches("[A-Za-z0-9_-]([A-Za-z0-9._-]{0,98}[A-Za-z0-9_-])?")
+        && !name.matches(DEVICE)
         && !name.equals(Entry.FILE);
   }
 }

@@ -6,7 +6,6 @@ import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.TimeBase;
 import caryatid.recording.model.TimeUnit;
 import caryatid.recording.model.UnderstoodFact.Basis;
-import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.ColumnName;
 import caryatid.recording.table.NumberColumn;
 import caryatid.recording.table.Outcome;
@@ -17,7 +16,6 @@ import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Unit;
 import java.util.BitSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -85,7 +83,9 @@ public final class TimeBaseFinder {
     RowNumbers numbers = new RowNumbers(table, nothing.file());
     RowNumbers.Counted counted = numbers.counted(sameRow);
     StageMessages messages =
-        comparedWithTimes().and(comparedWithLines(counted.step())).and(counted.messages());
+        new DescribedRate(table, described, preamble, nothing.file())
+            .contradictions(counted.step())
+            .and(counted.messages());
     OptionalDouble rate = statedRate();
     if (rate.isEmpty()) {
       String unclear = preamble.unclearRates();
@@ -137,7 +137,7 @@ public final class TimeBaseFinder {
   /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
   private StageMessages askOfWholeSeconds(int column, double unitS, Timeline timeline) {
     NumberColumn times = table.column(column);
-    boolean whole = smallestStep(times) * unitS >= 1 - TimeLimits.SAME_RATE;
+    boolean whole = DescribedRate.smallestStep(times) * unitS >= 1 - TimeLimits.SAME_RATE;
     boolean shared = timeline.rateHz() > 1 + TimeLimits.SAME_RATE;
     return whole && shared
         ? nothing.withProblem(
@@ -146,85 +146,6 @@ public final class TimeBaseFinder {
             Argument.text(table.columnName(column)),
             Argument.of(timeline.rateHz(), Unit.HZ))
         : nothing;
-  }
-
-  /**
-   * A described rate that is not the one stated above the table is refused, unless rows were left
-   * out.
-   */
-  private StageMessages comparedWithLines(double step) {
-    double times = Math.max(1, step);
-    return described.rateHz().isPresent()
-            && preamble.contradicts(described.rateHz().getAsDouble())
-            && preamble.contradicts(described.rateHz().getAsDouble() * times)
-        ? preamble.rateHz().stream()
-            .map(stated -> contradicted(stated.value(), Place.of(nothing.file(), stated.line())))
-            .findFirst()
-            .orElse(nothing)
-        : nothing;
-  }
-
-  private StageMessages contradicted(double shownHz, Place place) {
-    return nothing.withProblem(
-        place,
-        ImportProblem.RATE_DESCRIBED,
-        Argument.of(described.rateHz().orElseThrow(), Unit.HZ),
-        Argument.of(shownHz, Unit.HZ));
-  }
-
-  /** A described rate that is not the one of the file's own times is refused. */
-  private StageMessages comparedWithTimes() {
-    OptionalInt column =
-        described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
-    return column.isPresent() ? compared(column.getAsInt()) : nothing;
-  }
-
-  private StageMessages compared(int column) {
-    ColumnName name = table.head().columns().get(column);
-    NumberColumn times = table.column(column);
-    double step = UsualStep.of(times);
-    boolean counts = step == 1 || ColumnMeaning.of(name).kind() != ColumnMeaning.ColumnKind.TIME;
-    boolean readable = times.size() >= 2 && !times.hasHoles();
-    List<TimeUnit> units =
-        name.unit()
-            .map(unit -> TimeUnit.named(unit).stream().toList())
-            .orElse(table.clock() ? List.of(TimeUnit.S) : List.of(TimeUnit.values()));
-    if (!readable || counts || units.isEmpty() || units.stream().anyMatch(u -> fits(times, u))) {
-      return nothing;
-    }
-    double shownHz = rateHz(times, units.get(0));
-    return Double.isFinite(shownHz) && shownHz > 0
-        ? contradicted(
-            shownHz,
-            new Place(nothing.file(), OptionalInt.empty(), Optional.of(table.columnName(column))))
-        : nothing;
-  }
-
-  private static double rateHz(NumberColumn times, TimeUnit unit) {
-    int steps = times.size() - 1;
-    return steps / ((times.at(steps) - times.at(0)) * unit.seconds());
-  }
-
-  /**
-   * Whether times agree with the described rate, as far as their own coarseness lets it be seen.
-   */
-  private boolean fits(NumberColumn times, TimeUnit unit) {
-    int steps = times.size() - 1;
-    double shownS = (times.at(steps) - times.at(0)) * unit.seconds();
-    double describedS = steps / described.rateHz().orElseThrow();
-    double smallestS = smallestStep(times) * unit.seconds();
-    double coarseS = smallestS > TimeLimits.COARSE_STEPS * shownS / steps ? smallestS : 0;
-    return Math.abs(shownS - describedS) <= TimeLimits.SAME_RATE * describedS + coarseS;
-  }
-
-  /** The smallest step forward; 0 where there is none. */
-  private static double smallestStep(NumberColumn times) {
-    double smallest = Double.POSITIVE_INFINITY;
-    for (int i = 1; i < times.size(); i++) {
-      double step = times.at(i) - times.at(i - 1);
-      smallest = step > 0 ? Math.min(smallest, step) : smallest;
-    }
-    return Double.isInfinite(smallest) ? 0 : smallest;
   }
 
   private StageMessages withUnit(int column, TimeUnit unit, StageMessages earlier) {

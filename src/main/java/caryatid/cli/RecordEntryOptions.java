@@ -11,6 +11,7 @@ import caryatid.remark.Place;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.usecase.Assignments;
 import caryatid.usecase.EntryDraft;
+import caryatid.usecase.KeptPhotograph;
 import caryatid.usecase.SuggestedRows;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
@@ -48,8 +49,17 @@ final class RecordEntryOptions {
       paramLabel = "IS=FILE",
       description =
           "A file to keep with it, byte for byte; IS says what it is: recording, description,"
-              + " sheet, earlier-sheet, result, report, other. May be given several times.")
+              + " sheet, earlier-sheet, result, report, photograph, other. May be given several"
+              + " times.")
   private List<String> keep = new ArrayList<>();
+
+  @Option(
+      names = "--original",
+      paramLabel = "KEEP-OR-DROP",
+      description =
+          "With a photograph, of which the picture alone is kept: keep its original as well, which"
+              + " may tell place, time and serial number, or drop it.")
+  private KeptPhotograph.Original original;
 
   @Option(
       names = "--sure",
@@ -114,9 +124,12 @@ final class RecordEntryOptions {
                               "cli.keep",
                               RecordSubcommand.texts(
                                   String.join(", ", KeptFile.Role.keys()), pair))));
-      files.add(
-          new Addition.Attached(
-              role, CaryatidCommand.FILES.read(Path.of(pair.substring(equals + 1)))));
+      NamedBytes file = CaryatidCommand.FILES.read(Path.of(pair.substring(equals + 1)));
+      if (role == KeptFile.Role.PHOTOGRAPH) {
+        files.addAll(KeptPhotograph.files(file, Optional.ofNullable(original)));
+      } else {
+        files.add(new Addition.Attached(role, file));
+      }
     }
     return files;
   }

@@ -31,6 +31,8 @@ public record KeptFile(String name, Role is, String original) {
     /** The result for programs. */
     RESULT("result"),
     REPORT("report"),
+    /** A photograph, upright, without place, time and serial number. */
+    PHOTOGRAPH("photograph"),
     OTHER("other");
 
     private final String code;

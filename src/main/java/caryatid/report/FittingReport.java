@@ -1,6 +1,7 @@
 package caryatid.report;
 
 import caryatid.remark.Argument;
+import caryatid.remark.TimeText;
 import caryatid.report.pages.Block;
 import caryatid.report.pages.OffsetHistory;
 import caryatid.report.pages.Paper;
@@ -46,8 +47,26 @@ public final class FittingReport {
     List<Block> blocks = new ArrayList<>(new RecordFirstPage(story.view(), wording).blocks(title));
     blocks.addAll(new OffsetHistory(story.view(), wording).blocks());
     blocks.addAll(new RecordTimeline(story, wording, widthMm).blocks());
+    blocks.addAll(photographs(story, wording));
     blocks.addAll(new RecordClosing(story.view(), program, wording).blocks());
     return PrintableBlocks.printable(new ReportContent(title, List.of(blocks)), wording);
+  }
+
+  private static List<Block> photographs(RecordReportData story, Wording wording) {
+    List<Block> blocks = new ArrayList<>();
+    if (!story.photographs().isEmpty()) {
+      blocks.add(new Block.Heading(wording.word("FittingReport.PHOTOGRAPHS")));
+    }
+    for (RecordReportData.Photographed each : story.photographs()) {
+      String caption =
+          wording.fill(
+              "FittingReport.PHOTOGRAPH",
+              Argument.count(each.entry().number()),
+              Argument.text(TimeText.of(each.entry().at())),
+              Argument.text(each.name()));
+      blocks.add(new Block.Photograph(caption, each.bytes()));
+    }
+    return blocks;
   }
 
   private static OffsetDateTime newest(RecordView view) {

@@ -1,6 +1,7 @@
 package caryatid.usecase;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.entry.KeptFile;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
@@ -37,8 +38,29 @@ final class RecordPdf {
     List<Remark> unread = new ArrayList<>();
     Map<Integer, AlignmentState> states =
         KeptResults.of(record, record.record().entries(), damage, unread);
+    List<RecordReportData.Photographed> photographs = photographs(record, view, damage);
     RecordView told = view.withResults(states).withDamage(List.copyOf(damage)).withRemarks(unread);
-    RecordReportData story = new RecordReportData(told, states);
+    RecordReportData story = new RecordReportData(told, states, photographs);
     return FittingReport.pdf(story, Program.NAME, wording, paper);
+  }
+
+  /** Those of entries that nothing takes the place of; damaged ones are reported as damage. */
+  private static List<RecordReportData.Photographed> photographs(
+      StoredRecord record, RecordView view, Set<Problem> damage) {
+    List<RecordReportData.Photographed> photographs = new ArrayList<>();
+    for (RecordView.TimelineRow row : view.timeline()) {
+      for (KeptFile file : row.entry().files()) {
+        if (file.is() == KeptFile.Role.PHOTOGRAPH && row.correctedBy().isEmpty()) {
+          try {
+            photographs.add(
+                new RecordReportData.Photographed(
+                    row.entry(), file.original(), record.bytes(row.entry(), file)));
+          } catch (BadInput e) {
+            damage.addAll(e.problems());
+          }
+        }
+      }
+    }
+    return photographs;
   }
 }

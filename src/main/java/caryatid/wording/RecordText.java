@@ -158,6 +158,7 @@ public final class RecordText {
       case EARLIER_SHEET -> "Role.EARLIER_SHEET";
       case RESULT -> "Role.RESULT";
       case REPORT -> "Role.REPORT";
+      case PHOTOGRAPH -> "Role.PHOTOGRAPH";
       case OTHER -> "Role.OTHER";
     };
   }

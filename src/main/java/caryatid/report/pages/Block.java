@@ -98,6 +98,23 @@ public sealed interface Block {
     List<Drawing> at(double widthMm, double heightMm);
   }
 
+  /**
+   * A photograph.
+   *
+   * @param caption stands below it, and says what it is where it cannot be seen
+   * @param jpegOrPng its bytes
+   */
+  record Photograph(String caption, byte[] jpegOrPng) implements Block {
+    public Photograph {
+      jpegOrPng = jpegOrPng.clone();
+    }
+
+    @Override
+    public byte[] jpegOrPng() {
+      return jpegOrPng.clone();
+    }
+  }
+
   /** Lines to fill in by hand, where the sheet has not filled them in. */
   record Blanks(int columns, List<Blank> blanks) implements Block {
     public Blanks {

@@ -54,6 +54,8 @@ public final class PrintableBlocks {
       return new Title(words(title.words()));
     } else if (block instanceof Heading heading) {
       return new Heading(words(heading.words()));
+    } else if (block instanceof Block.Photograph photograph) {
+      return new Block.Photograph(words(photograph.caption()), photograph.jpegOrPng());
     }
     return block;
   }

@@ -1,7 +1,9 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.entry.Entry;
 import caryatid.views.RecordView;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -10,8 +12,27 @@ import java.util.Map;
  * @param view what the record says
  * @param states what was found in stands, by the number of their entry, as far as their results can
  *     be read; stands that are missing here have no drawing
+ * @param photographs what entries keep as photographs
  */
-public record RecordReportData(RecordView view, Map<Integer, AlignmentState> states) {
+public record RecordReportData(
+    RecordView view, Map<Integer, AlignmentState> states, List<Photographed> photographs) {
+  /**
+   * A photograph.
+   *
+   * @param entry the entry that keeps it
+   * @param name the name its file had
+   */
+  public record Photographed(Entry entry, String name, byte[] bytes) {
+    public Photographed {
+      bytes = bytes.clone();
+    }
+
+    @Override
+    public byte[] bytes() {
+      return bytes.clone();
+    }
+  }
+
   /**
    * @throws IllegalArgumentException if the record has no undamaged entry
    */
@@ -20,5 +41,11 @@ public record RecordReportData(RecordView view, Map<Integer, AlignmentState> sta
       throw new IllegalArgumentException("nothing to tell");
     }
     states = Map.copyOf(states);
+    photographs = List.copyOf(photographs);
+  }
+
+  /** A record without photographs. */
+  public RecordReportData(RecordView view, Map<Integer, AlignmentState> states) {
+    this(view, states, List.of());
   }
 }

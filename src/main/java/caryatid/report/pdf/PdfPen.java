@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
 /** Writes and draws on the pages of a document, in millimetres from a page's left and top edge. */
@@ -111,6 +112,20 @@ final class PdfPen implements Closeable {
             points(corner.rightMm()), down(corner.downMm() + drawing.heightMm())));
     stream.drawForm(form);
     stream.restoreGraphicsState();
+    stream.endMarkedContent();
+  }
+
+  /** Shows a photograph for the open element. */
+  void photograph(byte[] jpegOrPng, PaperPoint corner, double widthMm, double heightMm)
+      throws IOException {
+    PDImageXObject picture = PDImageXObject.createFromByteArray(document, jpegOrPng, "photograph");
+    stream.beginMarkedContent(tags.type(), tags.mark(page));
+    stream.drawImage(
+        picture,
+        points(corner.rightMm()),
+        down(corner.downMm() + heightMm),
+        points(widthMm),
+        points(heightMm));
     stream.endMarkedContent();
   }
 

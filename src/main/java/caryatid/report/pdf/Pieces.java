@@ -88,6 +88,9 @@ public final class Pieces {
     } else if (block instanceof Block.Table table) {
       return new TablePieces(table, Paper.MARGIN_MM, widthMm).pieces();
     }
+    if (block instanceof Block.Photograph photograph) {
+      return List.of(PhotographPiece.of(photograph, widthMm));
+    }
     return form.blanks((Block.Blanks) block);
   }
 }

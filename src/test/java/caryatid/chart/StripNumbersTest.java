@@ -186,7 +186,23 @@ class StripNumbersTest {
       double widthsMm = 0.05;
       assertThat(offset.applyAsDouble(lineMm(drawing))).isCloseTo(expected, within(widthsMm));
       assertThat(offset.applyAsDouble(zero(knee).rightMm())).isCloseTo(0, within(widthsMm));
+      assertEnds(knee, plane, middle(high) > middle(low));
     }
+  }
+
+  /** Offsets grow towards the front and towards lateral, and the words at both ends say so. */
+  private static void assertEnds(Part strip, Plane plane, boolean growsToTheRight) {
+    List<String> up =
+        plane == Plane.SAGITTAL ? List.of("back", "front") : List.of("medial", "lateral");
+    List<String> fromTheLeft =
+        strip.marks().stream()
+            .filter(Text.class::isInstance)
+            .map(Text.class::cast)
+            .filter(text -> up.contains(text.words()))
+            .sorted(Comparator.comparingDouble(StripNumbersTest::middle))
+            .map(Text::words)
+            .toList();
+    assertThat(fromTheLeft).isEqualTo(growsToTheRight ? up : List.of(up.get(1), up.get(0)));
   }
 
   private static double middle(Text text) {

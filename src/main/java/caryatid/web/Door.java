@@ -95,7 +95,7 @@ final class Door implements HttpHandler {
   }
 
   /** The request is read before a page may be made, so that who sends slowly blocks none. */
-  private Reply page(Request request) {
+  private Reply page(Request request) throws IOException {
     work.acquireUninterruptibly();
     try {
       return made(request);
@@ -104,7 +104,7 @@ final class Door implements HttpHandler {
     }
   }
 
-  private Reply made(Request request) {
+  private Reply made(Request request) throws IOException {
     try {
       return pages.answer(request);
     } catch (BadInput e) {

@@ -23,13 +23,15 @@ final class Pages {
   private final Shelf shelf;
   private final RecordsPage list;
   private final RecordPages records;
+  private final PlatesPage plates;
   private final Runnable end;
   private final Map<Language, Wording> wordings = new EnumMap<>(Language.class);
 
-  Pages(Records records, Runnable end) {
+  Pages(Records records, Uploads uploads, Runnable end) {
     this.shelf = new Shelf(records);
-    this.list = new RecordsPage(shelf);
-    this.records = new RecordPages(shelf);
+    this.list = new RecordsPage(shelf, uploads);
+    this.records = new RecordPages(shelf, uploads);
+    this.plates = new PlatesPage(shelf, uploads);
     this.end = end;
     for (Language language : Language.values()) {
       wordings.put(language, Wording.in(language.locale()));
@@ -41,13 +43,17 @@ final class Pages {
    *
    * @throws BadInput if what it is about is not there or cannot be read
    * @throws StoreFailure if the records cannot be read or written now
+   * @throws IOException if a file that is sent does not arrive, or cannot be kept
    */
-  Reply answer(Request request) throws BadInput, StoreFailure {
+  Reply answer(Request request) throws BadInput, StoreFailure, IOException {
     Wording wording = wording(request);
     return switch (request.part(0)) {
       case "" -> list.list(wording);
       case "new" -> request.changes() ? list.start(request, wording) : list.form(wording);
       case "r" -> records.answer(request, wording);
+      case "plates" -> plates.answer(request, wording);
+      case "verify" -> list.verify(wording);
+      case "take-in" -> list.takeIn(request);
       case "window.css" -> resource("text/css; charset=utf-8", "window.css");
       case "window.js" -> resource("text/javascript; charset=utf-8", "window.js");
       case "language" -> language(request);

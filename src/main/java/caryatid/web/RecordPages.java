@@ -8,6 +8,7 @@ import caryatid.web.page.JobStep;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.wording.Wording;
+import java.io.IOException;
 import java.util.Optional;
 
 /** The pages of one record. */
@@ -16,16 +17,18 @@ final class RecordPages {
   private final EntryPage entry;
   private final ShowPage show;
   private final StaticPage stand;
+  private final RecordFiles files;
 
-  RecordPages(Shelf shelf) {
+  RecordPages(Shelf shelf, Uploads uploads) {
     this.shelf = shelf;
     this.entry = new EntryPage(shelf);
     this.show = new ShowPage(shelf);
     this.stand = new StaticPage(shelf);
+    this.files = new RecordFiles(shelf, uploads);
   }
 
   /** Answers a request whose address names a record by its handle. */
-  Reply answer(Request request, Wording wording) throws BadInput, StoreFailure {
+  Reply answer(Request request, Wording wording) throws BadInput, StoreFailure, IOException {
     Optional<String> code = shelf.code(request.part(1));
     if (code.isEmpty()) {
       return Pages.missing(wording);
@@ -40,6 +43,10 @@ final class RecordPages {
       case "record" -> show.timeline(record);
       case "report" -> show.report(record, request.part(3));
       case "answer" -> entry.answerTo(request, record);
+      case "pdf" -> files.report(request, record);
+      case "pack" -> files.pack(record);
+      case "verify" -> files.verify(record);
+      case "compare" -> files.compare(request, record);
       default -> Pages.missing(wording);
     };
   }

@@ -9,6 +9,9 @@ import caryatid.usecase.EntryDraft;
 import caryatid.usecase.ListRecords;
 import caryatid.usecase.StartRecord;
 import caryatid.usecase.SuggestedRows;
+import caryatid.usecase.UnpackRecord;
+import caryatid.usecase.VerifyRecord;
+import caryatid.usecase.file.LocalFiles;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.Frame;
@@ -18,8 +21,11 @@ import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.web.page.RowOffers;
 import caryatid.web.page.TypedForm;
+import caryatid.web.page.UploadMarkup;
+import caryatid.web.page.VerifiedMarkup;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,9 +35,11 @@ final class RecordsPage {
   private static final String CODE = "record-code";
 
   private final Shelf shelf;
+  private final Uploads uploads;
 
-  RecordsPage(Shelf shelf) {
+  RecordsPage(Shelf shelf, Uploads uploads) {
     this.shelf = shelf;
+    this.uploads = uploads;
   }
 
   /** All records. */
@@ -58,7 +66,63 @@ final class RecordsPage {
     }
     content.close("ul");
     content.element("p", shelf.records().folder().toString(), "class", "note");
+    if (!all.isEmpty()) {
+      content
+          .open("p")
+          .element("a", wording.word("Web.verifyAll"), "class", "button", "href", "/verify");
+      content.close("p");
+    }
+    content.element("h2", wording.word("Web.takeIn"));
+    content.add(
+        new UploadMarkup(wording)
+            .form("/take-in", wording.word("Web.takeInDrop"), initials(wording)));
     return Reply.page(200, new Frame(wording).page(wording.word("Web.records"), content));
+  }
+
+  private Markup initials(Wording wording) {
+    Markup field = new Markup().open("div", "class", "field");
+    field.element("label", wording.word("Web.by") + " *", "for", EntryMarkup.BY);
+    field.open(
+        "input",
+        "id",
+        EntryMarkup.BY,
+        "name",
+        EntryMarkup.BY,
+        "type",
+        "text",
+        "class",
+        "short",
+        "autocomplete",
+        "off",
+        "required",
+        "",
+        "value",
+        shelf.initials());
+    return field.close("div");
+  }
+
+  /** Takes a packed record in: all of it, checked, or nothing. */
+  Reply takeIn(Request request) throws BadInput, StoreFailure, IOException {
+    Uploads.Upload zip = uploads.take(request.body(), request.field("name").orElse(""));
+    try {
+      String by = request.field(EntryMarkup.BY).orElse("");
+      String code = UnpackRecord.run(shelf.records(), zip.path(), by, new LocalFiles());
+      shelf.remember(by);
+      return Reply.seeOther(shelf.base(code) + "/" + JobStep.ARRIVING.path());
+    } finally {
+      uploads.remove(zip);
+    }
+  }
+
+  /** Every byte of every record against its sum. */
+  Reply verify(Wording wording) throws BadInput, StoreFailure {
+    Markup content = new Markup();
+    for (ListRecords.Listed record : ListRecords.run(shelf.records())) {
+      content.add(
+          VerifiedMarkup.of(
+              record.code(), VerifyRecord.run(shelf.records(), record.code()), wording));
+    }
+    return Reply.page(200, new Frame(wording).page(wording.word("Web.verifyAll"), content));
   }
 
   /** The form that starts a record. */

@@ -22,7 +22,7 @@ final class ShowPage {
 
   /** The record as the command line shows it. */
   Reply timeline(OpenRecord record) {
-    Markup content = new Markup();
+    Markup content = RecordFiles.actions(record);
     damage(content, record);
     lines(content, RecordText.lines(record.view(), record.wording()));
     return record.page(200, Optional.empty(), record.wording().word("Web.record"), content);
@@ -67,7 +67,7 @@ final class ShowPage {
     }
   }
 
-  private static void lines(Markup content, List<String> lines) {
+  static void lines(Markup content, List<String> lines) {
     content.open("div", "class", "lines");
     lines.forEach(line -> content.element("p", line, "class", isWithin(line) ? "within" : "line"));
     content.close("div");

@@ -31,6 +31,7 @@ public final class Window implements AutoCloseable {
   private final HttpServer server;
   private final Workers workers;
   private final Claim claim;
+  private final Uploads uploads;
   private final Guard guard;
   private final Path startFile;
   private final CountDownLatch end = new CountDownLatch(1);
@@ -53,7 +54,9 @@ public final class Window implements AutoCloseable {
     this.guard = new Guard(server.getAddress().getPort());
     this.workers = new Workers();
     server.setExecutor(workers.executor());
-    server.createContext("/", new Door(guard, new Pages(setting.records(), this::end), setting));
+    this.uploads = new Uploads(setting.home());
+    Pages pages = new Pages(setting.records(), uploads, this::end);
+    server.createContext("/", new Door(guard, pages, setting));
     server.start();
     this.startFile = claim.writeStartFile(guard);
   }
@@ -112,5 +115,6 @@ public final class Window implements AutoCloseable {
     // A second, for the page that says that the window has ended.
     server.stop(1);
     workers.close();
+    uploads.close();
   }
 }

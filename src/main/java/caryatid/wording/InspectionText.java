@@ -7,6 +7,7 @@ import caryatid.recording.model.Inspection.PlateView;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.UnderstoodFact;
 import caryatid.remark.Argument;
+import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
@@ -52,6 +53,36 @@ public final class InspectionText {
     text.lines.add("");
     text.lines.add(wording.word(text.ending(described)));
     return List.copyOf(text.lines);
+  }
+
+  /** What is understood, and how the plates are loaded, each in a line; no plots. */
+  public static List<String> facts(Inspection inspection, Wording wording) {
+    InspectionText text = new InspectionText(inspection, wording);
+    inspection.understood().forEach(text::understood);
+    for (PlateView plate : inspection.plates()) {
+      text.lines.add(text.loaded(plate));
+      plate.massKg().ifPresent(kg -> text.mass("InspectionText.mass", kg));
+    }
+    text.together();
+    return text.lines.stream().filter(line -> !line.isEmpty()).toList();
+  }
+
+  /** What is remarkable about the export, each in a line. */
+  public static List<String> remarks(Inspection inspection, Wording wording) {
+    return new InspectionText(inspection, wording).remarks();
+  }
+
+  /** What is wrong with the export, each in a line. */
+  public static List<String> problems(Inspection inspection, Wording wording) {
+    return inspection.problems().stream().map(wording::sayWithin).toList();
+  }
+
+  /** A question as a page asks it, with its answer to be chosen; a file is not spoken of. */
+  public static String question(Problem question, Wording wording) {
+    String key = "Web.ask." + question.topic().code();
+    return wording.knows(key)
+        ? wording.fill(key, question.arguments())
+        : wording.sayWithin(question);
   }
 
   private String ending(boolean described) {

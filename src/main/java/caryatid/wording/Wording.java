@@ -100,7 +100,7 @@ public final class Wording {
   }
 
   /** Whether a text is kept under a key. */
-  boolean knows(String key) {
+  public boolean knows(String key) {
     return find(key).isPresent();
   }
 

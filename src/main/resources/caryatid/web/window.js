@@ -94,3 +94,65 @@ if (form) {
   upload(form, live, follow(form, live));
   enterGoesOn(form);
 }
+
+// A file is sent as it is, as soon as it is dropped or chosen.
+document.querySelectorAll('form[data-upload]').forEach(form => {
+  const file = form.querySelector('input[type=file]');
+  const busy = form.querySelector('.busy');
+  const place = form.querySelector('.drop');
+  let sending;
+
+  const show = page => {
+    const main = new DOMParser().parseFromString(page, 'text/html').getElementById('main');
+    const fault = main ? main.querySelector('.fault') : document.createTextNode(page);
+    form.querySelectorAll('.fault').forEach(old => old.remove());
+    form.prepend(fault || main);
+  };
+  const send = async chosen => {
+    const about = new URLSearchParams(new FormData(form));
+    about.set('name', chosen.name);
+    sending = new AbortController();
+    busy.hidden = false;
+    try {
+      const answer = await fetch(form.getAttribute('action') + '?' + about, {
+        method: 'POST',
+        headers: {'Content-Type': 'application/octet-stream'},
+        body: chosen,
+        signal: sending.signal
+      });
+      if (answer.redirected) {
+        location.assign(answer.url);
+      } else {
+        show(await answer.text());
+      }
+    } catch (e) {
+      if (e.name !== 'AbortError') {
+        show(e.message);
+      }
+    } finally {
+      busy.hidden = true;
+      file.value = '';
+    }
+  };
+  const start = chosen => {
+    if (chosen && form.reportValidity()) {
+      send(chosen);
+    }
+  };
+
+  file.addEventListener('change', () => start(file.files[0]));
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    start(file.files[0]);
+  });
+  busy.querySelector('button').addEventListener('click', () => sending.abort());
+  place.addEventListener('dragover', event => event.preventDefault());
+  place.addEventListener('drop', event => {
+    event.preventDefault();
+    const dropped = event.dataTransfer;
+    if (dropped.files.length > 0) {
+      file.files = dropped.files;
+      start(dropped.files[0]);
+    }
+  });
+});

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -71,6 +72,15 @@ final class Chromium implements AutoCloseable {
     }
   }
 
+  /** Chooses a file where the page asks for one, and waits for what becomes of it. */
+  void choose(Path file) {
+    driver.findElement(By.id("file")).sendKeys(file.toAbsolutePath().toString());
+    String seen = "h2 + .facts, .upload .fault";
+    for (int i = 0; i < 200 && driver.findElements(By.cssSelector(seen)).isEmpty(); i++) {
+      sleep();
+    }
+  }
+
   private static void sleep() {
     try {
       Thread.sleep(20);
@@ -98,7 +108,7 @@ final class Chromium implements AutoCloseable {
     return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(LogEntry::getMessage)
         .map(ASKED::matcher)
-        .filter(java.util.regex.Matcher::find)
+        .filter(Matcher::find)
         .map(found -> found.group(1))
         .toList();
   }

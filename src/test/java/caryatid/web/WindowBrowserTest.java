@@ -75,6 +75,42 @@ class WindowBrowserTest {
     return browser.driver().findElement(By.id("main")).getText();
   }
 
+  /** An export is chosen, its questions answered, and the plate is known from then on. */
+  @Test
+  void aPlateIsLearntFromAnExport() throws Exception {
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      browser.driver().get(window.origin() + "/plates");
+      browser.choose(Path.of("sample-recordings/k7/shoe.csv"));
+      assertThat(text(browser)).contains("What was understood", "shoe.csv");
+      assertThat(browser.barriers()).isEmpty();
+      Keyboard keyboard = new Keyboard(browser.driver());
+      keyboard.choose("answer-1", "+x").choose("answer-2", "+y").choose("answer-3", "+z");
+      keyboard.follow("main button.strong");
+      assertThat(browser.barriers()).isEmpty();
+      keyboard.type("plate-name", "Fitting room").send();
+      assertThat(text(browser)).contains("Every export with these 4 columns is understood");
+      assertThat(browser.complaints()).isEmpty();
+      assertThat(browser.asked())
+          .isNotEmpty()
+          .allMatch(url -> url.startsWith(window.origin()) || url.matches("(file|data|chrome):.*"));
+    }
+  }
+
+  /** What is no packed record is refused where it was dropped. */
+  @Test
+  void aRefusalOfAFileStandsWhereItWasChosen() throws Exception {
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      new Keyboard(browser.driver()).type("by-initials", "AB");
+      browser.choose(Path.of("sample-recordings/k7/shoe.csv"));
+      assertThat(browser.driver().findElements(By.cssSelector(".upload .fault"))).hasSize(1);
+      assertThat(browser.driver().findElement(By.cssSelector(".busy")).isDisplayed()).isFalse();
+    }
+  }
+
   /** Validation by an independent program, axe-core, on each page in both schemes of colours. */
   @Test
   void theCheckForAccessFindsNothingOnAnyPage() throws Exception {
@@ -118,7 +154,8 @@ class WindowBrowserTest {
     String base = window.start("K7-right", "right");
     List<String> pages =
         new java.util.ArrayList<>(STEPS.stream().map(step -> base + "/" + step).toList());
-    pages.addAll(List.of("/", "/new", "/end"));
+    pages.addAll(
+        List.of("/", "/new", "/end", "/plates", "/verify", base + "/compare", base + "/verify"));
     return pages;
   }
 }

@@ -1,0 +1,164 @@
+package caryatid.web;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.clinic.KnownPlate;
+import caryatid.recording.model.NamedBytes;
+import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.inspect.PlateDraft;
+import caryatid.web.page.Frame;
+import caryatid.web.page.Markup;
+import caryatid.web.page.PlateMarkup;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.web.page.UploadMarkup;
+import caryatid.wording.Wording;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+
+/** What the clinic knows of its plates, and how it learns of another one from an export. */
+final class PlatesPage {
+  private static final String BASE = "/plates";
+
+  private final Shelf shelf;
+  private final Uploads uploads;
+  private final Map<String, String> answered = new ConcurrentHashMap<>();
+
+  PlatesPage(Shelf shelf, Uploads uploads) {
+    this.shelf = shelf;
+    this.uploads = uploads;
+  }
+
+  /** Answers a request about plates. */
+  Reply answer(Request request, Wording wording) throws BadInput, StoreFailure, IOException {
+    if (request.part(1).isEmpty()) {
+      return list(wording);
+    }
+    if (request.part(1).equals("file") && request.changes()) {
+      return Reply.seeOther(address(uploads.take(request.body(), name(request))));
+    }
+    Optional<Uploads.Upload> upload = uploads.find(request.part(1));
+    return upload.isPresent() ? about(upload.get(), request, wording) : Pages.missing(wording);
+  }
+
+  private static String name(Request request) {
+    return request.field("name").orElse("export");
+  }
+
+  private static String address(Uploads.Upload upload) {
+    return BASE + "/" + upload.handle();
+  }
+
+  private Reply list(Wording wording) throws BadInput {
+    Markup content = new Markup();
+    content.add(
+        new UploadMarkup(wording)
+            .form(BASE + "/file", wording.word("Web.plateDrop"), new Markup()));
+    List<KnownPlate> known = RememberedPlates.all(shelf.records());
+    content.element("h2", wording.word("Web.platesKnown"));
+    if (known.isEmpty()) {
+      content.element("p", wording.word("Web.platesNone"));
+    }
+    content.open("ul", "class", "facts");
+    known.forEach(plate -> content.element("li", line(plate)));
+    content.close("ul");
+    return page(200, wording, content);
+  }
+
+  private static String line(KnownPlate plate) {
+    return plate.name() + ": " + String.join(", ", plate.columns());
+  }
+
+  private static Reply page(int status, Wording wording, Markup content) {
+    return Reply.page(status, new Frame(wording).page(wording.word("Web.plates"), content));
+  }
+
+  private Reply about(Uploads.Upload upload, Request request, Wording wording)
+      throws BadInput, StoreFailure {
+    return switch (request.changes() ? request.part(2) + "!" : request.part(2)) {
+      case "" -> show(200, upload, wording, List.of());
+      case "plate.yaml" ->
+          Reply.download(
+              "plate.yaml",
+              "application/octet-stream",
+              draft(upload, wording).text().getBytes(UTF_8));
+      case "!" -> next(upload, draft(upload, wording).answered(answers(request)), wording);
+      case "text!" -> next(upload, request.field("plate-text").orElse(""), wording);
+      case "keep!" -> keep(upload, request, wording);
+      default -> Pages.missing(wording);
+    };
+  }
+
+  private static List<String> answers(Request request) {
+    return IntStream.rangeClosed(1, request.fields().size())
+        .mapToObj(number -> request.field("answer-" + number).orElse(""))
+        .toList();
+  }
+
+  private Reply show(int status, Uploads.Upload upload, Wording wording, List<String> faults)
+      throws BadInput {
+    Markup content = new Markup().element("p", upload.name(), "class", "note");
+    content.add(new PlateMarkup(wording, address(upload)).page(draft(upload, wording), faults));
+    return page(status, wording, content);
+  }
+
+  private PlateDraft draft(Uploads.Upload upload, Wording wording) throws BadInput {
+    return PlateDraft.of(
+        bytes(upload), Optional.ofNullable(answered.get(upload.handle())), wording);
+  }
+
+  /** What the text says now is understood, or it stays as it was. */
+  private Reply next(Uploads.Upload upload, String text, Wording wording) throws BadInput {
+    try {
+      PlateDraft.of(bytes(upload), Optional.of(text), wording);
+    } catch (BadInput e) {
+      return show(422, upload, wording, said(e, wording));
+    }
+    answered.put(upload.handle(), text);
+    return Reply.seeOther(address(upload));
+  }
+
+  private static List<String> said(BadInput refused, Wording wording) {
+    return refused.problems().stream().map((Problem problem) -> wording.say(problem)).toList();
+  }
+
+  private Reply keep(Uploads.Upload upload, Request request, Wording wording)
+      throws BadInput, StoreFailure {
+    try {
+      NamedBytes finished = draft(upload, wording).finished(request.field("plate-name").orElse(""));
+      int columns =
+          RememberedPlates.remember(
+              shelf.records(), bytes(upload), finished, request.field("plate-replace").isPresent());
+      Markup said = new Markup();
+      said.element(
+          "p", wording.fill("Web.plateKept", Argument.count(columns)), "class", "kept-now");
+      return page(200, wording, said);
+    } catch (BadInput e) {
+      return show(422, upload, wording, said(e, wording));
+    }
+  }
+
+  private static NamedBytes bytes(Uploads.Upload upload) {
+    return new NamedBytes() {
+      @Override
+      public String name() {
+        return upload.name();
+      }
+
+      @Override
+      public InputStream open() throws IOException {
+        return Files.newInputStream(upload.path());
+      }
+    };
+  }
+}

@@ -1,0 +1,131 @@
+package caryatid.web;
+
+import caryatid.remark.BadInput;
+import caryatid.remark.Problem;
+import caryatid.remark.StoreFailure;
+import caryatid.report.pages.Paper;
+import caryatid.usecase.CompareStates;
+import caryatid.usecase.PackRecord;
+import caryatid.usecase.RecordReport;
+import caryatid.usecase.VerifyRecord;
+import caryatid.usecase.file.LocalFiles;
+import caryatid.usecase.file.Output;
+import caryatid.web.page.Markup;
+import caryatid.web.page.Reply;
+import caryatid.web.page.Request;
+import caryatid.web.page.VerifiedMarkup;
+import caryatid.wording.ComparisonText;
+import caryatid.wording.RecordText;
+import caryatid.wording.Wording;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A record's report and its packed file to be saved, its check, and two of its states compared. */
+final class RecordFiles {
+  private static final LocalFiles FILES = new LocalFiles();
+
+  private final Shelf shelf;
+  private final Uploads uploads;
+
+  RecordFiles(Shelf shelf, Uploads uploads) {
+    this.shelf = shelf;
+    this.uploads = uploads;
+  }
+
+  /** What can be done with a record as it is. */
+  static Markup actions(OpenRecord record) {
+    Wording wording = record.wording();
+    Markup out = new Markup().open("ul", "class", "actions");
+    action(out, record.base() + "/pdf?paper=a4", wording.word("Web.reportA4"));
+    action(out, record.base() + "/pdf?paper=letter", wording.word("Web.reportLetter"));
+    action(out, record.base() + "/pack", wording.word("Web.pack"));
+    action(out, record.base() + "/verify", wording.word("Web.verify"));
+    action(out, record.base() + "/compare", wording.word("Web.compare"));
+    return out.close("ul");
+  }
+
+  private static void action(Markup out, String address, String words) {
+    out.open("li").element("a", words, "class", "button", "href", address).close("li");
+  }
+
+  /** The report of the record, as a file to be saved. */
+  Reply report(Request request, OpenRecord record) throws BadInput, StoreFailure, IOException {
+    boolean letter = request.field("paper").equals(Optional.of("letter"));
+    Path made = uploads.free();
+    try {
+      RecordReport.write(
+          shelf.records(),
+          record.code(),
+          record.wording(),
+          letter ? Paper.LETTER : Paper.A4,
+          new Output(made, false),
+          FILES);
+      return Reply.download(record.code() + ".pdf", "application/pdf", Files.readAllBytes(made));
+    } finally {
+      Files.deleteIfExists(made);
+    }
+  }
+
+  /** The packed record, as a file to be saved. */
+  Reply pack(OpenRecord record) throws BadInput, StoreFailure, IOException {
+    Path made = uploads.free();
+    try {
+      PackRecord.run(shelf.records(), record.code(), made, record.wording(), FILES);
+      return Reply.download(record.code() + ".zip", "application/zip", Files.readAllBytes(made));
+    } finally {
+      Files.deleteIfExists(made);
+    }
+  }
+
+  /** Every byte against its sum. */
+  Reply verify(OpenRecord record) throws BadInput, StoreFailure {
+    Markup content =
+        VerifiedMarkup.of(
+            record.code(), VerifyRecord.run(shelf.records(), record.code()), record.wording());
+    return record.page(200, Optional.empty(), record.wording().word("Web.verify"), content);
+  }
+
+  /** What differs between two states, each as it was after an entry. */
+  Reply compare(Request request, OpenRecord record) throws BadInput {
+    Optional<Integer> from = number(request, "from");
+    Optional<Integer> to = number(request, "to");
+    Markup content = choice(record, from, to);
+    if (from.isPresent() && to.isPresent()) {
+      CompareStates.Compared compared =
+          CompareStates.run(shelf.records(), record.code(), from.get(), to.get());
+      Wording wording = record.wording();
+      List<String> lines = new ArrayList<>(RecordText.remarks(compared.lost(), wording));
+      lines.addAll(ComparisonText.lines(compared.comparison(), wording));
+      compared.damage().stream().map((Problem p) -> wording.say(p)).forEach(lines::add);
+      ShowPage.lines(content, lines);
+    }
+    return record.page(200, Optional.empty(), record.wording().word("Web.compare"), content);
+  }
+
+  private static Optional<Integer> number(Request request, String name) {
+    return request.field(name).filter(text -> text.matches("\\d{1,6}")).map(Integer::valueOf);
+  }
+
+  private static Markup choice(OpenRecord record, Optional<Integer> from, Optional<Integer> to) {
+    Wording wording = record.wording();
+    Markup out = new Markup().open("form", "action", record.base() + "/compare", "class", "entry");
+    entries(out, record, "from", wording.word("Web.compareFrom"), from.orElse(1));
+    entries(out, record, "to", wording.word("Web.compareTo"), to.orElse(record.head().newest()));
+    return out.element("button", wording.word("Web.compare")).close("form");
+  }
+
+  private static void entries(
+      Markup out, OpenRecord record, String name, String label, int chosen) {
+    out.open("div", "class", "field").element("label", label, "for", name);
+    out.open("select", "id", name, "name", name);
+    for (int i = 1; i <= record.head().newest(); i++) {
+      String number = Integer.toString(i);
+      out.element("option", number, "value", number, i == chosen ? "selected" : "", "");
+    }
+    out.close("select").close("div");
+  }
+}

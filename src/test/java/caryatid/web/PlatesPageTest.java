@@ -1,0 +1,166 @@
+package caryatid.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.clinic.KnownPlate;
+import caryatid.usecase.RememberedPlates;
+import java.net.URLEncoder;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlatesPageTest {
+  /** Columns Time, Fz, CoPx and CoPy with their units; which way the axes point is not in it. */
+  private static final Path EXPORT = Path.of("sample-recordings/k7/shoe.csv");
+
+  @TempDir Path folder;
+  private OpenWindow window;
+
+  @BeforeEach
+  void open() throws Exception {
+    window = new OpenWindow(folder);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  @Test
+  void whatIsUnderstoodIsShownWithItsEvidenceAndWhatIsNotIsAsked() throws Exception {
+    String page = window.page(upload("shoe.csv"));
+    assertThat(page)
+        .contains("What was understood", "cells are parted by commas (concluded:", "shoe.csv")
+        .contains("Which of the export's axes point to the person's right, forward and up?")
+        .contains("<option value=\"+x\">+x</option>")
+        .doesNotContain("Nothing is left to be answered");
+  }
+
+  @Test
+  void theAnswersMakeADescriptionThatIsUsedWhenItsColumnsAreMetAgain() throws Exception {
+    String address = upload("shoe.csv");
+    assertThat(answer(address, "+x", "+y", "+z").statusCode()).isEqualTo(303);
+    assertThat(window.page(address)).contains("Nothing is left to be answered");
+    HttpResponse<String> kept = window.send(address + "/keep", "plate-name", "Fitting room");
+    assertThat(kept.body()).contains("Every export with these 4 columns is understood");
+    List<KnownPlate> known = RememberedPlates.all(OpenWindow.setting(folder).records());
+    assertThat(known).hasSize(1);
+    assertThat(known.get(0).columns()).containsExactly("Time", "Fz", "CoPx", "CoPy");
+    assertThat(known.get(0).description())
+        .contains("name: Fitting room", "axes: {right: +x, anterior: +y, up: +z}")
+        .doesNotContain("unknown");
+    assertThat(window.page("/plates")).contains("Fitting room.yaml: Time, Fz, CoPx, CoPy");
+  }
+
+  @Test
+  void anAnswerThatCannotBeIsToldAndTheOthersAreAskedAgain() throws Exception {
+    String address = upload("shoe.csv");
+    HttpResponse<String> refused = answer(address, "+x", "-x", "+z");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("class=\"fault\"", "plate.yaml line", "name=\"answer-1\"");
+    assertThat(answer(address, "+x", "up: {", "+z").statusCode()).isEqualTo(422);
+    assertThat(answer(address, "+x", "", "+z").statusCode()).isEqualTo(422);
+  }
+
+  @Test
+  void anotherDescriptionForTheSameColumnsReplacesTheFirstOnlyWhenAsked() throws Exception {
+    for (String up : List.of("+z", "-z")) {
+      String address = upload("shoe.csv");
+      answer(address, up.equals("+z") ? "+x" : "-x", "+y", up);
+      HttpResponse<String> kept = window.send(address + "/keep", "plate-name", "Room " + up);
+      assertThat(kept.statusCode()).isEqualTo(up.equals("+z") ? 200 : 422);
+      if (kept.statusCode() == 422) {
+        assertThat(
+                window
+                    .send(address + "/keep", "plate-name", "Room", "plate-replace", "yes")
+                    .statusCode())
+            .isEqualTo(200);
+      }
+    }
+  }
+
+  @Test
+  void theDescriptionCanBeWrittenByHandAndSaved() throws Exception {
+    String address = upload("shoe.csv");
+    String text = Files.readString(Path.of("sample-recordings/k7/plate-pressure.yaml"));
+    assertThat(window.send(address + "/text", "plate-text", text).statusCode()).isEqualTo(303);
+    assertThat(window.page(address)).contains("Nothing is left to be answered");
+    HttpResponse<String> saved = window.ask(window.own(address + "/plate.yaml"));
+    assertThat(saved.headers().firstValue("Content-Disposition"))
+        .contains("attachment; filename=\"plate.yaml\"");
+    assertThat(saved.body()).contains("measuring-lines:");
+    assertThat(window.send(address + "/text", "plate-text", "no: [").statusCode()).isEqualTo(422);
+  }
+
+  @Test
+  void whatIsNoExportIsSaidToBeNone() throws Exception {
+    Path picture = Files.write(folder.resolve("picture.png"), new byte[] {(byte) 0x89, 'P', 0, 1});
+    String page = window.page(send(picture, "picture.png"));
+    assertThat(page).contains("picture.png").contains("class=\"facts fault\"");
+  }
+
+  @Test
+  void theNameOfAFileNeverBecomesAPath() throws Exception {
+    for (String name : List.of("../../../evil.csv", "C:\\evil.csv", "/etc/evil.csv")) {
+      String page = window.page(upload(name));
+      assertThat(page).contains(">evil.csv</p>").doesNotContain("etc/evil", "../");
+    }
+    try (Stream<Path> files = Files.walk(folder)) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .noneMatch(n -> n.contains("evil"));
+    }
+  }
+
+  @Test
+  void atMostFourFilesAreKeptAndNoneAfterTheWindowEnds() throws Exception {
+    String first = upload("1.csv");
+    for (int i = 0; i < 4; i++) {
+      upload("more.csv");
+    }
+    assertThat(window.ask(window.own(first)).statusCode()).isEqualTo(404);
+    assertThat(files()).isEqualTo(4);
+    window.close();
+    assertThat(files()).isZero();
+  }
+
+  private long files() throws Exception {
+    try (Stream<Path> files = Files.walk(folder.resolve("home"))) {
+      return files.filter(f -> f.getFileName().toString().matches("[0-9a-f]{16}")).count();
+    }
+  }
+
+  private HttpResponse<String> answer(String address, String... answers) throws Exception {
+    String[] fields = new String[answers.length * 2];
+    for (int i = 0; i < answers.length; i++) {
+      fields[2 * i] = "answer-" + (i + 1);
+      fields[2 * i + 1] = answers[i];
+    }
+    return window.send(address, fields);
+  }
+
+  private String upload(String name) throws Exception {
+    return send(EXPORT, name);
+  }
+
+  private String send(Path file, String name) throws Exception {
+    String query = "?name=" + URLEncoder.encode(name, StandardCharsets.UTF_8);
+    return window
+        .ask(
+            window
+                .own("/plates/file" + query)
+                .header("Origin", window.origin())
+                .header("Content-Type", "application/octet-stream")
+                .POST(HttpRequest.BodyPublishers.ofFile(file)))
+        .headers()
+        .firstValue("Location")
+        .orElseThrow();
+  }
+}

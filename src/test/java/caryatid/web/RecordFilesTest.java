@@ -1,0 +1,113 @@
+package caryatid.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RecordFilesTest {
+  @TempDir Path folder;
+  private OpenWindow window;
+
+  @BeforeEach
+  void open() throws Exception {
+    window = new OpenWindow(folder);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  @Test
+  void aPackedRecordIsTakenInElsewhereAndIsTheSame() throws Exception {
+    String base = window.start("K7-right", "right");
+    Path zip = Files.write(folder.resolve("packed"), bytes(base + "/pack", "K7-right.zip"));
+    try (OpenWindow other = new OpenWindow(folder.resolve("elsewhere"))) {
+      HttpResponse<String> taken = takeIn(other, zip);
+      assertThat(taken.statusCode()).as(taken.body()).isEqualTo(303);
+      String there = taken.headers().firstValue("Location").orElseThrow();
+      assertThat(other.page(there)).contains("K7-right", "kept up to entry 1");
+      assertThat(takeIn(other, zip).statusCode()).isEqualTo(422);
+      assertThat(other.page("/verify")).contains("K7-right: in good order");
+    }
+  }
+
+  @Test
+  void whatIsNoPackedRecordIsRefusedAndNothingIsLeft() throws Exception {
+    Path none = Files.writeString(folder.resolve("none"), "no zip");
+    HttpResponse<String> refused = takeIn(window, none);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("class=\"fault\"");
+    assertThat(window.page("/")).contains("There are no records yet.");
+  }
+
+  @Test
+  void theReportIsMadeOnBothPapers() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(new String(bytes(base + "/pdf?paper=a4", "K7-right.pdf"), 0, 5)).isEqualTo("%PDF-");
+    assertThat(new String(bytes(base + "/pdf?paper=letter", "K7-right.pdf"), 0, 5))
+        .isEqualTo("%PDF-");
+    try (Stream<Path> left = Files.walk(folder.resolve("home"))) {
+      assertThat(left.filter(f -> f.getFileName().toString().matches("[0-9a-f]{16}"))).isEmpty();
+    }
+  }
+
+  @Test
+  void aDamagedRecordIsNamedAndTheOthersAreInGoodOrder() throws Exception {
+    window.start("K7-right", "right");
+    window.start("M4-left", "left");
+    try (Stream<Path> files = Files.walk(folder.resolve("records"))) {
+      Path entry =
+          files
+              .filter(f -> f.toString().contains("M4-left") && f.toString().endsWith(".json"))
+              .filter(f -> f.toString().contains("content"))
+              .findFirst()
+              .orElseThrow();
+      Files.writeString(entry, Files.readString(entry).replace("left", "lift"));
+    }
+    assertThat(window.page("/verify")).contains("K7-right: in good order", "class=\"fault\"");
+  }
+
+  @Test
+  void twoStatesAreCompared() throws Exception {
+    String base = window.start("K7-right", "right");
+    window.send(
+        base + "/closing",
+        "record-head",
+        OpenWindow.head(window.page(base + "/closing")),
+        "skin",
+        "no marks",
+        "by-initials",
+        "AB");
+    assertThat(window.page(base + "/compare?from=1&to=2")).contains("no marks");
+    assertThat(window.ask(window.own(base + "/compare?from=1&to=9")).statusCode()).isEqualTo(422);
+    assertThat(window.page(base + "/record")).contains("Report (PDF, A4)", "Pack (zip)");
+  }
+
+  private byte[] bytes(String path, String name) throws Exception {
+    HttpResponse<byte[]> reply =
+        HttpClient.newHttpClient()
+            .send(window.own(path).build(), HttpResponse.BodyHandlers.ofByteArray());
+    assertThat(reply.headers().firstValue("Content-Disposition"))
+        .contains("attachment; filename=\"" + name + "\"");
+    return reply.body();
+  }
+
+  private static HttpResponse<String> takeIn(OpenWindow window, Path zip) throws Exception {
+    return window.ask(
+        window
+            .own("/take-in?name=packed.zip&by-initials=AB")
+            .header("Origin", window.origin())
+            .header("Content-Type", "application/octet-stream")
+            .POST(HttpRequest.BodyPublishers.ofFile(zip)));
+  }
+}

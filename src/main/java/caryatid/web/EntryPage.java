@@ -6,12 +6,14 @@ import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Form;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.EntryDraft;
 import caryatid.usecase.ExtendRecord;
 import caryatid.usecase.RememberedParts;
 import caryatid.usecase.SuggestedRows;
+import caryatid.usecase.stand.FormDraft;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
@@ -30,6 +32,9 @@ import java.util.Optional;
 /** The steps that add an entry: the form of its kind, kept by the same use case as elsewhere. */
 final class EntryPage {
   private static final String KIND = "entry-kind";
+  private static final String OWN_WORDS = ".text";
+  private static final String PART = "part";
+  private static final String DISCARD = "discard";
 
   private final Shelf shelf;
 
@@ -42,10 +47,9 @@ final class EntryPage {
    *
    * @param typed what was typed
    * @param faults what is wrong
+   * @param questions what is asked
    */
-  record Again(TypedForm typed, FieldFaults faults) {
-    static final Again FRESH = new Again(new TypedForm(Map.of()), FieldFaults.NONE);
-  }
+  record Again(TypedForm typed, FieldFaults faults, List<Question> questions) {}
 
   /** The page of a step, or, when its form was sent, what became of it. */
   Reply answer(Request request, OpenRecord record, JobStep step) throws BadInput, StoreFailure {
@@ -54,9 +58,15 @@ final class EntryPage {
     }
     Markup content = new Markup();
     for (EntryKind kind : step.kinds()) {
-      section(content, record, step, kind, Again.FRESH);
+      section(content, record, step, kind, drafted(record, kind));
     }
     return record.page(200, step, content);
+  }
+
+  /** What was typed before and is not kept yet. */
+  Again drafted(OpenRecord record, EntryKind kind) throws BadInput, StoreFailure {
+    return new Again(
+        new TypedForm(shelf.draft(record.code(), kind).fields()), FieldFaults.NONE, List.of());
   }
 
   private void section(Markup content, OpenRecord record, JobStep step, EntryKind kind, Again again)
@@ -88,9 +98,32 @@ final class EntryPage {
     EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), shelf.initials());
     Markup content = form.begin(record.address(step), record.head().digest());
     content.open("input", "type", "hidden", "name", KIND, "value", kind.key());
+    drafted(content, again, wording);
     form.fields(content, EntryForms.of(kind), offers(record, kind));
+    again.questions().forEach(question -> asked(content, question, wording));
     form.end(content, wording.word("Web.keep"));
     return content;
+  }
+
+  /** That what stands in the form was typed before; the way to begin anew. */
+  private static void drafted(Markup content, Again again, Wording wording) {
+    if (again.faults().isEmpty() && again.typed().texts().containsKey(EntryMarkup.HEAD)) {
+      content.open("p", "class", "kept-now drafted").text(wording.word("Web.drafted") + " ");
+      content.element("button", wording.word("Web.discard"), "name", DISCARD, "value", "yes");
+      content.close("p");
+    }
+  }
+
+  /** A name that is nearly a known one may be meant as it is: then it is taken as plain words. */
+  private static void asked(Markup content, Question question, Wording wording) {
+    if (question.answer().endsWith(OWN_WORDS)) {
+      String says = question.line().substring(question.line().indexOf('=') + 1);
+      String id = "so-" + question.answer();
+      content.open("div", "class", "field check");
+      content.open("input", "type", "checkbox", "id", id, "name", question.answer(), "value", says);
+      content.element("label", wording.word("Web.isSo") + ": " + says, "for", id);
+      content.close("div");
+    }
   }
 
   private RowOffers offers(OpenRecord record, EntryKind kind) throws BadInput {
@@ -110,17 +143,30 @@ final class EntryPage {
             .filter(EntryKind::isAdded)
             .orElse(step.kinds().get(0));
     TypedForm typed = TypedForm.of(request);
+    FormDraft drafted = shelf.draft(record.code(), kind);
+    if (request.field(PART).isPresent()) {
+      // One that arrives after its form was kept would be offered again.
+      if (request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
+        drafted.type(typed.texts());
+      }
+      return Reply.part(new Markup().text(record.wording().word("Web.draftSaved")));
+    }
+    if (request.field(DISCARD).isPresent()) {
+      drafted.clear();
+      return Reply.seeOther(record.address(step));
+    }
     if (!request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
-      return again(record, step, kind, new Again(typed, changed(record)));
+      return again(record, step, kind, new Again(typed, changed(record), List.of()));
     }
     try {
       EntryDraft draft = draft(request, record, kind, typed);
       AddedEntry added = ExtendRecord.run(shelf.records(), record.code(), draft);
       shelf.remember(draft.by());
+      drafted.clear();
       return kept(record, step, added, draft);
     } catch (BadInput e) {
       FieldFaults faults = FieldFaults.of(EntryForms.of(kind), e.problems(), record.wording());
-      return again(record, step, kind, new Again(typed, faults));
+      return again(record, step, kind, new Again(typed, faults, e.questions()));
     }
   }
 
@@ -190,7 +236,7 @@ final class EntryPage {
             record,
             JobStep.CLOSING,
             EntryKind.ACCEPTED,
-            new Again(new TypedForm(texts), FieldFaults.NONE)));
+            new Again(new TypedForm(texts), FieldFaults.NONE, List.of())));
     return record.page(200, Optional.empty(), record.wording().word("Web.answer"), content);
   }
 }

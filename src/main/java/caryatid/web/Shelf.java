@@ -1,7 +1,9 @@
 package caryatid.web;
 
+import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
+import caryatid.usecase.stand.FormDraft;
 import caryatid.usecase.stand.StandDraft;
 import java.security.SecureRandom;
 import java.util.HexFormat;
@@ -19,6 +21,7 @@ final class Shelf {
   private final Records records;
   private final Map<String, String> handles = new ConcurrentHashMap<>();
   private final Map<String, String> codes = new ConcurrentHashMap<>();
+  private final Map<String, FormDraft> forms = new ConcurrentHashMap<>();
   private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
   private final SecureRandom random = new SecureRandom();
   private volatile String initials = "";
@@ -53,6 +56,12 @@ final class Shelf {
   StandDraft draft(String code) throws BadInput {
     StandDraft made = StandDraft.of(records, code);
     return Optional.ofNullable(drafts.putIfAbsent(code, made)).orElse(made);
+  }
+
+  /** The draft of a form of a record: one for all pages as well. */
+  FormDraft draft(String code, EntryKind kind) throws BadInput {
+    FormDraft made = FormDraft.of(records, code, kind);
+    return Optional.ofNullable(forms.putIfAbsent(code + "/" + kind.key(), made)).orElse(made);
   }
 
   /** The initials that were typed last, to be offered again. */

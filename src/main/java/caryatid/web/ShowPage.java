@@ -1,6 +1,8 @@
 package caryatid.web;
 
+import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.usecase.ShowRecord;
 import caryatid.usecase.stand.KeptReport;
 import caryatid.views.SinceVisit;
@@ -40,7 +42,7 @@ final class ShowPage {
   }
 
   /** What is new since the last visit, and what has changed since then is asked. */
-  Reply arriving(OpenRecord record) throws BadInput {
+  Reply arriving(OpenRecord record) throws BadInput, StoreFailure {
     Markup content = new Markup();
     damage(content, record);
     if (record.view().notShown().isEmpty()) {
@@ -52,10 +54,9 @@ final class ShowPage {
         content.element("p", record.wording().word("Web.firstVisit"));
       }
     }
-    content.add(
-        new EntryPage(shelf)
-            .form(
-                record, JobStep.ARRIVING, JobStep.ARRIVING.kinds().get(0), EntryPage.Again.FRESH));
+    EntryPage entry = new EntryPage(shelf);
+    EntryKind kind = JobStep.ARRIVING.kinds().get(0);
+    content.add(entry.form(record, JobStep.ARRIVING, kind, entry.drafted(record, kind)));
     return record.page(200, JobStep.ARRIVING, content);
   }
 

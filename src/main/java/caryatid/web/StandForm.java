@@ -9,12 +9,15 @@ import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.JobStep;
+import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
 import caryatid.web.page.SheetMarkup;
 import caryatid.web.page.SheetMarkup.StandFormValues;
 import caryatid.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The form around a drafted stand: its sheet on the left, stands and result beside it. */
 final class StandForm {
@@ -47,6 +50,16 @@ final class StandForm {
             plate,
             work.isOfBothSides(),
             work.hasProstheticKnee());
+    Markup out = begin();
+    out.open("section", "class", "sheet").element("h2", "1 " + wording.word("Web.landmarks"));
+    sheet(out, values);
+    by(out, typed);
+    out.close("section").open("div", "id", "live", "class", "live").add(live).close("div");
+    return out.close("form");
+  }
+
+  /** The first button is the one that Enter presses where the script does not run. */
+  private Markup begin() {
     Markup out = new Markup();
     out.open(
         "form",
@@ -54,23 +67,27 @@ final class StandForm {
         "post",
         "action",
         record.address(JobStep.STATIC),
-        "autocomplete",
-        "off",
         "id",
         "stand",
         "class",
-        "stand");
+        "stand",
+        "autocomplete",
+        "off");
     out.open("input", "type", "hidden", "name", EntryMarkup.HEAD, "value", record.head().digest());
     out.open("button", "name", "action", "value", "type", "class", "hidden", "tabindex", "-1");
-    out.text(wording.word("Web.refresh")).close("button");
-    out.open("section", "class", "sheet").element("h2", "1 " + wording.word("Web.landmarks"));
-    folded(out, "ready", typed.containsKey(StandFields.WORN), SheetMarkup.stance(wording, values));
+    return out.text(wording.word("Web.refresh")).close("button");
+  }
+
+  private void sheet(Markup out, StandFormValues values) {
+    Map<String, String> typed = values.typed();
+    out.add(SheetMarkup.change(wording, values));
+    boolean worn = typed.containsKey(StandFields.WORN);
+    folded(out, "ready", worn(typed), worn, SheetMarkup.stance(wording, values));
+    out.open("div", "id", "leg", "class", "leg");
+    out.drawing(LegDrawing.svg(typed, wording)).close("div");
     out.add(SheetMarkup.landmarks(wording, values));
     boolean targets = StandFields.isTyped(typed, StandFields.TARGET);
-    folded(out, "targets", targets, SheetMarkup.targets(wording, values));
-    by(out, typed);
-    out.close("section").open("div", "id", "live", "class", "live").add(live).close("div");
-    return out.close("form");
+    folded(out, "targets", "", targets, SheetMarkup.targets(wording, values));
   }
 
   /** What was typed; before anything was, what stays from the stand before: all but the marks. */
@@ -94,9 +111,19 @@ final class StandForm {
         && (name.endsWith(".forward") || name.endsWith(".rightward") || name.endsWith(".up"));
   }
 
-  private void folded(Markup out, String what, boolean filled, Markup fields) {
+  /** What is folded is told in short, so that nobody overlooks what stays from state to state. */
+  private static String worn(Map<String, String> typed) {
+    return Stream.of(StandFields.WORN, StandFields.HEEL)
+        .filter(typed::containsKey)
+        .map(typed::get)
+        .collect(Collectors.joining(", ", ": ", " mm"));
+  }
+
+  private void folded(Markup out, String what, String told, boolean filled, Markup fields) {
     out.open("details", filled ? "" : "open", "", "class", "fold");
-    out.element("summary", wording.word("Web." + what)).add(fields).close("details");
+    out.element("summary", wording.word("Web." + what) + (filled ? told : ""))
+        .add(fields)
+        .close("details");
   }
 
   private void by(Markup out, Map<String, String> typed) {

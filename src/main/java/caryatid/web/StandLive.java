@@ -104,10 +104,12 @@ final class StandLive {
     }
     if (found.checked().isPresent()) {
       var checked = found.checked().get();
-      out.add(ResultMarkup.of(checked.result(), DraftedStand.strips(checked, wording), wording));
+      out.add(ResultMarkup.sentences(checked.result(), wording));
       out.open("p", "class", "actions");
       action("keep", wording.fill("Web.keepState", Argument.count(counted)), "strong next");
       out.close("p");
+      out.add(
+          ResultMarkup.drawings(checked.result(), DraftedStand.strips(checked, wording), wording));
     } else {
       refused(found);
     }

@@ -3,6 +3,7 @@ package caryatid.web;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.stand.ChosenPlate;
@@ -13,6 +14,7 @@ import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
+import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
@@ -30,6 +32,12 @@ import java.util.regex.Pattern;
 final class StaticPage {
   private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
   private static final String ACT = "action";
+  private static final Map<String, String> ASKED =
+      Map.of(
+          "heel-height-mm", StandFields.HEEL,
+          "body-mass-kg", StandFields.BODY_MASS,
+          "knee", StandFields.KNEE_MODE,
+          "stance", StandFields.STANCE);
 
   private final Shelf shelf;
 
@@ -49,7 +57,9 @@ final class StaticPage {
     }
     type(request, draft);
     if (request.field("part").isPresent()) {
-      return Reply.part(live(record, draft, work(record, draft), isSure(request)));
+      Markup live = live(record, draft, work(record, draft), isSure(request));
+      String leg = LegDrawing.svg(draft.fields(), record.wording());
+      return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
     }
     return act(request, record, draft);
   }
@@ -126,7 +136,10 @@ final class StaticPage {
     DraftedStand work = work(record, draft);
     SoFar found = work.found(isSure(request));
     String head = request.field(EntryMarkup.HEAD).orElse("");
-    if (found.checked().isEmpty() || !head.equals(record.head().digest())) {
+    if (!head.equals(record.head().digest())) {
+      return page(422, record, draft, isSure(request), Optional.of("Web.changed"));
+    }
+    if (found.checked().isEmpty()) {
       return page(422, record, draft, isSure(request));
     }
     AddedEntry added = work.keep(found, isSure(request), record.wording());
@@ -159,6 +172,12 @@ final class StaticPage {
 
   private Reply page(int status, OpenRecord record, StandDraft draft, boolean sure)
       throws BadInput, StoreFailure {
+    return page(status, record, draft, sure, Optional.empty());
+  }
+
+  private Reply page(
+      int status, OpenRecord record, StandDraft draft, boolean sure, Optional<String> notice)
+      throws BadInput, StoreFailure {
     Wording wording = record.wording();
     Optional<ChosenPlate> plate = ChosenPlate.of(shelf.records(), draft.fields());
     if (plate.isEmpty()) {
@@ -171,7 +190,14 @@ final class StaticPage {
     DraftedStand work = work(record, draft);
     StandForm form = new StandForm(record, work, draft, plate.get(), shelf.initials());
     Markup live = live(record, draft, work, sure);
-    return record.page(status, JobStep.STATIC, form.page(work.found(sure), live));
+    Markup content = new Markup();
+    notice.ifPresent(
+        key ->
+            content
+                .open("div", "class", "fault", "role", "alert", "id", "faults")
+                .element("p", wording.word(key))
+                .close("div"));
+    return record.page(status, JobStep.STATIC, content.add(form.page(work.found(sure), live)));
   }
 
   private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, boolean sure)
@@ -183,8 +209,12 @@ final class StaticPage {
   static FieldFaults faults(SoFar found, Wording wording) {
     Map<String, List<String>> atFields = new LinkedHashMap<>();
     List<String> others = new ArrayList<>();
-    for (Problem problem : found.problems()) {
-      Optional<String> field = found.sheet().field(problem);
+    for (int i = 0; i < found.problems().size(); i++) {
+      Problem problem = found.problems().get(i);
+      Optional<String> field =
+          found.questions().isEmpty()
+              ? found.sheet().field(problem)
+              : asked(found.questions().get(i));
       if (field.isPresent()) {
         atFields
             .computeIfAbsent(field.get(), name -> new ArrayList<>())
@@ -194,5 +224,10 @@ final class StaticPage {
       }
     }
     return new FieldFaults(atFields, others);
+  }
+
+  /** The field that a question is about, by the key of the sheet that leads its answer. */
+  private static Optional<String> asked(Question question) {
+    return Optional.ofNullable(ASKED.get(question.answer().split(" ")[0]));
   }
 }

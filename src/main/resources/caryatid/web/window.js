@@ -26,6 +26,7 @@ function follow(form, live) {
       const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
       if (reply.ok && mine === asked) {
         live.innerHTML = await reply.text();
+        showLeg();
       }
     } finally {
       if (mine === asked) {
@@ -86,6 +87,44 @@ function enterGoesOn(form) {
     fields[fields.indexOf(field) + 1]?.focus();
   });
 }
+
+/** The drawing of the leg comes with the answer and stands among the landmarks. */
+function showLeg() {
+  const now = document.getElementById('leg-now');
+  const leg = document.getElementById('leg');
+  if (now && leg) {
+    leg.innerHTML = now.innerHTML;
+    now.remove();
+  }
+}
+
+/** Saves what is typed into the form of an entry as a draft, which never becomes an entry by itself. */
+function saveDrafts(form) {
+  let timer = 0;
+  let sent = false;
+  form.addEventListener('submit', () => {
+    sent = true;
+    clearTimeout(timer);
+  });
+  form.addEventListener('input', () => {
+    clearTimeout(timer);
+    timer = setTimeout(async () => {
+      const fields = new URLSearchParams(new FormData(form));
+      fields.append('part', 'draft');
+      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
+      const kept = document.getElementById('kept');
+      if (reply.ok && kept && !sent) {
+        kept.dataset.draft = await reply.text();
+      }
+    }, TYPING_MS);
+  });
+}
+
+document.querySelectorAll('form.entry').forEach((entry) => {
+  if (entry.querySelector('[name=record-head]')) {
+    saveDrafts(entry);
+  }
+});
 
 const form = document.getElementById('stand');
 toAnswer();

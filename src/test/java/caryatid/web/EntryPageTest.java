@@ -153,6 +153,40 @@ class EntryPageTest {
   }
 
   @Test
+  void whatIsTypedOutlivesTheProgramAndGoesWhenItIsKept() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(send(base, "assessment", "skin", "no marks", "part", "draft").body())
+        .isEqualTo("draft saved");
+    window.close();
+    window = new OpenWindow(folder);
+    String list = window.page("/");
+    base = list.substring(list.indexOf("/r/"), list.indexOf("/arriving"));
+    assertThat(window.page(base + "/assessment"))
+        .contains("What you typed before and did not keep:", "value=\"no marks\"");
+    assertThat(window.page(base + "/closing")).doesNotContain("no marks");
+    assertThat(window.page(base + "/record")).contains("kept up to entry 1");
+    assertThat(send(base, "assessment", "skin", "no marks").body()).contains("Kept as entry 2");
+    assertThat(window.page(base + "/assessment")).doesNotContain("What you typed before");
+  }
+
+  @Test
+  void aDraftThatArrivesAfterItsFormWasKeptIsNotOfferedAgain() throws Exception {
+    String base = window.start("K7-right", "right");
+    String head = OpenWindow.head(window.page(base + "/assessment"));
+    send(base, "assessment", "skin", "no marks");
+    window.send(base + "/assessment", "record-head", head, "skin", "no marks", "part", "draft");
+    assertThat(window.page(base + "/assessment")).doesNotContain("What you typed before");
+  }
+
+  @Test
+  void aDraftIsDiscardedOnRequest() throws Exception {
+    String base = window.start("K7-right", "right");
+    send(base, "assessment", "skin", "no marks", "part", "draft");
+    send(base, "assessment", "discard", "yes");
+    assertThat(window.page(base + "/assessment")).doesNotContain("no marks");
+  }
+
+  @Test
   void theLanguageIsTheReadersAndCanBeChosen() throws Exception {
     assertThat(window.ask(window.own("/").header("Accept-Language", "de-DE,de;q=0.9")).body())
         .contains("<html lang=\"de\">", "Akte anlegen");

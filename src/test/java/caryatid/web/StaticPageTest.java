@@ -111,7 +111,9 @@ class StaticPageTest {
     drop("barefoot-1.csv");
     typeAs(odd, "action", "count-1");
     String asked = window.page(base + STEP);
-    assertThat(asked).contains("Please look: is it so?", "value=\"meant=heel-height-mm 1\"");
+    assertThat(asked)
+        .contains(
+            "Please look: is it so?", "value=\"meant=heel-height-mm 1\"", "id=\"heel-fault\"");
     typeAs(odd, "action", "meant=heel-height-mm 1");
     assertThat(window.page(base + STEP)).doesNotContain("meant=heel-height-mm 1");
   }
@@ -194,6 +196,17 @@ class StaticPageTest {
     Map<String, String> expected = files(entry(other));
     assertThat(expected).containsKeys("entry.json", "result.json", "report.pdf", "sheet.yaml");
     assertThat(files(windows)).isEqualTo(expected);
+  }
+
+  @Test
+  void aRecordThatChangedMeanwhileIsShownBeforeTheStateIsKept() throws Exception {
+    type("part", "live");
+    drop("barefoot-1.csv");
+    type("action", "count-1");
+    HttpResponse<String> sent = type("action", "keep", "record-head", "0");
+    assertThat(sent.statusCode()).isEqualTo(422);
+    assertThat(sent.body()).contains("The record has changed");
+    assertThat(window.page(base + "/record")).contains("kept up to entry 1");
   }
 
   private static Path entry(Path records) throws IOException {

@@ -1,18 +1,12 @@
 package caryatid.usecase.stand;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import caryatid.disk.DurableFiles;
 import caryatid.disk.FilePermissions;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
-import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.Place;
-import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
-import caryatid.usecase.file.FileProblem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -22,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
@@ -38,10 +31,11 @@ public final class StandDraft {
   private static final int MOST_RECORDINGS = 12;
 
   private final Path folder;
-  private Optional<Map<String, String>> known = Optional.empty();
+  private DraftFile file;
 
   private StandDraft(Path folder) {
     this.folder = folder;
+    this.file = new DraftFile(folder.resolve(FILE));
   }
 
   /**
@@ -85,9 +79,7 @@ public final class StandDraft {
                 changed.put(name, value);
               }
             });
-    if (!changed.equals(all())) {
-      write(changed);
-    }
+    write(changed);
   }
 
   /**
@@ -100,10 +92,10 @@ public final class StandDraft {
     int number = 1 + arrived().stream().mapToInt(Arrived::number).max().orElse(0);
     try {
       FilePermissions.makeFolder(folder);
-      Path file = file(number);
-      Files.deleteIfExists(file);
-      Files.createFile(file, FilePermissions.file(file));
-      try (var out = Files.newOutputStream(file)) {
+      Path taken = recording(number);
+      Files.deleteIfExists(taken);
+      Files.createFile(taken, FilePermissions.file(taken));
+      try (var out = Files.newOutputStream(taken)) {
         bytes.transferTo(out);
       }
       DurableFiles.syncTree(folder);
@@ -121,7 +113,7 @@ public final class StandDraft {
     return last.isBlank() ? "recording" : last;
   }
 
-  private Path file(int number) {
+  private Path recording(int number) {
     return folder.resolve("recording-" + number);
   }
 
@@ -135,9 +127,9 @@ public final class StandDraft {
     Map<String, String> all = all();
     for (int i = 1; i <= MOST_RECORDINGS; i++) {
       Optional<String> name = Optional.ofNullable(all.get(key(i, NAME)));
-      if (name.isPresent() && Files.isRegularFile(file(i))) {
+      if (name.isPresent() && Files.isRegularFile(recording(i))) {
         boolean counted = "yes".equals(all.get(key(i, COUNTED)));
-        arrived.add(new Arrived(i, counted, onDisk(name.get(), file(i))));
+        arrived.add(new Arrived(i, counted, onDisk(name.get(), recording(i))));
       }
     }
     return arrived;
@@ -173,7 +165,7 @@ public final class StandDraft {
     changed.remove(key(number, COUNTED));
     write(changed);
     try {
-      Files.deleteIfExists(file(number));
+      Files.deleteIfExists(recording(number));
     } catch (IOException e) {
       throw failure(e);
     }
@@ -183,57 +175,21 @@ public final class StandDraft {
   public synchronized void clear() throws StoreFailure {
     try {
       DurableFiles.delete(folder);
-      known = Optional.empty();
+      file = new DraftFile(folder.resolve(FILE));
     } catch (IOException e) {
       throw failure(e);
     }
   }
 
   private Map<String, String> all() throws StoreFailure {
-    if (known.isEmpty()) {
-      try {
-        known = Optional.of(read());
-      } catch (IOException e) {
-        throw failure(e);
-      }
-    }
-    return known.get();
-  }
-
-  private Map<String, String> read() throws IOException {
-    Map<String, String> all = new TreeMap<>();
-    Path file = folder.resolve(FILE);
-    if (Files.isRegularFile(file)) {
-      for (String line : Files.readAllLines(file, UTF_8)) {
-        int equals = line.indexOf('=');
-        if (equals > 0) {
-          all.put(line.substring(0, equals), line.substring(equals + 1));
-        }
-      }
-    }
-    return all;
+    return file.read();
   }
 
   private void write(Map<String, String> all) throws StoreFailure {
-    StringBuilder text = new StringBuilder();
-    new TreeMap<>(all)
-        .forEach((name, value) -> text.append(name).append('=').append(line(value)).append('\n'));
-    try {
-      FilePermissions.makeFolder(folder);
-      DurableFiles.replace(folder.resolve(FILE), text.toString().getBytes(UTF_8), folder);
-      known = Optional.of(new TreeMap<>(all));
-    } catch (IOException e) {
-      throw failure(e);
-    }
-  }
-
-  /** One line each: no field holds several. */
-  private static String line(String text) {
-    return text.replaceAll("\\R", " ");
+    file.write(all);
   }
 
   private StoreFailure failure(IOException e) {
-    return new StoreFailure(
-        Problem.at(Place.of(folder.toString()), FileProblem.CANNOT_WRITE, Argument.why(e)));
+    return DraftFile.failure(folder, e);
   }
 }

@@ -33,7 +33,8 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
     others = List.copyOf(others);
   }
 
-  boolean isEmpty() {
+  /** Whether nothing is wrong. */
+  public boolean isEmpty() {
     return atFields.isEmpty() && others.isEmpty();
   }
 

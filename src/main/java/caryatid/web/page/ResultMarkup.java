@@ -11,12 +11,8 @@ import java.util.List;
 public final class ResultMarkup {
   private ResultMarkup() {}
 
-  /**
-   * A result.
-   *
-   * @param strips drawings, as elements of a page
-   */
-  public static Markup of(Result result, List<String> strips, Wording wording) {
+  /** What is unsafe first, then a sentence for each recommended offset. */
+  public static Markup sentences(Result result, Wording wording) {
     Markup out = new Markup();
     for (String line : ResultSentences.unsafe(result, wording)) {
       out.element("p", "! " + line, "class", "danger");
@@ -24,6 +20,16 @@ public final class ResultMarkup {
     for (ResultSentences.InWords said : ResultSentences.findings(result, wording)) {
       out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
     }
+    return out;
+  }
+
+  /**
+   * The drawings, and all numbers folded.
+   *
+   * @param strips drawings, as elements of a page
+   */
+  public static Markup drawings(Result result, List<String> strips, Wording wording) {
+    Markup out = new Markup();
     strips.forEach(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
     out.open("details").element("summary", wording.word("Web.numbers"));
     out.open("div", "class", "lines");

@@ -56,6 +56,13 @@ public final class SheetMarkup {
     return markup.out;
   }
 
+  /** What was changed before this state; asked each time. */
+  public static Markup change(Wording wording, StandFormValues values) {
+    SheetMarkup markup = new SheetMarkup(wording, values);
+    markup.control.words(StandFields.CHANGED, markup.word("lastChange"));
+    return markup.out;
+  }
+
   /** How the wearer stands and in what. */
   public static Markup stance(Wording wording, StandFormValues values) {
     SheetMarkup markup = new SheetMarkup(wording, values);
@@ -224,7 +231,6 @@ public final class SheetMarkup {
     control.number(StandFields.HEEL, word("heelHeight"), "mm");
     control.number(StandFields.BODY_MASS, word("bodyMass"), "kg");
     control.number(StandFields.WALKED, word("walked"), "min");
-    control.words(StandFields.CHANGED, word("lastChange"));
     control.words(StandFields.COMFORT, word("comfort"));
     control.words(StandFields.SKIN, word("skin"));
   }

@@ -4,6 +4,7 @@ import caryatid.chart.SmallLeg;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.SideBySide;
+import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.StandSummary;
@@ -150,7 +151,11 @@ public final class RecordTimeline {
                         "FittingReport.SUPERSEDES",
                         Argument.count(c.number()),
                         Argument.text(c.why()))));
-    says.addAll(EntryCells.lines(entry.content(), wording));
+    if (entry.content() instanceof BenchAlignment bench && line.correctedBy().isEmpty()) {
+      says.addAll(new ChangedSettings(story.view().valid(), entry, bench).lines(wording));
+    } else {
+      says.addAll(EntryCells.lines(entry.content(), wording));
+    }
     if (!entry.files().isEmpty()) {
       String files = String.join(", ", entry.files().stream().map(f -> f.name()).toList());
       says.add(wording.fill("FittingReport.KEPT", Argument.text(files)));

@@ -24,12 +24,20 @@ public final class Pieces {
     List<Piece> pieces = new ArrayList<>();
     for (int i = blocks.size() - 1; i >= 0; i--) {
       List<Piece> of = new ArrayList<>(pieces(blocks.get(i), share));
-      if (blocks.get(i) instanceof Block.Heading) {
-        of.set(0, of.get(0).needing(of.get(0).heightMm() + startMm(pieces)));
+      if (leadsOn(blocks, i)) {
+        int last = of.size() - 1;
+        of.set(last, of.get(last).needing(of.get(last).heightMm() + startMm(pieces)));
       }
       pieces.addAll(0, of);
     }
     return pieces;
+  }
+
+  /** Whether a block is nothing without the one below it: a heading, words above a drawing. */
+  private static boolean leadsOn(List<Block> blocks, int at) {
+    boolean aboveFigures = at + 1 < blocks.size() && blocks.get(at + 1) instanceof Figures;
+    return blocks.get(at) instanceof Block.Heading
+        || blocks.get(at) instanceof Block.Prose && aboveFigures;
   }
 
   /** How much of a page pieces need to start. */

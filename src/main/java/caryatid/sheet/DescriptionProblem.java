@@ -11,6 +11,8 @@ enum DescriptionProblem implements Topic {
   AXIS_TWICE("Describing.AXIS_TWICE"),
   PLATE_TWICE("Describing.PLATE_TWICE"),
   COLUMN_TWICE("Describing.COLUMN_TWICE"),
+  /** A centre of pressure in one direction, and nothing that gives the other. */
+  ONE_DIRECTION("Describing.ONE_DIRECTION"),
   SENSORS_TWICE("Describing.SENSORS_TWICE"),
   TOO_FEW_CELLS("Describing.TOO_FEW_CELLS"),
   NO_CALIBRATION("Describing.NO_CALIBRATION"),

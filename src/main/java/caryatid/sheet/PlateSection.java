@@ -16,6 +16,7 @@ import caryatid.sheet.yaml.ValueParsers;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -77,7 +78,23 @@ final class PlateSection {
                   section.refuse(
                       section.place(key), DescriptionProblem.COLUMN_TWICE, Argument.text(column)));
     }
+    oneDirection(columns)
+        .ifPresent(
+            only -> {
+              String key = ValueParsers.wordFor(only).replace(' ', '-');
+              section.refuse(
+                  section.place(key), DescriptionProblem.ONE_DIRECTION, Argument.text(key));
+            });
     return section.build(() -> columns);
+  }
+
+  /** The only centre of pressure of a plate that says nothing of the other direction. */
+  private static Optional<Channel> oneDirection(Map<Channel, String> columns) {
+    boolean moments =
+        columns.keySet().stream().anyMatch(c -> c.quantity() == Channel.Quantity.MOMENT);
+    List<Channel> centres =
+        columns.keySet().stream().filter(c -> c.quantity() == Channel.Quantity.COP).toList();
+    return centres.size() == 1 && !moments ? Optional.of(centres.get(0)) : Optional.empty();
   }
 
   private static Optional<Extent> edges(Section section) {

@@ -28,6 +28,17 @@ class BadDescriptionTest {
   }
 
   @Test
+  void aPlateOfOneDirectionCannotBeUsed() throws BadInput {
+    assertThat(withLines("plates: [{name: p, columns: {cop-y: y, force-z: Fz}}]\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 37: `cop-y` alone gives the centre of pressure in one"
+                + " direction; the other, or the moments, are missing. Name their columns. A plate"
+                + " that measures in one direction only cannot be used yet.");
+    assertThat(read("plates: [{name: p, columns: {cop-y: y, cop-x: x}}]\n").plates()).hasSize(1);
+    assertThat(read("plates: [{name: p, columns: {cop-z: z, moment-x: m}}]\n").plates()).hasSize(1);
+  }
+
+  @Test
   void aCommaCannotBeDelimiterAndDecimalMark() {
     assertThat(withLines("export: {delimiter: comma, decimal-mark: comma}\n"))
         .containsExactly(

@@ -110,7 +110,8 @@ class DescriptionReaderTest {
   void aPlateIsReadWithAllItStates() throws BadInput {
     PlateLayout plate =
         plate(
-            "columns: {force-z: Fz, cop-x: CoPx}, units: {force: kg, moment: N mm, cop: inch},"
+            "columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy},"
+                + " units: {force: kg, moment: N mm, cop: inch},"
                 + " edges-mm: {left: -200, right: 201, rear: -300, front: 302},"
                 + " true-origin-mm: {x: 0.5, y: -1, z: -40},"
                 + " export-origin-mm: {right: 3, anterior: -4}");
@@ -118,7 +119,7 @@ class DescriptionReaderTest {
         .isEqualTo(
             new PlateLayout(
                 "plate 1",
-                Map.of(Channel.FORCE_Z, "Fz", Channel.COP_X, "CoPx"),
+                Map.of(Channel.FORCE_Z, "Fz", Channel.COP_X, "CoPx", Channel.COP_Y, "CoPy"),
                 Optional.of(LengthUnit.INCH),
                 Optional.of(ForceUnit.KG),
                 Optional.of(MomentUnit.N_MM),

@@ -26,7 +26,7 @@ class DescriptionWriterTest {
       force-is: on the plate
       plates:
         - name: plate 1
-          columns: {force-z: Fz, cop-x: CoPx}
+          columns: {force-z: Fz, cop-x: CoPx, cop-y: CoPy}
           units: {force: kg, moment: N mm, cop: inch}
           edges-mm: {left: -200, right: 201.5, rear: -300, front: 302}
           true-origin-mm: {x: 0.5, y: -1, z: -40}

@@ -79,14 +79,18 @@ record Body(boolean file, long bytes) {
   /** The request with its fields read. */
   Request fields(HttpExchange exchange) throws IOException {
     Map<String, List<String>> fields = new LinkedHashMap<>(query(exchange));
-    byte[] body = exchange.getRequestBody().readNBytes((int) bytes);
+    byte[] body = announced(exchange).readNBytes((int) bytes);
     fields.putAll(Fields.read(new String(body, UTF_8)));
     return request(exchange, fields, InputStream.nullInputStream());
   }
 
   /** The request with its file still to be read. */
   Request file(HttpExchange exchange) {
-    return request(exchange, query(exchange), exchange.getRequestBody());
+    return request(exchange, query(exchange), announced(exchange));
+  }
+
+  private InputStream announced(HttpExchange exchange) {
+    return new AnnouncedBody(exchange.getRequestBody(), bytes);
   }
 
   private static Map<String, List<String>> query(HttpExchange exchange) {

@@ -42,6 +42,7 @@ final class RecordPages {
     return switch (request.part(2)) {
       case "record" -> show.timeline(record);
       case "report" -> show.report(record, request.part(3));
+      case "back" -> show.back(record);
       case "answer" -> entry.answerTo(request, record);
       case "pdf" -> files.report(request, record);
       case "pack" -> files.pack(record);

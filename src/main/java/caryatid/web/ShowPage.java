@@ -5,12 +5,14 @@ import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.ShowRecord;
 import caryatid.usecase.stand.KeptReport;
+import caryatid.views.LastGood;
 import caryatid.views.SinceVisit;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.wording.RecordText;
 import caryatid.wording.VisitText;
+import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,6 +41,29 @@ final class ShowPage {
     return KeptReport.of(shelf.records(), record.code(), number)
         .map(pdf -> Reply.download("stand-" + number + ".pdf", "application/pdf", pdf))
         .orElseGet(() -> Pages.missing(record.wording()));
+  }
+
+  /** The way back to the last good setting, one step at a time. */
+  Reply back(OpenRecord record) throws BadInput {
+    Markup content = new Markup();
+    Wording wording = record.wording();
+    Optional<LastGood> good = ShowRecord.lastGood(shelf.records(), record.code());
+    if (good.isPresent()) {
+      lines(content, VisitText.lines(good.get(), wording));
+      content
+          .open("p")
+          .element(
+              "a",
+              wording.word(JobStep.BENCH.key()),
+              "class",
+              "button",
+              "href",
+              record.address(JobStep.BENCH));
+      content.close("p");
+    } else {
+      content.element("p", wording.word("Web.noneGood"));
+    }
+    return record.page(200, Optional.empty(), wording.word("Web.lastGood"), content);
   }
 
   /** What is new since the last visit, and what has changed since then is asked. */

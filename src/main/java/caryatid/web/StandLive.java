@@ -21,12 +21,14 @@ final class StandLive {
   private final StandDraft draft;
   private final DraftedStand work;
   private final Wording wording;
+  private final String base;
   private final Markup out = new Markup();
 
   StandLive(OpenRecord record, StandDraft draft, DraftedStand work) {
     this.draft = draft;
     this.work = work;
     this.wording = record.wording();
+    this.base = record.base();
   }
 
   Markup of(SoFar found) throws StoreFailure {
@@ -90,7 +92,11 @@ final class StandLive {
         .close("label");
     out.open("input", "type", "file", "id", "recordings", "multiple", "", "class", "file");
     out.element("p", wording.word("Web.orDrop")).close("div");
+    out.open("p", "class", "clock").open("button", "type", "button", "data-clock", "20");
+    out.text(wording.word("Web.still")).close("button").open("output").close("output");
+    out.element("span", wording.word("Web.ofTwenty")).close("p");
     out.element("p", wording.word("Web.between"), "class", "note");
+    out.open("p").element("a", wording.word("Web.lastGood"), "href", base + "/back").close("p");
   }
 
   private void result(SoFar found, int counted) {

@@ -126,12 +126,36 @@ document.querySelectorAll('form.entry').forEach((entry) => {
   }
 });
 
+/** Counts the seconds of a stand; it says nothing about the recording. */
+function clock(live) {
+  let ticking = 0;
+  live.addEventListener('click', (event) => {
+    if (!event.target.dataset.clock) {
+      return;
+    }
+    clearInterval(ticking);
+    const begun = Date.now();
+    const most = Number(event.target.dataset.clock);
+    ticking = setInterval(() => {
+      const seconds = Math.min(most, Math.floor((Date.now() - begun) / 1000));
+      const shown = live.querySelector('.clock output');
+      if (shown) {
+        shown.textContent = '0:' + String(seconds).padStart(2, '0');
+      }
+      if (seconds === most) {
+        clearInterval(ticking);
+      }
+    }, 200);
+  });
+}
+
 const form = document.getElementById('stand');
 toAnswer();
 if (form) {
   const live = document.getElementById('live');
   upload(form, live, follow(form, live));
   enterGoesOn(form);
+  clock(live);
 }
 
 // A file is sent as it is, as soon as it is dropped or chosen.

@@ -254,6 +254,21 @@ class HostileTest {
     window.window().awaitEnd();
   }
 
+  @Test
+  void halfAFileIsNotTakenForAShortOne() throws Exception {
+    String base = window.start("K7-right", "right");
+    String half =
+        post("application/octet-stream", "Content-Length: 1000\r\n")
+            .replace("POST /end", "POST " + base + "/static-alignment/recording?name=a.csv");
+    try (Socket socket = begin(half + "x".repeat(500))) {
+      socket.shutdownOutput();
+      socket.setSoTimeout(10_000);
+      assertThat(new String(socket.getInputStream().readAllBytes(), US_ASCII))
+          .doesNotStartWith("HTTP/1.1 200");
+    }
+    assertThat(folder.resolve("records/drafts/K7-right/recording-1")).doesNotExist();
+  }
+
   private String post(String type, String length) {
     return "POST /end HTTP/1.1\r\nHost: 127.0.0.1:"
         + window.port()

@@ -196,6 +196,7 @@ class StaticPageTest {
     Map<String, String> expected = files(entry(other));
     assertThat(expected).containsKeys("entry.json", "result.json", "report.pdf", "sheet.yaml");
     assertThat(files(windows)).isEqualTo(expected);
+    assertThat(window.page(base + "/back")).contains("Last good setting", "entry 2");
   }
 
   @Test
@@ -207,6 +208,11 @@ class StaticPageTest {
     assertThat(sent.statusCode()).isEqualTo(422);
     assertThat(sent.body()).contains("The record has changed");
     assertThat(window.page(base + "/record")).contains("kept up to entry 1");
+  }
+
+  @Test
+  void whereNoStandWasGoodThereIsNoWayBack() throws Exception {
+    assertThat(window.page(base + "/back")).contains("No stand of this record met every tolerance");
   }
 
   private static Path entry(Path records) throws IOException {

@@ -4,7 +4,10 @@ import caryatid.disk.DurableFiles;
 import caryatid.disk.FilePermissions;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
 import java.io.IOException;
@@ -28,7 +31,7 @@ public final class StandDraft {
   private static final String NAME = "name";
   private static final String COUNTED = "counted";
   private static final Pattern NAMES = Pattern.compile("(?!recording)[a-z][a-z0-9.\\[\\]-]*");
-  private static final int MOST_RECORDINGS = 12;
+  private static final int MOST_RECORDINGS = 99;
 
   private final Path folder;
   private DraftFile file;
@@ -87,9 +90,15 @@ public final class StandDraft {
    *
    * @param name the name it has; never a path on this disk
    * @return its number
+   * @throws BadInput if there are too many
+   * @throws StoreFailure if not all of it came, or it cannot be written; nothing of it is left then
    */
-  public synchronized int take(String name, InputStream bytes) throws StoreFailure {
+  public synchronized int take(String name, InputStream bytes) throws BadInput, StoreFailure {
     int number = 1 + arrived().stream().mapToInt(Arrived::number).max().orElse(0);
+    if (number > MOST_RECORDINGS) {
+      throw new BadInput(
+          Problem.at(Place.of(bare(name)), StandFault.TOO_MANY, Argument.count(MOST_RECORDINGS)));
+    }
     try {
       FilePermissions.makeFolder(folder);
       Path taken = recording(number);
@@ -100,6 +109,7 @@ public final class StandDraft {
       }
       DurableFiles.syncTree(folder);
     } catch (IOException e) {
+      delete(number);
       throw failure(e);
     }
     Map<String, String> changed = new LinkedHashMap<>(all());
@@ -164,6 +174,10 @@ public final class StandDraft {
     changed.remove(key(number, NAME));
     changed.remove(key(number, COUNTED));
     write(changed);
+    delete(number);
+  }
+
+  private void delete(int number) throws StoreFailure {
     try {
       Files.deleteIfExists(recording(number));
     } catch (IOException e) {

@@ -4,7 +4,9 @@ import caryatid.remark.Topic;
 
 /** What can be wrong with a drafted stand besides its sheet and its recordings. */
 enum StandFault implements Topic {
-  STRETCH_REVERSED("StandFault.STRETCH_REVERSED");
+  STRETCH_REVERSED("StandFault.STRETCH_REVERSED"),
+  /** Arguments: how many recordings a draft holds. */
+  TOO_MANY("StandFault.TOO_MANY");
 
   private final String code;
 

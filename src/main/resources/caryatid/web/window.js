@@ -149,7 +149,7 @@ function clock(live) {
   });
 }
 
-const form = document.getElementById('stand');
+const form = document.querySelector('form#stand');
 toAnswer();
 if (form) {
   const live = document.getElementById('live');

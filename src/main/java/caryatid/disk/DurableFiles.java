@@ -24,9 +24,9 @@ public final class DurableFiles {
 
   private DurableFiles() {}
 
-  /** What a new file may be read and written by, besides its owner. */
-  private interface Rights {
-    void giveTo(Path part) throws IOException;
+  /** Something that is done to a file or folder. */
+  interface FileStep {
+    void on(Path found) throws IOException;
   }
 
   /**
@@ -77,13 +77,13 @@ public final class DurableFiles {
     create(file, bytes, made -> FilePermissions.likeFolder(made, file.getParent()));
   }
 
-  private static void create(Path file, byte[] bytes, Rights rights) throws IOException {
+  private static void create(Path file, byte[] bytes, FileStep rights) throws IOException {
     try (FileChannel channel =
         FileChannel.open(
             file,
             Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
             FilePermissions.file(file))) {
-      rights.giveTo(file);
+      rights.on(file);
       ByteBuffer rest = ByteBuffer.wrap(bytes);
       while (rest.hasRemaining()) {
         channel.write(rest);
@@ -92,7 +92,7 @@ public final class DurableFiles {
     }
   }
 
-  private static void place(Path part, Path file, byte[] bytes, Rights rights, CopyOption... how)
+  private static void place(Path part, Path file, byte[] bytes, FileStep rights, CopyOption... how)
       throws IOException {
     try {
       create(part, bytes, rights);
@@ -130,23 +130,32 @@ public final class DurableFiles {
   }
 
   public static void syncTree(Path folder) throws IOException {
+    walk(folder, DurableFiles::syncFile, DurableFiles::syncFolder);
+  }
+
+  private static void syncFile(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+  }
+
+  /** Does something to each file of a folder, and something to each folder after its files. */
+  static void walk(Path folder, FileStep file, FileStep after) throws IOException {
     Files.walkFileTree(
         folder,
         new SimpleFileVisitor<>() {
           @Override
-          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+          public FileVisitResult visitFile(Path found, BasicFileAttributes attributes)
               throws IOException {
-            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-              channel.force(true);
-            }
+            file.on(found);
             return FileVisitResult.CONTINUE;
           }
 
           @Override
-          public FileVisitResult postVisitDirectory(Path done, IOException failure)
+          public FileVisitResult postVisitDirectory(Path found, IOException failure)
               throws IOException {
-            syncFolder(done);
-            return super.postVisitDirectory(done, failure);
+            after.on(found);
+            return super.postVisitDirectory(found, failure);
           }
         });
   }
@@ -165,25 +174,8 @@ public final class DurableFiles {
 
   /** Deletes a folder and all that is in it; links are deleted, not followed. */
   public static void delete(Path folder) throws IOException {
-    if (!Files.exists(folder)) {
-      return;
+    if (Files.exists(folder)) {
+      walk(folder, Files::delete, Files::delete);
     }
-    Files.walkFileTree(
-        folder,
-        new SimpleFileVisitor<>() {
-          @Override
-          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
-              throws IOException {
-            Files.delete(file);
-            return FileVisitResult.CONTINUE;
-          }
-
-          @Override
-          public FileVisitResult postVisitDirectory(Path done, IOException failure)
-              throws IOException {
-            Files.delete(done);
-            return super.postVisitDirectory(done, failure);
-          }
-        });
   }
 }

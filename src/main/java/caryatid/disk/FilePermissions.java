@@ -8,18 +8,15 @@ import static java.nio.file.attribute.PosixFilePermission.OTHERS_READ;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.AclEntry;
 import java.nio.file.attribute.AclEntryFlag;
 import java.nio.file.attribute.AclEntryPermission;
 import java.nio.file.attribute.AclEntryType;
 import java.nio.file.attribute.AclFileAttributeView;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -128,23 +125,7 @@ public final class FilePermissions {
       return;
     }
     Set<PosixFilePermission> group = groupOf(folder);
-    Files.walkFileTree(
-        tree,
-        new SimpleFileVisitor<>() {
-          @Override
-          public FileVisitResult preVisitDirectory(Path found, BasicFileAttributes attributes)
-              throws IOException {
-            set(found, FOLDER, group);
-            return FileVisitResult.CONTINUE;
-          }
-
-          @Override
-          public FileVisitResult visitFile(Path found, BasicFileAttributes attributes)
-              throws IOException {
-            set(found, FILE, group);
-            return FileVisitResult.CONTINUE;
-          }
-        });
+    DurableFiles.walk(tree, file -> set(file, FILE, group), inside -> set(inside, FOLDER, group));
   }
 
   /** Whether others than owner and group can get at what is in a folder. */

@@ -66,6 +66,11 @@ public record Entry(
     return text.matches("[\\p{L}\\p{N}]{1,10}");
   }
 
+  /** The recordings that are kept with it. */
+  public List<KeptFile> recordings() {
+    return files.stream().filter(f -> f.is() == KeptFile.Role.RECORDING).toList();
+  }
+
   /** What it is about. */
   public EntryKind kind() {
     return content.kind();

@@ -90,6 +90,13 @@ public record FittingRecord(
         .findFirst();
   }
 
+  /** The stands that were not corrected, by their number. */
+  public List<Entry> stands() {
+    return entries.stream()
+        .filter(e -> e.kind() == EntryKind.STAND && correctionOf(e).isEmpty())
+        .toList();
+  }
+
   /** The opening; empty if it is damaged or the record was erased. */
   public Optional<RecordOpening> opening() {
     return valid().stream().flatMap(e -> e.content(RecordOpening.class).stream()).findFirst();

@@ -36,9 +36,9 @@ public final class DuplicateStandCheck {
     }
     Map<KeptFile.Role, List<String>> added = digests(record, addition);
     Optional<Entry> same =
-        byNumber(record).stream()
+        record.stands().stream()
             .filter(e -> addition.corrects().filter(c -> c.number() == e.number()).isEmpty())
-            .filter(e -> !recordings(e).isEmpty() && digests(record, e).equals(added))
+            .filter(e -> !e.recordings().isEmpty() && digests(record, e).equals(added))
             .findFirst();
     if (same.isPresent()) {
       throw new BadInput(
@@ -47,16 +47,6 @@ public final class DuplicateStandCheck {
               StoreProblem.EXACT_DOUBLE,
               Argument.count(same.get().number())));
     }
-  }
-
-  private static List<Entry> byNumber(FittingRecord record) {
-    return record.entries().stream()
-        .filter(e -> e.kind() == EntryKind.STAND && record.correctionOf(e).isEmpty())
-        .toList();
-  }
-
-  private static List<KeptFile> recordings(Entry entry) {
-    return entry.files().stream().filter(f -> f.is() == KeptFile.Role.RECORDING).toList();
   }
 
   private static Map<KeptFile.Role, List<String>> digests(FittingRecord record, Entry entry) {

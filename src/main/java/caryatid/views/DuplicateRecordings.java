@@ -1,7 +1,6 @@
 package caryatid.views;
 
 import caryatid.entry.Entry;
-import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.Argument;
@@ -22,9 +21,9 @@ final class DuplicateRecordings {
   static List<Remark> of(FittingRecord record) {
     Map<String, Integer> first = new LinkedHashMap<>();
     List<Remark> remarks = new ArrayList<>();
-    for (Entry entry : byNumber(record)) {
+    for (Entry entry : record.stands()) {
       Map<Integer, List<String>> shared = new LinkedHashMap<>();
-      for (KeptFile file : recordings(entry)) {
+      for (KeptFile file : entry.recordings()) {
         record
             .digest(entry, file)
             .map(digest -> first.putIfAbsent(digest, entry.number()))
@@ -50,15 +49,5 @@ final class DuplicateRecordings {
         Argument.count(entry.number()),
         Argument.count(other),
         Argument.text(String.join(", ", names)));
-  }
-
-  private static List<Entry> byNumber(FittingRecord record) {
-    return record.entries().stream()
-        .filter(e -> e.kind() == EntryKind.STAND && record.correctionOf(e).isEmpty())
-        .toList();
-  }
-
-  private static List<KeptFile> recordings(Entry entry) {
-    return entry.files().stream().filter(f -> f.is() == KeptFile.Role.RECORDING).toList();
   }
 }

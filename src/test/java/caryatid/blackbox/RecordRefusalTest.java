@@ -134,6 +134,6 @@ class RecordRefusalTest {
                 .err())
         .startsWith(
             "--keep: expected IS=FILE, IS being one of recording, description, sheet, earlier-sheet,"
-                + " result, report, other, found \"photo=a.jpg\".\n");
+                + " result, report, photograph, other, found \"photo=a.jpg\".\n");
   }
 }

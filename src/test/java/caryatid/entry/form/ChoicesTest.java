@@ -38,6 +38,7 @@ class ChoicesTest {
         "earlier sheet",
         "result",
         "report",
+        "photograph",
         "other");
   }
 

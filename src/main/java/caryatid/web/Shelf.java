@@ -5,6 +5,9 @@ import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
 import caryatid.usecase.stand.FormDraft;
 import caryatid.usecase.stand.StandDraft;
+import caryatid.usecase.stand.WatchedFolder;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Map;
@@ -21,6 +24,7 @@ final class Shelf {
   private final Records records;
   private final Map<String, String> handles = new ConcurrentHashMap<>();
   private final Map<String, String> codes = new ConcurrentHashMap<>();
+  private final Map<String, WatchedFolder> watched = new ConcurrentHashMap<>();
   private final Map<String, FormDraft> forms = new ConcurrentHashMap<>();
   private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
   private final SecureRandom random = new SecureRandom();
@@ -62,6 +66,20 @@ final class Shelf {
   FormDraft draft(String code, EntryKind kind) throws BadInput {
     FormDraft made = FormDraft.of(records, code, kind);
     return Optional.ofNullable(forms.putIfAbsent(code + "/" + kind.key(), made)).orElse(made);
+  }
+
+  /** The folder that is watched for a record's next stand; empty where none is. */
+  Optional<WatchedFolder> watched(String code) {
+    return Optional.ofNullable(watched.get(code));
+  }
+
+  /** Watches a folder from now on; files that are there already are not new. */
+  void watch(String code, Path folder) throws IOException {
+    watched.put(code, WatchedFolder.of(folder));
+  }
+
+  void stopWatching(String code) {
+    watched.remove(code);
   }
 
   /** The initials that were typed last, to be offered again. */

@@ -10,21 +10,26 @@ import caryatid.usecase.stand.DraftedStand;
 import caryatid.usecase.stand.DraftedStand.SoFar;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandDraft.Arrived;
+import caryatid.usecase.stand.WatchedFolder;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ResultMarkup;
 import caryatid.wording.Wording;
 import java.util.List;
+import java.util.Optional;
 
 /** What follows what is typed and what arrives: the stands and the result so far. */
 final class StandLive {
   private final StandDraft draft;
   private final DraftedStand work;
+  private final Optional<WatchedFolder> watched;
   private final Wording wording;
   private final String base;
   private final Markup out = new Markup();
 
-  StandLive(OpenRecord record, StandDraft draft, DraftedStand work) {
+  StandLive(
+      OpenRecord record, StandDraft draft, DraftedStand work, Optional<WatchedFolder> watched) {
+    this.watched = watched;
     this.draft = draft;
     this.work = work;
     this.wording = record.wording();
@@ -91,7 +96,18 @@ final class StandLive {
         .text(wording.word("Web.chooseFile"))
         .close("label");
     out.open("input", "type", "file", "id", "recordings", "multiple", "", "class", "file");
-    out.element("p", wording.word("Web.orDrop")).close("div");
+    out.element("p", wording.word("Web.orDrop"));
+    if (watched.isPresent()) {
+      String folder = watched.get().folder().toString();
+      out.element(
+          "p",
+          wording.fill("Web.watching", Argument.text(folder)),
+          "class",
+          "note",
+          "data-watching",
+          "3");
+    }
+    out.close("div");
     out.open("p", "class", "clock").open("button", "type", "button", "data-clock", "20");
     out.text(wording.word("Web.still")).close("button").open("output").close("output");
     out.element("span", wording.word("Web.ofTwenty")).close("p");

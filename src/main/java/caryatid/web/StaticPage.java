@@ -40,9 +40,11 @@ final class StaticPage {
           "stance", StandFields.STANCE);
 
   private final Shelf shelf;
+  private final StandWatch watch;
 
   StaticPage(Shelf shelf) {
     this.shelf = shelf;
+    this.watch = new StandWatch(shelf);
   }
 
   /** The page, or, when something was sent, what became of it. */
@@ -57,6 +59,7 @@ final class StaticPage {
     }
     type(request, draft);
     if (request.field("part").isPresent()) {
+      watch.look(record.code(), draft);
       Markup live = live(record, draft, work(record, draft), isSure(request));
       String leg = LegDrawing.svg(draft.fields(), record.wording());
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
@@ -89,6 +92,8 @@ final class StaticPage {
       number(draft, stand.group(1), Integer.parseInt(stand.group(2)));
     } else if (action.startsWith("meant=")) {
       meant(draft, action.substring("meant=".length()));
+    } else if (action.equals("watch")) {
+      watch.begin(record.code(), draft.fields());
     } else if (action.equals("discard")) {
       draft.clear();
     } else if (action.equals("keep")) {
@@ -202,7 +207,7 @@ final class StaticPage {
 
   private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, boolean sure)
       throws StoreFailure {
-    return new StandLive(record, draft, work).of(work.found(sure));
+    return new StandLive(record, draft, work, shelf.watched(record.code())).of(work.found(sure));
   }
 
   /** What is wrong with what was typed, by its field, and the rest. */

@@ -126,6 +126,18 @@ document.querySelectorAll('form.entry').forEach((entry) => {
   }
 });
 
+/** Asks for what arrived while a folder is watched, and nobody types. */
+function watch(form, live, refresh) {
+  let typing = 0;
+  form.addEventListener('input', () => { typing = Date.now(); });
+  setInterval(() => {
+    const watching = live.querySelector('[data-watching]');
+    if (watching && !document.hidden && Date.now() - typing > 2000 && !live.hasAttribute('aria-busy')) {
+      refresh();
+    }
+  }, 3000);
+}
+
 /** Counts the seconds of a stand; it says nothing about the recording. */
 function clock(live) {
   let ticking = 0;
@@ -153,7 +165,9 @@ const form = document.querySelector('form#stand');
 toAnswer();
 if (form) {
   const live = document.getElementById('live');
-  upload(form, live, follow(form, live));
+  const refresh = follow(form, live);
+  upload(form, live, refresh);
+  watch(form, live, refresh);
   enterGoesOn(form);
   clock(live);
 }

@@ -16,6 +16,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -208,6 +209,26 @@ class StaticPageTest {
     assertThat(sent.statusCode()).isEqualTo(422);
     assertThat(sent.body()).contains("The record has changed");
     assertThat(window.page(base + "/record")).contains("kept up to entry 1");
+  }
+
+  @Test
+  void anExportThatArrivesInTheWatchedFolderIsTakenOnceItIsDoneAndNotCounted() throws Exception {
+    Path exports = Files.createDirectories(folder.resolve("exports"));
+    Files.copy(K7.resolve("barefoot-1.csv"), exports.resolve("old.csv"));
+    Map<String, String> watched = Map.of("watched-folder", exports.toString());
+    typeAs(watched, "action", "watch");
+    assertThat(window.page(base + STEP)).contains("watching " + exports);
+    Files.writeString(exports.resolve("new.csv"), "Time;");
+    typeAs(watched, "part", "live");
+    Files.copy(
+        K7.resolve("barefoot-2.csv"),
+        exports.resolve("new.csv"),
+        StandardCopyOption.REPLACE_EXISTING);
+    assertThat(typeAs(watched, "part", "live").body()).doesNotContain("new.csv");
+    assertThat(typeAs(watched, "part", "live").body())
+        .contains("1 · new.csv · not yet counted")
+        .doesNotContain("old.csv");
+    assertThat(typeAs(watched, "part", "live").body()).doesNotContain("2 · new.csv");
   }
 
   @Test

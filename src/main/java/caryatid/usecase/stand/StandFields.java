@@ -35,6 +35,9 @@ public final class StandFields {
   /** The plate description that is used, by the name under which the clinic remembers it. */
   public static final String KNOWN_PLATE = "known-plate";
 
+  /** The folder that is watched for new exports. */
+  public static final String WATCHED = "watched-folder";
+
   /** The stretch that is used, where somebody set it by hand, s. */
   public static final String FROM_S = "from-s";
 

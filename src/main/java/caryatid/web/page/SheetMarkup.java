@@ -60,6 +60,10 @@ public final class SheetMarkup {
   public static Markup change(Wording wording, StandFormValues values) {
     SheetMarkup markup = new SheetMarkup(wording, values);
     markup.control.words(StandFields.CHANGED, markup.word("lastChange"));
+    markup.out.open("details", "class", "fold").element("summary", markup.word("watch"));
+    markup.control.words(StandFields.WATCHED, markup.word("watchedFolder"));
+    markup.out.element("button", markup.word("ready.watch"), "name", "action", "value", "watch");
+    markup.out.close("details");
     return markup.out;
   }
 

@@ -91,7 +91,7 @@ final class FormMarkup {
     out.open("div", "class", "field");
     String label = words.label(field.key()) + (field.required() ? " *" : "");
     if (field.type() instanceof FieldType.YesNo) {
-      options(field, name, label, Map.of("yes", "Answer.yes", "no", "Answer.no"));
+      options(name, label, Map.of("yes", "Answer.yes", "no", "Answer.no"));
     } else {
       out.element("label", label, "for", id);
       input(field, name, id, unit.isEmpty() ? EntryWords.unit(field.key()) : unit);
@@ -146,7 +146,7 @@ final class FormMarkup {
     out.element("option", word, "value", value, value.equals(chosen) ? "selected" : "", "");
   }
 
-  private void options(Field field, String name, String label, Map<String, String> answers) {
+  private void options(String name, String label, Map<String, String> answers) {
     out.open("fieldset", "class", "choice").element("legend", label);
     Optional<String> chosen = typed.text(name);
     for (String answer : answers.keySet().stream().sorted(Comparator.reverseOrder()).toList()) {

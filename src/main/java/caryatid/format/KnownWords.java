@@ -118,10 +118,29 @@ public final class KnownWords {
     return term(vocabulary, text).isPresent()
         ? Optional.empty()
         : NameSuggester.slip(
-            text,
-            vocabulary.terms().stream()
-                .flatMap(t -> words.getOrDefault(key(vocabulary, t), List.of()).stream())
-                .toList());
+                text,
+                vocabulary.terms().stream()
+                    .flatMap(term -> wordsOf(vocabulary, term).stream())
+                    .toList())
+            .or(() -> begunBy(vocabulary, text));
+  }
+
+  private List<String> wordsOf(Vocabulary vocabulary, Coded term) {
+    return words.getOrDefault(key(vocabulary, term), List.of());
+  }
+
+  /** The word of the one term that begins with the words typed; empty if several terms do. */
+  private Optional<String> begunBy(Vocabulary vocabulary, String text) {
+    String start = TermOrText.fold(text) + " ";
+    List<String> begun =
+        vocabulary.terms().stream()
+            .flatMap(
+                term ->
+                    wordsOf(vocabulary, term).stream()
+                        .filter(word -> TermOrText.fold(word).startsWith(start))
+                        .limit(1))
+            .toList();
+    return begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty();
   }
 
   /** Every code that has words. */

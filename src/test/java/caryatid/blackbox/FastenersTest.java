@@ -45,6 +45,24 @@ class FastenersTest {
     return clinic.record("show", "K7-right").out().replace('\u00a0', ' ');
   }
 
+  /** Words by which only one known item begins are asked about; those of several are not. */
+  @ParameterizedTest
+  @CsvSource({
+    "fasteners, fasteners secured to torque",
+    "heel, heel height",
+    "foot rotation, foot rotation outward"
+  })
+  void anItemThatIsNamedInShortIsAskedAbout(String typed, String known) {
+    Run run = bench("items[1].item=" + typed, "items[1].set=5", "items[1].unit=deg");
+    assertThat(run.err())
+        .isEqualTo(
+            "bench-alignment: items[1].item: \"%s\" is not known; did you mean \"%s\"? Correct"
+                    .formatted(typed, known)
+                + " it; if it is something else, add: items[1].item.text=%s\n".formatted(typed));
+    assertThat(bench("items[1].item=socket", "items[1].set=5", "items[1].unit=deg").err())
+        .isEmpty();
+  }
+
   /** Both sides of each threshold. */
   @ParameterizedTest
   @CsvSource(

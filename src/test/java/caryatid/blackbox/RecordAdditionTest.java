@@ -65,7 +65,7 @@ class RecordAdditionTest {
             "items[1].item=socket flexion",
             "items[1].set=5",
             "items[1].unit=deg",
-            "items[2].item=foot rotation",
+            "items[2].item=foot rotation outward",
             "items[2].set=7",
             "items[2].unit=deg");
     assertThat(run)
@@ -77,7 +77,7 @@ class RecordAdditionTest {
                     + " to torque. Check them before the wearer stands or walks.\n",
                 ""));
     assertThat(clinic.record("show", "K7-right").out())
-        .contains("      socket flexion; set 5 deg\n      foot rotation; set 7 deg\n");
+        .contains("      socket flexion; set 5 deg\n      foot rotation outward; set 7 deg\n");
     assertThat(
             clinic
                 .record("add", "K7-right", "bench-alignment", "--by", "AB", "items[2].set=7")

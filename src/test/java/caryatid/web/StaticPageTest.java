@@ -232,6 +232,29 @@ class StaticPageTest {
   }
 
   @Test
+  void theUncertaintyOfMarkingStaysForTheNextState() throws Exception {
+    Map<String, String> marked =
+        Map.of("landmark[2].marking", "4", "landmark[3].marking", "2.5", "landmark[1].marking", "");
+    typeAs(marked, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(marked, "action", "count-1");
+    String page = window.page(base + STEP);
+    typeAs(marked, "action", "keep", "record-head", OpenWindow.head(page));
+    assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
+    String next = window.page(base + STEP);
+    assertThat(value(next, "landmark[1].marking")).isEqualTo("3");
+    assertThat(value(next, "landmark[2].marking")).isEqualTo("4");
+    assertThat(value(next, "landmark[3].marking")).isEqualTo("2.5");
+    assertThat(value(next, "landmark[2].up")).isEmpty();
+  }
+
+  private static String value(String page, String name) {
+    String input = page.substring(page.indexOf("name=\"" + name + "\""));
+    String value = input.substring(input.indexOf(" value=\"") + " value=\"".length());
+    return value.substring(0, value.indexOf('"'));
+  }
+
+  @Test
   void whereNoStandWasGoodThereIsNoWayBack() throws Exception {
     assertThat(window.page(base + "/back")).contains("No stand of this record met every tolerance");
   }

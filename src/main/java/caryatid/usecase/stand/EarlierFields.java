@@ -126,6 +126,10 @@ final class EarlierFields {
         .rightward()
         .ifPresent(d -> distance(row + "rightward", d, StandFields.RIGHT_OF, StandFields.LEFT_OF));
     put(row + "up", number(landmark.upMm()));
+    landmark
+        .forward()
+        .or(landmark::rightward)
+        .ifPresent(d -> put(row + "marking", number(d.markingMm())));
     landmark.definition().ifPresent(is -> put(row + "is", is));
   }
 

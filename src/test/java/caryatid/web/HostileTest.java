@@ -211,8 +211,8 @@ class HostileTest {
         }
       }
     }
-    assertThat(isReached(InetAddress.getByName("127.0.0.1"))).isTrue();
-    assertThat(isReached(InetAddress.getByName("127.0.0.2"))).isFalse();
+    assertThat(isReached(loopback(1))).isTrue();
+    assertThat(isReached(loopback(2))).isFalse();
   }
 
   @Test
@@ -291,8 +291,13 @@ class HostileTest {
     }
   }
 
+  /** An address of the loopback network, 127.0.0.0/8. */
+  private static InetAddress loopback(int last) throws IOException {
+    return InetAddress.getByAddress(new byte[] {127, 0, 0, (byte) last});
+  }
+
   private Socket begin(String bytes) throws IOException {
-    Socket socket = new Socket("127.0.0.1", window.port());
+    Socket socket = new Socket(loopback(1), window.port());
     socket.getOutputStream().write(bytes.getBytes(US_ASCII));
     socket.getOutputStream().flush();
     return socket;

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -203,7 +204,9 @@ class LoadProofTest {
 
   private void begin(List<Socket> slow, String bytes) {
     try {
-      Socket socket = new Socket("127.0.0.1", URI.create(origin).getPort());
+      Socket socket =
+          new Socket(
+              InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), URI.create(origin).getPort());
       slow.add(socket);
       socket.getOutputStream().write(bytes.getBytes(US_ASCII));
       socket.getOutputStream().flush();

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,10 +34,10 @@ final class OpenWindow implements AutoCloseable {
 
   static Window.Setting setting(Path folder) throws Exception {
     return new Window.Setting(
-        Records.in(folder.resolve("records"), Clock.systemDefaultZone()),
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
         0,
         folder.resolve("home"),
-        Clock.systemDefaultZone(),
+        Clock.system(ZoneId.systemDefault()),
         failure -> "kept");
   }
 
@@ -130,7 +131,7 @@ final class OpenWindow implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() throws IOException {
     window.close();
   }
 }

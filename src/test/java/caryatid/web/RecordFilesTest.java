@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpClient;
@@ -53,8 +54,9 @@ class RecordFilesTest {
   @Test
   void theReportIsMadeOnBothPapers() throws Exception {
     String base = window.start("K7-right", "right");
-    assertThat(new String(bytes(base + "/pdf?paper=a4", "K7-right.pdf"), 0, 5)).isEqualTo("%PDF-");
-    assertThat(new String(bytes(base + "/pdf?paper=letter", "K7-right.pdf"), 0, 5))
+    assertThat(new String(bytes(base + "/pdf?paper=a4", "K7-right.pdf"), 0, 5, US_ASCII))
+        .isEqualTo("%PDF-");
+    assertThat(new String(bytes(base + "/pdf?paper=letter", "K7-right.pdf"), 0, 5, US_ASCII))
         .isEqualTo("%PDF-");
     try (Stream<Path> left = Files.walk(folder.resolve("home"))) {
       assertThat(left.filter(f -> f.getFileName().toString().matches("[0-9a-f]{16}"))).isEmpty();

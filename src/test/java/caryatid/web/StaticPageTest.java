@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ class StaticPageTest {
   void open() throws Exception {
     LocalFiles files = new LocalFiles();
     RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.systemDefaultZone()),
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
         files.read(K7.resolve("barefoot-1.csv")),
         files.read(K7.resolve("plate.yaml")),
         false);

@@ -46,7 +46,7 @@ final class StandForm {
         new StandFormValues(
             typed,
             earlier,
-            StaticPage.faults(found, wording),
+            new SheetFaults(found, typed, wording).all(),
             plate,
             work.isOfBothSides(),
             work.hasProstheticKnee());

@@ -2,8 +2,6 @@ package caryatid.web;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.Place;
-import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.stand.DraftedStand;
@@ -46,8 +44,11 @@ final class StandLive {
     drop();
     out.close("section").open("section", "class", "result", "aria-live", "polite");
     long counted = arrived.stream().filter(Arrived::counted).count();
-    result(found, (int) counted);
-    return out.close("section");
+    SheetFaults faults = new SheetFaults(found, draft.fields(), wording);
+    result(found, faults, (int) counted);
+    out.close("section");
+    atFields(faults);
+    return out;
   }
 
   private void stand(Arrived stand, int number) throws StoreFailure {
@@ -115,7 +116,7 @@ final class StandLive {
     out.open("p").element("a", wording.word("Web.lastGood"), "href", base + "/back").close("p");
   }
 
-  private void result(SoFar found, int counted) {
+  private void result(SoFar found, SheetFaults faults, int counted) {
     out.element(
         "h2",
         "3 "
@@ -133,20 +134,28 @@ final class StandLive {
       out.add(
           ResultMarkup.drawings(checked.result(), DraftedStand.strips(checked, wording), wording));
     } else {
-      refused(found);
+      refused(found, faults);
     }
     out.open("p", "class", "actions");
-    action("discard", wording.word("Web.discard"), "");
+    out.element(
+        "button",
+        wording.word("Web.discard"),
+        "name",
+        "action",
+        "value",
+        "discard",
+        "data-ask",
+        wording.word("Web.discardAsk"));
     out.close("p");
   }
 
   /** What is wrong, or asked: an answer goes into the sheet that is kept. */
-  private void refused(SoFar found) {
+  private void refused(SoFar found, SheetFaults faults) {
     boolean asked = !found.questions().isEmpty();
     out.element("p", wording.word(asked ? "Web.asked" : "Web.noResult"), "class", "verdict");
     out.open("ul", "class", "open");
     for (int i = 0; i < found.problems().size(); i++) {
-      out.open("li").element("span", bare(found.problems().get(i), wording));
+      out.open("li").element("span", faults.led(i));
       if (asked) {
         Question question = found.questions().get(i);
         action("meant=" + question.answer(), wording.word("Web.isSo"), "");
@@ -154,27 +163,25 @@ final class StandLive {
       out.close("li");
     }
     out.close("ul");
-    if (!asked) {
-      out.open("div", "class", "field check");
-      out.open(
-          "input",
-          "type",
-          "checkbox",
-          "id",
-          EntryMarkup.SURE,
-          "name",
-          EntryMarkup.SURE,
-          "value",
-          "yes");
-      out.element("label", wording.word("Web.sure"), "for", EntryMarkup.SURE).close("div");
+    if (faults.looksLikeName()) {
+      confirm();
     }
   }
 
-  /** A problem without its place in the sheet, which nobody wrote by hand. */
-  static String bare(Problem problem, Wording wording) {
-    boolean sheet = problem.place().file().equals("sheet.yaml");
-    return sheet
-        ? wording.sayWithin(new Problem(Place.of(""), problem.topic(), problem.arguments()))
-        : wording.say(problem);
+  private void confirm() {
+    String name = EntryMarkup.SURE;
+    out.open("div", "class", "field check");
+    out.open("input", "type", "checkbox", "id", name, "name", name, "value", "yes");
+    out.element("label", wording.word("Web.sure"), "for", name).close("div");
+  }
+
+  /** What is wrong at the fields, for the script, which puts it there. */
+  private void atFields(SheetFaults faults) {
+    out.open("div", "id", "faults-now", "hidden", "");
+    faults
+        .all()
+        .atFields()
+        .forEach((name, said) -> out.element("p", String.join(" ", said), "data-at", name));
+    out.close("div");
   }
 }

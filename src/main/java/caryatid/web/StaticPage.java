@@ -2,8 +2,6 @@ package caryatid.web;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
-import caryatid.remark.Problem;
-import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.stand.ChosenPlate;
@@ -12,7 +10,6 @@ import caryatid.usecase.stand.DraftedStand.SoFar;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.EntryMarkup;
-import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
@@ -20,9 +17,7 @@ import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -32,12 +27,6 @@ import java.util.regex.Pattern;
 final class StaticPage {
   private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
   private static final String ACT = "action";
-  private static final Map<String, String> ASKED =
-      Map.of(
-          "heel-height-mm", StandFields.HEEL,
-          "body-mass-kg", StandFields.BODY_MASS,
-          "knee", StandFields.KNEE_MODE,
-          "stance", StandFields.STANCE);
 
   private final Shelf shelf;
   private final StandWatch watch;
@@ -208,31 +197,5 @@ final class StaticPage {
   private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, boolean sure)
       throws StoreFailure {
     return new StandLive(record, draft, work, shelf.watched(record.code())).of(work.found(sure));
-  }
-
-  /** What is wrong with what was typed, by its field, and the rest. */
-  static FieldFaults faults(SoFar found, Wording wording) {
-    Map<String, List<String>> atFields = new LinkedHashMap<>();
-    List<String> others = new ArrayList<>();
-    for (int i = 0; i < found.problems().size(); i++) {
-      Problem problem = found.problems().get(i);
-      Optional<String> field =
-          found.questions().isEmpty()
-              ? found.sheet().field(problem)
-              : asked(found.questions().get(i));
-      if (field.isPresent()) {
-        atFields
-            .computeIfAbsent(field.get(), name -> new ArrayList<>())
-            .add(StandLive.bare(problem, wording));
-      } else {
-        others.add(wording.say(problem));
-      }
-    }
-    return new FieldFaults(atFields, others);
-  }
-
-  /** The field that a question is about, by the key of the sheet that leads its answer. */
-  private static Optional<String> asked(Question question) {
-    return Optional.ofNullable(ASKED.get(question.answer().split(" ")[0]));
   }
 }

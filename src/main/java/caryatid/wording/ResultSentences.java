@@ -3,6 +3,7 @@ package caryatid.wording;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.GroupedRemark;
 import caryatid.alignment.Result;
+import caryatid.alignment.StateRemark;
 import caryatid.loadline.Finding;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -37,6 +38,16 @@ public final class ResultSentences {
     LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
     return GroupedRemark.of(state).stream()
         .filter(said -> said.remark().topic().weight() == Weight.SAFETY)
+        .map(landmarks::say)
+        .toList();
+  }
+
+  /** What would help most if the measurement cannot decide a tolerance; empty if it can. */
+  public static List<String> help(Result result, Wording wording) {
+    AlignmentState state = result.state();
+    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    return GroupedRemark.of(state).stream()
+        .filter(said -> said.remark().topic() == StateRemark.TOLERANCE_TOO_NARROW)
         .map(landmarks::say)
         .toList();
   }

@@ -27,6 +27,7 @@ function follow(form, live) {
       if (reply.ok && mine === asked) {
         live.innerHTML = await reply.text();
         showLeg();
+        showFaults(form);
       }
     } finally {
       if (mine === asked) {
@@ -83,7 +84,8 @@ function enterGoesOn(form) {
       field.value = field.dataset.before;
       field.dispatchEvent(new Event('input', { bubbles: true }));
     }
-    const fields = [...form.querySelectorAll('input.number, input.words')].filter((f) => f.offsetParent);
+    const fields = [...form.querySelectorAll('input.number, input.words')].filter(
+      (f) => f === field || (f.offsetParent && !f.closest('details:not([open]), .marking')));
     fields[fields.indexOf(field) + 1]?.focus();
   });
 }
@@ -97,6 +99,54 @@ function showLeg() {
     now.remove();
   }
 }
+
+/** What is wrong with a field comes with the answer and stands at the field. */
+function showFaults(form) {
+  const now = document.getElementById('faults-now');
+  if (!now) {
+    return;
+  }
+  form.querySelectorAll('.sheet .fault:not(.lacks)').forEach((old) => old.remove());
+  form.querySelectorAll('.sheet [aria-invalid]').forEach((field) => {
+    field.removeAttribute('aria-invalid');
+    field.removeAttribute('aria-describedby');
+  });
+  now.querySelectorAll('[data-at]').forEach((said) => {
+    const field = form.elements[said.dataset.at];
+    const place = field && field.closest && field.closest('.distance, .field, fieldset');
+    if (!place) {
+      return;
+    }
+    const fault = document.createElement('div');
+    fault.className = 'fault';
+    fault.id = field.id + '-fault';
+    fault.append(said.textContent);
+    place.append(fault);
+    field.setAttribute('aria-invalid', 'true');
+    field.setAttribute('aria-describedby', fault.id);
+    const folded = field.closest('details');
+    if (folded) {
+      folded.open = true;
+    }
+  });
+  now.remove();
+}
+
+/** Another plate has other lines: the page is loaded again with them. */
+function redrawForPlate(form, refresh) {
+  form.elements['known-plate']?.addEventListener('change', async () => {
+    await refresh();
+    location.reload();
+  });
+}
+
+/** What cannot be brought back is asked first. */
+document.addEventListener('click', (event) => {
+  const asked = event.target.closest?.('[data-ask]');
+  if (asked && !confirm(asked.dataset.ask)) {
+    event.preventDefault();
+  }
+});
 
 /** Saves what is typed into the form of an entry as a draft, which never becomes an entry by itself. */
 function saveDrafts(form) {
@@ -169,6 +219,7 @@ if (form) {
   upload(form, live, refresh);
   watch(form, live, refresh);
   enterGoesOn(form);
+  redrawForPlate(form, refresh);
   clock(live);
 }
 

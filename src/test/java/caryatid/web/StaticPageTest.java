@@ -256,6 +256,92 @@ class StaticPageTest {
   }
 
   @Test
+  void whatIsWrongStandsAtItsFieldInTheWordsOfTheField() throws Exception {
+    Map<String, String> wrong = Map.of("landmark[2].up", "1,268", "landmark[1].forward", "-231");
+    typeAs(wrong, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(wrong, "action", "count-1");
+    String comma =
+        "This could mean 1.268 or 1268: a comma before exactly three digits may separate"
+            + " thousands. Type 1.268 with a point, or 1268 without a comma.";
+    assertThat(window.page(base + STEP))
+        .contains(
+            comma,
+            "<div class=\"fault\" id=\"landmark-2-up-fault\">",
+            "knee centre, up from the plate: " + comma)
+        .doesNotContain("without quotes", "up-mm");
+    assertThat(typeAs(wrong, "part", "live").body())
+        .contains(
+            "<p data-at=\"landmark[2].up\">" + comma,
+            "<p data-at=\"landmark[1].forward\">Type the number without a sign; the choice beside it"
+                + " says the direction.");
+  }
+
+  @Test
+  void whatIsMissingIsToldAtItsField() throws Exception {
+    Map<String, String> without = Map.of("landmark[2].up", "", "worn", "");
+    typeAs(without, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(without, "action", "count-1");
+    assertThat(typeAs(without, "part", "live").body())
+        .contains("<p data-at=\"landmark[2].up\">Please fill this in.")
+        .doesNotContain("Add the line");
+  }
+
+  @Test
+  void onlyWhatLooksLikeANameIsConfirmedToBeNone() throws Exception {
+    Map<String, String> wrong = Map.of("landmark[2].up", "49o");
+    typeAs(wrong, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(wrong, "action", "count-1");
+    assertThat(window.page(base + STEP)).doesNotContain("id=\"is-sure\"");
+    Map<String, String> name = Map.of("comfort", "Mr Huber feels well");
+    typeAs(name, "part", "live");
+    assertThat(window.page(base + STEP))
+        .contains("looks like a name", "I confirm: nothing here says who the wearer is.")
+        .doesNotContain("--sure", "as-meant: [");
+  }
+
+  @Test
+  void aQuestionIsAskedWithoutTheLineOfASheet() throws Exception {
+    Map<String, String> odd = Map.of("heel", "1", "worn", "shoe");
+    typeAs(odd, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(odd, "action", "count-1");
+    assertThat(window.page(base + STEP))
+        .contains("Heel height, heel less forefoot: ")
+        .doesNotContain("as-meant: [", "heel-height-mm`");
+  }
+
+  @Test
+  void theResultBeginsWithWhatToDoNext() throws Exception {
+    type("part", "live");
+    drop("barefoot-1.csv");
+    type("action", "count-1");
+    String page = window.page(base + STEP);
+    assertThat(page.substring(page.indexOf("Result of one stand")))
+        .containsSubsequence(
+            "class=\"verdict lead\"", "Measure again before changing.", "to spare");
+  }
+
+  @Test
+  void aLineThatAnotherPlateLacksIsNeverTakenForOneOfItsOwn() throws Exception {
+    LocalFiles files = new LocalFiles();
+    Path plate = folder.resolve("plate.yaml");
+    String text = Files.readString(K7.resolve("plate.yaml"));
+    Files.writeString(plate, text.replace("rear edge", "tape"));
+    RememberedPlates.remember(
+        Records.in(folder.resolve("records"), Clock.systemDefaultZone()),
+        files.read(K7.resolve("barefoot-1.csv")),
+        files.read(plate),
+        true);
+    type("part", "live");
+    assertThat(window.page(base + STEP))
+        .contains("This plate has no line “rear edge”. Choose the line you measured from.")
+        .contains(">tape</option>");
+  }
+
+  @Test
   void whereNoStandWasGoodThereIsNoWayBack() throws Exception {
     assertThat(window.page(base + "/back")).contains("No stand of this record met every tolerance");
   }

@@ -9,8 +9,13 @@ public final class TypedNumber {
    * left as it is, so that it is refused. What is no number is left as it is as well.
    */
   public static String plain(String typed) {
-    boolean comma = typed.matches("[+-]?\\d+,\\d{1,9}") && !typed.matches("[+-]?[1-9]\\d*,\\d{3}");
+    boolean comma = typed.matches("[+-]?\\d+,\\d{1,9}") && !couldBeThousands(typed);
     return comma ? typed.replace(',', '.') : typed;
+  }
+
+  /** Whether a text has a comma before exactly three digits, so that it could group thousands. */
+  public static boolean couldBeThousands(String typed) {
+    return typed.matches("[+-]?[1-9]\\d*,\\d{3}");
   }
 
   /** Whether a text is a number as files write it, without a sign. */

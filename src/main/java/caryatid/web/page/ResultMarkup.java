@@ -2,6 +2,7 @@ package caryatid.web.page;
 
 import caryatid.alignment.Result;
 import caryatid.remark.Argument;
+import caryatid.wording.LeadLine;
 import caryatid.wording.ResultSentences;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
@@ -11,12 +12,15 @@ import java.util.List;
 public final class ResultMarkup {
   private ResultMarkup() {}
 
-  /** What is unsafe first, then a sentence for each recommended offset. */
+  /** What is unsafe first, then what to do next, and a sentence for each recommended offset. */
   public static Markup sentences(Result result, Wording wording) {
     Markup out = new Markup();
     for (String line : ResultSentences.unsafe(result, wording)) {
       out.element("p", "! " + line, "class", "danger");
     }
+    LeadLine.of(result.state(), wording)
+        .ifPresent(next -> out.element("p", next, "class", "verdict lead"));
+    ResultSentences.help(result, wording).forEach(line -> out.element("p", line));
     for (ResultSentences.InWords said : ResultSentences.findings(result, wording)) {
       out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
     }

@@ -50,6 +50,7 @@ public final class SheetMarkup {
   /** The landmarks. */
   public static Markup landmarks(Wording wording, StandFormValues values) {
     SheetMarkup markup = new SheetMarkup(wording, values);
+    markup.out.element("p", markup.word("marking"), "class", "note");
     for (int i = 1; i <= rows(values, StandFields.LANDMARK, FEWEST_ROWS) + 1; i++) {
       markup.landmark(StandFields.LANDMARK + "[" + i + "].", i);
     }
@@ -146,8 +147,13 @@ public final class SheetMarkup {
     control.faults(row + "up");
     out.close("div");
     before(row);
-    out.open("details").element("summary", word("marking"));
-    control.number(row + "marking", word("markingMm"), "mm");
+    out.open("div", "class", "distance marking");
+    out.element("label", word("markingMm"), "for", Control.id(row + "marking"));
+    control.bareNumber(row + "marking", "");
+    out.element("span", "mm", "class", "unit");
+    control.faults(row + "marking");
+    out.close("div");
+    out.open("details").element("summary", word("is"));
     control.words(row + "is", word("is"));
     out.close("details").close("fieldset");
   }
@@ -166,16 +172,29 @@ public final class SheetMarkup {
     out.open("div", "class", "distance");
     control.bareChoice(
         name + "-sense", word(way), List.of(plus, minus), words("sense", List.of(plus, minus)));
-    if (lines.isEmpty()) {
-      out.element("span", word("origin"));
-    } else {
-      control.bareChoice(name + "-from", word("line"), lines, lines);
-    }
+    from(name + "-from", lines);
     control.bareNumber(name, word(way));
     out.element("span", "mm", "class", "unit");
     control.faults(name);
     control.faults(name + "-from");
     out.close("div");
+  }
+
+  /** A line that this plate lacks stays, and is refused, until another one is chosen. */
+  private void from(String name, List<String> lines) {
+    String chosen = values.typed().getOrDefault(name, "");
+    boolean lacks = !chosen.isEmpty() && !lines.contains(chosen);
+    if (lines.isEmpty() && !lacks) {
+      out.element("span", word("origin"));
+      return;
+    }
+    List<String> codes = lines.isEmpty() ? List.of("") : lines;
+    List<String> words = lines.isEmpty() ? List.of(word("origin")) : lines;
+    control.bareChoice(name, word("line"), codes, words);
+    if (lacks) {
+      out.element(
+          "p", wording.fill("Web.lineLacks", Argument.text(chosen)), "class", "fault lacks");
+    }
   }
 
   /** What was measured the last time; feet put back move every mark, so it is only offered. */

@@ -1,0 +1,131 @@
+package caryatid.web;
+
+import caryatid.remark.Argument;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import caryatid.usecase.stand.DraftedStand.SoFar;
+import caryatid.usecase.stand.TypedNumber;
+import caryatid.web.page.FieldFaults;
+import caryatid.web.page.SheetLabels;
+import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What is wrong with a drafted stand, or asked, by its field and in the words of its fields. */
+final class SheetFaults {
+  private static final Pattern KEY = Pattern.compile("`([a-z-]+)`");
+  private static final Pattern ROW = Pattern.compile("((?:landmark|target)\\[\\d+]\\.).*");
+
+  private final SoFar found;
+  private final Map<String, String> typed;
+  private final Wording wording;
+
+  /**
+   * @param typed what was typed, by field
+   */
+  SheetFaults(SoFar found, Map<String, String> typed, Wording wording) {
+    this.found = found;
+    this.typed = typed;
+    this.wording = wording;
+  }
+
+  /** All that is wrong or asked. */
+  FieldFaults all() {
+    Map<String, List<String>> atFields = new LinkedHashMap<>();
+    List<String> others = new ArrayList<>();
+    for (int i = 0; i < found.problems().size(); i++) {
+      String sentence = sentence(i);
+      field(i)
+          .ifPresentOrElse(
+              name -> atFields.computeIfAbsent(name, key -> new ArrayList<>()).add(sentence),
+              () -> others.add(sentence));
+    }
+    return new FieldFaults(atFields, others);
+  }
+
+  /** The field that a problem, by its number from 0, is about; empty if it is about no one. */
+  Optional<String> field(int number) {
+    Problem problem = found.problems().get(number);
+    if (!found.questions().isEmpty()) {
+      String key = found.questions().get(number).answer().split(" ")[0];
+      return SheetLabels.field(key, "");
+    }
+    Optional<String> field = found.sheet().field(problem);
+    if (problem.topic().code().equals("Writing.MISSING_KEY")) {
+      String row = field.map(ROW::matcher).filter(Matcher::matches).map(m -> m.group(1)).orElse("");
+      return SheetLabels.field(text(problem, 0), row).or(() -> field);
+    }
+    return field;
+  }
+
+  /** A problem as the result column says it: led by its field. */
+  String led(int number) {
+    return field(number)
+        .flatMap(name -> SheetLabels.label(name, typed, wording))
+        .map(label -> label + ": " + sentence(number))
+        .orElseGet(() -> sentence(number));
+  }
+
+  /** Whether something is left out only because it looks like a name. */
+  boolean looksLikeName() {
+    return found.problems().stream()
+        .anyMatch(problem -> problem.topic().code().matches("Keeping\\.(CODE|TEXT)_LIKE_.*"));
+  }
+
+  private String sentence(int number) {
+    Problem problem = found.problems().get(number);
+    return switch (problem.topic().code()) {
+      case "Writing.NOT_A_NUMBER" -> noNumber(field(number).map(typed::get).orElse(""));
+      case "Writing.MISSING_KEY" -> wording.word("Web.fault.missing");
+      case "Writing.OUT_OF_RANGE" ->
+          wording.fill("Web.fault.range", problem.arguments().get(2), problem.arguments().get(3));
+      default -> inFieldWords(withoutCommandLine(bare(problem)));
+    };
+  }
+
+  private String noNumber(String text) {
+    String plain = text.strip();
+    if (TypedNumber.couldBeThousands(plain)) {
+      String point = plain.replace(',', '.');
+      String none = plain.replace(",", "");
+      return wording.fill("Web.fault.comma", Argument.text(point), Argument.text(none));
+    }
+    return wording.word(plain.startsWith("-") ? "Web.fault.sign" : "Web.fault.number");
+  }
+
+  /** A problem without its place in the sheet, which nobody wrote by hand. */
+  private String bare(Problem problem) {
+    boolean sheet = problem.place().file().equals("sheet.yaml");
+    return sheet
+        ? wording.sayWithin(new Problem(Place.of(""), problem.topic(), problem.arguments()))
+        : wording.say(problem);
+  }
+
+  /** Leaves out the last clause if it tells what to add to a sheet or to a command. */
+  private static String withoutCommandLine(String sentence) {
+    int clause = sentence.lastIndexOf(';');
+    boolean tells =
+        clause > 0 && sentence.substring(clause).matches("(?s).*(as-meant: \\[|--sure|=).*");
+    return tells ? sentence.substring(0, clause).strip() + "." : sentence;
+  }
+
+  private String inFieldWords(String sentence) {
+    return KEY.matcher(sentence)
+        .replaceAll(
+            key ->
+                Matcher.quoteReplacement(
+                    SheetLabels.field(key.group(1), "landmark[0].")
+                        .flatMap(name -> SheetLabels.label(name, Map.of(), wording))
+                        .map(label -> "\u201c" + label + "\u201d")
+                        .orElse(key.group(1))));
+  }
+
+  private static String text(Problem problem, int argument) {
+    return problem.arguments().get(argument) instanceof Argument.Text text ? text.value() : "";
+  }
+}

@@ -1,0 +1,74 @@
+package caryatid.wording;
+
+import caryatid.alignment.AlignmentState;
+import caryatid.loadline.Finding;
+import caryatid.loadline.Verdict;
+import caryatid.remark.Argument;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** What a state of alignment asks for next, in one line. */
+public final class LeadLine {
+  private static final int MOST_NAMED = 2;
+
+  private final AlignmentState state;
+  private final Wording wording;
+  private final LandmarkWords names;
+
+  private LeadLine(AlignmentState state, Wording wording) {
+    this.state = state;
+    this.wording = wording;
+    this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
+  }
+
+  /** What to do next; empty if a sentence about safety says it. */
+  public static Optional<String> of(AlignmentState state, Wording wording) {
+    return ResultWords.isSafetyFirst(state)
+        ? Optional.empty()
+        : Optional.of(new LeadLine(state, wording).line());
+  }
+
+  private String line() {
+    String notMet = where(verdict -> verdict == Verdict.OUTSIDE);
+    String undecided = where(Verdict::tooClose);
+    if (!notMet.isEmpty()) {
+      return wording.fill("Lead.NOT_MET", Argument.text(notMet));
+    }
+    if (!undecided.isEmpty()) {
+      return wording.fill("Lead.UNDECIDED", Argument.text(undecided));
+    }
+    return wording.word("Lead." + met());
+  }
+
+  private String met() {
+    if (state.findings().isEmpty()) {
+      return state.withheld().isEmpty() ? "NO_TARGET" : "NO_RESULT";
+    }
+    return state.withheld().isEmpty() ? "MET" : "MET_SO_FAR";
+  }
+
+  /** The landmarks of some results, each with its plane; of many, how many they are. */
+  private String where(Predicate<Verdict> which) {
+    List<String> some =
+        state.findings().stream()
+            .filter(f -> which.test(f.verdict()))
+            .map(this::where)
+            .distinct()
+            .toList();
+    return some.size() <= MOST_NAMED
+        ? String.join(", ", some)
+        : wording.fill(
+            "Lead.COUNT", Argument.count(some.size()), Argument.count(state.findings().size()));
+  }
+
+  private String where(Finding finding) {
+    String name = names.name(finding.target().landmark());
+    return name + " (" + wording.word(finding.target().plane()) + side(finding) + ")";
+  }
+
+  private String side(Finding finding) {
+    boolean both = state.stands().get(0).trial().side().sides().size() > 1;
+    return both ? ", " + wording.word(finding.target().side()) : "";
+  }
+}

@@ -10,6 +10,7 @@ import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.remark.Topic;
 import caryatid.remark.Unit;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,6 +58,26 @@ public final class EntryCheck {
       throw new BadInput(check.problems);
     }
     return List.copyOf(check.questions);
+  }
+
+  /** The question about a next visit before the day of its entry; a note answers it. */
+  public static List<Question> aboutDay(EntryContent content, LocalDate day) {
+    if (content instanceof Closing closing && closing.note().isEmpty()) {
+      return closing.nextVisit().filter(next -> next.isBefore(day)).stream()
+          .map((LocalDate next) -> nextVisit(next, day))
+          .toList();
+    }
+    return List.of();
+  }
+
+  private static Question nextVisit(LocalDate next, LocalDate day) {
+    return Question.ofField(
+        EntryQuestion.NEXT_VISIT_BEFORE,
+        "note",
+        WHY,
+        Argument.text("next-visit"),
+        Argument.text(next.toString()),
+        Argument.text(day.toString()));
   }
 
   private void bench(BenchAlignment bench) {

@@ -12,6 +12,8 @@ public enum EntryQuestion implements Topic {
   ODD_LENGTH("EntryQuestion.ODD_LENGTH"),
   /** The same; refused. */
   IMPOSSIBLE_LENGTH("EntryQuestion.IMPOSSIBLE_LENGTH"),
+  /** Arguments: field, the next visit's day, the entry's day. */
+  NEXT_VISIT_BEFORE("EntryQuestion.NEXT_VISIT_BEFORE"),
   /** Arguments: field, what was written, the known word that is like it. */
   NEARLY_KNOWN("EntryQuestion.NEARLY_KNOWN");
 

@@ -97,6 +97,7 @@ public record EntryDraft(
         new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
     List<Question> open = new ArrayList<>(NearlyKnown.questions(form, complete));
     open.addAll(EntryCheck.questions(addition.content(), Place.of(kind.key()), limits));
+    open.addAll(EntryCheck.aboutDay(addition.content(), addition.at().toLocalDate()));
     if (!open.isEmpty()) {
       throw BadInput.asked(Place.of(kind.key()), open);
     }

@@ -22,6 +22,7 @@ import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.web.page.RowOffers;
 import caryatid.web.page.TypedForm;
+import caryatid.web.page.TypedTime;
 import caryatid.wording.EntryWords;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
@@ -101,7 +102,7 @@ final class EntryPage {
     drafted(content, again, wording);
     form.fields(content, EntryForms.of(kind), offers(record, kind));
     again.questions().forEach(question -> asked(content, question, wording));
-    form.end(content, wording.word("Web.keep"));
+    form.end(content, wording.word("Web.keep"), shelf.records().now());
     return content;
   }
 
@@ -158,6 +159,11 @@ final class EntryPage {
     if (!request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
       return again(record, step, kind, new Again(typed, changed(record), List.of()));
     }
+    Optional<String> noTime = TypedTime.unreadable(typed);
+    if (noTime.isPresent()) {
+      FieldFaults faults = FieldFaults.NONE.andTime(noTime, record.wording());
+      return again(record, step, kind, new Again(typed, faults, List.of()));
+    }
     try {
       EntryDraft draft = draft(request, record, kind, typed);
       AddedEntry added = ExtendRecord.run(shelf.records(), record.code(), draft);
@@ -181,7 +187,7 @@ final class EntryPage {
         suggested,
         List.of(),
         request.field(EntryMarkup.BY).orElse(""),
-        Optional.empty(),
+        TypedTime.of(typed),
         Optional.empty(),
         request.field(EntryMarkup.SURE).isPresent());
   }

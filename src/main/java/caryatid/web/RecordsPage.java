@@ -21,6 +21,7 @@ import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.web.page.RowOffers;
 import caryatid.web.page.TypedForm;
+import caryatid.web.page.TypedTime;
 import caryatid.web.page.UploadMarkup;
 import caryatid.web.page.VerifiedMarkup;
 import caryatid.wording.RecordText;
@@ -136,7 +137,7 @@ final class RecordsPage {
     form.own(content, CODE, wording.word("Web.code"), typed);
     form.fields(
         content, EntryForms.of(EntryKind.OPENING), RowOffers.of(SuggestedRows.none(wording)));
-    form.end(content, wording.word("Web.start"));
+    form.end(content, wording.word("Web.start"), shelf.records().now());
     return Reply.page(status, new Frame(wording).page(wording.word("Web.start"), content));
   }
 
@@ -144,6 +145,10 @@ final class RecordsPage {
   Reply start(Request request, Wording wording) throws StoreFailure {
     TypedForm typed = TypedForm.of(request);
     String code = request.field(CODE).orElse("");
+    Optional<String> noTime = TypedTime.unreadable(typed);
+    if (noTime.isPresent()) {
+      return form(422, typed, FieldFaults.NONE.andTime(noTime, wording), wording);
+    }
     try {
       StartRecord.run(shelf.records(), code, draft(request, typed, wording));
       shelf.remember(request.field(EntryMarkup.BY).orElse(""));
@@ -164,7 +169,7 @@ final class RecordsPage {
         SuggestedRows.none(wording),
         List.of(),
         request.field(EntryMarkup.BY).orElse(""),
-        Optional.empty(),
+        TypedTime.of(typed),
         Optional.empty(),
         request.field(EntryMarkup.SURE).isPresent());
   }

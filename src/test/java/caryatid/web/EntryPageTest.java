@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,90 @@ class EntryPageTest {
         .contains("Kept as entry 2", "minutes since donning: 12.5");
     assertThat(send(base, "assessment", "minutes-since-donning", "1,234").body())
         .contains("expected a number, found &quot;1,234&quot;");
+  }
+
+  @Test
+  void anEntryIsOfTheTimeAtWhichItIsKeptUnlessAnotherIsTyped() throws Exception {
+    String base = window.start("K7-right", "right");
+    String page = window.page(base + "/assessment");
+    String now = value(page, "entry-at-shown");
+    assertThat(now).matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d[+-]\\d\\d:\\d\\d");
+    assertThat(page).contains("aria-describedby=\"entry-at-hint\" value=\"" + now + "\"");
+    String left = "2026-01-01T00:00+00:00";
+    send(base, "assessment", "skin", "a", "entry-at", left, "entry-at-shown", left);
+    send(base, "assessment", "skin", "b", "entry-at", "2026-03-04 10:15 +01:00");
+    assertThat(window.page(base + "/record"))
+        .contains("2026-03-04 10:15")
+        .doesNotContain("2026-01-01");
+  }
+
+  @Test
+  void aTimeThatIsNoneOrToComeIsToldAtItsFieldAndStays() throws Exception {
+    String base = window.start("K7-right", "right");
+    for (String time : new String[] {"4 March", "2026-03-04T10:15", "0001-01-01T00:00Z"}) {
+      HttpResponse<String> sent = send(base, "assessment", "skin", "a", "entry-at", time);
+      assertThat(sent.statusCode()).isEqualTo(422);
+      assertThat(sent.body())
+          .contains(
+              "id=\"entry-at-fault\"><p>Expected a day and a time with its offset from UTC, such as"
+                  + " 2026-03-04T10:15+01:00, found "
+                  + time
+                  + ".</p>",
+              "value=\"" + time + "\"",
+              "value=\"a\"");
+    }
+    assertThat(send(base, "assessment", "skin", "a", "entry-at", "2999-01-01T00:00Z").body())
+        .contains(
+            "id=\"entry-at-fault\"><p>expected a time that has been, found 2999-01-01T00:00Z");
+    assertThat(window.page(base + "/record")).contains("kept up to entry 1");
+  }
+
+  @Test
+  void aRecordIsStartedAtTheTimeThatIsTyped() throws Exception {
+    String[] fields = {
+      "record-code", "K7-right", "wearer", "K7", "side", "right", "level", "transtibial"
+    };
+    HttpResponse<String> refused = start(fields, "yesterday");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("id=\"entry-at-fault\"", "value=\"yesterday\"");
+    HttpResponse<String> started = start(fields, "2026-03-04T09:00+01:00");
+    String there = started.headers().firstValue("Location").orElseThrow();
+    assertThat(window.page(there.replace("/parts", "/record"))).contains("2026-03-04 09:00");
+  }
+
+  private HttpResponse<String> start(String[] fields, String time) throws Exception {
+    String[] all = Arrays.copyOf(fields, fields.length + 4);
+    all[fields.length] = "entry-at";
+    all[fields.length + 1] = time;
+    all[fields.length + 2] = "by-initials";
+    all[fields.length + 3] = "AB";
+    return window.send("/new", all);
+  }
+
+  @Test
+  void aNextVisitBeforeTheEntryIsAskedAboutAndANoteAnswers() throws Exception {
+    String base = window.start("K7-right", "right");
+    String day = "2026-03-04T10:15+01:00";
+    HttpResponse<String> asked =
+        send(base, "closing", "entry-at", day, "next-visit", "2026-03-03", "pain", "0");
+    assertThat(asked.statusCode()).isEqualTo(422);
+    assertThat(asked.body())
+        .contains(
+            "id=\"next-visit-fault\"><p>next visit: 2026-03-03 is before this entry, which is of 2026-03-04.");
+    assertThat(
+            send(
+                    base,
+                    "closing",
+                    "entry-at",
+                    day,
+                    "next-visit",
+                    "2026-03-03",
+                    "note",
+                    "entered late")
+                .body())
+        .contains("Kept as entry 2");
+    assertThat(send(base, "closing", "entry-at", day, "next-visit", "2026-03-04").body())
+        .contains("Kept as entry 3");
   }
 
   @Test

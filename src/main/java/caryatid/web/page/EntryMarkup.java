@@ -2,6 +2,8 @@ package caryatid.web.page;
 
 import caryatid.entry.form.Form;
 import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
+import java.util.List;
 
 /** The form of an entry: who says it, what it says, and what is wrong with it. */
 public final class EntryMarkup {
@@ -76,8 +78,9 @@ public final class EntryMarkup {
     out.add(FormMarkup.fields(form, wording, typed, faults, offers));
   }
 
-  /** Who says it, and the button. */
-  public void end(Markup out, String button) {
+  /** When it was, who says it, and the button. */
+  public void end(Markup out, String button, OffsetDateTime now) {
+    when(out, now);
     if (!faults.isEmpty()) {
       out.open("div", "class", "field check");
       boolean sure = typed.text(SURE).isPresent();
@@ -113,5 +116,20 @@ public final class EntryMarkup {
         "value",
         typed.text(BY).orElse(initials));
     out.element("button", button, "class", "strong").close("div").close("form");
+  }
+
+  private void when(Markup out, OffsetDateTime now) {
+    List<String> wrong = faults.at(TypedTime.AT);
+    out.open("div", "class", "field");
+    out.element("label", wording.word("Web.when"), "for", TypedTime.AT);
+    TypedTime.inputs(out, typed, now, !wrong.isEmpty());
+    out.element(
+        "span", wording.word("Web.whenHint"), "class", "note", "id", TypedTime.AT + "-hint");
+    if (!wrong.isEmpty()) {
+      out.open("div", "class", "fault", "id", TypedTime.AT + "-fault");
+      wrong.forEach(fault -> out.element("p", fault));
+      out.close("div");
+    }
+    out.close("div");
   }
 }

@@ -3,9 +3,11 @@ package caryatid.web.page;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.FormFault;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.remark.Topic;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -13,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,6 +31,8 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
 
   private static final Pattern IN_ROW = Pattern.compile("([a-z-]+)\\[(\\d+)]\\.([a-z-]*)(.*)");
 
+  private static final Set<Topic> OF_TIME = Set.of(FormFault.TIME_AHEAD, FormFault.TIME_LONG_AGO);
+
   public FieldFaults {
     atFields = Map.copyOf(atFields);
     others = List.copyOf(others);
@@ -36,6 +41,14 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
   /** Whether nothing is wrong. */
   public boolean isEmpty() {
     return atFields.isEmpty() && others.isEmpty();
+  }
+
+  /** The same, and that what was typed as the time is none. */
+  public FieldFaults andTime(Optional<String> unreadable, Wording wording) {
+    Map<String, List<String>> all = new LinkedHashMap<>(atFields);
+    unreadable.ifPresent(
+        typed -> all.put(TypedTime.AT, List.of(wording.fill("Web.badTime", Argument.text(typed)))));
+    return new FieldFaults(all, others);
   }
 
   /** The sentences at a field. */
@@ -51,7 +64,9 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
     for (Problem problem : problems) {
       String name = name(problem);
       List<String> said = List.of(wording.sayWithin(bare(form, problem, words)));
-      if (isField(form, name)) {
+      if (OF_TIME.contains(problem.topic())) {
+        atFields.put(TypedTime.AT, said);
+      } else if (isField(form, name)) {
         atFields.merge(name, said, FieldFaults::joined);
       } else {
         others.addAll(said);

@@ -331,7 +331,7 @@ class StaticPageTest {
     String text = Files.readString(K7.resolve("plate.yaml"));
     Files.writeString(plate, text.replace("rear edge", "tape"));
     RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.systemDefaultZone()),
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
         files.read(K7.resolve("barefoot-1.csv")),
         files.read(plate),
         true);

@@ -5,7 +5,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.cli.Main;
+import caryatid.recording.model.NamedBytes;
 import caryatid.usecase.Records;
+import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.file.LocalFiles;
 import java.io.IOException;
@@ -71,6 +73,20 @@ class StaticPageTest {
     assertThat(window.page(base + STEP))
         .contains("1 · barefoot-1.csv ✓", "Result of one stand", "knee centre: load line")
         .doesNotContain("not yet counted");
+  }
+
+  /** The knee's line runs about 18 mm in front of it, which is usual, but not to this clinic. */
+  @Test
+  void theClinicsOwnLimitsHoldInTheWindowToo() throws Exception {
+    RememberedLimits.remember(
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
+        NamedBytes.of(
+            "limits.yaml",
+            "clinic-limits: 1\nlimits:\n  sagittal-own-knee-mm: {ask-above: 5}\n".getBytes(UTF_8)));
+    type("part", "live");
+    drop("barefoot-1.csv");
+    type("action", "count-1");
+    assertThat(window.page(base + STEP)).contains("It is so").doesNotContain("tolerance met");
   }
 
   @Test

@@ -17,6 +17,7 @@ import caryatid.usecase.Check.Checked;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.Records;
+import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.wording.Wording;
@@ -190,7 +191,7 @@ public final class DraftedStand {
             ChosenPlate.description(records, fields),
             name -> Optional.empty(),
             byHand(fields));
-    return RememberedPlates.complete(records, inputs);
+    return RememberedLimits.complete(records, RememberedPlates.complete(records, inputs));
   }
 
   private static Optional<Stretch> byHand(Map<String, String> fields) throws BadInput {

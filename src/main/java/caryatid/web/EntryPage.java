@@ -37,10 +37,10 @@ final class EntryPage {
   private static final String PART = "part";
   private static final String DISCARD = "discard";
 
-  private final Shelf shelf;
+  private final WindowState state;
 
-  EntryPage(Shelf shelf) {
-    this.shelf = shelf;
+  EntryPage(WindowState state) {
+    this.state = state;
   }
 
   /**
@@ -67,7 +67,7 @@ final class EntryPage {
   /** What was typed before and is not kept yet. */
   Again drafted(OpenRecord record, EntryKind kind) throws BadInput, StoreFailure {
     return new Again(
-        new TypedForm(shelf.draft(record.code(), kind).fields()), FieldFaults.NONE, List.of());
+        new TypedForm(state.draft(record.code(), kind).fields()), FieldFaults.NONE, List.of());
   }
 
   private void section(Markup content, OpenRecord record, JobStep step, EntryKind kind, Again again)
@@ -96,13 +96,13 @@ final class EntryPage {
   /** The form of a kind. */
   Markup form(OpenRecord record, JobStep step, EntryKind kind, Again again) throws BadInput {
     Wording wording = record.wording();
-    EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), shelf.initials());
+    EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), state.initials());
     Markup content = form.begin(record.address(step), record.head().digest());
     content.open("input", "type", "hidden", "name", KIND, "value", kind.key());
     drafted(content, again, wording);
     form.fields(content, EntryForms.of(kind), offers(record, kind));
     again.questions().forEach(question -> asked(content, question, wording));
-    form.end(content, wording.word("Web.keep"), shelf.records().now());
+    form.end(content, wording.word("Web.keep"), state.records().now());
     return content;
   }
 
@@ -132,7 +132,7 @@ final class EntryPage {
   }
 
   private SuggestedRows suggested(OpenRecord record, EntryKind kind) throws BadInput {
-    return SuggestedRows.in(shelf.records(), record.code(), kind, record.wording());
+    return SuggestedRows.in(state.records(), record.code(), kind, record.wording());
   }
 
   private Reply keep(Request request, OpenRecord record, JobStep step)
@@ -144,7 +144,7 @@ final class EntryPage {
             .filter(EntryKind::isAdded)
             .orElse(step.kinds().get(0));
     TypedForm typed = TypedForm.of(request);
-    FormDraft drafted = shelf.draft(record.code(), kind);
+    FormDraft drafted = state.draft(record.code(), kind);
     if (request.field(PART).isPresent()) {
       // One that arrives after its form was kept would be offered again.
       if (request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
@@ -166,8 +166,8 @@ final class EntryPage {
     }
     try {
       EntryDraft draft = draft(request, record, kind, typed);
-      AddedEntry added = ExtendRecord.run(shelf.records(), record.code(), draft);
-      shelf.remember(draft.by());
+      AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
+      state.remember(draft.by());
       drafted.clear();
       return kept(record, step, added, draft);
     } catch (BadInput e) {
@@ -183,7 +183,7 @@ final class EntryPage {
     return new EntryDraft(
         kind,
         RememberedParts.complete(
-            shelf.records(), record.code(), kind, typed.given(form, RowOffers.of(suggested))),
+            state.records(), record.code(), kind, typed.given(form, RowOffers.of(suggested))),
         suggested,
         List.of(),
         request.field(EntryMarkup.BY).orElse(""),
@@ -211,7 +211,7 @@ final class EntryPage {
   private Reply kept(OpenRecord before, JobStep step, AddedEntry added, EntryDraft draft)
       throws BadInput {
     Wording wording = before.wording();
-    OpenRecord record = before.again(shelf);
+    OpenRecord record = before.again(state);
     Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
     content.element(
         "p",

@@ -23,14 +23,14 @@ import java.util.Optional;
  */
 record OpenRecord(RecordView view, RecordHead head, String base, Wording wording) {
 
-  static OpenRecord of(Shelf shelf, RecordView view, Wording wording) {
+  static OpenRecord of(WindowState state, RecordView view, Wording wording) {
     RecordHead head = RecordHead.of(view, wording);
-    return new OpenRecord(view, head, shelf.base(head.code()), wording);
+    return new OpenRecord(view, head, state.base(head.code()), wording);
   }
 
   /** The same record as it is now. */
-  OpenRecord again(Shelf shelf) throws BadInput {
-    return of(shelf, ShowRecord.run(shelf.records(), code()), wording);
+  OpenRecord again(WindowState state) throws BadInput {
+    return of(state, ShowRecord.run(state.records(), code()), wording);
   }
 
   String code() {

@@ -20,7 +20,7 @@ import java.util.Map;
 
 /** Finds the page of an address. */
 final class Pages {
-  private final Shelf shelf;
+  private final WindowState state;
   private final RecordsPage list;
   private final RecordPages records;
   private final PlatesPage plates;
@@ -28,10 +28,10 @@ final class Pages {
   private final Map<Language, Wording> wordings = new EnumMap<>(Language.class);
 
   Pages(Records records, Uploads uploads, Runnable end) {
-    this.shelf = new Shelf(records);
-    this.list = new RecordsPage(shelf, uploads);
-    this.records = new RecordPages(shelf, uploads);
-    this.plates = new PlatesPage(shelf, uploads);
+    this.state = new WindowState(records);
+    this.list = new RecordsPage(state, uploads);
+    this.records = new RecordPages(state, uploads);
+    this.plates = new PlatesPage(state, uploads);
     this.end = end;
     for (Language language : Language.values()) {
       wordings.put(language, Wording.in(language.locale()));

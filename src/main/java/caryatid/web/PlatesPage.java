@@ -30,12 +30,12 @@ import java.util.stream.IntStream;
 final class PlatesPage {
   private static final String BASE = "/plates";
 
-  private final Shelf shelf;
+  private final WindowState state;
   private final Uploads uploads;
   private final Map<String, String> answered = new ConcurrentHashMap<>();
 
-  PlatesPage(Shelf shelf, Uploads uploads) {
-    this.shelf = shelf;
+  PlatesPage(WindowState state, Uploads uploads) {
+    this.state = state;
     this.uploads = uploads;
   }
 
@@ -64,7 +64,7 @@ final class PlatesPage {
     content.add(
         new UploadMarkup(wording)
             .form(BASE + "/file", wording.word("Web.plateDrop"), new Markup()));
-    List<KnownPlate> known = RememberedPlates.all(shelf.records());
+    List<KnownPlate> known = RememberedPlates.all(state.records());
     content.element("h2", wording.word("Web.platesKnown"));
     if (known.isEmpty()) {
       content.element("p", wording.word("Web.platesNone"));
@@ -138,7 +138,7 @@ final class PlatesPage {
       NamedBytes finished = draft(upload, wording).finished(request.field("plate-name").orElse(""));
       int columns =
           RememberedPlates.remember(
-              shelf.records(), bytes(upload), finished, request.field("plate-replace").isPresent());
+              state.records(), bytes(upload), finished, request.field("plate-replace").isPresent());
       Markup said = new Markup();
       said.element(
           "p", wording.fill("Web.plateKept", Argument.count(columns)), "class", "kept-now");

@@ -28,11 +28,11 @@ import java.util.Optional;
 final class RecordFiles {
   private static final LocalFiles FILES = new LocalFiles();
 
-  private final Shelf shelf;
+  private final WindowState state;
   private final Uploads uploads;
 
-  RecordFiles(Shelf shelf, Uploads uploads) {
-    this.shelf = shelf;
+  RecordFiles(WindowState state, Uploads uploads) {
+    this.state = state;
     this.uploads = uploads;
   }
 
@@ -58,7 +58,7 @@ final class RecordFiles {
     Path made = uploads.free();
     try {
       RecordReport.write(
-          shelf.records(),
+          state.records(),
           record.code(),
           record.wording(),
           letter ? Paper.LETTER : Paper.A4,
@@ -74,7 +74,7 @@ final class RecordFiles {
   Reply pack(OpenRecord record) throws BadInput, StoreFailure, IOException {
     Path made = uploads.free();
     try {
-      PackRecord.run(shelf.records(), record.code(), made, record.wording(), FILES);
+      PackRecord.run(state.records(), record.code(), made, record.wording(), FILES);
       return Reply.download(record.code() + ".zip", "application/zip", Files.readAllBytes(made));
     } finally {
       Files.deleteIfExists(made);
@@ -85,7 +85,7 @@ final class RecordFiles {
   Reply verify(OpenRecord record) throws BadInput, StoreFailure {
     Markup content =
         VerifiedMarkup.of(
-            record.code(), VerifyRecord.run(shelf.records(), record.code()), record.wording());
+            record.code(), VerifyRecord.run(state.records(), record.code()), record.wording());
     return record.page(200, Optional.empty(), record.wording().word("Web.verify"), content);
   }
 
@@ -96,7 +96,7 @@ final class RecordFiles {
     Markup content = choice(record, from, to);
     if (from.isPresent() && to.isPresent()) {
       CompareStates.Compared compared =
-          CompareStates.run(shelf.records(), record.code(), from.get(), to.get());
+          CompareStates.run(state.records(), record.code(), from.get(), to.get());
       Wording wording = record.wording();
       List<String> lines = new ArrayList<>(RecordText.remarks(compared.lost(), wording));
       lines.addAll(ComparisonText.lines(compared.comparison(), wording));

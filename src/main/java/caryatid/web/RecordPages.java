@@ -13,28 +13,28 @@ import java.util.Optional;
 
 /** The pages of one record. */
 final class RecordPages {
-  private final Shelf shelf;
+  private final WindowState state;
   private final EntryPage entry;
   private final ShowPage show;
   private final StaticPage stand;
   private final RecordFiles files;
 
-  RecordPages(Shelf shelf, Uploads uploads) {
-    this.shelf = shelf;
-    this.entry = new EntryPage(shelf);
-    this.show = new ShowPage(shelf);
-    this.stand = new StaticPage(shelf);
-    this.files = new RecordFiles(shelf, uploads);
+  RecordPages(WindowState state, Uploads uploads) {
+    this.state = state;
+    this.entry = new EntryPage(state);
+    this.show = new ShowPage(state);
+    this.stand = new StaticPage(state);
+    this.files = new RecordFiles(state, uploads);
   }
 
   /** Answers a request whose address names a record by its handle. */
   Reply answer(Request request, Wording wording) throws BadInput, StoreFailure, IOException {
-    Optional<String> code = shelf.code(request.part(1));
+    Optional<String> code = state.code(request.part(1));
     if (code.isEmpty()) {
       return Pages.missing(wording);
     }
-    RecordView view = ShowRecord.run(shelf.records(), code.get());
-    OpenRecord record = OpenRecord.of(shelf, view, wording);
+    RecordView view = ShowRecord.run(state.records(), code.get());
+    OpenRecord record = OpenRecord.of(state, view, wording);
     Optional<JobStep> step = JobStep.of(request.part(2));
     if (step.isPresent()) {
       return step(request, record, step.get());

@@ -35,17 +35,17 @@ import java.util.Optional;
 final class RecordsPage {
   private static final String CODE = "record-code";
 
-  private final Shelf shelf;
+  private final WindowState state;
   private final Uploads uploads;
 
-  RecordsPage(Shelf shelf, Uploads uploads) {
-    this.shelf = shelf;
+  RecordsPage(WindowState state, Uploads uploads) {
+    this.state = state;
     this.uploads = uploads;
   }
 
   /** All records. */
   Reply list(Wording wording) throws StoreFailure {
-    List<ListRecords.Listed> all = ListRecords.run(shelf.records());
+    List<ListRecords.Listed> all = ListRecords.run(state.records());
     Markup content = new Markup();
     content
         .open("p")
@@ -60,13 +60,13 @@ final class RecordsPage {
       if (record.erasure().isPresent()) {
         content.element("span", RecordText.erased(record.code(), record.erasure().get(), wording));
       } else {
-        String address = shelf.base(record.code()) + "/" + JobStep.ARRIVING.path();
+        String address = state.base(record.code()) + "/" + JobStep.ARRIVING.path();
         content.element("a", record.code(), "class", "button", "href", address);
       }
       content.close("li");
     }
     content.close("ul");
-    content.element("p", shelf.records().folder().toString(), "class", "note");
+    content.element("p", state.records().folder().toString(), "class", "note");
     if (!all.isEmpty()) {
       content
           .open("p")
@@ -98,7 +98,7 @@ final class RecordsPage {
         "required",
         "",
         "value",
-        shelf.initials());
+        state.initials());
     return field.close("div");
   }
 
@@ -107,9 +107,9 @@ final class RecordsPage {
     Uploads.Upload zip = uploads.take(request.body(), request.field("name").orElse(""));
     try {
       String by = request.field(EntryMarkup.BY).orElse("");
-      String code = UnpackRecord.run(shelf.records(), zip.path(), by, new LocalFiles());
-      shelf.remember(by);
-      return Reply.seeOther(shelf.base(code) + "/" + JobStep.ARRIVING.path());
+      String code = UnpackRecord.run(state.records(), zip.path(), by, new LocalFiles());
+      state.remember(by);
+      return Reply.seeOther(state.base(code) + "/" + JobStep.ARRIVING.path());
     } finally {
       uploads.remove(zip);
     }
@@ -118,10 +118,10 @@ final class RecordsPage {
   /** Every byte of every record against its sum. */
   Reply verify(Wording wording) throws BadInput, StoreFailure {
     Markup content = new Markup();
-    for (ListRecords.Listed record : ListRecords.run(shelf.records())) {
+    for (ListRecords.Listed record : ListRecords.run(state.records())) {
       content.add(
           VerifiedMarkup.of(
-              record.code(), VerifyRecord.run(shelf.records(), record.code()), wording));
+              record.code(), VerifyRecord.run(state.records(), record.code()), wording));
     }
     return Reply.page(200, new Frame(wording).page(wording.word("Web.verifyAll"), content));
   }
@@ -132,12 +132,12 @@ final class RecordsPage {
   }
 
   private Reply form(int status, TypedForm typed, FieldFaults faults, Wording wording) {
-    EntryMarkup form = new EntryMarkup(wording, typed, faults, shelf.initials());
+    EntryMarkup form = new EntryMarkup(wording, typed, faults, state.initials());
     Markup content = form.begin("/new", "");
     form.own(content, CODE, wording.word("Web.code"), typed);
     form.fields(
         content, EntryForms.of(EntryKind.OPENING), RowOffers.of(SuggestedRows.none(wording)));
-    form.end(content, wording.word("Web.start"), shelf.records().now());
+    form.end(content, wording.word("Web.start"), state.records().now());
     return Reply.page(status, new Frame(wording).page(wording.word("Web.start"), content));
   }
 
@@ -150,9 +150,9 @@ final class RecordsPage {
       return form(422, typed, FieldFaults.NONE.andTime(noTime, wording), wording);
     }
     try {
-      StartRecord.run(shelf.records(), code, draft(request, typed, wording));
-      shelf.remember(request.field(EntryMarkup.BY).orElse(""));
-      return Reply.seeOther(shelf.base(code) + "/" + JobStep.PARTS.path());
+      StartRecord.run(state.records(), code, draft(request, typed, wording));
+      state.remember(request.field(EntryMarkup.BY).orElse(""));
+      return Reply.seeOther(state.base(code) + "/" + JobStep.PARTS.path());
     } catch (BadInput e) {
       return form(422, typed, faults(e.problems(), wording), wording);
     }

@@ -18,10 +18,10 @@ import java.util.Optional;
 
 /** Pages on which a record is read. */
 final class ShowPage {
-  private final Shelf shelf;
+  private final WindowState state;
 
-  ShowPage(Shelf shelf) {
-    this.shelf = shelf;
+  ShowPage(WindowState state) {
+    this.state = state;
   }
 
   /** The record as the command line shows it. */
@@ -38,7 +38,7 @@ final class ShowPage {
       return Pages.missing(record.wording());
     }
     int number = Integer.parseInt(entry);
-    return KeptReport.of(shelf.records(), record.code(), number)
+    return KeptReport.of(state.records(), record.code(), number)
         .map(pdf -> Reply.download("stand-" + number + ".pdf", "application/pdf", pdf))
         .orElseGet(() -> Pages.missing(record.wording()));
   }
@@ -47,7 +47,7 @@ final class ShowPage {
   Reply back(OpenRecord record) throws BadInput {
     Markup content = new Markup();
     Wording wording = record.wording();
-    Optional<LastGood> good = ShowRecord.lastGood(shelf.records(), record.code());
+    Optional<LastGood> good = ShowRecord.lastGood(state.records(), record.code());
     if (good.isPresent()) {
       lines(content, VisitText.lines(good.get(), wording));
       content
@@ -72,14 +72,14 @@ final class ShowPage {
     damage(content, record);
     if (record.view().notShown().isEmpty()) {
       Optional<SinceVisit> since =
-          ShowRecord.since(shelf.records(), record.code(), Optional.empty());
+          ShowRecord.since(state.records(), record.code(), Optional.empty());
       if (since.isPresent()) {
         lines(content, VisitText.lines(since.get(), record.view().open(), record.wording()));
       } else {
         content.element("p", record.wording().word("Web.firstVisit"));
       }
     }
-    EntryPage entry = new EntryPage(shelf);
+    EntryPage entry = new EntryPage(state);
     EntryKind kind = JobStep.ARRIVING.kinds().get(0);
     content.add(entry.form(record, JobStep.ARRIVING, kind, entry.drafted(record, kind)));
     return record.page(200, JobStep.ARRIVING, content);

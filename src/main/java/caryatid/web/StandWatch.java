@@ -15,28 +15,28 @@ import java.util.Optional;
 
 /** Takes the exports that arrive in the watched folder, not yet counted. */
 final class StandWatch {
-  private final Shelf shelf;
+  private final WindowState state;
 
-  StandWatch(Shelf shelf) {
-    this.shelf = shelf;
+  StandWatch(WindowState state) {
+    this.state = state;
   }
 
   /** Watches the folder that is typed from now on; nothing where it cannot be read. */
   void begin(String code, Map<String, String> fields) {
-    shelf.stopWatching(code);
+    state.stopWatching(code);
     Optional<String> typed = Optional.ofNullable(fields.get(StandFields.WATCHED));
     if (typed.isPresent()) {
       try {
-        shelf.watch(code, Path.of(typed.get()));
+        state.watch(code, Path.of(typed.get()));
       } catch (IOException | InvalidPathException e) {
-        shelf.stopWatching(code);
+        state.stopWatching(code);
       }
     }
   }
 
   /** Looks once; what is done goes into the draft. */
   void look(String code, StandDraft draft) throws BadInput, StoreFailure {
-    Optional<WatchedFolder> watched = shelf.watched(code);
+    Optional<WatchedFolder> watched = state.watched(code);
     if (watched.isPresent()) {
       for (Path file : watched.get().done()) {
         take(draft, watched.get(), file);

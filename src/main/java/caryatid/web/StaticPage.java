@@ -28,17 +28,17 @@ final class StaticPage {
   private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
   private static final String ACT = "action";
 
-  private final Shelf shelf;
+  private final WindowState state;
   private final StandWatch watch;
 
-  StaticPage(Shelf shelf) {
-    this.shelf = shelf;
-    this.watch = new StandWatch(shelf);
+  StaticPage(WindowState state) {
+    this.state = state;
+    this.watch = new StandWatch(state);
   }
 
   /** The page, or, when something was sent, what became of it. */
   Reply answer(Request request, OpenRecord record) throws BadInput, StoreFailure {
-    StandDraft draft = shelf.draft(record.code());
+    StandDraft draft = state.draft(record.code());
     if (request.part(3).equals("recording") && request.changes()) {
       draft.take(request.field("name").orElse(""), request.body());
       return Reply.part(new Markup());
@@ -70,7 +70,7 @@ final class StaticPage {
               }
             });
     draft.type(fields);
-    request.field(EntryMarkup.BY).ifPresent(shelf::remember);
+    request.field(EntryMarkup.BY).ifPresent(state::remember);
   }
 
   private Reply act(Request request, OpenRecord record, StandDraft draft)
@@ -100,7 +100,7 @@ final class StaticPage {
     }
     draft.count(number, what.equals("count"));
     Map<String, String> fields = new LinkedHashMap<>(draft.fields());
-    if (fields.putIfAbsent(StandFields.AT, shelf.records().now().toString()) == null) {
+    if (fields.putIfAbsent(StandFields.AT, state.records().now().toString()) == null) {
       draft.type(fields);
     }
   }
@@ -121,8 +121,8 @@ final class StaticPage {
   }
 
   private DraftedStand work(OpenRecord record, StandDraft draft) throws BadInput, StoreFailure {
-    String by = draft.fields().getOrDefault(EntryMarkup.BY, shelf.initials());
-    return DraftedStand.of(shelf.records(), record.code(), draft, by).orElseThrow();
+    String by = draft.fields().getOrDefault(EntryMarkup.BY, state.initials());
+    return DraftedStand.of(state.records(), record.code(), draft, by).orElseThrow();
   }
 
   private Reply keep(Request request, OpenRecord record, StandDraft draft)
@@ -137,7 +137,7 @@ final class StaticPage {
       return page(422, record, draft, isSure(request));
     }
     AddedEntry added = work.keep(found, isSure(request), record.wording());
-    return kept(record.again(shelf), added);
+    return kept(record.again(state), added);
   }
 
   private Reply kept(OpenRecord record, AddedEntry added) {
@@ -173,7 +173,7 @@ final class StaticPage {
       int status, OpenRecord record, StandDraft draft, boolean sure, Optional<String> notice)
       throws BadInput, StoreFailure {
     Wording wording = record.wording();
-    Optional<ChosenPlate> plate = ChosenPlate.of(shelf.records(), draft.fields());
+    Optional<ChosenPlate> plate = ChosenPlate.of(state.records(), draft.fields());
     if (plate.isEmpty()) {
       Markup content = new Markup().element("p", wording.word("Web.noPlate"));
       content
@@ -182,7 +182,7 @@ final class StaticPage {
       return record.page(status, JobStep.STATIC, content.close("p"));
     }
     DraftedStand work = work(record, draft);
-    StandForm form = new StandForm(record, work, draft, plate.get(), shelf.initials());
+    StandForm form = new StandForm(record, work, draft, plate.get(), state.initials());
     Markup live = live(record, draft, work, sure);
     Markup content = new Markup();
     notice.ifPresent(
@@ -196,6 +196,6 @@ final class StaticPage {
 
   private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, boolean sure)
       throws StoreFailure {
-    return new StandLive(record, draft, work, shelf.watched(record.code())).of(work.found(sure));
+    return new StandLive(record, draft, work, state.watched(record.code())).of(work.found(sure));
   }
 }

@@ -1,8 +1,8 @@
 package caryatid.web;
 
 import caryatid.usecase.Records;
-import caryatid.web.safe.Claim;
 import caryatid.web.safe.Guard;
+import caryatid.web.safe.WindowLock;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -29,8 +29,8 @@ public final class Window implements AutoCloseable {
   }
 
   private final HttpServer server;
-  private final Workers workers;
-  private final Claim claim;
+  private final RequestThreads threads;
+  private final WindowLock lock;
   private final Uploads uploads;
   private final Guard guard;
   private final Path startFile;
@@ -48,45 +48,45 @@ public final class Window implements AutoCloseable {
   public record Setting(
       Records records, int port, Path home, Clock clock, Function<Throwable, String> unforeseen) {}
 
-  private Window(Setting setting, HttpServer server, Claim claim) throws IOException {
+  private Window(Setting setting, HttpServer server, WindowLock lock) throws IOException {
     this.server = server;
-    this.claim = claim;
+    this.lock = lock;
     this.guard = new Guard(server.getAddress().getPort());
-    this.workers = new Workers();
-    server.setExecutor(workers.executor());
+    this.threads = new RequestThreads();
+    server.setExecutor(threads.executor());
     this.uploads = new Uploads(setting.home());
     Pages pages = new Pages(setting.records(), uploads, this::end);
-    server.createContext("/", new Door(guard, pages, setting));
+    server.createContext("/", new RequestHandler(guard, pages, setting));
     server.start();
-    this.startFile = claim.writeStartFile(guard);
+    this.startFile = lock.writeStartFile(guard);
   }
 
   /**
    * Opens a window on this computer's own address.
    *
    * @return empty where another program has a window on these records; its start file lies where
-   *     {@link Claim#startFile} says
+   *     {@link WindowLock#startFile} says
    * @throws IOException if the port is taken, or the start file cannot be written
    */
   public static Optional<Window> open(Setting setting) throws IOException {
-    Optional<Claim> claim = Claim.of(setting.home(), setting.records().folder());
-    if (claim.isEmpty()) {
+    Optional<WindowLock> lock = WindowLock.of(setting.home(), setting.records().folder());
+    if (lock.isEmpty()) {
       return Optional.empty();
     }
     try {
       InetSocketAddress address =
           new InetSocketAddress(
               InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), setting.port());
-      return Optional.of(new Window(setting, HttpServer.create(address, BACKLOG), claim.get()));
+      return Optional.of(new Window(setting, HttpServer.create(address, BACKLOG), lock.get()));
     } catch (IOException e) {
-      claim.get().close();
+      lock.get().close();
       throw e;
     }
   }
 
   /** The start file of whoever has the window on these records. */
   public static Path startFile(Path home, Path records) {
-    return Claim.startFile(home, records);
+    return WindowLock.startFile(home, records);
   }
 
   /** Its address; without the start file nobody is let in there. */
@@ -111,10 +111,10 @@ public final class Window implements AutoCloseable {
   @Override
   public void close() throws IOException {
     end();
-    claim.close();
+    lock.close();
     // A second, for the page that says that the window has ended.
     server.stop(1);
-    workers.close();
+    threads.close();
     uploads.close();
   }
 }

@@ -15,10 +15,10 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The records as the window's addresses name them: by random handles, so that no wearer's code
- * stands in an address, which a browser keeps.
+ * What a window remembers between requests: drafts, watched folders, and the records by the random
+ * handles that stand in addresses. A browser keeps addresses, so no wearer's code stands in one.
  */
-final class Shelf {
+final class WindowState {
   private static final int HANDLE_BYTES = 6;
 
   private final Records records;
@@ -30,7 +30,7 @@ final class Shelf {
   private final SecureRandom random = new SecureRandom();
   private volatile String initials = "";
 
-  Shelf(Records records) {
+  WindowState(Records records) {
     this.records = records;
   }
 

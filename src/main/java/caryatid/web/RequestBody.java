@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
  * @param file whether it is a file
  * @param bytes how long it is
  */
-record Body(boolean file, long bytes) {
+record RequestBody(boolean file, long bytes) {
   private static final long MOST_OF_A_FORM = 1 << 20;
   private static final long MOST_OF_A_FILE = 512L << 20;
   private static final Pattern PAGE =
@@ -52,10 +52,10 @@ record Body(boolean file, long bytes) {
    *
    * @throws Refused if it does not say how long it is, or what
    */
-  static Body of(HttpExchange exchange) throws Refused {
+  static RequestBody of(HttpExchange exchange) throws Refused {
     Headers headers = exchange.getRequestHeaders();
     if (!exchange.getRequestMethod().equals("POST")) {
-      return new Body(false, 0);
+      return new RequestBody(false, 0);
     }
     String length = Optional.ofNullable(headers.getFirst("Content-Length")).orElse("");
     if (!length.matches("\\d{1,18}") || headers.containsKey("Transfer-Encoding")) {
@@ -65,7 +65,7 @@ record Body(boolean file, long bytes) {
     if (!type.startsWith(FORM) && !type.equals(FILE)) {
       throw new Refused(415);
     }
-    return new Body(type.equals(FILE), Long.parseLong(length));
+    return new RequestBody(type.equals(FILE), Long.parseLong(length));
   }
 
   boolean isFile() {
@@ -80,7 +80,7 @@ record Body(boolean file, long bytes) {
   Request fields(HttpExchange exchange) throws IOException {
     Map<String, List<String>> fields = new LinkedHashMap<>(query(exchange));
     byte[] body = announced(exchange).readNBytes((int) bytes);
-    fields.putAll(Fields.read(new String(body, UTF_8)));
+    fields.putAll(FormFields.read(new String(body, UTF_8)));
     return request(exchange, fields, InputStream.nullInputStream());
   }
 
@@ -94,7 +94,7 @@ record Body(boolean file, long bytes) {
   }
 
   private static Map<String, List<String>> query(HttpExchange exchange) {
-    return Fields.read(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
+    return FormFields.read(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
   }
 
   private static Request request(

@@ -20,11 +20,11 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The claim of one window on a folder of records. It is a lock that ends with its program, however
- * that ends; so a start file that a killed program left behind is met and replaced. The start file
- * takes its owner's browser to the window; nobody else can read it.
+ * Keeps a folder of records to one window. The lock ends with its program, however that ends; so a
+ * start file that a killed program left behind is met and replaced. The start file takes its
+ * owner's browser to the window; nobody else can read it.
  */
-public final class Claim implements AutoCloseable {
+public final class WindowLock implements AutoCloseable {
   private static final int NAME_DIGITS = 16;
   private static final boolean POSIX =
       Path.of("").getFileSystem().supportedFileAttributeViews().contains("posix");
@@ -32,20 +32,20 @@ public final class Claim implements AutoCloseable {
   private final FileChannel channel;
   private final Path startFile;
 
-  private Claim(FileChannel channel, Path startFile) {
+  private WindowLock(FileChannel channel, Path startFile) {
     this.channel = channel;
     this.startFile = startFile;
   }
 
   /**
-   * Claims a folder of records.
+   * Locks a folder of records.
    *
-   * @param home where claims lie
+   * @param home where locks lie
    * @param records the folder
    * @return empty where another window has it
    * @throws IOException if the lock cannot be made
    */
-  public static Optional<Claim> of(Path home, Path records) throws IOException {
+  public static Optional<WindowLock> of(Path home, Path records) throws IOException {
     Files.createDirectories(home, forOwner("rwx------"));
     Path lock = home.resolve(name(records) + ".lock");
     FileChannel channel =
@@ -56,7 +56,7 @@ public final class Claim implements AutoCloseable {
     try {
       FileLock held = channel.tryLock();
       if (held != null) {
-        return Optional.of(new Claim(channel, startFile(home, records)));
+        return Optional.of(new WindowLock(channel, startFile(home, records)));
       }
     } catch (OverlappingFileLockException byThisProgram) {
       // Another window of this very program has it.
@@ -119,7 +119,7 @@ public final class Claim implements AutoCloseable {
     return startFile;
   }
 
-  /** Removes the start file and gives the claim up. */
+  /** Removes the start file and releases the lock. */
   @Override
   public void close() throws IOException {
     try {

@@ -10,9 +10,9 @@ import java.util.concurrent.atomic.AtomicInteger;
  * The threads that answer. The server reads a request on the thread that answers it, so whoever
  * sends slowly has a thread until the server's time for a request is over: there are more of them
  * than connections that are let in, and those that are not used end. What may do much at once is
- * limited in {@link Door}.
+ * limited in {@link RequestHandler}.
  */
-final class Workers {
+final class RequestThreads {
   private static final int KEPT = 4;
   private static final int MOST = 450;
   private static final int IDLE_S = 15;
@@ -20,7 +20,7 @@ final class Workers {
 
   private final ThreadPoolExecutor pool;
 
-  Workers() {
+  RequestThreads() {
     AtomicInteger number = new AtomicInteger();
     pool =
         new ThreadPoolExecutor(

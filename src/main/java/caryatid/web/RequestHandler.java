@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 
 /** Lets requests in, one by one, and sends what they are answered with; never a stack. */
-final class Door implements HttpHandler {
+final class RequestHandler implements HttpHandler {
   /** Files that are taken at once, as they stream to the disk. */
   private static final int MOST_FILES = 8;
 
@@ -30,7 +30,7 @@ final class Door implements HttpHandler {
   private final Semaphore files = new Semaphore(MOST_FILES);
   private final Semaphore work = new Semaphore(MOST_PAGES);
 
-  Door(Guard guard, Pages pages, Window.Setting setting) {
+  RequestHandler(Guard guard, Pages pages, Window.Setting setting) {
     this.guard = guard;
     this.pages = pages;
     this.setting = setting;
@@ -64,26 +64,26 @@ final class Door implements HttpHandler {
   /** With the key of the start file; the address that shows it is left at once. */
   private Reply letIn(HttpExchange exchange) {
     Map<String, List<String>> query =
-        Fields.read(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
+        FormFields.read(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
     boolean shown = guard.isKey(query.getOrDefault("key", List.of()).stream().findFirst());
     return shown ? Reply.seeOther("/").with("Set-Cookie", guard.cookie()) : Plain.refused(403);
   }
 
   private Reply owners(HttpExchange exchange) {
     try {
-      Body body = Body.of(exchange);
+      RequestBody body = RequestBody.of(exchange);
       if (body.isTooLarge()) {
         return Plain.refused(413);
       }
       return body.isFile() ? file(exchange, body) : page(body.fields(exchange));
-    } catch (Body.Refused e) {
+    } catch (RequestBody.Refused e) {
       return Plain.refused(e.status());
     } catch (IOException e) {
       return Plain.refused(408);
     }
   }
 
-  private Reply file(HttpExchange exchange, Body body) throws IOException {
+  private Reply file(HttpExchange exchange, RequestBody body) throws IOException {
     if (!files.tryAcquire()) {
       return Plain.refused(503);
     }

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads what a form sends: {@code application/x-www-form-urlencoded}, as the WHATWG defines it. */
-final class Fields {
-  private Fields() {}
+final class FormFields {
+  private FormFields() {}
 
   /** Names and values in order; what is badly encoded is left out. */
   static Map<String, List<String>> read(String encoded) {

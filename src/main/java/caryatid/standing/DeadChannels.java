@@ -86,7 +86,7 @@ final class DeadChannels {
   private static double sd(double[] mm, int from, int to, double enoughMm) {
     return someMove(mm, from, to, enoughMm)
         ? enoughMm
-        : SampleStatistics.standardDeviation(Arrays.copyOfRange(mm, from, to));
+        : SampleStatistics.roughDeviation(Arrays.copyOfRange(mm, from, to));
   }
 
   /**
@@ -108,10 +108,11 @@ final class DeadChannels {
   }
 
   private void leaning(LoadSignals trace) {
-    double upN = SampleStatistics.mean(trace.upN);
+    double upN = SampleStatistics.roughMean(trace.upN);
     double horizontalN =
         Math.hypot(
-            SampleStatistics.mean(trace.pushRightN), SampleStatistics.mean(trace.pushAnteriorN));
+            SampleStatistics.roughMean(trace.pushRightN),
+            SampleStatistics.roughMean(trace.pushAnteriorN));
     if (!(horizontalN <= limits.mostLean() * upN)) {
       problem(
           StandProblem.LEANING_FORCE,

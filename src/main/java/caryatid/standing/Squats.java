@@ -59,7 +59,7 @@ final class Squats {
   }
 
   private void light(double[] upN) throws BadInput {
-    double kg = SampleStatistics.mean(upN) / ForceUnit.STANDARD_GRAVITY;
+    double kg = SampleStatistics.roughMean(upN) / ForceUnit.STANDARD_GRAVITY;
     if (!(kg >= StandLimits.LEAST_BODY_KG)) {
       throw bad(
           StandProblem.LIGHT_BODY,

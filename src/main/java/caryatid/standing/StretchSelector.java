@@ -143,8 +143,8 @@ final class StretchSelector {
     }
     double sdMm =
         Math.max(
-            SampleStatistics.standardDeviation(trace.rightMm),
-            SampleStatistics.standardDeviation(trace.anteriorMm));
+            SampleStatistics.roughDeviation(trace.rightMm),
+            SampleStatistics.roughDeviation(trace.anteriorMm));
     if (sdMm > limits.mostSdMm()) {
       throw bad(
           StandProblem.WANDERING,
@@ -173,7 +173,7 @@ final class StretchSelector {
   private static double variation(double[] force) {
     return force.length < 2
         ? 0
-        : SampleStatistics.standardDeviation(force) / Math.abs(SampleStatistics.mean(force));
+        : SampleStatistics.roughDeviation(force) / Math.abs(SampleStatistics.roughMean(force));
   }
 
   private double recordedS() {

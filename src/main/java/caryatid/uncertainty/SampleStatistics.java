@@ -14,11 +14,21 @@ public final class SampleStatistics {
    * @throws IllegalArgumentException if there is no number
    */
   public static double mean(double[] values) {
+    double rough = roughMean(values);
+    return rough + sumFrom(values, rough) / values.length;
+  }
+
+  /**
+   * Arithmetic mean in one pass, for comparing with a limit: of a million numbers some ten digits
+   * hold.
+   *
+   * @throws IllegalArgumentException if there is no number
+   */
+  public static double roughMean(double[] values) {
     if (values.length == 0) {
       throw new IllegalArgumentException("the mean of nothing");
     }
-    double rough = sumFrom(values, 0) / values.length;
-    return rough + sumFrom(values, rough) / values.length;
+    return sumFrom(values, 0) / values.length;
   }
 
   /**
@@ -28,6 +38,26 @@ public final class SampleStatistics {
    */
   public static double standardDeviation(double[] values) {
     return Math.sqrt(covariance(values, values));
+  }
+
+  /**
+   * Standard deviation with n - 1 about the mean of one pass, for comparing with a limit.
+   *
+   * @throws IllegalArgumentException if there are fewer than two numbers
+   */
+  public static double roughDeviation(double[] values) {
+    if (values.length < 2) {
+      throw new IllegalArgumentException("the deviation of " + values.length);
+    }
+    double mean = roughMean(values);
+    double squares = 0;
+    double rest = 0;
+    for (double value : values) {
+      double deviation = value - mean;
+      squares += deviation * deviation;
+      rest += deviation;
+    }
+    return Math.sqrt((squares - rest * rest / values.length) / (values.length - 1));
   }
 
   /**

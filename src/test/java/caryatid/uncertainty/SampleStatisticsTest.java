@@ -30,6 +30,8 @@ class SampleStatisticsTest {
     assertThat(values).hasSize(n);
     assertThat(SampleStatistics.mean(values)).isCloseTo(mean, withinPercentage(1e-12));
     assertThat(SampleStatistics.standardDeviation(values)).isCloseTo(sd, withinPercentage(1e-10));
+    assertThat(SampleStatistics.roughMean(values)).isCloseTo(mean, withinPercentage(1e-8));
+    assertThat(SampleStatistics.roughDeviation(values)).isCloseTo(sd, withinPercentage(1e-8));
   }
 
   private static double[] read(String set) throws IOException {

@@ -108,8 +108,21 @@ final class DescribedRate {
     return Math.abs(shownS - describedS) <= TimeLimits.SAME_RATE * describedS + coarseS;
   }
 
+  /** Whether there are steps forward, and none is shorter than a limit. */
+  static boolean noStepBelow(NumberColumn times, double shortest) {
+    boolean some = false;
+    for (int i = 1; i < times.size(); i++) {
+      double step = times.at(i) - times.at(i - 1);
+      if (step > 0 && step < shortest) {
+        return false;
+      }
+      some |= step > 0;
+    }
+    return some;
+  }
+
   /** The smallest step forward; 0 where there is none. */
-  static double smallestStep(NumberColumn times) {
+  private static double smallestStep(NumberColumn times) {
     double smallest = Double.POSITIVE_INFINITY;
     for (int i = 1; i < times.size(); i++) {
       double step = times.at(i) - times.at(i - 1);

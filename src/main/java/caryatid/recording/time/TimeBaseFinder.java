@@ -137,7 +137,7 @@ public final class TimeBaseFinder {
   /** Times in whole seconds tell the rate of the rows only roughly, so it is asked for. */
   private StageMessages askOfWholeSeconds(int column, double unitS, Timeline timeline) {
     NumberColumn times = table.column(column);
-    boolean whole = DescribedRate.smallestStep(times) * unitS >= 1 - TimeLimits.SAME_RATE;
+    boolean whole = DescribedRate.noStepBelow(times, (1 - TimeLimits.SAME_RATE) / unitS);
     boolean shared = timeline.rateHz() > 1 + TimeLimits.SAME_RATE;
     return whole && shared
         ? nothing.withProblem(

@@ -24,8 +24,10 @@ import caryatid.web.page.RowOffers;
 import caryatid.web.page.TypedForm;
 import caryatid.web.page.TypedTime;
 import caryatid.wording.EntryWords;
+import caryatid.wording.RecordHead;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,8 +74,9 @@ final class EntryPage {
 
   private void section(Markup content, OpenRecord record, JobStep step, EntryKind kind, Again again)
       throws BadInput {
-    if (step.kinds().size() > 1) {
-      content.element("h2", record.wording().word(kind));
+    String title = record.wording().word(kind);
+    if (step.kinds().size() > 1 && !title.equalsIgnoreCase(record.wording().word(step.key()))) {
+      content.element("h2", title);
     }
     latest(content, record, kind);
     content.add(form(record, step, kind, again));
@@ -197,7 +200,9 @@ final class EntryPage {
     Wording wording = record.wording();
     return new FieldFaults(
         Map.of(),
-        List.of(wording.word("Web.changed"), RecordText.lines(record.view(), wording).get(0)));
+        List.of(
+            wording.word("Web.changed"),
+            wording.fill("Web.keptUpTo", Argument.count(record.head().newest()))));
   }
 
   private Reply again(OpenRecord record, JobStep step, EntryKind kind, Again again)
@@ -232,10 +237,23 @@ final class EntryPage {
     return record.page(200, step, content);
   }
 
+  /** What an answer is about: the line that was chosen, and the stand it was seen in. */
+  private static Map<String, String> said(Request request, List<RecordHead.Unsafe> lines) {
+    int number =
+        request.field("line").filter(n -> n.matches("\\d{1,3}")).map(Integer::parseInt).orElse(0);
+    if (number < 1 || number > lines.size()) {
+      return Map.of();
+    }
+    RecordHead.Unsafe line = lines.get(number - 1);
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put("what", line.words().strip());
+    line.stand().ifPresent(stand -> texts.put("stand", Integer.toString(stand)));
+    return texts;
+  }
+
   /** The form that takes something unsafe as it is, with the reason. */
   Reply answerTo(Request request, OpenRecord record) throws BadInput {
-    Map<String, String> texts =
-        request.field("stand").map(stand -> Map.of("stand", stand)).orElse(Map.of());
+    Map<String, String> texts = said(request, record.head().unsafe());
     Markup content = new Markup();
     content.add(
         form(

@@ -142,6 +142,9 @@ final class PlatesPage {
       Markup said = new Markup();
       said.element(
           "p", wording.fill("Web.plateKept", Argument.count(columns)), "class", "kept-now");
+      said.open("p").element("a", wording.word("Web.plates"), "class", "button", "href", BASE);
+      said.text(" ").element("a", wording.word("Web.records"), "class", "button", "href", "/");
+      said.close("p");
       return page(200, wording, said);
     } catch (BadInput e) {
       return show(422, upload, wording, said(e, wording));

@@ -113,7 +113,12 @@ final class RecordFiles {
   private static Markup choice(OpenRecord record, Optional<Integer> from, Optional<Integer> to) {
     Wording wording = record.wording();
     Markup out = new Markup().open("form", "action", record.base() + "/compare", "class", "entry");
-    entries(out, record, "from", wording.word("Web.compareFrom"), from.orElse(1));
+    entries(
+        out,
+        record,
+        "from",
+        wording.word("Web.compareFrom"),
+        from.orElse(Math.max(1, record.head().newest() - 1)));
     entries(out, record, "to", wording.word("Web.compareTo"), to.orElse(record.head().newest()));
     return out.element("button", wording.word("Web.compare")).close("form");
   }
@@ -124,8 +129,18 @@ final class RecordFiles {
     out.open("select", "id", name, "name", name);
     for (int i = 1; i <= record.head().newest(); i++) {
       String number = Integer.toString(i);
-      out.element("option", number, "value", number, i == chosen ? "selected" : "", "");
+      String words = number + about(record, i);
+      out.element("option", words, "value", number, i == chosen ? "selected" : "", "");
     }
     out.close("select").close("div");
+  }
+
+  /** The kind and the day of an entry; nothing of one that is damaged. */
+  private static String about(OpenRecord record, int number) {
+    return record.view().valid().stream()
+        .filter(entry -> entry.number() == number)
+        .map(entry -> ": " + record.wording().word(entry.kind()) + ", " + entry.at().toLocalDate())
+        .findFirst()
+        .orElse("");
   }
 }

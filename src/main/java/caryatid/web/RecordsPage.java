@@ -123,6 +123,8 @@ final class RecordsPage {
           VerifiedMarkup.of(
               record.code(), VerifyRecord.run(state.records(), record.code()), wording));
     }
+    content.open("p").element("a", wording.word("Web.records"), "class", "button", "href", "/");
+    content.close("p");
     return Reply.page(200, new Frame(wording).page(wording.word("Web.verifyAll"), content));
   }
 

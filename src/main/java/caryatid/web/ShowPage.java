@@ -1,6 +1,7 @@
 package caryatid.web;
 
 import caryatid.entry.EntryKind;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.ShowRecord;
@@ -18,6 +19,8 @@ import java.util.Optional;
 
 /** Pages on which a record is read. */
 final class ShowPage {
+  private static final int SHOWN_OF_DIGEST = 16;
+
   private final WindowState state;
 
   ShowPage(WindowState state) {
@@ -28,8 +31,19 @@ final class ShowPage {
   Reply timeline(OpenRecord record) {
     Markup content = RecordFiles.actions(record);
     damage(content, record);
-    lines(content, RecordText.lines(record.view(), record.wording()));
-    return record.page(200, Optional.empty(), record.wording().word("Web.record"), content);
+    Wording wording = record.wording();
+    List<String> all = RecordText.lines(record.view(), wording);
+    lines(content, all.subList(1, all.size()));
+    digest(content, record.head().digest(), wording);
+    return record.page(content);
+  }
+
+  /** The sum by which a printed record is known again: its beginning, the rest on request. */
+  private static void digest(Markup content, String digest, Wording wording) {
+    String begins = digest.substring(0, Math.min(SHOWN_OF_DIGEST, digest.length()));
+    content.open("details", "class", "latest");
+    content.element("summary", wording.fill("Web.digest", Argument.text(begins)));
+    content.element("p", digest, "class", "digest").close("details");
   }
 
   /** The report that was kept with a stand. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -150,6 +152,93 @@ class EntryPageTest {
         .contains("Kept as entry 2");
     assertThat(send(base, "closing", "entry-at", day, "next-visit", "2026-03-04").body())
         .contains("Kept as entry 3");
+  }
+
+  @Test
+  void aStepLeadsToTheNextOneThatIsOpenAndClosingToTheRecord() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(send(base, "assessment", "skin", "no marks").body())
+        .contains("href=\"" + base + "/bench-alignment\">Next: Bench alignment");
+    send(base, "dynamic-alignment", "comfort", "8");
+    assertThat(window.page(base + "/static-alignment"))
+        .contains("href=\"" + base + "/footwear\">Next: Footwear");
+    assertThat(window.page(base + "/arriving")).contains("Next: Parts");
+    assertThat(send(base, "closing", "skin", "no marks").body())
+        .contains("href=\"" + base + "/record\">Next: The record")
+        .doesNotContain("Next: Parts");
+    assertThat(window.page(base + "/record")).doesNotContain("Next: ", "class=\"onward\"");
+    for (String page : new String[] {"verify", "compare", "back", "answer"}) {
+      assertThat(window.page(base + "/" + page))
+          .as(page)
+          .contains("class=\"button next\" href=\"" + base + "/record\">The record")
+          .doesNotContain("Next: ");
+    }
+  }
+
+  @Test
+  void anAnswerSaysWhatItAnswers() throws Exception {
+    String base = window.start("K7-right", "right");
+    send(base, "assessment", "skin", "no marks");
+    String page = window.page(base + "/bench-alignment");
+    int row = torqueRow(page);
+    String item = "items[" + row + "].";
+    HttpResponse<String> kept =
+        send(
+            base,
+            "bench-alignment",
+            item + "item",
+            value(page, item + "item"),
+            item + "unit",
+            value(page, item + "unit"),
+            item + "fastener",
+            "foot bolt",
+            item + "recommended",
+            "15",
+            item + "set",
+            "0");
+    assertThat(kept.body()).contains("href=\"" + base + "/answer?line=1\"");
+    String line = between(kept.body(), "<span>! ", "</span>");
+    assertThat(window.page(base + "/answer?line=1")).contains("value=\"" + line + "\"");
+    assertThat(window.page(base + "/answer?line=9")).doesNotContain(line + "\"");
+  }
+
+  private static int torqueRow(String page) {
+    Matcher unit = Pattern.compile("items\\[(\\d+)]\\.unit\" value=\"N m\"").matcher(page);
+    assertThat(unit.find()).as(page).isTrue();
+    return Integer.parseInt(unit.group(1));
+  }
+
+  private static String between(String page, String before, String after) {
+    int from = page.indexOf(before) + before.length();
+    return page.substring(from, page.indexOf(after, from));
+  }
+
+  @Test
+  void anUsualDeviationIsOneLineAndTheBenchSaysHowTheOtherWayIsWritten() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(window.page(base + "/dynamic-alignment"))
+        .contains("<fieldset class=\"row one\">")
+        .doesNotContain("has a minus sign");
+    assertThat(window.page(base + "/bench-alignment"))
+        .contains("30 mm behind the reference line is -30 mm forward of it.");
+  }
+
+  @Test
+  void rowsThatMayStayEmptyAskForNothing() throws Exception {
+    String base = window.start("K7-right", "right");
+    String page = window.page(base + "/parts");
+    assertThat(page).contains("<legend>components 1</legend>", "for=\"components-1-what\">what *<");
+    assertThat(page).contains("<legend>components 2</legend>", "for=\"components-2-what\">what<");
+  }
+
+  @Test
+  void theRecordEndsWithTheBeginningOfItsDigest() throws Exception {
+    String base = window.start("K7-right", "right");
+    String page = window.page(base + "/record");
+    assertThat(page)
+        .containsPattern("<summary>Head digest [0-9a-f]{16} …</summary>")
+        .containsPattern("<p class=\"digest\">[0-9a-f]{128}</p>");
+    assertThat(page.indexOf("Head digest")).isGreaterThan(page.indexOf("transtibial</p>"));
   }
 
   @Test

@@ -51,6 +51,8 @@ class PlatesPageTest {
     assertThat(window.page(address)).contains("Nothing is left to be answered");
     HttpResponse<String> kept = window.send(address + "/keep", "plate-name", "Fitting room");
     assertThat(kept.body()).contains("Every export with these 4 columns is understood");
+    assertThat(kept.body())
+        .contains("class=\"button\" href=\"/plates\"", "class=\"button\" href=\"/\"");
     List<KnownPlate> known = RememberedPlates.all(OpenWindow.setting(folder).records());
     assertThat(known).hasSize(1);
     assertThat(known.get(0).columns()).containsExactly("Time", "Fz", "CoPx", "CoPy");

@@ -90,7 +90,9 @@ class RecordFilesTest {
         "no marks",
         "by-initials",
         "AB");
-    assertThat(window.page(base + "/compare?from=1&to=2")).contains("no marks");
+    assertThat(window.page(base + "/compare?from=1&to=2"))
+        .contains("no marks")
+        .containsPattern("<option value=\"1\" selected>1: [a-z ]+, \\d{4}-\\d\\d-\\d\\d</option>");
     assertThat(window.ask(window.own(base + "/compare?from=1&to=9")).statusCode()).isEqualTo(422);
     assertThat(window.page(base + "/record")).contains("Report (PDF, A4)", "Pack (zip)");
   }

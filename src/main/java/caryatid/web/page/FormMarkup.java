@@ -17,6 +17,9 @@ final class FormMarkup {
   /** Rows that stand ready beside those that are offered or typed into. */
   private static final int FREE_ROWS = 2;
 
+  /** Settings of the bench, some of them distances with a direction. */
+  private static final String ITEMS = "items";
+
   private final Wording wording;
   private final EntryWords words;
   private final TypedForm typed;
@@ -40,7 +43,7 @@ final class FormMarkup {
       if (field.type() instanceof FieldType.Rows rows) {
         markup.rows(field, rows.form());
       } else if (!(field.type() instanceof FieldType.Computed)) {
-        markup.field(field, field.key(), "");
+        markup.field(field, field.key(), "", field.required());
       }
     }
     return markup.out;
@@ -48,6 +51,9 @@ final class FormMarkup {
 
   private void rows(Field field, Form form) {
     out.open("fieldset", "class", "rows").element("legend", words.label(field.key()));
+    if (field.key().equals(ITEMS)) {
+      out.element("p", wording.word("Web.otherWay"), "class", "note");
+    }
     faults(field.key());
     int shown = Math.max(offers.rows().size(), typed.rows(field.key())) + FREE_ROWS;
     for (int i = 1; i <= Math.min(shown, TypedForm.MOST_ROWS); i++) {
@@ -58,21 +64,34 @@ final class FormMarkup {
 
   private void row(String key, Form form, int number) {
     boolean offered = number <= offers.rows().size();
+    // Rows that stand ready and may stay empty ask for nothing.
+    boolean asks = offered || number == 1 || number <= typed.rows(key);
     String name = TypedForm.row(key, number);
     String first = form.fields().get(0).key();
-    String title = offers.offered(number, first).orElse(words.label(first) + " " + number);
-    out.open("fieldset", "class", "row").element("legend", title);
+    String title = offers.offered(number, first).orElse(words.label(key) + " " + number);
+    String look = offered && asked(form, number) == 1 ? "row one" : "row";
+    out.open("fieldset", "class", look).element("legend", title);
     for (Field field : form.fields()) {
       if (field.type() instanceof FieldType.Computed) {
         continue;
       }
       if (offers.isOffered(number, field.key())) {
         known(field, name + field.key(), number);
-      } else if (!offered || SuggestedRows.isAsked(offers.answers().get(number - 1), field)) {
-        field(field, name + field.key(), unit(number));
+      } else if (!offered || isAsked(field, number)) {
+        field(field, name + field.key(), unit(number), asks && field.required());
       }
     }
     out.close("fieldset");
+  }
+
+  private boolean isAsked(Field field, int row) {
+    return !(field.type() instanceof FieldType.Computed)
+        && !offers.isOffered(row, field.key())
+        && SuggestedRows.isAsked(offers.answers().get(row - 1), field);
+  }
+
+  private long asked(Form form, int row) {
+    return form.fields().stream().filter(field -> isAsked(field, row)).count();
   }
 
   /** The unit that an offered row has in a field of its own stands beside its numbers. */
@@ -86,10 +105,10 @@ final class FormMarkup {
     faults(name);
   }
 
-  private void field(Field field, String name, String unit) {
+  private void field(Field field, String name, String unit, boolean required) {
     String id = id(name);
     out.open("div", "class", "field");
-    String label = words.label(field.key()) + (field.required() ? " *" : "");
+    String label = words.label(field.key()) + (required ? " *" : "");
     if (field.type() instanceof FieldType.YesNo) {
       options(name, label, Map.of("yes", "Answer.yes", "no", "Answer.no"));
     } else {

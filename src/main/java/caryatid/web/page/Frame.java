@@ -14,6 +14,14 @@ public final class Frame {
 
   private final Wording wording;
 
+  /**
+   * What is proposed next.
+   *
+   * @param words what it is
+   * @param address of its page
+   */
+  public record Onward(String words, String address) {}
+
   public Frame(Wording wording) {
     this.wording = wording;
   }
@@ -37,13 +45,13 @@ public final class Frame {
    *
    * @param base the record's address
    * @param current the step that is shown; empty for other pages
-   * @param next the step that is proposed
+   * @param next what is proposed next
    */
   public Markup page(
       RecordHead head,
       String base,
       Optional<JobStep> current,
-      Optional<JobStep> next,
+      Optional<Onward> next,
       String title,
       Markup content) {
     Markup page = begin(title);
@@ -53,9 +61,7 @@ public final class Frame {
     steps(page, head, base, current);
     page.close("nav");
     page.add(main(title, content));
-    Optional<Markup> link =
-        next.filter(step -> !current.equals(Optional.of(step))).map(step -> next(step, base));
-    return end(page, link);
+    return end(page, next.map(Frame::link));
   }
 
   private Markup begin(String title) {
@@ -96,24 +102,24 @@ public final class Frame {
       return;
     }
     page.open("section", "class", "unsafe", "aria-label", wording.word("Web.unsafe"));
-    unsafe(page, all.subList(0, Math.min(SHOWN, all.size())), base);
+    unsafe(page, all, 0, Math.min(SHOWN, all.size()), base);
     if (all.size() > SHOWN) {
       page.open("details")
           .element("summary", wording.fill("Web.more", Argument.count(all.size() - SHOWN)));
-      unsafe(page, all.subList(SHOWN, all.size()), base);
+      unsafe(page, all, SHOWN, all.size(), base);
       page.close("details");
     }
     page.close("section");
   }
 
-  private void unsafe(Markup page, List<RecordHead.Unsafe> lines, String base) {
+  private void unsafe(Markup page, List<RecordHead.Unsafe> all, int from, int before, String base) {
     page.open("ul");
-    for (RecordHead.Unsafe line : lines) {
+    for (int i = from; i < before; i++) {
+      RecordHead.Unsafe line = all.get(i);
       page.open("li").element("span", "! " + line.words());
       if (!line.answered()) {
-        String stand = line.stand().isPresent() ? "?stand=" + line.stand().getAsInt() : "";
-        page.element(
-            "a", wording.word("Web.answer"), "class", "button", "href", base + "/answer" + stand);
+        String address = base + "/answer?line=" + (i + 1);
+        page.element("a", wording.word("Web.answer"), "class", "button", "href", address);
       }
       page.close("li");
     }
@@ -160,10 +166,9 @@ public final class Frame {
         .close("main");
   }
 
-  private Markup next(JobStep step, String base) {
-    String words = wording.fill("Web.next", Argument.text(wording.word(step.key()))) + " \u2192";
+  private static Markup link(Onward next) {
     return new Markup()
-        .element("a", words, "class", "button next", "href", base + "/" + step.path());
+        .element("a", next.words() + " \u2192", "class", "button next", "href", next.address());
   }
 
   private Markup end(Markup page, Optional<Markup> next) {

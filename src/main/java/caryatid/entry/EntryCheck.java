@@ -29,6 +29,12 @@ public final class EntryCheck {
   /** Legs cannot differ by more, mm (common practice, no source). */
   private static final double MOST_DIFFER_MM = 300;
 
+  /** A setting hardly differs by more from what is recommended (common practice, no source). */
+  private static final double FAR_DEG = 15;
+
+  /** The same in mm (common practice, no source). */
+  private static final double FAR_MM = 50;
+
   private static final String WHY = "why it is so";
 
   private final Place place;
@@ -85,6 +91,24 @@ public final class EntryCheck {
       BenchAlignment.Item item = bench.items().get(i);
       String row = "items[" + (i + 1) + "]";
       limited(item).ifPresent(quantity -> setting(row, item, quantity));
+      item.recommended().ifPresent(recommended -> far(row, item, recommended.doubleValue()));
+    }
+  }
+
+  /** A setting far from the recommended one without a reason: most often a slip of the hand. */
+  private void far(String row, BenchAlignment.Item item, double recommended) {
+    boolean angle = item.unit() == SettingUnit.DEG;
+    double set = item.set().doubleValue();
+    double most = angle ? FAR_DEG : FAR_MM;
+    boolean measured = angle || item.unit() == SettingUnit.MM;
+    if (measured && item.why().isEmpty() && Math.abs(set - recommended) > most) {
+      Unit unit = angle ? Unit.DEG : Unit.MM;
+      ask(
+          EntryQuestion.FAR_FROM_RECOMMENDED,
+          row + ".why",
+          Argument.text(row + ".set"),
+          Argument.of(set, unit),
+          Argument.of(recommended, unit));
     }
   }
 

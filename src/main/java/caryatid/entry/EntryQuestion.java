@@ -8,6 +8,8 @@ public enum EntryQuestion implements Topic {
   ODD_SETTING("EntryQuestion.ODD_SETTING"),
   /** The same; refused. */
   IMPOSSIBLE_SETTING("EntryQuestion.IMPOSSIBLE_SETTING"),
+  /** Arguments: field, what it says, what is recommended. */
+  FAR_FROM_RECOMMENDED("EntryQuestion.FAR_FROM_RECOMMENDED"),
   /** Arguments: landmark, left, right. */
   ODD_LENGTH("EntryQuestion.ODD_LENGTH"),
   /** The same; refused. */

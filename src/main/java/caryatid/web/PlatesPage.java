@@ -10,6 +10,8 @@ import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.inspect.PlateDraft;
+import caryatid.usecase.inspect.PlateMeasures;
+import caryatid.usecase.stand.TypedNumber;
 import caryatid.web.page.Frame;
 import caryatid.web.page.Markup;
 import caryatid.web.page.PlateMarkup;
@@ -20,6 +22,7 @@ import caryatid.wording.Wording;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,8 +110,18 @@ final class PlatesPage {
 
   private Reply show(int status, Uploads.Upload upload, Wording wording, List<String> faults)
       throws BadInput {
+    return show(status, upload, wording, new ShownAgain(faults, Map.of(), Map.of()));
+  }
+
+  /** What the page is shown again with. */
+  private record ShownAgain(
+      List<String> faults, Map<String, String> typed, Map<String, PlateMeasures.Fault> wrong) {}
+
+  private Reply show(int status, Uploads.Upload upload, Wording wording, ShownAgain shown)
+      throws BadInput {
     Markup content = new Markup().element("p", upload.name(), "class", "note");
-    content.add(new PlateMarkup(wording, address(upload)).page(draft(upload, wording), faults));
+    PlateMarkup page = new PlateMarkup(wording, address(upload));
+    content.add(page.page(draft(upload, wording), shown.faults(), shown.typed(), shown.wrong()));
     return page(status, wording, content);
   }
 
@@ -134,6 +147,15 @@ final class PlatesPage {
 
   private Reply keep(Uploads.Upload upload, Request request, Wording wording)
       throws BadInput, StoreFailure {
+    Map<String, String> typed = typed(request);
+    if (typed.keySet().stream().anyMatch(name -> name.startsWith("line["))) {
+      PlateDraft.WithMeasures measured = draft(upload, wording).with(new PlateMeasures(typed));
+      if (!measured.faults().isEmpty()) {
+        List<String> said = List.of(wording.word("Web.notKept"));
+        return show(422, upload, wording, new ShownAgain(said, typed, measured.faults()));
+      }
+      answered.put(upload.handle(), measured.text());
+    }
     try {
       NamedBytes finished = draft(upload, wording).finished(request.field("plate-name").orElse(""));
       int columns =
@@ -147,8 +169,20 @@ final class PlatesPage {
       said.close("p");
       return page(200, wording, said);
     } catch (BadInput e) {
-      return show(422, upload, wording, said(e, wording));
+      return show(422, upload, wording, new ShownAgain(said(e, wording), typed, Map.of()));
     }
+  }
+
+  /** Edges, lines and the name; numbers with a decimal point. */
+  private static Map<String, String> typed(Request request) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    for (String name : request.fields().keySet()) {
+      boolean words = name.endsWith("name");
+      request
+          .field(name)
+          .ifPresent(text -> typed.put(name, words ? text : TypedNumber.plain(text)));
+    }
+    return typed;
   }
 
   private static NamedBytes bytes(Uploads.Upload upload) {

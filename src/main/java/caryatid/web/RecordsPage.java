@@ -82,23 +82,7 @@ final class RecordsPage {
 
   private Markup initials(Wording wording) {
     Markup field = new Markup().open("div", "class", "field");
-    field.element("label", wording.word("Web.by") + " *", "for", EntryMarkup.BY);
-    field.open(
-        "input",
-        "id",
-        EntryMarkup.BY,
-        "name",
-        EntryMarkup.BY,
-        "type",
-        "text",
-        "class",
-        "short",
-        "autocomplete",
-        "off",
-        "required",
-        "",
-        "value",
-        state.initials());
+    EntryMarkup.initials(field, wording, state.initials(), true);
     return field.close("div");
   }
 

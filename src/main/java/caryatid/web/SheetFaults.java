@@ -4,9 +4,11 @@ import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.usecase.stand.DraftedStand.SoFar;
-import caryatid.usecase.stand.TypedNumber;
+import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.FieldFaults;
+import caryatid.web.page.NumberFault;
 import caryatid.web.page.SheetLabels;
+import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -55,12 +57,17 @@ final class SheetFaults {
       String key = found.questions().get(number).answer().split(" ")[0];
       return SheetLabels.field(key, "");
     }
-    Optional<String> field = found.sheet().field(problem);
+    Optional<String> field = found.sheet().field(problem).map(SheetFaults::shown);
     if (problem.topic().code().equals("Writing.MISSING_KEY")) {
       String row = field.map(ROW::matcher).filter(Matcher::matches).map(m -> m.group(1)).orElse("");
       return SheetLabels.field(text(problem, 0), row).or(() -> field);
     }
     return field;
+  }
+
+  /** The time stands in a field that knows whether it was changed. */
+  private static String shown(String field) {
+    return field.equals(StandFields.AT) ? TypedTime.AT : field;
   }
 
   /** A problem as the result column says it: led by its field. */
@@ -79,8 +86,12 @@ final class SheetFaults {
 
   private String sentence(int number) {
     Problem problem = found.problems().get(number);
+    if (field(number).equals(Optional.of(TypedTime.AT)) && TypedTime.isNone(at())) {
+      return wording.fill("Web.badTime", Argument.text(at()));
+    }
     return switch (problem.topic().code()) {
-      case "Writing.NOT_A_NUMBER" -> noNumber(field(number).map(typed::get).orElse(""));
+      case "Writing.NOT_A_NUMBER" ->
+          NumberFault.of(field(number).map(typed::get).orElse(""), wording);
       case "Writing.MISSING_KEY" -> wording.word("Web.fault.missing");
       case "Writing.OUT_OF_RANGE" ->
           wording.fill("Web.fault.range", problem.arguments().get(2), problem.arguments().get(3));
@@ -88,14 +99,8 @@ final class SheetFaults {
     };
   }
 
-  private String noNumber(String text) {
-    String plain = text.strip();
-    if (TypedNumber.couldBeThousands(plain)) {
-      String point = plain.replace(',', '.');
-      String none = plain.replace(",", "");
-      return wording.fill("Web.fault.comma", Argument.text(point), Argument.text(none));
-    }
-    return wording.word(plain.startsWith("-") ? "Web.fault.sign" : "Web.fault.number");
+  private String at() {
+    return typed.getOrDefault(StandFields.AT, "");
   }
 
   /** A problem without its place in the sheet, which nobody wrote by hand. */

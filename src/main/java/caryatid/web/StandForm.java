@@ -13,6 +13,8 @@ import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
 import caryatid.web.page.SheetMarkup;
 import caryatid.web.page.SheetMarkup.StandFormValues;
+import caryatid.web.page.TypedForm;
+import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -25,16 +27,20 @@ final class StandForm {
   private final DraftedStand work;
   private final StandDraft draft;
   private final ChosenPlate plate;
-  private final String initials;
+  private final WindowState state;
   private final Wording wording;
 
   StandForm(
-      OpenRecord record, DraftedStand work, StandDraft draft, ChosenPlate plate, String initials) {
+      OpenRecord record,
+      DraftedStand work,
+      StandDraft draft,
+      ChosenPlate plate,
+      WindowState state) {
     this.record = record;
     this.work = work;
     this.draft = draft;
     this.plate = plate;
-    this.initials = initials;
+    this.state = state;
     this.wording = record.wording();
   }
 
@@ -53,6 +59,7 @@ final class StandForm {
     Markup out = begin();
     out.open("section", "class", "sheet").element("h2", "1 " + wording.word("Web.landmarks"));
     sheet(out, values);
+    when(out, values);
     by(out, typed);
     out.close("section").open("div", "id", "live", "class", "live").add(live).close("div");
     return out.close("form");
@@ -88,6 +95,7 @@ final class StandForm {
     out.add(SheetMarkup.landmarks(wording, values));
     boolean targets = StandFields.isTyped(typed, StandFields.TARGET);
     folded(out, "targets", "", targets, SheetMarkup.targets(wording, values));
+    folded(out, "notes", "", true, SheetMarkup.notes(wording, values));
   }
 
   /** What was typed; before anything was, what stays from the stand before: all but the marks. */
@@ -128,21 +136,17 @@ final class StandForm {
 
   private void by(Markup out, Map<String, String> typed) {
     out.open("div", "class", "field");
-    out.element("label", wording.word("Web.by") + " *", "for", EntryMarkup.BY);
-    out.open(
-        "input",
-        "id",
-        EntryMarkup.BY,
-        "name",
-        EntryMarkup.BY,
-        "type",
-        "text",
-        "class",
-        "short",
-        "autocomplete",
-        "off",
-        "value",
-        typed.getOrDefault(EntryMarkup.BY, initials));
+    String by = typed.getOrDefault(EntryMarkup.BY, state.initials());
+    EntryMarkup.initials(out, wording, by, false);
     out.close("div");
+  }
+
+  /** When the wearer stood: now, until a stand is counted or another time is typed. */
+  private void when(Markup out, StandFormValues values) {
+    String at = values.typed().getOrDefault(StandFields.AT, "");
+    TypedForm typed = new TypedForm(at.isEmpty() ? Map.of() : Map.of(TypedTime.AT, at));
+    TypedTime.Untouched shown =
+        new TypedTime.Untouched(state.records().now(), wording.word("Web.whenStand"));
+    TypedTime.field(out, shown, typed, values.faults(), wording);
   }
 }

@@ -127,6 +127,10 @@ final class StandLive {
     }
     if (found.checked().isPresent()) {
       var checked = found.checked().get();
+      if (!found.before().isEmpty()) {
+        Argument answers = Argument.text(String.join("; ", found.before()));
+        out.element("p", wording.fill("Web.answeredBefore", answers), "class", "note");
+      }
       out.add(ResultMarkup.sentences(checked.result(), wording));
       out.open("p", "class", "actions");
       action("keep", wording.fill("Web.keepState", Argument.count(counted)), "strong next");

@@ -4,6 +4,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.AddedEntry;
+import caryatid.usecase.Check.Checked;
 import caryatid.usecase.stand.ChosenPlate;
 import caryatid.usecase.stand.DraftedStand;
 import caryatid.usecase.stand.DraftedStand.SoFar;
@@ -15,11 +16,16 @@ import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
+import caryatid.web.page.ResultMarkup;
+import caryatid.web.page.TypedForm;
+import caryatid.web.page.TypedTime;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,6 +33,8 @@ import java.util.regex.Pattern;
 final class StaticPage {
   private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
   private static final String ACT = "action";
+  private static final Set<String> NOT_TYPED =
+      Set.of(ACT, "part", EntryMarkup.HEAD, TypedTime.AT, TypedTime.SHOWN, StandFields.AT);
 
   private final WindowState state;
   private final StandWatch watch;
@@ -59,18 +67,33 @@ final class StaticPage {
   private void type(Request request, StandDraft draft) throws StoreFailure {
     Map<String, String> fields = new LinkedHashMap<>();
     request.fields().keySet().stream()
-        .filter(name -> !name.equals(ACT) && !name.equals("part") && !name.equals(EntryMarkup.HEAD))
+        .filter(name -> !NOT_TYPED.contains(name))
         .forEach(name -> request.field(name).ifPresent(text -> fields.put(name, text)));
     draft
         .fields()
         .forEach(
             (name, value) -> {
-              if (name.startsWith(StandFields.MEANT) || name.equals(StandFields.AT)) {
+              if (name.startsWith(StandFields.MEANT)) {
                 fields.putIfAbsent(name, value);
               }
             });
+    at(request, draft).ifPresent(at -> fields.put(StandFields.AT, at));
     draft.type(fields);
     request.field(EntryMarkup.BY).ifPresent(state::remember);
+  }
+
+  /** When it was: as typed; else when the first stand was counted. */
+  private Optional<String> at(Request request, StandDraft draft) throws StoreFailure {
+    if (!request.fields().containsKey(TypedTime.AT)) {
+      return Optional.ofNullable(draft.fields().get(StandFields.AT));
+    }
+    Optional<String> typed = TypedTime.changed(TypedForm.of(request)).map(TypedTime::plain);
+    boolean counted = draft.arrived().stream().anyMatch(StandDraft.Arrived::counted);
+    return typed.isEmpty() && counted ? Optional.of(now()) : typed;
+  }
+
+  private String now() {
+    return state.records().now().truncatedTo(ChronoUnit.SECONDS).toString();
   }
 
   private Reply act(Request request, OpenRecord record, StandDraft draft)
@@ -100,7 +123,7 @@ final class StaticPage {
     }
     draft.count(number, what.equals("count"));
     Map<String, String> fields = new LinkedHashMap<>(draft.fields());
-    if (fields.putIfAbsent(StandFields.AT, state.records().now().toString()) == null) {
+    if (fields.putIfAbsent(StandFields.AT, now()) == null) {
       draft.type(fields);
     }
   }
@@ -137,10 +160,10 @@ final class StaticPage {
       return page(422, record, draft, isSure(request));
     }
     AddedEntry added = work.keep(found, isSure(request), record.wording());
-    return kept(record.again(state), added);
+    return kept(record.again(state), added, found.checked().get());
   }
 
-  private Reply kept(OpenRecord record, AddedEntry added) {
+  private Reply kept(OpenRecord record, AddedEntry added, Checked checked) {
     Wording wording = record.wording();
     Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
     content.element(
@@ -160,7 +183,10 @@ final class StaticPage {
         "button",
         "href",
         record.address(JobStep.STATIC));
-    content.close("p");
+    content.close("p").element("h2", wording.word("Web.result"));
+    content.add(ResultMarkup.sentences(checked.result(), wording));
+    content.add(
+        ResultMarkup.drawings(checked.result(), DraftedStand.strips(checked, wording), wording));
     return record.page(200, JobStep.STATIC, content);
   }
 
@@ -182,7 +208,7 @@ final class StaticPage {
       return record.page(status, JobStep.STATIC, content.close("p"));
     }
     DraftedStand work = work(record, draft);
-    StandForm form = new StandForm(record, work, draft, plate.get(), state.initials());
+    StandForm form = new StandForm(record, work, draft, plate.get(), state);
     Markup live = live(record, draft, work, sure);
     Markup content = new Markup();
     notice.ifPresent(

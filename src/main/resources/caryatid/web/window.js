@@ -148,6 +148,11 @@ document.addEventListener('click', (event) => {
   }
 });
 
+/** On a narrow screen a line that is cut short is shown in full when it is touched. */
+document.querySelector('.unsafe')?.addEventListener('click', (event) => {
+  event.target.closest('li')?.classList.toggle('full');
+});
+
 /** Saves what is typed into the form of an entry as a draft, which never becomes an entry by itself. */
 function saveDrafts(form) {
   let timer = 0;

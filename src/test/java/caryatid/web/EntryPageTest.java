@@ -61,6 +61,41 @@ class EntryPageTest {
             "value=\"no marks\"");
   }
 
+  /** Both sides of 15 deg and 50 mm; a reason answers. */
+  @Test
+  void aSettingFarFromWhatIsRecommendedIsAskedAbout() throws Exception {
+    String base = window.start("K7-right", "right");
+    HttpResponse<String> asked = bench(base, 1, "socket flexion", "40", "5", "");
+    assertThat(asked.statusCode()).isEqualTo(422);
+    assertThat(asked.body()).contains("set is 40.0°, and 5.0° is recommended");
+    assertThat(bench(base, 1, "socket flexion", "20.1", "5", "").statusCode()).isEqualTo(422);
+    assertThat(bench(base, 1, "socket flexion", "20", "5", "").statusCode()).isEqualTo(200);
+    String forward = "socket forward of the reference line";
+    assertThat(bench(base, 3, forward, "-50.1", "0", "").statusCode()).isEqualTo(422);
+    assertThat(bench(base, 3, forward, "-50", "0", "").statusCode()).isEqualTo(200);
+    assertThat(bench(base, 1, "socket flexion", "40", "5", "contracture").statusCode())
+        .isEqualTo(200);
+  }
+
+  private HttpResponse<String> bench(
+      String base, int row, String item, String set, String recommended, String why)
+      throws Exception {
+    String lead = "items[" + row + "].";
+    return send(
+        base,
+        "bench-alignment",
+        lead + "item",
+        item,
+        lead + "set",
+        set,
+        lead + "recommended",
+        recommended,
+        lead + "unit",
+        row == 1 ? "deg" : "mm",
+        lead + "why",
+        why);
+  }
+
   @Test
   void aDecimalCommaIsReadAsOneAndThousandsAreRefused() throws Exception {
     String base = window.start("K7-right", "right");

@@ -48,7 +48,9 @@ class PlatesPageTest {
   void theAnswersMakeADescriptionThatIsUsedWhenItsColumnsAreMetAgain() throws Exception {
     String address = upload("shoe.csv");
     assertThat(answer(address, "+x", "+y", "+z").statusCode()).isEqualTo(303);
-    assertThat(window.page(address)).contains("Nothing is left to be answered");
+    assertThat(window.page(address))
+        .contains("Exports of this plate can be read. Without lines, landmarks can only be")
+        .doesNotContain("Nothing is left to be answered");
     HttpResponse<String> kept = window.send(address + "/keep", "plate-name", "Fitting room");
     assertThat(kept.body()).contains("Every export with these 4 columns is understood");
     assertThat(kept.body())
@@ -60,6 +62,153 @@ class PlatesPageTest {
         .contains("name: Fitting room", "axes: {right: +x, anterior: +y, up: +z}")
         .doesNotContain("unknown");
     assertThat(window.page("/plates")).contains("Fitting room.yaml: Time, Fz, CoPx, CoPy");
+  }
+
+  @Test
+  void sizeAndLinesAreTypedAsNumbersAndKeptWithThePlate() throws Exception {
+    String address = upload("shoe.csv");
+    answer(address, "+x", "+y", "+z");
+    assertThat(window.page(address))
+        .contains("Edges of", "value=\"rear edge\"", "value=\"midline\"");
+    HttpResponse<String> kept =
+        window.send(
+            address + "/keep",
+            "plate-name",
+            "Fitting room",
+            "plate[1].left",
+            "200,5",
+            "plate[1].left-side",
+            "left",
+            "plate[1].right",
+            "200",
+            "plate[1].right-side",
+            "right",
+            "plate[1].rear",
+            "300",
+            "plate[1].rear-side",
+            "behind",
+            "plate[1].front",
+            "300",
+            "plate[1].front-side",
+            "front",
+            "line[1].name",
+            "rear edge",
+            "line[1].mm",
+            "300",
+            "line[1].side",
+            "behind",
+            "line[1].registration",
+            "1",
+            "line[2].name",
+            "midline",
+            "line[2].mm",
+            "0",
+            "line[2].side",
+            "left",
+            "line[2].registration",
+            "0,5",
+            "line[3].side",
+            "front",
+            "line[3].registration",
+            "1");
+    assertThat(kept.body()).contains("Every export with these 4 columns is understood");
+    assertThat(RememberedPlates.all(OpenWindow.setting(folder).records()).get(0).description())
+        .contains(
+            "edges-mm: {left: -200.5, right: 200, rear: -300, front: 300}",
+            "  - {name: rear edge, forward-from-mm: -300, registration-mm: 1}\n"
+                + "  - {name: midline, rightward-from-mm: 0, registration-mm: 0.5}\n");
+  }
+
+  @Test
+  void aSizeThatCannotBeIsToldAtItsFieldAndNothingIsKept() throws Exception {
+    String address = upload("shoe.csv");
+    answer(address, "+x", "+y", "+z");
+    HttpResponse<String> refused =
+        window.send(
+            address + "/keep",
+            "plate-name",
+            "Fitting room",
+            "plate[1].left",
+            "200",
+            "plate[1].left-side",
+            "right",
+            "plate[1].right",
+            "200",
+            "plate[1].right-side",
+            "right",
+            "plate[1].rear",
+            "-300",
+            "plate[1].front",
+            "300",
+            "line[1].name",
+            "tape",
+            "line[1].mm",
+            "10001",
+            "line[1].registration",
+            "1",
+            "line[2].name",
+            "tape",
+            "line[2].mm",
+            "1,250",
+            "line[2].registration",
+            "1",
+            "line[3].name",
+            "tape",
+            "line[3].mm",
+            "10000",
+            "line[3].registration",
+            "",
+            "line[4].name",
+            "tape",
+            "line[4].mm",
+            "1",
+            "line[4].registration",
+            "1",
+            "line[5].name",
+            "tape",
+            "line[5].mm",
+            "1",
+            "line[5].registration",
+            "1",
+            "line[6].name",
+            "",
+            "line[6].mm",
+            "1",
+            "line[6].registration",
+            "1");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains(
+            "id=\"plate-1-rear-fault\"><p>Type the number without a sign",
+            "id=\"line-1-mm-fault\"><p>This is too much for a plate. Type it in mm.",
+            "id=\"line-2-mm-fault\"><p>This could mean 1.250 or 1250",
+            "id=\"line-3-registration-fault\"><p>Please fill this in.",
+            "id=\"line-5-name-fault\"><p>Another line has this name.",
+            "id=\"line-6-name-fault\"><p>Please fill this in.",
+            "value=\"Fitting room\"")
+        .doesNotContain("line-4-name-fault");
+    assertThat(RememberedPlates.all(OpenWindow.setting(folder).records())).isEmpty();
+    HttpResponse<String> swapped =
+        window.send(
+            address + "/keep",
+            "plate-name",
+            "Fitting room",
+            "plate[1].left",
+            "200",
+            "plate[1].left-side",
+            "right",
+            "plate[1].right",
+            "200",
+            "plate[1].right-side",
+            "right",
+            "plate[1].rear",
+            "300",
+            "plate[1].front",
+            "300",
+            "line[1].name",
+            "tape");
+    assertThat(swapped.body())
+        .contains("id=\"plate-1-right-fault\"><p>This edge lies on the wrong side");
   }
 
   @Test
@@ -94,7 +243,12 @@ class PlatesPageTest {
     String address = upload("shoe.csv");
     String text = Files.readString(Path.of("sample-recordings/k7/plate-pressure.yaml"));
     assertThat(window.send(address + "/text", "plate-text", text).statusCode()).isEqualTo(303);
-    assertThat(window.page(address)).contains("Nothing is left to be answered");
+    assertThat(window.page(address))
+        .contains(
+            "Nothing is left to be answered",
+            "line “rear edge”: 300 mm behind the zero",
+            "name=\"line[1].mm\" type=\"text\" class=\"number\" inputmode=\"decimal\""
+                + " autocomplete=\"off\" value=\"300\"");
     HttpResponse<String> saved = window.ask(window.own(address + "/plate.yaml"));
     assertThat(saved.headers().firstValue("Content-Disposition"))
         .contains("attachment; filename=\"plate.yaml\"");

@@ -358,6 +358,82 @@ class StaticPageTest {
   }
 
   @Test
+  void aStandIsOfTheTimeThatIsTypedElseOfTheFirstThatIsCounted() throws Exception {
+    type("part", "live");
+    String page = window.page(base + STEP);
+    String shown = value(page, "entry-at-shown");
+    assertThat(shown).matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d[+-]\\d\\d:\\d\\d");
+    Map<String, String> left = Map.of("entry-at", shown, "entry-at-shown", shown);
+    typeAs(left, "part", "live");
+    assertThat(draft()).doesNotContainPattern("(?m)^at=");
+    drop("barefoot-1.csv");
+    typeAs(left, "action", "count-1");
+    assertThat(draft()).containsPattern("(?m)^at=\\d{4}-");
+    Map<String, String> typed = Map.of("entry-at", "2026-03-04 10:15 +01:00");
+    typeAs(typed, "part", "live");
+    assertThat(draft()).contains("at=2026-03-04T10:15+01:00\n");
+    assertThat(value(window.page(base + STEP), "entry-at")).isEqualTo("2026-03-04T10:15+01:00");
+  }
+
+  private String draft() throws IOException {
+    return Files.readString(folder.resolve("records/drafts/K7-right/draft"));
+  }
+
+  @Test
+  void aTimeThatIsNoneIsToldAtItsField() throws Exception {
+    Map<String, String> wrong = Map.of("entry-at", "{4 March}");
+    typeAs(wrong, "part", "live");
+    drop("barefoot-1.csv");
+    String said =
+        "Expected a day and a time with its offset from UTC, such as 2026-03-04T10:15+01:00,"
+            + " found {4 March}.";
+    assertThat(typeAs(wrong, "action", "count-1").statusCode()).isEqualTo(303);
+    assertThat(window.page(base + STEP))
+        .contains("id=\"entry-at-fault\"><p>" + said, "When: " + said);
+  }
+
+  @Test
+  void whatWasAnsweredInASessionIsNotAskedAgain() throws Exception {
+    Map<String, String> odd = Map.of("heel", "1", "worn", "shoe");
+    typeAs(odd, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(odd, "action", "count-1");
+    typeAs(odd, "action", "meant=heel-height-mm 1");
+    String page = window.page(base + STEP);
+    typeAs(odd, "action", "keep", "record-head", OpenWindow.head(page));
+    typeAs(odd, "part", "live");
+    drop("barefoot-2.csv");
+    typeAs(odd, "action", "count-1");
+    assertThat(window.page(base + STEP))
+        .contains("Answered before in this session: heel-height-mm 1", "Keep this state")
+        .doesNotContain("meant=heel-height-mm 1");
+  }
+
+  @Test
+  void theDirectionOfARecommendedOffsetTellsItsPlane() throws Exception {
+    Map<String, String> medial =
+        Map.of("target[1].sense", "medial", "target[1].plane", "", "target[1].recommended", "50");
+    typeAs(medial, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(medial, "action", "count-1");
+    assertThat(window.page(base + STEP))
+        .contains("the target for 'knee centre' (frontal) recommends −50.0");
+  }
+
+  @Test
+  void theResultStaysInSightAfterItsStateIsKept() throws Exception {
+    Map<String, String> noted = Map.of("conclusion", "good", "next-step", "walk", "role", "CPO");
+    typeAs(noted, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(noted, "action", "count-1");
+    String head = OpenWindow.head(window.page(base + STEP));
+    assertThat(typeAs(noted, "action", "keep", "record-head", head).body())
+        .containsSubsequence("Kept as entry 2", "Measure again before changing.", "<svg");
+    assertThat(Files.readString(entry(folder.resolve("records")).resolve("sheet.yaml")))
+        .contains("conclusion: 'good'", "next-step: 'walk'", "role: 'CPO'");
+  }
+
+  @Test
   void whereNoStandWasGoodThereIsNoWayBack() throws Exception {
     assertThat(window.page(base + "/back")).contains("No stand of this record met every tolerance");
   }

@@ -35,7 +35,7 @@ class LanguagesTest {
   /** Problems and questions, which end a run before there is a report, and what inspect shows. */
   private static final Pattern ENGLISH_ONLY =
       Pattern.compile(
-          "((Check|Clinic|Photograph)Problem|(State|Record|Entry|Identity)Question|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived(?!\\.(ENTRY_|NEWER_|OTHER_PAGE|OTHER_PART|FOREIGN_|NOT_ON_|NEVER_))|Role|FormFault|Keeping|BagFault)\\..*");
+          "((Check|Clinic|Photograph)Problem|(State|Record|Identity)Question|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived(?!\\.(ENTRY_|NEWER_|OTHER_PAGE|OTHER_PART|FOREIGN_|NOT_ON_|NEVER_))|Role|FormFault|Keeping|BagFault)\\..*");
 
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{\\d}");
 

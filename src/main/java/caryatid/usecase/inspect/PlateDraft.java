@@ -6,12 +6,15 @@ import caryatid.recording.importer.Importer;
 import caryatid.recording.model.ColumnView;
 import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.Inspection;
+import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
+import caryatid.recording.model.PlateLayout;
 import caryatid.remark.BadInput;
 import caryatid.sheet.DescriptionWriter;
 import caryatid.wording.Wording;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -66,6 +69,41 @@ public record PlateDraft(NamedBytes export, Inspection inspection, String text) 
   /** The text with answers in the place of its gaps, in their order. */
   public String answered(List<String> answers) {
     return gaps(text).filled(answers);
+  }
+
+  /** The names of its plates, in their order. */
+  public List<String> plates() {
+    return inspection.draft().plates().stream().map(PlateLayout::name).toList();
+  }
+
+  /** Its edges and measuring lines, as they are typed. */
+  public PlateMeasures measures() {
+    return PlateMeasures.of(inspection.draft());
+  }
+
+  /** The names of the lines that one can measure from. */
+  public List<String> lines() {
+    return inspection.draft().lines().stream().map(MeasuringLine::name).toList();
+  }
+
+  /**
+   * The text with edges and measuring lines as they were typed.
+   *
+   * @param text as it was where something is wrong
+   * @param faults what is wrong, by the names of the fields
+   */
+  public record WithMeasures(String text, Map<String, PlateMeasures.Fault> faults) {
+    public WithMeasures {
+      faults = Map.copyOf(faults);
+    }
+  }
+
+  /** The text with edges and measuring lines; nothing is changed where something is wrong. */
+  public WithMeasures with(PlateMeasures measures) {
+    PlateMeasures.Applied applied = measures.to(inspection.draft());
+    String measured =
+        DescriptionWriter.write(applied.description(), List.of(), List.of(), problem -> "");
+    return new WithMeasures(applied.faults().isEmpty() ? measured : text, applied.faults());
   }
 
   /** The finished description under a name: without the notes that led it. */

@@ -19,6 +19,8 @@ import caryatid.usecase.KeepStand;
 import caryatid.usecase.Records;
 import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.SessionCheck;
+import caryatid.usecase.SessionCheck.Answered;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.wording.Wording;
 import java.util.LinkedHashMap;
@@ -65,6 +67,7 @@ public final class DraftedStand {
    * @param sheet the sheet it was found with
    * @param inputs what it was found in; empty where no recording is counted yet
    * @param checked what was found; empty where something is wrong or asked
+   * @param before what was answered before in this session and is not asked again
    * @param problems why nothing was found
    * @param questions what is asked, in the order of its problems; empty where something is wrong
    */
@@ -72,9 +75,11 @@ public final class DraftedStand {
       SheetText sheet,
       Optional<Inputs> inputs,
       Optional<Checked> checked,
+      List<String> before,
       List<Problem> problems,
       List<Question> questions) {
     public SoFar {
+      before = List.copyOf(before);
       problems = List.copyOf(problems);
       questions = List.copyOf(questions);
     }
@@ -107,15 +112,22 @@ public final class DraftedStand {
     List<NamedBytes> counted =
         draft.arrived().stream().filter(Arrived::counted).map(Arrived::file).toList();
     if (counted.isEmpty()) {
-      return new SoFar(sheet, Optional.empty(), Optional.empty(), List.of(), List.of());
+      return new SoFar(sheet, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
     }
     Optional<Inputs> inputs = Optional.empty();
     try {
       inputs = Optional.of(inputs(counted, sheet.sheet(), fields));
       KeepStand keep = KeepStand.in(records, code, initials(), sure);
-      return new SoFar(sheet, inputs, Optional.of(keep.check(inputs.get())), List.of(), List.of());
+      Answered answered = new SessionCheck(records, keep::check).run(inputs.get());
+      return new SoFar(
+          sheet,
+          Optional.of(answered.inputs()),
+          Optional.of(answered.checked()),
+          answered.before(),
+          List.of(),
+          List.of());
     } catch (BadInput e) {
-      return new SoFar(sheet, inputs, Optional.empty(), e.problems(), e.questions());
+      return new SoFar(sheet, inputs, Optional.empty(), List.of(), e.problems(), e.questions());
     }
   }
 

@@ -82,6 +82,7 @@ final class EarlierFields {
         .knee()
         .ifPresent(knee -> earlier.put(StandFields.KNEE_LOCKED, knee.locked() ? "yes" : "no"));
     sheet.knee().flatMap(k -> k.mode()).ifPresent(m -> earlier.put(StandFields.KNEE_MODE, m));
+    sheet.notes().role().ifPresent(role -> earlier.put(StandFields.ROLE, role));
     earlier.stance(sheet);
     return earlier.fields;
   }

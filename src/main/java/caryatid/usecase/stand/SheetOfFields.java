@@ -2,6 +2,7 @@ package caryatid.usecase.stand;
 
 import caryatid.entry.RecordOpening;
 import caryatid.entry.form.Choices;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -10,6 +11,16 @@ import java.util.Optional;
  * with them says in front or behind, right or left.
  */
 final class SheetOfFields {
+  /** Notes whose fields are named as the sheet's keys are. */
+  private static final List<String> NOTES =
+      List.of(
+          StandFields.CHANGED,
+          StandFields.CONCLUSION,
+          StandFields.COMFORT,
+          StandFields.SKIN,
+          StandFields.REASON,
+          StandFields.NEXT);
+
   private final Map<String, String> fields;
   private final SheetText sheet = new SheetText();
 
@@ -42,7 +53,7 @@ final class SheetOfFields {
   private void head(RecordOpening opening) {
     sheet.line("trial-sheet: 1", "");
     sheet.words("wearer", Optional.of(opening.wearer()), "");
-    sheet.line("at: " + typed(StandFields.AT).orElse(""), StandFields.AT);
+    sheet.line("at: " + typed(StandFields.AT).map(SheetText::time).orElse(""), StandFields.AT);
     sheet.line("side: " + Choices.PROSTHETIC_SIDE.code(opening.side()), "");
     sheet.line("level: " + Choices.LEVEL.code(opening.level()), "");
     sheet.number("body-mass-kg", typed(StandFields.BODY_MASS), false, StandFields.BODY_MASS);
@@ -125,7 +136,7 @@ final class SheetOfFields {
   }
 
   private void target(String row) {
-    sheet.line("  - plane: " + typed(row + "plane").orElse("sagittal"), row + "plane");
+    sheet.line("  - plane: " + plane(row), row + "sense");
     sheet.words("    landmark", typed(row + "landmark"), row + "landmark");
     sheet.words("    side", typed(row + "side"), row + "side");
     boolean minus = typed(row + "sense").filter(StandFields.NEGATIVE::contains).isPresent();
@@ -138,12 +149,21 @@ final class SheetOfFields {
     sheet.words("    valid-for", typed(row + "valid-for"), row + "valid-for");
   }
 
+  /** A direction is of one plane. */
+  private String plane(String row) {
+    return typed(row + "sense")
+        .map(sense -> StandFields.FRONTAL.contains(sense) ? "frontal" : "sagittal")
+        .or(() -> typed(row + "plane"))
+        .orElse("sagittal");
+  }
+
   private void notes(String by) {
     sheet.line("notes:", "");
-    sheet.words("  last-change", typed(StandFields.CHANGED), StandFields.CHANGED);
-    sheet.words("  comfort", typed(StandFields.COMFORT), StandFields.COMFORT);
-    sheet.words("  skin", typed(StandFields.SKIN), StandFields.SKIN);
+    for (String name : NOTES) {
+      sheet.words("  " + name, typed(name), name);
+    }
     sheet.words("  practitioner", Optional.of(by).filter(b -> !b.isBlank()), "");
+    sheet.words("  role", typed(StandFields.ROLE), StandFields.ROLE);
   }
 
   private void answers() {

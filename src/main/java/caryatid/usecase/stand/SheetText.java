@@ -43,6 +43,11 @@ public final class SheetText {
     return TypedNumber.isPlain(plain) ? (negative && !zero ? "-" : "") + plain : quoted(plain);
   }
 
+  /** A time as it is; what is none is quoted, so that it is refused as one. */
+  static String time(String typed) {
+    return typed.matches("[0-9T:.Z+-]+") ? typed : quoted(typed);
+  }
+
   private static String quoted(String words) {
     return "'" + words.replaceAll("\\s+", " ").replace("'", "''") + "'";
   }

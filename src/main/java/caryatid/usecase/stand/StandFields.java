@@ -23,6 +23,10 @@ public final class StandFields {
   public static final String CHANGED = "last-change";
   public static final String COMFORT = "comfort";
   public static final String SKIN = "skin";
+  public static final String CONCLUSION = "conclusion";
+  public static final String REASON = "reason";
+  public static final String NEXT = "next-step";
+  public static final String ROLE = "role";
 
   /** What was asked and is so, answer by answer. */
   public static final String MEANT = "as-meant";
@@ -57,6 +61,9 @@ public final class StandFields {
 
   /** Senses in which a target's offset is negative. */
   static final List<String> NEGATIVE = List.of("posterior", "medial");
+
+  /** Senses of the frontal plane. */
+  static final List<String> FRONTAL = List.of("lateral", "medial");
 
   /** Standard uncertainty of marking where none is typed, mm (common practice, no source). */
   static final String MARKING_MM = "3";

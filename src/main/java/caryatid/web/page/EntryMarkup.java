@@ -3,7 +3,6 @@ package caryatid.web.page;
 import caryatid.entry.form.Form;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
-import java.util.List;
 
 /** The form of an entry: who says it, what it says, and what is wrong with it. */
 public final class EntryMarkup {
@@ -98,7 +97,14 @@ public final class EntryMarkup {
           "");
       out.element("label", wording.word("Web.sure"), "for", SURE).close("div");
     }
-    out.open("div", "class", "field").element("label", wording.word("Web.by") + " *", "for", BY);
+    out.open("div", "class", "field");
+    initials(out, wording, typed.text(BY).orElse(initials), true);
+    out.element("button", button, "class", "strong").close("div").close("form");
+  }
+
+  /** The label and the field of the initials. */
+  public static void initials(Markup out, Wording wording, String by, boolean required) {
+    out.element("label", wording.word("Web.by") + " *", "for", BY);
     out.open(
         "input",
         "id",
@@ -111,25 +117,14 @@ public final class EntryMarkup {
         "short",
         "autocomplete",
         "off",
-        "required",
+        required ? "required" : "",
         "",
         "value",
-        typed.text(BY).orElse(initials));
-    out.element("button", button, "class", "strong").close("div").close("form");
+        by);
   }
 
   private void when(Markup out, OffsetDateTime now) {
-    List<String> wrong = faults.at(TypedTime.AT);
-    out.open("div", "class", "field");
-    out.element("label", wording.word("Web.when"), "for", TypedTime.AT);
-    TypedTime.inputs(out, typed, now, !wrong.isEmpty());
-    out.element(
-        "span", wording.word("Web.whenHint"), "class", "note", "id", TypedTime.AT + "-hint");
-    if (!wrong.isEmpty()) {
-      out.open("div", "class", "fault", "id", TypedTime.AT + "-fault");
-      wrong.forEach(fault -> out.element("p", fault));
-      out.close("div");
-    }
-    out.close("div");
+    TypedTime.field(
+        out, new TypedTime.Untouched(now, wording.word("Web.whenHint")), typed, faults, wording);
   }
 }

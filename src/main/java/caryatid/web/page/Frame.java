@@ -33,8 +33,9 @@ public final class Frame {
    */
   public Markup page(String title, Markup content) {
     Markup page = begin(title);
-    page.open("header", "class", "head").element("p", "Caryatid", "class", "wearer");
-    page.close("header").open("div", "class", "body");
+    page.open("div", "class", "top").open("header", "class", "head");
+    page.element("p", "Caryatid", "class", "wearer").close("header").close("div");
+    page.open("div", "class", "body");
     general(page.open("nav", "aria-label", wording.word("Web.nav")).open("ul"));
     page.close("ul").close("nav");
     return end(page.add(main(title, content)), Optional.empty());
@@ -55,9 +56,12 @@ public final class Frame {
       String title,
       Markup content) {
     Markup page = begin(title);
+    page.open("div", "class", "top");
     head(page, head);
     unsafe(page, head, base);
-    page.open("div", "class", "body").open("nav", "aria-label", wording.word("Web.nav"));
+    page.close("div")
+        .open("div", "class", "body")
+        .open("nav", "aria-label", wording.word("Web.nav"));
     steps(page, head, base, current);
     page.close("nav");
     page.add(main(title, content));

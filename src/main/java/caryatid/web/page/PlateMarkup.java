@@ -1,14 +1,21 @@
 package caryatid.web.page;
 
 import caryatid.recording.model.Inspection;
+import caryatid.remark.Argument;
 import caryatid.usecase.inspect.DescriptionGap;
 import caryatid.usecase.inspect.PlateDraft;
+import caryatid.usecase.inspect.PlateMeasures;
+import caryatid.usecase.inspect.PlateMeasures.Fault;
 import caryatid.wording.InspectionText;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What is understood of an export, and the questions that its description leaves open. */
 public final class PlateMarkup {
+  private static final String NAME = "plate-name";
+
   private final Wording wording;
   private final String address;
 
@@ -24,8 +31,11 @@ public final class PlateMarkup {
    * The page's content.
    *
    * @param faults what is wrong with what was answered
+   * @param typed edges, lines and the name as they were typed; empty before anything was
+   * @param wrong what is wrong with edges and lines
    */
-  public Markup page(PlateDraft draft, List<String> faults) {
+  public Markup page(
+      PlateDraft draft, List<String> faults, Map<String, String> typed, Map<String, Fault> wrong) {
     Markup out = new Markup();
     if (!faults.isEmpty()) {
       out.open("div", "class", "fault", "role", "alert", "id", "faults");
@@ -35,11 +45,13 @@ public final class PlateMarkup {
     Inspection seen = draft.inspection();
     lines(out, "Web.plateProblems", "facts fault", InspectionText.problems(seen, wording));
     if (draft.gaps().isEmpty()) {
-      finish(out, draft);
+      finish(out, draft, typed, wrong);
     } else {
       questions(out, draft);
     }
-    lines(out, "Web.understood", "facts", InspectionText.facts(seen, wording));
+    List<String> facts = new ArrayList<>(InspectionText.facts(seen, wording));
+    measures(draft).forEach(facts::add);
+    lines(out, "Web.understood", "facts", facts);
     lines(out, "InspectionText.remarks", "facts", InspectionText.remarks(seen, wording));
     text(out, draft);
     return out;
@@ -94,11 +106,29 @@ public final class PlateMarkup {
     return wording.knows(key) ? wording.word(key) : otherwise;
   }
 
-  private void finish(Markup out, PlateDraft draft) {
+  /** The lines that one can measure from, each with its place. */
+  private List<String> measures(PlateDraft draft) {
+    Map<String, String> fields = draft.measures().fields();
+    List<String> said = new ArrayList<>();
+    for (int i = 1; i <= draft.lines().size(); i++) {
+      String row = PlateMeasures.line(i);
+      said.add(
+          wording.fill(
+              "Web.lineAt",
+              Argument.text(fields.get(row + "name")),
+              Argument.text(fields.get(row + "mm")),
+              Argument.text(wording.word("Web.ofZero." + fields.get(row + "side")))));
+    }
+    return said;
+  }
+
+  private void finish(
+      Markup out, PlateDraft draft, Map<String, String> typed, Map<String, Fault> wrong) {
     if (!draft.complete()) {
       return;
     }
-    out.element("p", wording.word("Web.plateComplete"), "class", "kept-now");
+    String complete = draft.lines().isEmpty() ? "Web.plateNoLines" : "Web.plateComplete";
+    out.element("p", wording.word(complete), "class", "kept-now");
     out.open(
         "form",
         "method",
@@ -109,9 +139,11 @@ public final class PlateMarkup {
         "off",
         "class",
         "entry");
+    out.add(new MeasuresMarkup(wording, draft, typed, wrong).of(draft));
+    String called = typed.getOrDefault(NAME, "");
     out.open("div", "class", "field");
-    out.element("label", wording.word("Web.plateName") + " *", "for", "plate-name");
-    String[] name = {"id", "plate-name", "name", "plate-name", "class", "words", "required", ""};
+    out.element("label", wording.word("Web.plateName") + " *", "for", NAME);
+    String[] name = {"id", NAME, "name", NAME, "class", "words", "required", "", "value", called};
     out.open("input", name).close("div").open("div", "class", "field check");
     String[] replace = {
       "id", "plate-replace", "name", "plate-replace", "value", "yes", "type", "checkbox"

@@ -21,8 +21,12 @@ public final class ResultMarkup {
     LeadLine.of(result.state(), wording)
         .ifPresent(next -> out.element("p", next, "class", "verdict lead"));
     ResultSentences.help(result, wording).forEach(line -> out.element("p", line));
-    for (ResultSentences.InWords said : ResultSentences.findings(result, wording)) {
+    List<ResultSentences.InWords> findings = ResultSentences.findings(result, wording);
+    for (ResultSentences.InWords said : findings) {
       out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
+    }
+    if (!findings.isEmpty()) {
+      out.element("p", wording.word("Web.brackets"), "class", "note");
     }
     return out;
   }

@@ -22,8 +22,13 @@ public final class SheetLabels {
           Map.entry("on", StandFields.OTHER_FOOT),
           Map.entry("height-difference-mm", StandFields.OTHER_HIGHER),
           Map.entry("last-change", StandFields.CHANGED),
+          Map.entry("at", TypedTime.AT),
           Map.entry("comfort", StandFields.COMFORT),
-          Map.entry("skin", StandFields.SKIN));
+          Map.entry("skin", StandFields.SKIN),
+          Map.entry("conclusion", StandFields.CONCLUSION),
+          Map.entry("reason", StandFields.REASON),
+          Map.entry("next-step", StandFields.NEXT),
+          Map.entry("role", StandFields.ROLE));
 
   /** Fields of a row by the keys of the sheet that they are written under. */
   private static final Map<String, String> IN_ROW =
@@ -54,6 +59,11 @@ public final class SheetLabels {
           Map.entry(StandFields.CHANGED, "Web.lastChange"),
           Map.entry(StandFields.COMFORT, "Web.comfort"),
           Map.entry(StandFields.SKIN, "Web.skin"),
+          Map.entry(StandFields.CONCLUSION, "Web.conclusion"),
+          Map.entry(StandFields.REASON, "Web.reason"),
+          Map.entry(StandFields.NEXT, "Web.nextStep"),
+          Map.entry(StandFields.ROLE, "Web.role"),
+          Map.entry(TypedTime.AT, "Web.when"),
           Map.entry("forward", "Web.way.forward"),
           Map.entry("rightward", "Web.way.rightward"),
           Map.entry("up", "Web.up"),

@@ -260,19 +260,8 @@ public final class SheetMarkup {
 
   private void target(String row) {
     out.open("fieldset", "class", "row target").element("legend", word("target"));
-    List<String> planes = List.of("sagittal", "frontal");
-    control.choice(
-        row + "plane",
-        word("plane"),
-        planes,
-        List.of(wording.word("Choice.sagittal"), wording.word("Choice.frontal")));
-    List<String> names =
-        StandFields.KNOWN_LANDMARKS.stream().filter(n -> !n.startsWith("outer")).toList();
-    control.choice(row + "landmark", word("landmark"), names, landmarks(names));
+    line(row);
     side(row);
-    control.number(row + "recommended", word("recommended"), "mm");
-    List<String> senses = List.of("anterior", "posterior", "lateral", "medial");
-    control.choice(row + "sense", word("direction"), senses, words("sense", senses));
     control.number(row + "below", word("below"), "mm");
     control.number(row + "above", word("above"), "mm");
     control.words(row + "source", word("source"));
@@ -280,5 +269,25 @@ public final class SheetMarkup {
     control.choice(row + "meant-for", word("meantFor"), lines, words("meant", lines));
     control.words(row + "valid-for", word("validFor"));
     out.close("fieldset");
+  }
+
+  /** As it is said: so many mm in a direction, of a landmark. The direction tells the plane. */
+  private void line(String row) {
+    control.number(row + "recommended", word("recommended"), "mm");
+    List<String> senses = List.of("anterior", "posterior", "lateral", "medial");
+    control.choice(row + "sense", word("direction"), senses, words("sense", senses));
+    List<String> names =
+        StandFields.KNOWN_LANDMARKS.stream().filter(n -> !n.startsWith("outer")).toList();
+    control.choice(row + "landmark", word("ofLandmark"), names, landmarks(names));
+  }
+
+  /** What is said of the state besides its numbers. */
+  public static Markup notes(Wording wording, StandFormValues values) {
+    SheetMarkup markup = new SheetMarkup(wording, values);
+    markup.control.words(StandFields.CONCLUSION, markup.word("conclusion"));
+    markup.control.words(StandFields.REASON, markup.word("reason"));
+    markup.control.words(StandFields.NEXT, markup.word("nextStep"));
+    markup.control.words(StandFields.ROLE, markup.word("role"));
+    return markup.out;
   }
 }

@@ -1,8 +1,10 @@
 package caryatid.web.page;
 
+import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -11,10 +13,10 @@ import java.util.Optional;
  */
 public final class TypedTime {
   /** The name of its field. */
-  static final String AT = "entry-at";
+  public static final String AT = "entry-at";
 
   /** What stood in the field when the form was made. */
-  private static final String SHOWN = "entry-at-shown";
+  public static final String SHOWN = "entry-at-shown";
 
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 9999;
@@ -24,8 +26,15 @@ public final class TypedTime {
 
   private TypedTime() {}
 
+  /**
+   * What stands in a field that nobody has typed into.
+   *
+   * @param hint what becomes of it if it is left as it is
+   */
+  public record Untouched(OffsetDateTime at, String hint) {}
+
   /** What was typed instead of the time that stood there. */
-  private static Optional<String> changed(TypedForm typed) {
+  public static Optional<String> changed(TypedForm typed) {
     return typed.text(AT).filter(text -> !Optional.of(text).equals(typed.text(SHOWN)));
   }
 
@@ -39,10 +48,14 @@ public final class TypedTime {
     return changed(typed).filter(text -> read(text).isEmpty());
   }
 
+  /** Whether a text is no time with an offset from UTC. */
+  public static boolean isNone(String text) {
+    return read(text).isEmpty();
+  }
+
   private static Optional<OffsetDateTime> read(String text) {
     try {
-      OffsetDateTime time =
-          OffsetDateTime.parse(text.strip().replaceFirst(" +", "T").replace(" ", ""));
+      OffsetDateTime time = OffsetDateTime.parse(compact(text));
       boolean known = time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR;
       return known ? Optional.of(time) : Optional.empty();
     } catch (DateTimeParseException e) {
@@ -50,8 +63,33 @@ public final class TypedTime {
     }
   }
 
+  /** A time as files write it; what is none stays as it is. */
+  public static String plain(String typed) {
+    return isNone(typed) ? typed : compact(typed);
+  }
+
+  private static String compact(String typed) {
+    return typed.strip().replaceFirst(" +", "T").replace(" ", "");
+  }
+
+  /** The field with its label, its hint and what is wrong with it. */
+  public static void field(
+      Markup out, Untouched shown, TypedForm typed, FieldFaults faults, Wording wording) {
+    List<String> wrong = faults.at(AT);
+    out.open("div", "class", "field");
+    out.element("label", wording.word("Web.when"), "for", AT);
+    inputs(out, typed, shown.at(), !wrong.isEmpty());
+    out.element("span", shown.hint(), "class", "note", "id", AT + "-hint");
+    if (!wrong.isEmpty()) {
+      out.open("div", "class", "fault", "id", AT + "-fault");
+      wrong.forEach(fault -> out.element("p", fault));
+      out.close("div");
+    }
+    out.close("div");
+  }
+
   /** What stands in the field, and the hidden one that tells whether it was changed. */
-  static void inputs(Markup out, TypedForm typed, OffsetDateTime now, boolean bad) {
+  private static void inputs(Markup out, TypedForm typed, OffsetDateTime now, boolean bad) {
     String shown = now.format(MINUTES);
     out.open(
         "input",

@@ -169,9 +169,9 @@ class FrozenFilesTest {
       delimiter = '|',
       value = {
         "en | Take care: The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then stand again. The load line runs 19.8 mm behind | Remark: The prosthetic knee was locked: ",
-        "de | Vorsicht: Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen. | Hinweis: Das Prothesenknie war gesperrt: ",
-        "fr | Attention : Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide. Corriger, puis refaire l'essai debout. | Remarque : Le genou prothétique était verrouillé : ",
-        "es | Precaución: La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante. Corregirlo y repetir después el ensayo de pie. | Observación: La rodilla protésica estaba bloqueada: ",
+        "de | Vorsicht: Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut stehen lassen. | Hinweis: Das Prothesenknie war gesperrt: ",
+        "fr | Attention : Le genou peut se dérober. Asseoir le porteur, ou mains sur les barres parallèles et une personne pour l'aider. Corriger l'alignement, puis refaire l'essai debout. | Remarque : Le genou prothétique était verrouillé : ",
+        "es | Precaución: La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra persona para ayudarle. Corregir la alineación y después repetir el ensayo de pie. | Observación: La rodilla protésica estaba bloqueada: ",
       })
   void whatAKeptResultWarnsOfComesFirst(String language, String bends, String locked)
       throws IOException {

@@ -73,9 +73,9 @@ class RecheckOutcomesTest {
             + " Dateien. | Die Zahlen von heute wären: | Anstelle von: | 61,5 mm anterior (+61,5 ±"
             + " | 60,5 mm anterior (+60,5 ±",
         "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
-            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient"
-            + " sont ceux dont il est tiré. | Les valeurs d’aujourd’hui seraient : | Au lieu de : |"
-            + " 61,5 mm antérieur (+61,5 ± | 60,5 mm antérieur (+60,5 ±",
+            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu'il contient"
+            + " sont ceux dont il est tiré. | Les valeurs d'aujourd'hui seraient : | Au lieu de : |"
+            + " 61,5 mm en avant (+61,5 ± | 60,5 mm en avant (+60,5 ±",
         "es | No es un producto sanitario. | Este informe se elaboró con un método anterior"
             + " (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son"
             + " aquellos de los que se obtuvo. | Los valores de hoy serían: | En lugar de: | 61,5"
@@ -118,9 +118,9 @@ class RecheckOutcomesTest {
             + " Ergebnis für Programme weicht ab: | state.findings[0].target.recommended-mm: war"
             + " 20.000001, wäre 20",
         "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
-            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient"
-            + " sont ceux dont il est tiré. | Les valeurs d’aujourd’hui seraient les mêmes, telles"
-            + " qu’elles sont affichées ici. Dans le résultat destiné aux programmes, voici ce qui"
+            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu'il contient"
+            + " sont ceux dont il est tiré. | Les valeurs d'aujourd'hui seraient les mêmes, telles"
+            + " qu'elles sont affichées ici. Dans le résultat destiné aux programmes, voici ce qui"
             + " diffère : | state.findings[0].target.recommended-mm : était 20.000001, serait 20",
         "es | No es un producto sanitario. | Este informe se elaboró con un método anterior"
             + " (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son"
@@ -144,20 +144,29 @@ class RecheckOutcomesTest {
       value = {
         "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
             + " result stands; the files inside are those it was found in. | Today's method refuses"
-            + " the recording, because:",
+            + " the recording, because: |"
+            + " stand.csv: expected a table of numbers with two columns or more, found none in 1"
+            + " lines. Export again with the sample values included.",
         "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
             + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
-            + " Dateien. | Das Verfahren von heute lehnt die Aufzeichnung ab, weil:",
+            + " Dateien. | Das Verfahren von heute lehnt die Aufzeichnung ab, weil: |"
+            + " stand.csv: erwartet wurde eine Tabelle von Zahlen mit mindestens zwei Spalten,"
+            + " gefunden wurde keine (Zeilen: 1). Mit den einzelnen Messwerten erneut exportieren.",
         "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
-            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu’il contient"
-            + " sont ceux dont il est tiré. | La méthode d’aujourd’hui refuse l’enregistrement,"
-            + " parce que :",
+            + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu'il contient"
+            + " sont ceux dont il est tiré. | La méthode d'aujourd'hui refuse l'enregistrement,"
+            + " parce que : | stand.csv: un tableau de nombres d'au moins deux colonnes était"
+            + " attendu, il n'y en a aucun (lignes : 1). Exporter de nouveau avec les valeurs des"
+            + " échantillons.",
         "es | No es un producto sanitario. | Este informe se elaboró con un método anterior"
             + " (Caryatid 0.1.0). Su resultado sigue siendo válido; los archivos que contiene son"
-            + " aquellos de los que se obtuvo. | El método de hoy rechaza la grabación, porque:"
+            + " aquellos de los que se obtuvo. | El método de hoy rechaza la grabación, porque: |"
+            + " stand.csv: se esperaba una tabla de números con dos columnas o más; no hay ninguna"
+            + " (líneas: 1). Exportar de nuevo con los valores de las muestras."
       })
   void aRecordingThatTodaysMethodRefusesIsToldWithTheReason(
-      String language, String note, String older, String because) throws IOException {
+      String language, String note, String older, String because, String refusal)
+      throws IOException {
     String sum =
         Frozen.sum("SHA-512", FilesInside.change(report, "RECORDING", text -> "no recording\n"));
     changeResult(json -> byTheFirst(json).replaceFirst("[0-9a-f]{128}", sum));
@@ -166,8 +175,7 @@ class RecheckOutcomesTest {
         .containsExactly(
             older,
             because,
-            "  stand.csv: expected a table of numbers with two columns or more, found none in 1"
-                + " lines. Export again with the sample values included.");
+            "  " + refusal);
   }
 
   @ParameterizedTest
@@ -177,13 +185,14 @@ class RecheckOutcomesTest {
         "en | the result inside is not reproduced: state.stands[0].recording.bytes was 7, and is"
             + " now SIZE. The report was altered; keep it and check its recording again.",
         "de | Das enthaltene Ergebnis lässt sich nicht wiederholen: state.stands[0].recording.bytes"
-            + " war 7 und ist jetzt SIZE. Der Bericht wurde verändert; bewahren Sie ihn auf und"
-            + " prüfen Sie die Aufzeichnung erneut.",
-        "fr | le résultat contenu n’est pas reproduit : state.stands[0].recording.bytes était 7 et"
-            + " vaut maintenant SIZE. Le rapport a été modifié ; conservez-le et vérifiez de"
-            + " nouveau l’enregistrement.",
+            + " war 7 und ist jetzt SIZE. Der Bericht wurde verändert; ihn aufbewahren"
+            + " und die Aufzeichnung erneut prüfen.",
+        "fr | le résultat contenu n'est pas reproduit : state.stands[0].recording.bytes était 7 et"
+            + " vaut maintenant SIZE. Le rapport a été modifié ; le conserver et"
+            + " vérifier de nouveau l'enregistrement.",
         "es | el resultado contenido no se reproduce: state.stands[0].recording.bytes era 7 y ahora"
-            + " es SIZE. El informe fue modificado; consérvelo y compruebe de nuevo la grabación."
+            + " es SIZE. El informe fue modificado; conservarlo y"
+            + " comprobar de nuevo la grabación."
       })
   void aResultThatItsOwnMethodDoesNotFindIsAltered(String language, String said)
       throws IOException {
@@ -204,13 +213,14 @@ class RecheckOutcomesTest {
         "en | the result inside is not reproduced: recording[0].sha512 was WAS, and is now NOW. The"
             + " report was altered; keep it and check its recording again.",
         "de | Das enthaltene Ergebnis lässt sich nicht wiederholen: recording[0].sha512 war WAS und"
-            + " ist jetzt NOW. Der Bericht wurde verändert; bewahren Sie ihn auf und prüfen Sie die"
-            + " Aufzeichnung erneut.",
-        "fr | le résultat contenu n’est pas reproduit : recording[0].sha512 était WAS et vaut"
-            + " maintenant NOW. Le rapport a été modifié ; conservez-le et vérifiez de nouveau"
-            + " l’enregistrement.",
+            + " ist jetzt NOW. Der Bericht wurde verändert; ihn aufbewahren"
+            + " und die Aufzeichnung erneut prüfen.",
+        "fr | le résultat contenu n'est pas reproduit : recording[0].sha512 était WAS et vaut"
+            + " maintenant NOW. Le rapport a été modifié ; le conserver et"
+            + " vérifier de nouveau l'enregistrement.",
         "es | el resultado contenido no se reproduce: recording[0].sha512 era WAS y ahora es NOW."
-            + " El informe fue modificado; consérvelo y compruebe de nuevo la grabación."
+            + " El informe fue modificado; conservarlo y"
+            + " comprobar de nuevo la grabación."
       })
   void anOlderResultWhoseRecordingIsAnotherIsAlteredToo(String language, String said)
       throws IOException {
@@ -236,18 +246,18 @@ class RecheckOutcomesTest {
             + " the recording again.",
         "en | method | was written by a newer version of the program. Use that version, or check"
             + " the recording again.",
-        "de | version | Eine neuere Version des Programms hat dies geschrieben. Verwenden Sie diese"
-            + " Version, oder prüfen Sie die Aufzeichnung erneut.",
-        "de | method | Eine neuere Version des Programms hat dies geschrieben. Verwenden Sie diese"
-            + " Version, oder prüfen Sie die Aufzeichnung erneut.",
-        "fr | version | une version plus récente du programme a écrit ce fichier. Utilisez cette"
-            + " version, ou vérifiez de nouveau l’enregistrement.",
-        "fr | method | une version plus récente du programme a écrit ce fichier. Utilisez cette"
-            + " version, ou vérifiez de nouveau l’enregistrement.",
-        "es | version | una versión más reciente del programa escribió este archivo. Use esa"
-            + " versión o compruebe de nuevo la grabación.",
-        "es | method | una versión más reciente del programa escribió este archivo. Use esa versión"
-            + " o compruebe de nuevo la grabación."
+        "de | version | Eine neuere Version des Programms hat dies geschrieben. Diese Version"
+            + " verwenden oder die Aufzeichnung erneut prüfen.",
+        "de | method | Eine neuere Version des Programms hat dies geschrieben. Diese Version"
+            + " verwenden oder die Aufzeichnung erneut prüfen.",
+        "fr | version | une version plus récente du programme a écrit ce fichier. Utiliser cette"
+            + " version, ou vérifier de nouveau l'enregistrement.",
+        "fr | method | une version plus récente du programme a écrit ce fichier. Utiliser cette"
+            + " version, ou vérifier de nouveau l'enregistrement.",
+        "es | version | una versión más reciente del programa escribió este archivo. Usar esa"
+            + " versión o comprobar de nuevo la grabación.",
+        "es | method | una versión más reciente del programa escribió este archivo. Usar esa"
+            + " versión o comprobar de nuevo la grabación."
       })
   void whatANewerVersionWroteIsToldSo(String language, String member, String said)
       throws IOException {

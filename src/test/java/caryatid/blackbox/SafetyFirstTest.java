@@ -25,14 +25,17 @@ class SafetyFirstTest {
           "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct"
               + " it, then stand again.",
           "de",
-          "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
-              + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
+          "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände"
+                + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
+                + " stehen lassen.",
           "fr",
-          "Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un"
-              + " aide. Corriger, puis refaire l'essai debout.",
+          "Le genou peut se dérober. Asseoir le porteur, ou mains sur les barres parallèles et"
+                + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
+                + " debout.",
           "es",
-          "La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante."
-              + " Corregirlo y repetir después el ensayo de pie.");
+          "La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra"
+                + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
+                + " pie.");
 
   /** The same where it may. */
   private static final Map<String, String> MAY_BE =
@@ -41,14 +44,16 @@ class SafetyFirstTest {
           "The knee may bend. Hands on the rails and a helper. Stand again; if still in"
               + " doubt, follow the knee's instructions.",
           "de",
-          "Das Knie kann einknicken. Hände an die Geländer und eine Hilfsperson dazu."
-              + " Erneut stehen lassen; bleiben Zweifel, der Anleitung des Knies folgen.",
+          "Das Knie kann einknicken. Hände an den Gehbarren und eine Hilfsperson"
+                + " dazu. Erneut stehen lassen; bleiben Zweifel, die Gebrauchsanweisung des Knies"
+                + " befolgen.",
           "fr",
-          "Le genou peut fléchir. Mains sur les barres avec un aide. Refaire l'essai"
-              + " debout ; si le doute persiste, suivre la notice du genou.",
+          "Le genou peut se dérober. Mains sur les barres parallèles et une personne pour"
+                + " aider. Refaire l'essai debout ; si le doute persiste, suivre la notice du genou.",
           "es",
-          "La rodilla puede doblarse. Manos en las barras y un ayudante. Repetir el ensayo de"
-              + " pie; si persiste la duda, seguir las instrucciones de la rodilla.");
+          "La rodilla puede ceder. Manos en las barras paralelas y otra persona para ayudar."
+                + " Repetir el ensayo de pie; si persiste la duda, seguir las instrucciones de la"
+                + " rodilla.");
 
   /** What must come after it. */
   private static final Map<String, String> RESULT =

@@ -92,7 +92,7 @@ class TypedStandTest {
       delimiter = '|',
       value = {
         "en| typed, no recording",
-        "de| eingetippt, ohne Aufnahme",
+        "de| eingetippt, ohne Aufzeichnung",
         "fr| saisi, sans enregistrement",
         "es| tecleado, sin grabación"
       })

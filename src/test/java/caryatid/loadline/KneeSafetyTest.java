@@ -74,18 +74,23 @@ class KneeSafetyTest {
                                         warnings(past(LoadLineOwner.RIGHT_FOOT, mm)).get(0)))))
         .extracting(sentence -> sentence.replaceAll(" (Die Last|La ligne de|La línea de).*", ""))
         .containsExactly(
-            "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände an die Geländer und"
-                + " eine Hilfsperson dazu. Den Fehler beheben, dann erneut stehen lassen.",
-            "Das Knie kann einknicken. Hände an die Geländer und eine Hilfsperson dazu. Erneut"
-                + " stehen lassen; bleiben Zweifel, der Anleitung des Knies folgen.",
-            "Le genou peut fléchir. Asseoir le porteur, ou mains sur les barres avec un aide."
-                + " Corriger, puis refaire l'essai debout.",
-            "Le genou peut fléchir. Mains sur les barres avec un aide. Refaire l'essai debout ; si"
-                + " le doute persiste, suivre la notice du genou.",
-            "La rodilla puede doblarse. Sentar al usuario, o manos en las barras y un ayudante."
-                + " Corregirlo y repetir después el ensayo de pie.",
-            "La rodilla puede doblarse. Manos en las barras y un ayudante. Repetir el ensayo de"
-                + " pie; si persiste la duda, seguir las instrucciones de la rodilla.");
+            "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände"
+                + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
+                + " stehen lassen.",
+            "Das Knie kann einknicken. Hände an den Gehbarren und eine Hilfsperson"
+                + " dazu. Erneut stehen lassen; bleiben Zweifel, die Gebrauchsanweisung des Knies"
+                + " befolgen.",
+            "Le genou peut se dérober. Asseoir le porteur, ou mains sur les barres parallèles et"
+                + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
+                + " debout.",
+            "Le genou peut se dérober. Mains sur les barres parallèles et une personne pour"
+                + " aider. Refaire l'essai debout ; si le doute persiste, suivre la notice du genou.",
+            "La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra"
+                + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
+                + " pie.",
+            "La rodilla puede ceder. Manos en las barras paralelas y otra persona para ayudar."
+                + " Repetir el ensayo de pie; si persiste la duda, seguir las instrucciones de la"
+                + " rodilla.");
   }
 
   @Test

@@ -5,8 +5,8 @@ import java.util.OptionalInt;
 /**
  * Something the wearer and the clinician accept as it is, and why.
  *
- * @param what what
- * @param why why
+ * @param what what is accepted, in the clinician's words
+ * @param why the reason, in the clinician's words
  * @param stand number of the entry of the stand it is about
  * @param entry number of another entry it is about
  */

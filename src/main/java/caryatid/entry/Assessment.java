@@ -7,9 +7,9 @@ import java.util.OptionalInt;
 /**
  * The wearer's condition and the fit of the socket, before anything is adjusted.
  *
- * @param contractures contractures
+ * @param contractures which joints lack movement, and how much
  * @param socketFit how the wearer sits in the socket
- * @param liner the liner
+ * @param liner which liner is worn
  * @param sockPly ply of the socks
  * @param suspension what holds the prosthesis on
  * @param skin how the skin is

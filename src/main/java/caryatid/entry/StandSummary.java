@@ -20,8 +20,8 @@ import java.util.Optional;
  * @param bodyMassFrom where that comes from
  * @param loadSharePercent load on the prosthetic side, percent
  * @param findings each offset that was compared with a target
- * @param conclusion the conclusion
- * @param comfort the comfort
+ * @param conclusion what the clinician concludes, in words
+ * @param comfort how the wearer felt, in words
  * @param skin how the skin is
  * @param nextStep what is next
  * @param note further remarks

@@ -146,25 +146,7 @@ final class FindingSpellings {
               });
 
   static final Spellings<LimitedQuantity> LIMITED =
-      Spellings.of(
-          LimitedQuantity.values(),
-          each ->
-              switch (each) {
-                case SAGITTAL_ANKLE -> "sagittal-ankle-mm";
-                case SAGITTAL_OWN_KNEE -> "sagittal-own-knee-mm";
-                case SAGITTAL_PROSTHETIC_KNEE -> "sagittal-prosthetic-knee-mm";
-                case SAGITTAL_TROCHANTER -> "sagittal-trochanter-mm";
-                case SAGITTAL_OTHER -> "sagittal-other-mm";
-                case FRONTAL_KNEE -> "frontal-knee-mm";
-                case FRONTAL_FOOT -> "frontal-foot-mm";
-                case FRONTAL_PATELLAR_BORDER -> "frontal-patellar-border-mm";
-                case FRONTAL_OTHER -> "frontal-other-mm";
-                case STANCE_WIDTH -> "stance-width-mm";
-                case HEEL_HEIGHT -> "heel-height-mm";
-                case PLANTARFLEXION -> "plantarflexion-deg";
-                case FASTENER_TORQUE -> "fastener-torque-nm";
-                case LOAD_SHARE -> "load-share-percent";
-              });
+      Spellings.of(LimitedQuantity.values(), LimitedQuantity::key);
 
   private FindingSpellings() {}
 }

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * One coordinate of a landmark in the person's frame.
  *
- * @param mm mm
+ * @param mm how far along the axis, mm
  * @param doubts marking of this landmark, registration of the line it was measured from, and those
  *     of the landmark it is relative to
  */

@@ -8,32 +8,39 @@ import caryatid.remark.Unit;
  * source. Offsets are those of the prosthetic foot's own line.
  */
 public enum LimitedQuantity {
-  SAGITTAL_ANKLE(Unit.MM, new Bounds(0, 110, -80, 210)),
-  SAGITTAL_OWN_KNEE(Unit.MM, new Bounds(-10, 50, -80, 120)),
-  SAGITTAL_PROSTHETIC_KNEE(Unit.MM, new Bounds(0, 60, -80, 120)),
-  SAGITTAL_TROCHANTER(Unit.MM, Bounds.within(60, 150)),
-  SAGITTAL_OTHER(Unit.MM, Bounds.within(150, 300)),
-  FRONTAL_KNEE(Unit.MM, Bounds.within(45, 100)),
-  FRONTAL_FOOT(Unit.MM, Bounds.within(25, 60)),
+  SAGITTAL_ANKLE("sagittal-ankle-mm", Unit.MM, new Bounds(0, 110, -80, 210)),
+  SAGITTAL_OWN_KNEE("sagittal-own-knee-mm", Unit.MM, new Bounds(-10, 50, -80, 120)),
+  SAGITTAL_PROSTHETIC_KNEE("sagittal-prosthetic-knee-mm", Unit.MM, new Bounds(0, 60, -80, 120)),
+  SAGITTAL_TROCHANTER("sagittal-trochanter-mm", Unit.MM, Bounds.within(60, 150)),
+  SAGITTAL_OTHER("sagittal-other-mm", Unit.MM, Bounds.within(150, 300)),
+  FRONTAL_KNEE("frontal-knee-mm", Unit.MM, Bounds.within(45, 100)),
+  FRONTAL_FOOT("frontal-foot-mm", Unit.MM, Bounds.within(25, 60)),
   /** The border lies beside the knee's centre, so the line runs medial of it. */
-  FRONTAL_PATELLAR_BORDER(Unit.MM, new Bounds(-95, -5, -150, 20)),
-  FRONTAL_OTHER(Unit.MM, Bounds.within(100, 300)),
+  FRONTAL_PATELLAR_BORDER("frontal-patellar-border-mm", Unit.MM, new Bounds(-95, -5, -150, 20)),
+  FRONTAL_OTHER("frontal-other-mm", Unit.MM, Bounds.within(100, 300)),
   /** Between the heels' midlines. */
-  STANCE_WIDTH(Unit.MM, new Bounds(60, 300, 30, 500)),
+  STANCE_WIDTH("stance-width-mm", Unit.MM, new Bounds(60, 300, 30, 500)),
   /** Heel less forefoot sole; barefoot, 0, is never asked about. */
-  HEEL_HEIGHT(Unit.MM, new Bounds(3, 50, -50, 120)),
-  PLANTARFLEXION(Unit.DEG, Bounds.within(10, 25)),
+  HEEL_HEIGHT("heel-height-mm", Unit.MM, new Bounds(3, 50, -50, 120)),
+  PLANTARFLEXION("plantarflexion-deg", Unit.DEG, Bounds.within(10, 25)),
   /** Of one set screw or bolt. */
-  FASTENER_TORQUE(Unit.NM, new Bounds(3, 30, 0.5, 100)),
+  FASTENER_TORQUE("fastener-torque-nm", Unit.NM, new Bounds(3, 30, 0.5, 100)),
   /** Of one prosthesis. */
-  LOAD_SHARE(Unit.PERCENT, new Bounds(35, 60, 20, 100));
+  LOAD_SHARE("load-share-percent", Unit.PERCENT, new Bounds(35, 60, 20, 100));
 
+  private final String key;
   private final Unit unit;
   private final Bounds usual;
 
-  LimitedQuantity(Unit unit, Bounds usual) {
+  LimitedQuantity(String key, Unit unit, Bounds usual) {
+    this.key = key;
     this.unit = unit;
     this.usual = usual;
+  }
+
+  /** How files spell it, with the unit of its limits at the end; never changes. */
+  public String key() {
+    return key;
   }
 
   /** The unit of its limits. */

@@ -73,7 +73,7 @@ public final class ClinicLimits {
 
   private static String lines(Map<LimitedQuantity, Bounds> limits, String between) {
     return limits.entrySet().stream()
-        .map(limit -> LimitsSection.key(limit.getKey()) + ": " + bounds(limit.getValue()))
+        .map(limit -> limit.getKey().key() + ": " + bounds(limit.getValue()))
         .collect(Collectors.joining(between));
   }
 

@@ -10,7 +10,6 @@ import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +33,7 @@ final class LimitsSection {
     Map<LimitedQuantity, Bounds> own = new EnumMap<>(LimitedQuantity.class);
     for (LimitedQuantity quantity : quantities) {
       section
-          .optionalSection(key(quantity))
+          .optionalSection(quantity.key())
           .flatMap(s -> bounds(s, quantity.usual()))
           .ifPresent(bounds -> own.put(quantity, bounds));
     }
@@ -66,20 +65,6 @@ final class LimitsSection {
         Argument.of(mm, Unit.MM),
         Argument.of(bounds.refuseBelow(), Unit.MM),
         Argument.of(bounds.refuseAbove(), Unit.MM));
-  }
-
-  /** A quantity's key, which ends in its unit. */
-  static String key(LimitedQuantity quantity) {
-    return quantity.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + unit(quantity.unit());
-  }
-
-  private static String unit(Unit unit) {
-    return switch (unit) {
-      case PERCENT -> "percent";
-      case DEG -> "deg";
-      case NM -> "nm";
-      default -> "mm";
-    };
   }
 
   private static Optional<Bounds> bounds(Section section, Bounds usual) {

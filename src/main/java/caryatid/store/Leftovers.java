@@ -51,7 +51,7 @@ final class Leftovers {
   void sweep() throws IOException {
     DurableFiles.delete(store.importing());
     DurableFiles.delete(store.adding().resolve(code.text()));
-    // Before names began with the record's, they were of one word; so whoever wrote is long done.
+    // Names of one word are those of version 0.1.0; whoever wrote them is long done.
     String mark = DurableFiles.mark(store.record(code));
     sweep(store.replacing(), name -> name.startsWith(mark) || !name.contains("~"));
     sweep(Path.of(System.getProperty("java.io.tmpdir")), Leftovers::isTriedOutAndLeft);

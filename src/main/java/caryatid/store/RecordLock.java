@@ -73,7 +73,7 @@ final class RecordLock {
               file,
               Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE),
               FilePermissions.file(file));
-      if (isLocked(channel)) {
+      if (tryLock(channel)) {
         return new RecordLock(channel).signed(file, who);
       }
       channel.close();
@@ -88,7 +88,7 @@ final class RecordLock {
     }
   }
 
-  private static boolean isLocked(FileChannel channel) throws IOException {
+  private static boolean tryLock(FileChannel channel) throws IOException {
     try {
       FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
       return lock != null;

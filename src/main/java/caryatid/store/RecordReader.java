@@ -43,7 +43,7 @@ final class RecordReader {
   private StoredRecord record(ObjectFiles.Vouched head) {
     Inventory inventory = head.inventory();
     int newest = newestFirst().stream().findFirst().orElse(0);
-    isOfThisRecordAndNewest(inventory, newest);
+    noteOtherRecordOrOlder(inventory, newest);
     List<Entry> entries = entries(head);
     int added = damage.isEmpty() ? 0 : newest;
     FittingRecord record =
@@ -72,7 +72,7 @@ final class RecordReader {
   }
 
   /** One version more may be on its way; several are lost to an inventory from a backup. */
-  private void isOfThisRecordAndNewest(Inventory inventory, int newest) {
+  private void noteOtherRecordOrOlder(Inventory inventory, int newest) {
     if (!inventory.id().equals(files.code().text())) {
       damaged(ObjectFiles.INVENTORY, Damage.OTHER_RECORD, Argument.text(inventory.id()));
     }

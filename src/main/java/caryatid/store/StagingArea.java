@@ -72,7 +72,7 @@ final class StagingArea implements AutoCloseable {
     try {
       DurableFiles.delete(folder);
     } catch (IOException leftForTheNextOne) {
-      // The addition itself is done; whoever opens the workplace next sweeps it.
+      // The addition itself is done; whoever opens the working folder next sweeps it.
     }
   }
 }

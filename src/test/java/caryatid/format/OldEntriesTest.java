@@ -12,6 +12,11 @@ import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import java.io.IOException;
+import caryatid.remark.Coded;
+import java.util.stream.Stream;
+import java.util.stream.Collectors;
+import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -47,10 +52,20 @@ class OldEntriesTest {
       }
     }
     assertThat(own).containsExactly("own deviation", "own item");
-    assertThat(items)
-        .containsExactlyInAnyOrderElementsOf(
-            EnumSet.complementOf(EnumSet.of(BenchItem.HIP_JOINT_FORWARD)));
-    assertThat(seen).containsExactly(WalkingDeviation.values());
+    Set<BenchItem> usual = ofVersion1(BenchItem.values());
+    usual.remove(BenchItem.HIP_JOINT_FORWARD);
+    assertThat(items).isNotEmpty().isEqualTo(usual);
+    assertThat(seen).isNotEmpty().isEqualTo(ofVersion1(WalkingDeviation.values()));
+  }
+
+  /** Those of which version 1 had words; others were added later. */
+  private static <E extends Enum<E> & Coded> Set<E> ofVersion1(E[] terms) throws IOException {
+    try (InputStream in = KnownWords.class.getResourceAsStream("words-1.txt")) {
+      String words = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return Stream.of(terms)
+          .filter(term -> words.lines().anyMatch(line -> line.startsWith(term.code() + " = ")))
+          .collect(Collectors.toCollection(() -> EnumSet.noneOf(terms[0].getDeclaringClass())));
+    }
   }
 
   private static WalkingDeviation deviation(Walking.Observation seen) {

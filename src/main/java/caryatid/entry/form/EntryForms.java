@@ -15,7 +15,8 @@ import caryatid.entry.Range;
 
 /**
  * The form of each kind of entry: the one place to add a field, with its place in the kind's
- * record, in {@link AnswersToContent} and in {@link ContentToAnswers}.
+ * record, in {@link AnswersToContent} and in {@link ContentToAnswers} (for a row, {@link
+ * AnswersToRows} and {@link RowsToAnswers}).
  */
 public final class EntryForms {
 

@@ -73,7 +73,7 @@ final class EarlierFields {
       earlier.target(StandFields.TARGET + "[" + (i + 1) + "].", sheet.targets().get(i));
     }
     earlier.put(StandFields.WORN, sheet.footwear().description());
-    earlier.put(StandFields.HEEL, number(sheet.footwear().heelHeightMm()));
+    earlier.put(StandFields.HEEL, signed(sheet.footwear().heelHeightMm()));
     sheet.bodyMassKg().ifPresent(kg -> earlier.put(StandFields.BODY_MASS, number(kg)));
     sheet
         .otherFoot()
@@ -91,8 +91,13 @@ final class EarlierFields {
     fields.put(name, value);
   }
 
+  /** The amount alone, where the direction has a field of its own. */
   private static String number(double value) {
-    return BigDecimal.valueOf(Math.abs(value)).stripTrailingZeros().toPlainString();
+    return signed(Math.abs(value));
+  }
+
+  private static String signed(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
   private void other(String on, double heightMm) {

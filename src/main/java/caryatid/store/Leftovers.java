@@ -81,7 +81,8 @@ final class Leftovers {
     }
   }
 
-  private static boolean isTriedOutAndLeft(String name) {
+  /** Whether a name is that of a trial whose program has ended. */
+  static boolean isTriedOutAndLeft(String name) {
     if (!name.matches(TRIED_OUT + "\\d{1,10}-\\d+")) {
       return false;
     }

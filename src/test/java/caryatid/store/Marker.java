@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.List;
@@ -30,23 +31,26 @@ final class Marker {
   }
 
   /**
-   * The files of a folder, and of what a killed program left among the temporary files, that hold
-   * it.
+   * The files of a folder, and of what this program or a killed one left among the temporary files,
+   * that hold it. Other programs may run at the same time, and sweep what was left.
    */
   static List<Path> in(Path folder, RecordCode code) throws IOException {
     byte[] sought = of(code).getBytes(StandardCharsets.UTF_8);
     Path temporary = Path.of(System.getProperty("java.io.tmpdir"));
     try (Stream<Path> left = Files.list(temporary)) {
       List<Path> folders =
-          Stream.concat(
-                  Stream.of(folder),
-                  left.filter(f -> f.getFileName().toString().startsWith(Leftovers.TRIED_OUT)))
+          Stream.concat(Stream.of(folder), left.filter(f -> isOurs(f.getFileName().toString())))
               .toList();
       return folders.stream()
           .flatMap(f -> files(f).stream())
           .filter(f -> holds(f, sought))
           .toList();
     }
+  }
+
+  private static boolean isOurs(String name) {
+    return name.startsWith(Leftovers.TRIED_OUT + ProcessHandle.current().pid() + "-")
+        || Leftovers.isTriedOutAndLeft(name);
   }
 
   /** The files of a folder that others than owner and group can reach, and read or write. */
@@ -60,6 +64,11 @@ final class Marker {
     }
     try (Stream<Path> all = Files.walk(folder)) {
       return all.filter(Files::isRegularFile).toList();
+    } catch (UncheckedIOException e) {
+      if (e.getCause() instanceof NoSuchFileException) {
+        return files(folder);
+      }
+      throw e;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -88,6 +97,8 @@ final class Marker {
     try {
       String text = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
       return text.contains(new String(sought, StandardCharsets.ISO_8859_1));
+    } catch (NoSuchFileException swept) {
+      return false;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

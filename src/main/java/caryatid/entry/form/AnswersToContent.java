@@ -25,9 +25,9 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 
 /**
- * Turns a filled-in form into the content of an entry. Here, in {@link
- * AnswersToRows}, and on the way back in {@link ContentToAnswers} and {@link RowsToAnswers}, a
- * form's keys meet fields, and nowhere else.
+ * Turns a filled-in form into the content of an entry. Here, in {@link AnswersToRows}, and on the
+ * way back in {@link ContentToAnswers} and {@link RowsToAnswers}, a form's keys meet fields, and
+ * nowhere else.
  */
 public final class AnswersToContent {
   private AnswersToContent() {}

@@ -18,7 +18,8 @@ class EarlierFieldsTest {
     String sheet =
         Files.readString(Path.of("sample-recordings/k7/barefoot.yaml"))
             .replace(
-                "{worn: barefoot, heel-height-mm: 0}", "{worn: shoe, heel-height-mm: " + typed + "}");
+                "{worn: barefoot, heel-height-mm: 0}",
+                "{worn: shoe, heel-height-mm: " + typed + "}");
     assertThat(sheet).contains("worn: shoe");
     NamedBytes bytes = NamedBytes.of("sheet.yaml", sheet.getBytes(StandardCharsets.UTF_8));
     assertThat(EarlierFields.of(TrialSheetReader.read(bytes, name -> Optional.empty())))

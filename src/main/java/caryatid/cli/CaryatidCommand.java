@@ -8,8 +8,8 @@ import caryatid.wording.Wording;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -58,7 +58,9 @@ final class CaryatidCommand implements Runnable {
     if (record != null) {
       add(record, RecordCommand.COMMANDS, args, 1);
     }
-    program.registerConverter(Path.class, new TypedPath());
+    Wording wording = ReaderLanguage.typed(args);
+    program.registerConverter(Path.class, new TypedPath(wording));
+    program.registerConverter(OffsetDateTime.class, new Converters.ToTime(wording));
     return program;
   }
 
@@ -88,13 +90,18 @@ final class CaryatidCommand implements Runnable {
    * with which the launcher starts it, if a reference to a method stands here.
    */
   private static final class TypedPath implements ITypeConverter<Path> {
+    private final Wording wording;
+
+    TypedPath(Wording wording) {
+      this.wording = wording;
+    }
+
     @Override
     public Path convert(String typed) {
       try {
         return Path.of(typed);
       } catch (InvalidPathException e) {
-        throw new TypeConversionException(
-            Wording.in(Locale.ENGLISH).fill("cli.badPath", Argument.text(typed)));
+        throw new TypeConversionException(wording.fill("cli.badPath", Argument.text(typed)));
       }
     }
   }

@@ -17,7 +17,6 @@ import caryatid.usecase.Recheck;
 import caryatid.usecase.RecheckResult;
 import caryatid.usecase.SessionCheck;
 import caryatid.usecase.StandReport;
-import caryatid.wording.Language;
 import caryatid.wording.ResultText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
@@ -51,12 +50,7 @@ final class CheckCommand implements Callable<Integer> {
       description = "Print the whole result for programs, and write no report.")
   private boolean json;
 
-  @Option(
-      names = "--language",
-      paramLabel = "CODE",
-      defaultValue = "en",
-      description = "Language of text and report: en, de, fr or es; en if left out.")
-  private Language language;
+  @Mixin private ReaderLanguage language;
 
   @Mixin private KeepOptions keep;
 
@@ -70,7 +64,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     Inputs given = trial.inputs();
     Inputs inputs = keep.completed(given, spec);
-    Wording wording = Wording.in(language.locale());
+    Wording wording = language.wording();
     used(given, inputs, wording, json ? spec.commandLine().getErr() : out);
     Optional<KeepStand> kept = keep.keep(spec, wording);
     SessionCheck session = keep.session(each -> checked(each, kept), spec);
@@ -151,7 +145,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private int checkAgain(PrintWriter out) throws BadInput {
     String name = trial.first().toString();
-    Wording wording = Wording.in(language.locale());
+    Wording wording = language.wording();
     RecheckText text = new RecheckText(wording);
     RecheckResult outcome = Recheck.run(name, CaryatidCommand.FILES.read(trial.first()).readAll());
     if (outcome instanceof RecheckResult.Newer newer) {

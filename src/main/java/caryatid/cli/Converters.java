@@ -6,7 +6,6 @@ import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -37,6 +36,13 @@ final class Converters {
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 9999;
 
+    private final Wording wording;
+
+    /** A time, or a sentence in the language of the reader. */
+    ToTime(Wording wording) {
+      this.wording = wording;
+    }
+
     @Override
     public OffsetDateTime convert(String typed) {
       try {
@@ -47,8 +53,7 @@ final class Converters {
       } catch (DateTimeParseException e) {
         // Said below.
       }
-      throw new TypeConversionException(
-          Wording.in(Locale.ENGLISH).fill("cli.badTime", Argument.text(typed)));
+      throw new TypeConversionException(wording.fill("cli.badTime", Argument.text(typed)));
     }
   }
 }

@@ -24,7 +24,6 @@ final class CorrectionOptions {
   @Option(
       names = "--as-of",
       paramLabel = "TIME",
-      converter = Converters.ToTime.class,
       description =
           "When what the correction says was so; the time of the entry it corrects if left out.")
   private OffsetDateTime asOf;

@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import picocli.CommandLine;
@@ -29,16 +28,22 @@ final class Failures implements IExecutionExceptionHandler {
 
   private static final int MOST_CAUSES = 10;
 
+  private final Wording wording;
+
+  /** Failures in the language of the reader. */
+  Failures(Wording wording) {
+    this.wording = wording;
+  }
+
   @Override
   public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed)
       throws Exception {
     if (failure instanceof CommandLine.ParameterException) {
       throw failure;
     }
-    Wording wording = Wording.in(Locale.ENGLISH);
     List<Problem> problems = problems(failure);
     if (problems.isEmpty()) {
-      command.getErr().println(keep(failure));
+      command.getErr().println(keep(failure, wording));
     }
     problems.forEach(problem -> command.getErr().println(TerminalText.line(wording.say(problem))));
     return 1;
@@ -52,8 +57,7 @@ final class Failures implements IExecutionExceptionHandler {
   }
 
   /** Keeps the failure for its owner alone, and gives the sentence to be said. */
-  static String keep(Throwable failure) {
-    Wording wording = Wording.in(Locale.ENGLISH);
+  static String keep(Throwable failure, Wording wording) {
     Path file = folder().resolve("failure-" + UUID.randomUUID() + ".txt");
     try {
       CaryatidCommand.FILES.write(

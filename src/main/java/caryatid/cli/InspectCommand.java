@@ -11,10 +11,10 @@ import caryatid.wording.InspectionText;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,6 +44,8 @@ final class InspectCommand implements Callable<Integer> {
   @Option(names = "--replace", description = "Replace the file of --write if it is there already.")
   private boolean replace;
 
+  @Mixin private ReaderLanguage language;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -52,7 +54,7 @@ final class InspectCommand implements Callable<Integer> {
     if (file.isPresent()) {
       CaryatidCommand.FILES.requireFree(file.get());
     }
-    Wording wording = Wording.in(Locale.ENGLISH);
+    Wording wording = language.wording();
     NamedBytes export = CaryatidCommand.FILES.read(recording);
     Inspection inspection = inspection(export);
     PrintWriter out = spec.commandLine().getOut();

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -48,20 +47,21 @@ public final class Main {
   public static int run(Clock clock, PrintWriter given, PrintWriter complaints, String... args) {
     PrintWriter out = TerminalSanitiser.to(given);
     PrintWriter err = TerminalSanitiser.to(complaints);
+    Wording wording = ReaderLanguage.typed(args);
     CommandLine program =
         CaryatidCommand.readyFor(clock, args)
             .setOut(out)
             .setErr(err)
-            .setExecutionExceptionHandler(new Failures())
+            .setExecutionExceptionHandler(new Failures(wording))
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
             .setCaseInsensitiveEnumValuesAllowed(true);
     int code = 1;
     try {
       code = program.execute(args);
     } catch (OutOfMemoryError e) {
-      err.println(Wording.in(Locale.ENGLISH).word("cli.outOfMemory"));
+      err.println(wording.word("cli.outOfMemory"));
     } catch (StackOverflowError | LinkageError | AssertionError e) {
-      err.println(Failures.keep(e));
+      err.println(Failures.keep(e, wording));
     }
     out.flush();
     err.flush();

@@ -10,7 +10,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,15 +43,21 @@ final class OpenCommand implements Callable<Integer> {
 
   @Mixin private RecordsFolder records;
 
+  @Mixin private ReaderLanguage language;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws BadInput, InterruptedException {
-    Wording wording = Wording.in(Locale.ENGLISH);
+    Wording wording = language.wording();
     Records opened = records.open(spec, wording);
     Window.Setting setting =
         new Window.Setting(
-            opened, port, folder(), CaryatidCommand.clock(spec), failure -> Failures.keep(failure));
+            opened,
+            port,
+            folder(),
+            CaryatidCommand.clock(spec),
+            failure -> Failures.keep(failure, wording));
     try {
       Optional<Window> window = Window.open(setting);
       if (window.isPresent()) {
@@ -124,7 +129,7 @@ final class OpenCommand implements Callable<Integer> {
           .redirectOutput(ProcessBuilder.Redirect.DISCARD)
           .start();
     } catch (IOException e) {
-      say(Wording.in(Locale.ENGLISH), "cli.noBrowser", file.toString());
+      say(language.wording(), "cli.noBrowser", file.toString());
     }
   }
 }

@@ -33,7 +33,6 @@ final class RecordEntryOptions {
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      converter = Converters.ToTime.class,
       description =
           "When, with the offset from UTC, such as 2026-03-04T10:15+01:00; now if left out.")
   private OffsetDateTime at;

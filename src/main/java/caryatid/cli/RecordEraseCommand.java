@@ -38,7 +38,6 @@ final class RecordEraseCommand extends RecordSubcommand {
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      converter = Converters.ToTime.class,
       description = "When, with the offset from UTC; now if left out.")
   private OffsetDateTime at;
 

@@ -5,7 +5,6 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
-import caryatid.wording.Language;
 import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.util.List;
@@ -13,7 +12,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What all commands of the fitting record share: the folder, the language, where to print. */
@@ -21,12 +19,7 @@ abstract class RecordSubcommand implements Callable<Integer> {
   static final String CODE = "The record's code, such as K7-right; never a name.";
   static final String BY = "Initials of who does it; asked for at a terminal if left out.";
 
-  @Option(
-      names = "--language",
-      paramLabel = "CODE",
-      defaultValue = "en",
-      description = "Language of what is shown: en, de, fr or es; en if left out.")
-  private Language language;
+  @Mixin private ReaderLanguage language;
 
   @Mixin private RecordsFolder records;
 
@@ -40,7 +33,7 @@ abstract class RecordSubcommand implements Callable<Integer> {
   abstract int run(Records records) throws BadInput, StoreFailure;
 
   Wording wording() {
-    return Wording.in(language.locale());
+    return language.wording();
   }
 
   PrintWriter out() {

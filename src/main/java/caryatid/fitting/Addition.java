@@ -16,6 +16,7 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -121,7 +122,7 @@ public record Addition(
               place,
               FormFault.TIME_AHEAD,
               Argument.text(time.toString()),
-              Argument.text(now.toString())));
+              Argument.text(now.truncatedTo(ChronoUnit.SECONDS).toString())));
     }
     if (time.getYear() < FIRST_YEAR) {
       Argument found = Argument.text(time.toString());

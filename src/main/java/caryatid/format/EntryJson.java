@@ -159,7 +159,7 @@ public final class EntryJson {
   private static Entry entry(InputValue given) throws BadInput {
     if (!(given instanceof InputValue.Group group)
         || !(group.members().get("content") instanceof InputValue.Group content)) {
-      throw new BadInput(Problem.at(given.place(), FormFault.NOT_AN_ENTRY));
+      throw new BadInput(Problem.at(given.place(), FormFault.MISSING, Argument.text("content")));
     }
     Map<String, InputValue> members = new LinkedHashMap<>(group.members());
     members.remove("content");

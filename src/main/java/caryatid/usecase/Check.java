@@ -19,6 +19,7 @@ import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.sheet.TrialSheet;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -85,7 +86,7 @@ public final class Check {
               sheet,
               CheckProblem.AT_AHEAD,
               Argument.text(trial.at().toString()),
-              Argument.text(now.toString())));
+              Argument.text(now.truncatedTo(ChronoUnit.SECONDS).toString())));
     }
     List<Question> asked = new ArrayList<>(checked.asked());
     asked.addAll(SheetWords.questions(trial, names(inputs)));

@@ -150,7 +150,7 @@ class RecheckOutcomesTest {
         "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
             + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
             + " Dateien. | Das Verfahren von heute lehnt die Aufzeichnung ab, weil: |"
-            + " stand.csv: erwartet wurde eine Tabelle von Zahlen mit mindestens zwei Spalten,"
+            + " stand.csv: Erwartet wurde eine Tabelle von Zahlen mit mindestens zwei Spalten,"
             + " gefunden wurde keine (Zeilen: 1). Mit den einzelnen Messwerten erneut exportieren.",
         "fr | Ce n'est pas un dispositif médical. | Ce rapport a été établi par une méthode plus"
             + " ancienne (Caryatid 0.1.0). Son résultat reste valable ; les fichiers qu'il contient"

@@ -2,12 +2,14 @@ package caryatid.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.wording.Wording;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
 class FailuresTest {
+  private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
+
   @TempDir private Path folder;
 
   @BeforeEach
@@ -35,7 +39,7 @@ class FailuresTest {
         CaryatidCommand.readyFor(Clock.systemUTC()).setErr(new PrintWriter(err, true));
     Exception failure =
         new IllegalStateException("wearer K7", new IllegalArgumentException("wearer K8"));
-    assertThat(new Failures().handleExecutionException(failure, command, null)).isEqualTo(1);
+    assertThat(new Failures(ENGLISH).handleExecutionException(failure, command, null)).isEqualTo(1);
     Path kept;
     try (Stream<Path> files = Files.list(folder.resolve("kept"))) {
       kept = files.findFirst().orElseThrow();
@@ -61,7 +65,7 @@ class FailuresTest {
   @Test
   void isToldAlsoWhereItCannotBeKept() throws Exception {
     Files.writeString(folder.resolve("kept"), "a file");
-    assertThat(Failures.keep(new IllegalStateException("K7")))
+    assertThat(Failures.keep(new IllegalStateException("K7"), ENGLISH))
         .isEqualTo(
             "The program met something that nobody foresaw, and stopped"
                 + " (java.lang.IllegalStateException). Please tell those who maintain the program.");

@@ -14,6 +14,9 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,22 +25,39 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * Holds the other languages against the English bundles. All that a report or a drawing can say is
- * translated; what is said of damaged input and at the command line is English.
- */
+/** Holds the other languages against the English bundles: every sentence is in all of them. */
 class LanguagesTest {
   private static final Path FOLDER = Path.of("src/main/resources/caryatid/wording");
 
-  /** Problems and questions, which end a run before there is a report, and what inspect shows. */
-  private static final Pattern ENGLISH_ONLY =
-      Pattern.compile(
-          "((Check|Clinic|Photograph)Problem|(State|Record|Identity)Question|Aspect|Basis|Delimiter|DecimalMark|InspectionText|Archived(?!\\.(ENTRY_|NEWER_|OTHER_PAGE|OTHER_PART|FOREIGN_|NOT_ON_|NEVER_))|Role|FormFault|Keeping|BagFault)\\..*");
+  /** Words that a language shares with English, units among them; in lower case. */
+  private static final Map<String, Set<String>> SHARED =
+      Map.of(
+          "de",
+          words(
+              "anterior posterior lateral medial sagittal frontal transtibial transfemoral stand"
+                  + " in name"),
+          "fr",
+          words(
+              "sagittal frontal transtibial note notes source conclusion observations phase point"
+                  + " force moment contractures suspension circumduction signature date direction"),
+          "es",
+          words("anterior posterior lateral medial frontal transtibial transfemoral liner"));
 
+  private static final Set<String> UNITS = words("mm cm kg ms us min");
+
+  /** Typed as it is in every language. */
+  private static final Set<String> TYPED = words("yes no");
+
+  private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{\\d}");
+
+  /** Keys and commands between backticks, options, and lines of YAML. */
+  private static final Pattern LITERAL =
+      Pattern.compile("`[^`]*`|(?<![\\w-])--[a-z-]+|[a-z][a-z-]*: [\\[{]+[a-z][^}\\]]*[}\\]]");
 
   /** Bundles are read one by one until a key is found, so none may stand in two. */
   @Test
@@ -68,23 +88,10 @@ class LanguagesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "words, de", "words, fr", "words, es",
-    "chart, de", "chart, fr", "chart, es",
-    "report, de", "report, fr", "report, es",
-    "alignment, de", "alignment, fr", "alignment, es",
-    "loadline, de", "loadline, fr", "loadline, es",
-    "standing, de", "standing, fr", "standing, es",
-    "recording, de", "recording, fr", "recording, es",
-    "fitting, de", "fitting, fr", "fitting, es",
-    "record, de", "record, fr", "record, es",
-    "recheck, de", "recheck, fr", "recheck, es",
-    "web, de", "web, fr", "web, es",
-    "sheet, de", "sheet, fr", "sheet, es",
-  })
-  void noKeyIsMissingAndNoneIsTooMany(String bundle, String language) throws IOException {
+  @MethodSource("translations")
+  void noKeyIsMissingNoneIsTooManyAndThePlaceHoldersAreTheSame(String bundle, String language)
+      throws IOException {
     Properties english = read(bundle + ".properties");
-    english.keySet().removeIf(key -> ENGLISH_ONLY.matcher((String) key).matches());
     Properties translated = read(bundle + "_" + language + ".properties");
     assertThat(new TreeSet<>(translated.stringPropertyNames()))
         .isEqualTo(new TreeSet<>(english.stringPropertyNames()));
@@ -94,6 +101,68 @@ class LanguagesTest {
           .isEqualTo(holders(english.getProperty(key)));
       assertThat(translated.getProperty(key)).as(key).isNotBlank();
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("translations")
+  void nothingIsLeftInEnglishButWordsThatBothLanguagesHave(String bundle, String language)
+      throws IOException {
+    Properties english = read(bundle + ".properties");
+    Properties translated = read(bundle + "_" + language + ".properties");
+    for (String key : english.stringPropertyNames()) {
+      String sentence = english.getProperty(key);
+      if (sentence.equals(translated.getProperty(key))) {
+        assertThat(unshared(sentence, language)).as(key).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void aSentenceLeftInEnglishIsFound() {
+    assertThat(unshared("Force, N", "fr")).isEmpty();
+    assertThat(unshared("Force, N", "de")).containsExactly("force");
+    assertThat(unshared("the point ({0})", "fr")).containsExactly("the");
+  }
+
+  @ParameterizedTest
+  @MethodSource("translations")
+  void whatIsToBeTypedIsTheSameInEveryLanguage(String bundle, String language) throws IOException {
+    Properties english = read(bundle + ".properties");
+    Properties translated = read(bundle + "_" + language + ".properties");
+    for (String key : english.stringPropertyNames()) {
+      assertThat(all(LITERAL, translated.getProperty(key)))
+          .as(key)
+          .isEqualTo(all(LITERAL, english.getProperty(key)));
+    }
+  }
+
+  private static Stream<Arguments> translations() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      List<String> bundles =
+          files
+              .map(f -> f.getFileName().toString().replace(".properties", ""))
+              .filter(name -> !name.contains("_"))
+              .sorted()
+              .toList();
+      assertThat(bundles).hasSizeGreaterThan(14);
+      return bundles.stream()
+          .flatMap(
+              bundle ->
+                  Stream.of("de", "fr", "es").map(language -> Arguments.of(bundle, language)));
+    }
+  }
+
+  private static Set<String> unshared(String sentence, String language) {
+    return WORD.matcher(sentence)
+        .results()
+        .map(found -> found.group().toLowerCase(Locale.ROOT))
+        .filter(word -> !SHARED.get(language).contains(word))
+        .filter(word -> !UNITS.contains(word) && !TYPED.contains(word))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> words(String words) {
+    return Set.of(words.split(" "));
   }
 
   /** Every word that forms offer, every item and every deviation has its own in each language. */
@@ -130,7 +199,11 @@ class LanguagesTest {
   }
 
   private static Set<String> holders(String sentence) {
-    return PLACE_HOLDER
+    return all(PLACE_HOLDER, sentence);
+  }
+
+  private static Set<String> all(Pattern pattern, String sentence) {
+    return pattern
         .matcher(sentence)
         .results()
         .map(result -> result.group())

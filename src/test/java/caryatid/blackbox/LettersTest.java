@@ -2,6 +2,7 @@ package caryatid.blackbox;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.report.Standards;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -33,9 +34,11 @@ class LettersTest {
         "e\u0301te\u0301 | \u00e9t\u00e9 | no",
         "ΑΒΓ αβγ ώ ὦ | ΑΒΓ αβγ ώ ὦ | no",
         "Привет Їжак | Привет Їжак | no",
-        "CO₂ 10⁶ m² 10⁻³ | CO2 10^6 m² 10^-³ | yes",
+        "CO₂ H₂O m² xₙ₊₁ | CO₂ H₂O m² xₙ₊₁ | no",
+        "10⁶ N⋅m⁻² 10⁻³ aⁿ | 10⁶ N⋅m⁻² 10⁻³ aⁿ | no",
         "≤ ± ° µ Ω → ½ √ ≥ ≠ ∞ ″ | ≤ ± ° µ Ω → ½ √ ≥ ≠ ∞ ″ | no",
-        "⌀ 30 mm | Ø 30 mm | yes",
+        "⌀ 30 mm ∥ ∠ ∼ | ⌀ 30 mm ∥ ∠ ∼ | no",
+        "signs ☐ ☑ ✓ ✗ ⚠ ⇒ ↻ | ☐ ☑ ✓ ✗ ⚠ ⇒ ↻ | no",
         "leg 🦿 | leg □ | yes",
         "膝关节 | □□□ | yes",
         "ركبة | □□□□ | yes",
@@ -44,7 +47,7 @@ class LettersTest {
         "무릎 | □□ | yes",
       })
   void inEveryFieldAndFileNameAndForm(String typed, String printed, String replaced)
-      throws IOException {
+      throws Exception {
     new Folder(path);
     Path sheet = path.resolve("sheet.yaml");
     String text = Files.readString(sheet);
@@ -76,6 +79,7 @@ class LettersTest {
             "pdf,html,csv,json,svg,png");
     assertThat(run.code()).as(run.err()).isZero();
     byte[] pdf = Files.readAllBytes(path.resolve("out/" + stem + "-report.pdf"));
+    Standards.assertKept(pdf);
     String page = words(pdf);
     assertThat(page.replace(" ", "")).contains(printed.replace(" ", ""));
     assertThat(page.contains(REMARK)).isEqualTo(replaced.equals("yes"));

@@ -12,10 +12,13 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The letters of all drawings: Liberation Sans, brought along, so that no font need be installed
- * and widths are the same everywhere.
+ * The letters of all drawings: Liberation Sans, and DejaVu Sans for signs that it lacks, such as
+ * sub- and superscripts. Both are brought along, so that no font need be installed and widths are
+ * the same everywhere.
  */
 public final class Fonts {
   /** Widths are taken at a large size, where no rounding to pixels is left. */
@@ -24,27 +27,56 @@ public final class Fonts {
   public static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
   private static final Graphics2D SCRATCH =
       new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-  private static final Font REGULAR = load("Regular");
-  private static final Font BOLD = load("Bold");
+  private static final Map<FontFile, Font> LOADED = new ConcurrentHashMap<>();
 
   private Fonts() {}
 
-  /** The font's file (TrueType); the caller closes the stream. */
-  public static InputStream open(boolean bold) {
-    return open(bold ? "Bold" : "Regular");
-  }
+  /** The files of the fonts (TrueType). */
+  public enum FontFile {
+    REGULAR("/liberation/LiberationSans-Regular.ttf"),
+    BOLD("/liberation/LiberationSans-Bold.ttf"),
+    SIGNS("/net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf"),
+    BOLD_SIGNS("/net/sf/jasperreports/fonts/dejavu/DejaVuSans-Bold.ttf");
 
-  private static InputStream open(String weight) {
-    String file = "/liberation/LiberationSans-" + weight + ".ttf";
-    InputStream stream = Fonts.class.getResourceAsStream(file);
-    if (stream == null) {
-      throw new IllegalStateException("not on the class path: " + file);
+    private final String path;
+
+    FontFile(String path) {
+      this.path = path;
     }
-    return stream;
+
+    private static FontFile of(Lettering lettering, boolean sign) {
+      if (sign) {
+        return lettering.bold() ? BOLD_SIGNS : SIGNS;
+      }
+      return lettering.bold() ? BOLD : REGULAR;
+    }
+
+    /** The font's bytes; the caller closes the stream. */
+    public InputStream open() {
+      InputStream stream = Fonts.class.getResourceAsStream(path);
+      if (stream == null) {
+        throw new IllegalStateException("not on the class path: " + path);
+      }
+      return stream;
+    }
+
+    /** The font, at a size of 1000. */
+    public Font font() {
+      return LOADED.computeIfAbsent(this, Fonts::load);
+    }
   }
 
-  private static Font load(String weight) {
-    try (InputStream stream = open(weight)) {
+  /** Letters of a line that are written with one font. */
+  public record TextRun(String words, FontFile file) {
+    /** Width, mm. */
+    public double widthMm(Lettering lettering) {
+      double atLarge = file.font().getStringBounds(words, EXACT).getWidth();
+      return atLarge / LARGE * lettering.points() * Style.MM_PER_POINT;
+    }
+  }
+
+  private static Font load(FontFile file) {
+    try (InputStream stream = file.open()) {
       return Font.createFont(Font.TRUETYPE_FONT, stream).deriveFont(LARGE);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -54,7 +86,29 @@ public final class Fonts {
   }
 
   public static Font font(Lettering lettering) {
-    return lettering.bold() ? BOLD : REGULAR;
+    return FontFile.of(lettering, false).font();
+  }
+
+  /** Whether one of the fonts has a letter. */
+  static boolean has(int letter) {
+    return FontFile.REGULAR.font().canDisplay(letter)
+        || Character.getType(letter) != Character.NON_SPACING_MARK
+            && FontFile.SIGNS.font().canDisplay(letter);
+  }
+
+  /** A line of text by the fonts it is written with; one run for letters of {@link #font} alone. */
+  public static List<TextRun> runs(String words, Lettering lettering) {
+    Font first = font(lettering);
+    List<TextRun> runs = new ArrayList<>();
+    int from = 0;
+    for (int to = 1; to <= words.length(); to++) {
+      boolean sign = !first.canDisplay(words.charAt(from));
+      if (to == words.length() || sign == first.canDisplay(words.charAt(to))) {
+        runs.add(new TextRun(words.substring(from, to), FontFile.of(lettering, sign)));
+        from = to;
+      }
+    }
+    return runs;
   }
 
   /** Measures of a font that is large enough for whole units to be exact. */
@@ -64,8 +118,7 @@ public final class Fonts {
 
   /** Width of a line of text, mm. */
   public static double widthMm(String words, Lettering lettering) {
-    double atLarge = font(lettering).getStringBounds(words, EXACT).getWidth();
-    return atLarge / LARGE * lettering.points() * Style.MM_PER_POINT;
+    return runs(words, lettering).stream().mapToDouble(run -> run.widthMm(lettering)).sum();
   }
 
   /** A text in lines no wider than a room, broken at blanks, and inside words that are wider. */

@@ -56,8 +56,12 @@ public final class DrawingPainter {
   private void write(Mark.Text text) {
     double size = text.lettering().points() * Style.MM_PER_POINT * unitsPerMm;
     canvas.setPaint(MarkCanvas.color(Ink.BLACK));
-    canvas.setFont(Fonts.font(text.lettering()).deriveFont((float) size));
-    canvas.drawString(text.words(), (float) x(text.at()), (float) y(text.at()));
+    double x = x(text.at());
+    for (Fonts.TextRun run : Fonts.runs(text.words(), text.lettering())) {
+      canvas.setFont(run.file().font().deriveFont((float) size));
+      canvas.drawString(run.words(), (float) x, (float) y(text.at()));
+      x += run.widthMm(text.lettering()) * unitsPerMm;
+    }
   }
 
   private Path2D path(List<PaperPoint> spots) {

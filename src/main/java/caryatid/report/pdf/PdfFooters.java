@@ -48,9 +48,7 @@ final class PdfFooters {
   private static void show(PDPageContentStream stream, PdfFonts fonts, String words, double left)
       throws IOException {
     stream.beginText();
-    stream.setFont(fonts.of(Lettering.PLAIN), (float) Lettering.PLAIN.points());
-    stream.newLineAtOffset((float) left, (float) points(BASE_MM));
-    stream.showText(words);
+    fonts.show(stream, (float) left, (float) points(BASE_MM), words, Lettering.PLAIN);
     stream.endText();
   }
 

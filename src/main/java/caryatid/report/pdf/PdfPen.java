@@ -85,9 +85,8 @@ final class PdfPen implements Closeable {
       throws IOException {
     stream.beginText();
     stream.setNonStrokingColor(new Color(ink.rgb()));
-    stream.setFont(fonts.of(lettering), (float) lettering.points());
-    stream.newLineAtOffset(points(base.rightMm()), down(base.downMm()));
-    stream.showText(PrintableText.letters(words));
+    String printable = PrintableText.letters(words);
+    fonts.show(stream, points(base.rightMm()), down(base.downMm()), printable, lettering);
     stream.endText();
   }
 

@@ -1,7 +1,9 @@
 package caryatid.disk;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.CopyOption;
@@ -29,13 +31,20 @@ public final class DurableFiles {
     void on(Path found) throws IOException;
   }
 
+  /** What goes into a file. */
+  @FunctionalInterface
+  public interface Content {
+    /** Writes all of it, and leaves the stream open. */
+    void to(OutputStream out) throws IOException;
+  }
+
   /**
    * Writes a file that a user names, by way of another one in its folder.
    *
    * @param replace whether it may take the place of one that is there
    * @throws FileAlreadyExistsException if it may not and there is one
    */
-  public static void write(Path file, byte[] bytes, boolean replace) throws IOException {
+  public static void write(Path file, Content content, boolean replace) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     String name = "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part";
     Path part = folder.resolve(name);
@@ -44,8 +53,19 @@ public final class DurableFiles {
         replace
             ? new CopyOption[] {StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING}
             : new CopyOption[0];
-    place(part, file, bytes, made -> FilePermissions.likeFormer(made, file), how);
-    // A user may write into folders that cannot be opened for this.
+    place(part, file, content, made -> FilePermissions.likeFormer(made, file), how);
+    syncUsersFolder(folder);
+  }
+
+  /** Moves a folder of files that were written here to the name by which a user knows it. */
+  public static void rename(Path from, Path to) throws IOException {
+    syncFolder(from);
+    move(from, to);
+    syncUsersFolder(to.toAbsolutePath().getParent());
+  }
+
+  /** A user may write into folders that cannot be opened for this. */
+  private static void syncUsersFolder(Path folder) throws IOException {
     if (Files.isReadable(folder)) {
       syncFolder(folder);
     }
@@ -57,7 +77,7 @@ public final class DurableFiles {
     place(
         replacing.resolve(mark(file.getParent()) + UUID.randomUUID()),
         file,
-        bytes,
+        out -> out.write(bytes),
         made -> {
           FilePermissions.likeFolder(made, replacing);
           FilePermissions.likeFolder(made, file.getParent());
@@ -74,28 +94,29 @@ public final class DurableFiles {
 
   /** Writes a file that is not there yet. */
   public static void create(Path file, byte[] bytes) throws IOException {
-    create(file, bytes, made -> FilePermissions.likeFolder(made, file.getParent()));
+    create(
+        file, out -> out.write(bytes), made -> FilePermissions.likeFolder(made, file.getParent()));
   }
 
-  private static void create(Path file, byte[] bytes, FileStep rights) throws IOException {
+  private static void create(Path file, Content content, FileStep rights) throws IOException {
     try (FileChannel channel =
         FileChannel.open(
             file,
             Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
             FilePermissions.file(file))) {
       rights.on(file);
-      ByteBuffer rest = ByteBuffer.wrap(bytes);
-      while (rest.hasRemaining()) {
-        channel.write(rest);
-      }
+      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
+      content.to(out);
+      out.flush();
       channel.force(true);
     }
   }
 
-  private static void place(Path part, Path file, byte[] bytes, FileStep rights, CopyOption... how)
+  private static void place(
+      Path part, Path file, Content content, FileStep rights, CopyOption... how)
       throws IOException {
     try {
-      create(part, bytes, rights);
+      create(part, content, rights);
       move(part, file, how);
     } finally {
       Files.deleteIfExists(part);

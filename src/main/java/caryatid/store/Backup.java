@@ -79,9 +79,10 @@ public final class Backup {
     try {
       FilePermissions.makeFolder(part);
       Made made = pack(all, part, readMe);
-      Files.writeString(part.resolve(LIST), list(made.codes(), part), StandardCharsets.UTF_8);
+      byte[] list = list(made.codes(), part).getBytes(StandardCharsets.UTF_8);
+      DurableFiles.write(part.resolve(LIST), out -> out.write(list), false);
       check(part);
-      Files.move(part, folder);
+      DurableFiles.rename(part, folder);
       return made;
     } catch (IOException e) {
       throw StoreLocking.failure(folder, StoreProblem.CANNOT_WRITE, e);

@@ -66,15 +66,8 @@ final class BagItPackage {
    */
   static void pack(Path object, RecordCode code, OffsetDateTime at, BesideRecord beside, Path zip)
       throws IOException {
-    Path part = Files.createTempFile(zip.toAbsolutePath().getParent(), ".caryatid-", ".part");
-    try {
-      try (OutputStream out = Files.newOutputStream(part)) {
-        new BagItPackage(object, code, at, beside).pack(out);
-      }
-      DurableFiles.move(part, zip);
-    } finally {
-      Files.deleteIfExists(part);
-    }
+    BagItPackage made = new BagItPackage(object, code, at, beside);
+    DurableFiles.write(zip, made::pack, false);
   }
 
   private void pack(OutputStream out) throws IOException {
@@ -92,16 +85,16 @@ final class BagItPackage {
       tags.put(manifest.getKey(), utf8(manifest(payload, manifest.getValue())));
     }
     tags.put(TAG_MANIFEST, utf8(tagManifest(tags)));
-    try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
-      for (Map.Entry<String, byte[]> tag : tags.entrySet()) {
-        put(zip, tag.getKey(), new ByteArrayInputStream(tag.getValue()));
-      }
-      for (Map.Entry<String, Path> file : payload.entrySet()) {
-        try (InputStream bytes = Files.newInputStream(file.getValue())) {
-          put(zip, file.getKey(), bytes);
-        }
+    ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
+    for (Map.Entry<String, byte[]> tag : tags.entrySet()) {
+      put(zip, tag.getKey(), new ByteArrayInputStream(tag.getValue()));
+    }
+    for (Map.Entry<String, Path> file : payload.entrySet()) {
+      try (InputStream bytes = Files.newInputStream(file.getValue())) {
+        put(zip, file.getKey(), bytes);
       }
     }
+    zip.finish();
   }
 
   private Map<String, Path> payload() throws IOException {

@@ -1,5 +1,6 @@
 package caryatid.store;
 
+import java.io.File;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.FileSystem;
@@ -98,6 +99,11 @@ record FaultyPath(Path real, FaultyFileSystem system) implements Path {
   @Override
   public Path toAbsolutePath() {
     return like(real.toAbsolutePath());
+  }
+
+  @Override
+  public File toFile() {
+    return real.toFile();
   }
 
   @Override

@@ -72,7 +72,7 @@ public final class LocalFiles implements FileAccess {
     Path path = output.path();
     try {
       FilePermissions.makeFolder(folder(output));
-      DurableFiles.write(path, bytes, output.replace());
+      DurableFiles.write(path, out -> out.write(bytes), output.replace());
     } catch (FileAlreadyExistsException e) {
       throw bad(path, FileProblem.OUTPUT_EXISTS);
     } catch (IOException e) {

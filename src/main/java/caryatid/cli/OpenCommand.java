@@ -107,7 +107,7 @@ final class OpenCommand implements Callable<Integer> {
     out.flush();
   }
 
-  private static Path folder() {
+  static Path folder() {
     return Optional.ofNullable(System.getProperty(FOLDER))
         .map(Path::of)
         .orElseGet(() -> Path.of(System.getProperty("user.home"), ".caryatid", "windows"));

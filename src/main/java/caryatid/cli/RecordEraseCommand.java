@@ -1,9 +1,16 @@
 package caryatid.cli;
 
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.EraseRecord;
 import caryatid.usecase.Records;
+import caryatid.usecase.file.FileProblem;
+import caryatid.web.Window;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -48,9 +55,20 @@ final class RecordEraseCommand extends RecordSubcommand {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
+    removeWindowFiles(OpenCommand.folder());
     EraseRecord.run(
         records, code, new EraseRecord.ErasureReason(Optional.ofNullable(at), by, why, sure));
     say("Record.erased", code);
     return 0;
+  }
+
+  /** Files that a page sent and a killed window left may be of this record. */
+  private static void removeWindowFiles(Path folder) throws StoreFailure {
+    try {
+      Window.removeLeft(folder);
+    } catch (IOException e) {
+      throw new StoreFailure(
+          Problem.at(Place.of(folder.toString()), FileProblem.CANNOT_WRITE, Argument.why(e)));
+    }
   }
 }

@@ -3,23 +3,29 @@ package caryatid.web;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Files that a page sent, in a folder that only its owner can read. Their names on the disk are the
  * window's; the names that the page gave them are only shown. The oldest goes when there are too
- * many, and all when the window ends.
+ * many, and all when the window ends; what a killed window left goes when the next one starts.
  */
 final class Uploads implements AutoCloseable {
   private static final int MOST = 4;
   private static final int HANDLE_BYTES = 8;
   private static final int LONGEST_NAME = 120;
+  private static final String FOLDER = "files-";
+  private static final Pattern OWNED = Pattern.compile(FOLDER + "(\\d{1,18})-\\d+");
   private static final Pattern FOLDERS = Pattern.compile(".*[/\\\\]");
 
   private final Path home;
@@ -43,10 +49,37 @@ final class Uploads implements AutoCloseable {
     this.home = home;
   }
 
+  /** Removes the files of windows whose programs are gone. */
+  static void removeLeft(Path home) throws IOException {
+    for (Path folder : children(home)) {
+      if (isLeft(folder)) {
+        for (Path file : children(folder)) {
+          Files.deleteIfExists(file);
+        }
+        Files.deleteIfExists(folder);
+      }
+    }
+  }
+
+  private static List<Path> children(Path folder) throws IOException {
+    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return List.of();
+    }
+    try (Stream<Path> found = Files.list(folder)) {
+      return found.toList();
+    }
+  }
+
+  private static boolean isLeft(Path folder) {
+    Matcher name = OWNED.matcher(folder.getFileName().toString());
+    return name.matches() && ProcessHandle.of(Long.parseLong(name.group(1))).isEmpty();
+  }
+
   /** A path that nothing has yet, for what is made to be sent. */
   synchronized Path free() throws IOException {
     if (folder.isEmpty()) {
-      folder = Optional.of(Files.createTempDirectory(home, "files-"));
+      String owner = FOLDER + ProcessHandle.current().pid() + "-";
+      folder = Optional.of(Files.createTempDirectory(home, owner));
     }
     return folder.get().resolve(handle());
   }

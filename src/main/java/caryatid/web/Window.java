@@ -74,6 +74,7 @@ public final class Window implements AutoCloseable {
       return Optional.empty();
     }
     try {
+      removeLeft(setting.home());
       InetSocketAddress address =
           new InetSocketAddress(
               InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), setting.port());
@@ -87,6 +88,15 @@ public final class Window implements AutoCloseable {
   /** The start file of whoever has the window on these records. */
   public static Path startFile(Path home, Path records) {
     return WindowLock.startFile(home, records);
+  }
+
+  /**
+   * Removes the files that killed windows left behind.
+   *
+   * @throws IOException if one cannot be removed
+   */
+  public static void removeLeft(Path home) throws IOException {
+    Uploads.removeLeft(home);
   }
 
   /** Its address; without the start file nobody is let in there. */

@@ -57,6 +57,25 @@ class EraseTest {
                     + " place, or remove it, and erase again. Nothing was erased.\n"));
   }
 
+  /** No process has the first number; the second is this one's, which runs. */
+  @Test
+  void whatAKilledWindowWasSentGoesWithIt() throws IOException {
+    Path windows = folder.resolve("windows");
+    Path left = marked(windows.resolve("files-999999999-7/sent"));
+    long running = ProcessHandle.current().pid();
+    Path sent = marked(windows.resolve("files-" + running + "-7/sent"));
+    Path other = marked(windows.resolve("0b5e2f9a6f6e4a57.html"));
+    System.setProperty("caryatid.windows", windows.toString());
+    try {
+      assertThat(erase().code()).isZero();
+    } finally {
+      System.clearProperty("caryatid.windows");
+    }
+    assertThat(left.getParent()).doesNotExist();
+    assertThat(sent).exists();
+    assertThat(other).exists();
+  }
+
   @Test
   void whatAKillLeftInTheMakingGoesWithIt() throws IOException {
     Path work = folder.resolve("clinic/work");

@@ -29,6 +29,16 @@ class RecordFilesTest {
   }
 
   @Test
+  void whatAKilledWindowWasSentGoesWhenTheNextOneStarts() throws Exception {
+    Path left = Files.createDirectories(folder.resolve("other/home/files-999999999-7"));
+    Files.writeString(left.resolve("0b5e2f9a6f6e4a57"), "sent");
+    try (OpenWindow next = new OpenWindow(folder.resolve("other"))) {
+      assertThat(next.origin()).isNotBlank();
+      assertThat(left).doesNotExist();
+    }
+  }
+
+  @Test
   void aPackedRecordIsTakenInElsewhereAndIsTheSame() throws Exception {
     String base = window.start("K7-right", "right");
     Path zip = Files.write(folder.resolve("packed"), bytes(base + "/pack", "K7-right.zip"));

@@ -15,7 +15,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** The program itself; its work is in the commands below it. */
@@ -24,7 +23,7 @@ import picocli.CommandLine.TypeConversionException;
     mixinStandardHelpOptions = true,
     version = Program.NAME,
     description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.")
-final class CaryatidCommand implements Runnable {
+final class CaryatidCommand extends CommandGroup {
   /** What the commands read and write. */
   static final FileAccess FILES = new LocalFiles();
 
@@ -36,8 +35,6 @@ final class CaryatidCommand implements Runnable {
           RecordCommand.class,
           ClinicCommand.class,
           OpenCommand.class);
-
-  @Spec private CommandSpec spec;
 
   private final Clock clock;
 
@@ -78,11 +75,6 @@ final class CaryatidCommand implements Runnable {
   /** What time it is, for any command. */
   static Clock clock(CommandSpec command) {
     return ((CaryatidCommand) command.root().userObject()).clock;
-  }
-
-  @Override
-  public void run() {
-    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
   }
 
   /**

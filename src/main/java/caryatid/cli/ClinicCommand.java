@@ -14,12 +14,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What belongs to the clinic; its work is in the commands below it. */
 @Command(
@@ -32,14 +29,7 @@ import picocli.CommandLine.Spec;
       ClinicCommand.SetLimits.class,
       ClinicCommand.Show.class
     })
-final class ClinicCommand implements Runnable {
-  @Spec private CommandSpec spec;
-
-  @Override
-  public void run() {
-    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
-  }
-
+final class ClinicCommand extends CommandGroup {
   /** Remembers a plate description. */
   @Command(
       name = "plate",

@@ -23,10 +23,7 @@ import picocli.CommandLine.Parameters;
     name = "add",
     mixinStandardHelpOptions = true,
     description = "Adds an entry to a record; nothing that was added before is changed.")
-final class RecordAddCommand extends RecordSubcommand {
-  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-  private String code;
-
+final class RecordAddCommand extends OneRecordCommand {
   @Parameters(
       index = "1",
       paramLabel = "KIND",
@@ -49,17 +46,17 @@ final class RecordAddCommand extends RecordSubcommand {
   @Override
   int run(Records records) throws BadInput, StoreFailure {
     Optional<Entry.Correction> corrects = correction.correction(wording());
-    SuggestedRows offers = SuggestedRows.in(records, code, kind, wording());
+    SuggestedRows offers = SuggestedRows.in(records, code(), kind, wording());
     EntryDraft typed = entry.draft(kind, values, corrects, offers, wording());
-    EntryDraft draft = typed.saying(RememberedParts.complete(records, code, kind, typed.given()));
+    EntryDraft draft = typed.saying(RememberedParts.complete(records, code(), kind, typed.given()));
     if (!draft.given().equals(typed.given())) {
       say("cli.partsUsed");
     }
     TerminalQuestions.Added asked =
         new TerminalQuestions(TerminalPrompt.atTerminal(wording(), System.console()), wording())
-            .added(draft, each -> ExtendRecord.run(records, code, each));
+            .added(draft, each -> ExtendRecord.run(records, code(), each));
     AddedEntry added = asked.entry();
-    say("Record.added", added.entry().number(), code, wording().word(added.entry().kind()));
+    say("Record.added", added.entry().number(), code(), wording().word(added.entry().kind()));
     print(asked.draft().understood(wording()));
     print(RecordText.remarks(added.remarks(), wording()));
     return 0;

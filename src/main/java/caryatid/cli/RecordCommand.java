@@ -17,19 +17,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** The fitting record; its work is in the commands below it. */
 @Command(
     name = RecordCommand.NAME,
     mixinStandardHelpOptions = true,
     description = "Keeps the fitting record: one folder per prosthesis, from the bench to walking.")
-final class RecordCommand implements Runnable {
+final class RecordCommand extends CommandGroup {
   static final String NAME = "record";
 
   /** What one can do with a record, in the order the help names it. */
@@ -52,26 +49,16 @@ final class RecordCommand implements Runnable {
           RecordRestoreCommand.class,
           RecordEraseCommand.class);
 
-  @Spec private CommandSpec spec;
-
-  @Override
-  public void run() {
-    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
-  }
-
   /** Shows a record. */
   @Command(
       name = "show",
       mixinStandardHelpOptions = true,
       description =
           "Shows a record: its timeline, the offsets from stand to stand, makers' limits.")
-  private static final class RecordShowCommand extends RecordSubcommand {
-    @Parameters(paramLabel = "CODE", description = CODE)
-    private String code;
-
+  private static final class RecordShowCommand extends OneRecordCommand {
     @Override
     int run(Records records) throws BadInput {
-      RecordView view = ShowRecord.run(records, code);
+      RecordView view = ShowRecord.run(records, code());
       print(RecordText.lines(view, wording()));
       return sound(view.notShown());
     }
@@ -109,10 +96,7 @@ final class RecordCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description =
           "Shows what differs between two states of a record, each as it was after an entry.")
-  private static final class RecordCompareCommand extends RecordSubcommand {
-    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-    private String code;
-
+  private static final class RecordCompareCommand extends OneRecordCommand {
     @Parameters(
         index = "1",
         paramLabel = "ENTRY",
@@ -127,7 +111,7 @@ final class RecordCommand implements Runnable {
 
     @Override
     int run(Records records) throws BadInput {
-      CompareStates.Compared compared = CompareStates.run(records, code, from, to);
+      CompareStates.Compared compared = CompareStates.run(records, code(), from, to);
       print(RecordText.remarks(compared.lost(), wording()));
       print(ComparisonText.lines(compared.comparison(), wording()));
       return sound(compared.damage());
@@ -141,10 +125,7 @@ final class RecordCommand implements Runnable {
       description =
           "Writes the trial sheet for the next stand; targets and landmarks carry over from the last"
               + " one.")
-  private static final class RecordNextCommand extends RecordSubcommand {
-    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-    private String code;
-
+  private static final class RecordNextCommand extends OneRecordCommand {
     @Parameters(
         index = "1",
         paramLabel = "SHEET",
@@ -153,7 +134,7 @@ final class RecordCommand implements Runnable {
 
     @Override
     int run(Records records) throws BadInput, StoreFailure {
-      NextStand next = NextStand.of(records, code);
+      NextStand next = NextStand.of(records, code());
       print(RecordText.remarks(next.lost(), wording()));
       next.write(sheet, CaryatidCommand.FILES);
       say("Record.next", sheet);
@@ -167,10 +148,7 @@ final class RecordCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description =
           "Shows what was added to a record since a visit, what it changed, and what is open.")
-  private static final class RecordSinceCommand extends RecordSubcommand {
-    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-    private String code;
-
+  private static final class RecordSinceCommand extends OneRecordCommand {
     @Option(
         names = "--day",
         paramLabel = "DAY",
@@ -180,12 +158,12 @@ final class RecordCommand implements Runnable {
 
     @Override
     int run(Records records) throws BadInput {
-      Optional<SinceVisit> since = ShowRecord.since(records, code, Optional.ofNullable(day));
+      Optional<SinceVisit> since = ShowRecord.since(records, code(), Optional.ofNullable(day));
       if (since.isEmpty()) {
-        say("Since.nothing", code);
+        say("Since.nothing", code());
         return 0;
       }
-      print(VisitText.lines(since.get(), ShowRecord.run(records, code).open(), wording()));
+      print(VisitText.lines(since.get(), ShowRecord.run(records, code()).open(), wording()));
       return 0;
     }
   }
@@ -197,15 +175,12 @@ final class RecordCommand implements Runnable {
       description =
           "Shows what to turn to get back to the settings of the last stand in which every tolerance"
               + " was met or accepted.")
-  private static final class RecordBackCommand extends RecordSubcommand {
-    @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-    private String code;
-
+  private static final class RecordBackCommand extends OneRecordCommand {
     @Override
     int run(Records records) throws BadInput {
-      Optional<LastGood> good = ShowRecord.lastGood(records, code);
+      Optional<LastGood> good = ShowRecord.lastGood(records, code());
       if (good.isEmpty()) {
-        say("Back.none", code);
+        say("Back.none", code());
         return 0;
       }
       print(VisitText.lines(good.get(), wording()));

@@ -15,7 +15,6 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Erases a record. */
 @Command(
@@ -24,10 +23,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Erases a whole record for good, on request; only when, by whom and why is left. Copies and"
             + " backups elsewhere are not touched.")
-final class RecordEraseCommand extends RecordSubcommand {
-  @Parameters(paramLabel = "CODE", description = CODE)
-  private String code;
-
+final class RecordEraseCommand extends OneRecordCommand {
   @Option(
       names = "--by",
       required = true,
@@ -57,8 +53,8 @@ final class RecordEraseCommand extends RecordSubcommand {
   int run(Records records) throws BadInput, StoreFailure {
     removeWindowFiles(OpenCommand.folder());
     EraseRecord.run(
-        records, code, new EraseRecord.ErasureReason(Optional.ofNullable(at), by, why, sure));
-    say("Record.erased", code);
+        records, code(), new EraseRecord.ErasureReason(Optional.ofNullable(at), by, why, sure));
+    say("Record.erased", code());
     return 0;
   }
 

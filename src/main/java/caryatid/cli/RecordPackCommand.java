@@ -14,10 +14,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Packs a record as a zip (BagIt) that another store takes in with `record unpack`.")
-final class RecordPackCommand extends RecordSubcommand {
-  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-  private String code;
-
+final class RecordPackCommand extends OneRecordCommand {
   @Parameters(
       index = "1",
       paramLabel = "ZIP",
@@ -26,8 +23,8 @@ final class RecordPackCommand extends RecordSubcommand {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
-    PackRecord.run(records, code, zip, wording(), CaryatidCommand.FILES);
-    say("Record.packed", code, zip);
+    PackRecord.run(records, code(), zip, wording(), CaryatidCommand.FILES);
+    say("Record.packed", code(), zip);
     return 0;
   }
 }

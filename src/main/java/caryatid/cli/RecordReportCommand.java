@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Writes the report of a record. */
 @Command(
@@ -19,10 +18,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Writes the report of a whole record as one PDF: where it stands, offsets, timeline, who.")
-final class RecordReportCommand extends RecordSubcommand {
-  @Parameters(paramLabel = "CODE", description = CODE)
-  private String code;
-
+final class RecordReportCommand extends OneRecordCommand {
   @Option(
       names = "--out",
       required = true,
@@ -44,7 +40,7 @@ final class RecordReportCommand extends RecordSubcommand {
   int run(Records records) throws BadInput, StoreFailure {
     List<Problem> damage =
         RecordReport.write(
-            records, code, wording(), paper, new Output(file, replace), CaryatidCommand.FILES);
+            records, code(), wording(), paper, new Output(file, replace), CaryatidCommand.FILES);
     say("cli.report", file);
     return sound(damage);
   }

@@ -22,10 +22,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Starts the record of a prosthesis, such as: start K7-right --by AB wearer=K7 side=right"
             + " level=transtibial")
-final class RecordStartCommand extends RecordSubcommand {
-  @Parameters(index = "0", paramLabel = "CODE", description = CODE)
-  private String code;
-
+final class RecordStartCommand extends OneRecordCommand {
   @Parameters(
       index = "1..*",
       paramLabel = "KEY=VALUE",
@@ -42,12 +39,12 @@ final class RecordStartCommand extends RecordSubcommand {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
-    StartRecord.require(code, entry.isSure());
+    StartRecord.require(code(), entry.isSure());
     EntryDraft opening =
         entry.draft(
             EntryKind.OPENING, values, Optional.empty(), SuggestedRows.none(wording()), wording());
-    StartRecord.run(records, code, opening, shared);
-    say("Record.started", code, records.folder());
+    StartRecord.run(records, code(), opening, shared);
+    say("Record.started", code(), records.folder());
     return 0;
   }
 }

@@ -16,7 +16,6 @@ import picocli.CommandLine.Spec;
 
 /** What all commands of the fitting record share: the folder, the language, where to print. */
 abstract class RecordSubcommand implements Callable<Integer> {
-  static final String CODE = "The record's code, such as K7-right; never a name.";
   static final String BY = "Initials of who does it; asked for at a terminal if left out.";
 
   @Mixin private ReaderLanguage language;

@@ -21,11 +21,6 @@ public record Acceptance(String what, String why, OptionalInt stand, OptionalInt
     Range.ENTRY.require(entry);
   }
 
-  /** Something of a stand, or of nothing that is named. */
-  public Acceptance(String what, String why, OptionalInt stand) {
-    this(what, why, stand, OptionalInt.empty());
-  }
-
   @Override
   public EntryKind kind() {
     return EntryKind.ACCEPTED;

@@ -45,32 +45,6 @@ public record Assessment(
     Range.SCORE.require(pain);
   }
 
-  /** An assessment in which the wearer was not asked. */
-  public Assessment(
-      Optional<String> contractures,
-      Optional<String> socketFit,
-      Optional<String> liner,
-      OptionalInt sockPly,
-      Optional<String> suspension,
-      Optional<String> skin,
-      Optional<String> shoe,
-      Optional<BigDecimal> minutesSinceDonning,
-      Optional<String> note) {
-    this(
-        contractures,
-        socketFit,
-        liner,
-        sockPly,
-        suspension,
-        skin,
-        shoe,
-        minutesSinceDonning,
-        OptionalInt.empty(),
-        OptionalInt.empty(),
-        Optional.empty(),
-        note);
-  }
-
   @Override
   public EntryKind kind() {
     return EntryKind.BEFORE_ANY_SCREW;

@@ -45,26 +45,6 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
       Range.SETTING.require(set);
     }
 
-    /** An item that is no fastener, in a record of one leg, with no reason. */
-    public Item(
-        TermOrText<BenchItem> item,
-        Optional<BigDecimal> recommended,
-        BigDecimal set,
-        SettingUnit unit,
-        Optional<String> source,
-        Optional<String> note) {
-      this(
-          item,
-          Optional.empty(),
-          Optional.empty(),
-          recommended,
-          set,
-          unit,
-          Optional.empty(),
-          source,
-          note);
-    }
-
     /** Whether it says to what torque something is secured. */
     public boolean isTorque() {
       return item.is(BenchItem.FASTENERS) || unit == SettingUnit.NEWTON_METRE;

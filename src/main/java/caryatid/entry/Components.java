@@ -53,30 +53,6 @@ public record Components(List<ComponentLimits> components, Optional<String> note
       Range.requireOrder(Range.decimal(mobilityGradeLowest), Range.decimal(mobilityGradeHighest));
       Range.requireOrder(heelHeightLowestMm, heelHeightHighestMm);
     }
-
-    /** A component in a record of one leg. */
-    public ComponentLimits(
-        String what,
-        String name,
-        Optional<String> serial,
-        Optional<BigDecimal> bodyMassHighestKg,
-        OptionalInt mobilityGradeLowest,
-        OptionalInt mobilityGradeHighest,
-        Optional<BigDecimal> heelHeightLowestMm,
-        Optional<BigDecimal> heelHeightHighestMm,
-        Optional<String> source) {
-      this(
-          what,
-          Optional.empty(),
-          name,
-          serial,
-          bodyMassHighestKg,
-          mobilityGradeLowest,
-          mobilityGradeHighest,
-          heelHeightLowestMm,
-          heelHeightHighestMm,
-          source);
-    }
   }
 
   public Components {

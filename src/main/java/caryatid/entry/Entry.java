@@ -35,13 +35,7 @@ public record Entry(
    * @param why what was wrong with it
    * @param asOf when what it says was so, where that is another time than the earlier entry's
    */
-  public record Correction(int number, String why, Optional<OffsetDateTime> asOf) {
-
-    /** A correction that takes the earlier entry's time. */
-    public Correction(int number, String why) {
-      this(number, why, Optional.empty());
-    }
-  }
+  public record Correction(int number, String why, Optional<OffsetDateTime> asOf) {}
 
   /**
    * @throws IllegalArgumentException if the number is not positive, the correction is not of an

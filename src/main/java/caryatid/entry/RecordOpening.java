@@ -39,17 +39,6 @@ public record RecordOpening(
     Range.MOBILITY_GRADE.require(mobilityGrade);
   }
 
-  /** The prosthesis of one leg, or of two legs of one level. */
-  public RecordOpening(
-      String wearer,
-      ProstheticSide side,
-      AmputationLevel level,
-      Optional<BigDecimal> bodyMassKg,
-      OptionalInt mobilityGrade,
-      Optional<String> note) {
-    this(wearer, side, level, Optional.empty(), Optional.empty(), bodyMassKg, mobilityGrade, note);
-  }
-
   /** The level of a leg. */
   public AmputationLevel level(Side leg) {
     return (leg == Side.LEFT ? levelLeft : levelRight).orElse(level);

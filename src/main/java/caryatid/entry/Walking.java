@@ -57,26 +57,6 @@ public record Walking(
     Range.SCORE.require(pain);
   }
 
-  /** How the wearer walks, without having been asked. */
-  public Walking(
-      List<Observation> observations,
-      OptionalInt comfort,
-      Optional<String> skin,
-      Optional<String> heelStiffness,
-      Optional<String> walkingAid,
-      Optional<String> note) {
-    this(
-        observations,
-        comfort,
-        skin,
-        heelStiffness,
-        walkingAid,
-        OptionalInt.empty(),
-        OptionalInt.empty(),
-        Optional.empty(),
-        note);
-  }
-
   @Override
   public EntryKind kind() {
     return EntryKind.WALKING;

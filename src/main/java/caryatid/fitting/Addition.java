@@ -5,7 +5,6 @@ import caryatid.entry.EntryContent;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
-import caryatid.entry.form.AnswersToContent;
 import caryatid.entry.form.ContentToAnswers;
 import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.FormFault;
@@ -59,17 +58,6 @@ public record Addition(
 
   public Addition {
     files = List.copyOf(files);
-  }
-
-  /** An addition that says what answers to the form of a kind say. */
-  public Addition(
-      EntryKind kind,
-      OffsetDateTime at,
-      String by,
-      Optional<Entry.Correction> corrects,
-      Answers answers,
-      List<Attached> files) {
-    this(at, by, corrects, AnswersToContent.content(kind, answers), files);
   }
 
   /** What it is about. */

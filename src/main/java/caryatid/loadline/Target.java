@@ -59,18 +59,6 @@ public record Target(
     }
   }
 
-  /** A target whose document says nothing to check. */
-  public Target(
-      LandmarkInPlane at,
-      double recommendedMm,
-      double belowMm,
-      double aboveMm,
-      String source,
-      MeantFor line,
-      Optional<String> condition) {
-    this(at, recommendedMm, belowMm, aboveMm, source, line, condition, Optional.empty());
-  }
-
   /** In which plane. */
   public Plane plane() {
     return at.plane();

@@ -5,6 +5,7 @@ import caryatid.entry.EntryCheck;
 import caryatid.entry.EntryKind;
 import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
@@ -94,7 +95,8 @@ public record EntryDraft(
       content = TypedFindings.judged(content);
     }
     Addition addition =
-        new Addition(kind, at.orElse(now), by, corrects, content, files).checked(now);
+        new Addition(at.orElse(now), by, corrects, AnswersToContent.content(kind, content), files)
+            .checked(now);
     List<Question> open = new ArrayList<>(NearlyKnown.questions(form, complete));
     open.addAll(EntryCheck.questions(addition.content(), Place.of(kind.key()), limits));
     open.addAll(EntryCheck.aboutDay(addition.content(), addition.at().toLocalDate()));

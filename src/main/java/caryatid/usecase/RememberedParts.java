@@ -85,6 +85,7 @@ public final class RememberedParts {
   private static ComponentLimits anyone(ComponentLimits part) {
     return new ComponentLimits(
         part.what(),
+        Optional.empty(),
         part.name(),
         Optional.empty(),
         part.bodyMassHighestKg(),

@@ -67,8 +67,11 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
     return new BenchAlignment.Item(
         TermOrText.of(BenchItem.HEEL_HEIGHT),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         heelMm,
         SettingUnit.MM,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

@@ -110,6 +110,7 @@ final class Sheet {
         toleranceMm,
         "simulated",
         Target.MeantFor.FOOT,
-        NOTHING);
+        NOTHING,
+        Optional.empty());
   }
 }

@@ -122,7 +122,8 @@ public final class Demo {
             above,
             "Demo instructions, page 12",
             Target.MeantFor.FOOT,
-            Optional.of("in shoes")));
+            Optional.of("in shoes"),
+            Optional.empty()));
     return this;
   }
 

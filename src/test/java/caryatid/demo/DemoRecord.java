@@ -6,6 +6,7 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
@@ -112,12 +113,17 @@ public final class DemoRecord {
   private void correct(int number, Answers content, String why) throws BadInput, StoreFailure {
     Entry wrong = read().entry(number);
     store.add(
-        CODE, addition(wrong.kind(), content, Optional.of(new Entry.Correction(number, why))));
+        CODE,
+        addition(
+            wrong.kind(),
+            content,
+            Optional.of(new Entry.Correction(number, why, Optional.empty()))));
   }
 
   private Addition addition(EntryKind kind, Answers content, Optional<Entry.Correction> corrects) {
     at = at.plusMinutes(10);
-    return new Addition(kind, at, "AB", corrects, Filled.of(kind, content), List.of());
+    return new Addition(
+        at, "AB", corrects, AnswersToContent.content(kind, Filled.of(kind, content)), List.of());
   }
 
   public static Answers rows(String key, Answers... rows) {

@@ -3,6 +3,7 @@ package caryatid.demo;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
@@ -63,7 +64,12 @@ public final class Invented {
   }
 
   public static Addition addition(EntryKind kind, Answers content) {
-    return new Addition(kind, AT, "AB", Optional.empty(), Filled.of(kind, content), List.of());
+    return new Addition(
+        AT,
+        "AB",
+        Optional.empty(),
+        AnswersToContent.content(kind, Filled.of(kind, content)),
+        List.of());
   }
 
   /** What a stand found at the knee centre: inside, too close to call. */
@@ -110,11 +116,10 @@ public final class Invented {
               random.nextGaussian()));
     }
     return new Addition(
-        EntryKind.STAND,
         AT,
         "AB",
         Optional.empty(),
-        answers("changed", "stand " + seed),
+        AnswersToContent.content(EntryKind.STAND, answers("changed", "stand " + seed)),
         List.of(
             attached(KeptFile.Role.RECORDING, "walk.csv", text.toString()),
             attached(KeptFile.Role.DESCRIPTION, "plate.yaml", "plate-description: 1\n"),

@@ -159,7 +159,8 @@ public final class Numbered {
         above,
         source,
         Target.MeantFor.FOOT,
-        Optional.of(condition).filter(c -> !c.isEmpty()));
+        Optional.of(condition).filter(c -> !c.isEmpty()),
+        Optional.empty());
   }
 
   private static Stand stand(int number) {

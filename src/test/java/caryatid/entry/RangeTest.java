@@ -31,8 +31,11 @@ class RangeTest {
     return new BenchAlignment.Item(
         TermOrText.of(BenchItem.HEIGHT),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         new BigDecimal(set),
         SettingUnit.MM,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }
@@ -62,6 +65,7 @@ class RangeTest {
   private static Components.ComponentLimits foot(int lowest, int highest) {
     return new Components.ComponentLimits(
         "foot",
+        Optional.empty(),
         "demo foot",
         Optional.empty(),
         Optional.empty(),

@@ -9,6 +9,7 @@ import caryatid.demo.Invented;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.remark.BadInput;
 import caryatid.wording.Wording;
 import java.util.List;
@@ -89,15 +90,16 @@ class IdentityCheckTest {
   void everyFieldTheReasonAndTheFilesNamesAreLookedAt() {
     Addition addition =
         new Addition(
-            EntryKind.FOOTWEAR,
             Invented.AT,
             "AB",
-            Optional.of(new Entry.Correction(2, "Mr X said so")),
-            answers(
-                "shoes",
-                answers("shoe", "Frau Weber's boot", "heel-height-mm", 20),
-                "note",
-                "born 1961"),
+            Optional.of(new Entry.Correction(2, "Mr X said so", Optional.empty())),
+            AnswersToContent.content(
+                EntryKind.FOOTWEAR,
+                answers(
+                    "shoes",
+                    answers("shoe", "Frau Weber's boot", "heel-height-mm", 20),
+                    "note",
+                    "born 1961")),
             List.of(attached(KeptFile.Role.OTHER, "1961-03-12/scan 12.03.1961.txt", "x")));
     assertThatThrownBy(addition::anonymous)
         .isInstanceOfSatisfying(

@@ -79,6 +79,8 @@ class FrozenEntriesTest {
             "K7",
             ProstheticSide.BOTH,
             AmputationLevel.KNEE_DISARTICULATION,
+            Optional.empty(),
+            Optional.empty(),
             mm("82.5"),
             OptionalInt.of(3),
             some("note")),
@@ -91,28 +93,40 @@ class FrozenEntriesTest {
             some("no marks"),
             some("barefoot"),
             mm("20"),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
             some("note")),
         new BenchAlignment(
             List.of(
                 new BenchAlignment.Item(
                     TermOrText.of(BenchItem.SOCKET_FLEXION),
+                    Optional.empty(),
+                    Optional.empty(),
                     mm("5"),
                     exact("7.25"),
                     SettingUnit.DEG,
+                    Optional.empty(),
                     some("instructions"),
                     some("note")),
                 new BenchAlignment.Item(
                     TermOrText.words("pelvis tilt"),
+                    Optional.empty(),
+                    Optional.empty(),
                     mm(""),
                     exact("15"),
                     SettingUnit.NEWTON_METRE,
+                    Optional.empty(),
                     some(""),
                     some("")),
                 new BenchAlignment.Item(
                     new TermOrText<>(Optional.of(BenchItem.HEIGHT), "with the shoe"),
+                    Optional.empty(),
+                    Optional.empty(),
                     mm(""),
                     exact("900"),
                     SettingUnit.MM,
+                    Optional.empty(),
                     some(""),
                     some(""))),
             some("note")),
@@ -120,6 +134,7 @@ class FrozenEntriesTest {
             List.of(
                 new Components.ComponentLimits(
                     "foot",
+                    Optional.empty(),
                     "demo foot",
                     some("D-1"),
                     mm("100"),
@@ -181,13 +196,16 @@ class FrozenEntriesTest {
             some("light redness"),
             some("medium"),
             some("none"),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
             some("note")),
         new ShoeList(
             List.of(
                 new ShoeList.Shoe(
                     "boot", exact("15"), OptionalInt.of(6), Optional.of(true), some("note"))),
             some("note")),
-        new Acceptance("one stand", "walks well", OptionalInt.of(6)),
+        new Acceptance("one stand", "walks well", OptionalInt.of(6), OptionalInt.empty()),
         new OwnSetting("ankle", 3, 2, mm("15"), mm("14"), some("note")),
         new Note("next visit in two weeks"),
         new Erasure("on request", 12));

@@ -127,6 +127,7 @@ public final class Legs {
         above,
         "invented",
         Target.MeantFor.FOOT,
+        Optional.empty(),
         Optional.empty());
   }
 }

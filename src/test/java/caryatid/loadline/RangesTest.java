@@ -57,6 +57,7 @@ class RangesTest {
         above,
         "leaflet",
         Target.MeantFor.FOOT,
+        Optional.empty(),
         Optional.empty());
   }
 

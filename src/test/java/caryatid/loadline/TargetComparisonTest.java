@@ -131,6 +131,7 @@ class TargetComparisonTest {
         10,
         "invented",
         Target.MeantFor.WHOLE_BODY,
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -63,7 +63,8 @@ class RecordNumbersTest {
   }
 
   private RecordReportData story() throws Exception {
-    return new RecordReportData(RecordView.of(record().read()), Map.of(3, Numbered.state()));
+    return new RecordReportData(
+        RecordView.of(record().read()), Map.of(3, Numbered.state()), List.of());
   }
 
   /** Everything that the report says, cell by cell. */
@@ -198,7 +199,7 @@ class RecordNumbersTest {
   @Test
   void entriesAreNamedByTheirOwnNumbers() throws Exception {
     RecordView view = RecordView.of(new DemoRecord(folder).story().read());
-    RecordReportData story = new RecordReportData(view, Map.of(3, Numbered.state()));
+    RecordReportData story = new RecordReportData(view, Map.of(3, Numbered.state()), List.of());
     List<String> said =
         FittingReport.content(story, "caryatid test", ENGLISH, Paper.A4).pages().stream()
             .flatMap(List::stream)
@@ -264,7 +265,7 @@ class RecordNumbersTest {
                 .read());
     List<String> said =
         FittingReport.content(
-                new RecordReportData(view, Map.of()), "caryatid test", ENGLISH, Paper.A4)
+                new RecordReportData(view, Map.of(), List.of()), "caryatid test", ENGLISH, Paper.A4)
             .pages()
             .stream()
             .flatMap(List::stream)

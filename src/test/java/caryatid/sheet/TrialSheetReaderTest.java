@@ -54,6 +54,7 @@ class TrialSheetReaderTest {
                 10,
                 "Instructions, section 5",
                 MeantFor.FOOT,
+                Optional.empty(),
                 Optional.empty()));
   }
 

@@ -7,6 +7,7 @@ import caryatid.demo.Invented;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.recording.model.NamedBytes;
@@ -131,11 +132,10 @@ class FailureTest {
     for (int length : new int[] {0, 1, 5000, 100_000}) {
       Addition stand =
           new Addition(
-              EntryKind.STAND,
               Invented.AT,
               "AB",
               Optional.empty(),
-              Answers.NONE,
+              AnswersToContent.content(EntryKind.STAND, Answers.NONE),
               List.of(new Addition.Attached(KeptFile.Role.RECORDING, breaking(length))));
       assertThat(end(() -> store.add(CODE, stand))).isEqualTo(End.REFUSED);
       assertThat(store.read(CODE).size()).isEqualTo(1);

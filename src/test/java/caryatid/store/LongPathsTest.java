@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.demo.Invented;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.fitting.RecordCode;
 import java.nio.file.Files;
@@ -40,11 +41,10 @@ class LongPathsTest {
     store.start(code, Invented.opening());
     Addition named =
         new Addition(
-            EntryKind.NOTE,
             Invented.AT,
             "AB",
             Optional.empty(),
-            Invented.answers("text", "more"),
+            AnswersToContent.content(EntryKind.NOTE, Invented.answers("text", "more")),
             List.of(Invented.attached(KeptFile.Role.OTHER, "a".repeat(300) + ".csv", "1")));
     store.add(code, named);
     int longest;

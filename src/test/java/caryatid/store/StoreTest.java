@@ -168,7 +168,7 @@ class StoreTest {
     return new Addition(
         addition.at(),
         addition.by(),
-        Optional.of(new Entry.Correction(number, "wrong side")),
+        Optional.of(new Entry.Correction(number, "wrong side", Optional.empty())),
         addition.content(),
         List.of());
   }

@@ -65,7 +65,8 @@ class RecordNotReadTest {
           + " others; it is not to be signed.";
 
   private static byte[] pdf(RecordView view) {
-    return FittingReport.pdf(new RecordReportData(view, Map.of()), "test", ENGLISH, Paper.A4);
+    return FittingReport.pdf(
+        new RecordReportData(view, Map.of(), List.of()), "test", ENGLISH, Paper.A4);
   }
 
   /** Version 0.1.0 showed three current values of one item, and two of another. */

@@ -9,6 +9,7 @@ import caryatid.demo.Invented;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.BadInput;
@@ -31,7 +32,7 @@ class ComparisonTest {
     store.add(CODE, bench(5, Optional.empty()));
     store.add(CODE, Invented.note("steady"));
     store.add(CODE, bench(7, Optional.empty()));
-    store.add(CODE, bench(6, Optional.of(new Entry.Correction(4, "misread"))));
+    store.add(CODE, bench(6, Optional.of(new Entry.Correction(4, "misread", Optional.empty()))));
     FittingRecord record = store.read(CODE);
     assertThat(Comparison.of(record, 2, 3).differences()).isEmpty();
     assertThat(Comparison.of(record, 2, 4).differences()).containsExactly(set(5, 7));
@@ -62,11 +63,12 @@ class ComparisonTest {
   private static Addition bench(int degrees, Optional<Entry.Correction> corrects) {
     Answers item = answers("item", "socket flexion", "set", degrees, "unit", "deg");
     return new Addition(
-        EntryKind.BENCH_ALIGNMENT,
         Invented.AT,
         "AB",
         corrects,
-        Filled.of(EntryKind.BENCH_ALIGNMENT, answers("items", item)),
+        AnswersToContent.content(
+            EntryKind.BENCH_ALIGNMENT,
+            Filled.of(EntryKind.BENCH_ALIGNMENT, answers("items", item))),
         List.of());
   }
 

@@ -23,9 +23,12 @@ class CurrentSettingTest {
       BenchItem what, String recommended, String set, SettingUnit unit, String source) {
     return new BenchAlignment.Item(
         TermOrText.of(what),
+        Optional.empty(),
+        Optional.empty(),
         number(recommended),
         new BigDecimal(set),
         unit,
+        Optional.empty(),
         text(source),
         text(""));
   }

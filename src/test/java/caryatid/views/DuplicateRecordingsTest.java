@@ -10,6 +10,7 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.BadInput;
@@ -69,11 +70,10 @@ class DuplicateRecordingsTest {
     assertThat(store.read(CODE).size()).isEqualTo(2);
     Addition correction =
         new Addition(
-            EntryKind.STAND,
             stand.at(),
             "AB",
-            Optional.of(new Entry.Correction(2, "the wrong plate description")),
-            Answers.NONE,
+            Optional.of(new Entry.Correction(2, "the wrong plate description", Optional.empty())),
+            AnswersToContent.content(EntryKind.STAND, Answers.NONE),
             stand.files());
     Entry corrected = store.add(CODE, correction);
     assertThat(words(DuplicateRecordings.of(store.read(CODE)))).isEmpty();
@@ -97,6 +97,11 @@ class DuplicateRecordingsTest {
     for (String name : recordings) {
       files.add(attached(KeptFile.Role.RECORDING, name, "Time,Fz\n0,700 " + name + "\n"));
     }
-    return new Addition(EntryKind.STAND, Invented.AT, "AB", Optional.empty(), Answers.NONE, files);
+    return new Addition(
+        Invented.AT,
+        "AB",
+        Optional.empty(),
+        AnswersToContent.content(EntryKind.STAND, Answers.NONE),
+        files);
   }
 }

@@ -9,6 +9,7 @@ import caryatid.demo.Invented;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
@@ -65,7 +66,7 @@ class LatestTest {
       throws BadInput, StoreFailure {
     stand("11:00", 20);
     stand("11:30", 30);
-    Entry correction = correct(2, "12:00", new Entry.Correction(2, "misread"));
+    Entry correction = correct(2, "12:00", new Entry.Correction(2, "misread", Optional.empty()));
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(30.0);
     assertThat(said(correction))
         .containsExactly(
@@ -76,7 +77,7 @@ class LatestTest {
     Entry again = correct(5, "12:10", new Entry.Correction(4, "day", Optional.of(at("11:40"))));
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(5.0);
     assertThat(said(again)).isEmpty();
-    correct(6, "12:20", new Entry.Correction(5, "misread"));
+    correct(6, "12:20", new Entry.Correction(5, "misread", Optional.empty()));
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(6.0);
   }
 
@@ -215,11 +216,11 @@ class LatestTest {
     return store.add(
         CODE,
         new Addition(
-            EntryKind.STAND,
             at(time),
             "AB",
             Optional.of(correction),
-            Filled.of(EntryKind.STAND, Invented.found(mm)),
+            AnswersToContent.content(
+                EntryKind.STAND, Filled.of(EntryKind.STAND, Invented.found(mm))),
             List.of()));
   }
 
@@ -231,7 +232,12 @@ class LatestTest {
   private Entry add(EntryKind kind, String time, Answers content) throws BadInput, StoreFailure {
     return store.add(
         CODE,
-        new Addition(kind, at(time), "AB", Optional.empty(), Filled.of(kind, content), List.of()));
+        new Addition(
+            at(time),
+            "AB",
+            Optional.empty(),
+            AnswersToContent.content(kind, Filled.of(kind, content)),
+            List.of()));
   }
 
   private static OffsetDateTime at(String time) {

@@ -8,6 +8,7 @@ import caryatid.demo.Invented;
 import caryatid.entry.EntryKind;
 import caryatid.entry.KeptFile;
 import caryatid.entry.form.Answers;
+import caryatid.entry.form.AnswersToContent;
 import caryatid.fitting.Addition;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
@@ -104,11 +105,10 @@ class NextSheetTest {
     store.add(
         CODE,
         new Addition(
-            EntryKind.STAND,
             Invented.AT,
             "AB",
             Optional.empty(),
-            Answers.NONE,
+            AnswersToContent.content(EntryKind.STAND, Answers.NONE),
             List.of(Invented.attached(KeptFile.Role.SHEET, "visit/first.yaml", sheet))));
     StoredRecord stored = store.open(CODE);
     return NextSheet.of(stored.record(), stored::bytes);

@@ -52,6 +52,8 @@ class StandWarningsTest {
             ProstheticSide.RIGHT,
             level,
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             OptionalInt.empty(),
             Optional.empty()));
   }
@@ -148,8 +150,12 @@ class StandWarningsTest {
   void whatIsAcceptedStaysWithWhoAcceptedItAndWhy() {
     open(AmputationLevel.TRANSFEMORAL);
     stood("boot", "knee centre", "-9");
-    add(new Acceptance("line behind the knee", "locked knee", OptionalInt.of(2)));
-    add(new Acceptance("something else", "no stand named", OptionalInt.empty()));
+    add(
+        new Acceptance(
+            "line behind the knee", "locked knee", OptionalInt.of(2), OptionalInt.empty()));
+    add(
+        new Acceptance(
+            "something else", "no stand named", OptionalInt.empty(), OptionalInt.empty()));
     assertThat(said())
         .hasSize(1)
         .allMatch(

@@ -43,9 +43,4 @@ public record RecordReportData(
     states = Map.copyOf(states);
     photographs = List.copyOf(photographs);
   }
-
-  /** A record without photographs. */
-  public RecordReportData(RecordView view, Map<Integer, AlignmentState> states) {
-    this(view, states, List.of());
-  }
 }

@@ -35,7 +35,8 @@ class SummaryTest {
     LandmarkInPlane at = new LandmarkInPlane(plane, Side.RIGHT, landmark);
     return new Finding(
         new Offset(at, LoadLineOwner.RIGHT_FOOT, LoadLineMethod.VERTICAL, Estimate.exact(mm)),
-        new Target(at, 20, 15, 10, "leaflet", Target.MeantFor.FOOT, Optional.empty()),
+        new Target(
+            at, 20, 15, 10, "leaflet", Target.MeantFor.FOOT, Optional.empty(), Optional.empty()),
         probability,
         true,
         verdict);

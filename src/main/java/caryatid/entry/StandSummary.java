@@ -1,7 +1,6 @@
 package caryatid.entry;
 
-import caryatid.geometry.Plane;
-import caryatid.geometry.Side;
+import caryatid.loadline.AtLandmark;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import java.math.BigDecimal;
@@ -65,7 +64,8 @@ public record StandSummary(
       BigDecimal aboveMm,
       Verdict result,
       String source,
-      Optional<TermOrText<KneeLock>> validFor) {
+      Optional<TermOrText<KneeLock>> validFor)
+      implements AtLandmark {
 
     /**
      * @throws IllegalArgumentException if a number is outside its range
@@ -76,21 +76,6 @@ public record StandSummary(
       Range.OFFSET_MM.require(recommendedMm);
       Range.HEIGHT_MM.require(belowMm);
       Range.HEIGHT_MM.require(aboveMm);
-    }
-
-    /** In which plane. */
-    public Plane plane() {
-      return at.plane();
-    }
-
-    /** The leg. */
-    public Side side() {
-      return at.side();
-    }
-
-    /** The landmark's name. */
-    public String landmark() {
-      return at.landmark();
     }
   }
 

@@ -1,7 +1,5 @@
 package caryatid.loadline;
 
-import caryatid.geometry.Plane;
-import caryatid.geometry.Side;
 import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 
@@ -14,22 +12,8 @@ import caryatid.uncertainty.Estimate;
  * @param mm the offset, mm: positive anterior (sagittal) or lateral on the landmark's side
  *     (frontal)
  */
-public record Offset(LandmarkInPlane at, LoadLineOwner of, LoadLineMethod kind, Estimate mm) {
-  /** In which plane. */
-  public Plane plane() {
-    return at.plane();
-  }
-
-  /** The leg. */
-  public Side side() {
-    return at.side();
-  }
-
-  /** The landmark's name. */
-  public String landmark() {
-    return at.landmark();
-  }
-
+public record Offset(LandmarkInPlane at, LoadLineOwner of, LoadLineMethod kind, Estimate mm)
+    implements AtLandmark {
   /** Whether another stand's or state's offset is of the same line past the same landmark. */
   public boolean isSameAs(Offset other) {
     return at.equals(other.at) && of == other.of && kind == other.kind;

@@ -1,7 +1,5 @@
 package caryatid.loadline;
 
-import caryatid.geometry.Plane;
-import caryatid.geometry.Side;
 import caryatid.remark.Coded;
 import caryatid.standing.LoadLineOwner;
 import java.util.Optional;
@@ -26,7 +24,8 @@ public record Target(
     String source,
     MeantFor line,
     Optional<String> condition,
-    Optional<OffTargetHints> lookAt) {
+    Optional<OffTargetHints> lookAt)
+    implements AtLandmark {
   /** Whose load line a target is meant for. */
   public enum MeantFor implements Coded {
     FOOT("MeantFor.FOOT"),
@@ -57,21 +56,6 @@ public record Target(
     if (source.isBlank()) {
       throw new IllegalArgumentException("a target needs a source");
     }
-  }
-
-  /** In which plane. */
-  public Plane plane() {
-    return at.plane();
-  }
-
-  /** The leg. */
-  public Side side() {
-    return at.side();
-  }
-
-  /** The landmark's name. */
-  public String landmark() {
-    return at.landmark();
   }
 
   /** Whose load line it is meant for, by its leg. */

@@ -4,8 +4,7 @@ import caryatid.entry.Entry;
 import caryatid.entry.KneeLock;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
-import caryatid.geometry.Plane;
-import caryatid.geometry.Side;
+import caryatid.loadline.AtLandmark;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
 import java.time.OffsetDateTime;
@@ -21,7 +20,7 @@ import java.util.Optional;
  * @param at the landmark, and the plane it is seen in
  * @param measured at least one, in order of time
  */
-public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
+public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) implements AtLandmark {
 
   /**
    * What one stand found.
@@ -61,21 +60,6 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) {
 
   public OffsetSeries {
     measured = List.copyOf(measured);
-  }
-
-  /** In which plane. */
-  public Plane plane() {
-    return at.plane();
-  }
-
-  /** The leg. */
-  public Side side() {
-    return at.side();
-  }
-
-  /** The landmark's name. */
-  public String landmark() {
-    return at.landmark();
   }
 
   /** The latest of them in each footwear, in order of time: a result holds for one footwear. */

@@ -1,13 +1,17 @@
 package caryatid.alignment;
 
+import java.util.Optional;
+
 /**
  * Everything that was found in one alignment state. Several states are a list of results.
  *
  * @param method number of the method by which it was found, from 1
  * @param program name and version of the program that made it
  * @param state what was found
+ * @param earlier the states before that it is shown with; no finding depends on them
  */
-public record Result(int method, String program, AlignmentState state) {
+public record Result(
+    int method, String program, AlignmentState state, Optional<EarlierStates> earlier) {
   /**
    * The number of this program's method: raised with every change after which the same files give
    * other numbers or other remarks. What an older method found stands. Method 1 is that of every
@@ -23,5 +27,15 @@ public record Result(int method, String program, AlignmentState state) {
     if (method < 1) {
       throw new IllegalArgumentException("method: " + method);
     }
+  }
+
+  /** A result that is shown with no state before. */
+  public Result(int method, String program, AlignmentState state) {
+    this(method, program, state, Optional.empty());
+  }
+
+  /** The latest state before it, if it is shown with any. */
+  public Optional<EarlierState> before() {
+    return earlier.map(EarlierStates::latest);
   }
 }

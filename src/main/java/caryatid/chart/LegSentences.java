@@ -35,7 +35,7 @@ final class LegSentences {
   private static String landmark(Level level, LandmarkWords names, Wording wording) {
     return wording.fill(
         "Sentences.LANDMARK",
-        Argument.text(names.name(level.landmark().name())),
+        Argument.text(names.name(level.landmark().name(), level.landmark().side())),
         Argument.count(Math.round(level.heightMm())),
         Argument.of(level.halfMm(), Unit.MM));
   }
@@ -46,6 +46,7 @@ final class LegSentences {
     sentences.add(landmark(strip.level(), names, wording));
     strip.offset().ifPresent(o -> sentences.add(offset(o, plane, wording)));
     strip.finding().ifPresent(f -> sentences.add(finding(f, wording)));
+    strip.beforeMm().ifPresent(mm -> sentences.add(before(mm, plane, wording)));
     if (strip.finding().isEmpty()) {
       String why = strip.target().isPresent() ? "Findings.WITHHELD" : "StripWords.NO_TARGET";
       sentences.add(wording.word(why) + ".");
@@ -59,6 +60,13 @@ final class LegSentences {
         Argument.text(new OffsetWords(wording).rounded(plane, offset.mm().value())),
         Argument.text(wording.signed(offset.mm().value(), Unit.MM)),
         Argument.of(offset.mm().expanded(Estimate.COVERAGE), Unit.MM));
+  }
+
+  private static String before(double mm, Plane plane, Wording wording) {
+    return wording.fill(
+        "Sentences.BEFORE",
+        Argument.text(new OffsetWords(wording).rounded(plane, mm)),
+        Argument.text(wording.signed(mm, Unit.MM)));
   }
 
   private static String finding(Finding finding, Wording wording) {

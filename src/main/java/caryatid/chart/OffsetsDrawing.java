@@ -101,7 +101,7 @@ public final class OffsetsDrawing {
         "OffsetsDrawing.TITLE",
         Argument.term(series.plane()),
         Argument.term(series.side()),
-        Argument.text(PrintableText.of(names.name(series.landmark()))));
+        Argument.text(PrintableText.of(names.name(series.landmark(), series.side()))));
   }
 
   private List<Mark> title() {

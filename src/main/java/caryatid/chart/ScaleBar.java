@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.chart.StripDrawing.Symbol;
 import caryatid.chart.leg.LegView;
 import caryatid.chart.mark.Drawing;
@@ -10,11 +11,14 @@ import caryatid.chart.mark.Mark;
 import caryatid.chart.mark.Mark.Stroke;
 import caryatid.chart.mark.Mark.Text;
 import caryatid.chart.mark.PaperPoint;
+import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Symbols;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.remark.Argument;
+import caryatid.remark.TimeText;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -30,11 +34,14 @@ public final class ScaleBar {
   private static final double GAP_MM = 4;
 
   private final Set<Symbol> symbols;
+  private final Optional<EarlierState> before;
   private final Wording wording;
   private final double widthMm;
 
-  private ScaleBar(Set<Symbol> symbols, Wording wording, double widthMm) {
+  private ScaleBar(
+      Set<Symbol> symbols, Optional<EarlierState> before, Wording wording, double widthMm) {
     this.symbols = symbols;
+    this.before = before;
     this.wording = wording;
     this.widthMm = widthMm;
   }
@@ -46,7 +53,7 @@ public final class ScaleBar {
    * @param widthMm width on paper, at least 150 mm
    */
   public static Drawing plan(
-      AlignmentState state, Optional<AlignmentState> before, Wording wording, double widthMm) {
+      AlignmentState state, Optional<EarlierState> before, Wording wording, double widthMm) {
     Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
     for (Side side : state.stands().get(0).trial().side().sides()) {
       for (Plane plane : Plane.values()) {
@@ -56,7 +63,7 @@ public final class ScaleBar {
         }
       }
     }
-    return new ScaleBar(symbols, wording, widthMm).drawing();
+    return new ScaleBar(symbols, before, wording, widthMm).drawing();
   }
 
   private Drawing drawing() {
@@ -87,6 +94,13 @@ public final class ScaleBar {
     return marks;
   }
 
+  private String words(EarlierState state) {
+    return wording.fill(
+        "Key.BEFORE",
+        Argument.text(TimeText.brief(state.at())),
+        Argument.text(PrintableText.of(state.footwear())));
+  }
+
   private List<Mark> key() {
     Legend key = new Legend(0, ROW_MM, widthMm, COLUMNS);
     if (symbols.contains(Symbol.LINE)) {
@@ -96,9 +110,9 @@ public final class ScaleBar {
       key.target(wording.word("Key.TARGET"));
     }
     key.landmark(wording.word("Key.ZERO"));
-    if (symbols.contains(Symbol.BEFORE)) {
-      key.before(wording.word("Key.BEFORE"));
-    }
+    before
+        .filter(state -> symbols.contains(Symbol.BEFORE))
+        .ifPresent(state -> key.before(words(state)));
     if (symbols.contains(Symbol.BREAK)) {
       key.broken(wording.word("Key.BREAK"));
     }

@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.chart.StripLayout.Stack;
 import caryatid.chart.StripLayout.StripRow;
 import caryatid.chart.leg.Leg;
@@ -40,14 +41,14 @@ public final class StripDrawing {
 
   private StripDrawing(
       AlignmentState state,
-      Optional<AlignmentState> before,
+      Optional<EarlierState> before,
       LegView view,
       Wording wording,
       double widthMm) {
     this.leg = Leg.of(state, before, view);
     this.wording = wording;
     this.widthMm = widthMm;
-    this.landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    this.landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
     this.words = new StripWords(leg, landmarks, wording, widthMm - StripLayout.HEAD_MM);
     this.layout = new StripLayout(leg, words, widthMm);
     this.marks = new StripMarks(leg, words, layout.window(), wording, widthMm);
@@ -72,7 +73,7 @@ public final class StripDrawing {
    */
   public static Drawing plan(
       AlignmentState state,
-      Optional<AlignmentState> before,
+      Optional<EarlierState> before,
       Plane plane,
       Side side,
       Wording wording,
@@ -91,7 +92,7 @@ public final class StripDrawing {
   }
 
   static Set<Symbol> symbols(
-      AlignmentState state, Optional<AlignmentState> before, LegView view, double widthMm) {
+      AlignmentState state, Optional<EarlierState> before, LegView view, double widthMm) {
     StripDrawing drawing =
         new StripDrawing(state, before, view, Wording.in(Locale.ENGLISH), widthMm);
     StripWindow window = drawing.layout.window();

@@ -65,14 +65,18 @@ final class StripWords {
     ResultWords words = new ResultWords(wording);
     String whole =
         strip.finding().map(f -> words.result(f) + SEPARATOR + words.distances(f)).orElse(result);
-    String name = landmarks.name(strip.level().landmark().name());
+    String name = name(strip);
     double both =
         Fonts.widthMm(name, Lettering.STRONG) + GAP_MM + Fonts.widthMm(whole, Lettering.STRONG);
     return heading(strip, both <= roomMm ? whole : result);
   }
 
+  private String name(Strip strip) {
+    return landmarks.name(strip.level().landmark().name(), leg.view().side());
+  }
+
   private List<HeadLine> heading(Strip strip, String result) {
-    String name = landmarks.name(strip.level().landmark().name());
+    String name = name(strip);
     boolean strong = strip.target().isPresent();
     List<HeadLine> lines = new ArrayList<>();
     double left = Fonts.widthMm(name, Lettering.STRONG);

@@ -63,10 +63,12 @@ final class CheckCommand implements Callable<Integer> {
       return checkAgain(out);
     }
     Inputs given = trial.inputs();
-    Inputs inputs = keep.completed(given, spec);
+    Inputs ofClinic = keep.completed(given, spec);
+    PrintWriter remarks = json ? spec.commandLine().getErr() : out;
     Wording wording = language.wording();
-    used(given, inputs, wording, json ? spec.commandLine().getErr() : out);
+    used(given, ofClinic, wording, remarks);
     Optional<KeepStand> kept = keep.keep(spec, wording);
+    Inputs inputs = kept.isPresent() ? ofRecord(ofClinic, kept.get(), wording, remarks) : ofClinic;
     SessionCheck session = keep.session(each -> checked(each, kept), spec);
     if (json) {
       return json(inputs, session, kept, wording);
@@ -113,6 +115,18 @@ final class CheckCommand implements Callable<Integer> {
     if (inputs.sheet() != given.sheet()) {
       to.println(wording.word("cli.limitsUsed"));
     }
+  }
+
+  private static Inputs ofRecord(Inputs given, KeepStand kept, Wording wording, PrintWriter to)
+      throws BadInput {
+    Inputs inputs = kept.completed(given);
+    if (inputs.sheet() != given.sheet()) {
+      to.println(wording.word("cli.componentsUsed"));
+    }
+    if (!inputs.earlier().equals(given.earlier())) {
+      to.println(wording.word("cli.earlierUsed"));
+    }
+    return inputs;
   }
 
   private static void remembered(SessionCheck.Answered answered, Wording wording, PrintWriter to) {

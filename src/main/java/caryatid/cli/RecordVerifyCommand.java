@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "verify",
     mixinStandardHelpOptions = true,
-    description = "Checks every byte of records against their sums, and names what is hurt.")
+    description = "Checks every byte of records against their sums, and names what is damaged.")
 final class RecordVerifyCommand extends RecordSubcommand {
   @Parameters(
       paramLabel = "CODE",

@@ -3,6 +3,7 @@ package caryatid.cli;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.standing.Stretch;
+import caryatid.usecase.EarlierInput;
 import caryatid.usecase.Inputs;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -36,6 +37,15 @@ final class TrialOptions {
   private Path description;
 
   @Option(
+      names = "--before",
+      paramLabel = "REPORT",
+      description =
+          "An earlier report (PDF) or result (JSON) of the same leg: its offsets are marked in the"
+              + " drawings. With --record, the record's last stand in the same footwear if left"
+              + " out.")
+  private Path before;
+
+  @Option(
       names = "--from",
       paramLabel = "S",
       description = "Use the recording from this second on, from its first sample.")
@@ -58,7 +68,7 @@ final class TrialOptions {
   /** Whether nothing but one PDF is given: a report to be computed again. */
   boolean isReport() {
     boolean pdf = recordings.size() == 1 && first().toString().endsWith(".pdf");
-    return pdf && sheet == null && description == null;
+    return pdf && sheet == null && description == null && before == null;
   }
 
   /**
@@ -79,7 +89,14 @@ final class TrialOptions {
         description == null
             ? Optional.empty()
             : Optional.of(CaryatidCommand.FILES.read(description));
-    return new Inputs(files, CaryatidCommand.FILES.read(sheet), plate, this::beside, byHand());
+    return new Inputs(files, CaryatidCommand.FILES.read(sheet), plate, this::beside, byHand())
+        .withEarlier(earlier());
+  }
+
+  private Optional<NamedBytes> earlier() throws BadInput {
+    return before == null
+        ? Optional.empty()
+        : Optional.of(EarlierInput.of(CaryatidCommand.FILES.read(before)));
   }
 
   private Optional<NamedBytes> beside(String name) {

@@ -22,6 +22,7 @@ public record Components(List<ComponentLimits> components, Optional<String> note
    * @param side on which leg; empty in a record of one leg
    * @param name what it is called
    * @param serial its serial number
+   * @param ankleAxis whether the foot or the ankle unit has an ankle axis
    * @param bodyMassHighestKg the highest body mass it is for, kg
    * @param mobilityGradeLowest the lowest mobility grade it is for
    * @param mobilityGradeHighest the highest mobility grade it is for
@@ -34,6 +35,7 @@ public record Components(List<ComponentLimits> components, Optional<String> note
       Optional<Side> side,
       String name,
       Optional<String> serial,
+      Optional<Boolean> ankleAxis,
       Optional<BigDecimal> bodyMassHighestKg,
       OptionalInt mobilityGradeLowest,
       OptionalInt mobilityGradeHighest,

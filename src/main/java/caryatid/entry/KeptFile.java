@@ -28,6 +28,8 @@ public record KeptFile(String name, Role is, String original) {
     SHEET("sheet"),
     /** A trial sheet that the stand's own is based on. */
     EARLIER_SHEET("earlier sheet"),
+    /** The states before, as the check was given them. */
+    EARLIER_STATES("earlier states"),
     /** The result for programs. */
     RESULT("result"),
     REPORT("report"),

@@ -4,6 +4,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import caryatid.sheet.AmputationLevel;
+import caryatid.sheet.AnkleAxis;
 import caryatid.sheet.Hands;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.ProstheticSide;
@@ -33,6 +34,17 @@ final class BodySpellings {
           ProstheticSide.values(),
           each ->
               switch (each) {
+                case LEFT -> "left";
+                case RIGHT -> "right";
+                case BOTH -> "both";
+              });
+
+  static final Spellings<AnkleAxis> ANKLE_AXIS =
+      Spellings.of(
+          AnkleAxis.values(),
+          each ->
+              switch (each) {
+                case NONE -> "none";
                 case LEFT -> "left";
                 case RIGHT -> "right";
                 case BOTH -> "both";

@@ -91,6 +91,11 @@ final class JsonObjectReader {
     return located(key).word(words);
   }
 
+  /** Empty where the key is missing. */
+  <E> Optional<E> wordIfThere(String key, Spellings<E> words) {
+    return locatedIfThere(key).map(value -> value.word(words));
+  }
+
   /** The word that says which form of several an object has. */
   String kind(String key, String... kinds) {
     return located(key).oneOf(List.of(kinds));

@@ -76,6 +76,7 @@ public final class ResultJson {
       out.whole(KEY, VERSION)
           .whole("method", result.method())
           .text("program", result.program())
+          .object("earlier", result.earlier(), EarlierStatesJson::writeInside)
           .object("state", result.state(), StateJson::write);
     }
 
@@ -98,7 +99,10 @@ public final class ResultJson {
 
     private static Result readSecond(JsonObjectReader in) {
       return new Result(
-          in.whole("method"), in.text("program"), in.object("state", StateJson::read));
+          in.whole("method"),
+          in.text("program"),
+          in.object("state", StateJson::read),
+          in.objectIfThere("earlier", EarlierStatesJson::readInside));
     }
 
     /** Version 1 knew no method, which was the first, and listed its state. */

@@ -83,11 +83,11 @@ final class StateJson {
         in.number("half-width-then-mm"));
   }
 
-  private static void writeFile(Provenance file, JsonObjectWriter out) throws IOException {
+  static void writeFile(Provenance file, JsonObjectWriter out) throws IOException {
     out.text("name", file.name()).whole("bytes", file.bytes()).text("sha512", file.sha512());
   }
 
-  private static Provenance readFile(JsonObjectReader in) {
+  static Provenance readFile(JsonObjectReader in) {
     return new Provenance(in.text("name"), in.longWhole("bytes"), in.text("sha512"));
   }
 }

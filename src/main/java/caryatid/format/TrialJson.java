@@ -33,6 +33,7 @@ final class TrialJson {
         .object("other-foot", trial.otherFoot(), StanceJson::writeOtherFoot)
         .word("hands", BodySpellings.HANDS, trial.hands())
         .object("knee", trial.knee(), TrialJson::writeKnee)
+        .text("ankle-axis", trial.ankleAxis().map(BodySpellings.ANKLE_AXIS::of))
         .object("footwear", trial.footwear(), TrialJson::writeFootwear)
         .number("stance-width-mm", trial.stanceWidthMm())
         .number("toe-out-rad", trial.toeOutRad())
@@ -58,6 +59,7 @@ final class TrialJson {
         in.objectIfThere("other-foot", StanceJson::readOtherFoot),
         in.word("hands", BodySpellings.HANDS),
         in.objectIfThere("knee", TrialJson::readKnee),
+        in.wordIfThere("ankle-axis", BodySpellings.ANKLE_AXIS),
         in.object("footwear", TrialJson::readFootwear),
         in.numberIfThere("stance-width-mm"),
         in.numberIfThere("toe-out-rad"),

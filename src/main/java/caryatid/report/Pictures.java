@@ -17,7 +17,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The drawings of the legs as files of their own, for pasting. */
 public final class Pictures {
@@ -77,7 +76,7 @@ public final class Pictures {
           double height = StripDrawing.mostMm(state, plane, side, wording, widthMm);
           drawings.put(
               ResultSpellings.side(side) + "-" + ResultSpellings.plane(plane),
-              StripDrawing.plan(state, Optional.empty(), plane, side, wording, widthMm, height));
+              StripDrawing.plan(state, result.before(), plane, side, wording, widthMm, height));
         }
       }
     }

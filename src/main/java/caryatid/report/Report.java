@@ -12,6 +12,7 @@ import caryatid.report.pages.SecondPage;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.PdfFrame;
 import caryatid.report.pdf.PdfFrame.DocumentOrigin;
+import caryatid.report.pdf.Pieces;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
@@ -26,6 +27,12 @@ public final class Report {
    * other words or another arrangement.
    */
   public static final int LAYOUT = 2;
+
+  /** Room that page two's drawings should have beyond their least height, mm. */
+  private static final double DRAWINGS_MM = 15;
+
+  /** Room that page one's strips should keep beyond their least height, mm. */
+  private static final double STRIPS_MM = 5;
 
   private Report() {}
 
@@ -50,7 +57,7 @@ public final class Report {
       Paper paper) {
     OffsetDateTime at = result.state().stands().get(0).trial().at();
     return PdfFrame.pdf(
-        PrintableBlocks.printable(content(result, recordings, wording), wording),
+        PrintableBlocks.printable(content(result, recordings, wording, paper), wording),
         new DocumentOrigin(result.program(), OptionalInt.of(LAYOUT), at),
         attachments,
         wording,
@@ -59,18 +66,32 @@ public final class Report {
 
   /** A result as one self-contained HTML page (UTF-8) of the same content and drawings. */
   public static byte[] html(Result result, List<Recording> recordings, Wording wording) {
-    String page = Html.of(content(result, recordings, wording), wording.locale());
+    String page = Html.of(content(result, recordings, wording, Paper.A4), wording.locale());
     return page.getBytes(StandardCharsets.UTF_8);
   }
 
-  static ReportContent content(Result result, List<Recording> recordings, Wording wording) {
+  static ReportContent content(
+      Result result, List<Recording> recordings, Wording wording, Paper paper) {
     AlignmentState state = result.state();
-    FirstPage first = new FirstPage(state, wording);
+    FirstPage first = new FirstPage(state, result.before(), wording);
     SecondPage second = new SecondPage(result, recordings, LAYOUT, wording);
     List<List<Block>> pages =
-        Stream.of(first.blocks(), second.blocks(), second.further())
+        (notesFirst(first, second, paper)
+                ? Stream.of(first.blocks(true), second.blocks(false), second.further())
+                : Stream.of(first.blocks(false), second.blocks(true), second.further()))
             .filter(blocks -> !blocks.isEmpty())
             .toList();
     return new ReportContent(first.title(), pages);
+  }
+
+  /**
+   * Notes stand on page one if it has more room, or page two has too little on this paper for
+   * drawings that can be read.
+   */
+  private static boolean notesFirst(FirstPage first, SecondPage second, Paper paper) {
+    Pieces pieces = new Pieces(paper);
+    return first.hasMoreRoom()
+        || !pieces.fit(second.blocks(true), DRAWINGS_MM)
+            && pieces.fit(first.blocks(true), STRIPS_MM);
   }
 }

@@ -46,6 +46,18 @@ final class SheetSection {
     }
   }
 
+  /** What the prosthesis is made of. */
+  private record Prosthesis(
+      Optional<KneeSetting> knee, Optional<AnkleAxis> ankleAxis, List<Component> components) {
+    static Prosthesis of(
+        Section root, Optional<ProstheticSide> side, Optional<AmputationLevel> level) {
+      return new Prosthesis(
+          WearerSection.knee(root, level),
+          WearerSection.ankleAxis(root, side),
+          WearerSection.components(root));
+    }
+  }
+
   /** How offsets are judged, and the practitioner's notes. */
   private record Judging(
       AssumedUncertainties doubts,
@@ -92,10 +104,9 @@ final class SheetSection {
     Optional<AmputationLevel> level = root.required("level", LEVEL);
     OptionalDouble mass = number(root, "body-mass-kg", ValueParsers.number(2, 500));
     Posture posture = Posture.of(root, side);
-    Optional<KneeSetting> knee = WearerSection.knee(root, level);
+    Prosthesis prosthesis = Prosthesis.of(root, side, level);
     Optional<Footwear> footwear = footwear(root, earlier);
     FeetPlacement feet = FeetPlacement.of(root);
-    List<Component> components = WearerSection.components(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
     Judging judging = Judging.of(root);
@@ -111,12 +122,13 @@ final class SheetSection {
                 posture.stance().orElseThrow(),
                 posture.otherFoot(),
                 posture.hands().orElseThrow(),
-                knee,
+                prosthesis.knee(),
+                prosthesis.ankleAxis(),
                 footwear.orElseThrow(),
                 feet.widthMm(),
                 feet.toeOutRad(),
                 feet.minutesWalked(),
-                components,
+                prosthesis.components(),
                 measured.landmarks(),
                 measured.targets(),
                 judging.doubts(),

@@ -1,8 +1,10 @@
 package caryatid.sheet;
 
+import caryatid.geometry.Side;
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.GeometryLimits;
+import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Target;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
@@ -22,6 +24,7 @@ import java.util.OptionalDouble;
  * @param otherFoot what was under the other foot; empty for one plate per foot and for both on one
  * @param hands what the hands did
  * @param knee the prosthetic knee's setting; empty where there is none
+ * @param ankleAxis which prosthetic ankles have an axis; empty if the sheet does not say
  * @param footwear what was worn
  * @param stanceWidthMm distance between the heels' midlines, mm
  * @param toeOutRad mean outward turn of the feet, rad
@@ -46,6 +49,7 @@ public record TrialSheet(
     Optional<OtherFoot> otherFoot,
     Hands hands,
     Optional<KneeSetting> knee,
+    Optional<AnkleAxis> ankleAxis,
     Footwear footwear,
     OptionalDouble stanceWidthMm,
     OptionalDouble toeOutRad,
@@ -79,6 +83,28 @@ public record TrialSheet(
     landmarks = List.copyOf(landmarks);
     targets = List.copyOf(targets);
     asMeant = List.copyOf(asMeant);
+  }
+
+  /**
+   * Whether the ankle of a leg has an axis: the wearer's own, one that the sheet states, or one
+   * that it marks beside a foot reference point.
+   */
+  public boolean hasAnkleAxis(Side leg) {
+    return level == AmputationLevel.PARTIAL_FOOT
+        || ankleAxis.filter(axis -> axis.legs().contains(leg)).isPresent()
+        || isMarked(LandmarkKind.ANKLE_AXIS, leg)
+            && isMarked(LandmarkKind.FOOT_REFERENCE_POINT, leg);
+  }
+
+  /** Whether an ankle axis is marked although nothing says that the ankle has one. */
+  public boolean leavesAnkleAxisOpen() {
+    return ankleAxis.isEmpty()
+        && side.sides().stream()
+            .anyMatch(leg -> isMarked(LandmarkKind.ANKLE_AXIS, leg) && !hasAnkleAxis(leg));
+  }
+
+  private boolean isMarked(LandmarkKind kind, Side leg) {
+    return landmarks.stream().anyMatch(l -> l.kind() == kind && l.side() == leg);
   }
 
   /** What it says is meant although a component's maker states another limit. */

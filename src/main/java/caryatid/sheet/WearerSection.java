@@ -3,13 +3,46 @@ package caryatid.sheet;
 import caryatid.loadline.LandmarkKind;
 import caryatid.remark.Argument;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
 /** Reads the sections of a trial sheet about the prosthesis, the shoe and the notes. */
 final class WearerSection {
+  private static final ValueParser<Function<ProstheticSide, AnkleAxis>> ANKLE_AXIS =
+      ValueParsers.choice(ankleAxes());
+
   private WearerSection() {}
+
+  private static Map<String, Function<ProstheticSide, AnkleAxis>> ankleAxes() {
+    Map<String, Function<ProstheticSide, AnkleAxis>> words = new LinkedHashMap<>();
+    words.put("yes", side -> AnkleAxis.of(Set.copyOf(side.sides())));
+    words.put("no", side -> AnkleAxis.NONE);
+    words.put("left", side -> AnkleAxis.LEFT);
+    words.put("right", side -> AnkleAxis.RIGHT);
+    return words;
+  }
+
+  /** Which prosthetic ankles have an axis; {@code yes} speaks of every prosthesis. */
+  static Optional<AnkleAxis> ankleAxis(Section root, Optional<ProstheticSide> side) {
+    Optional<AnkleAxis> stated =
+        root.optional("ankle-axis", ANKLE_AXIS)
+            .flatMap(axis -> side.map(prosthetic -> axis.apply(prosthetic)));
+    stated.map(AnkleAxis::legs).orElse(List.of()).stream()
+        .filter(leg -> !side.orElseThrow().sides().contains(leg))
+        .forEach(
+            leg ->
+                root.refuse(
+                    root.place("ankle-axis"),
+                    SheetProblem.ANKLE_WITHOUT_PROSTHESIS,
+                    Argument.term(leg)));
+    return stated;
+  }
 
   /** Required where the prosthesis has a knee, refused elsewhere. */
   static Optional<KneeSetting> knee(Section root, Optional<AmputationLevel> level) {

@@ -1,6 +1,7 @@
 package caryatid.usecase;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierStates;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateAnalysis;
@@ -22,6 +23,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -116,11 +118,12 @@ public final class Check {
       stands.add(stand(setting, recording, file.name()));
     }
     DuplicateInputCheck.check(inputs, recordings, beside.used());
+    Optional<EarlierStates> earlier = EarlierInput.read(inputs, setting.trial());
     AlignmentState state = StateAnalysis.of(stands, setting.doubts());
     List<Question> asked = new ArrayList<>(StateQuestions.of(state, setting.platesApartMm()));
     asked.addAll(days(inputs, setting.trial()));
     return new Checked(
-        new Result(Result.METHOD, Program.NAME, state), recordings, beside.used(), asked);
+        new Result(Result.METHOD, Program.NAME, state, earlier), recordings, beside.used(), asked);
   }
 
   private static List<Question> days(Inputs inputs, TrialSheet trial) throws BadInput {

@@ -40,6 +40,9 @@ final class CheckPdf {
     for (NamedBytes sheet : checked.earlierSheets()) {
       files.add(attached(AttachmentRole.OTHER_SHEET, sheet));
     }
+    if (inputs.earlier().isPresent()) {
+      files.add(attached(AttachmentRole.EARLIER_STATES, inputs.earlier().get()));
+    }
     files.add(
         new AttachedFile(
             AttachmentRole.RESULT, ResultJson.FILE_NAME, ResultJson.write(checked.result())));

@@ -12,7 +12,13 @@ enum CheckProblem implements Topic {
   /** Arguments: the file name that the remembered description had. */
   ANOTHER_PLATE("CheckProblem.ANOTHER_PLATE"),
   /** The sheet is of a time to come. Arguments: its time, the time now. */
-  AT_AHEAD("CheckProblem.AT_AHEAD");
+  AT_AHEAD("CheckProblem.AT_AHEAD"),
+  /** An earlier state of another wearer. Arguments: its wearer, the sheet's. */
+  EARLIER_OTHER_WEARER("CheckProblem.EARLIER_OTHER_WEARER"),
+  /** An earlier state that is not before the sheet. Arguments: its time, the sheet's. */
+  EARLIER_NOT_BEFORE("CheckProblem.EARLIER_NOT_BEFORE"),
+  /** An earlier state that tells nothing of the sheet's leg. Argument: the leg. */
+  EARLIER_OTHER_LEG("CheckProblem.EARLIER_OTHER_LEG");
 
   private final String code;
 

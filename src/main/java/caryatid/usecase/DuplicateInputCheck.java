@@ -50,7 +50,8 @@ final class DuplicateInputCheck {
             inputs.recordings().stream(),
             Stream.of(inputs.sheet()),
             inputs.description().stream(),
-            earlierSheets.stream())
+            earlierSheets.stream(),
+            inputs.earlier().stream())
         .flatMap(files -> files);
   }
 }

@@ -16,13 +16,15 @@ import java.util.function.Function;
  * @param description the plate description, where the file needs one
  * @param beside finds the earlier sheet that a sheet is {@code based-on}, by the name it gives
  * @param byHand the stretch to use, where the user set it
+ * @param earlier the states before that the result is shown with
  */
 public record Inputs(
     List<NamedBytes> recordings,
     NamedBytes sheet,
     Optional<NamedBytes> description,
     Function<String, Optional<NamedBytes>> beside,
-    Optional<Stretch> byHand) {
+    Optional<Stretch> byHand,
+    Optional<NamedBytes> earlier) {
   /**
    * @throws IllegalArgumentException if there is no recording
    */
@@ -33,14 +35,38 @@ public record Inputs(
     recordings = List.copyOf(recordings);
   }
 
+  /** Inputs without a state before. */
+  public Inputs(
+      List<NamedBytes> recordings,
+      NamedBytes sheet,
+      Optional<NamedBytes> description,
+      Function<String, Optional<NamedBytes>> beside,
+      Optional<Stretch> byHand) {
+    this(recordings, sheet, description, beside, byHand, Optional.empty());
+  }
+
+  /** The same with another sheet under the same name. */
+  Inputs withSheet(byte[] yaml) {
+    NamedBytes other = NamedBytes.of(sheet.name(), yaml);
+    return new Inputs(recordings, other, description, beside, byHand, earlier);
+  }
+
+  /** The same with a plate description. */
+  Inputs withDescription(Optional<NamedBytes> other) {
+    return new Inputs(recordings, sheet, other, beside, byHand, earlier);
+  }
+
+  /** The same with states before. */
+  public Inputs withEarlier(Optional<NamedBytes> states) {
+    return new Inputs(recordings, sheet, description, beside, byHand, states);
+  }
+
   /**
    * The same with answers in the sheet.
    *
    * @throws BadInput if the sheet cannot be read
    */
   public Inputs answered(List<String> answers) throws BadInput {
-    byte[] answered = SheetAnswers.with(sheet.readAll(), answers);
-    return new Inputs(
-        recordings, NamedBytes.of(sheet.name(), answered), description, beside, byHand);
+    return withSheet(SheetAnswers.with(sheet.readAll(), answers));
   }
 }

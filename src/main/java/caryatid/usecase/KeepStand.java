@@ -92,6 +92,17 @@ public final class KeepStand {
   }
 
   /**
+   * The inputs with what the record knows and they do not say: components and whether the ankle has
+   * an axis in the sheet that is kept, and the last state in the same footwear as the state before.
+   *
+   * @throws BadInput if the sheet or the record cannot be read
+   */
+  public Inputs completed(Inputs inputs) throws BadInput {
+    StoredRecord stored = records.store().open(code);
+    return new RecordInputs(stored, corrected()).complete(inputs);
+  }
+
+  /**
    * Checks a stand, and refuses one that could not be kept, before anything is written.
    *
    * @throws BadInput if an input cannot be used, the stand is of another prosthesis, does not go
@@ -137,6 +148,7 @@ public final class KeepStand {
     inputs.description().ifPresent(d -> files.add(new Attached(Role.DESCRIPTION, d)));
     files.add(new Attached(Role.SHEET, inputs.sheet()));
     checked.earlierSheets().forEach(s -> files.add(new Attached(Role.EARLIER_SHEET, s)));
+    inputs.earlier().ifPresent(e -> files.add(new Attached(Role.EARLIER_STATES, e)));
     files.add(
         new Attached(
             Role.RESULT, NamedBytes.of(ResultJson.FILE_NAME, ResultJson.write(checked.result()))));

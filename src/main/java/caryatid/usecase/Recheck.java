@@ -66,7 +66,7 @@ public final class Recheck {
 
   /** What differs in what was found, whatever program found it and by what method. */
   private static List<ResultDifference> differences(Result kept, Result now) {
-    Result comparable = new Result(kept.method(), kept.program(), now.state());
+    Result comparable = new Result(kept.method(), kept.program(), now.state(), now.earlier());
     return ResultDifference.between(ResultJson.write(kept), ResultJson.write(comparable));
   }
 

@@ -61,12 +61,6 @@ public final class RememberedLimits {
     }
     NamedBytes sheet = inputs.sheet();
     TrialSheet trial = TrialSheetReader.read(sheet, new EarlierSheetFinder(inputs.beside()));
-    byte[] limited = ClinicLimits.into(sheet.readAll(), trial.limits(), of(records));
-    return new Inputs(
-        inputs.recordings(),
-        NamedBytes.of(sheet.name(), limited),
-        inputs.description(),
-        inputs.beside(),
-        inputs.byHand());
+    return inputs.withSheet(ClinicLimits.into(sheet.readAll(), trial.limits(), of(records)));
   }
 }

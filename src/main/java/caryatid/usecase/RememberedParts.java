@@ -88,6 +88,7 @@ public final class RememberedParts {
         Optional.empty(),
         part.name(),
         Optional.empty(),
+        part.ankleAxis(),
         part.bodyMassHighestKg(),
         part.mobilityGradeLowest(),
         part.mobilityGradeHighest(),
@@ -200,6 +201,9 @@ public final class RememberedParts {
   }
 
   private static InputValue input(Answers.Value value, Place place) {
+    if (value instanceof Answers.Value.YesNo answer) {
+      return single(answer.yes() ? "yes" : "no", place);
+    }
     String text =
         value instanceof Answers.Value.Amount amount
             ? amount.number().toPlainString()

@@ -84,7 +84,7 @@ public final class RememberedPlates {
                 plate ->
                     NamedBytes.of(
                         plate.name(), plate.description().getBytes(StandardCharsets.UTF_8)));
-    return new Inputs(inputs.recordings(), inputs.sheet(), known, inputs.beside(), inputs.byHand());
+    return inputs.withDescription(known);
   }
 
   private static List<String> columns(NamedBytes export) {

@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.alignment.EarlierStates;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.format.ResultDifference;
@@ -37,7 +38,8 @@ final class ReportInputs {
         bytes(only(AttachmentRole.TRIAL_SHEET)),
         all(AttachmentRole.PLATE_DESCRIPTION).findFirst(),
         beside(),
-        byHand(kept));
+        byHand(kept),
+        all(AttachmentRole.EARLIER_STATES).findFirst());
   }
 
   /**
@@ -87,6 +89,11 @@ final class ReportInputs {
         "description",
         stands.get(0).description().stream().toList(),
         AttachmentRole.PLATE_DESCRIPTION,
+        found);
+    compare(
+        "earlier",
+        kept.earlier().map(EarlierStates::file).stream().toList(),
+        AttachmentRole.EARLIER_STATES,
         found);
     return found;
   }

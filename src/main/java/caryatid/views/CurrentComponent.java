@@ -46,6 +46,18 @@ public record CurrentComponent(ComponentLimits limits, int entry) {
     return parts.values().stream().flatMap(List::stream).toList();
   }
 
+  /**
+   * Whether the ankle of a leg has an axis, as far as the components that are fitted now say: one
+   * that has it counts before others that have none.
+   */
+  public static Optional<Boolean> statedAnkleAxis(List<Entry> valid, Side leg) {
+    return of(valid).stream()
+        .map(CurrentComponent::limits)
+        .filter(limits -> limits.side().filter(side -> side != leg).isEmpty())
+        .flatMap(limits -> limits.ankleAxis().stream())
+        .reduce(Boolean::logicalOr);
+  }
+
   private static LimitedPart part(ComponentLimits component, boolean oneLeg) {
     Optional<Side> side = oneLeg ? Optional.empty() : component.side();
     return new LimitedPart(TermOrText.fold(component.what()), side);

@@ -19,7 +19,7 @@ public final class LeadLine {
   private LeadLine(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    this.names = new LandmarkWords(wording, state.stands().get(0).trial());
   }
 
   /** What to do next; empty if a sentence about safety says it. */
@@ -63,7 +63,7 @@ public final class LeadLine {
   }
 
   private String where(Finding finding) {
-    String name = names.name(finding.target().landmark());
+    String name = names.name(finding.target().landmark(), finding.target().side());
     return name + " (" + wording.word(finding.target().plane()) + side(finding) + ")";
   }
 

@@ -156,6 +156,7 @@ public final class RecordText {
       case DESCRIPTION -> "Role.DESCRIPTION";
       case SHEET -> "Role.SHEET";
       case EARLIER_SHEET -> "Role.EARLIER_SHEET";
+      case EARLIER_STATES -> "Role.EARLIER_STATES";
       case RESULT -> "Role.RESULT";
       case REPORT -> "Role.REPORT";
       case PHOTOGRAPH -> "Role.PHOTOGRAPH";
@@ -174,7 +175,7 @@ public final class RecordText {
           "Record.series",
           wording.word(series.plane()),
           wording.word(series.side()),
-          landmarks.name(series.landmark()));
+          landmarks.name(series.landmark(), series.side()));
       series.measured().forEach(this::measured);
     }
     boolean tooClose =

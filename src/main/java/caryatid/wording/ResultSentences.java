@@ -35,7 +35,7 @@ public final class ResultSentences {
   /** What is unsafe, in words; empty where nothing is. */
   public static List<String> unsafe(Result result, Wording wording) {
     AlignmentState state = result.state();
-    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
     return GroupedRemark.of(state).stream()
         .filter(said -> said.remark().topic().weight() == Weight.SAFETY)
         .map(landmarks::say)
@@ -45,7 +45,7 @@ public final class ResultSentences {
   /** What would help most if the measurement cannot decide a tolerance; empty if it can. */
   public static List<String> help(Result result, Wording wording) {
     AlignmentState state = result.state();
-    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
     return GroupedRemark.of(state).stream()
         .filter(said -> said.remark().topic() == StateRemark.TOLERANCE_TOO_NARROW)
         .map(landmarks::say)
@@ -56,8 +56,7 @@ public final class ResultSentences {
   public static List<InWords> findings(Result result, Wording wording) {
     AlignmentState state = result.state();
     ResultSentences sentences =
-        new ResultSentences(
-            wording, new LandmarkWords(wording, state.stands().get(0).trial().level()));
+        new ResultSentences(wording, new LandmarkWords(wording, state.stands().get(0).trial()));
     List<InWords> said = new ArrayList<>();
     state.findings().forEach(finding -> said.add(sentences.said(finding)));
     return said;
@@ -70,7 +69,7 @@ public final class ResultSentences {
     String sentence =
         wording.fill(
             "ResultSentences.FINDING",
-            Argument.text(landmarks.name(finding.offset().landmark())),
+            Argument.text(landmarks.name(finding.offset().landmark(), finding.offset().side())),
             Argument.text(offsets.rounded(plane, mm)),
             Argument.text(span(finding, mm - expandedMm, mm + expandedMm)),
             Argument.text(offsets.rounded(plane, finding.target().recommendedMm())),

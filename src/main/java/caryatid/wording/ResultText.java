@@ -51,7 +51,7 @@ public final class ResultText {
   }
 
   private void state(AlignmentState state) {
-    landmarks = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
     List<GroupedRemark> said = GroupedRemark.of(state);
     said.stream().filter(ResultText::isWarning).forEach(this::remark);
     head(state.stands().get(0).trial());
@@ -61,6 +61,7 @@ public final class ResultText {
     untargeted(state).forEach(this::offset);
     state.withheld().forEach(this::withheld);
     tooClose(state);
+    LandmarkWords.open(state.stands().get(0).trial(), wording).ifPresent(lines::add);
     if (!said.isEmpty()) {
       lines.add("");
     }
@@ -138,7 +139,7 @@ public final class ResultText {
     say(
         "ResultText.finding",
         wording.word(finding.offset().plane()),
-        landmarks.name(finding.offset().landmark()),
+        landmarks.name(finding.offset().landmark(), finding.offset().side()),
         wording.word(finding.offset().of()),
         offsets.offset(finding.offset()),
         wording.signed(finding.offset().mm().value(), Unit.MM),
@@ -160,7 +161,7 @@ public final class ResultText {
     say(
         "ResultText.withheld",
         wording.word(withheld.target().plane()),
-        landmarks.name(withheld.target().landmark()),
+        landmarks.name(withheld.target().landmark(), withheld.target().side()),
         landmarks.say(withheld.reason()));
   }
 
@@ -168,7 +169,7 @@ public final class ResultText {
     say(
         "ResultText.offset",
         wording.word(offset.plane()),
-        landmarks.name(offset.landmark()),
+        landmarks.name(offset.landmark(), offset.side()),
         wording.word(offset.of()),
         offsets.offset(offset),
         wording.signed(offset.mm().value(), Unit.MM),

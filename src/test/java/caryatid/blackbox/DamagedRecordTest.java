@@ -9,7 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the commands say of a record that is hurt. */
+/** What the commands say of a record that is damaged. */
 class DamagedRecordTest {
   @TempDir private Path folder;
   private Clinic clinic;

@@ -29,10 +29,10 @@ class RefusalsInFourLanguagesTest {
       delimiter = '|',
       textBlock =
           """
-          en | line 17, column 1: unknown key `landmark`; did you mean `landmarks`?
-          de | Zeile 17, Spalte 1: Unbekannter Schlüssel `landmark`; ist `landmarks` gemeint?
-          fr | ligne 17, colonne 1: clé inconnue `landmark` ; est-ce `landmarks` ?
-          es | línea 17, columna 1: clave desconocida `landmark`; ¿se quería `landmarks`?
+          en | line 18, column 1: unknown key `landmark`; did you mean `landmarks`?
+          de | Zeile 18, Spalte 1: Unbekannter Schlüssel `landmark`; ist `landmarks` gemeint?
+          fr | ligne 18, colonne 1: clé inconnue `landmark` ; est-ce `landmarks` ?
+          es | línea 18, columna 1: clave desconocida `landmark`; ¿se quería `landmarks`?
           """)
   void aSheet(String language, String complaint) throws IOException {
     folder.sheet("landmarks:", "landmark:");

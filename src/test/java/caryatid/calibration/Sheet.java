@@ -50,6 +50,7 @@ final class Sheet {
             : Optional.empty(),
         Hands.FREE,
         Optional.empty(),
+        Optional.empty(),
         new Footwear("barefoot", 0),
         OptionalDouble.empty(),
         OptionalDouble.empty(),

@@ -1,6 +1,7 @@
 package caryatid.chart;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.chart.mark.Drawing;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -13,6 +14,10 @@ public final class Strips {
   public static final double WIDTH_MM = 186;
 
   private Strips() {}
+
+  private static EarlierState inShort(AlignmentState state) {
+    return EarlierState.of(state, "0".repeat(128));
+  }
 
   /**
    * @param share of the way from the least height to the largest, 0 to 1
@@ -27,6 +32,7 @@ public final class Strips {
     double least = StripDrawing.leastMm(state, plane, side, wording, WIDTH_MM);
     double most = StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM);
     double height = least + share * (most - least);
-    return StripDrawing.plan(state, before, plane, side, wording, WIDTH_MM, height);
+    return StripDrawing.plan(
+        state, before.map(Strips::inShort), plane, side, wording, WIDTH_MM, height);
   }
 }

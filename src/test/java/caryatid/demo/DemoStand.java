@@ -15,6 +15,7 @@ import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Offset;
 import caryatid.recording.model.Provenance;
 import caryatid.remark.Remark;
+import caryatid.sheet.AnkleAxis;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;
 import caryatid.sheet.Hands;
@@ -41,6 +42,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** One invented stand, put together by arithmetic from where the line and the landmarks are. */
 final class DemoStand {
@@ -205,6 +207,7 @@ final class DemoStand {
         Optional.of(new OtherFoot(OtherFoot.Ground.BLOCK, 0)),
         Hands.FREE,
         knee ? Optional.of(new KneeSetting(false, Optional.of("standing"))) : Optional.empty(),
+        Optional.of(AnkleAxis.of(Set.copyOf(demo.sides.sides()))),
         new Footwear(demo.shoe, 10),
         OptionalDouble.of(160),
         OptionalDouble.of(Math.toRadians(6)),

@@ -14,6 +14,7 @@ import caryatid.loadline.MomentEffect;
 import caryatid.loadline.Target;
 import caryatid.recording.model.Provenance;
 import caryatid.sheet.AmputationLevel;
+import caryatid.sheet.AnkleAxis;
 import caryatid.sheet.Component;
 import caryatid.sheet.Footwear;
 import caryatid.sheet.Hands;
@@ -190,6 +191,7 @@ final class NumberedStand {
         Optional.of(new OtherFoot(OtherFoot.Ground.BLOCK, -2.2)),
         Hands.FREE,
         Optional.of(new KneeSetting(false, Optional.of("standing"))),
+        Optional.of(AnkleAxis.RIGHT),
         new Footwear("walking shoe", 14.5),
         OptionalDouble.of(172.3),
         OptionalDouble.of(Math.toRadians(6.4)),

@@ -69,6 +69,7 @@ class RangeTest {
         "demo foot",
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         OptionalInt.of(lowest),
         OptionalInt.of(highest),
         Optional.empty(),

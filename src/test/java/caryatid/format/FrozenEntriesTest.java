@@ -137,6 +137,7 @@ class FrozenEntriesTest {
                     Optional.empty(),
                     "demo foot",
                     some("D-1"),
+                    Optional.empty(),
                     mm("100"),
                     OptionalInt.of(2),
                     OptionalInt.of(4),

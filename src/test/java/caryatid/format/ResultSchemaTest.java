@@ -35,6 +35,7 @@ class ResultSchemaTest {
           BodySpellings.PLANE,
           BodySpellings.SIDE,
           BodySpellings.PROSTHETIC_SIDE,
+          BodySpellings.ANKLE_AXIS,
           BodySpellings.LEVEL,
           BodySpellings.LANDMARK,
           BodySpellings.HANDS,

@@ -3,6 +3,7 @@ package caryatid.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.alignment.Stand;
 import caryatid.chart.PathDrawing;
 import caryatid.chart.StripDrawing;
@@ -71,7 +72,7 @@ class ApprovedPicturesTest {
     Wording english = Wording.in(Locale.ENGLISH);
     return StripDrawing.plan(
         state,
-        before.map(earlier -> earlier.state(0)),
+        before.map(earlier -> EarlierState.of(earlier.state(0), "0".repeat(128))),
         plane,
         demo.side(),
         english,

@@ -2,7 +2,6 @@ package caryatid.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.alignment.Result;
 import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.demo.Demo;
@@ -25,6 +24,7 @@ import caryatid.wording.Wording;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -95,7 +95,7 @@ class PagesTest {
                 Remark.of(
                     StandRemark.SHORT_STRETCH, Argument.of(12, Unit.S), Argument.of(25, Unit.S)));
     Wording english = Wording.in(Locale.ENGLISH);
-    List<List<Block>> pages = Report.content(demo.result(), List.of(), english).pages();
+    List<List<Block>> pages = Report.content(demo.result(), List.of(), english, Paper.A4).pages();
     for (StandRemark topic : List.of(StandRemark.SHARE_UNKNOWN, StandRemark.SHORT_STRETCH)) {
       int page = topic.weight() == caryatid.remark.Weight.NOTE ? 1 : 0;
       String start = english.word(topic.code()).substring(0, 5);
@@ -108,7 +108,7 @@ class PagesTest {
   void allCautionsAreSaid() {
     Wording english = Wording.in(Locale.ENGLISH);
     String second =
-        Report.content(Demo.transtibial(Side.RIGHT).result(), List.of(), english)
+        Report.content(Demo.transtibial(Side.RIGHT).result(), List.of(), english, Paper.A4)
             .pages()
             .get(1)
             .toString();
@@ -131,8 +131,9 @@ class PagesTest {
   @ValueSource(strings = {"en", "de", "fr", "es"})
   void noHeadingOfATableIsBrokenInsideAWord(String language) {
     Wording wording = Wording.in(Locale.forLanguageTag(language));
-    Result result = Demo.transtibial(Side.RIGHT).result();
-    Report.content(result, List.of(), wording).pages().stream()
+    Stream.of(Demo.transtibial(Side.RIGHT), Worst.stand())
+        .map(Demo::result)
+        .flatMap(result -> Report.content(result, List.of(), wording, Paper.A4).pages().stream())
         .flatMap(List::stream)
         .filter(Table.class::isInstance)
         .map(Table.class::cast)

@@ -50,8 +50,8 @@ class BadSheetTest {
                 + " 'up'. Write one of these words.",
             "sheet.yaml line 22, column 1: unknown key `color`. Keys that can stand here:"
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
-                + " other-foot, hands, knee, footwear, stance-width-mm, toe-out-deg,"
-                + " minutes-walked, components, landmarks, targets, confirmed, doubts,"
+                + " other-foot, hands, knee, ankle-axis, components, footwear, stance-width-mm,"
+                + " toe-out-deg, minutes-walked, landmarks, targets, confirmed, doubts,"
                 + " decision-rule, limits, as-meant, notes.");
   }
 

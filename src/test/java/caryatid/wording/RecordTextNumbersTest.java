@@ -162,7 +162,7 @@ class RecordTextNumbersTest {
         "   9  2026-03-04 09:40 +01:00  AB  wearer's own setting|      what: ankle"
             + "|      attempts: 7|      succeeded: 5|      heel height wanted: 17.5 mm"
             + "|      heel height set: 16.25 mm",
-        "|Offsets from stand to stand|  sagittal, right, ankle axis"
+        "|Offsets from stand to stand|  sagittal, right, foot reference point"
             + "|    entry 6: +47.3 ± 12.5 mm; recommended +44.0 (+37.0 to +55.0):"
             + " ○ undecided: 8 mm to spare"
             + "|  sagittal, right, knee centre"

@@ -94,11 +94,11 @@ class ResultWordsTest {
   @Test
   void aLineThatMeetsTheToleranceSaysWhatItHasToSpare() {
     assertThat(distances("en", Plane.SAGITTAL, 12, Verdict.WITHIN))
-        .isEqualTo("load line 3 mm posterior of the recommendation, 7 mm to spare");
+        .isEqualTo("load line 3 mm posterior to the recommendation, 7 mm to spare");
     assertThat(distances("en", Plane.FRONTAL, 15.4, Verdict.WITHIN))
         .isEqualTo("load line at the recommendation, 10 mm to spare");
     assertThat(distances("en", Plane.FRONTAL, 6, Verdict.INSIDE_TOO_CLOSE))
-        .isEqualTo("load line 9 mm medial of the recommendation");
+        .isEqualTo("load line 9 mm medial to the recommendation");
   }
 
   @Test

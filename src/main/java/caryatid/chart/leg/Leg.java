@@ -1,6 +1,7 @@
 package caryatid.chart.leg;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.loadline.Coordinate;
@@ -35,7 +36,7 @@ public record Leg(
    *
    * @param acrossMm where it lies across the view, mm
    * @param halfMm half-width of its own 95 % interval, mm
-   * @param before its offset in the state before
+   * @param beforeMm the same load line's offset in the state before, mm
    * @param findings one for each target that could be compared, the first one first
    * @param withheld targets without a finding
    */
@@ -44,7 +45,7 @@ public record Leg(
       double acrossMm,
       double halfMm,
       Optional<Offset> offset,
-      Optional<Offset> before,
+      OptionalDouble beforeMm,
       List<Finding> findings,
       List<Target> withheld) {
     public Level {
@@ -69,7 +70,7 @@ public record Leg(
   /**
    * @param before the state before, to be compared
    */
-  public static Leg of(AlignmentState state, Optional<AlignmentState> before, LegView view) {
+  public static Leg of(AlignmentState state, Optional<EarlierState> before, LegView view) {
     Stand stand = state.stands().get(0);
     List<Level> levels =
         stand.landmarks().stream()
@@ -82,15 +83,15 @@ public record Leg(
 
   private static OptionalDouble beforeMm(List<Level> levels, LegView view) {
     return levels.stream()
-        .filter(level -> level.before().isPresent())
+        .filter(level -> level.beforeMm().isPresent())
         .reduce((higher, lower) -> lower)
-        .map(l -> l.acrossMm() + view.sign() * l.before().orElseThrow().mm().value())
+        .map(l -> l.acrossMm() + view.sign() * l.beforeMm().orElseThrow())
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
   }
 
   private static Level level(
-      Landmark landmark, AlignmentState state, Optional<AlignmentState> before, LegView view) {
+      Landmark landmark, AlignmentState state, Optional<EarlierState> before, LegView view) {
     Coordinate at = landmark.in(view.plane()).orElseThrow();
     LandmarkInPlane seen = landmark.at(view.plane());
     List<Finding> findings =
@@ -100,12 +101,16 @@ public record Leg(
             .map(UnjudgedTarget::target)
             .filter(t -> t.at().equals(seen))
             .toList();
+    Optional<Offset> offset =
+        findings.stream().map(Finding::offset).findFirst().or(() -> offset(seen, state));
     return new Level(
         landmark,
         view.across(at.mm()),
         new Estimate(at.mm(), at.doubts()).expanded(Estimate.COVERAGE),
-        findings.stream().map(Finding::offset).findFirst().or(() -> offset(seen, state)),
-        before.flatMap(earlier -> offset(seen, earlier)),
+        offset,
+        offset.isPresent() && before.isPresent()
+            ? before.get().meanMm(seen, offset.get().of())
+            : OptionalDouble.empty(),
         findings,
         withheld);
   }

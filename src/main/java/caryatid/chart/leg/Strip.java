@@ -2,7 +2,6 @@ package caryatid.chart.leg;
 
 import caryatid.chart.leg.Leg.Level;
 import caryatid.loadline.Finding;
-import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
 import caryatid.uncertainty.Estimate;
@@ -61,12 +60,8 @@ public record Strip(
             .filter(o -> leg.line().filter(line -> line.of() == o.of()).isPresent())
             .map(o -> leg.line().orElseThrow().acrossMm() - sign * o.mm().value())
             .orElse(level.acrossMm());
-    OptionalDouble before =
-        level
-            .before()
-            .filter(b -> b.kind() == LoadLineMethod.VERTICAL && offset.isPresent())
-            .map(b -> OptionalDouble.of(b.mm().value()))
-            .orElse(OptionalDouble.empty());
+    boolean same = offset.map(Offset::of).equals(level.offset().map(Offset::of));
+    OptionalDouble before = same ? level.beforeMm() : OptionalDouble.empty();
     return new Strip(level, zero, sign, offset, target, finding, before);
   }
 

@@ -38,6 +38,7 @@ final class AnswersToRows {
         choice(a, "side", Choices.SIDE),
         a.words("name").orElseThrow(),
         a.words("serial"),
+        a.yesNo("ankle-axis"),
         a.number("body-mass-highest-kg"),
         whole(a, "mobility-grade-lowest"),
         whole(a, "mobility-grade-highest"),

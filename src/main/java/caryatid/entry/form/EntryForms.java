@@ -68,6 +68,7 @@ public final class EntryForms {
               choice("side", Choices.SIDE.codes()),
               words("name").needed(),
               words("serial"),
+              yesNo("ankle-axis"),
               number("body-mass-highest-kg", Range.BODY_MASS_KG),
               whole("mobility-grade-lowest", Range.MOBILITY_GRADE),
               whole("mobility-grade-highest", Range.MOBILITY_GRADE),

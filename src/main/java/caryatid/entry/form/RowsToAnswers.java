@@ -31,6 +31,7 @@ final class RowsToAnswers {
         .choice("side", Choices.SIDE, c.side())
         .words("name", Optional.of(c.name()))
         .words("serial", c.serial())
+        .yesNo("ankle-axis", c.ankleAxis())
         .number("body-mass-highest-kg", c.bodyMassHighestKg())
         .whole("mobility-grade-lowest", c.mobilityGradeLowest())
         .whole("mobility-grade-highest", c.mobilityGradeHighest())

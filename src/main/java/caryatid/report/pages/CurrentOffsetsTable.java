@@ -102,7 +102,7 @@ final class CurrentOffsetsTable {
   private List<String> row(OffsetSeries series, OffsetSeries.Measured now) {
     return List.of(
         wording.word(series.plane()),
-        LandmarkWords.of(view, series.side(), wording).name(series.landmark())
+        LandmarkWords.of(view, series.side(), wording).name(series.landmark(), series.side())
             + ", "
             + wording.word(series.side()),
         wording.signed(now.offsetMm(), Unit.MM),

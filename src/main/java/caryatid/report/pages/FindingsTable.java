@@ -154,8 +154,8 @@ final class FindingsTable {
   }
 
   private String name(Target target) {
-    return new LandmarkWords(wording, state.stands().get(0).trial().level())
-        .name(target.landmark());
+    return new LandmarkWords(wording, state.stands().get(0).trial())
+        .name(target.landmark(), target.side());
   }
 
   private List<String> wanted(Target target) {

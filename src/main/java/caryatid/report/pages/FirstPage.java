@@ -1,6 +1,7 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.chart.ScaleBar;
 import caryatid.chart.StripDrawing;
 import caryatid.geometry.Plane;
@@ -29,10 +30,15 @@ public final class FirstPage {
   private static final double WIDTH_MM = 186;
 
   private final AlignmentState state;
+  private final Optional<EarlierState> before;
   private final Wording wording;
 
-  public FirstPage(AlignmentState state, Wording wording) {
+  /**
+   * @param before the state before, which the strips mark
+   */
+  public FirstPage(AlignmentState state, Optional<EarlierState> before, Wording wording) {
     this.state = state;
+    this.before = before;
     this.wording = wording;
   }
 
@@ -44,7 +50,15 @@ public final class FirstPage {
         Argument.text(wording.word("FirstPage." + trial.side().code())));
   }
 
-  public List<Block> blocks() {
+  /** Whether it has more room for notes than page two, however large the paper. */
+  public boolean hasMoreRoom() {
+    return RemarkList.onPageOne(state);
+  }
+
+  /**
+   * @param notes whether the notes stand here
+   */
+  public List<Block> blocks(boolean notes) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title(title()));
     blocks.add(new Prose(TrialSummary.of(state.stands(), wording), false));
@@ -58,7 +72,7 @@ public final class FirstPage {
       blocks.add(new Prose(String.join(" ", lead.planes()), false));
     }
     blocks.addAll(figures());
-    blocks.addAll(remarks(remarks));
+    blocks.addAll(remarks(remarks, notes));
     blocks.add(heading("STOOD"));
     blocks.add(new Facts(3, TrialFacts.of(state.stands(), wording)));
     blocks.addAll(toFillIn(state.stands().get(0).trial().notes()));
@@ -75,12 +89,10 @@ public final class FirstPage {
           .forEach(plane -> blocks.add(strips(plane, side)));
     }
     if (!blocks.isEmpty()) {
-      double height = ScaleBar.plan(state, Optional.empty(), wording, WIDTH_MM).heightMm();
+      double height = ScaleBar.plan(state, before, wording, WIDTH_MM).heightMm();
       blocks.add(
           new Figures(
-              (width, h) -> List.of(ScaleBar.plan(state, Optional.empty(), wording, width)),
-              height,
-              height));
+              (width, h) -> List.of(ScaleBar.plan(state, before, wording, width)), height, height));
     }
     return blocks;
   }
@@ -88,16 +100,15 @@ public final class FirstPage {
   private Figures strips(Plane plane, Side side) {
     return new Figures(
         (width, height) ->
-            List.of(
-                StripDrawing.plan(state, Optional.empty(), plane, side, wording, width, height)),
+            List.of(StripDrawing.plan(state, before, plane, side, wording, width, height)),
         StripDrawing.leastMm(state, plane, side, wording, WIDTH_MM),
         StripDrawing.mostMm(state, plane, side, wording, WIDTH_MM));
   }
 
-  private List<Block> remarks(RemarkList remarks) {
+  private List<Block> remarks(RemarkList remarks, boolean withNotes) {
     List<Block> blocks = new ArrayList<>();
     List<Block.Bullet> important = remarks.of(Weight.IMPORTANT);
-    List<Block.Bullet> notes = RemarkList.onPageOne(state) ? remarks.of(Weight.NOTE) : List.of();
+    List<Block.Bullet> notes = withNotes ? remarks.of(Weight.NOTE) : List.of();
     if (!important.isEmpty() || !notes.isEmpty()) {
       blocks.add(heading("REMARKS"));
       points(important).ifPresent(blocks::add);

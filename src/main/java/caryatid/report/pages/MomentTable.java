@@ -22,34 +22,28 @@ import java.util.stream.Collectors;
  */
 final class MomentTable {
   private final List<Stand> stands;
-  private final int from;
-  private final int until;
   private final Wording wording;
   private final boolean measured;
   private final boolean massKnown;
 
   /**
    * @param stands all of a state
-   * @param from index of the first stand shown, from 0
-   * @param until behind the last of them
    */
-  MomentTable(List<Stand> stands, int from, int until, Wording wording) {
+  MomentTable(List<Stand> stands, Wording wording) {
     this.stands = stands;
-    this.from = from;
-    this.until = until;
     this.wording = wording;
     this.measured = moments().stream().anyMatch(m -> m.kind() == LoadLineMethod.MEASURED_FORCE);
     this.massKnown = moments().stream().anyMatch(m -> m.newtonMetresPerKg().isPresent());
   }
 
   private List<Moment> moments() {
-    return stands.subList(from, until).stream().flatMap(stand -> stand.moments().stream()).toList();
+    return stands.stream().flatMap(stand -> stand.moments().stream()).toList();
   }
 
   /** The table; empty when no moment is known. */
   Optional<Table> table() {
     List<List<String>> rows = new ArrayList<>();
-    for (int i = from; i < until; i++) {
+    for (int i = 0; i < stands.size(); i++) {
       for (LandmarkInPlane about :
           stands.get(i).moments().stream().map(Moment::at).distinct().toList()) {
         rows.add(row(i, about));
@@ -86,8 +80,10 @@ final class MomentTable {
       row.add(Integer.toString(stand + 1));
     }
     boolean both = stands.get(stand).trial().side().sides().size() > 1;
-    LandmarkWords names = new LandmarkWords(wording, stands.get(stand).trial().level());
-    row.add(names.name(about.landmark()) + (both ? ", " + wording.word(about.side()) : ""));
+    LandmarkWords names = new LandmarkWords(wording, stands.get(stand).trial());
+    row.add(
+        names.name(about.landmark(), about.side())
+            + (both ? ", " + wording.word(about.side()) : ""));
     row.add(wording.word(about.plane()));
     List<Moment> moments =
         stands.get(stand).moments().stream().filter(m -> m.at().equals(about)).toList();

@@ -32,7 +32,7 @@ final class RemarkList {
   RemarkList(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    this.names = new LandmarkWords(wording, state.stands().get(0).trial());
   }
 
   /**
@@ -62,7 +62,7 @@ final class RemarkList {
   private String reason(UnjudgedTarget withheld) {
     return wording.fill(
         "Remarks.WITHHELD",
-        Argument.text(names.name(withheld.target().landmark())),
+        Argument.text(names.name(withheld.target().landmark(), withheld.target().side())),
         Argument.term(withheld.target().plane()),
         Argument.text(names.say(withheld.reason())));
   }

@@ -13,6 +13,7 @@ import caryatid.report.pages.Block.Facts;
 import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
+import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,12 +45,17 @@ public final class SecondPage {
     this.wording = wording;
   }
 
-  public List<Block> blocks() {
+  /**
+   * @param notes whether the notes stand here
+   */
+  public List<Block> blocks(boolean notes) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(wording.word("FirstPage.FINDINGS")));
     FindingsTable findings = new FindingsTable(state, wording);
     blocks.add(findings.results());
     findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
+    LandmarkWords.open(state.stands().get(0).trial(), wording)
+        .ifPresent(words -> blocks.add(new Prose(words, false)));
     findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
@@ -64,37 +70,46 @@ public final class SecondPage {
     if (!recordings.isEmpty()) {
       blocks.addAll(new StandDrawings(state.stands(), recordings, wording).first());
     }
-    moments(blocks, 0, 1);
-    if (!RemarkList.onPageOne(state)) {
+    if (state.stands().size() == 1) {
+      moments(blocks);
+    }
+    if (notes) {
       notes(blocks);
     }
+    if (state.stands().size() == 1) {
+      last(blocks);
+    }
+    return blocks;
+  }
+
+  private void last(List<Block> blocks) {
     blocks.add(heading("CAUTIONS"));
     blocks.add(new Prose(cautions(wording), false));
     blocks.add(heading("ORIGIN"));
     blocks.add(new Facts(origin()));
-    return blocks;
   }
 
   private Heading heading(String of) {
     return new Heading(wording.word("SecondPage." + of));
   }
 
-  /** What of further stands has no room on page two; empty for one stand. */
+  /** What of several stands has no room on page two; empty for one stand. */
   public List<Block> further() {
-    List<Block> blocks = new ArrayList<>();
-    int stands = state.stands().size();
-    if (stands > 1) {
-      blocks.add(heading("OTHER_STANDS"));
-      if (!recordings.isEmpty()) {
-        blocks.addAll(new StandDrawings(state.stands(), recordings, wording).others());
-      }
-      moments(blocks, 1, stands);
+    if (state.stands().size() == 1) {
+      return List.of();
     }
-    return blocks.size() > 1 ? blocks : List.of();
+    List<Block> blocks = new ArrayList<>();
+    if (!recordings.isEmpty()) {
+      blocks.add(heading("OTHER_STANDS"));
+      blocks.addAll(new StandDrawings(state.stands(), recordings, wording).others());
+    }
+    moments(blocks);
+    last(blocks);
+    return blocks;
   }
 
-  private void moments(List<Block> blocks, int from, int until) {
-    new MomentTable(state.stands(), from, until, wording)
+  private void moments(List<Block> blocks) {
+    new MomentTable(state.stands(), wording)
         .table()
         .ifPresent(
             table -> {
@@ -131,6 +146,7 @@ public final class SecondPage {
     state.stands().forEach(stand -> facts.add(file("RECORDING", stand.recording())));
     facts.add(file("SHEET", first.sheet()));
     first.description().ifPresent(description -> facts.add(file("DESCRIPTION", description)));
+    result.earlier().ifPresent(earlier -> facts.add(file("EARLIER", earlier.file())));
     facts.add(
         new Fact(
             wording.word("SecondPage.CHECKSUMS"), wording.word("SecondPage.CHECKSUMS_IN_FULL")));

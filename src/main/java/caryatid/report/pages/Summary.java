@@ -23,7 +23,7 @@ final class Summary {
   Summary(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.names = new LandmarkWords(wording, state.stands().get(0).trial().level());
+    this.names = new LandmarkWords(wording, state.stands().get(0).trial());
   }
 
   /** What to do next; empty where a sentence about safety says it. */
@@ -60,7 +60,7 @@ final class Summary {
     return wording.fill(
         "Lead.PLANE",
         Argument.text(Capitals.first(wording.word(finding.target().plane()) + side(finding))),
-        Argument.text(names.name(finding.target().landmark())),
+        Argument.text(names.name(finding.target().landmark(), finding.target().side())),
         Argument.text(new ResultWords(wording).distances(finding)));
   }
 }

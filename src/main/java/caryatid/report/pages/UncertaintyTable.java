@@ -25,6 +25,11 @@ final class UncertaintyTable {
   private static final double LEAST_MM = 26;
   private static final double REMEDY_MM = 28;
 
+  /** Room that is left them where the causes have long names. */
+  private static final double LEAST_REMEDY_MM = 18;
+
+  private static final double NARROW_MM = 18;
+
   private final AlignmentState state;
   private final Wording wording;
   private final FindingsTable findings;
@@ -55,18 +60,20 @@ final class UncertaintyTable {
   Table budget() {
     UncertaintyBudgetTable budget = new UncertaintyBudgetTable(state.findings(), wording);
     TableColumn together = findings.number("STANDARD_UNCERTAINTY", 12);
-    double rest =
-        PLANE_MM
-            + budget.columns().stream().mapToDouble(TableColumn::parts).sum()
-            + together.parts()
-            + REMEDY_MM;
-    double landmark = Math.min(findings.landmarkMm(), Math.max(LEAST_MM, TABLE_MM - rest));
+    double free =
+        TABLE_MM
+            - PLANE_MM
+            - budget.columns().stream().mapToDouble(TableColumn::parts).sum()
+            - together.parts();
+    double wide = Math.min(findings.landmarkMm(), Math.max(LEAST_MM, free - REMEDY_MM));
+    double remedy = Math.min(REMEDY_MM, Math.max(LEAST_REMEDY_MM, free - wide));
+    double landmark = Math.min(wide, Math.max(NARROW_MM, free - remedy));
     List<TableColumn> columns = new ArrayList<>();
     columns.add(findings.text("PLANE", PLANE_MM));
     columns.add(findings.text("LANDMARK", landmark));
     columns.addAll(budget.columns());
     columns.add(together);
-    columns.add(findings.text("REMEDY", REMEDY_MM));
+    columns.add(findings.text("REMEDY", remedy));
     List<List<String>> rows = new ArrayList<>();
     for (Finding finding : state.findings()) {
       List<String> row = new ArrayList<>(findings.where(finding.target()));

@@ -18,6 +18,8 @@ public record Attachments(List<AttachedFile> files) {
     TRIAL_SHEET("Role.TRIAL_SHEET"),
     PLATE_DESCRIPTION("Role.PLATE_DESCRIPTION"),
     OTHER_SHEET("Role.OTHER_SHEET"),
+    /** The states before, as the check was given them. */
+    EARLIER_STATES("Role.EARLIER_STATES"),
     RESULT("Role.RESULT");
 
     private final String code;

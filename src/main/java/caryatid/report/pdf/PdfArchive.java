@@ -147,7 +147,7 @@ final class PdfArchive {
   }
 
   private static String type(AttachedFile file) {
-    if (file.role() == AttachmentRole.RESULT) {
+    if (file.role() == AttachmentRole.RESULT || file.role() == AttachmentRole.EARLIER_STATES) {
       return "application/json";
     }
     return file.role() == AttachmentRole.RECORDING ? "text/plain" : "application/yaml";

@@ -71,6 +71,19 @@ public final class Pieces {
     return more > 0 ? Math.max(0, Math.min(1, free / more)) : 0;
   }
 
+  /**
+   * Whether a page has room for all blocks, drawings at their least height.
+   *
+   * @param moreMm room to be left beyond that, mm
+   */
+  public boolean fit(List<Block> blocks, double moreMm) {
+    double heightMm = moreMm;
+    for (Block block : blocks) {
+      heightMm += pieces(block, 0).stream().mapToDouble(Piece::heightMm).sum();
+    }
+    return heightMm <= PdfLayout.roomMm(paper) - ROUNDING_MM;
+  }
+
   private List<Piece> pieces(Block block, double share) {
     if (block instanceof Figures figures) {
       double height = figures.heightMm(share);

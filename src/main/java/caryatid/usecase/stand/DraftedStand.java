@@ -118,7 +118,9 @@ public final class DraftedStand {
     try {
       inputs = Optional.of(inputs(counted, sheet.sheet(), fields));
       KeepStand keep = KeepStand.in(records, code, initials(), sure);
-      Answered answered = new SessionCheck(records, keep::check).run(inputs.get());
+      Inputs known = keep.completed(inputs.get());
+      inputs = Optional.of(known);
+      Answered answered = new SessionCheck(records, keep::check).run(known);
       return new SoFar(
           sheet,
           Optional.of(answered.inputs()),

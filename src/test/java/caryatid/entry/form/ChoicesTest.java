@@ -36,6 +36,7 @@ class ChoicesTest {
         "description",
         "sheet",
         "earlier sheet",
+        "earlier states",
         "result",
         "report",
         "photograph",

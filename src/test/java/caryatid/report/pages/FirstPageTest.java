@@ -20,6 +20,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What page one has and in which order: what is unsafe, what to do, the strips, the remarks. */
@@ -31,11 +32,13 @@ class FirstPageTest {
           LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT), Argument.of(12.6, Unit.MM));
 
   private static List<Block> blocks(List<Finding> findings, List<Remark> remarks) {
-    return new FirstPage(
+    FirstPage page =
+        new FirstPage(
             new AlignmentState(
                 STATE.stands(), STATE.offsets(), findings, STATE.withheld(), remarks),
-            ENGLISH)
-        .blocks();
+            Optional.empty(),
+            ENGLISH);
+    return page.blocks(page.hasMoreRoom());
   }
 
   private static <B extends Block> List<B> only(Class<B> kind, List<Block> blocks) {
@@ -51,7 +54,8 @@ class FirstPageTest {
     List<Block> blocks = blocks(STATE.findings(), List.of());
     assertThat(headings(blocks))
         .containsExactly(
-            "× Tolerance not met: prosthetic knee axis (sagittal). Change one thing, then measure again.",
+            "× Tolerance not met: prosthetic knee axis (sagittal). Change one thing, then measure"
+                + " again.",
             "Remarks",
             "How the wearer stood");
     // The sagittal plane, the frontal plane, and the bar to check the print's scale by.

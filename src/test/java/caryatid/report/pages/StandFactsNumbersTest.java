@@ -76,7 +76,7 @@ class StandFactsNumbersTest {
 
   /** Headings, then the rows. */
   private static List<List<String>> cells(List<Stand> stands) {
-    Block.Table table = new MomentTable(stands, 0, stands.size(), ENGLISH).table().orElseThrow();
+    Block.Table table = new MomentTable(stands, ENGLISH).table().orElseThrow();
     List<String> headings = table.columns().stream().map(Block.TableColumn::heading).toList();
     return IntStream.rangeClosed(0, table.rows().size())
         .mapToObj(i -> i == 0 ? headings : table.rows().get(i - 1))
@@ -118,18 +118,17 @@ class StandFactsNumbersTest {
                 "ankle axis", "sagittal", "+15.6 ± 2.5", "tips the shank forward over the foot"));
   }
 
-  /** Only the stands asked for, under their own numbers. */
   @Test
-  void momentsOfTheSecondStandKeepItsNumber() {
-    Block.Table table = new MomentTable(BOTH, 1, 2, ENGLISH).table().orElseThrow();
-    assertThat(table.rows()).hasSize(2).allMatch(row -> row.get(0).equals("2"));
-    assertThat(plain(table.rows().get(1).get(3))).isEqualTo("+16.6 ± 2.9");
+  void momentsOfSeveralStandsStandUnderTheirNumbers() {
+    Block.Table table = new MomentTable(BOTH, ENGLISH).table().orElseThrow();
+    assertThat(table.rows()).extracting(row -> row.get(0)).containsExactly("1", "1", "2", "2");
+    assertThat(plain(table.rows().get(3).get(3))).isEqualTo("+16.6 ± 2.9");
   }
 
   @Test
   void withoutMomentsThereIsNoTable() {
     Optional<Block.Table> table =
-        new MomentTable(List.of(moments(BOTH.get(0), m -> false)), 0, 1, ENGLISH).table();
+        new MomentTable(List.of(moments(BOTH.get(0), m -> false)), ENGLISH).table();
     assertThat(table).isEmpty();
   }
 

@@ -105,14 +105,14 @@ class SummaryTest {
     Finding likelier = finding(Plane.FRONTAL, "thigh", 35, 0.04, Verdict.OUTSIDE);
     assertThat(planes(summary(List.of(), MET, SPARE, OVER, likelier, NOT_MET)))
         .containsExactly(
-            "Sagittal, ankle: load line 6 mm anterior of the recommendation.",
+            "Sagittal, ankle: load line 6 mm anterior to the recommendation.",
             "Frontal, ankle: load line 14 mm too far medial, 29 mm from the recommendation.");
     assertThat(planes(summary(List.of(), OVER)))
         .containsExactly(
             "Frontal, knee: load line 3 mm too far lateral, 13 mm from the recommendation.");
     assertThat(planes(summary(List.of(), MET)))
         .containsExactly(
-            "Sagittal, knee: load line 4 mm anterior of the recommendation, 6 mm to spare.");
+            "Sagittal, knee: load line 4 mm anterior to the recommendation, 6 mm to spare.");
     assertThat(planes(summary(List.of()))).isEmpty();
   }
 

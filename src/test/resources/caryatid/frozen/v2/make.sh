@@ -25,7 +25,9 @@ mv "$work"/m4/*.pdf "$out/reports/m4-shoe-de.pdf"
 
 # --- A record with every kind of entry; a stand of M4 in a shoe, at a quarter of the rate
 awk 'NR <= 6 || NR % 4 == 3' "$samples/m4/shoe.txt" | sed 's/^Rate\t100 Hz/Rate\t25 Hz/' >"$work/stand.txt"
-sed -e 's/^at: .*/at: 2026-03-05T09:00+01:00/' "$samples/m4/shoe.yaml" >"$work/sheet.yaml"
+sed -e 's/^at: .*/at: 2026-03-05T09:00+01:00/' \
+  -e "s/^as-meant: \[/as-meant: ['beyond limit: demo knee, up to 75 kg, allowed 70 kg', /" \
+  "$samples/m4/shoe.yaml" >"$work/sheet.yaml"
 records="$work/records"
 add() { # TIME KIND KEY=VALUE...
   at=$1 kind=$2

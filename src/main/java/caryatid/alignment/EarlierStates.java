@@ -1,0 +1,28 @@
+package caryatid.alignment;
+
+import caryatid.recording.model.Provenance;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The earlier states that a check was given: one input, kept with the result.
+ *
+ * @param file the input's bytes
+ * @param states at least one
+ */
+public record EarlierStates(Provenance file, List<EarlierState> states) {
+  /**
+   * @throws IllegalArgumentException if there is none
+   */
+  public EarlierStates {
+    if (states.isEmpty()) {
+      throw new IllegalArgumentException("no earlier state");
+    }
+    states = List.copyOf(states);
+  }
+
+  /** The latest of them. */
+  public EarlierState latest() {
+    return states.stream().max(Comparator.comparing(EarlierState::at)).orElseThrow();
+  }
+}

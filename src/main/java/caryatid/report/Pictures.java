@@ -21,7 +21,7 @@ import java.util.Map;
 /** The drawings of the legs as files of their own, for pasting. */
 public final class Pictures {
   private static final double WIDTH_MM = 186;
-  private static final double SCREEN_MM = 150;
+  private static final double SCREEN_MM = 112;
   private static final double TIME_WIDTH_MM = 90;
   private static final double TIME_HEIGHT_MM = 62;
   private static final double DOTS_PER_INCH = 200;

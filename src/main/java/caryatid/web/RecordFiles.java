@@ -45,6 +45,7 @@ final class RecordFiles {
     action(out, record.base() + "/pack", wording.word("Web.pack"));
     action(out, record.base() + "/verify", wording.word("Web.verify"));
     action(out, record.base() + "/compare", wording.word("Web.compare"));
+    action(out, record.base() + "/erase", wording.word("Web.erase"));
     return out.close("ul");
   }
 

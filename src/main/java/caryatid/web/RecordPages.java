@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.ShowRecord;
@@ -18,12 +19,14 @@ final class RecordPages {
   private final ShowPage show;
   private final StaticPage stand;
   private final RecordFiles files;
+  private final ErasePage erase;
 
   RecordPages(WindowState state, Uploads uploads) {
     this.state = state;
     this.entry = new EntryPage(state);
     this.show = new ShowPage(state);
     this.stand = new StaticPage(state);
+    this.erase = new ErasePage(state);
     this.files = new RecordFiles(state, uploads);
   }
 
@@ -36,6 +39,10 @@ final class RecordPages {
     RecordView view = ShowRecord.run(state.records(), code.get());
     OpenRecord record = OpenRecord.of(state, view, wording);
     Optional<JobStep> step = JobStep.of(request.part(2));
+    boolean erasedOrDamaged = !record.head().kinds().contains(EntryKind.OPENING);
+    if (erasedOrDamaged && (request.changes() || step.equals(Optional.of(JobStep.STATIC)))) {
+      return Pages.missing(wording);
+    }
     if (step.isPresent()) {
       return step(request, record, step.get());
     }
@@ -47,6 +54,7 @@ final class RecordPages {
       case "pdf" -> files.report(request, record);
       case "pack" -> files.pack(record);
       case "verify" -> files.verify(record);
+      case "erase" -> erase.answer(request, record);
       case "compare" -> files.compare(request, record);
       default -> Pages.missing(wording);
     };

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.stand.WarmUp;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.web.safe.Guard;
@@ -39,7 +40,12 @@ final class RequestHandler implements HttpHandler {
   @Override
   public void handle(HttpExchange exchange) throws IOException {
     try (exchange) {
-      send(exchange, answer(exchange));
+      Reply reply = answer(exchange);
+      send(exchange, reply);
+      if (reply.type().startsWith("text/html")) {
+        // Behind the first page, never before it.
+        WarmUp.begin();
+      }
     } catch (IOException | RuntimeException e) {
       // Whoever asked is gone, or sent too slowly.
       exchange.close();

@@ -54,15 +54,17 @@ final class SheetFaults {
   Optional<String> field(int number) {
     Problem problem = found.problems().get(number);
     if (!found.questions().isEmpty()) {
-      String key = found.questions().get(number).answer().split(" ")[0];
-      return SheetLabels.field(key, "");
+      return new AboutField(typed).of(found.questions().get(number));
+    }
+    if (List.of(StandFields.FROM_S, StandFields.TO_S).contains(problem.place().file())) {
+      return Optional.of(problem.place().file());
     }
     Optional<String> field = found.sheet().field(problem).map(SheetFaults::shown);
     if (problem.topic().code().equals("Writing.MISSING_KEY")) {
       String row = field.map(ROW::matcher).filter(Matcher::matches).map(m -> m.group(1)).orElse("");
       return SheetLabels.field(text(problem, 0), row).or(() -> field);
     }
-    return field;
+    return field.or(() -> new AboutField(typed).of(problem));
   }
 
   /** The time stands in a field that knows whether it was changed. */
@@ -105,8 +107,10 @@ final class SheetFaults {
 
   /** A problem without its place in the sheet, which nobody wrote by hand. */
   private String bare(Problem problem) {
-    boolean sheet = problem.place().file().equals("sheet.yaml");
-    return sheet
+    boolean typed =
+        List.of("sheet.yaml", StandFields.FROM_S, StandFields.TO_S)
+            .contains(problem.place().file());
+    return typed
         ? wording.sayWithin(new Problem(Place.of(""), problem.topic(), problem.arguments()))
         : wording.say(problem);
   }

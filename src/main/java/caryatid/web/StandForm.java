@@ -13,6 +13,7 @@ import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
 import caryatid.web.page.SheetMarkup;
 import caryatid.web.page.SheetMarkup.StandFormValues;
+import caryatid.web.page.StateMarkup;
 import caryatid.web.page.TypedForm;
 import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
@@ -94,8 +95,9 @@ final class StandForm {
     out.drawing(LegDrawing.svg(typed, wording)).close("div");
     out.add(SheetMarkup.landmarks(wording, values));
     boolean targets = StandFields.isTyped(typed, StandFields.TARGET);
-    folded(out, "targets", "", targets, SheetMarkup.targets(wording, values));
-    folded(out, "notes", "", true, SheetMarkup.notes(wording, values));
+    folded(out, "targets", "", targets, StateMarkup.targets(wording, values));
+    folded(out, "stretch", stretch(typed), true, StateMarkup.stretch(wording, values));
+    folded(out, "notes", "", true, StateMarkup.notes(wording, values));
   }
 
   /** What was typed; before anything was, what stays from the stand before: all but the marks. */
@@ -125,6 +127,12 @@ final class StandForm {
         .filter(typed::containsKey)
         .map(typed::get)
         .collect(Collectors.joining(", ", ": ", " mm"));
+  }
+
+  private static String stretch(Map<String, String> typed) {
+    String from = typed.getOrDefault(StandFields.FROM_S, "");
+    String to = typed.getOrDefault(StandFields.TO_S, "");
+    return from.isEmpty() && to.isEmpty() ? "" : ": " + from + " – " + to + " s";
   }
 
   private void folded(Markup out, String what, String told, boolean filled, Markup fields) {

@@ -133,7 +133,11 @@ final class StandLive {
       }
       out.add(ResultMarkup.sentences(checked.result(), wording));
       out.open("p", "class", "actions");
-      action("keep", wording.fill("Web.keepState", Argument.count(counted)), "strong next");
+      String keep =
+          counted == 1
+              ? wording.word("Web.keepOne")
+              : wording.fill("Web.keepState", Argument.count(counted));
+      action("keep", keep, "strong next");
       out.close("p");
       out.add(
           ResultMarkup.drawings(checked.result(), DraftedStand.strips(checked, wording), wording));

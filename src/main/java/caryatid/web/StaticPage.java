@@ -33,6 +33,10 @@ import java.util.regex.Pattern;
 final class StaticPage {
   private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
   private static final String ACT = "action";
+
+  /** That somebody typed the time, so that it is forgotten when it is typed no longer. */
+  private static final String AT_TYPED = "at-typed";
+
   private static final Set<String> NOT_TYPED =
       Set.of(ACT, "part", EntryMarkup.HEAD, TypedTime.AT, TypedTime.SHOWN, StandFields.AT);
 
@@ -57,6 +61,7 @@ final class StaticPage {
     type(request, draft);
     if (request.field("part").isPresent()) {
       watch.look(record.code(), draft);
+      change(request, draft);
       Markup live = live(record, draft, work(record, draft), isSure(request));
       String leg = LegDrawing.svg(draft.fields(), record.wording());
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
@@ -77,19 +82,25 @@ final class StaticPage {
                 fields.putIfAbsent(name, value);
               }
             });
-    at(request, draft).ifPresent(at -> fields.put(StandFields.AT, at));
+    at(request, draft, fields);
     draft.type(fields);
     request.field(EntryMarkup.BY).ifPresent(state::remember);
   }
 
   /** When it was: as typed; else when the first stand was counted. */
-  private Optional<String> at(Request request, StandDraft draft) throws StoreFailure {
-    if (!request.fields().containsKey(TypedTime.AT)) {
-      return Optional.ofNullable(draft.fields().get(StandFields.AT));
-    }
+  private void at(Request request, StandDraft draft, Map<String, String> fields)
+      throws StoreFailure {
     Optional<String> typed = TypedTime.changed(TypedForm.of(request)).map(TypedTime::plain);
-    boolean counted = draft.arrived().stream().anyMatch(StandDraft.Arrived::counted);
-    return typed.isEmpty() && counted ? Optional.of(now()) : typed;
+    Map<String, String> before = draft.fields();
+    boolean asked = request.fields().containsKey(TypedTime.AT);
+    if (typed.isPresent()) {
+      fields.put(StandFields.AT, typed.get());
+      fields.put(AT_TYPED, "yes");
+    } else if (before.containsKey(StandFields.AT) && !(asked && before.containsKey(AT_TYPED))) {
+      fields.put(StandFields.AT, before.get(StandFields.AT));
+    } else if (draft.arrived().stream().anyMatch(StandDraft.Arrived::counted)) {
+      fields.put(StandFields.AT, now());
+    }
   }
 
   private String now() {
@@ -99,12 +110,8 @@ final class StaticPage {
   private Reply act(Request request, OpenRecord record, StandDraft draft)
       throws BadInput, StoreFailure {
     String action = request.field(ACT).orElse("");
-    Matcher stand = ACTION.matcher(action);
-    if (stand.matches()) {
-      number(draft, stand.group(1), Integer.parseInt(stand.group(2)));
-    } else if (action.startsWith("meant=")) {
-      meant(draft, action.substring("meant=".length()));
-    } else if (action.equals("watch")) {
+    change(request, draft);
+    if (action.equals("watch")) {
       watch.begin(record.code(), draft.fields());
     } else if (action.equals("discard")) {
       draft.clear();
@@ -114,6 +121,17 @@ final class StaticPage {
     return isSure(request)
         ? page(200, record, draft, true)
         : Reply.seeOther(record.address(JobStep.STATIC));
+  }
+
+  /** What is done with a recording, or answered. */
+  private void change(Request request, StandDraft draft) throws StoreFailure {
+    String action = request.field(ACT).orElse("");
+    Matcher stand = ACTION.matcher(action);
+    if (stand.matches()) {
+      number(draft, stand.group(1), Integer.parseInt(stand.group(2)));
+    } else if (action.startsWith("meant=")) {
+      meant(draft, action.substring("meant=".length()));
+    }
   }
 
   private void number(StandDraft draft, String what, int number) throws StoreFailure {

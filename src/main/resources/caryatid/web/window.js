@@ -17,17 +17,33 @@ function follow(form, live) {
   let timer = 0;
   let asked = 0;
 
-  async function refresh() {
+  async function refresh(action) {
     const mine = ++asked;
     const fields = new URLSearchParams(new FormData(form));
     fields.append('part', 'live');
+    if (action) {
+      fields.append('action', action);
+    }
     live.setAttribute('aria-busy', 'true');
     try {
       const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
       if (reply.ok && mine === asked) {
-        live.innerHTML = await reply.text();
+        const waiting = document.activeElement === document.body || live.contains(document.activeElement);
+        const before = document.activeElement?.value;
+        const text = await reply.text();
+        const chooser = document.getElementById('recordings');
+        const choosing = chooser === document.activeElement;
+        live.innerHTML = text;
+        // The one that was there stays: its window for choosing files may be open.
+        document.getElementById('recordings').replaceWith(chooser);
+        if (choosing) {
+          chooser.focus({ preventScroll: true });
+        }
         showLeg();
         showFaults(form);
+        if (waiting && !(choosing && !live.querySelector('button[value^="count-"]'))) {
+          goOn(live, action, before);
+        }
       }
     } finally {
       if (mine === asked) {
@@ -39,10 +55,33 @@ function follow(form, live) {
   form.addEventListener('input', (event) => {
     if (event.target.type !== 'file') {
       clearTimeout(timer);
-      timer = setTimeout(refresh, TYPING_MS);
+      timer = setTimeout(() => refresh(), TYPING_MS);
+    }
+  });
+  live.addEventListener('click', (event) => {
+    const button = event.target.closest('button[name=action]');
+    if (button && /^(count|uncount|remove|meant)/.test(button.value)) {
+      event.preventDefault();
+      clearTimeout(timer);
+      refresh(button.value);
     }
   });
   return refresh;
+}
+
+/** Where the keyboard goes on: to the next stand that is not counted; after the last one, to the result. */
+function goOn(live, action, before) {
+  const next = live.querySelector('button[value^="count-"]');
+  const same = [...live.querySelectorAll('button[name=action]')].find((button) => button.value === before);
+  if (next) {
+    next.focus({ preventScroll: !action });
+  } else if (action) {
+    const result = live.querySelector('.result');
+    result.tabIndex = -1;
+    result.focus({ preventScroll: true });
+  } else if (same) {
+    same.focus({ preventScroll: true });
+  }
 }
 
 /** Sends files as they are, one after the other. */
@@ -59,6 +98,7 @@ function upload(form, live, refresh) {
   live.addEventListener('change', (event) => {
     if (event.target.type === 'file') {
       send([...event.target.files]);
+      event.target.value = '';
     }
   });
   document.addEventListener('dragover', (event) => {
@@ -72,7 +112,10 @@ function upload(form, live, refresh) {
   });
 }
 
-/** Enter takes the earlier value over where nothing was typed, and goes to the next number. */
+/**
+ * Enter takes the earlier value over where nothing was typed, and goes to the next number. In a row
+ * of a landmark that is left empty, it goes to the recordings.
+ */
 function enterGoesOn(form) {
   form.addEventListener('keydown', (event) => {
     const field = event.target;
@@ -84,9 +127,30 @@ function enterGoesOn(form) {
       field.value = field.dataset.before;
       field.dispatchEvent(new Event('input', { bubbles: true }));
     }
+    const row = field.closest('.landmark');
+    if (row && ![...row.querySelectorAll('.distance:not(.marking) input.number')].some((f) => f.value)) {
+      document.getElementById('recordings')?.focus();
+      return;
+    }
     const fields = [...form.querySelectorAll('input.number, input.words')].filter(
       (f) => f === field || (f.offsetParent && !f.closest('details:not([open]), .marking')));
     fields[fields.indexOf(field) + 1]?.focus();
+  });
+}
+
+/** Arrows move the stretch that is used by half a second. */
+function moveStretch(form) {
+  form.addEventListener('keydown', (event) => {
+    const step = { ArrowUp: 0.5, ArrowDown: -0.5 }[event.key];
+    const field = event.target;
+    if (!step || !['from-s', 'to-s'].includes(field.name)) {
+      return;
+    }
+    event.preventDefault();
+    const comma = field.value.includes(',') || document.documentElement.lang !== 'en';
+    const moved = Math.max(0, (Number(field.value.replace(',', '.')) || 0) + step).toFixed(1);
+    field.value = comma ? moved.replace('.', ',') : moved;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
   });
 }
 
@@ -224,6 +288,7 @@ if (form) {
   upload(form, live, refresh);
   watch(form, live, refresh);
   enterGoesOn(form);
+  moveStretch(form);
   redrawForPlate(form, refresh);
   clock(live);
 }

@@ -1,5 +1,8 @@
 package caryatid.web;
 
+import static java.util.stream.Collectors.joining;
+
+import java.nio.file.Path;
 import java.util.List;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -9,12 +12,13 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.remote.RemoteWebElement;
 
 /** A person at the keyboard alone, whose input actions are counted. */
-final class Keyboard {
+class Keyboard {
   private static final int MOST_TABS = 250;
 
-  private final ChromeDriver driver;
+  final ChromeDriver driver;
   private int keys;
   private int choices;
+  private int dropped;
   private int letters;
 
   Keyboard(ChromeDriver driver) {
@@ -23,13 +27,18 @@ final class Keyboard {
 
   /** Keys and choices so far, free text left out. */
   int actions() {
-    return keys + choices;
+    return keys + choices + dropped;
   }
 
   @Override
   public String toString() {
-    return "%d input actions (%d keys, %d choices), and %d letters of free text"
-        .formatted(actions(), keys, choices, letters);
+    return "%d input actions (%d keys, %d choices, %d files), and %d letters of free text"
+        .formatted(actions(), keys, choices, dropped, letters);
+  }
+
+  /** Something that is no key. */
+  void count() {
+    choices++;
   }
 
   private void press(CharSequence key) {
@@ -38,7 +47,7 @@ final class Keyboard {
   }
 
   /** Goes on by Tab until what is wanted has the focus. */
-  private WebElement to(String selector) {
+  WebElement to(String selector) {
     for (int i = 0; i < MOST_TABS; i++) {
       WebElement focused = driver.switchTo().activeElement();
       Object found =
@@ -51,7 +60,7 @@ final class Keyboard {
     throw new AssertionError("not reached by Tab: " + selector + " at " + driver.getCurrentUrl());
   }
 
-  private static String named(String name) {
+  static String named(String name) {
     return "[name=\"" + name + "\"]";
   }
 
@@ -64,6 +73,49 @@ final class Keyboard {
     } else {
       letters += text.length();
     }
+    return this;
+  }
+
+  /** Types the numbers of one place after the other, and goes on with Enter. */
+  Keyboard numbers(String first, String... numbers) {
+    to(named(first));
+    for (String number : numbers) {
+      new Actions(driver).sendKeys(number).perform();
+      keys += number.length();
+      press(Keys.ENTER);
+    }
+    return this;
+  }
+
+  /** Goes on with Enter. */
+  Keyboard enter() {
+    press(Keys.ENTER);
+    return this;
+  }
+
+  /** Chooses or drops files: one action each. */
+  Keyboard drop(String id, List<Path> files) {
+    String names = files.stream().map(f -> f.toAbsolutePath().toString()).collect(joining("\n"));
+    driver.findElement(By.id(id)).sendKeys(names);
+    dropped += files.size();
+    return this;
+  }
+
+  /** Waits until something is there. */
+  Keyboard await(String selector) {
+    for (int i = 0; i < 1500; i++) {
+      if (!driver.findElements(By.cssSelector(selector)).isEmpty()) {
+        return this;
+      }
+      pause();
+    }
+    throw new AssertionError("not there: " + selector + " at " + driver.getCurrentUrl());
+  }
+
+  /** Presses the button that has the focus by now, without a new page. */
+  Keyboard press(String selector) {
+    to(selector);
+    press(Keys.ENTER);
     return this;
   }
 
@@ -90,8 +142,13 @@ final class Keyboard {
 
   /** Sends the form that has the focus. */
   Keyboard send() {
+    return leave(() -> press(Keys.ENTER));
+  }
+
+  /** Does what leads to another page, and waits for it. */
+  Keyboard leave(Runnable action) {
     String before = ((RemoteWebElement) driver.findElement(By.tagName("html"))).getId();
-    press(Keys.ENTER);
+    action.run();
     awaitAnother(before);
     return this;
   }
@@ -103,7 +160,7 @@ final class Keyboard {
   }
 
   private void awaitAnother(String before) {
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < 1500; i++) {
       List<WebElement> pages = driver.findElements(By.tagName("html"));
       if (!pages.isEmpty()
           && !((RemoteWebElement) pages.get(0)).getId().equals(before)

@@ -39,6 +39,26 @@ class RecordFilesTest {
   }
 
   @Test
+  void aRecordIsErasedWithItsCodeTypedOnceMoreAndItsReason() throws Exception {
+    String base = window.start("K7-right", "right");
+    HttpResponse<String> other = erase(base, "K8-right", "asked for");
+    assertThat(other.statusCode()).isEqualTo(422);
+    assertThat(other.body())
+        .contains(
+            "This is not the code of this record. Nothing was erased.", "value=\"asked for\"");
+    assertThat(erase(base, "K7-right", "").statusCode()).isEqualTo(422);
+    assertThat(window.page(base + "/record")).contains("kept up to entry 1");
+    assertThat(erase(base, "K7-right", "asked for").statusCode()).isEqualTo(303);
+    assertThat(window.page("/")).contains("asked for").doesNotContain("/arriving");
+    assertThat(window.send(base + "/static-alignment", "part", "live").statusCode()).isEqualTo(404);
+    assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
+  }
+
+  private HttpResponse<String> erase(String base, String code, String why) throws Exception {
+    return window.send(base + "/erase", "erase-code", code, "erase-why", why, "by-initials", "AB");
+  }
+
+  @Test
   void aPackedRecordIsTakenInElsewhereAndIsTheSame() throws Exception {
     String base = window.start("K7-right", "right");
     Path zip = Files.write(folder.resolve("packed"), bytes(base + "/pack", "K7-right.zip"));

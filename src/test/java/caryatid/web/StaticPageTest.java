@@ -13,8 +13,6 @@ import caryatid.usecase.file.LocalFiles;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.net.URLEncoder;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -369,10 +367,15 @@ class StaticPageTest {
     drop("barefoot-1.csv");
     typeAs(left, "action", "count-1");
     assertThat(draft()).containsPattern("(?m)^at=\\d{4}-");
+    String counted = draft();
+    typeAs(left, "part", "live");
+    assertThat(draft()).isEqualTo(counted);
     Map<String, String> typed = Map.of("entry-at", "2026-03-04 10:15 +01:00");
     typeAs(typed, "part", "live");
     assertThat(draft()).contains("at=2026-03-04T10:15+01:00\n");
     assertThat(value(window.page(base + STEP), "entry-at")).isEqualTo("2026-03-04T10:15+01:00");
+    typeAs(left, "part", "live");
+    assertThat(draft()).doesNotContain("2026-03-04T10:15").containsPattern("(?m)^at=\\d{4}-");
   }
 
   private String draft() throws IOException {
@@ -434,6 +437,31 @@ class StaticPageTest {
   }
 
   @Test
+  void theStretchIsSetByHandAndStandsInTheResult() throws Exception {
+    Map<String, String> byHand = Map.of("from-s", "3,5", "to-s", "18");
+    typeAs(byHand, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(byHand, "action", "count-1");
+    String page = window.page(base + STEP);
+    assertThat(page).contains("set by hand: 3,5 – 18 s", "Keep this state");
+    typeAs(byHand, "action", "keep", "record-head", OpenWindow.head(page));
+    assertThat(Files.readString(entry(folder.resolve("records")).resolve("result.json")))
+        .containsPattern("\"by-hand\" ?: ?true");
+  }
+
+  @Test
+  void aStretchThatCannotBeIsToldAtItsField() throws Exception {
+    Map<String, String> wrong = Map.of("from-s", "early");
+    typeAs(wrong, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(wrong, "action", "count-1");
+    assertThat(window.page(base + STEP))
+        .contains("id=\"from-s-fault\"><p>Type seconds as a number, such as 2.5 or 2,5.");
+    assertThat(typeAs(Map.of("from-s", "9", "to-s", "9"), "part", "live").body())
+        .contains("<p data-at=\"from-s\">The stretch that was set by hand ends before it begins.");
+  }
+
+  @Test
   void whereNoStandWasGoodThereIsNoWayBack() throws Exception {
     assertThat(window.page(base + "/back")).contains("No stand of this record met every tolerance");
   }
@@ -471,74 +499,15 @@ class StaticPageTest {
   }
 
   private void upload(String name, byte[] bytes) throws Exception {
-    HttpResponse<String> sent =
-        window.ask(
-            window
-                .own(base + STEP + "/recording?name=" + URLEncoder.encode(name, UTF_8))
-                .header("Origin", window.origin())
-                .header("Content-Type", "application/octet-stream")
-                .POST(HttpRequest.BodyPublishers.ofByteArray(bytes)));
-    assertThat(sent.statusCode()).isEqualTo(200);
+    new TypedStand(window, base).upload(name, bytes);
   }
 
   private HttpResponse<String> type(String... fields) throws Exception {
     return typeAs(Map.of(), fields);
   }
 
-  /** The sample's sheet as it is typed, with the fields given in place of its own. */
   private HttpResponse<String> typeAs(Map<String, String> other, String... fields)
       throws Exception {
-    Map<String, String> all = new TreeMap<>(sheet());
-    all.putAll(other);
-    for (int i = 0; i < fields.length; i += 2) {
-      all.put(fields[i], fields[i + 1]);
-    }
-    return window.send(
-        base + STEP,
-        all.entrySet().stream()
-            .flatMap(field -> Stream.of(field.getKey(), field.getValue()))
-            .toArray(String[]::new));
-  }
-
-  private static Map<String, String> sheet() {
-    Map<String, String> sheet = new TreeMap<>();
-    sheet.putAll(
-        Map.of(
-            "by-initials", "AB",
-            "body-mass", "82",
-            "worn", "barefoot",
-            "heel", "0",
-            "stance", "prosthetic foot on plate",
-            "plate", "plate 1",
-            "other-foot", "block",
-            "other-foot-by", "0",
-            "last-change", "foot moved 4 mm to the rear"));
-    landmark(sheet, 1, "ankle axis", "231", "20", "82");
-    landmark(sheet, 2, "knee centre", "268", "23", "492");
-    landmark(sheet, 3, "lateral patellar border", "", "69", "498");
-    sheet.putAll(
-        Map.of(
-            "target[1].plane", "sagittal",
-            "target[1].landmark", "knee centre",
-            "target[1].recommended", "20",
-            "target[1].sense", "anterior",
-            "target[1].below", "15",
-            "target[1].above", "15",
-            "target[1].source", "Invented instructions for the demo foot, section 4",
-            "target[1].meant-for", "foot"));
-    return sheet;
-  }
-
-  private static void landmark(
-      Map<String, String> sheet, int number, String name, String forward, String right, String up) {
-    String row = "landmark[" + number + "].";
-    sheet.put(row + "name", name);
-    sheet.put(row + "forward-sense", "front");
-    sheet.put(row + "forward-from", "rear edge");
-    sheet.put(row + "forward", forward);
-    sheet.put(row + "rightward-sense", "right");
-    sheet.put(row + "rightward-from", "midline");
-    sheet.put(row + "rightward", right);
-    sheet.put(row + "up", up);
+    return new TypedStand(window, base).typeAs(other, fields);
   }
 }

@@ -155,7 +155,15 @@ class WindowBrowserTest {
     List<String> pages =
         new java.util.ArrayList<>(STEPS.stream().map(step -> base + "/" + step).toList());
     pages.addAll(
-        List.of("/", "/new", "/end", "/plates", "/verify", base + "/compare", base + "/verify"));
+        List.of(
+            "/",
+            "/new",
+            "/end",
+            "/plates",
+            "/verify",
+            base + "/compare",
+            base + "/verify",
+            base + "/erase"));
     return pages;
   }
 }

@@ -222,10 +222,14 @@ public final class DraftedStand {
     return Optional.of(new Stretch(fromS, toS));
   }
 
-  private static Optional<Double> seconds(Map<String, String> fields, String name) {
-    return Optional.ofNullable(fields.get(name))
-        .map(TypedNumber::plain)
-        .filter(TypedNumber::isPlain)
-        .map(Double::valueOf);
+  private static Optional<Double> seconds(Map<String, String> fields, String name) throws BadInput {
+    Optional<String> typed =
+        Optional.ofNullable(fields.get(name))
+            .filter(text -> !text.isBlank())
+            .map(TypedNumber::plain);
+    if (typed.isPresent() && !TypedNumber.isPlain(typed.get())) {
+      throw new BadInput(Problem.at(Place.of(name), StandFault.NO_SECONDS));
+    }
+    return typed.map(Double::valueOf);
   }
 }

@@ -5,6 +5,7 @@ import caryatid.remark.Topic;
 /** What can be wrong with a drafted stand besides its sheet and its recordings. */
 enum StandFault implements Topic {
   STRETCH_REVERSED("StandFault.STRETCH_REVERSED"),
+  NO_SECONDS("StandFault.NO_SECONDS"),
   /** Arguments: how many recordings a draft holds. */
   TOO_MANY("StandFault.TOO_MANY");
 

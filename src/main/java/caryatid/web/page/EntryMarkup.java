@@ -80,6 +80,12 @@ public final class EntryMarkup {
   /** When it was, who says it, and the button. */
   public void end(Markup out, String button, OffsetDateTime now) {
     when(out, now);
+    confirm(out);
+    close(out, button);
+  }
+
+  /** Where something was refused: that the words say nothing about who the wearer is. */
+  public void confirm(Markup out) {
     if (!faults.isEmpty()) {
       out.open("div", "class", "field check");
       boolean sure = typed.text(SURE).isPresent();
@@ -97,6 +103,10 @@ public final class EntryMarkup {
           "");
       out.element("label", wording.word("Web.sure"), "for", SURE).close("div");
     }
+  }
+
+  /** Who says it, and the button. */
+  public void close(Markup out, String button) {
     out.open("div", "class", "field");
     initials(out, wording, typed.text(BY).orElse(initials), true);
     out.element("button", button, "class", "strong").close("div").close("form");

@@ -17,6 +17,8 @@ final class FormMarkup {
   /** Rows that stand ready beside those that are offered or typed into. */
   private static final int FREE_ROWS = 2;
 
+  private static final double HIGHEST_OF_SCALES = 10;
+
   /** Settings of the bench, some of them distances with a direction. */
   private static final String ITEMS = "items";
 
@@ -152,9 +154,17 @@ final class FormMarkup {
         id + "-fault",
         "value",
         text);
-    if (!unit.isEmpty() && number) {
-      out.element("span", unit, "class", "unit");
+    String behind = unit.isEmpty() ? scale(field) : unit;
+    if (!behind.isEmpty() && number) {
+      out.element("span", behind, "class", "unit");
     }
+  }
+
+  /** From where to where a score goes; nothing of other numbers. */
+  private static String scale(Field field) {
+    return field.type() instanceof FieldType.Number number && number.highest() <= HIGHEST_OF_SCALES
+        ? Math.round(number.lowest()) + " \u2013 " + Math.round(number.highest())
+        : "";
   }
 
   private String choiceWord(String key, String code) {

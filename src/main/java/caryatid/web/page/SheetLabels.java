@@ -64,6 +64,8 @@ public final class SheetLabels {
           Map.entry(StandFields.NEXT, "Web.nextStep"),
           Map.entry(StandFields.ROLE, "Web.role"),
           Map.entry(TypedTime.AT, "Web.when"),
+          Map.entry(StandFields.FROM_S, "Web.stretchFrom"),
+          Map.entry(StandFields.TO_S, "Web.stretchTo"),
           Map.entry("forward", "Web.way.forward"),
           Map.entry("rightward", "Web.way.rightward"),
           Map.entry("up", "Web.up"),

@@ -16,7 +16,6 @@ public final class SheetMarkup {
   private static final List<String> USUAL_LANDMARKS =
       List.of("ankle axis", "knee centre", "lateral patellar border");
   private static final int FEWEST_ROWS = 3;
-  private static final int FREE_TARGETS = 2;
 
   private final Wording wording;
   private final StandFormValues values;
@@ -75,16 +74,7 @@ public final class SheetMarkup {
     return markup.out;
   }
 
-  /** What the instructions recommend. */
-  public static Markup targets(Wording wording, StandFormValues values) {
-    SheetMarkup markup = new SheetMarkup(wording, values);
-    for (int i = 1; i <= rows(values, StandFields.TARGET, 0) + FREE_TARGETS; i++) {
-      markup.target(StandFields.TARGET + "[" + i + "].");
-    }
-    return markup.out;
-  }
-
-  private static int rows(StandFormValues values, String row, int fewest) {
+  static int rows(StandFormValues values, String row, int fewest) {
     int rows = fewest;
     for (int i = 1; i < 20; i++) {
       String name = row + "[" + i + "].";
@@ -100,10 +90,17 @@ public final class SheetMarkup {
   }
 
   private List<String> words(String lead, List<String> codes) {
-    return codes.stream().map(code -> word(lead + "." + code.replace(' ', '-'))).toList();
+    return words(wording, lead, codes);
   }
 
-  private List<String> landmarks(List<String> names) {
+  static List<String> words(Wording wording, String lead, List<String> codes) {
+    return codes.stream()
+        .map(code -> wording.word("Web." + lead + "." + code.replace(' ', '-')))
+        .toList();
+  }
+
+  /** The names of landmarks as this wearer's are called. */
+  static List<String> landmarks(Wording wording, StandFormValues values, List<String> names) {
     LandmarkWords landmarks = new LandmarkWords(wording, values.knee());
     return names.stream().map(landmarks::name).toList();
   }
@@ -121,11 +118,12 @@ public final class SheetMarkup {
     out.open("fieldset", "class", "landmark", "data-row", Integer.toString(number));
     out.open("legend");
     List<String> names = new ArrayList<>();
-    names.add(number <= USUAL_LANDMARKS.size() ? USUAL_LANDMARKS.get(number - 1) : "hip");
+    String another = values.knee() ? "hip" : "foot reference point";
+    names.add(number <= USUAL_LANDMARKS.size() ? USUAL_LANDMARKS.get(number - 1) : another);
     StandFields.KNOWN_LANDMARKS.stream()
         .filter(n -> !names.contains(n) && !n.startsWith("outer"))
         .forEach(names::add);
-    control.bareChoice(row + "name", word("landmark"), names, landmarks(names));
+    control.bareChoice(row + "name", word("landmark"), names, landmarks(wording, values, names));
     side(row);
     out.close("legend");
     control.faults(row + "name");
@@ -147,22 +145,31 @@ public final class SheetMarkup {
     control.faults(row + "up");
     out.close("div");
     before(row);
+    marking(row);
+    out.open("details").element("summary", word("is"));
+    control.words(row + "is", word("is"));
+    out.close("details").close("fieldset");
+  }
+
+  private void marking(String row) {
     out.open("div", "class", "distance marking");
     out.element("label", word("markingMm"), "for", Control.id(row + "marking"));
     control.bareNumber(row + "marking", "");
     out.element("span", "mm", "class", "unit");
     control.faults(row + "marking");
     out.close("div");
-    out.open("details").element("summary", word("is"));
-    control.words(row + "is", word("is"));
-    out.close("details").close("fieldset");
   }
 
   private void side(String row) {
+    side(control, wording, values, row);
+  }
+
+  /** On which leg; asked where both have a prosthesis. */
+  static void side(Control control, Wording wording, StandFormValues values, String row) {
     if (values.both()) {
       control.bareChoice(
           row + "side",
-          word("leg"),
+          wording.word("Web.leg"),
           List.of("left", "right"),
           List.of(wording.word("Choice.left"), wording.word("Choice.right")));
     }
@@ -256,38 +263,5 @@ public final class SheetMarkup {
     control.number(StandFields.WALKED, word("walked"), "min");
     control.words(StandFields.COMFORT, word("comfort"));
     control.words(StandFields.SKIN, word("skin"));
-  }
-
-  private void target(String row) {
-    out.open("fieldset", "class", "row target").element("legend", word("target"));
-    line(row);
-    side(row);
-    control.number(row + "below", word("below"), "mm");
-    control.number(row + "above", word("above"), "mm");
-    control.words(row + "source", word("source"));
-    List<String> lines = List.of("foot", "whole body");
-    control.choice(row + "meant-for", word("meantFor"), lines, words("meant", lines));
-    control.words(row + "valid-for", word("validFor"));
-    out.close("fieldset");
-  }
-
-  /** As it is said: so many mm in a direction, of a landmark. The direction tells the plane. */
-  private void line(String row) {
-    control.number(row + "recommended", word("recommended"), "mm");
-    List<String> senses = List.of("anterior", "posterior", "lateral", "medial");
-    control.choice(row + "sense", word("direction"), senses, words("sense", senses));
-    List<String> names =
-        StandFields.KNOWN_LANDMARKS.stream().filter(n -> !n.startsWith("outer")).toList();
-    control.choice(row + "landmark", word("ofLandmark"), names, landmarks(names));
-  }
-
-  /** What is said of the state besides its numbers. */
-  public static Markup notes(Wording wording, StandFormValues values) {
-    SheetMarkup markup = new SheetMarkup(wording, values);
-    markup.control.words(StandFields.CONCLUSION, markup.word("conclusion"));
-    markup.control.words(StandFields.REASON, markup.word("reason"));
-    markup.control.words(StandFields.NEXT, markup.word("nextStep"));
-    markup.control.words(StandFields.ROLE, markup.word("role"));
-    return markup.out;
   }
 }

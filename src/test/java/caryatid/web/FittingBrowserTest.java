@@ -1,0 +1,266 @@
+package caryatid.web;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.cli.Main;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+
+/**
+ * The invented story, transtibial, from an empty folder to the packed record: by keyboard alone in
+ * a real browser, its input actions counted; in English and in German with decimal commas.
+ */
+@Tag("proof")
+class FittingBrowserTest {
+  private static final Path STORY = Path.of("sample-recordings/story");
+  private static final List<Path> FIRST =
+      Stream.of("stand-2a.csv", "stand-2b.csv", "stand-2c.csv").map(STORY::resolve).toList();
+  private static final List<Path> BAREFOOT =
+      Stream.of("barefoot-1.csv", "barefoot-2.csv", "barefoot-3.csv")
+          .map(Path.of("sample-recordings/k7")::resolve)
+          .toList();
+
+  /** Kept once, with the first stand. */
+  private static final String PLATE = "description-Fitting_room.yaml";
+
+  private static final int MOST_ACTIONS = 700;
+  private static final int MOST_OF_A_STATE = 40;
+
+  @TempDir Path folder;
+
+  @Test
+  void theStoryTakesFewActionsAndIsTheSameInBothLanguages() throws Exception {
+    TreeMap<String, String> english = story("en-GB", "en", ".", false);
+    TreeMap<String, String> german = story("de-DE", "de", ",", false);
+    assertThat(english.keySet()).hasSizeGreaterThan(8);
+    assertThat(german).isEqualTo(english);
+    assertThat(commandLine(folder.resolve("en/records"))).isEqualTo(english);
+  }
+
+  /** The entries of the same story at the command line, with the sheets that the window wrote. */
+  private TreeMap<String, String> commandLine(Path window) throws IOException {
+    cli("start", "wearer=K7", "side=right", "level=transtibial", "body-mass-kg=82");
+    String foot = "components[1].";
+    cli("components", foot + "what=foot", foot + "name=demo foot", foot + "serial=D-0001");
+    cli("before-any-screw", "sock-ply=2", "skin=no marks", "minutes-since-donning=20.5");
+    String item = "items[1].";
+    cli(
+        "bench-alignment",
+        item + "item=socket flexion",
+        item + "recommended=5",
+        item + "set=5",
+        item + "unit=deg");
+    String crest = "landmarks[1].";
+    cli(
+        "length",
+        crest + "landmark=iliac crest",
+        crest + "left-mm=1009",
+        crest + "right-mm=1003.5");
+    Files.copy(entry(window, PLATE), folder.resolve("Fitting room.yaml"));
+    check(entry(window, "0006-stand"), FIRST);
+    check(entry(window, "0007-stand"), BAREFOOT);
+    check(entry(window, "0008-stand"), List.of(STORY.resolve("stand-3.csv")));
+    cli("walking", "comfort=9", "skin=no marks");
+    cli("footwear", "shoes[1].shoe=walking shoe", "shoes[1].heel-height-mm=15");
+    cli("closing", "socket-comfort=9", "skin=no marks");
+    return entries(folder.resolve("cli"));
+  }
+
+  private void cli(String kind, String... says) {
+    boolean start = kind.equals("start");
+    List<String> words = new ArrayList<>(List.of("record", start ? kind : "add", "K7-right"));
+    if (start) {
+      words.add("mobility-grade=3");
+    } else {
+      words.add(kind);
+    }
+    words.addAll(List.of(says));
+    words.addAll(List.of("--by", "AB"));
+    run(words);
+  }
+
+  private void run(List<String> words) {
+    words.addAll(List.of("--records", folder.resolve("cli").toString()));
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said);
+    assertThat(Main.run(out, out, words.toArray(String[]::new))).as(said.toString()).isZero();
+  }
+
+  private void check(Path kept, List<Path> recordings) {
+    List<String> words = new ArrayList<>(List.of("check"));
+    recordings.forEach(recording -> words.add(recording.toString()));
+    words.addAll(List.of("--trial", kept.resolve("sheet.yaml").toString()));
+    words.addAll(List.of("--plate", folder.resolve("Fitting room.yaml").toString()));
+    String out = folder.resolve("out-" + kept.getFileName()).toString();
+    words.addAll(List.of("--out", out, "--record", "K7-right", "--by", "AB"));
+    run(words);
+  }
+
+  private static Path entry(Path records, String name) throws IOException {
+    try (Stream<Path> all = Files.walk(records)) {
+      return all.filter(f -> f.endsWith(name)).findFirst().orElseThrow();
+    }
+  }
+
+  /** The same with a finger on a telephone, 390 px wide. */
+  @Test
+  void aFingerDoesTheWholeStoryOnASmallScreen() throws Exception {
+    assertThat(story("en-GB", "touch", ".", true).keySet()).hasSizeGreaterThan(8);
+  }
+
+  /** The entries of the record that it makes, without times and digests. */
+  private TreeMap<String, String> story(String language, String name, String mark, boolean touched)
+      throws Exception {
+    Path own = Files.createDirectories(folder.resolve(name));
+    Path watched = Files.createDirectories(own.resolve("exports"));
+    try (OpenWindow window = new OpenWindow(own);
+        Chromium browser = new Chromium(language, 1366, 768)) {
+      browser.open(window.window());
+      if (touched) {
+        browser.likeATelephone(390, 844);
+      }
+      Keyboard keyboard = touched ? new Finger(browser.driver()) : new Keyboard(browser.driver());
+      plate(keyboard);
+      record(keyboard, mark);
+      firstState(keyboard, browser);
+      System.out.println("To the first state, " + language + ": " + keyboard);
+      int before = keyboard.actions();
+      int landmarks = secondState(keyboard, browser);
+      int state = keyboard.actions() - before - landmarks;
+      int watchedStand = watchedStand(keyboard, watched);
+      last(keyboard, browser);
+      System.out.println(
+          "The story, %s: %s; a further state of three stands %d beyond its %d for landmarks"
+              .formatted(language, keyboard, state, landmarks));
+      assertThat(keyboard.actions()).isLessThanOrEqualTo(MOST_ACTIONS);
+      assertThat(state).isLessThanOrEqualTo(MOST_OF_A_STATE);
+      assertThat(watchedStand).isEqualTo(1);
+      assertThat(browser.complaints()).isEmpty();
+      assertThat(browser.asked())
+          .allMatch(url -> url.startsWith(window.origin()) || url.matches("(file|data|chrome):.*"));
+    }
+    return entries(own.resolve("records"));
+  }
+
+  /** Needed once for each plate. */
+  private static void plate(Keyboard keyboard) {
+    keyboard.follow("nav a[href='/plates']");
+    keyboard.drop("file", List.of(STORY.resolve("stand-1.csv"))).await("[name=answer-6]");
+    keyboard.choose("answer-1", "+x").choose("answer-2", "+y").choose("answer-3", "+z");
+    keyboard.type("answer-4", "0.5").type("answer-5", "-1").type("answer-6", "-40").send();
+    keyboard.type("line[1].mm", "300").type("line[2].mm", "0");
+    keyboard.type("plate-name", "Fitting room").send();
+    keyboard.await(".kept-now");
+  }
+
+  private static void record(Keyboard keyboard, String mark) {
+    keyboard.follow("main a[href='/']").follow("a[href='/new']");
+    keyboard.type("record-code", "K7-right").type("wearer", "K7");
+    keyboard.choose("side", "right").choose("level", "transtibial");
+    keyboard.type("body-mass-kg", "82").type("mobility-grade", "3").type("by-initials", "AB");
+    keyboard.send();
+    keyboard.type("components[1].what", "foot").type("components[1].name", "demo foot");
+    keyboard.type("components[1].serial", "D-0001").send();
+    keyboard.follow("a.next").type("sock-ply", "2").type("skin", "no marks");
+    keyboard.type("minutes-since-donning", "20" + mark + "5").send();
+    keyboard.follow("a.next").type("items[1].recommended", "5").type("items[1].set", "5");
+    keyboard.send().follow("a.next");
+    keyboard.type("landmarks[1].landmark", "iliac crest").type("landmarks[1].left-mm", "1009");
+    keyboard.type("landmarks[1].right-mm", "1003" + mark + "5").send();
+  }
+
+  private static void firstState(Keyboard keyboard, Chromium browser) {
+    keyboard.follow("a.next").type("last-change", "none, as set on the bench");
+    keyboard.type("worn", "barefoot").type("heel", "0");
+    keyboard.numbers("landmark[1].forward", "231", "20", "82", "291", "23", "492");
+    keyboard.numbers("landmark[3].rightward", "69", "498").enter();
+    targets(keyboard);
+    stands(keyboard, browser, FIRST);
+    keyboard.follow("button[value=keep]").await(".kept-now");
+  }
+
+  private static void targets(Keyboard keyboard) {
+    keyboard.type("target[1].recommended", "20").choose("target[1].landmark", "knee centre");
+    keyboard.type("target[1].below", "15").type("target[1].above", "15");
+    keyboard.type("target[1].source", "Invented instructions for the demo foot, section 4");
+    keyboard.choose("target[1].meant-for", "foot");
+  }
+
+  private static void stands(Keyboard keyboard, Chromium browser, List<Path> files) {
+    keyboard.drop("recordings", files);
+    for (int i = 1; i <= files.size(); i++) {
+      keyboard.await("button[value=count-" + i + "]").press("button[value=count-" + i + "]");
+      keyboard.await("button[value=uncount-" + i + "]");
+    }
+    keyboard.await("button[value=keep], .result .open");
+    assertThat(browser.driver().findElements(By.cssSelector("button[value=keep]")))
+        .as(browser.driver().findElement(By.cssSelector(".result")).getText())
+        .isNotEmpty();
+  }
+
+  /** The actions that its landmarks take: all but the knee as the last time, with Enter. */
+  private static int secondState(Keyboard keyboard, Chromium browser) {
+    keyboard.follow("main a.button[href$='/static-alignment']");
+    keyboard.type("last-change", "ankle plantarflexed by 4 degrees");
+    int before = keyboard.actions();
+    keyboard.numbers("landmark[1].forward", "", "", "", "268", "", "");
+    keyboard.numbers("landmark[3].rightward", "", "").enter();
+    int landmarks = keyboard.actions() - before;
+    stands(keyboard, browser, BAREFOOT);
+    keyboard.follow("button[value=keep]").await(".kept-now");
+    return landmarks;
+  }
+
+  /** The actions from an export's arrival in the watched folder until it is counted. */
+  private static int watchedStand(Keyboard keyboard, Path exports) throws IOException {
+    keyboard.follow("main a.button[href$='/static-alignment']");
+    keyboard.type("last-change", "none").press("details.fold:has([value=watch]) summary");
+    keyboard.type("watched-folder", exports.toString()).follow("button[value=watch]");
+    keyboard.numbers("landmark[1].forward", "", "", "", "264", "", "");
+    keyboard.numbers("landmark[3].rightward", "", "").enter();
+    Files.copy(STORY.resolve("stand-3.csv"), exports.resolve("stand-3.csv"));
+    keyboard.await("button[value=count-1]:focus");
+    int before = keyboard.actions();
+    keyboard.press("button[value=count-1]").await("button[value=uncount-1]");
+    int actions = keyboard.actions() - before;
+    keyboard.await("button[value=keep], .result .open");
+    keyboard.follow("button[value=keep]").await(".kept-now");
+    return actions;
+  }
+
+  private static void last(Keyboard keyboard, Chromium browser) {
+    keyboard.follow("a.next").type("comfort", "9").type("skin", "no marks").send();
+    keyboard.follow("a.next").type("shoes[1].shoe", "walking shoe");
+    keyboard.type("shoes[1].heel-height-mm", "15").send();
+    keyboard.follow("a.next").type("socket-comfort", "9").type("skin", "no marks").send();
+    keyboard.follow("a.next").press("main a[href$='/pack']");
+    assertThat(browser.driver().findElement(By.id("main")).getText()).contains("D-0001", "K7");
+  }
+
+  private static TreeMap<String, String> entries(Path records) throws IOException {
+    TreeMap<String, String> entries = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(records)) {
+      for (Path file : all.filter(f -> f.endsWith("entry.json")).toList()) {
+        String text = Files.readString(file, UTF_8);
+        entries.put(
+            file.getParent().getFileName().toString(),
+            text.replaceAll("\\d{4}-\\d\\d-\\d\\dT[0-9:.]+(Z|[+-]\\d\\d:\\d\\d)", "time")
+                .replaceAll("[0-9a-f]{64,128}", "digest")
+                .replaceAll("\"bytes\" ?: ?\\d+", "size"));
+      }
+    }
+    return entries;
+  }
+}

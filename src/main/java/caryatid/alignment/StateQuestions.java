@@ -3,6 +3,7 @@ package caryatid.alignment;
 import caryatid.geometry.Side;
 import caryatid.loadline.GeometryCheck;
 import caryatid.loadline.WhichLeg;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Question;
 import caryatid.remark.Remark;
@@ -19,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Everything about a state that can hardly be, and is asked before its result is given. */
 public final class StateQuestions {
@@ -44,7 +46,7 @@ public final class StateQuestions {
     TrialSheet trial = state.stands().get(0).trial();
     List<Question> all = new ArrayList<>(SheetQuestions.of(trial));
     state.stands().forEach(stand -> all.addAll(of(stand, platesApartMm)));
-    return List.copyOf(all);
+    return naming(all);
   }
 
   /**
@@ -62,7 +64,8 @@ public final class StateQuestions {
                 StateQuestion.OTHER_DAY,
                 "day of " + recording,
                 Argument.text(recording),
-                Argument.text(days.iterator().next().toString()),
+                Argument.text(
+                    days.stream().map(LocalDate::toString).collect(Collectors.joining(" / "))),
                 Argument.text(day.toString())));
   }
 
@@ -95,12 +98,44 @@ public final class StateQuestions {
                 stand.landmarks(),
                 trial.level().prostheticKnee(),
                 trial.limits())
-            .questions(prosthetic));
+            .questions(prosthetic, stand.recording().name()));
     still(stand).ifPresent(questions::add);
     stand.remarks().stream()
         .filter(remark -> remark.topic() == StandRemark.BODY_MASS_DIFFERS)
         .forEach(remark -> questions.add(mass(remark, trial)));
+    stand.remarks().stream()
+        .filter(remark -> remark.topic() == RecordingRemark.LEFT_HANDED)
+        .forEach(remark -> questions.add(leftHanded(remark)));
     return questions;
+  }
+
+  /**
+   * What is asked of several recordings with one answer names them all, so that nobody says of one
+   * what they saw of another.
+   */
+  private static List<Question> naming(List<Question> all) {
+    return all.stream().map(question -> naming(question, all)).toList();
+  }
+
+  private static Question naming(Question question, List<Question> all) {
+    if (!GeometryCheck.namesRecording(question)) {
+      return question;
+    }
+    int last = question.arguments().size() - 1;
+    String names =
+        all.stream()
+            .filter(q -> q.topic() == question.topic() && q.answer().equals(question.answer()))
+            .map(q -> ((Argument.Text) q.arguments().get(last)).value())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    List<Argument> arguments = new ArrayList<>(question.arguments());
+    arguments.set(last, Argument.text(names));
+    return new Question(question.topic(), arguments, question.answer(), question.line());
+  }
+
+  private static Question leftHanded(Remark remark) {
+    return Question.of(
+        StateQuestion.LEFT_HANDED, "left-handed axes", remark.arguments().toArray(Argument[]::new));
   }
 
   /** A prosthetic foot's line that hardly moves fore and aft is mostly in another unit. */
@@ -133,6 +168,8 @@ public final class StateQuestions {
     BODY_MASS_DIFFERS("StateQuestion.BODY_MASS_DIFFERS"),
     /** Arguments: whose line, its standard deviation, the least that is not asked about. */
     HARDLY_ANY_SWAY("StateQuestion.HARDLY_ANY_SWAY"),
+    /** Arguments: the axes. */
+    LEFT_HANDED("StateQuestion.LEFT_HANDED"),
     /** Arguments: recording, its day, the sheet's. */
     OTHER_DAY("StateQuestion.OTHER_DAY");
 
@@ -149,7 +186,7 @@ public final class StateQuestions {
 
     @Override
     public boolean holdsForSession() {
-      return this == BODY_MASS_DIFFERS;
+      return this == BODY_MASS_DIFFERS || this == LEFT_HANDED;
     }
   }
 }

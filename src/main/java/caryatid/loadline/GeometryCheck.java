@@ -21,10 +21,6 @@ import java.util.OptionalDouble;
  * what can hardly be. Both are mostly slips of a sign, a side, a unit or a measuring line.
  */
 public final class GeometryCheck {
-  /** The joints from the ground up. */
-  private static final List<LandmarkKind> UPWARDS =
-      List.of(LandmarkKind.ANKLE_AXIS, LandmarkKind.KNEE_CENTRE, LandmarkKind.HIP);
-
   private final Standing standing;
   private final List<Offset> offsets;
   private final List<Landmark> landmarks;
@@ -51,17 +47,16 @@ public final class GeometryCheck {
   }
 
   /**
-   * Refuses a stand whose geometry cannot be: joints that are not above each other, lines too far
-   * from a landmark, feet too close or too far apart, too little or too much load on a prosthesis.
+   * Refuses a stand whose geometry cannot be: marks that are not above each other, or higher or
+   * lower than they can be, lines too far from a landmark, feet too close or too far apart, too
+   * little or too much load on a prosthesis.
    *
    * @param how how the wearer stood
    * @throws BadInput if so, with everything that cannot be
    */
   public void requirePossible(StanceConditions how) throws BadInput {
-    List<Problem> problems = new ArrayList<>();
-    for (Side side : Side.values()) {
-      outOfOrder(how, landmarks.stream().filter(l -> l.side() == side).toList(), problems);
-    }
+    List<Problem> problems =
+        new ArrayList<>(new MarkHeights(landmarks, limits).problems(how.sheet()));
     for (Offset offset : offsets) {
       if (offset.kind() == LoadLineMethod.VERTICAL && isOwnOrOnly(offset)) {
         far(how, offset).ifPresent(problems::add);
@@ -89,27 +84,6 @@ public final class GeometryCheck {
     return left.isPresent() && right.isPresent()
         ? OptionalDouble.of(right.get().copRightMm().value() - left.get().copRightMm().value())
         : OptionalDouble.empty();
-  }
-
-  private void outOfOrder(StanceConditions how, List<Landmark> leg, List<Problem> problems) {
-    for (int i = 1; i < UPWARDS.size(); i++) {
-      Optional<Landmark> low = find(leg, UPWARDS.get(i - 1));
-      Optional<Landmark> high = find(leg, UPWARDS.get(i));
-      if (low.isPresent() && high.isPresent() && high.get().heightMm() <= low.get().heightMm()) {
-        problems.add(
-            Problem.at(
-                how.sheet(),
-                LoadLineProblem.LANDMARKS_OUT_OF_ORDER,
-                Argument.text(high.get().name()),
-                Argument.of(high.get().heightMm(), Unit.MM),
-                Argument.text(low.get().name()),
-                Argument.of(low.get().heightMm(), Unit.MM)));
-      }
-    }
-  }
-
-  private static Optional<Landmark> find(List<Landmark> leg, LandmarkKind kind) {
-    return leg.stream().filter(landmark -> landmark.kind() == kind).findFirst();
   }
 
   /** Where a foot's own line is not known, the whole body's must do. */
@@ -169,18 +143,19 @@ public final class GeometryCheck {
   }
 
   /**
-   * What can hardly be: an offset, or a prosthesis's share of the load.
+   * What can hardly be: an offset, a mark's height, or a prosthesis's share of the load.
    *
    * @param prosthetic the prosthetic sides
+   * @param recording the recording's name
    */
-  public List<Question> questions(List<Side> prosthetic) {
-    List<Question> questions = new ArrayList<>();
+  public List<Question> questions(List<Side> prosthetic, String recording) {
+    List<Question> questions = new ArrayList<>(new MarkHeights(landmarks, limits).questions());
     for (Offset offset : offsets) {
       boolean own = offset.of() == LoadLineOwner.foot(offset.side());
       if (own
           && offset.kind() == LoadLineMethod.VERTICAL
           && limits.of(quantity(offset)).isOdd(offset.mm().value())) {
-        questions.add(odd(offset));
+        questions.add(odd(offset, recording));
       }
     }
     if (prosthetic.size() == 1) {
@@ -189,7 +164,7 @@ public final class GeometryCheck {
     return List.copyOf(questions);
   }
 
-  private Question odd(Offset offset) {
+  private Question odd(Offset offset, String recording) {
     double mm = offset.mm().value();
     boolean behindKnee =
         quantity(offset) == LimitedQuantity.SAGITTAL_PROSTHETIC_KNEE
@@ -203,7 +178,14 @@ public final class GeometryCheck {
         Argument.term(offset.plane()),
         Argument.of(mm, Unit.MM),
         Argument.of(bounds.askBelow(), Unit.MM),
-        Argument.of(bounds.askAbove(), Unit.MM));
+        Argument.of(bounds.askAbove(), Unit.MM),
+        Argument.text(recording));
+  }
+
+  /** Whether a question's last argument is the recording that it is asked of. */
+  public static boolean namesRecording(Question question) {
+    return question.topic() == LoadLineQuestion.BEHIND_KNEE
+        || question.topic() == LoadLineQuestion.ODD_OFFSET;
   }
 
   private static String answer(Offset offset) {

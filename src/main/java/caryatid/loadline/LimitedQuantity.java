@@ -2,6 +2,7 @@ package caryatid.loadline;
 
 import caryatid.geometry.Plane;
 import caryatid.remark.Unit;
+import java.util.Optional;
 
 /**
  * Quantities that can hardly be beyond some limits, with the usual limits: common practice, no
@@ -18,6 +19,10 @@ public enum LimitedQuantity {
   /** The border lies beside the knee's centre, so the line runs medial of it. */
   FRONTAL_PATELLAR_BORDER("frontal-patellar-border-mm", Unit.MM, new Bounds(-95, -5, -150, 20)),
   FRONTAL_OTHER("frontal-other-mm", Unit.MM, Bounds.within(100, 300)),
+  /** Of marks above the plate's top, of a grown person: a child's are asked about. */
+  ANKLE_HEIGHT("ankle-height-mm", Unit.MM, new Bounds(30, 180, 10, 400)),
+  KNEE_HEIGHT("knee-height-mm", Unit.MM, new Bounds(300, 700, 100, 1000)),
+  TROCHANTER_HEIGHT("trochanter-height-mm", Unit.MM, new Bounds(550, 1150, 200, 1500)),
   /** Between the heels' midlines. */
   STANCE_WIDTH("stance-width-mm", Unit.MM, new Bounds(60, 300, 30, 500)),
   /** Heel less forefoot sole; barefoot, 0, is never asked about. */
@@ -60,6 +65,16 @@ public enum LimitedQuantity {
    */
   public static LimitedQuantity of(Plane plane, LandmarkKind kind, boolean prostheticKnee) {
     return plane == Plane.SAGITTAL ? sagittal(kind, prostheticKnee) : frontal(kind);
+  }
+
+  /** The quantity that a mark's height is; empty for marks that may lie anywhere. */
+  static Optional<LimitedQuantity> height(LandmarkKind kind) {
+    return switch (kind) {
+      case ANKLE_AXIS -> Optional.of(ANKLE_HEIGHT);
+      case KNEE_CENTRE -> Optional.of(KNEE_HEIGHT);
+      case HIP -> Optional.of(TROCHANTER_HEIGHT);
+      default -> Optional.empty();
+    };
   }
 
   private static LimitedQuantity sagittal(LandmarkKind kind, boolean prostheticKnee) {

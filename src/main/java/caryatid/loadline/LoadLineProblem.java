@@ -9,6 +9,8 @@ enum LoadLineProblem implements Topic {
   FEET_NOT_LEVEL("LoadLineProblem.FEET_NOT_LEVEL"),
   /** Arguments: the upper joint and its height, the lower one and its height. */
   LANDMARKS_OUT_OF_ORDER("LoadLineProblem.LANDMARKS_OUT_OF_ORDER"),
+  /** Arguments: landmark, limits, its height. */
+  HEIGHT_IMPOSSIBLE("LoadLineProblem.HEIGHT_IMPOSSIBLE"),
   /** Arguments: landmark, plane, offset, limits. */
   FAR_FROM_LANDMARK("LoadLineProblem.FAR_FROM_LANDMARK"),
   /** Arguments: distance, limits. */

@@ -4,14 +4,18 @@ import caryatid.remark.Topic;
 
 /** What has to be confirmed of where a load line runs and of how the wearer stood. */
 public enum LoadLineQuestion implements Topic {
-  /** Arguments: landmark, plane, offset, limits. */
+  /** Arguments: landmark, plane, offset, limits, recordings. */
   ODD_OFFSET("LoadLineQuestion.ODD_OFFSET"),
   /** The line runs behind a prosthetic knee. Arguments: the same. */
   BEHIND_KNEE("LoadLineQuestion.BEHIND_KNEE"),
+  /** Arguments: landmark, height, limits. */
+  ODD_HEIGHT("LoadLineQuestion.ODD_HEIGHT"),
   /** Arguments: side, share, limits. */
   ODD_SHARE("LoadLineQuestion.ODD_SHARE"),
   /** Arguments: side. */
   SIDE_UNPROVEN("LoadLineQuestion.SIDE_UNPROVEN"),
+  /** With one plate, where a patella's lateral border beside its knee proves it; the same. */
+  SIDE_UNPROVEN_BY_BORDER("LoadLineQuestion.SIDE_UNPROVEN_BY_BORDER"),
   /** Arguments: distance that was measured, limits. */
   FEET_APART("LoadLineQuestion.FEET_APART"),
   /** Arguments: distance that was measured, distance that the sheet says. */
@@ -32,6 +36,14 @@ public enum LoadLineQuestion implements Topic {
 
   @Override
   public boolean holdsForSession() {
-    return this == SIDE_UNPROVEN || this == PLATES_UNPROVEN;
+    return switch (this) {
+      case SIDE_UNPROVEN, SIDE_UNPROVEN_BY_BORDER, PLATES_UNPROVEN, ODD_HEIGHT -> true;
+      default -> false;
+    };
+  }
+
+  /** Whether it asks which side the prosthesis is on. */
+  public boolean ofSide() {
+    return this == SIDE_UNPROVEN || this == SIDE_UNPROVEN_BY_BORDER;
   }
 }

@@ -40,7 +40,9 @@ public final class WhichLeg {
         ? Optional.empty()
         : Optional.of(
             Question.of(
-                LoadLineQuestion.SIDE_UNPROVEN,
+                stance instanceof Stance.PlatePerFoot
+                    ? LoadLineQuestion.SIDE_UNPROVEN
+                    : LoadLineQuestion.SIDE_UNPROVEN_BY_BORDER,
                 "side " + side.lastPart().toLowerCase(Locale.ROOT),
                 Argument.term(side)));
   }

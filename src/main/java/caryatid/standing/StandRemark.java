@@ -36,6 +36,8 @@ public enum StandRemark implements Topic {
   SLOWER_UNSEEN("StandRemark.SLOWER_UNSEEN", Weight.NOTE),
   LOW_RATE("StandRemark.LOW_RATE", Weight.NOTE),
   SHARE_UNKNOWN("StandRemark.SHARE_UNKNOWN", Weight.NOTE),
+  /** No force was recorded. */
+  SHARE_WITHOUT_FORCE("StandRemark.SHARE_WITHOUT_FORCE", Weight.NOTE),
   SHEAR_OFFSET("StandRemark.SHEAR_OFFSET", Weight.NOTE),
   SET_BY_HAND("StandRemark.SET_BY_HAND", Weight.NOTE);
 

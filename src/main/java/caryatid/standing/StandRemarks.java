@@ -56,7 +56,8 @@ final class StandRemarks {
     }
     standing.share().forEach(this::nearlyWhole);
     if (standing.share().isEmpty()) {
-      say(StandRemark.SHARE_UNKNOWN);
+      boolean force = standing.loads().stream().anyMatch(load -> load.upN().isPresent());
+      say(force ? StandRemark.SHARE_UNKNOWN : StandRemark.SHARE_WITHOUT_FORCE);
     }
     standing.load(LoadLineOwner.WHOLE_BODY).flatMap(MeanLoad::upN).ifPresent(this::weigh);
   }

@@ -14,11 +14,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The trial sheet for the next stand, made from the newest one of a record: targets and landmarks
  * are carried over from it, each landmark must be confirmed or measured again, and what changes
- * from stand to stand is left to be filled in.
+ * from stand to stand is left to be filled in. The old landmarks stand in it as comments. Hands
+ * that were not free are left to be said again.
  *
  * @param text the new sheet
  * @param earlier the sheets it is based on, by the file names they must have in the same folder
@@ -73,21 +76,49 @@ public record NextSheet(String text, Map<String, byte[]> earlier) {
       }
     }
     String last = stand.file(KeptFile.Role.SHEET).orElseThrow().original();
-    return new NextSheet(text(last, earlier.get(last)), earlier);
+    return new NextSheet(text(last, earlier), earlier);
   }
 
-  private static String text(String name, byte[] sheet) {
+  private static String text(String name, Map<String, byte[]> earlier) {
     List<String> lines =
-        new ArrayList<>(List.of("trial-sheet: 1", "based-on: " + name, "confirmed: []", "at:"));
+        new ArrayList<>(List.of("trial-sheet: 1", "based-on: " + name, "confirmed: []"));
+    earlier.forEach((sheet, bytes) -> lines.addAll(oldLandmarks(sheet, bytes)));
+    lines.add("at:");
+    lines(earlier.get(name), key -> !LEFT_OUT.contains(key))
+        .map(NextSheet::said)
+        .forEach(lines::add);
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** So that a mark that is measured again is typed over, and none is taken over by itself. */
+  private static List<String> oldLandmarks(String name, byte[] sheet) {
+    List<String> lines = new ArrayList<>();
+    lines(sheet, "landmarks"::equals).map(line -> "# " + line).forEach(lines::add);
+    if (!lines.isEmpty()) {
+      lines.add(0, "# In " + name + ":");
+    }
+    return lines;
+  }
+
+  /** A hand that touched once is no reason to say so of the next stand. */
+  private static String said(String line) {
+    return line.matches("hands\\s*:.*") && !line.matches("hands\\s*:\\s*['\"]?free\\b.*")
+        ? "hands:"
+        : line;
+  }
+
+  /** A sheet's lines under some of its keys, in its order. */
+  private static Stream<String> lines(byte[] sheet, Predicate<String> wanted) {
+    List<String> lines = new ArrayList<>();
     Optional<String> block = Optional.empty();
     for (String line : new String(sheet, StandardCharsets.UTF_8).lines().toList()) {
       if (line.matches("[a-z-]+\\s*:.*")) {
         block = Optional.of(line.substring(0, line.indexOf(':')).strip());
       }
-      if (block.filter(key -> !LEFT_OUT.contains(key)).isPresent() && !line.isBlank()) {
+      if (block.filter(wanted).isPresent() && !line.isBlank()) {
         lines.add(line);
       }
     }
-    return String.join("\n", lines) + "\n";
+    return lines.stream();
   }
 }

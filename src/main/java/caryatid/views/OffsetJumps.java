@@ -32,7 +32,10 @@ import java.util.regex.Pattern;
  * same wherever on the plate the feet were put; marks alone are not.
  */
 final class OffsetJumps {
-  /** Between stands of one alignment offsets differ by less (common practice, no source). */
+  /**
+   * Between stands of one alignment offsets differ by less, however uncertain they are (common
+   * practice, no source).
+   */
   private static final double UNEXPLAINED_MM = 30;
 
   /** What was changed moves a line by no more than so many times its plain geometry. */
@@ -66,7 +69,7 @@ final class OffsetJumps {
     for (StateOffset offset : after.offsets()) {
       if (offset.offset().plane() == Plane.SAGITTAL
           && offset.offset().kind() == LoadLineMethod.VERTICAL) {
-        jump(offset.offset()).ifPresent(questions::add);
+        jump(offset).ifPresent(questions::add);
       }
     }
     return questions;
@@ -97,19 +100,17 @@ final class OffsetJumps {
         : Optional.empty();
   }
 
-  private Optional<Question> jump(Offset offset) {
-    Optional<Offset> earlier =
-        before.offsets().stream()
-            .map(StateOffset::offset)
-            .filter(o -> o.isSameAs(offset))
-            .findFirst();
+  private Optional<Question> jump(StateOffset now) {
+    Offset offset = now.offset();
+    Optional<StateOffset> earlier =
+        before.offsets().stream().filter(o -> o.offset().isSameAs(offset)).findFirst();
     OptionalDouble explained = explainedMm(offset);
     if (earlier.isEmpty() || explained.isEmpty()) {
       return Optional.empty();
     }
-    double then = earlier.get().mm().value();
+    double then = earlier.get().offset().mm().value();
     double differs = Math.abs(offset.mm().value() - then);
-    return differs > UNEXPLAINED_MM + AT_MOST * explained.getAsDouble()
+    return differs > chanceMm(earlier.get(), now) + AT_MOST * explained.getAsDouble()
         ? Optional.of(
             Question.of(
                 RecordQuestion.OFFSET_JUMPS,
@@ -120,6 +121,12 @@ final class OffsetJumps {
                 Argument.count(last.number()),
                 mm(offset.mm().value())))
         : Optional.empty();
+  }
+
+  /** By how much the two may differ by chance: the larger of what counts as a change in each. */
+  private static double chanceMm(StateOffset then, StateOffset now) {
+    double most = Math.max(then.smallestDifferenceMm(), now.smallestDifferenceMm());
+    return Math.min(UNEXPLAINED_MM, most);
   }
 
   /** By how much what was changed can move a line; empty where that cannot be told. */

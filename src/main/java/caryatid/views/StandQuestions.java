@@ -78,7 +78,7 @@ public final class StandQuestions {
     StandQuestions asked = new StandQuestions(record, trial, corrects);
     boolean side = asked.knowsSide();
     all.stream()
-        .filter(q -> !(side && q.topic() == LoadLineQuestion.SIDE_UNPROVEN))
+        .filter(q -> !(side && q.topic() instanceof LoadLineQuestion asks && asks.ofSide()))
         .forEach(asked.questions::add);
     trial.components().forEach(asked::component);
     trial.targets().forEach(asked::target);

@@ -4,8 +4,11 @@ import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.Loaded;
 import caryatid.recording.model.Inspection.PlateView;
+import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
+import caryatid.recording.model.Samples;
 import caryatid.recording.model.UnderstoodFact;
+import caryatid.recording.model.UsableMask;
 import caryatid.remark.Argument;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
@@ -44,6 +47,7 @@ public final class InspectionText {
     inspection.understood().forEach(text::understood);
     inspection.plates().forEach(text::plate);
     text.together();
+    text.centres();
     text.group("InspectionText.remarks", text.remarks());
     text.group(
         "InspectionText.problems", inspection.problems().stream().map(wording::sayWithin).toList());
@@ -64,6 +68,7 @@ public final class InspectionText {
       plate.massKg().ifPresent(kg -> text.mass("InspectionText.mass", kg));
     }
     text.together();
+    text.centres();
     return text.lines.stream().filter(line -> !line.isEmpty()).toList();
   }
 
@@ -133,6 +138,34 @@ public final class InspectionText {
     lines.add(loaded(plate));
     plate.massKg().ifPresent(kg -> mass("InspectionText.mass", kg));
     plot(plate);
+  }
+
+  /** Where each plate was loaded on average, from which axes and places can be checked. */
+  private void centres() {
+    inspection.sampled().stream()
+        .flatMap(sampled -> sampled.plates().stream())
+        .filter(track -> track.usable().count() > 0)
+        .forEach(track -> lines.add(centre(track)));
+  }
+
+  private String centre(PlateTrack track) {
+    double rightMm = mean(track.copRightMm(), track.usable());
+    double anteriorMm = mean(track.copAnteriorMm(), track.usable());
+    return wording.fill(
+        "InspectionText.centre",
+        Argument.text(track.plate()),
+        Argument.of(Math.abs(anteriorMm), Unit.MM),
+        Argument.text(wording.word("InspectionText." + (anteriorMm < 0 ? "behind" : "front"))),
+        Argument.of(Math.abs(rightMm), Unit.MM),
+        Argument.text(wording.word("InspectionText." + (rightMm < 0 ? "left" : "right"))));
+  }
+
+  private static double mean(Samples series, UsableMask usable) {
+    double sum = 0;
+    for (int i = 0; i < series.size(); i++) {
+      sum += usable.at(i) ? series.at(i) : 0;
+    }
+    return sum / usable.count();
   }
 
   private void mass(String key, double kg) {

@@ -33,7 +33,9 @@ public final class LeadLine {
     String notMet = where(verdict -> verdict == Verdict.OUTSIDE);
     String undecided = where(Verdict::tooClose);
     if (!notMet.isEmpty()) {
-      return wording.fill("Lead.NOT_MET", Argument.text(notMet));
+      return undecided.isEmpty()
+          ? wording.fill("Lead.NOT_MET", Argument.text(notMet))
+          : wording.fill("Lead.NOT_MET_YET", Argument.text(notMet), Argument.text(undecided));
     }
     if (!undecided.isEmpty()) {
       return wording.fill("Lead.UNDECIDED", Argument.text(undecided));

@@ -3,6 +3,7 @@ package caryatid.wording;
 import caryatid.entry.Entry;
 import caryatid.entry.Erasure;
 import caryatid.entry.KeptFile;
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.TimeText;
@@ -178,10 +179,13 @@ public final class RecordText {
           landmarks.name(series.landmark(), series.side()));
       series.measured().forEach(this::measured);
     }
-    boolean tooClose =
-        all.stream().flatMap(s -> s.current().stream()).anyMatch(m -> m.verdict().tooClose());
-    if (tooClose && !kneeMayBend) {
-      lines.add("  " + wording.word("Findings.TOO_CLOSE"));
+    List<Verdict> now =
+        all.stream()
+            .flatMap(s -> s.current().stream())
+            .map(OffsetSeries.Measured::verdict)
+            .toList();
+    if (now.stream().anyMatch(Verdict::tooClose) && !kneeMayBend) {
+      lines.add("  " + wording.word(ResultWords.undecided(now)));
     }
   }
 

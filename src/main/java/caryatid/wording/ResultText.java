@@ -153,7 +153,9 @@ public final class ResultText {
   private void tooClose(AlignmentState state) {
     boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
     if (tooClose && !KneeSafety.mayBend(state.remarks())) {
-      lines.add(wording.word("Findings.TOO_CLOSE"));
+      lines.add(
+          wording.word(
+              ResultWords.undecided(state.findings().stream().map(Finding::verdict).toList())));
     }
   }
 

@@ -34,6 +34,14 @@ public final class ResultWords {
         .anyMatch(s -> s.remark().topic().weight() == Weight.SAFETY);
   }
 
+  /**
+   * The key of what to do next where some result is undecided: what is not met is not left until it
+   * has been measured again.
+   */
+  public static String undecided(List<Verdict> verdicts) {
+    return verdicts.contains(Verdict.OUTSIDE) ? "Findings.NOT_MET_FIRST" : "Findings.TOO_CLOSE";
+  }
+
   /** The result, its mark in front: {@code ○ undecided: 3 mm to spare}. */
   public String result(Finding finding) {
     Target target = finding.target();

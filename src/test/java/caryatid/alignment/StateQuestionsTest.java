@@ -3,12 +3,27 @@ package caryatid.alignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Demo;
+import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.loadline.LoadLineMethod;
+import caryatid.loadline.LoadLineQuestion;
+import caryatid.loadline.Offset;
+import caryatid.loadline.WhichLeg;
+import caryatid.recording.model.Provenance;
+import caryatid.recording.model.RecordingRemark;
+import caryatid.remark.Argument;
 import caryatid.remark.Question;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import caryatid.standing.LoadLineOwner;
 import caryatid.standing.QuietStretch;
+import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
+import caryatid.uncertainty.Estimate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +66,83 @@ class StateQuestionsTest {
     return StateQuestions.of(swaying, OptionalDouble.empty()).stream()
         .map(Question::topic)
         .anyMatch(StateQuestions.StateQuestion.HARDLY_ANY_SWAY::equals);
+  }
+
+  /** A stand whose line runs a little behind the ankle axis, under another name. */
+  private static Stand behind(String name) {
+    Stand stand = Demo.transtibial(Side.RIGHT).result().state().stands().get(0);
+    Offset odd =
+        new Offset(
+            new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "ankle axis"),
+            LoadLineOwner.RIGHT_FOOT,
+            LoadLineMethod.VERTICAL,
+            Estimate.exact(-1));
+    return of(stand, name, List.of(odd), List.of());
+  }
+
+  private static Stand of(Stand stand, String name, List<Offset> offsets, List<Remark> remarks) {
+    Provenance file = stand.recording();
+    return new Stand(
+        new Provenance(name, file.bytes(), file.sha512()),
+        stand.sheet(),
+        stand.description(),
+        stand.trial(),
+        stand.landmarks(),
+        stand.standing(),
+        offsets,
+        List.of(),
+        remarks);
+  }
+
+  private static List<Question> asked(Topic topic, Stand... stands) {
+    AlignmentState state =
+        new AlignmentState(List.of(stands), List.of(), List.of(), List.of(), List.of());
+    return StateQuestions.of(state, OptionalDouble.empty()).stream()
+        .filter(question -> question.topic() == topic)
+        .toList();
+  }
+
+  @Test
+  void aQuestionNamesTheRecordingsItIsAskedOf() {
+    Stand usual = Demo.transtibial(Side.RIGHT).result().state().stands().get(0);
+    Question one = asked(LoadLineQuestion.ODD_OFFSET, usual, behind("b.csv")).get(0);
+    assertThat(one.arguments()).last().isEqualTo(Argument.text("b.csv"));
+    List<Question> two =
+        asked(LoadLineQuestion.ODD_OFFSET, behind("a.csv"), usual, behind("c.csv"));
+    assertThat(two)
+        .allMatch(q -> q.arguments().get(5).equals(Argument.text("a.csv, c.csv")))
+        .allMatch(q -> q.answer().equals("ankle axis right sagittal"));
+  }
+
+  @Test
+  void leftHandedAxesThatNothingProvesAreAskedAbout() {
+    Stand stand = Demo.transtibial(Side.RIGHT).result().state().stands().get(0);
+    Argument axes = Argument.text("axes: {right: +y, anterior: +x, up: +z}");
+    Remark remark = Remark.of(RecordingRemark.LEFT_HANDED, axes);
+    Question question =
+        asked(
+                StateQuestions.StateQuestion.LEFT_HANDED,
+                of(stand, "a.csv", List.of(), List.of(remark)))
+            .get(0);
+    assertThat(question.line()).isEqualTo("as-meant: ['left-handed axes']");
+    assertThat(question.arguments()).containsExactly(axes);
+    assertThat(asked(StateQuestions.StateQuestion.LEFT_HANDED, stand)).isEmpty();
+  }
+
+  /** Which marks would prove it depends on the plates. */
+  @Test
+  void theQuestionOfTheSideNamesTheMarksThatWouldProveIt() {
+    Stand stand = Demo.transtibial(Side.RIGHT).result().state().stands().get(0);
+    assertThat(side(stand, new Stance.ProstheticFootOnPlate(Optional.empty())))
+        .isEqualTo(LoadLineQuestion.SIDE_UNPROVEN_BY_BORDER);
+    assertThat(side(stand, new Stance.PlatePerFoot("1", "2")))
+        .isEqualTo(LoadLineQuestion.SIDE_UNPROVEN);
+  }
+
+  private static Topic side(Stand stand, Stance stance) {
+    return WhichLeg.side(stand.standing(), List.of(), stance, List.of(Side.RIGHT))
+        .orElseThrow()
+        .topic();
   }
 
   /** The limit, 0.6 mm in 20 s, is StateQuestions' own and has its source there. */

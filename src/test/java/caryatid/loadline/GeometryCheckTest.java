@@ -54,9 +54,17 @@ class GeometryCheckTest {
     return new GeometryCheck(
         feet(-110, 110),
         List.of(offset),
-        List.of(Legs.mark(kind, Side.RIGHT, 0, 0, 400)),
+        List.of(Legs.mark(kind, Side.RIGHT, 0, 0, usualHeightMm(kind))),
         knee,
         GeometryLimits.USUAL);
+  }
+
+  private static double usualHeightMm(LandmarkKind kind) {
+    return switch (kind) {
+      case ANKLE_AXIS, FOOT_REFERENCE_POINT -> 80;
+      case HIP -> 900;
+      default -> 480;
+    };
   }
 
   @ParameterizedTest
@@ -81,10 +89,12 @@ class GeometryCheckTest {
       double refuseBelow,
       double refuseAbove) {
     for (double odd : new double[] {askBelow - 0.1, askAbove + 0.1}) {
-      assertThat(past(plane, kind, knee, odd).questions(List.of(Side.RIGHT))).hasSize(1);
+      assertThat(past(plane, kind, knee, odd).questions(List.of(Side.RIGHT), "stand.csv"))
+          .hasSize(1);
     }
     for (double usual : new double[] {askBelow, askAbove}) {
-      assertThat(past(plane, kind, knee, usual).questions(List.of(Side.RIGHT))).isEmpty();
+      assertThat(past(plane, kind, knee, usual).questions(List.of(Side.RIGHT), "stand.csv"))
+          .isEmpty();
     }
     for (double not : new double[] {refuseBelow - 0.1, refuseAbove + 0.1}) {
       assertThat(impossible(past(plane, kind, knee, not))).hasSize(1);
@@ -97,7 +107,9 @@ class GeometryCheckTest {
   @Test
   void aQuestionNamesWhatWasMeasuredAndTheLineThatAnswersIt() {
     Question asked =
-        past(Plane.SAGITTAL, LandmarkKind.ANKLE_AXIS, false, -1).questions(List.of()).get(0);
+        past(Plane.SAGITTAL, LandmarkKind.ANKLE_AXIS, false, -1)
+            .questions(List.of(), "stand.csv")
+            .get(0);
     assertThat(asked.answer()).isEqualTo("ANKLE_AXIS right sagittal");
     assertThat(asked.at(caryatid.remark.Place.of("sheet.yaml")).arguments())
         .last()
@@ -107,9 +119,12 @@ class GeometryCheckTest {
   @Test
   void aLineBehindAProstheticKneeIsAskedAboutWithTheSafetyFirst() {
     Question asked =
-        past(Plane.SAGITTAL, LandmarkKind.KNEE_CENTRE, true, -0.1).questions(List.of()).get(0);
+        past(Plane.SAGITTAL, LandmarkKind.KNEE_CENTRE, true, -0.1)
+            .questions(List.of(), "stand.csv")
+            .get(0);
     assertThat(ENGLISH.say(asked.at(caryatid.remark.Place.of("sheet.yaml"))))
-        .contains("The knee may bend. Seat the wearer");
+        .contains("The knee may bend. Seat the wearer")
+        .contains("(stand.csv), behind the axis");
   }
 
   @Test
@@ -123,23 +138,93 @@ class GeometryCheckTest {
 
   @Test
   void jointsMustRiseFromAnkleToHip() {
-    assertThat(impossible(joints(80)))
+    assertThat(impossible(joints(LandmarkKind.ANKLE_AXIS, 390, 390)))
         .containsExactly(
-            "sheet.yaml: expected joints one above the other, found KNEE_CENTRE at 80.0 mm and"
-                + " ANKLE_AXIS at 80.0 mm. Check the heights and their unit.");
-    assertThat(impossible(joints(80.1))).isEmpty();
+            "sheet.yaml: expected joints one above the other, found KNEE_CENTRE at 390.0 mm and"
+                + " ANKLE_AXIS at 390.0 mm. Check the heights and their unit.");
+    assertThat(impossible(joints(LandmarkKind.ANKLE_AXIS, 390, 390.1))).isEmpty();
   }
 
-  private static GeometryCheck joints(double kneeUpMm) {
-    return new GeometryCheck(
-        feet(-110, 110),
-        List.of(),
+  /** Taken down in cm, with a foot that has no ankle axis. */
+  @ParameterizedTest
+  @CsvSource({"true", "false"})
+  void aKneeBelowTheFootReferencePointCannotBe(boolean prostheticKnee) {
+    List<Landmark> marks =
         List.of(
-            Legs.mark(LandmarkKind.ANKLE_AXIS, Side.LEFT, 0, 0, 80),
+            Legs.mark(LandmarkKind.FOOT_REFERENCE_POINT, Side.LEFT, 0, 0, 85),
+            Legs.mark(LandmarkKind.HIP, Side.LEFT, 0, 0, 905),
+            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 0, 50.5));
+    assertThat(impossible(marks(marks, prostheticKnee)))
+        .containsExactly(
+            "sheet.yaml: expected joints one above the other, found KNEE_CENTRE at 50.5 mm and"
+                + " FOOT_REFERENCE_POINT at 85.0 mm. Check the heights and their unit.");
+  }
+
+  @Test
+  void anAnkleAxisMayLieAboveOrBelowTheFootReferencePoint() {
+    for (double pointMm : new double[] {60, 80, 100}) {
+      List<Landmark> marks =
+          List.of(
+              Legs.mark(LandmarkKind.ANKLE_AXIS, Side.LEFT, 0, 0, 80),
+              Legs.mark(LandmarkKind.FOOT_REFERENCE_POINT, Side.LEFT, 0, 0, pointMm));
+      assertThat(impossible(marks(marks, true))).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ANKLE_AXIS, 30, 180, 10, 400",
+    "KNEE_CENTRE, 300, 700, 100, 1000",
+    "HIP, 550, 1150, 200, 1500"
+  })
+  void aHeightIsAskedAboutBeyondOneLimitAndRefusedBeyondTheOther(
+      LandmarkKind kind, double askBelow, double askAbove, double refuseBelow, double refuseAbove) {
+    for (double odd : new double[] {askBelow - 0.1, askAbove + 0.1}) {
+      assertThat(marked(kind, odd).questions(List.of(Side.LEFT), "stand.csv")).hasSize(1);
+    }
+    for (double usual : new double[] {askBelow, askAbove}) {
+      assertThat(marked(kind, usual).questions(List.of(Side.LEFT), "stand.csv")).isEmpty();
+    }
+    for (double not : new double[] {refuseBelow - 0.1, refuseAbove + 0.1}) {
+      assertThat(impossible(marked(kind, not))).hasSize(1);
+    }
+    for (double hardly : new double[] {refuseBelow, refuseAbove}) {
+      assertThat(impossible(marked(kind, hardly))).isEmpty();
+    }
+  }
+
+  @Test
+  void aHeightIsToldWithItsLimits() {
+    assertThat(impossible(marked(LandmarkKind.KNEE_CENTRE, 50.5)))
+        .containsExactly(
+            "sheet.yaml: expected KNEE_CENTRE from 100.0 mm to 1000.0 mm up, found 50.5 mm. Check"
+                + " the height and its unit (mm).");
+    Question asked =
+        marked(LandmarkKind.KNEE_CENTRE, 250).questions(List.of(Side.LEFT), "stand.csv").get(0);
+    assertThat(ENGLISH.say(asked.at(caryatid.remark.Place.of("sheet.yaml"))).replace('\u00a0', ' '))
+        .isEqualTo(
+            "sheet.yaml: KNEE_CENTRE was marked 250.0 mm up, outside 300.0 mm to 700.0 mm: was it"
+                + " measured in mm, above the plate's top? Correct it; if it is so, add to the"
+                + " sheet: as-meant: ['KNEE_CENTRE left up 250']");
+    assertThat(asked.topic().holdsForSession()).isTrue();
+  }
+
+  private static GeometryCheck marked(LandmarkKind kind, double upMm) {
+    return marks(List.of(Legs.mark(kind, Side.LEFT, 0, 0, upMm)), true);
+  }
+
+  private static GeometryCheck joints(LandmarkKind foot, double footUpMm, double kneeUpMm) {
+    return marks(
+        List.of(
+            Legs.mark(foot, Side.LEFT, 0, 0, footUpMm),
             Legs.mark(LandmarkKind.KNEE_CENTRE, Side.LEFT, 0, 0, kneeUpMm),
-            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 49)),
-        true,
-        GeometryLimits.USUAL);
+            Legs.mark(LandmarkKind.KNEE_CENTRE, Side.RIGHT, 0, 0, 349)),
+        true);
+  }
+
+  private static GeometryCheck marks(List<Landmark> marks, boolean prostheticKnee) {
+    return new GeometryCheck(
+        feet(-110, 110), List.of(), marks, prostheticKnee, GeometryLimits.USUAL);
   }
 
   @Test

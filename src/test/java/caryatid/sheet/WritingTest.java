@@ -28,6 +28,17 @@ class WritingTest {
   }
 
   @Test
+  void aDecimalCommaWithinBracesIsSaidToBeOne() {
+    assertThat(
+            withLines(
+                "plates: [{name: p, edges-mm: {left: -250,5, right: 250, rear: -250, front:"
+                    + " 250}}]\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 37: `left`: the comma in -250,5 ends the value, as it does"
+                + " between keys. Write it with a decimal point: -250.5.");
+  }
+
+  @Test
   void aFileOfAnotherKindIsRefused() {
     assertThat(problemsOfDescription(Sheets.SHEET))
         .containsExactly(

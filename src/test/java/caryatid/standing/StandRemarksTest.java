@@ -169,6 +169,15 @@ class StandRemarksTest {
         .containsExactly(StandRemark.SHARE_UNKNOWN);
   }
 
+  @Test
+  void aLoadShareIsUnknownWithoutForceWhateverTheSheetSays() throws BadInput {
+    double[] x = Made.autoregressive(new Random(34), 6000, 0.99);
+    Recording recording = Made.at(100, 60).copAlone("p", x, x).recording();
+    assertThat(topics(StandAnalysis.analyse(recording, Made.rightFoot())))
+        .contains(StandRemark.SHARE_WITHOUT_FORCE)
+        .doesNotContain(StandRemark.SHARE_UNKNOWN);
+  }
+
   /** A slow wave all through the stand counts as a handful of independent samples. */
   @Test
   void aStandSaysAsHowManyLooksItCounts() throws BadInput {

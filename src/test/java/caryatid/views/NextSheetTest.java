@@ -23,6 +23,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class NextSheetTest {
   private static final String SHEET =
@@ -67,6 +69,12 @@ class NextSheetTest {
             trial-sheet: 1
             based-on: first.yaml
             confirmed: []
+            # In first.yaml:
+            # landmarks:
+            #   - name: knee centre
+            #     forward-mm: 112
+            #     up-mm: 492
+            #     marking-mm: 4
             at:
             wearer: K7
             side: right
@@ -88,6 +96,21 @@ class NextSheetTest {
     assertThat(filled.landmarks()).hasSize(1);
     assertThat(filled.targets()).hasSize(1);
     assertThat(filled.minutesWalked()).isEmpty();
+  }
+
+  /** A hand that touched makes a stand doubtful; the next one has to say how it was. */
+  @ParameterizedTest
+  @CsvSource({
+    "touching, ''",
+    "holding, ''",
+    "'\"touching\"', ''",
+    "free, ' free'",
+    "'\"free\"', ' \"free\"'"
+  })
+  void handsThatWereNotFreeAreToBeSaidAgain(String hands, String next)
+      throws BadInput, StoreFailure {
+    assertThat(next(SHEET.replace("hands: free", "hands: " + hands)).text())
+        .contains("\nhands:" + next + "\n");
   }
 
   @Test

@@ -79,15 +79,19 @@ final class ColumnSurvey {
         table.head().firstRows().stream().map(row -> at < row.size() ? row.get(at) : "").toList();
     double[] numbers = numbers(table, index);
     double[] loaded = loaded(numbers);
+    ByNumbers byNumbers = numbers.length == 0 ? ByNumbers.TEXT : byNumbers(numbers, loaded);
+    // What is known by nothing is told as it is, with what an empty plate shows.
+    double[] told =
+        byNumbers == ByNumbers.UNKNOWN ? Arrays.stream(numbers).sorted().toArray() : loaded;
     return new ColumnView(
         index + 1,
         name.full(),
         first,
         byName(role),
         role.channel(),
-        numbers.length == 0 ? ByNumbers.TEXT : byNumbers(numbers, loaded),
-        part(loaded, 0.1),
-        part(loaded, 0.9));
+        byNumbers,
+        part(told, 0.1),
+        part(told, 0.9));
   }
 
   private static ByName byName(ColumnMeaning role) {

@@ -25,6 +25,8 @@ public enum RecordingRemark implements Topic {
   NOT_CROSS_CHECKED("RecordingRemark.NOT_CROSS_CHECKED"),
   UNLOADED("RecordingRemark.UNLOADED"),
   UNLOADED_PATTERN("RecordingRemark.UNLOADED_PATTERN"),
+  /** Of a centre of pressure alone, in which no sign can be proven; arguments: the axes. */
+  LEFT_HANDED("RecordingRemark.LEFT_HANDED", Weight.IMPORTANT),
   /** Under load, but where no plate is. */
   FAR_OFF("RecordingRemark.FAR_OFF", Weight.IMPORTANT),
   /** The file ends without a line end, and its last number is shorter than the others. */

@@ -71,11 +71,18 @@ public record ColumnMeaning(
               + " axe eje asse eixo axis couple pression cdp plateforme reaction sol du de la le"
               + " fuerza momento centro presion plataforma reaccion suelo del forza pressione"
               + " pedana piattaforma reazione di della coppia torsione forca pressao plataforma"
-              + " reacao solo da do vertical vertikal verticale vertikalkraft senkrecht en in");
+              + " reacao solo da do vertical vertikal verticale vertikalkraft senkrecht en in quer"
+              + " transversal transversale längs laengs longitudinal longitudinale");
 
   /** Words for the vertical where a name says no axis: it is z, as it is next to x and y. */
   private static final Set<String> VERTICAL =
       words("vertical vertikal verticale vertikalkraft senkrecht");
+
+  /** Words for across the plate where a name says no axis: x, as the vertical is z. */
+  private static final Set<String> ACROSS = words("quer transversal transversale");
+
+  /** Words for along the plate: y. */
+  private static final Set<String> ALONG = words("längs laengs longitudinal longitudinale");
 
   /** A foot's letter before a quantity, as in RCOP_X. */
   private static final Pattern FOOT = Pattern.compile("([lr])(cop|grf|force|moment)([xyz]?)");
@@ -142,6 +149,7 @@ public record ColumnMeaning(
         compact(words)
             .or(() -> spelled(words))
             .or(() -> vertical(words))
+            .or(() -> level(words))
             .or(() -> applied(column, words))
             .orElse(OTHER);
     boolean derived = role.kind == ColumnKind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
@@ -207,13 +215,25 @@ public record ColumnMeaning(
     return Optional.empty();
   }
 
-  /** A vertical force whose name says no axis. */
+  /** A vertical force, or a moment about the vertical, whose name says no axis. */
   private static Optional<ColumnMeaning> vertical(List<String> words) {
-    boolean named = words.stream().anyMatch(VERTICAL::contains);
-    boolean whole = words.contains("vertikalkraft");
-    return named && (whole || quantity(words).equals(Optional.of(QuantityWords.FORCE)))
-        ? Optional.of(channel(QuantityWords.FORCE, "z", words))
+    if (words.contains("vertikalkraft")) {
+      return Optional.of(channel(QuantityWords.FORCE, "z", words));
+    }
+    return words.stream().anyMatch(VERTICAL::contains)
+        ? quantity(words)
+            .filter(quantity -> quantity != QuantityWords.COP)
+            .map(quantity -> channel(quantity, "z", words))
         : Optional.empty();
+  }
+
+  /** What lies across the plate or along it, and whose name says so in place of an axis. */
+  private static Optional<ColumnMeaning> level(List<String> words) {
+    boolean across = words.stream().anyMatch(ACROSS::contains);
+    boolean along = words.stream().anyMatch(ALONG::contains);
+    return across == along
+        ? Optional.empty()
+        : quantity(words).map(quantity -> channel(quantity, across ? "x" : "y", words));
   }
 
   /** The point at which the force is applied, as in {@code Ax (m)}: only where it is a length. */

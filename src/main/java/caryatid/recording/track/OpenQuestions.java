@@ -7,6 +7,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.Channel.Quantity;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.table.ParsedTable;
 import caryatid.recording.table.PlateColumns;
@@ -116,14 +117,22 @@ public final class OpenQuestions {
     boolean handed =
         plates.keySet().stream()
             .anyMatch(p -> fromMoments(p) || !p.sensors().isEmpty() || p.count(Quantity.FORCE) > 1);
-    StageMessages messages =
-        handed && !known.rightHanded()
-            ? nothing.withProblem(ImportProblem.LEFT_HANDED, Argument.text(AxesText.of(known)))
-            : nothing;
+    StageMessages messages = known.rightHanded() ? nothing : leftHanded(known, handed);
     for (PlateColumns plan : plates.keySet()) {
       messages = messages.and(checked(plan, known));
     }
     return messages;
+  }
+
+  /**
+   * A centre of pressure alone has a meaning in any axes, and some exports of one are left-handed;
+   * mostly a sign is wrong.
+   */
+  private StageMessages leftHanded(Axes known, boolean handed) {
+    Argument axesText = Argument.text(AxesText.of(known));
+    return handed
+        ? nothing.withProblem(ImportProblem.LEFT_HANDED, axesText)
+        : nothing.withRemark(RecordingRemark.LEFT_HANDED, axesText);
   }
 
   private StageMessages checked(PlateColumns plan, Axes known) {

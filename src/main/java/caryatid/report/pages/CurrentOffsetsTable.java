@@ -59,7 +59,8 @@ final class CurrentOffsetsTable {
   private List<Block> blocks(Table table) {
     List<Block> blocks = new ArrayList<>(List.of(table));
     if (!kneeMayBend && current().anyMatch(now -> now.verdict().tooClose())) {
-      blocks.add(new Prose(wording.word("Findings.TOO_CLOSE"), false));
+      String advice = ResultWords.undecided(current().map(OffsetSeries.Measured::verdict).toList());
+      blocks.add(new Prose(wording.word(advice), false));
     }
     String numbered =
         IntStream.range(0, sources().size())

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -79,16 +80,48 @@ final class Nodes {
 
   Map<String, NodeValue> values(MappingNode node) {
     Map<String, NodeValue> values = new LinkedHashMap<>();
+    NodeTuple before = null;
     for (NodeTuple pair : node.getValue()) {
-      if (!(pair.getKeyNode() instanceof ScalarNode key)) {
+      Optional<String> decimals = decimals(node, pair);
+      Optional<String> number = Optional.ofNullable(before).flatMap(Nodes::digits);
+      if (decimals.isPresent() && number.isPresent()) {
+        refuse(
+            before.getValueNode(),
+            YamlProblem.DECIMAL_COMMA,
+            ((ScalarNode) before.getKeyNode()).getValue(),
+            number.get() + "," + decimals.get(),
+            number.get() + "." + decimals.get());
+      } else if (!(pair.getKeyNode() instanceof ScalarNode key)) {
         refuse(pair.getKeyNode(), YamlProblem.NOT_YAML);
       } else if (key.getValue().equals(MERGE)) {
         refuse(key, YamlProblem.MERGE_KEY);
       } else {
         put(values, key, pair.getValueNode());
       }
+      before = pair;
     }
     return values;
+  }
+
+  /** A key of digits alone without a value, within braces: what a decimal comma leaves behind. */
+  private static Optional<String> decimals(MappingNode node, NodeTuple pair) {
+    return node.getFlowStyle() == FlowStyle.FLOW
+            && pair.getKeyNode() instanceof ScalarNode key
+            && key.isPlain()
+            && key.getValue().matches("\\d+")
+            && nothing(pair.getValueNode())
+        ? Optional.of(key.getValue())
+        : Optional.empty();
+  }
+
+  /** A value of digits alone, perhaps with a sign. */
+  private static Optional<String> digits(NodeTuple pair) {
+    return pair.getKeyNode() instanceof ScalarNode
+            && pair.getValueNode() instanceof ScalarNode value
+            && value.isPlain()
+            && value.getValue().matches("[-+]?\\d+")
+        ? Optional.of(value.getValue())
+        : Optional.empty();
   }
 
   private void put(Map<String, NodeValue> values, ScalarNode key, Node node) {

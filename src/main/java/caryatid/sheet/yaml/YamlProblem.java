@@ -27,6 +27,7 @@ enum YamlProblem implements Topic {
   UNKNOWN_KEY_MEANT("Writing.UNKNOWN_KEY_MEANT"),
   MISSING_KEY("Writing.MISSING_KEY"),
   NO_VALUE("Writing.NO_VALUE"),
+  DECIMAL_COMMA("Writing.DECIMAL_COMMA"),
   NOT_A_NUMBER("Writing.NOT_A_NUMBER"),
   NOT_A_WHOLE_NUMBER("Writing.NOT_A_WHOLE_NUMBER"),
   OUT_OF_RANGE("Writing.OUT_OF_RANGE"),

@@ -44,12 +44,13 @@ class BadColumnsTest {
     assertRefused(
         Exports.rows("Time,knee angle,hip angle", "0.0#,12,3", 3),
         new Described().get(),
-        "stand.csv line 1: expected a centre of pressure, or forces and moments, found"
-            + " the columns: Time, knee angle, hip angle. If they are there under other names,"
-            + " add to the plate description under plates, with your names for unknown:"
-            + " columns: {cop-x: unknown, cop-y: unknown, force-z: unknown}; if these are load"
-            + " cells, where each of them stands: cells: [{column: unknown, right-mm: unknown,"
-            + " anterior-mm: unknown}]");
+        "stand.csv line 1: expected a centre of pressure, or forces and moments, found the columns:"
+            + " Time, knee angle, hip angle. If they are there under other names, add to the plate"
+            + " description under plates, with your names for unknown: columns: {cop-x: unknown,"
+            + " cop-y: unknown, force-z: unknown}; with forces and moments in its place: columns:"
+            + " {force-x: unknown, force-y: unknown, force-z: unknown, moment-x: unknown, moment-y:"
+            + " unknown, moment-z: unknown}; if these are load cells, where each of them stands:"
+            + " cells: [{column: unknown, right-mm: unknown, anterior-mm: unknown}]");
   }
 
   /** As where names stand in several lines, which quotes hold together. */

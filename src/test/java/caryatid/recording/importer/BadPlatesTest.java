@@ -12,6 +12,7 @@ import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.Sensors;
+import caryatid.remark.BadInput;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -152,6 +153,26 @@ class BadPlatesTest {
             .get(),
         "stand.csv: these axes are left-handed (axes: {right: -x, anterior: +y, up: +z}), in which"
             + " forces and moments have no meaning. Correct one sign in the plate description.");
+  }
+
+  /** A centre of pressure has a meaning in them, but a wrong sign would not show. */
+  @Test
+  void leftHandedAxesWithACentreOfPressureAloneAreRemarkedOn() throws BadInput {
+    NamedBytes export = Exports.rows("Time (s),COPx (mm),COPy (mm)", "0.0#,1#,2#", 9);
+    assertThat(remarks(export, new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.PLUS_Z)))
+        .contains(
+            "These axes are left-handed (axes: {right: -x, anterior: +y, up: +z}), and a centre of"
+                + " pressure alone does not show whether a sign is wrong: one would turn left and"
+                + " right, or front and rear, the other way round. Lean to the right, then forward,"
+                + " and see that the numbers go where the axes say.");
+    assertThat(remarks(export, new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.MINUS_Z)))
+        .noneMatch(remark -> remark.contains("left-handed"));
+  }
+
+  private static List<String> remarks(NamedBytes export, Axes axes) throws BadInput {
+    return Exports.read(export, new Described().axes(axes).plate(plate()).get()).remarks().stream()
+        .map(Exports.WORDING::say)
+        .toList();
   }
 
   @Test

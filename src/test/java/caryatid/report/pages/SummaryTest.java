@@ -62,7 +62,9 @@ class SummaryTest {
   @Test
   void whatIsNotMetComesBeforeWhatIsUndecidedAndThatBeforeWhatIsMet() {
     assertThat(summary(List.of(), MET, SPARE, OVER, NOT_MET).next())
-        .contains("× Tolerance not met: ankle (frontal). Change one thing, then measure again.");
+        .contains(
+            "× Tolerance not met: ankle (frontal). Undecided: ankle (sagittal), knee (frontal)."
+                + " Change one thing, then measure again.");
     assertThat(summary(List.of(), MET, SPARE, OVER).next())
         .contains("○ Undecided: ankle (sagittal), knee (frontal). Measure again before changing.");
     assertThat(summary(List.of(), MET).next()).contains("● All tolerances met. Walking is next.");

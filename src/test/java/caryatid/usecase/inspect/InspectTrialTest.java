@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.NamedBytes;
+import caryatid.wording.InspectionText;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +61,19 @@ class InspectTrialTest {
   void whatTwoUnitsMakeAPersonIsAsked() throws Exception {
     Inspection inspection = Inspect.run(export("Time,Fz,CoPx,CoPy", 0.1, i -> 0), Optional.empty());
     assertThat(questions(inspection)).containsExactly("Reading.COP_UNIT", "Reading.AXES");
+  }
+
+  /** By construction 12 mm to the right and 30 mm to the rear, less what the waves leave over. */
+  @Test
+  void whereThePlateIsLoadedIsSaidSoThatAxesCanBeChecked() throws Exception {
+    Inspection inspection =
+        Inspect.run(
+            export("Time (s),Fz (N),CoPx (mm),CoPy (mm)", 1, i -> 0), Optional.of(DESCRIPTION));
+    assertThat(InspectionText.lines(inspection, true, WORDING))
+        .map(line -> line.replace('\u00a0', ' '))
+        .contains(
+            "plate 1: the mean centre of pressure lies 29.6 mm behind and 12.1 mm to the right of"
+                + " the zero");
   }
 
   @Test

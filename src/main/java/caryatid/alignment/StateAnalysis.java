@@ -34,7 +34,12 @@ public final class StateAnalysis {
         stands.get(0).offsets().stream().map(o -> state(o, stands, doubts)).toList();
     List<Offset> offsets = all.stream().map(StateOffset::offset).toList();
     TargetComparison judged =
-        TargetComparison.of(offsets, trial.targets(), trial.stance(), trial.rule());
+        TargetComparison.of(
+            offsets,
+            trial.targets(),
+            trial.stance(),
+            stands.get(0).standing().loads(),
+            trial.rule());
     List<Side> knees = trial.level().prostheticKnee() ? trial.side().sides() : List.of();
     List<Remark> remarks =
         new ArrayList<>(KneeSafety.of(offsets, stands.get(0).landmarks(), knees));

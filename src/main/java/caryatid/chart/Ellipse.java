@@ -2,7 +2,6 @@ package caryatid.chart;
 
 import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.standing.LoadLineOwner;
-import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
 import java.util.ArrayList;
@@ -17,16 +16,18 @@ final class Ellipse {
 
   static Optional<List<PersonPoint>> of(Standing standing, LoadLineOwner of) {
     Optional<Sway> sway = standing.sway().stream().filter(s -> s.of() == of).findFirst();
-    Optional<MeanLoad> load = standing.load(of);
-    return sway.isPresent() && load.isPresent()
-        ? outline(sway.get(), load.get())
+    Optional<Sway.BothDirections> both = sway.flatMap(Sway::both);
+    Optional<PersonPoint> mean = standing.load(of).flatMap(PathMarks::mean);
+    return both.isPresent() && mean.isPresent()
+        ? outline(both.get(), sway.get().sdAnteriorMm(), mean.get())
         : Optional.empty();
   }
 
   /** The square root of the covariance matrix, by Cholesky, turns a circle into the ellipse. */
-  private static Optional<List<PersonPoint>> outline(Sway sway, MeanLoad load) {
+  private static Optional<List<PersonPoint>> outline(
+      Sway.BothDirections sway, double sdAnteriorMm, PersonPoint mean) {
     double determinant =
-        sway.sdRightMm() * sway.sdRightMm() * sway.sdAnteriorMm() * sway.sdAnteriorMm()
+        sway.sdRightMm() * sway.sdRightMm() * sdAnteriorMm * sdAnteriorMm
             - sway.covarianceMm2() * sway.covarianceMm2();
     if (!(determinant > 0) || !(sway.sdRightMm() > 0)) {
       return Optional.empty();
@@ -40,8 +41,8 @@ final class Ellipse {
       double forward = radius * StrictMath.sin(2 * Math.PI * i / STEPS);
       outline.add(
           new PersonPoint(
-              load.copRightMm().value() + sway.sdRightMm() * across,
-              load.copAnteriorMm().value() + shear * across + rest * forward));
+              mean.acrossMm() + sway.sdRightMm() * across,
+              mean.heightMm() + shear * across + rest * forward));
     }
     return Optional.of(outline);
   }

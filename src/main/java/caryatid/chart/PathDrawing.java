@@ -25,6 +25,7 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /**
  * Plans the paths of the centre of pressure seen from above: with the feet where they are known,
@@ -66,12 +67,19 @@ public final class PathDrawing {
     this.scale = Scale.centred(places, room);
   }
 
+  /** Whether there is a path to draw: the side's plate measured both directions in each stand. */
+  public static boolean isDrawn(List<Stand> stands, List<Recording> recordings, Side side) {
+    return IntStream.range(0, stands.size())
+        .mapToObj(i -> FootTracks.of(stands.get(i), recordings.get(i), side))
+        .allMatch(track -> track.plate().copRightMm().isPresent());
+  }
+
   /**
    * Plans a drawing.
    *
    * @param stands of one state; their feet are drawn where the first one's sheet says
    * @param recordings the stands' own, in their order
-   * @param side whose path is shown at a larger scale
+   * @param side whose path is shown at a larger scale; one that is drawn
    * @param widthMm width on paper, at least 60 mm
    * @param heightMm height on paper, at least 40 mm
    */
@@ -95,6 +103,7 @@ public final class PathDrawing {
   private List<PathMarks> paths(int stand) {
     Stand of = stands.get(stand);
     return FootTracks.of(of, recordings.get(stand)).stream()
+        .filter(track -> track.plate().copRightMm().isPresent())
         .map(track -> new PathMarks(of, track))
         .toList();
   }
@@ -150,16 +159,16 @@ public final class PathDrawing {
     return stands.get(stand).standing().sway().stream()
         .filter(s -> s.of() == track.of())
         .findFirst()
-        .map(sway -> says(name, sway))
+        .flatMap(sway -> sway.both().map(both -> says(name, sway.sdAnteriorMm(), both)))
         .orElse(name);
   }
 
-  private String says(String name, Sway sway) {
+  private String says(String name, double sdAnteriorMm, Sway.BothDirections sway) {
     return wording.fill(
         "PathDrawing.SAYS",
         Argument.text(name),
         Argument.of(sway.sdRightMm(), Unit.MM),
-        Argument.of(sway.sdAnteriorMm(), Unit.MM),
+        Argument.of(sdAnteriorMm, Unit.MM),
         Argument.of(sway.ellipseMm2(), Unit.MM2));
   }
 

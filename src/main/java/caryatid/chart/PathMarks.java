@@ -10,13 +10,18 @@ import caryatid.chart.mark.Scale.PersonPoint;
 import caryatid.chart.mark.Shapes;
 import caryatid.chart.mark.Style.Pen;
 import caryatid.chart.mark.Symbols;
+import caryatid.recording.model.Samples;
+import caryatid.standing.MeanLoad;
 import caryatid.standing.QuietStretch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
+import java.util.function.Consumer;
 
-/** The path of one stand on one track over its quiet stretch, with its mean and ellipse. */
+/**
+ * The path of one stand on one track over its quiet stretch, with its mean and ellipse; nothing
+ * where the plate measured fore and aft only.
+ */
 record PathMarks(Stand stand, Track track) {
   /** Points closer on paper than a fraction of a pen's width add nothing. */
   private static final double LEAST_STEP_MM = 0.03;
@@ -24,30 +29,33 @@ record PathMarks(Stand stand, Track track) {
   /** All that path and ellipse take. */
   List<PersonPoint> places() {
     List<PersonPoint> places = new ArrayList<>();
-    eachUsed(i -> places.add(place(i)));
+    eachPlace(places::add);
     Ellipse.of(stand.standing(), track.of()).ifPresent(places::addAll);
     return places;
   }
 
-  private void eachUsed(IntConsumer sample) {
+  private void eachPlace(Consumer<PersonPoint> place) {
+    track.plate().copRightMm().ifPresent(right -> eachPlace(right, place));
+  }
+
+  private void eachPlace(Samples right, Consumer<PersonPoint> place) {
+    Samples anterior = track.plate().copAnteriorMm();
     QuietStretch stretch = stand.standing().stretch();
     for (int i = stretch.fromIndex(); i < stretch.toIndex(); i++) {
       if (track.plate().usable().at(i)) {
-        sample.accept(i);
+        place.accept(new PersonPoint(right.at(i), anterior.at(i)));
       }
     }
   }
 
-  private PersonPoint place(int index) {
-    return new PersonPoint(
-        track.plate().copRightMm().at(index), track.plate().copAnteriorMm().at(index));
+  Optional<PersonPoint> mean() {
+    return stand.standing().load(track.of()).flatMap(PathMarks::mean);
   }
 
-  Optional<PersonPoint> mean() {
-    return stand
-        .standing()
-        .load(track.of())
-        .map(load -> new PersonPoint(load.copRightMm().value(), load.copAnteriorMm().value()));
+  /** Where a mean load meets the plate. */
+  static Optional<PersonPoint> mean(MeanLoad load) {
+    return load.copRightMm()
+        .map(right -> new PersonPoint(right.value(), load.copAnteriorMm().value()));
   }
 
   List<Mark> at(Scale scale) {
@@ -65,9 +73,9 @@ record PathMarks(Stand stand, Track track) {
 
   private List<PaperPoint> path(Scale scale) {
     List<PaperPoint> path = new ArrayList<>();
-    eachUsed(
-        i -> {
-          PaperPoint spot = scale.spot(place(i));
+    eachPlace(
+        place -> {
+          PaperPoint spot = scale.spot(place);
           if (path.isEmpty() || spot.distanceMm(path.get(path.size() - 1)) > LEAST_STEP_MM) {
             path.add(spot);
           }

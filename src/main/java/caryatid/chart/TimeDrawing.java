@@ -16,6 +16,7 @@ import caryatid.geometry.Side;
 import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.standing.MeanLoad;
+import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,17 +97,19 @@ public final class TimeDrawing {
             named -> rows.add(new TimePanel(wording.word("TimeDrawing.FORCE"), List.of(named))));
     Optional<MeanLoad> load = stand.standing().load(track.of());
     double anterior = load.map(l -> l.copAnteriorMm().value()).orElse(0.0);
-    double right = load.map(l -> l.copRightMm().value()).orElse(0.0);
-    rows.add(
-        new TimePanel(
-            wording.word("TimeDrawing.COP"),
-            List.of(
-                new TimePanel.Named(
-                    wording.word("TimeDrawing.ANTERIOR"),
-                    new Curve(track.plate().copAnteriorMm(), anterior, Pen.TRACE)),
-                new TimePanel.Named(
-                    wording.word("TimeDrawing.RIGHT"),
-                    new Curve(track.plate().copRightMm(), right, Pen.SECOND_TRACE)))));
+    double right = load.flatMap(MeanLoad::copRightMm).map(Estimate::value).orElse(0.0);
+    List<TimePanel.Named> curves = new ArrayList<>();
+    curves.add(
+        new TimePanel.Named(
+            wording.word("TimeDrawing.ANTERIOR"),
+            new Curve(track.plate().copAnteriorMm(), anterior, Pen.TRACE)));
+    track
+        .plate()
+        .copRightMm()
+        .map(cop -> new Curve(cop, right, Pen.SECOND_TRACE))
+        .ifPresent(
+            curve -> curves.add(new TimePanel.Named(wording.word("TimeDrawing.RIGHT"), curve)));
+    rows.add(new TimePanel(wording.word("TimeDrawing.COP"), curves));
     return rows;
   }
 

@@ -7,12 +7,15 @@ import caryatid.standing.PercentileRank;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
+import caryatid.standing.Sway.BothDirections;
 import caryatid.standing.UnusedPart;
 import caryatid.uncertainty.Estimate;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /** The analysis of a stand's recording in JSON. */
 final class StandingJson {
@@ -83,7 +86,7 @@ final class StandingJson {
   private static MeanLoad readLoad(JsonObjectReader in) {
     return new MeanLoad(
         in.word("of", FindingSpellings.LINE_OF),
-        in.object("cop-right-mm", EstimateJson::read),
+        in.objectIfThere("cop-right-mm", EstimateJson::read),
         in.object("cop-anterior-mm", EstimateJson::read),
         in.objectIfThere("up-n", EstimateJson::read),
         in.objectIfThere("lean", StandingJson::readLean));
@@ -120,34 +123,50 @@ final class StandingJson {
     static void write(Sway sway, JsonObjectWriter out) throws IOException {
       out.word("of", FindingSpellings.LINE_OF, sway.of())
           .number("low-pass-hz", sway.lowPassHz())
-          .number("sd-right-mm", sway.sdRightMm())
+          .number("sd-right-mm", of(sway, BothDirections::sdRightMm))
           .number("sd-anterior-mm", sway.sdAnteriorMm())
-          .number("range-right-mm", sway.rangeRightMm())
+          .number("range-right-mm", of(sway, BothDirections::rangeRightMm))
           .number("range-anterior-mm", sway.rangeAnteriorMm())
-          .number("path-mm", sway.pathMm())
-          .number("mean-speed-mm-per-s", sway.meanSpeedMmPerS())
-          .number("ellipse-mm2", sway.ellipseMm2())
-          .number("covariance-mm2", sway.covarianceMm2())
-          .number("mean-frequency-hz", sway.meanFrequencyHz())
-          .number("effective-right", sway.effectiveRight())
+          .number("path-mm", of(sway, BothDirections::pathMm))
+          .number("mean-speed-mm-per-s", of(sway, BothDirections::meanSpeedMmPerS))
+          .number("ellipse-mm2", of(sway, BothDirections::ellipseMm2))
+          .number("covariance-mm2", of(sway, BothDirections::covarianceMm2))
+          .number("mean-frequency-hz", of(sway, BothDirections::meanFrequencyHz))
+          .number("effective-right", of(sway, BothDirections::effectiveRight))
           .number("effective-anterior", sway.effectiveAnterior());
+    }
+
+    private static OptionalDouble of(Sway sway, ToDoubleFunction<BothDirections> what) {
+      return sway.both()
+          .map(what::applyAsDouble)
+          .map(OptionalDouble::of)
+          .orElse(OptionalDouble.empty());
     }
 
     static Sway read(JsonObjectReader in) {
       return new Sway(
           in.word("of", FindingSpellings.LINE_OF),
           in.numberIfThere("low-pass-hz"),
-          in.number("sd-right-mm"),
           in.number("sd-anterior-mm"),
-          in.number("range-right-mm"),
           in.number("range-anterior-mm"),
-          in.number("path-mm"),
-          in.number("mean-speed-mm-per-s"),
-          in.number("ellipse-mm2"),
-          in.number("covariance-mm2"),
-          in.number("mean-frequency-hz"),
-          in.number("effective-right"),
-          in.number("effective-anterior"));
+          in.number("effective-anterior"),
+          readBoth(in));
+    }
+
+    /** A plate that measures fore and aft only has none of these. */
+    private static Optional<BothDirections> readBoth(JsonObjectReader in) {
+      return in.numberIfThere("sd-right-mm").isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new BothDirections(
+                  in.number("sd-right-mm"),
+                  in.number("range-right-mm"),
+                  in.number("path-mm"),
+                  in.number("mean-speed-mm-per-s"),
+                  in.number("ellipse-mm2"),
+                  in.number("covariance-mm2"),
+                  in.number("mean-frequency-hz"),
+                  in.number("effective-right")));
     }
 
     static void writePlacement(PercentileRank placement, JsonObjectWriter out) throws IOException {

@@ -24,15 +24,19 @@ record BodySway(double sdMm, double degreesOfFreedom) {
    * independent samples as a mean, because squares forget in half the time (first-order process).
    * What is concluded from one foot is known less well, by its relative uncertainty (JCGM 100:2008,
    * G.4.2).
+   *
+   * @throws java.util.NoSuchElementException for the frontal plane of a plate that measures fore
+   *     and aft only
    */
   static BodySway of(Standing standing, LoadLineOwner line, Plane plane) {
     boolean whole = standing.load(LoadLineOwner.WHOLE_BODY).isPresent();
     Sway sway = sway(standing, whole ? LoadLineOwner.WHOLE_BODY : line);
     BodySway anterior = new BodySway(sway.sdAnteriorMm(), sway.effectiveAnterior());
-    BodySway right = new BodySway(sway.sdRightMm(), sway.effectiveRight());
     if (plane == Plane.SAGITTAL) {
       return whole ? anterior : anterior.concluded(UseLimits.FOLLOWS);
     }
+    Sway.BothDirections both = sway.both().orElseThrow();
+    BodySway right = new BodySway(both.sdRightMm(), both.effectiveRight());
     if (whole) {
       return right;
     }

@@ -10,6 +10,7 @@ import caryatid.remark.Unit;
 import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Standing;
+import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -81,8 +82,10 @@ public final class GeometryCheck {
   public static OptionalDouble apartMm(Standing standing) {
     Optional<MeanLoad> left = standing.load(LoadLineOwner.LEFT_FOOT);
     Optional<MeanLoad> right = standing.load(LoadLineOwner.RIGHT_FOOT);
-    return left.isPresent() && right.isPresent()
-        ? OptionalDouble.of(right.get().copRightMm().value() - left.get().copRightMm().value())
+    Optional<Estimate> leftMm = left.flatMap(MeanLoad::copRightMm);
+    Optional<Estimate> rightMm = right.flatMap(MeanLoad::copRightMm);
+    return leftMm.isPresent() && rightMm.isPresent()
+        ? OptionalDouble.of(rightMm.get().value() - leftMm.get().value())
         : OptionalDouble.empty();
   }
 

@@ -20,7 +20,9 @@ public enum LoadLineRemark implements Topic {
   FRONTAL_OF_WHOLE_BODY("LoadLineRemark.FRONTAL_OF_WHOLE_BODY", Weight.NOTE),
   OWN_LINE_UNKNOWN("LoadLineRemark.OWN_LINE_UNKNOWN", Weight.NOTE),
   WHOLE_BODY_LINE_UNKNOWN("LoadLineRemark.WHOLE_BODY_LINE_UNKNOWN", Weight.NOTE),
-  NOT_MARKED("LoadLineRemark.NOT_MARKED", Weight.NOTE);
+  NOT_MARKED("LoadLineRemark.NOT_MARKED", Weight.NOTE),
+  /** The plate measures fore and aft only. */
+  NOT_MEASURED("LoadLineRemark.NOT_MEASURED", Weight.NOTE);
 
   private final String code;
   private final Weight weight;

@@ -15,7 +15,8 @@ import java.util.Optional;
 /**
  * Offsets of load lines from landmarks. A leg's landmark is compared with its own foot's line in
  * both planes, and with the whole body's in the sagittal plane only: sideways the whole body's line
- * runs between the legs and says nothing about one of them.
+ * runs between the legs and says nothing about one of them. A plane in which the plate measured
+ * nothing has no offset.
  */
 final class Offsets {
   private final Standing standing;
@@ -41,10 +42,11 @@ final class Offsets {
   private void add(List<Offset> all, Landmark landmark, Plane plane, LoadLineOwner of) {
     Optional<MeanLoad> load = standing.load(of);
     Optional<Coordinate> mark = landmark.in(plane);
-    if (load.isEmpty() || mark.isEmpty()) {
+    Optional<Estimate> cop = load.flatMap(known -> known.copMm(plane));
+    if (cop.isEmpty() || mark.isEmpty()) {
       return;
     }
-    Estimate vertical = vertical(load.get(), landmark, plane, mark.get());
+    Estimate vertical = vertical(load.get(), cop.get(), landmark, plane, mark.get());
     all.add(offset(landmark, plane, of, LoadLineMethod.VERTICAL, vertical));
     load.get()
         .lean()
@@ -58,11 +60,11 @@ final class Offsets {
     return new Offset(landmark.at(plane), of, kind, mm);
   }
 
-  private Estimate vertical(MeanLoad load, Landmark landmark, Plane plane, Coordinate mark) {
+  private Estimate vertical(
+      MeanLoad load, Estimate cop, Landmark landmark, Plane plane, Coordinate mark) {
     double sign = sign(landmark, plane);
     Estimate point = new Estimate(mark.mm(), mark.doubts());
-    return cop(load, plane)
-        .plus(-1, point)
+    return cop.plus(-1, point)
         .with(known(Cause.LEVEL, plane.lastPart(), doubts.levelRad(), landmark.heightMm()))
         .with(known(Cause.YAW, "", doubts.yawRad(), yawLever(load, landmark, plane)))
         .with(movement(load, landmark, plane))
@@ -77,7 +79,9 @@ final class Offsets {
     double assumed =
         load.of() == LoadLineOwner.WHOLE_BODY ? doubts.bodyLeverMm() : doubts.footLeverMm();
     double across =
-        landmark.in(other).map(mark -> cop(load, other).value() - mark.mm()).orElse(assumed);
+        load.copMm(other)
+            .flatMap(cop -> landmark.in(other).map(mark -> cop.value() - mark.mm()))
+            .orElse(assumed);
     return plane == Plane.SAGITTAL ? -across : across;
   }
 
@@ -95,10 +99,6 @@ final class Offsets {
 
   private static Contribution known(Cause cause, String of, double u, double sensitivity) {
     return new Contribution(new Source(cause, of), u, sensitivity, Double.POSITIVE_INFINITY);
-  }
-
-  private static Estimate cop(MeanLoad load, Plane plane) {
-    return plane == Plane.SAGITTAL ? load.copAnteriorMm() : load.copRightMm();
   }
 
   private static double sign(Landmark landmark, Plane plane) {

@@ -3,6 +3,7 @@ package caryatid.loadline;
 import caryatid.geometry.Plane;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.standing.MeanLoad;
 import caryatid.standing.Stance;
 import caryatid.uncertainty.Conformity;
 import java.util.ArrayList;
@@ -28,16 +29,21 @@ public record TargetComparison(List<Finding> findings, List<UnjudgedTarget> with
    * @param offsets of one alignment state
    * @param targets what is recommended
    * @param stance which foot stood on which plate
+   * @param loads of one of its stands: what the plates measured
    */
   public static TargetComparison of(
-      List<Offset> offsets, List<Target> targets, Stance stance, DecisionRule rule) {
+      List<Offset> offsets,
+      List<Target> targets,
+      Stance stance,
+      List<MeanLoad> loads,
+      DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     List<UnjudgedTarget> withheld = new ArrayList<>();
     for (Target target : targets) {
       Optional<Offset> offset = offset(offsets, target);
       offset.ifPresent(o -> findings.add(finding(o, target, rule)));
       if (offset.isEmpty()) {
-        withheld.add(new UnjudgedTarget(target, reason(target, stance)));
+        withheld.add(new UnjudgedTarget(target, reason(target, stance, loads)));
       }
     }
     return new TargetComparison(findings, withheld);
@@ -63,7 +69,7 @@ public record TargetComparison(List<Finding> findings, List<UnjudgedTarget> with
         rule.verdict(mm >= low && mm <= high, conformity));
   }
 
-  private static Remark reason(Target target, Stance stance) {
+  private static Remark reason(Target target, Stance stance, List<MeanLoad> loads) {
     boolean whole = target.line() == Target.MeantFor.WHOLE_BODY;
     boolean together = stance instanceof Stance.BothFeetOnOnePlate;
     if (target.plane() == Plane.FRONTAL && (whole || together)) {
@@ -74,6 +80,10 @@ public record TargetComparison(List<Finding> findings, List<UnjudgedTarget> with
     }
     if (whole && stance instanceof Stance.ProstheticFootOnPlate) {
       return Remark.of(LoadLineRemark.WHOLE_BODY_LINE_UNKNOWN);
+    }
+    if (loads.stream()
+        .anyMatch(l -> l.of() == target.lineOf() && l.copMm(target.plane()).isEmpty())) {
+      return Remark.of(LoadLineRemark.NOT_MEASURED);
     }
     return Remark.of(
         LoadLineRemark.NOT_MARKED,

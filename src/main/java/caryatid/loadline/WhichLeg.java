@@ -9,6 +9,7 @@ import caryatid.standing.LoadLineOwner;
 import caryatid.standing.MeanLoad;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
+import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -55,9 +56,9 @@ public final class WhichLeg {
   }
 
   private static OptionalDouble aside(Standing standing, Landmark mark, LoadLineOwner of) {
-    Optional<MeanLoad> load = standing.load(of);
-    return load.isPresent() && mark.rightMm().isPresent()
-        ? OptionalDouble.of(Math.abs(load.get().copRightMm().value() - mark.rightMm().get().mm()))
+    Optional<Estimate> copMm = standing.load(of).flatMap(MeanLoad::copRightMm);
+    return copMm.isPresent() && mark.rightMm().isPresent()
+        ? OptionalDouble.of(Math.abs(copMm.get().value() - mark.rightMm().get().mm()))
         : OptionalDouble.empty();
   }
 

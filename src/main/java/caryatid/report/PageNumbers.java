@@ -117,7 +117,7 @@ final class PageNumbers {
         wording.plain(standing.stretch().toS(), Unit.S));
     for (MeanLoad load : standing.loads()) {
       List<String> row = new ArrayList<>();
-      Stream.of(load.copRightMm(), load.copAnteriorMm())
+      Stream.concat(load.copRightMm().stream(), Stream.of(load.copAnteriorMm()))
           .forEach(
               mm -> {
                 row.add(signed(mm.value(), Unit.MM));

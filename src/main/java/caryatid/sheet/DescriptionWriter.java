@@ -175,6 +175,8 @@ public final class DescriptionWriter {
     new TreeMap<>(plate.columns()).forEach((c, name) -> columns.put(key(c), YamlWords.text(name)));
     platesQuestions(ImportProblem.WHICH_VERSION);
     inPlate("columns", columns);
+    platesQuestions(ImportProblem.ONE_DIRECTION);
+    PlateWriter.measures(plate, asked).ifPresent(words -> line("    measures: " + words));
     platesQuestions(ImportProblem.FORCE_UNIT, ImportProblem.MOMENT_UNIT, ImportProblem.COP_UNIT);
     inPlate("units", PlateWriter.units(plate, asked));
     inPlate("edges-mm", PlateWriter.edges(plate));

@@ -3,6 +3,7 @@ package caryatid.sheet;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MeasuredDirections;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateLayout.ExportOrigin;
@@ -32,8 +33,13 @@ final class PlateSection {
 
   static Optional<PlateLayout> plate(Section section) {
     Optional<String> name = section.required("name", ValueParsers.TEXT);
+    Optional<MeasuredDirections> measures =
+        section.optional("measures", ValueParsers.word(MeasuredDirections.class));
     Map<Channel, String> columns =
-        section.optionalSection("columns").flatMap(PlateSection::columns).orElse(Map.of());
+        section
+            .optionalSection("columns")
+            .flatMap(within -> columns(within, measures.map(MeasuredDirections::sideways)))
+            .orElse(Map.of());
     Optional<Units> units = section.optionalSection("units").flatMap(PlateSection::units);
     Optional<Extent> edges = section.optionalSection("edges-mm").flatMap(PlateSection::edges);
     Optional<TrueOrigin> trueOrigin =
@@ -52,7 +58,8 @@ final class PlateSection {
                 edges,
                 trueOrigin,
                 exportOrigin,
-                sensors));
+                sensors,
+                measures.orElse(MeasuredDirections.BOTH)));
   }
 
   private record Units(
@@ -65,7 +72,12 @@ final class PlateSection {
     return section.build(() -> new Units(cop, force, moment));
   }
 
-  private static Optional<Map<Channel, String>> columns(Section section) {
+  /**
+   * The columns.
+   *
+   * @param both whether the plate measures both directions, where that is said
+   */
+  private static Optional<Map<Channel, String>> columns(Section section, Optional<Boolean> both) {
     Map<Channel, String> columns = new EnumMap<>(Channel.class);
     Set<String> used = new HashSet<>();
     for (Channel channel : Channel.values()) {
@@ -79,6 +91,7 @@ final class PlateSection {
                       section.place(key), DescriptionProblem.COLUMN_TWICE, Argument.text(column)));
     }
     oneDirection(columns)
+        .filter(only -> both.orElse(true))
         .ifPresent(
             only -> {
               String key = ValueParsers.wordFor(only).replace(' ', '-');

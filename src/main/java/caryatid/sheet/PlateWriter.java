@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -38,6 +39,14 @@ final class PlateWriter {
     if (open.contains(question)) {
       values.put(key, UNKNOWN);
     }
+  }
+
+  /** What is said of the directions; nothing of a plate that measures both. */
+  static Optional<String> measures(PlateLayout plate, Set<ImportProblem> open) {
+    if (!plate.measures().sideways()) {
+      return Optional.of(ValueParsers.wordFor(plate.measures()));
+    }
+    return open.contains(ImportProblem.ONE_DIRECTION) ? Optional.of(UNKNOWN) : Optional.empty();
   }
 
   static Map<String, String> edges(PlateLayout plate) {

@@ -2,7 +2,7 @@ package caryatid.standing;
 
 /**
  * A trace summed up block by block, so that the mean over any run of whole blocks costs nothing
- * more.
+ * more. Where nothing was measured sideways, fore and aft stands for both.
  */
 final class Blocks {
   private final int[] edges;
@@ -25,12 +25,13 @@ final class Blocks {
   }
 
   private void add(LoadSignals trace, int b) {
+    double[] rightMm = trace.hasSideways() ? trace.rightMm : trace.anteriorMm;
     double sum = 0;
     double right = 0;
     double anterior = 0;
     for (int i = edges[b]; i < edges[b + 1]; i++) {
       sum += trace.upN[i];
-      right += trace.upN[i] * trace.rightMm[i];
+      right += trace.upN[i] * rightMm[i];
       anterior += trace.upN[i] * trace.anteriorMm[i];
     }
     load[b + 1] = load[b] + sum;

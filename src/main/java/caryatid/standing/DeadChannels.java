@@ -49,7 +49,9 @@ final class DeadChannels {
   }
 
   private void look(LoadSignals trace) {
-    still(StandProblem.STILL_SIDEWAYS, trace, trace.rightMm);
+    if (trace.hasSideways()) {
+      still(StandProblem.STILL_SIDEWAYS, trace, trace.rightMm);
+    }
     still(StandProblem.STILL_FORE_AND_AFT, trace, trace.anteriorMm);
     if (trace.hasForce && trace.hasHorizontal()) {
       leaning(trace);

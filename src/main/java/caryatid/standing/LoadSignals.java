@@ -15,7 +15,9 @@ final class LoadSignals {
   /** The plate's name; empty where two plates are added. */
   final String plate;
 
+  /** Sideways; no elements where that was not measured. */
   final double[] rightMm;
+
   final double[] anteriorMm;
 
   /** Vertical force, N; all ones where none was recorded, so that every sample weighs the same. */
@@ -48,8 +50,10 @@ final class LoadSignals {
 
   /** What one plate recorded. */
   static LoadSignals of(LoadLineOwner of, PlateTrack track) {
-    int n = track.copRightMm().size();
-    double[][] cop = {track.copRightMm().shared(), track.copAnteriorMm().shared()};
+    int n = track.copAnteriorMm().size();
+    double[][] cop = {
+      track.copRightMm().map(Samples::shared).orElse(new double[0]), track.copAnteriorMm().shared()
+    };
     return new LoadSignals(
         of,
         track.plate(),
@@ -62,13 +66,12 @@ final class LoadSignals {
 
   /** Both feet together: forces added, the centre of pressure their force-weighted mean. */
   static LoadSignals both(LoadSignals a, LoadSignals b) {
-    double[][] cop = new double[2][a.upN.length];
     double[] up = sum(a.upN, b.upN);
-    for (int i = 0; i < up.length; i++) {
-      double share = up[i] > 0 ? a.upN[i] / up[i] : 0.5;
-      cop[0][i] = share * a.rightMm[i] + (1 - share) * b.rightMm[i];
-      cop[1][i] = share * a.anteriorMm[i] + (1 - share) * b.anteriorMm[i];
-    }
+    boolean sideways = a.hasSideways() && b.hasSideways();
+    double[][] cop = {
+      sideways ? mean(a.upN, up, a.rightMm, b.rightMm) : new double[0],
+      mean(a.upN, up, a.anteriorMm, b.anteriorMm)
+    };
     boolean pushed = a.hasHorizontal() && b.hasHorizontal();
     return new LoadSignals(
         LoadLineOwner.WHOLE_BODY,
@@ -80,13 +83,24 @@ final class LoadSignals {
         pushed ? sum(a.pushAnteriorN, b.pushAnteriorN) : new double[0]);
   }
 
+  /** The mean of two feet's, each as much as it bears of the load. */
+  private static double[] mean(double[] oneN, double[] bothN, double[] oneMm, double[] otherMm) {
+    double[] mean = new double[bothN.length];
+    for (int i = 0; i < mean.length; i++) {
+      double share = bothN[i] > 0 ? oneN[i] / bothN[i] : 0.5;
+      mean[i] = share * oneMm[i] + (1 - share) * otherMm[i];
+    }
+    return mean;
+  }
+
   /** The samples from an index up to, not including, another. */
   LoadSignals cut(int from, int to) {
     if (from == 0 && to == size()) {
       return this;
     }
     double[][] cop = {
-      Arrays.copyOfRange(rightMm, from, to), Arrays.copyOfRange(anteriorMm, from, to)
+      hasSideways() ? Arrays.copyOfRange(rightMm, from, to) : rightMm,
+      Arrays.copyOfRange(anteriorMm, from, to)
     };
     return new LoadSignals(
         of,
@@ -100,6 +114,10 @@ final class LoadSignals {
 
   int size() {
     return upN.length;
+  }
+
+  boolean hasSideways() {
+    return rightMm.length > 0;
   }
 
   boolean hasHorizontal() {

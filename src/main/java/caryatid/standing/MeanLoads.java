@@ -38,7 +38,9 @@ final class MeanLoads {
   private MeanLoad onePlate(LoadSignals trace) {
     return new MeanLoad(
         trace.of,
-        withPlate(mean(trace, trace.rightMm, "right"), trace.plate, "right", 1),
+        trace.hasSideways()
+            ? Optional.of(withPlate(mean(trace, trace.rightMm, "right"), trace.plate, "right", 1))
+            : Optional.empty(),
         withPlate(mean(trace, trace.anteriorMm, "anterior"), trace.plate, "anterior", 1),
         force(trace).map(f -> f.with(forceDoubt(trace, f.value()))),
         lean(trace));
@@ -49,8 +51,16 @@ final class MeanLoads {
     LoadSignals right = traces.get(1);
     return new MeanLoad(
         whole.of,
-        both(
-            left, left.rightMm, right, right.rightMm, mean(whole, whole.rightMm, "right"), "right"),
+        whole.hasSideways()
+            ? Optional.of(
+                both(
+                    left,
+                    left.rightMm,
+                    right,
+                    right.rightMm,
+                    mean(whole, whole.rightMm, "right"),
+                    "right"))
+            : Optional.empty(),
         both(
             left,
             left.anteriorMm,

@@ -42,10 +42,11 @@ final class ReferencePercentiles {
     for (Sway sway : sways) {
       if (sway.of() == LoadLineOwner.WHOLE_BODY && sway.lowPassHz().isEmpty()) {
         placements.add(place(Measure.SD_ANTERIOR, sway.sdAnteriorMm()));
-        placements.add(place(Measure.SD_RIGHT, sway.sdRightMm()));
+        sway.both().ifPresent(both -> placements.add(place(Measure.SD_RIGHT, both.sdRightMm())));
         placements.add(place(Measure.RANGE_ANTERIOR, sway.rangeAnteriorMm()));
         if (Math.abs(rateHz / RATE_HZ - 1) <= RATE_APART) {
-          placements.add(place(Measure.MEAN_SPEED, sway.meanSpeedMmPerS()));
+          sway.both()
+              .ifPresent(both -> placements.add(place(Measure.MEAN_SPEED, both.meanSpeedMmPerS())));
         }
       }
     }

@@ -35,7 +35,6 @@ final class Sizes {
 
   private void look(LoadSignals trace) {
     Movement anterior = Movement.of(trace.anteriorMm, rateHz);
-    Movement right = Movement.of(trace.rightMm, rateHz);
     boolean body = trace.of == LoadLineOwner.WHOLE_BODY;
     move(
         trace,
@@ -44,15 +43,9 @@ final class Sizes {
         StandLimits.LEAST_ANTERIOR_MM,
         StandLimits.SLOWEST_ANTERIOR_MM_PER_S,
         StandLimits.FASTEST_ANTERIOR_MM_PER_S);
-    // One foot's centre of pressure hardly moves sideways: its width is the foot's.
-    move(
-        trace,
-        Plane.FRONTAL,
-        right,
-        body ? StandLimits.LEAST_RIGHT_MM : 0,
-        body ? StandLimits.SLOWEST_RIGHT_MM_PER_S : 0,
-        StandLimits.FASTEST_RIGHT_MM_PER_S);
-    ratio(trace, anterior.speedMmPerS() / right.speedMmPerS());
+    if (trace.hasSideways()) {
+      sideways(trace, anterior, body);
+    }
     if (trace.hasForce) {
       weigh(trace, body ? StandLimits.LIGHT_BODY_KG : StandLimits.LIGHT_FOOT_KG);
     }
@@ -64,6 +57,19 @@ final class Sizes {
         lean(trace);
       }
     }
+  }
+
+  /** One foot's centre of pressure hardly moves sideways: its width is the foot's. */
+  private void sideways(LoadSignals trace, Movement anterior, boolean body) {
+    Movement right = Movement.of(trace.rightMm, rateHz);
+    move(
+        trace,
+        Plane.FRONTAL,
+        right,
+        body ? StandLimits.LEAST_RIGHT_MM : 0,
+        body ? StandLimits.SLOWEST_RIGHT_MM_PER_S : 0,
+        StandLimits.FASTEST_RIGHT_MM_PER_S);
+    ratio(trace, anterior.speedMmPerS() / right.speedMmPerS());
   }
 
   /** A channel that holds one number is another's to find. */

@@ -114,7 +114,8 @@ public final class StandAnalysis {
   private static double rightward(List<MeanLoad> loads, LoadLineOwner of, double otherwise) {
     return loads.stream()
         .filter(load -> load.of() == of)
-        .mapToDouble(load -> load.copRightMm().value())
+        .flatMap(load -> load.copRightMm().stream())
+        .mapToDouble(Estimate::value)
         .findFirst()
         .orElse(otherwise);
   }

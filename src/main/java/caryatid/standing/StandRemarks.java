@@ -84,7 +84,9 @@ final class StandRemarks {
 
   private void sway() {
     for (Sway sway : standing.sway()) {
-      double most = Math.max(sway.sdRightMm(), sway.sdAnteriorMm());
+      double most =
+          Math.max(
+              sway.both().map(Sway.BothDirections::sdRightMm).orElse(0.0), sway.sdAnteriorMm());
       if (sway.lowPassHz().isEmpty() && most < StandLimits.LITTLE_SD_MM) {
         say(StandRemark.HARDLY_ANY_SWAY, Argument.term(sway.of()), Argument.of(most, Unit.MM));
       }
@@ -116,14 +118,17 @@ final class StandRemarks {
    */
   private void memory() {
     double fewest =
-        standing.sway().stream()
-            .mapToDouble(sway -> Math.min(sway.effectiveRight(), sway.effectiveAnterior()))
-            .min()
-            .orElseThrow();
+        standing.sway().stream().mapToDouble(StandRemarks::effective).min().orElseThrow();
     say(
         StandRemark.SLOWER_UNSEEN,
         Argument.of(standing.stretch().durationS(), Unit.S),
         Argument.count(Math.round(fewest)));
+  }
+
+  private static double effective(Sway sway) {
+    return sway.both()
+        .map(both -> Math.min(both.effectiveRight(), sway.effectiveAnterior()))
+        .orElse(sway.effectiveAnterior());
   }
 
   private void stretch() {

@@ -141,10 +141,11 @@ final class StretchSelector {
     if (variation > limits.of(trace.of).sd()) {
       throw unsteady(trace, variation);
     }
+    double anteriorMm = SampleStatistics.roughDeviation(trace.anteriorMm);
     double sdMm =
-        Math.max(
-            SampleStatistics.roughDeviation(trace.rightMm),
-            SampleStatistics.roughDeviation(trace.anteriorMm));
+        trace.hasSideways()
+            ? Math.max(SampleStatistics.roughDeviation(trace.rightMm), anteriorMm)
+            : anteriorMm;
     if (sdMm > limits.mostSdMm()) {
       throw bad(
           StandProblem.WANDERING,

@@ -3,6 +3,7 @@ package caryatid.standing;
 import caryatid.uncertainty.SampleStatistics;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -36,39 +37,51 @@ final class SwayMeasures {
         measure(
             trace.of,
             OptionalDouble.of(LOW_PASS_HZ),
-            filter.zeroPhase(trace.rightMm, padding),
+            trace.hasSideways() ? filter.zeroPhase(trace.rightMm, padding) : trace.rightMm,
             filter.zeroPhase(trace.anteriorMm, padding),
             rateHz));
   }
 
+  /**
+   * The sway of two series.
+   *
+   * @param right sideways, mm; no elements where that was not measured
+   * @param anterior fore and aft, mm
+   */
   static Sway measure(
       LoadLineOwner of,
       OptionalDouble lowPassHz,
       double[] right,
       double[] anterior,
       double rateHz) {
+    double[] fromMean = centred(anterior);
+    return new Sway(
+        of,
+        lowPassHz,
+        Math.sqrt(SampleStatistics.covariance(anterior, anterior)),
+        range(anterior),
+        EffectiveSampleSize.of(fromMean),
+        right.length > 0 ? Optional.of(both(right, anterior, fromMean, rateHz)) : Optional.empty());
+  }
+
+  private static Sway.BothDirections both(
+      double[] right, double[] anterior, double[] fromMeanAnterior, double rateHz) {
     double path = path(right, anterior);
     double speed = path * rateHz / (right.length - 1);
     double[] fromMeanRight = centred(right);
-    double[] fromMeanAnterior = centred(anterior);
     double varianceRight = SampleStatistics.covariance(right, right);
     double varianceAnterior = SampleStatistics.covariance(anterior, anterior);
     double covariance = SampleStatistics.covariance(right, anterior);
     double determinant = varianceRight * varianceAnterior - covariance * covariance;
-    return new Sway(
-        of,
-        lowPassHz,
+    return new Sway.BothDirections(
         Math.sqrt(varianceRight),
-        Math.sqrt(varianceAnterior),
         range(right),
-        range(anterior),
         path,
         speed,
         ellipse(right.length, determinant),
         covariance,
         frequency(speed, meanDistance(fromMeanRight, fromMeanAnterior)),
-        EffectiveSampleSize.of(fromMeanRight),
-        EffectiveSampleSize.of(fromMeanAnterior));
+        EffectiveSampleSize.of(fromMeanRight));
   }
 
   private static double[] centred(double[] values) {

@@ -3,6 +3,7 @@ package caryatid.alignment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.Demo;
+import caryatid.demo.Sways;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
@@ -42,7 +43,7 @@ class StateQuestionsTest {
             part.leftOut());
     Sway of = s.sway().get(0);
     OptionalDouble lowPassHz = filtered ? OptionalDouble.of(5) : OptionalDouble.empty();
-    Sway sway = new Sway(of.of(), lowPassHz, 1, sdAnteriorMm, 4, 4, 100, 5, 20, 0, 0.2, 20, 20);
+    Sway sway = Sways.of(of.of(), lowPassHz, 1, sdAnteriorMm, 4, 4, 100, 5, 20, 0, 0.2, 20, 20);
     Standing standing =
         new Standing(
             stretch, s.rateHz(), s.loads(), List.of(sway), s.placements(), s.share(), List.of());

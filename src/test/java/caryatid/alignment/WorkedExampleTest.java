@@ -193,7 +193,8 @@ class WorkedExampleTest {
         part(mm, Cause.REGISTRATION));
     row("level, 2 mrad times 490 mm", "%.4f mm", part(mm, Cause.LEVEL));
     assertThat(part(mm, Cause.LEVEL)).isCloseTo(0.002 * HEIGHT, within(1e-12));
-    double acrossMm = state.stands().get(0).standing().loads().get(0).copRightMm().value() - 80;
+    double acrossMm =
+        state.stands().get(0).standing().loads().get(0).copRightMm().orElseThrow().value() - 80;
     assertThat(part(mm, Cause.YAW)).isCloseTo(Math.toRadians(3) * acrossMm, within(1e-9));
     row(
         "yaw, 3 deg times the lever sideways",

@@ -55,7 +55,7 @@ final class Measured {
     }
     return new PlateTrack(
         name,
-        Samples.of(right),
+        Optional.of(Samples.of(right)),
         Samples.of(anterior),
         Optional.of(Samples.of(up)),
         Optional.empty(),

@@ -44,7 +44,7 @@ record RealMean(Estimate anteriorMm, Estimate rightMm) {
     try {
       MeanLoad load =
           StandAnalysis.analyse(stand, conditions).load(LoadLineOwner.WHOLE_BODY).orElseThrow();
-      return Optional.of(new RealMean(load.copAnteriorMm(), load.copRightMm()));
+      return Optional.of(new RealMean(load.copAnteriorMm(), load.copRightMm().orElseThrow()));
     } catch (BadInput refused) {
       return Optional.empty();
     }

@@ -79,7 +79,10 @@ public final class RealStands {
     double[] logs =
         stands.stream()
             .mapToDouble(
-                s -> Math.log(sd(s, PlateTrack::copRightMm) / sd(s, PlateTrack::copAnteriorMm)))
+                s ->
+                    Math.log(
+                        sd(s, track -> track.copRightMm().orElseThrow())
+                            / sd(s, PlateTrack::copAnteriorMm)))
             .sorted()
             .toArray();
     double median = (logs[(logs.length - 1) / 2] + logs[logs.length / 2]) / 2;
@@ -153,7 +156,7 @@ public final class RealStands {
       table.row(
           number(run + 1, 0),
           number(step(own, PlateTrack::copAnteriorMm), 1),
-          number(step(own, PlateTrack::copRightMm), 1));
+          number(step(own, track -> track.copRightMm().orElseThrow()), 1));
     }
     return table;
   }

@@ -31,7 +31,7 @@ final class Simulated {
     PlateTrack track =
         new PlateTrack(
             "plate 1",
-            Samples.of(sway.side().trace(SAMPLES, RATE_HZ, noise.split())),
+            Optional.of(Samples.of(sway.side().trace(SAMPLES, RATE_HZ, noise.split()))),
             Samples.of(sway.fore().trace(SAMPLES, RATE_HZ, noise.split())),
             Optional.empty(),
             Optional.empty(),

@@ -78,7 +78,8 @@ class StandNumbersTest {
     MeanLoad load = stand.standing().load(track.of()).orElseThrow();
     PathMarks marks = new PathMarks(stand, track);
     assertThat(marks.mean())
-        .contains(new PersonPoint(load.copRightMm().value(), load.copAnteriorMm().value()));
+        .contains(
+            new PersonPoint(load.copRightMm().orElseThrow().value(), load.copAnteriorMm().value()));
     assertThat(
             Ruled.strokes(
                 Stream.of(Part.background(marks.at(new Scale(1, new PaperPoint(0, 0))))),
@@ -87,7 +88,8 @@ class StandNumbersTest {
         .extracting(Ruled::middle)
         .allSatisfy(
             at -> {
-              assertThat(at.rightMm()).isCloseTo(load.copRightMm().value(), within(1e-9));
+              assertThat(at.rightMm())
+                  .isCloseTo(load.copRightMm().orElseThrow().value(), within(1e-9));
               assertThat(at.downMm()).isCloseTo(-load.copAnteriorMm().value(), within(1e-9));
             });
   }

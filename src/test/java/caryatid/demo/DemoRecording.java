@@ -54,7 +54,7 @@ final class DemoRecording {
       String plate, double[] right, double[] anterior, double[] up, UsableMask usable) {
     return new PlateTrack(
         plate,
-        Samples.of(right),
+        Optional.of(Samples.of(right)),
         Samples.of(anterior),
         Optional.of(Samples.of(up)),
         Optional.empty(),

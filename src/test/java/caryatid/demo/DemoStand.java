@@ -63,7 +63,7 @@ final class DemoStand {
     MeanLoad load =
         new MeanLoad(
             LoadLineOwner.foot(demo.side),
-            cop(demo.lineRightMm, "right"),
+            Optional.of(cop(demo.lineRightMm, "right")),
             cop(demo.lineAnteriorMm + shiftMm, "anterior"),
             Optional.of(estimate(398, 3, 7, Cause.SWAY, "force")),
             lean);
@@ -102,14 +102,14 @@ final class DemoStand {
     MeanLoad other =
         new MeanLoad(
             LoadLineOwner.foot(demo.side.other()),
-            own.copRightMm().times(-1.1),
+            own.copRightMm().map(right -> right.times(-1.1)),
             own.copAnteriorMm(),
             own.upN(),
             own.lean());
     MeanLoad both =
         new MeanLoad(
             LoadLineOwner.WHOLE_BODY,
-            cop(-0.05 * demo.lineRightMm, "right"),
+            Optional.of(cop(-0.05 * demo.lineRightMm, "right")),
             own.copAnteriorMm(),
             own.upN().map(n -> n.times(2)),
             own.lean());
@@ -133,7 +133,7 @@ final class DemoStand {
   }
 
   private static Sway sway(LoadLineOwner of) {
-    return new Sway(
+    return Sways.of(
         of, OptionalDouble.empty(), 3.1, 5.2, 14.2, 24.8, 190.5, 10.58, 301.2, 1.4, 0.31, 14, 12);
   }
 
@@ -154,7 +154,7 @@ final class DemoStand {
 
   private Offset offset(Plane plane, Landmark landmark, MeanLoad load, LoadLineMethod kind) {
     boolean sagittal = plane == Plane.SAGITTAL;
-    Estimate line = sagittal ? load.copAnteriorMm() : load.copRightMm();
+    Estimate line = sagittal ? load.copAnteriorMm() : load.copRightMm().orElseThrow();
     if (kind == LoadLineMethod.MEASURED_FORCE) {
       ForceInclination lean = load.lean().orElseThrow();
       line = line.plus(landmark.heightMm(), sagittal ? lean.anteriorPerUp() : lean.rightPerUp());

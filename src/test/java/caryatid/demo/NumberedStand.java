@@ -112,7 +112,7 @@ final class NumberedStand {
   private static MeanLoad load(LoadLineOwner of, int k) {
     return new MeanLoad(
         of,
-        DemoStand.estimate(RIGHT_MM[k], 0.5 + 0.1 * k, 0, Cause.SWAY, "right " + k),
+        Optional.of(DemoStand.estimate(RIGHT_MM[k], 0.5 + 0.1 * k, 0, Cause.SWAY, "right " + k)),
         DemoStand.estimate(ANTERIOR_MM[k], 2.1 + 0.2 * k, 0, Cause.SWAY, "anterior " + k),
         Optional.of(DemoStand.estimate(UP_N[k], 3.3 + 0.4 * k, 0, Cause.SWAY, "up " + k)),
         Optional.of(
@@ -122,7 +122,7 @@ final class NumberedStand {
   }
 
   private static Sway sway(LoadLineOwner of, OptionalDouble lowPassHz, int k) {
-    return new Sway(
+    return Sways.of(
         of,
         lowPassHz,
         2.1 + 0.3 * k,

@@ -1,5 +1,6 @@
 package caryatid.loadline;
 
+import caryatid.demo.Sways;
 import caryatid.geometry.Side;
 import caryatid.remark.Place;
 import caryatid.standing.ForceInclination;
@@ -50,7 +51,7 @@ public final class Legs {
       Optional<ForceInclination> lean) {
     return new MeanLoad(
         of,
-        sway(rightMm, uMm, of + " right"),
+        Optional.of(sway(rightMm, uMm, of + " right")),
         sway(anteriorMm, uMm, of + " anterior"),
         Optional.of(Estimate.exact(upN)),
         lean);
@@ -80,7 +81,7 @@ public final class Legs {
   }
 
   private static Sway sway(LoadLineOwner of) {
-    return new Sway(of, OptionalDouble.empty(), 3, 5, 12, 20, 400, 6.7, 280, 0, 0.2, 20, 15);
+    return Sways.of(of, OptionalDouble.empty(), 3, 5, 12, 20, 400, 6.7, 280, 0, 0.2, 20, 15);
   }
 
   /** A right prosthesis with a knee, its foot alone on the plate. */

@@ -3,6 +3,7 @@ package caryatid.loadline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import caryatid.demo.Sways;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.BadInput;
@@ -120,6 +121,7 @@ class LoadLineNumbersTest {
                 Legs.target(plane, LandmarkKind.ANKLE_AXIS, 0, 9, 9),
                 Legs.target(plane, LandmarkKind.KNEE_CENTRE, 0, 9, 9)),
             PLATES,
+            List.of(),
             DecisionRule.USUAL);
     assertThat(finding(judged, "KNEE_CENTRE").offset().mm().value()).isEqualTo(4);
     assertThat(finding(judged, "ANKLE_AXIS").offset().mm().value()).isEqualTo(5);
@@ -153,7 +155,7 @@ class LoadLineNumbersTest {
   }
 
   private static Sway sway(LoadLineOwner of, double right, double anterior) {
-    return new Sway(of, OptionalDouble.empty(), right, anterior, 1, 2, 3, 4, 5, 0, 6, 21, 16);
+    return Sways.of(of, OptionalDouble.empty(), right, anterior, 1, 2, 3, 4, 5, 0, 6, 21, 16);
   }
 
   @Test

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.remark.Remark;
+import caryatid.remark.Topic;
 import caryatid.standing.LoadLineOwner;
+import caryatid.standing.MeanLoad;
 import caryatid.standing.Stance;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
@@ -38,7 +40,8 @@ class TargetComparisonTest {
 
   private static Finding judge(double mm, double u, double degrees, DecisionRule rule) {
     Offset offset = offset(LoadLineOwner.RIGHT_FOOT, Plane.SAGITTAL, mm, u, degrees);
-    return TargetComparison.of(List.of(offset), List.of(sagittal(15, 10, 10)), ONE_FOOT, rule)
+    return TargetComparison.of(
+            List.of(offset), List.of(sagittal(15, 10, 10)), ONE_FOOT, List.of(), rule)
         .findings()
         .get(0);
   }
@@ -110,7 +113,11 @@ class TargetComparisonTest {
     withheld(whole, frontal, BOTH, LoadLineRemark.FRONTAL_OF_WHOLE_BODY);
     assertThat(
             TargetComparison.of(
-                    List.of(whole), List.of(meantForBody(Plane.SAGITTAL)), BOTH, DecisionRule.USUAL)
+                    List.of(whole),
+                    List.of(meantForBody(Plane.SAGITTAL)),
+                    BOTH,
+                    List.of(),
+                    DecisionRule.USUAL)
                 .findings())
         .hasSize(1);
   }
@@ -137,11 +144,36 @@ class TargetComparisonTest {
 
   private static void withheld(Offset offset, Target target, Stance stance, LoadLineRemark reason) {
     TargetComparison judged =
-        TargetComparison.of(List.of(offset), List.of(target), stance, DecisionRule.USUAL);
+        TargetComparison.of(
+            List.of(offset), List.of(target), stance, List.of(), DecisionRule.USUAL);
     assertThat(judged.findings()).isEmpty();
     assertThat(judged.withheld())
         .extracting(UnjudgedTarget::reason)
         .extracting(Remark::topic)
         .containsExactly(reason);
+  }
+
+  @Test
+  void aTargetInAPlaneThatWasNotMeasuredIsWithheld() {
+    MeanLoad both = Legs.load(LoadLineOwner.RIGHT_FOOT, 10, 20, 400, 1, Optional.empty());
+    MeanLoad alone =
+        new MeanLoad(both.of(), Optional.empty(), both.copAnteriorMm(), both.upN(), both.lean());
+    Target frontal = Legs.target(Plane.FRONTAL, LandmarkKind.KNEE_CENTRE, 0, 5, 5);
+    for (Stance stance : List.of(ONE_FOOT, new Stance.PlatePerFoot("left", "right"))) {
+      assertThat(reasons(frontal, stance, alone)).containsExactly(LoadLineRemark.NOT_MEASURED);
+      assertThat(reasons(frontal, stance, both)).containsExactly(LoadLineRemark.NOT_MARKED);
+      assertThat(reasons(sagittal(15, 10, 10), stance, alone))
+          .containsExactly(LoadLineRemark.NOT_MARKED);
+    }
+    assertThat(reasons(frontal, BOTH, alone)).containsExactly(LoadLineRemark.FRONTAL_OF_WHOLE_BODY);
+  }
+
+  private static List<Topic> reasons(Target target, Stance stance, MeanLoad load) {
+    return TargetComparison.of(
+            List.of(), List.of(target), stance, List.of(load), DecisionRule.USUAL)
+        .withheld()
+        .stream()
+        .map(withheld -> withheld.reason().topic())
+        .toList();
   }
 }

@@ -85,7 +85,7 @@ class TruthTest {
     for (int i = from; i < to; i++) {
       double up = plate.upN().orElseThrow().at(i);
       force += up;
-      right += up * plate.copRightMm().at(i);
+      right += up * plate.copRightMm().orElseThrow().at(i);
       anterior += up * plate.copAnteriorMm().at(i);
     }
     assertThat(right / force).isCloseTo(line.number(8), within(0.001));

@@ -3,6 +3,7 @@ package caryatid.sheet;
 import static caryatid.sheet.Sheets.withLines;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.recording.model.MeasuredDirections;
 import caryatid.recording.model.PlateDescription;
 import caryatid.remark.BadInput;
 import java.util.List;
@@ -28,14 +29,29 @@ class BadDescriptionTest {
   }
 
   @Test
-  void aPlateOfOneDirectionCannotBeUsed() throws BadInput {
-    assertThat(withLines("plates: [{name: p, columns: {cop-y: y, force-z: Fz}}]\n"))
-        .containsExactly(
-            "plate.yaml line 3, column 37: `cop-y` alone gives the centre of pressure in one"
-                + " direction; the other, or the moments, are missing. Name their columns. A plate"
-                + " that measures in one direction only cannot be used yet.");
+  void oneDirectionAloneIsRefusedUnlessThePlateMeasuresNoOther() throws BadInput {
+    String columns = "plates: [{name: p, columns: {cop-y: y, force-z: Fz}";
+    String alone =
+        "plate.yaml line 3, column 37: `cop-y` alone gives the centre of pressure in one"
+            + " direction; the other, or the moments, are missing. Name their columns. If the plate"
+            + " measures fore and aft only, add `measures: fore and aft`.";
+    assertThat(withLines(columns + "}]\n")).containsExactly(alone);
+    assertThat(withLines(columns + ", measures: both}]\n")).containsExactly(alone);
     assertThat(read("plates: [{name: p, columns: {cop-y: y, cop-x: x}}]\n").plates()).hasSize(1);
     assertThat(read("plates: [{name: p, columns: {cop-z: z, moment-x: m}}]\n").plates()).hasSize(1);
+  }
+
+  @Test
+  void aPlateMeasuresBothDirectionsOrForeAndAft() throws BadInput {
+    String columns = "plates: [{name: p, columns: {cop-y: y}, measures: ";
+    assertThat(read(columns + "fore and aft}]\n").plates().get(0).measures())
+        .isEqualTo(MeasuredDirections.FORE_AND_AFT);
+    assertThat(read("plates: [{name: p}]\n").plates().get(0).measures())
+        .isEqualTo(MeasuredDirections.BOTH);
+    assertThat(withLines("plates: [{name: p, measures: sideways}]\n"))
+        .containsExactly(
+            "plate.yaml line 3, column 30: `measures`: expected one of: both, fore and aft; found"
+                + " 'sideways'. Write one of these words.");
   }
 
   @Test

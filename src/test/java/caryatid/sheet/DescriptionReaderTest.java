@@ -10,6 +10,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MeasuredDirections;
 import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.MeasuringLine.Sense;
 import caryatid.recording.model.MomentUnit;
@@ -126,7 +127,8 @@ class DescriptionReaderTest {
                 Optional.of(new Extent(-200, 201, -300, 302)),
                 Optional.of(new TrueOrigin(0.5, -1, -40)),
                 Optional.of(new ExportOrigin(3, -4)),
-                Optional.empty()));
+                Optional.empty(),
+                MeasuredDirections.BOTH));
   }
 
   @Test

@@ -110,7 +110,12 @@ class DescriptionWriterTest {
             .replace("force: unknown", "force: N")
             .replace("cop: unknown", "cop: cm");
     assertThat(
-            Importer.read(export, Optional.of(read(answered))).plates().get(0).copRightMm().at(0))
+            Importer.read(export, Optional.of(read(answered)))
+                .plates()
+                .get(0)
+                .copRightMm()
+                .orElseThrow()
+                .at(0))
         .isEqualTo(10);
   }
 

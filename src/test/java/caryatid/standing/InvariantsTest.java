@@ -38,28 +38,38 @@ class InvariantsTest {
   void shiftingThePlateShiftsTheMeanAndNothingElse() throws BadInput {
     Standing here = stand(X, Y, F, Side.RIGHT);
     Standing there = stand(i -> X.applyAsDouble(i) + 250, Y, F, Side.RIGHT);
-    alike(here.loads().get(0).copRightMm(), there.loads().get(0).copRightMm(), 250, 1);
+    alike(
+        here.loads().get(0).copRightMm().orElseThrow(),
+        there.loads().get(0).copRightMm().orElseThrow(),
+        250,
+        1);
     alike(here.loads().get(0).copAnteriorMm(), there.loads().get(0).copAnteriorMm(), 0, 1);
     assertThat(there.stretch()).isEqualTo(here.stretch());
-    assertThat(there.sway().get(0).pathMm()).isCloseTo(here.sway().get(0).pathMm(), within(1e-9));
+    assertThat(there.sway().get(0).both().orElseThrow().pathMm())
+        .isCloseTo(here.sway().get(0).both().orElseThrow().pathMm(), within(1e-9));
   }
 
   @Test
   void theMirroredPersonIsTheMirroredStandExactly() throws BadInput {
     Standing right = stand(X, Y, F, Side.RIGHT);
     Standing left = stand(i -> -X.applyAsDouble(i), Y, F, Side.LEFT);
-    Estimate a = right.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copRightMm();
-    Estimate b = left.load(LoadLineOwner.LEFT_FOOT).orElseThrow().copRightMm();
+    Estimate a = right.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copRightMm().orElseThrow();
+    Estimate b = left.load(LoadLineOwner.LEFT_FOOT).orElseThrow().copRightMm().orElseThrow();
     assertThat(b.value()).isEqualTo(-a.value());
     assertThat(b.standardUncertainty()).isEqualTo(a.standardUncertainty());
-    assertThat(left.sway().get(0).ellipseMm2()).isEqualTo(right.sway().get(0).ellipseMm2());
+    assertThat(left.sway().get(0).both().orElseThrow().ellipseMm2())
+        .isEqualTo(right.sway().get(0).both().orElseThrow().ellipseMm2());
   }
 
   @Test
   void aHeavierPersonWhoSwaysAlikeHasTheSameLine() throws BadInput {
     Standing light = stand(X, Y, F, Side.RIGHT);
     Standing heavy = stand(X, Y, i -> 1.7 * F.applyAsDouble(i), Side.RIGHT);
-    alike(light.loads().get(0).copRightMm(), heavy.loads().get(0).copRightMm(), 0, 1);
+    alike(
+        light.loads().get(0).copRightMm().orElseThrow(),
+        heavy.loads().get(0).copRightMm().orElseThrow(),
+        0,
+        1);
     alike(
         light.loads().get(0).upN().orElseThrow(), heavy.loads().get(0).upN().orElseThrow(), 0, 1.7);
   }
@@ -73,10 +83,14 @@ class InvariantsTest {
             i -> Y.applyAsDouble(N - 1 - i),
             i -> F.applyAsDouble(N - 1 - i),
             Side.RIGHT);
-    alike(forwards.loads().get(0).copRightMm(), backwards.loads().get(0).copRightMm(), 0, 1);
+    alike(
+        forwards.loads().get(0).copRightMm().orElseThrow(),
+        backwards.loads().get(0).copRightMm().orElseThrow(),
+        0,
+        1);
     alike(forwards.loads().get(0).copAnteriorMm(), backwards.loads().get(0).copAnteriorMm(), 0, 1);
-    assertThat(backwards.sway().get(1).pathMm())
-        .isCloseTo(forwards.sway().get(1).pathMm(), within(1e-6));
+    assertThat(backwards.sway().get(1).both().orElseThrow().pathMm())
+        .isCloseTo(forwards.sway().get(1).both().orElseThrow().pathMm(), within(1e-6));
     assertThat(backwards.stretch().size()).isEqualTo(forwards.stretch().size());
   }
 
@@ -85,9 +99,17 @@ class InvariantsTest {
   void turningByARightAngleSwapsTheDirections() throws BadInput {
     Standing before = stand(X, Y, F, Side.RIGHT);
     Standing after = stand(i -> -Y.applyAsDouble(i), X, F, Side.RIGHT);
-    alike(before.loads().get(0).copRightMm(), after.loads().get(0).copAnteriorMm(), 0, 1);
-    alike(before.loads().get(0).copAnteriorMm(), after.loads().get(0).copRightMm(), 0, -1);
-    assertThat(after.sway().get(0).ellipseMm2())
-        .isCloseTo(before.sway().get(0).ellipseMm2(), within(1e-9));
+    alike(
+        before.loads().get(0).copRightMm().orElseThrow(),
+        after.loads().get(0).copAnteriorMm(),
+        0,
+        1);
+    alike(
+        before.loads().get(0).copAnteriorMm(),
+        after.loads().get(0).copRightMm().orElseThrow(),
+        0,
+        -1);
+    assertThat(after.sway().get(0).both().orElseThrow().ellipseMm2())
+        .isCloseTo(before.sway().get(0).both().orElseThrow().ellipseMm2(), within(1e-9));
   }
 }

@@ -44,7 +44,7 @@ public final class Made {
     plates.add(
         new PlateTrack(
             name,
-            series(right),
+            Optional.of(series(right)),
             series(anterior),
             Optional.of(series(up)),
             Optional.empty(),
@@ -57,7 +57,7 @@ public final class Made {
     plates.add(
         new PlateTrack(
             name,
-            Samples.of(right),
+            Optional.of(Samples.of(right)),
             Samples.of(anterior),
             Optional.empty(),
             Optional.empty(),
@@ -82,6 +82,20 @@ public final class Made {
             last.upN(),
             Optional.of(push),
             last.usable()));
+    return this;
+  }
+
+  /** Takes from every plate what it measured sideways. */
+  public Made foreAndAft() {
+    plates.replaceAll(
+        plate ->
+            new PlateTrack(
+                plate.plate(),
+                Optional.empty(),
+                plate.copAnteriorMm(),
+                plate.upN(),
+                Optional.empty(),
+                plate.usable()));
     return this;
   }
 

@@ -2,6 +2,7 @@ package caryatid.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.Sways;
 import caryatid.standing.PercentileRank.Measure;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class ReferencePercentilesTest {
   private static Sway sway(
       LoadLineOwner of, OptionalDouble lowPassHz, double sdAnterior, double speed) {
-    return new Sway(of, lowPassHz, 2, sdAnterior, 9, 30, 600, speed, 90, 0, 0.3, 20, 20);
+    return Sways.of(of, lowPassHz, 2, sdAnterior, 9, 30, 600, speed, 90, 0, 0.3, 20, 20);
   }
 
   private static List<PercentileRank> place(

@@ -53,7 +53,8 @@ class StandAnalysisTest {
         StandAnalysis.analyse(recording, Made.rightFoot())
             .load(LoadLineOwner.RIGHT_FOOT)
             .orElseThrow();
-    assertThat(load.copRightMm().value()).isCloseTo((404 * 10 + 396 * 20) / 800.0, within(1e-12));
+    assertThat(load.copRightMm().orElseThrow().value())
+        .isCloseTo((404 * 10 + 396 * 20) / 800.0, within(1e-12));
     assertThat(load.upN().orElseThrow().value()).isEqualTo(400);
   }
 
@@ -65,9 +66,12 @@ class StandAnalysisTest {
             .plate("right", sway(5, 3000, 100), sway(6, 3000, 20), i -> 440)
             .recording();
     Standing standing = StandAnalysis.analyse(recording, Made.conditions(PLATES, Side.LEFT));
-    double left = standing.load(LoadLineOwner.LEFT_FOOT).orElseThrow().copRightMm().value();
-    double right = standing.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copRightMm().value();
-    double whole = standing.load(LoadLineOwner.WHOLE_BODY).orElseThrow().copRightMm().value();
+    double left =
+        standing.load(LoadLineOwner.LEFT_FOOT).orElseThrow().copRightMm().orElseThrow().value();
+    double right =
+        standing.load(LoadLineOwner.RIGHT_FOOT).orElseThrow().copRightMm().orElseThrow().value();
+    double whole =
+        standing.load(LoadLineOwner.WHOLE_BODY).orElseThrow().copRightMm().orElseThrow().value();
     assertThat(whole).isCloseTo((360 * left + 440 * right) / 800, within(1e-10));
     assertThat(standing.share().get(Side.LEFT).value()).isCloseTo(0.45, within(1e-12));
     assertThat(standing.share().get(Side.RIGHT).value()).isCloseTo(0.55, within(1e-12));
@@ -99,6 +103,7 @@ class StandAnalysisTest {
                 .load(LoadLineOwner.WHOLE_BODY)
                 .orElseThrow()
                 .copRightMm()
+                .orElseThrow()
                 .standardUncertainty())
         // The tremble's own error is 0.0002 mm.
         .isCloseTo(Math.hypot(fromPlaces, fromForces), within(1e-7));

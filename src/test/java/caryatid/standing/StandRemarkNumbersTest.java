@@ -2,6 +2,7 @@ package caryatid.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.Sways;
 import caryatid.geometry.Side;
 import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.Recording;
@@ -35,7 +36,7 @@ class StandRemarkNumbersTest {
         List.of(
             new MeanLoad(
                 LoadLineOwner.WHOLE_BODY,
-                Estimate.exact(1),
+                Optional.of(Estimate.exact(1)),
                 Estimate.exact(2),
                 Optional.of(Estimate.exact(812)),
                 Optional.of(lean))),
@@ -56,7 +57,7 @@ class StandRemarkNumbersTest {
       double sdAnterior,
       double effectiveRight,
       double effectiveAnterior) {
-    return new Sway(
+    return Sways.of(
         of,
         lowPassHz,
         sdRight,

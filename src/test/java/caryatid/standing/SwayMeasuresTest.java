@@ -44,7 +44,7 @@ class SwayMeasuresTest {
   void validation_theEllipseOfFourPoints() {
     double[] right = {3, -3, 0, 0};
     double[] anterior = {0, 0, 7, -7};
-    assertThat(measure(right, anterior, 1).ellipseMm2())
+    assertThat(measure(right, anterior, 1).both().orElseThrow().ellipseMm2())
         .isCloseTo(47.5 * Math.PI * 21, within(1e-10));
   }
 
@@ -54,11 +54,11 @@ class SwayMeasuresTest {
   @Test
   void validation_aCircle() {
     Sway sway = measure(wave(60_001, 5, 1e-3, 0), wave(60_001, 5, 1e-3, -Math.PI / 2), 1000);
-    assertThat(sway.meanSpeedMmPerS()).isCloseTo(31.415875, within(5e-7));
-    assertThat(sway.rangeRightMm()).isCloseTo(10, within(1e-9));
+    assertThat(sway.both().orElseThrow().meanSpeedMmPerS()).isCloseTo(31.415875, within(5e-7));
+    assertThat(sway.both().orElseThrow().rangeRightMm()).isCloseTo(10, within(1e-9));
     // The closing sample counts twice, which shifts the centre by 5 mm / 60001.
-    assertThat(sway.meanFrequencyHz()).isCloseTo(1, within(1e-4));
-    assertThat(sway.covarianceMm2()).isCloseTo(0, within(1e-9));
+    assertThat(sway.both().orElseThrow().meanFrequencyHz()).isCloseTo(1, within(1e-4));
+    assertThat(sway.both().orElseThrow().covarianceMm2()).isCloseTo(0, within(1e-9));
   }
 
   /**
@@ -70,10 +70,10 @@ class SwayMeasuresTest {
     Sway sway = measure(new double[n], wave(n, 8, 0.5e-3, 0), 1000);
     // The standard deviation is taken with n - 1 and the wave sampled 120000 times a minute.
     assertThat(sway.sdAnteriorMm()).isCloseTo(8 / Math.sqrt(2), within(1e-4));
-    assertThat(sway.meanSpeedMmPerS()).isCloseTo(4 * 8 * 0.5, within(1e-3));
+    assertThat(sway.both().orElseThrow().meanSpeedMmPerS()).isCloseTo(4 * 8 * 0.5, within(1e-3));
     // Mean distance 2 A / pi, so the mean frequency is speed / (4 A) = f.
-    assertThat(sway.meanFrequencyHz()).isCloseTo(0.5, within(1e-4));
-    assertThat(sway.ellipseMm2()).isZero();
+    assertThat(sway.both().orElseThrow().meanFrequencyHz()).isCloseTo(0.5, within(1e-4));
+    assertThat(sway.both().orElseThrow().ellipseMm2()).isZero();
   }
 
   @Test

@@ -24,8 +24,8 @@ class SwayNumbersTest {
             new double[] {2, -2, 1, -1},
             new double[] {2, -2, 0, 0},
             100);
-    assertThat(sway.covarianceMm2()).isCloseTo(8.0 / 3, within(1e-12));
-    assertThat(sway.ellipseMm2()).isCloseTo(95 * Math.PI, within(1e-9));
+    assertThat(sway.both().orElseThrow().covarianceMm2()).isCloseTo(8.0 / 3, within(1e-12));
+    assertThat(sway.both().orElseThrow().ellipseMm2()).isCloseTo(95 * Math.PI, within(1e-9));
   }
 
   /** A circle of 5 mm, once round a second, wherever its middle is. */
@@ -40,7 +40,7 @@ class SwayNumbersTest {
     Sway sway =
         SwayMeasures.measure(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), right, anterior, 100);
     // A polygon of 100 sides is shorter than its circle by 1 part in 6000.
-    assertThat(sway.meanFrequencyHz()).isCloseTo(1, within(2e-4));
+    assertThat(sway.both().orElseThrow().meanFrequencyHz()).isCloseTo(1, within(2e-4));
   }
 
   /** At lag 1 the products sum to exactly 0, at lag 2 to 1 of 4: the sum stops before. */
@@ -85,7 +85,7 @@ class SwayNumbersTest {
                 .plates()
                 .get(0));
     Sway lowPassed = SwayMeasures.of(way, 100).get(1);
-    assertThat(lowPassed.rangeRightMm()).isCloseTo(0.25 * 199, within(0.01));
+    assertThat(lowPassed.both().orElseThrow().rangeRightMm()).isCloseTo(0.25 * 199, within(0.01));
     assertThat(lowPassed.rangeAnteriorMm()).isCloseTo(0.5 * 199, within(0.01));
   }
 
@@ -95,8 +95,8 @@ class SwayNumbersTest {
     double[] still = new double[500];
     Sway sway =
         SwayMeasures.measure(LoadLineOwner.LEFT_FOOT, OptionalDouble.empty(), still, still, 100);
-    assertThat(sway.meanFrequencyHz()).isZero();
-    assertThat(sway.effectiveRight()).isEqualTo(500);
+    assertThat(sway.both().orElseThrow().meanFrequencyHz()).isZero();
+    assertThat(sway.both().orElseThrow().effectiveRight()).isEqualTo(500);
   }
 
   @Test

@@ -61,7 +61,7 @@ public class StandTiming {
       plates.add(
           new PlateTrack(
               name,
-              sway(random, n, name.equals("left") ? -100 : 100, 1.5),
+              Optional.of(sway(random, n, name.equals("left") ? -100 : 100, 1.5)),
               sway(random, n, 40, 4),
               Optional.of(sway(random, n, 400, 2)),
               Optional.empty(),

@@ -31,7 +31,10 @@ public record LoadLine(LoadLineOwner of, double acrossMm, double halfMm, Optiona
 
   public static Optional<LoadLine> of(AlignmentState state, LegView view) {
     List<MeanLoad> loads =
-        state.stands().stream().flatMap(stand -> load(stand, view).stream()).toList();
+        state.stands().stream()
+            .flatMap(stand -> load(stand, view).stream())
+            .filter(load -> load.copMm(view.plane()).isPresent())
+            .toList();
     if (loads.isEmpty()) {
       return Optional.empty();
     }
@@ -50,7 +53,7 @@ public record LoadLine(LoadLineOwner of, double acrossMm, double halfMm, Optiona
   }
 
   private static Estimate cop(MeanLoad load, LegView view) {
-    return view.plane() == Plane.SAGITTAL ? load.copAnteriorMm() : load.copRightMm();
+    return load.copMm(view.plane()).orElseThrow();
   }
 
   /** Of one stand its own; of several what the state says without the landmark's part. */

@@ -108,7 +108,8 @@ final class DescriptionDraft {
         bare.size(),
         bare.trueOrigin(),
         bare.exportOrigin(),
-        bare.sensors());
+        bare.sensors(),
+        bare.measures());
   }
 
   private TimeBase time(Optional<HeaderBlock> head, Optional<TimeUnit> times) {
@@ -151,6 +152,7 @@ final class DescriptionDraft {
         stated.size(),
         stated.trueOrigin(),
         stated.exportOrigin(),
-        stated.sensors());
+        stated.sensors(),
+        stated.measures());
   }
 }

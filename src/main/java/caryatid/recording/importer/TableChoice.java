@@ -3,6 +3,7 @@ package caryatid.recording.importer;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.table.Outcome;
 import caryatid.recording.table.ParsedTable;
+import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
@@ -29,8 +30,9 @@ final class TableChoice {
    * which is a problem, the first is shown.
    */
   Outcome<Optional<ParsedTable>> choose(List<ParsedTable> tables) {
+    boolean some = tables.stream().anyMatch(TableChoice::tellsCop);
     List<ParsedTable> withPlate =
-        tables.stream().filter(t -> !t.plan().plates().isEmpty()).toList();
+        tables.stream().filter(t -> some ? tellsCop(t) : !t.plan().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {
       return new Outcome<>(Optional.empty(), refused(tables));
     }
@@ -45,6 +47,10 @@ final class TableChoice {
                 Argument.count(withPlate.size()),
                 Argument.text(lines(withPlate)));
     return checked(withPlate.get(0), several);
+  }
+
+  private static boolean tellsCop(ParsedTable table) {
+    return table.plan().plates().stream().anyMatch(PlateColumns::tellsCop);
   }
 
   private Outcome<Optional<ParsedTable>> stated(List<ParsedTable> withPlate) {

@@ -41,6 +41,8 @@ public enum ImportProblem implements Topic {
   WHICH_VERSION("Reading.WHICH_VERSION"),
   NO_PLATE_NAMES("Reading.NO_PLATE_NAMES"),
   NO_SUCH_PLATE("Reading.NO_SUCH_PLATE"),
+  /** Columns of a plate in one horizontal direction alone. */
+  ONE_DIRECTION("Reading.ONE_DIRECTION"),
   /** No column of a force plate at all. */
   NO_PLATE("Reading.NO_PLATE"),
   /** A table without names. */
@@ -78,6 +80,8 @@ public enum ImportProblem implements Topic {
   OFF_PLATE("Reading.OFF_PLATE"),
   OFF_PLATE_BY_MOMENTS("Reading.OFF_PLATE_BY_MOMENTS"),
   OFF_PLATE_BY_SENSORS("Reading.OFF_PLATE_BY_SENSORS"),
+  /** The same of a plate that measures fore and aft only. */
+  OFF_PLATE_FORE_AND_AFT("Reading.OFF_PLATE_FORE_AND_AFT"),
   TOO_HEAVY("Reading.TOO_HEAVY"),
   /** A centre of pressure whose mean was subtracted. */
   MEAN_REMOVED("Reading.MEAN_REMOVED"),
@@ -135,6 +139,7 @@ public enum ImportProblem implements Topic {
           TWICE,
           WHICH_VERSION,
           NO_PLATE_NAMES,
+          ONE_DIRECTION,
           NO_PLATE,
           NO_NAMES,
           NAMES_COUNT,

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param exportOrigin where the export's zero for this plate, a point of its top surface, lies in
  *     the person's frame
  * @param sensors raw sensors, where the plate exports neither a centre of pressure nor moments
+ * @param measures in which horizontal directions it tells where the load is
  */
 public record PlateLayout(
     String name,
@@ -27,7 +28,8 @@ public record PlateLayout(
     Optional<Extent> size,
     Optional<TrueOrigin> trueOrigin,
     Optional<ExportOrigin> exportOrigin,
-    Optional<Sensors> sensors) {
+    Optional<Sensors> sensors,
+    MeasuredDirections measures) {
   public PlateLayout {
     columns = Map.copyOf(columns);
   }

@@ -7,7 +7,8 @@ import java.util.Optional;
  * the recording's length.
  *
  * @param plate the plate's name in the description, or {@code plate 1} and so on
- * @param copRightMm centre of pressure to the person's right of the origin, mm
+ * @param copRightMm centre of pressure to the person's right of the origin, mm; empty where the
+ *     plate measures fore and aft only
  * @param copAnteriorMm centre of pressure anterior to the origin, mm
  * @param upN vertical force, N, positive when the plate carries the person; empty for a recording
  *     of the centre of pressure alone
@@ -16,7 +17,7 @@ import java.util.Optional;
  */
 public record PlateTrack(
     String plate,
-    Samples copRightMm,
+    Optional<Samples> copRightMm,
     Samples copAnteriorMm,
     Optional<Samples> upN,
     Optional<Horizontal> horizontal,

@@ -53,6 +53,8 @@ public enum RecordingRemark implements Topic {
   /** Of the exported centre of pressure; arguments: plate, how far apart, mm. */
   CELLS_COP_DISAGREES("RecordingRemark.CELLS_COP_DISAGREES", Weight.IMPORTANT),
   OFF_PLATE("RecordingRemark.OFF_PLATE", Weight.IMPORTANT),
+  /** A plate that tells nothing sideways, by its description. */
+  FORE_AND_AFT_ONLY("RecordingRemark.FORE_AND_AFT_ONLY", Weight.IMPORTANT),
   ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT),
   /** Shorter than stated; arguments: length stated, length, s. */
   DURATION_STATED("RecordingRemark.DURATION_STATED", Weight.IMPORTANT);

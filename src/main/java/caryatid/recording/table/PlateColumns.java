@@ -1,6 +1,7 @@
 package caryatid.recording.table;
 
 import caryatid.recording.model.Channel;
+import caryatid.recording.model.MeasuredDirections;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Sensors;
 import java.util.Collections;
@@ -35,6 +36,10 @@ public record PlateColumns(
     return layout.name();
   }
 
+  public MeasuredDirections measures() {
+    return layout.measures();
+  }
+
   /** By the name alone; the JVM would generate a record's methods at every start. */
   @Override
   public int hashCode() {
@@ -56,9 +61,22 @@ public record PlateColumns(
 
   /** Whether a centre of pressure can come of it, whatever the axes mean. */
   public boolean tellsCop() {
-    return count(Channel.Quantity.COP) >= 2
-        || (count(Channel.Quantity.FORCE) >= 1 && count(Channel.Quantity.MOMENT) >= 2)
-        || !sensors.isEmpty();
+    return tells(measures().count()) || !sensors.isEmpty();
+  }
+
+  /** Whether a centre of pressure can come of it in one direction at least. */
+  public boolean tellsOneDirection() {
+    return tells(1) || !sensors.isEmpty();
+  }
+
+  private boolean tells(int directions) {
+    return count(Channel.Quantity.COP) >= directions
+        || (count(Channel.Quantity.FORCE) >= 1 && count(Channel.Quantity.MOMENT) >= directions);
+  }
+
+  /** In how many directions it tells a centre of pressure. */
+  public int directions() {
+    return tellsCop() ? measures().count() : 1;
   }
 
   public Stream<Integer> wanted() {
@@ -89,6 +107,7 @@ public record PlateColumns(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        MeasuredDirections.BOTH);
   }
 }

@@ -28,7 +28,7 @@ final class Bursts {
    */
   static StageMessages of(PlateTrack track, double copMm, double forceN, String file) {
     Bursts bursts = new Bursts(track);
-    bursts.look(track.copRightMm(), copMm);
+    track.copRightMm().ifPresent(right -> bursts.look(right, copMm));
     bursts.look(track.copAnteriorMm(), copMm);
     track.upN().ifPresent(up -> bursts.look(up, forceN));
     StageMessages nothing = StageMessages.none(file);

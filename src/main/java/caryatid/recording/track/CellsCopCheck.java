@@ -34,13 +34,15 @@ final class CellsCopCheck {
     this.file = file;
   }
 
-  /** Remarks how far the means lie apart; nothing where a direction was not exported. */
+  /** Remarks how far the means lie apart; nothing where a measured direction was not exported. */
   StageMessages compare(PlateTrack cells, LengthUnit unit, Axes axes) {
     StageMessages nothing = StageMessages.none(file);
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     Optional<Double> right =
-        apartMm(cells, cells.copRightMm(), axes.right(), unit, origin.rightMm());
+        cells.copRightMm().isEmpty()
+            ? Optional.of(0.0)
+            : apartMm(cells, cells.copRightMm().get(), axes.right(), unit, origin.rightMm());
     Optional<Double> anterior =
         apartMm(cells, cells.copAnteriorMm(), axes.anterior(), unit, origin.anteriorMm());
     if (right.isEmpty() || anterior.isEmpty()) {

@@ -34,9 +34,21 @@ public final class ColumnMapper {
     Outcome<List<PlateColumns>> plates = plates(head);
     Outcome<OptionalInt> time = time(head, plates.messages());
     StageMessages messages = time.messages().and(twoMeanings(time.value(), plates.value(), head));
-    List<PlateColumns> telling = plates.value().stream().filter(PlateColumns::tellsCop).toList();
+    List<PlateColumns> telling = telling(plates);
     OptionalInt index = index(time.value(), telling, head);
     return new ColumnMapping(time.value(), index, telling, messages.problems());
+  }
+
+  /**
+   * The plates that tell a centre of pressure. Where none does, and no column is missing or in
+   * question, those that tell one direction of it.
+   */
+  private static List<PlateColumns> telling(Outcome<List<PlateColumns>> plates) {
+    boolean some =
+        plates.value().stream().anyMatch(PlateColumns::tellsCop) || !plates.messages().clean();
+    return plates.value().stream()
+        .filter(plate -> some ? plate.tellsCop() : plate.tellsOneDirection())
+        .toList();
   }
 
   private Outcome<List<PlateColumns>> plates(HeaderBlock head) {

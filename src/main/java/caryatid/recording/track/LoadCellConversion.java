@@ -58,7 +58,7 @@ final class LoadCellConversion {
     for (Map.Entry<String, SampleSeries> each : sums.read.entrySet()) {
       messages = messages.and(dead.refused(each.getKey(), each.getValue(), sums.unusable));
     }
-    return new Outcome<>(sums.track(plan.name()), messages.and(sums.remarks(plan.name(), file)));
+    return new Outcome<>(sums.track(plan), messages.and(sums.remarks(plan.name(), file)));
   }
 
   private void add(Sensors.LoadCell cell, SampleSeries load, ForceUnit unit) {
@@ -82,10 +82,10 @@ final class LoadCellConversion {
     }
   }
 
-  private PlateTrack track(String plate) {
+  private PlateTrack track(PlateColumns plan) {
     return new PlateTrack(
-        plate,
-        Samples.adopt(right),
+        plan.name(),
+        plan.measures().sideways() ? Optional.of(Samples.adopt(right)) : Optional.empty(),
         Samples.adopt(anterior),
         Optional.of(Samples.adopt(up)),
         Optional.empty(),

@@ -7,7 +7,7 @@ import caryatid.remark.Argument;
 import java.util.BitSet;
 
 /**
- * Refuses an exported centre of pressure whose mean is zero beside its sway in both directions: the
+ * Refuses an exported centre of pressure whose mean is zero beside its sway in every direction: the
  * mean was subtracted, and where the person stood is lost.
  */
 final class MeanRemoved {
@@ -19,10 +19,11 @@ final class MeanRemoved {
   /**
    * @param left samples that are not used
    */
-  static StageMessages refused(
-      SampleSeries right, SampleSeries anterior, BitSet left, String plate, String file) {
+  static StageMessages refused(CopSeries centre, BitSet left, String plate, String file) {
     StageMessages nothing = StageMessages.none(file);
-    int few = Math.max(1, right.size() / ENOUGH);
+    SampleSeries anterior = centre.anterior();
+    SampleSeries right = centre.right().orElse(anterior);
+    int few = Math.max(1, anterior.size() / ENOUGH);
     // Few samples tell nearly always that a mean is far from zero.
     boolean maybe =
         near(right, left, few, TrackLimits.MEAN_REMOVED_LOOSELY)

@@ -56,8 +56,12 @@ public final class OpenQuestions {
         plates.size() > 1
             ? ask(ImportProblem.EXPORT_ORIGIN, p -> p.layout().exportOrigin().isEmpty())
             : nothing;
-    return ask(
-            ImportProblem.COP_UNIT, p -> exported(p) && unstated(p, Quantity.COP), evidence::ofCop)
+    return ask(ImportProblem.ONE_DIRECTION, p -> !p.tellsCop())
+        .and(
+            ask(
+                ImportProblem.COP_UNIT,
+                p -> exported(p) && unstated(p, Quantity.COP),
+                evidence::ofCop))
         .and(
             ask(
                 ImportProblem.FORCE_UNIT,
@@ -77,7 +81,7 @@ public final class OpenQuestions {
   }
 
   static boolean exported(PlateColumns plan) {
-    return plan.count(Quantity.COP) >= 2;
+    return plan.count(Quantity.COP) >= plan.directions();
   }
 
   private static boolean fromMoments(PlateColumns plan) {
@@ -136,7 +140,7 @@ public final class OpenQuestions {
   }
 
   private StageMessages checked(PlateColumns plan, Axes known) {
-    if (!plan.sensors().isEmpty()) {
+    if (!plan.sensors().isEmpty() || !plan.tellsCop()) {
       return nothing;
     }
     StageMessages centre =
@@ -175,8 +179,12 @@ public final class OpenQuestions {
 
   private StageMessages requireHorizontal(
       PlateColumns plan, Quantity quantity, Axes known, ImportProblem problem) {
-    return require(plan, quantity, known.right(), problem)
-        .and(require(plan, quantity, known.anterior(), problem));
+    // A centre of pressure moves along one axis by the moment about the other.
+    Direction foreAndAft = quantity == Quantity.MOMENT ? known.right() : known.anterior();
+    return plan.measures().sideways()
+        ? require(plan, quantity, known.right(), problem)
+            .and(require(plan, quantity, known.anterior(), problem))
+        : require(plan, quantity, foreAndAft, problem);
   }
 
   private StageMessages require(

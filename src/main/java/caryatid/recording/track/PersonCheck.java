@@ -39,7 +39,9 @@ final class PersonCheck {
               plate,
               Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
     }
-    double sway = Math.max(deviation(track.copRightMm()), deviation(track.copAnteriorMm()));
+    double sway =
+        Math.max(
+            track.copRightMm().map(this::deviation).orElse(0.0), deviation(track.copAnteriorMm()));
     // One that does not move at all is an empty plate's, and known as such.
     if (track.usable().count() >= TrackLimits.SHORTEST_PERSON_S * rateHz
         && sway > 0

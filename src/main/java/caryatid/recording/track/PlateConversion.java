@@ -23,6 +23,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Turns one plate's columns into a track in the person's frame. */
@@ -55,7 +56,7 @@ final class PlateConversion {
         plan.layout().sensors().map(Sensors.EightChannels.class::cast);
     RawPlate exported =
         eight
-            .map(sensors -> RawPlate.of(table, plan, sensors, timeline))
+            .map(sensors -> RawPlate.of(table, plan, sensors, timeline).only(needed()))
             .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
     StageMessages sensors =
         eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageMessages.none(file));
@@ -67,12 +68,27 @@ final class PlateConversion {
     this.load = shifted.value().map(plate -> LoadedSamples.of(plate, axes)).orElse(seen);
   }
 
-  /** The channels that count; the moment about the vertical and the height of the CoP do not. */
+  /**
+   * The channels that count. The moment about the vertical and the height of the CoP do not, nor
+   * does what would tell a direction that the plate does not measure.
+   */
   private Set<Channel> needed() {
     Set<Channel> needed = EnumSet.allOf(Channel.class);
     needed.remove(Channel.of(Quantity.MOMENT, axes.up().axis()));
     needed.remove(Channel.of(Quantity.COP, axes.up().axis()));
+    if (!plan.measures().sideways()) {
+      needed.remove(Channel.of(Quantity.COP, axes.right().axis()));
+      needed.remove(Channel.of(Quantity.FORCE, axes.right().axis()));
+      needed.remove(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
+    }
     return needed;
+  }
+
+  /** The directions in which the plate tells where the load is. */
+  private List<Direction> measured() {
+    return plan.measures().sideways()
+        ? List.of(axes.right(), axes.anterior())
+        : List.of(axes.anterior());
   }
 
   /** What the raw channels and the unloaded plate show. */
@@ -86,25 +102,32 @@ final class PlateConversion {
   }
 
   Outcome<PlateTrack> track() {
-    return raw.has(Channel.of(Quantity.COP, axes.right().axis())) ? exported() : computed();
+    return measured().stream().allMatch(along -> raw.has(cop(along))) ? exported() : computed();
   }
 
   /** The track by the exported centre of pressure. */
   private Outcome<PlateTrack> exported() {
     CopPairs pairs = new CopPairs(plan, units, axes, raw, load);
     StageMessages checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
-    SampleSeries right = oriented(Quantity.COP, axes.right(), 1);
-    SampleSeries anterior = oriented(Quantity.COP, axes.anterior(), 1);
-    Outcome<BitSet> unusable = unusable(right, anterior);
+    CopSeries centre = centre(along -> oriented(Quantity.COP, along, 1));
+    Outcome<BitSet> unusable = unusable(centre);
     StageMessages messages =
         checked
             .and(unusable.messages())
-            .and(
-                MeanRemoved.refused(
-                    right, anterior, unusable.value(), plan.name(), unloaded.file()))
-            .and(dead.refused(cop(axes.right()), right, unusable.value()))
-            .and(dead.refused(cop(axes.anterior()), anterior, unusable.value()));
-    return track(right, anterior, new Outcome<>(unusable.value(), messages));
+            .and(MeanRemoved.refused(centre, unusable.value(), plan.name(), unloaded.file()));
+    if (centre.right().isPresent()) {
+      messages =
+          messages.and(dead.refused(cop(axes.right()), centre.right().get(), unusable.value()));
+    }
+    messages =
+        messages.and(dead.refused(cop(axes.anterior()), centre.anterior(), unusable.value()));
+    return track(centre, new Outcome<>(unusable.value(), messages));
+  }
+
+  private CopSeries centre(Function<Direction, SampleSeries> along) {
+    return new CopSeries(
+        plan.measures().sideways() ? Optional.of(along.apply(axes.right())) : Optional.empty(),
+        along.apply(axes.anterior()));
   }
 
   private static Channel cop(Direction along) {
@@ -114,20 +137,17 @@ final class PlateConversion {
   /** The track by forces and moments. */
   private Outcome<PlateTrack> computed() {
     TrueOriginCop cop = new TrueOriginCop(axes, origin());
-    SampleSeries right = computed(cop, axes.right());
-    SampleSeries anterior = computed(cop, axes.anterior());
-    Outcome<BitSet> unusable = unusable(right, anterior);
+    CopSeries centre = centre(along -> computed(cop, along));
+    Outcome<BitSet> unusable = unusable(centre);
     return track(
-        right,
-        anterior,
-        new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.messages())));
+        centre, new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.messages())));
   }
 
   private StageMessages deadChannels(TrueOriginCop cop) {
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
     StageMessages messages = StageMessages.none(unloaded.file());
-    for (Direction along : List.of(axes.right(), axes.anterior())) {
+    for (Direction along : measured()) {
       messages = messages.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
       if (cop.needsHorizontalForce()) {
         messages = messages.and(dead(Quantity.FORCE, along.axis(), unusable));
@@ -143,13 +163,11 @@ final class PlateConversion {
         .orElse(StageMessages.none(unloaded.file()));
   }
 
-  private Outcome<BitSet> unusable(SampleSeries right, SampleSeries anterior) {
-    return new UnusableSamples(raw, load, plan.layout(), unloaded.file())
-        .find(right, anterior, rateHz);
+  private Outcome<BitSet> unusable(CopSeries centre) {
+    return new UnusableSamples(raw, load, plan.layout(), unloaded.file()).find(centre, rateHz);
   }
 
-  private Outcome<PlateTrack> track(
-      SampleSeries right, SampleSeries anterior, Outcome<BitSet> unusable) {
+  private Outcome<PlateTrack> track(CopSeries centre, Outcome<BitSet> unusable) {
     PlateLayout.ExportOrigin origin =
         plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet left = unusable.value();
@@ -157,8 +175,8 @@ final class PlateConversion {
     return new Outcome<>(
         new PlateTrack(
             plan.name(),
-            right.plus(origin.rightMm()).without(left),
-            anterior.plus(origin.anteriorMm()).without(left),
+            centre.right().map(right -> right.plus(origin.rightMm()).without(left)),
+            centre.anterior().plus(origin.anteriorMm()).without(left),
             load.known() ? Optional.of(force(axes.up(), left)) : Optional.empty(),
             horizontal.value(),
             UsableMask.without(left, raw.size())),

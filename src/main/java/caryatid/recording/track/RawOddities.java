@@ -56,7 +56,8 @@ public final class RawOddities {
             .orElseGet(
                 () -> TrackLimits.SPIKE_DEVIATIONS * Math.max(deviation(one), deviation(other)));
     PlateTrack track =
-        new PlateTrack(plan.name(), one, other, up, Optional.empty(), usable(plan, up));
+        new PlateTrack(
+            plan.name(), Optional.of(one), other, up, Optional.empty(), usable(plan, up));
     List<Remark> told =
         new TrackOddities(track, spike, file)
             .remarks().remarks().stream().filter(remark -> told(remark.topic())).toList();

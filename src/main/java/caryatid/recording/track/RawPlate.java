@@ -77,6 +77,13 @@ final class RawPlate {
     return new RawPlate(computed, holesOf, timeline.size());
   }
 
+  /** The plate with some of its channels alone. */
+  RawPlate only(Set<Channel> needed) {
+    Map<Channel, SampleSeries> kept = new EnumMap<>(series);
+    kept.keySet().retainAll(needed);
+    return new RawPlate(kept, holesOf, size);
+  }
+
   /** The plate with the mean over some samples subtracted from each force and moment. */
   RawPlate withoutOffset(int from, int to) {
     Map<Channel, SampleSeries> shifted = new EnumMap<>(series);

@@ -75,7 +75,7 @@ final class SumOfPlates {
             .filter(c -> parts.stream().allMatch(p -> p.has(c)))
             .toList();
     BitSet holes = holes(plan, parts);
-    return channels.size() == 2
+    return channels.size() == plan.measures().count()
         && channels.stream().allMatch(c -> agrees(holes, isMean(plan, parts, c)));
   }
 

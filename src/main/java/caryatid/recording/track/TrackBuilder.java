@@ -5,7 +5,6 @@ import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
-import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.RecordingRemark;
 import caryatid.recording.model.Samples;
@@ -18,7 +17,6 @@ import caryatid.recording.table.PlateColumns;
 import caryatid.recording.table.StageMessages;
 import caryatid.recording.time.Timeline;
 import caryatid.remark.Argument;
-import caryatid.remark.Unit;
 import java.util.BitSet;
 import java.util.Optional;
 
@@ -69,6 +67,7 @@ public final class TrackBuilder {
         track,
         converted
             .messages()
+            .and(directions(plan))
             .and(new TrackOddities(track, file).remarks())
             .and(
                 new DeadColumns(table, plan, timeline.rateHz(), file)
@@ -88,6 +87,13 @@ public final class TrackBuilder {
                 new CellsCopCheck(table, plan, timeline, file).compare(track.value(), unit, axes))
         .map(messages -> new Outcome<>(track.value(), track.messages().and(messages)))
         .orElse(track);
+  }
+
+  private StageMessages directions(PlateColumns plan) {
+    StageMessages nothing = StageMessages.none(file);
+    return plan.measures().sideways()
+        ? nothing
+        : nothing.withRemark(RecordingRemark.FORE_AND_AFT_ONLY, Argument.text(plan.name()));
   }
 
   private static ImportProblem offPlate(PlateColumns plan) {
@@ -129,70 +135,10 @@ public final class TrackBuilder {
     Samples zeros = Samples.adopt(new double[size]);
     return new PlateTrack(
         plan.name(),
-        zeros,
+        plan.measures().sideways() ? Optional.of(zeros) : Optional.empty(),
         zeros,
         Optional.of(zeros),
         Optional.empty(),
         new UsableMask(new BitSet(), size));
-  }
-
-  /** Compares the centre of pressure with the plate's edges, which reveals a wrong unit. */
-  private static final class EdgeCheck {
-    private final PlateLayout.Extent edges;
-    private final ImportProblem problem;
-    private final StageMessages nothing;
-
-    /**
-     * @param problem the problem if the centre of pressure lies outside the plate; the remedy
-     *     depends on where it comes from
-     */
-    EdgeCheck(PlateLayout.Extent edges, ImportProblem problem, String file) {
-      this.edges = edges;
-      this.problem = problem;
-      this.nothing = StageMessages.none(file);
-    }
-
-    StageMessages check(PlateTrack track) {
-      int used = 0;
-      int outside = 0;
-      double right = 0;
-      double anterior = 0;
-      for (int i = 0; i < track.usable().size(); i++) {
-        if (track.usable().at(i)) {
-          double x = track.copRightMm().at(i);
-          double y = track.copAnteriorMm().at(i);
-          used++;
-          right += x;
-          anterior += y;
-          outside += within(x, y) ? 0 : 1;
-        }
-      }
-      if (outside > TrackLimits.MOST_OUTSIDE * used) {
-        return nothing.withProblem(
-            problem,
-            Argument.text(track.plate()),
-            mm(right / used),
-            mm(anterior / used),
-            mm(edges.leftMm()),
-            mm(edges.rightMm()),
-            mm(edges.rearMm()),
-            mm(edges.frontMm()));
-      }
-      return outside > 0
-          ? nothing.withRemark(
-              RecordingRemark.OFF_PLATE, Argument.text(track.plate()), Argument.count(outside))
-          : nothing;
-    }
-
-    private boolean within(double right, double anterior) {
-      return right >= edges.leftMm()
-          && right <= edges.rightMm()
-          && anterior >= edges.rearMm()
-          && anterior <= edges.frontMm();
-    }
-
-    private static Argument mm(double value) {
-      return Argument.of(value, Unit.MM);
-    }
   }
 }

@@ -41,8 +41,8 @@ final class TrackOddities {
 
   private StageMessages spikes(double forceN) {
     BitSet spikes = new BitSet();
-    boolean steps = spikes(track.copRightMm(), copSpike, spikes);
-    steps |= spikes(track.copAnteriorMm(), copSpike, spikes);
+    boolean steps = spikes(track.copAnteriorMm(), copSpike, spikes);
+    steps |= track.copRightMm().filter(right -> spikes(right, copSpike, spikes)).isPresent();
     steps |= track.upN().filter(up -> spikes(up, forceN, spikes)).isPresent();
     track.horizontal().ifPresent(h -> spikes(h.rightN(), forceN, spikes));
     track.horizontal().ifPresent(h -> spikes(h.anteriorN(), forceN, spikes));
@@ -122,8 +122,8 @@ final class TrackOddities {
   }
 
   private int repeated() {
-    Samples right = track.copRightMm();
     Samples anterior = track.copAnteriorMm();
+    Samples right = track.copRightMm().orElse(anterior);
     Samples up = track.upN().orElse(right);
     int repeated = 0;
     for (int i = 1; i < right.size(); i++) {

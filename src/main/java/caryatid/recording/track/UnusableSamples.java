@@ -31,14 +31,14 @@ final class UnusableSamples {
   }
 
   /** The samples; each kind is remarked with its count. */
-  Outcome<BitSet> find(SampleSeries right, SampleSeries anterior, double rateHz) {
+  Outcome<BitSet> find(CopSeries centre, double rateHz) {
     BitSet missing = (BitSet) raw.holes().clone();
     missing.andNot(load.unloaded());
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
     StageMessages messages = remarked(RecordingRemark.MISSING, missing);
     if (!load.known()) {
-      BitSet empty = UnloadedPattern.of(right, anterior, rateHz);
+      BitSet empty = UnloadedPattern.of(centre, rateHz);
       empty.andNot(missing);
       unusable.or(empty);
       return new Outcome<>(
@@ -48,7 +48,7 @@ final class UnusableSamples {
     Outcome<BitSet> heavy = heavy(unusable);
     unusable.or(heavy.value());
     messages = messages.and(heavy.messages());
-    Outcome<BitSet> far = far(right, anterior, unusable);
+    Outcome<BitSet> far = far(centre, unusable);
     unusable.or(far.value());
     return new Outcome<>(unusable, messages.and(far.messages()));
   }
@@ -84,14 +84,16 @@ final class UnusableSamples {
                 Argument.of(TrackLimits.HEAVIEST_N / ForceUnit.STANDARD_GRAVITY, Unit.KG)));
   }
 
-  private Outcome<BitSet> far(SampleSeries right, SampleSeries anterior, BitSet unusable) {
+  private Outcome<BitSet> far(CopSeries centre, BitSet unusable) {
     BitSet far = new BitSet();
-    for (int i = 0; i < right.size(); i++) {
+    SampleSeries anterior = centre.anterior();
+    SampleSeries right = centre.right().orElse(anterior);
+    for (int i = 0; i < anterior.size(); i++) {
       if (UnloadedPattern.far(right.at(i), anterior.at(i)) && !unusable.get(i)) {
         far.set(i);
       }
     }
-    int used = right.size() - unusable.cardinality();
+    int used = anterior.size() - unusable.cardinality();
     if (far.cardinality() <= TrackLimits.MOST_FAR * used) {
       return new Outcome<>(far, remarked(RecordingRemark.FAR_OFF, far));
     }
@@ -114,8 +116,14 @@ final class UnusableSamples {
   private static final class UnloadedPattern {
     private UnloadedPattern() {}
 
-    /** The samples that look like an empty plate. */
-    static BitSet of(SampleSeries right, SampleSeries anterior, double rateHz) {
+    /**
+     * The samples that look like an empty plate. A direction that was not measured does not move;
+     * zero in the other one alone is as likely as any number.
+     */
+    static BitSet of(CopSeries centre, double rateHz) {
+      SampleSeries anterior = centre.anterior();
+      SampleSeries right = centre.right().orElseGet(() -> SampleSeries.of(anterior.size(), i -> 0));
+      boolean both = centre.right().isPresent();
       BitSet empty = new BitSet(right.size());
       int longest = (int) Math.max(10, Math.ceil(TrackLimits.STILL_S * rateHz));
       int still = 0;
@@ -126,7 +134,7 @@ final class UnusableSamples {
         if (still == longest) {
           empty.set(i - longest + 1, i + 1);
         }
-        boolean nowhere = right.at(i) == 0 && anterior.at(i) == 0;
+        boolean nowhere = both && right.at(i) == 0 && anterior.at(i) == 0;
         if (nowhere
             || still > longest
             || far(right.at(i), anterior.at(i))

@@ -38,9 +38,10 @@ final class StandDrawings {
   /** The paths of all stands, and the first one over time. */
   List<Figures> first() {
     List<DrawingPlan> plans = new ArrayList<>();
-    for (Side side : sides()) {
-      plans.add((w, h) -> PathDrawing.plan(stands, recordings, side, wording, w, h));
-    }
+    sides().stream()
+        .filter(side -> PathDrawing.isDrawn(stands, recordings, side))
+        .forEach(
+            side -> plans.add((w, h) -> PathDrawing.plan(stands, recordings, side, wording, w, h)));
     plans.addAll(overTime(0));
     return rows(plans);
   }

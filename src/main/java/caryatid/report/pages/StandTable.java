@@ -18,10 +18,13 @@ import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /** What each stand's recording says: the part used, the mean loads, the sway. */
 final class StandTable {
+  private static final String NONE = "–";
+
   private final List<Stand> stands;
   private final Wording wording;
 
@@ -112,22 +115,26 @@ final class StandTable {
       row.add(Integer.toString(stand + 1));
     }
     row.add(wording.word(load.of()));
-    row.add(plusMinus(load.copRightMm()));
+    row.add(load.copRightMm().map(this::plusMinus).orElse(NONE));
     row.add(plusMinus(load.copAnteriorMm()));
-    row.add(load.upN().map(n -> wording.plain(n.value(), Unit.N)).orElse("–"));
+    row.add(load.upN().map(n -> wording.plain(n.value(), Unit.N)).orElse(NONE));
     row.addAll(
         sway(stands.get(stand).standing(), load)
             .map(this::cells)
-            .orElse(List.of("–", "–", "–", "–")));
+            .orElse(List.of(NONE, NONE, NONE, NONE)));
     return row;
   }
 
   private List<String> cells(Sway sway) {
     return List.of(
-        wording.plain(sway.sdRightMm(), Unit.MM),
+        inBoth(sway, Sway.BothDirections::sdRightMm, Unit.MM),
         wording.plain(sway.sdAnteriorMm(), Unit.MM),
-        wording.plain(sway.meanSpeedMmPerS(), Unit.MM_PER_S),
-        wording.plain(sway.ellipseMm2(), Unit.MM2));
+        inBoth(sway, Sway.BothDirections::meanSpeedMmPerS, Unit.MM_PER_S),
+        inBoth(sway, Sway.BothDirections::ellipseMm2, Unit.MM2));
+  }
+
+  private String inBoth(Sway sway, ToDoubleFunction<Sway.BothDirections> what, Unit unit) {
+    return sway.both().map(both -> wording.plain(what.applyAsDouble(both), unit)).orElse(NONE);
   }
 
   /** The low-passed sway where there is one: what noise makes longer is of no use. */

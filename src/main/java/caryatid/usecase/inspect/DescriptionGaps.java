@@ -69,6 +69,7 @@ final class DescriptionGaps {
       case "units.force" -> List.of("N", "kg");
       case "units.moment" -> List.of("N m", "N mm");
       case "units.cop" -> List.of("mm", "cm", "m", "inch");
+      case "plates.measures" -> List.of("fore and aft");
       case "time.unit" -> List.of("s", "ms", "us");
       case "export.decimal-mark" -> List.of("point", "comma");
       default -> List.of();

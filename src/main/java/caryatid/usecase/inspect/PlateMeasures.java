@@ -191,7 +191,8 @@ public record PlateMeasures(Map<String, String> fields) {
         size,
         plate.trueOrigin(),
         plate.exportOrigin(),
-        plate.sensors());
+        plate.sensors(),
+        plate.measures());
   }
 
   private Optional<String> typed(String name) {

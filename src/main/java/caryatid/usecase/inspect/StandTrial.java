@@ -81,7 +81,8 @@ final class StandTrial {
               plate.size(),
               plate.trueOrigin().or(() -> Optional.of(new PlateLayout.TrueOrigin(0, 0, 0))),
               plate.exportOrigin().or(() -> Optional.of(new PlateLayout.ExportOrigin(0, 0))),
-              plate.sensors()));
+              plate.sensors(),
+              plate.measures()));
     }
     return description.with(Optional.of(axes), plates);
   }

@@ -143,7 +143,8 @@ final class UnitTrial {
                         plate.size(),
                         plate.trueOrigin(),
                         plate.exportOrigin(),
-                        plate.sensors()))
+                        plate.sensors(),
+                        plate.measures()))
             .toList();
     return draft.with(draft.axes(), plates);
   }

@@ -99,7 +99,7 @@ public final class PlateMarkup {
   }
 
   private String word(String choice) {
-    return known("Web.gapWord." + choice, choice);
+    return known("Web.gapWord." + choice.replace(' ', '-'), choice);
   }
 
   private String known(String key, String otherwise) {

@@ -41,7 +41,7 @@ class CentreOfPressureTest {
   void trueOriginBelowTheSurfaceByC3d() throws BadInput {
     PlateTrack track =
         only(TYPE_2, new Described().axes(Z_DOWN).plate(plate().trueOrigin(-0.5, 1, 40)));
-    assertThat(track.copRightMm().at(0)).isCloseTo(50, within(ROUNDING));
+    assertThat(track.copRightMm().orElseThrow().at(0)).isCloseTo(50, within(ROUNDING));
     assertThat(track.copAnteriorMm().at(0)).isCloseTo(30, within(ROUNDING));
     assertThat(track.upN().orElseThrow().at(0)).isCloseTo(800, within(ROUNDING));
     assertThat(track.horizontal().orElseThrow().rightN().at(0)).isCloseTo(-10, within(ROUNDING));
@@ -53,7 +53,7 @@ class CentreOfPressureTest {
   void trueOriginInTheSurface() throws BadInput {
     PlateTrack track =
         only(TYPE_2, new Described().axes(Z_DOWN).plate(plate().trueOrigin(0, 0, 0)));
-    assertThat(track.copRightMm().at(0)).isCloseTo(51, within(ROUNDING));
+    assertThat(track.copRightMm().orElseThrow().at(0)).isCloseTo(51, within(ROUNDING));
     assertThat(track.copAnteriorMm().at(0)).isCloseTo(32, within(ROUNDING));
   }
 
@@ -64,7 +64,8 @@ class CentreOfPressureTest {
     Described described = new Described().axes(Z_DOWN).plate(plate().trueOrigin(-0.5, 1, 40));
     PlateTrack action = only(TYPE_2, described);
     PlateTrack reaction = only(turned, described.forceIs(ForceIs.ON_THE_PERSON));
-    assertThat(reaction.copRightMm().at(0)).isEqualTo(action.copRightMm().at(0));
+    assertThat(reaction.copRightMm().orElseThrow().at(0))
+        .isEqualTo(action.copRightMm().orElseThrow().at(0));
     assertThat(reaction.upN().orElseThrow().at(0)).isEqualTo(action.upN().orElseThrow().at(0));
     assertThat(reaction.horizontal().orElseThrow().rightN().at(0))
         .isEqualTo(action.horizontal().orElseThrow().rightN().at(0));
@@ -79,7 +80,8 @@ class CentreOfPressureTest {
         only(yUp, new Described().axes(axes).plate(plate().trueOrigin(-0.5, -40, 1)));
     PlateTrack track =
         only(TYPE_2, new Described().axes(Z_DOWN).plate(plate().trueOrigin(-0.5, 1, 40)));
-    assertThat(turned.copRightMm().at(0)).isCloseTo(track.copRightMm().at(0), within(ROUNDING));
+    assertThat(turned.copRightMm().orElseThrow().at(0))
+        .isCloseTo(track.copRightMm().orElseThrow().at(0), within(ROUNDING));
     assertThat(turned.copAnteriorMm().at(0))
         .isCloseTo(track.copAnteriorMm().at(0), within(ROUNDING));
     assertThat(turned.horizontal().orElseThrow().anteriorN().at(0))
@@ -100,7 +102,7 @@ class CentreOfPressureTest {
     }
     Sensors sensors = new Sensors.EightChannels(columns, 120, 200, -48, 1, 1);
     PlateTrack track = only(export, new Described().axes(Z_DOWN).plate(plate().sensors(sensors)));
-    assertThat(track.copRightMm().at(0)).isCloseTo(-30.6, within(ROUNDING));
+    assertThat(track.copRightMm().orElseThrow().at(0)).isCloseTo(-30.6, within(ROUNDING));
     assertThat(track.copAnteriorMm().at(0)).isCloseTo(48.8, within(ROUNDING));
   }
 
@@ -119,7 +121,7 @@ class CentreOfPressureTest {
                 new Sensors.LoadCell("c0Z", 0, 600),
                 new Sensors.LoadCell("cXZ", 400, 600)));
     PlateTrack track = only(export, new Described().plate(plate().sensors(cells)));
-    assertThat(track.copRightMm().at(0)).isCloseTo(250, within(ROUNDING));
+    assertThat(track.copRightMm().orElseThrow().at(0)).isCloseTo(250, within(ROUNDING));
     assertThat(track.copAnteriorMm().at(0)).isCloseTo(412.5, within(ROUNDING));
     assertThat(track.upN().orElseThrow().at(0)).isCloseTo(800, within(ROUNDING));
   }
@@ -131,7 +133,8 @@ class CentreOfPressureTest {
     Axes mirrored = new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.PLUS_Z);
     PlateTrack track = only(export, new Described().plate(plate()));
     PlateTrack other = only(export, new Described().axes(mirrored).plate(plate()));
-    assertThat(other.copRightMm().at(0)).isEqualTo(-track.copRightMm().at(0));
+    assertThat(other.copRightMm().orElseThrow().at(0))
+        .isEqualTo(-track.copRightMm().orElseThrow().at(0));
     assertThat(other.copAnteriorMm().at(0)).isEqualTo(track.copAnteriorMm().at(0));
   }
 
@@ -139,7 +142,7 @@ class CentreOfPressureTest {
   void theExportsOriginIsAddedInThePersonsFrame() throws BadInput {
     NamedBytes export = Exports.rows("Fz,CoPx,CoPy", "800,12.5,-7.25", 3);
     PlateTrack track = only(export, new Described().plate(plate().at(100, -200)));
-    assertThat(track.copRightMm().at(0)).isEqualTo(112.5);
+    assertThat(track.copRightMm().orElseThrow().at(0)).isEqualTo(112.5);
     assertThat(track.copAnteriorMm().at(0)).isEqualTo(-207.25);
   }
 
@@ -150,6 +153,6 @@ class CentreOfPressureTest {
     PlateTrack track = only(export, new Described().plate(plate()));
     assertThat(List.of(0, 1, 2, 3, 4).stream().map(track.usable()::at))
         .containsExactly(true, false, true, false, false);
-    assertThat(track.copRightMm().at(1)).isZero();
+    assertThat(track.copRightMm().orElseThrow().at(1)).isZero();
   }
 }

@@ -6,6 +6,7 @@ import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MeasuredDirections;
 import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
@@ -125,6 +126,7 @@ final class Described {
     private Optional<PlateLayout.TrueOrigin> trueOrigin = Optional.empty();
     private Optional<PlateLayout.ExportOrigin> origin = Optional.empty();
     private Optional<Sensors> sensors = Optional.empty();
+    private MeasuredDirections measures = MeasuredDirections.BOTH;
 
     Plate(String name) {
       this.name = name;
@@ -176,8 +178,14 @@ final class Described {
       return this;
     }
 
+    Plate foreAndAft() {
+      measures = MeasuredDirections.FORE_AND_AFT;
+      return this;
+    }
+
     PlateLayout get() {
-      return new PlateLayout(name, columns, cop, force, moment, size, trueOrigin, origin, sensors);
+      return new PlateLayout(
+          name, columns, cop, force, moment, size, trueOrigin, origin, sensors, measures);
     }
   }
 }

@@ -68,7 +68,7 @@ class FileEndTest {
     }
     byte[] bytes = packed.toByteArray();
     Recording recording = Exports.readAt100Hz(NamedBytes.of("stand.csv.gz", bytes));
-    assertThat(recording.plates().get(0).copRightMm().at(1)).isEqualTo(1);
+    assertThat(recording.plates().get(0).copRightMm().orElseThrow().at(1)).isEqualTo(1);
     assertThat(recording.provenance().bytes()).isEqualTo(bytes.length);
   }
 

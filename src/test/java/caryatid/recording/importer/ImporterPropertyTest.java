@@ -139,7 +139,7 @@ class ImporterPropertyTest {
 
   private static boolean same(PlateTrack track, double[][] truth, int i, int row) {
     boolean same =
-        close(track.copRightMm().at(i), truth[0][row])
+        close(track.copRightMm().orElseThrow().at(i), truth[0][row])
             && close(track.copAnteriorMm().at(i), truth[1][row]);
     if (track.upN().isPresent()) {
       same &= close(track.upN().get().at(i), truth[2][row]);

@@ -124,10 +124,10 @@ class PhysicsTest {
   void aCentreOfPressureWithoutItsMeanIsRefused() {
     assertThat(Exports.refusals(wave(0, 0), new Described().rate(100).get()))
         .containsExactly(
-            "stand.csv: plate 1: the centre of pressure is zero on average in both directions,"
-                + " beside the sway it shows: its mean seems to have been subtracted, and so where"
-                + " the wearer stood is lost. Export the centre of pressure as the plate measured"
-                + " it.");
+            "stand.csv: plate 1: the centre of pressure is zero on average in every direction"
+                + " measured, beside the sway it shows: its mean seems to have been subtracted, and"
+                + " so where the wearer stood is lost. Export the centre of pressure as the plate"
+                + " measured it.");
     assertThat(Exports.refusals(wave(0, 0.1), new Described().rate(100).get())).isEmpty();
     assertThat(Exports.refusals(wave(0.1, 0), new Described().rate(100).get())).isEmpty();
   }

@@ -41,7 +41,7 @@ class SampledTest {
 
   private static void assertSame(PlateTrack one, PlateTrack other) {
     assertThat(one.plate()).isEqualTo(other.plate());
-    assertSame(one.copRightMm().shared(), other.copRightMm().shared());
+    assertSame(one.copRightMm().orElseThrow().shared(), other.copRightMm().orElseThrow().shared());
     assertSame(one.copAnteriorMm().shared(), other.copAnteriorMm().shared());
     assertSame(one.upN().orElseThrow().shared(), other.upN().orElseThrow().shared());
     for (int i = 0; i < one.usable().size(); i++) {

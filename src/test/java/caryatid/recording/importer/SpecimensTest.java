@@ -117,7 +117,7 @@ class SpecimensTest {
     assertThat(recording.timeS().size()).isEqualTo(12);
     assertThat(recording.rateHz()).isCloseTo(100, within(1e-6));
     for (int i = 0; i < 12; i++) {
-      assertThat(plate.copRightMm().at(i)).isCloseTo(10 + i, within(ROUNDING));
+      assertThat(plate.copRightMm().orElseThrow().at(i)).isCloseTo(10 + i, within(ROUNDING));
       assertThat(plate.copAnteriorMm().at(i)).isCloseTo(-20 + 2 * i, within(ROUNDING));
       if (plate.upN().isPresent()) {
         assertThat(plate.upN().get().at(i)).isCloseTo(800 + i, within(ROUNDING));
@@ -151,14 +151,14 @@ class SpecimensTest {
   }
 
   private static String summary(PlateTrack track) {
-    int last = track.copRightMm().size() - 1;
+    int last = track.copRightMm().orElseThrow().size() - 1;
     return track.plate() + ": " + sample(track, 0) + " to " + sample(track, last);
   }
 
   private static String sample(PlateTrack track, int i) {
     String force = track.upN().map(up -> number(up.at(i)) + " N at ").orElse("");
     return force
-        + number(track.copRightMm().at(i))
+        + number(track.copRightMm().orElseThrow().at(i))
         + ", "
         + number(track.copAnteriorMm().at(i))
         + " mm"

@@ -158,7 +158,7 @@ class TimesTest {
     assertThat(recording.timeS().size()).isEqualTo(100);
     for (int i = 0; i < 100; i++) {
       assertThat(plate.usable().at(i)).as("sample %s", i).isTrue();
-      assertThat(plate.copRightMm().at(i)).as("sample %s", i).isEqualTo(i);
+      assertThat(plate.copRightMm().orElseThrow().at(i)).as("sample %s", i).isEqualTo(i);
     }
   }
 

@@ -153,7 +153,7 @@ class ValuesTest {
         Exports.read(export, new Described().rate(100).plate(plate).removeOffset().get());
     PlateTrack track = recording.plates().get(0);
     assertThat(track.upN().orElseThrow().at(100)).isCloseTo(800, within(1e-9));
-    assertThat(track.copRightMm().at(100)).isCloseTo(10, within(1e-9));
+    assertThat(track.copRightMm().orElseThrow().at(100)).isCloseTo(10, within(1e-9));
     assertThat(track.copAnteriorMm().at(100)).isCloseTo(20, within(1e-9));
     assertThat(track.horizontal().orElseThrow().rightN().at(100)).isCloseTo(0, within(1e-9));
   }

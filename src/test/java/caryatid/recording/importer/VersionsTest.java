@@ -90,7 +90,7 @@ class VersionsTest {
                 "800,1,2,3,4",
                 5),
             new Described().rate(100).plate(plate).get());
-    assertThat(recording.plates().get(0).copRightMm().at(2)).isEqualTo(3);
+    assertThat(recording.plates().get(0).copRightMm().orElseThrow().at(2)).isEqualTo(3);
   }
 
   @Test

@@ -149,15 +149,22 @@ public final class InspectionText {
   }
 
   private String centre(PlateTrack track) {
-    double rightMm = mean(track.copRightMm(), track.usable());
     double anteriorMm = mean(track.copAnteriorMm(), track.usable());
-    return wording.fill(
-        "InspectionText.centre",
-        Argument.text(track.plate()),
-        Argument.of(Math.abs(anteriorMm), Unit.MM),
-        Argument.text(wording.word("InspectionText." + (anteriorMm < 0 ? "behind" : "front"))),
-        Argument.of(Math.abs(rightMm), Unit.MM),
-        Argument.text(wording.word("InspectionText." + (rightMm < 0 ? "left" : "right"))));
+    List<Argument> where =
+        new ArrayList<>(
+            List.of(
+                Argument.text(track.plate()),
+                Argument.of(Math.abs(anteriorMm), Unit.MM),
+                Argument.text(
+                    wording.word("InspectionText." + (anteriorMm < 0 ? "behind" : "front")))));
+    track.copRightMm().map(right -> mean(right, track.usable())).ifPresent(mm -> aside(where, mm));
+    String key = track.copRightMm().isPresent() ? "centre" : "centreForeAndAft";
+    return wording.fill("InspectionText." + key, where.toArray(Argument[]::new));
+  }
+
+  private void aside(List<Argument> where, double rightMm) {
+    where.add(Argument.of(Math.abs(rightMm), Unit.MM));
+    where.add(Argument.text(wording.word("InspectionText." + (rightMm < 0 ? "left" : "right"))));
   }
 
   private static double mean(Samples series, UsableMask usable) {

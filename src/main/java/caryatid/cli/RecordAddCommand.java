@@ -30,7 +30,7 @@ final class RecordAddCommand extends OneRecordCommand {
       converter = Converters.ToEntryKind.class,
       description =
           "before-any-screw, bench-alignment, components, length, stand, walking, footwear,"
-              + " accepted, own-setting or note; opening, to correct the first entry.")
+              + " accepted, own-setting, closing or note; opening, to correct the first entry.")
   private EntryKind kind;
 
   @Parameters(

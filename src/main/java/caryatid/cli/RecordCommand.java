@@ -160,10 +160,12 @@ final class RecordCommand extends CommandGroup {
     int run(Records records) throws BadInput {
       Optional<SinceVisit> since = ShowRecord.since(records, code(), Optional.ofNullable(day));
       if (since.isEmpty()) {
-        say("Since.nothing", code());
+        Optional<LocalDate> asked = Optional.ofNullable(day);
+        String why = ShowRecord.nothingSince(records, code(), asked).code();
+        say(why, code(), asked.map(LocalDate::toString).orElse(""));
         return 0;
       }
-      print(VisitText.lines(since.get(), ShowRecord.run(records, code()).open(), wording()));
+      print(VisitText.lines(since.get(), ShowRecord.run(records, code()), wording()));
       return 0;
     }
   }
@@ -174,16 +176,20 @@ final class RecordCommand extends CommandGroup {
       mixinStandardHelpOptions = true,
       description =
           "Shows what to turn to get back to the settings of the last stand in which every tolerance"
-              + " was met or accepted.")
+              + " was met, in one footwear.")
   private static final class RecordBackCommand extends OneRecordCommand {
+    @Option(
+        names = "--footwear",
+        paramLabel = "FOOTWEAR",
+        description =
+            "In what the wearer is to stand, as the stands name it; that of the newest stand if left"
+                + " out.")
+    private String footwear;
+
     @Override
     int run(Records records) throws BadInput {
-      Optional<LastGood> good = ShowRecord.lastGood(records, code());
-      if (good.isEmpty()) {
-        say("Back.none", code());
-        return 0;
-      }
-      print(VisitText.lines(good.get(), wording()));
+      LastGood good = ShowRecord.lastGood(records, code(), Optional.ofNullable(footwear));
+      print(VisitText.lines(good, code(), wording()));
       return 0;
     }
   }

@@ -10,10 +10,13 @@ import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.remark.Topic;
 import caryatid.remark.Unit;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Holds numbers of an entry against what they can be: refuses what cannot be, asks about what can
@@ -34,6 +37,21 @@ public final class EntryCheck {
 
   /** The same in mm (common practice, no source). */
   private static final double FAR_MM = 50;
+
+  private static final Set<BenchItem> ANGLES =
+      EnumSet.of(
+          BenchItem.SOCKET_FLEXION,
+          BenchItem.SOCKET_ADDUCTION,
+          BenchItem.KNEE_ROTATION,
+          BenchItem.FOOT_ROTATION);
+
+  private static final Set<BenchItem> DISTANCES =
+      EnumSet.of(
+          BenchItem.SOCKET_FORWARD,
+          BenchItem.SOCKET_LATERAL,
+          BenchItem.HIP_JOINT_FORWARD,
+          BenchItem.KNEE_FORWARD,
+          BenchItem.FOOT_FORWARD);
 
   private static final String WHY = "why it is so";
 
@@ -59,6 +77,8 @@ public final class EntryCheck {
       check.bench(bench);
     } else if (content instanceof LegLength length) {
       check.length(length);
+    } else if (content instanceof OwnSetting own) {
+      check.own(own);
     }
     if (!check.problems.isEmpty()) {
       throw new BadInput(check.problems);
@@ -66,10 +86,11 @@ public final class EntryCheck {
     return List.copyOf(check.questions);
   }
 
-  /** The question about a next visit before the day of its entry; a note answers it. */
+  /** The question about a next visit before the day of its entry; a note that names it answers. */
   public static List<Question> aboutDay(EntryContent content, LocalDate day) {
-    if (content instanceof Closing closing && closing.note().isEmpty()) {
+    if (content instanceof Closing closing) {
       return closing.nextVisit().filter(next -> next.isBefore(day)).stream()
+          .filter(next -> closing.note().filter(note -> note.contains(next.toString())).isEmpty())
           .map((LocalDate next) -> nextVisit(next, day))
           .toList();
     }
@@ -80,7 +101,7 @@ public final class EntryCheck {
     return Question.ofField(
         EntryQuestion.NEXT_VISIT_BEFORE,
         "note",
-        WHY,
+        next + ": " + WHY,
         Argument.text("next-visit"),
         Argument.text(next.toString()),
         Argument.text(day.toString()));
@@ -91,6 +112,7 @@ public final class EntryCheck {
       BenchAlignment.Item item = bench.items().get(i);
       String row = "items[" + (i + 1) + "]";
       limited(item).ifPresent(quantity -> setting(row, item, quantity));
+      unit(row, item);
       item.recommended().ifPresent(recommended -> far(row, item, recommended.doubleValue()));
     }
   }
@@ -116,10 +138,44 @@ public final class EntryCheck {
     if (item.item().is(BenchItem.ANKLE) && item.unit() == SettingUnit.DEG) {
       return Optional.of(LimitedQuantity.PLANTARFLEXION);
     }
+    Optional<BenchItem> code = item.item().code();
+    if (code.filter(ANGLES::contains).isPresent() && item.unit() == SettingUnit.DEG) {
+      return Optional.of(LimitedQuantity.BENCH_ANGLE);
+    }
+    if (code.filter(DISTANCES::contains).isPresent() && item.unit() == SettingUnit.MM) {
+      return Optional.of(LimitedQuantity.BENCH_DISTANCE);
+    }
     // A torque of 0 says that it is not secured, which leads the record until it is.
     return item.isTorque() && item.set().signum() != 0
         ? Optional.of(LimitedQuantity.FASTENER_TORQUE)
         : Optional.empty();
+  }
+
+  /** An item that is set in another unit than its own; torques have a rule of their own. */
+  private void unit(String row, BenchAlignment.Item item) {
+    item.item()
+        .code()
+        .filter(code -> code != BenchItem.FASTENERS && item.unit() != code.unit())
+        .filter(code -> item.why().isEmpty())
+        .ifPresent(
+            code ->
+                ask(
+                    EntryQuestion.OTHER_UNIT,
+                    row + ".why",
+                    Argument.text(row + ".unit"),
+                    Argument.text(item.unit().code()),
+                    Argument.text(code.unit().code())));
+  }
+
+  /** An own setting that is called a success each time although the heel is not the one wanted. */
+  private void own(OwnSetting own) {
+    if (own.missed() && own.succeeded() == own.attempts() && own.note().isEmpty()) {
+      ask(
+          EntryQuestion.OWN_SETTING_DIFFERS,
+          "note",
+          Argument.of(own.heelHeightSetMm().orElseThrow().doubleValue(), Unit.MM),
+          Argument.of(own.heelHeightWantedMm().orElseThrow().doubleValue(), Unit.MM));
+    }
   }
 
   private void setting(String row, BenchAlignment.Item item, LimitedQuantity quantity) {
@@ -146,6 +202,10 @@ public final class EntryCheck {
   }
 
   private void length(LegLength length) {
+    boolean level = length.pelvisLevel().filter(Boolean::booleanValue).isPresent();
+    if (level && length.note().isEmpty()) {
+      length.notAsIntended().stream().limit(1).forEach(row -> level(length, row));
+    }
     for (LegLength.Height row : length.landmarks()) {
       double leftMm = row.leftMm().doubleValue();
       double rightMm = row.rightMm().doubleValue();
@@ -160,6 +220,15 @@ public final class EntryCheck {
         ask(EntryQuestion.ODD_LENGTH, "note", found);
       }
     }
+  }
+
+  private void level(LegLength length, LegLength.Height row) {
+    ask(
+        EntryQuestion.LEGS_DIFFER,
+        "note",
+        Argument.text(row.landmark()),
+        Argument.of(row.leftMm().subtract(row.rightMm()).abs().doubleValue(), Unit.MM),
+        Argument.of(length.intendedShorteningMm().orElse(BigDecimal.ZERO).doubleValue(), Unit.MM));
   }
 
   private void refuse(Topic topic, Argument... arguments) {

@@ -10,6 +10,16 @@ public enum EntryQuestion implements Topic {
   IMPOSSIBLE_SETTING("EntryQuestion.IMPOSSIBLE_SETTING"),
   /** Arguments: field, what it says, what is recommended. */
   FAR_FROM_RECOMMENDED("EntryQuestion.FAR_FROM_RECOMMENDED"),
+  /** Arguments: field, its unit, the unit in which the item is set. */
+  OTHER_UNIT("EntryQuestion.OTHER_UNIT"),
+  /** Arguments: landmark, by how much the legs differ, by how much they are meant to. */
+  LEGS_DIFFER("EntryQuestion.LEGS_DIFFER"),
+  /** Arguments: heel height set, heel height wanted. */
+  OWN_SETTING_DIFFERS("EntryQuestion.OWN_SETTING_DIFFERS"),
+  /** Arguments: field, its heel height, the stand's entry, the heel height there. */
+  HEEL_OF_STAND("EntryQuestion.HEEL_OF_STAND"),
+  /** Arguments: field, the name, the name in the record that is like it. */
+  NEARLY_FASTENER("EntryQuestion.NEARLY_FASTENER"),
   /** Arguments: landmark, left, right. */
   ODD_LENGTH("EntryQuestion.ODD_LENGTH"),
   /** The same; refused. */

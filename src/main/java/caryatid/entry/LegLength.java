@@ -2,6 +2,7 @@ package caryatid.entry;
 
 import caryatid.geometry.Side;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +24,7 @@ public record LegLength(
     Optional<Boolean> pelvisLevel,
     Optional<String> note)
     implements EntryContent {
+  private static final BigDecimal MOST_MM = BigDecimal.TEN;
 
   /**
    * The height of a landmark on both legs.
@@ -40,6 +42,10 @@ public record LegLength(
       Range.HEIGHT_MM.require(leftMm);
       Range.HEIGHT_MM.require(rightMm);
     }
+
+    private BigDecimal beyondMm(BigDecimal intendedMm) {
+      return leftMm.subtract(rightMm).abs().subtract(intendedMm).abs();
+    }
   }
 
   /**
@@ -49,6 +55,20 @@ public record LegLength(
     landmarks = List.copyOf(landmarks);
     Range.SHORTENING_MM.require(intendedShorteningMm);
     Range.LIFT_MM.require(liftMm);
+  }
+
+  /**
+   * The landmarks at which the legs differ by more, or by less, than is intended, by more than 10
+   * mm (common practice, no source); the one that differs most first. The side of the prosthesis is
+   * not known here, so that a sound leg which is the shorter one counts as much.
+   */
+  public List<Height> notAsIntended() {
+    BigDecimal intendedMm = intendedShorteningMm.orElse(BigDecimal.ZERO);
+    Comparator<Height> apart = Comparator.comparing(row -> row.beyondMm(intendedMm));
+    return landmarks.stream()
+        .filter(row -> row.beyondMm(intendedMm).compareTo(MOST_MM) > 0)
+        .sorted(apart.reversed())
+        .toList();
   }
 
   @Override

@@ -22,6 +22,8 @@ public record OwnSetting(
     Optional<BigDecimal> heelHeightSetMm,
     Optional<String> note)
     implements EntryContent {
+  /** Heel heights that differ by no more are the same, mm (common practice, no source). */
+  public static final BigDecimal SAME_MM = new BigDecimal(3);
 
   /**
    * @throws IllegalArgumentException if a number is outside its range
@@ -34,6 +36,14 @@ public record OwnSetting(
     }
     Range.HEEL_MM.require(heelHeightWantedMm);
     Range.HEEL_MM.require(heelHeightSetMm);
+  }
+
+  /** Whether the heel height that was set is another than the one wanted, by more than 3 mm. */
+  public boolean missed() {
+    return heelHeightWantedMm.isPresent()
+        && heelHeightSetMm
+            .filter(set -> set.subtract(heelHeightWantedMm.get()).abs().compareTo(SAME_MM) > 0)
+            .isPresent();
   }
 
   @Override

@@ -2,6 +2,8 @@ package caryatid.entry;
 
 /** How strongly a deviation of walking shows. */
 public enum Severity {
+  /** It was looked for and is gone. */
+  NONE("none"),
   SLIGHT("slight"),
   MODERATE("moderate"),
   MARKED("marked");

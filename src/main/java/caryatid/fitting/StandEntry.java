@@ -152,7 +152,7 @@ public final class StandEntry {
 
   /** Words that say whether a knee is locked are understood in every language. */
   private static TermOrText<KneeLock> validFor(String words) {
-    Answers.Value.Name name = KnownWords.first().kneeLock(words);
+    Answers.Value.Name name = KnownWords.today().kneeLock(words);
     return new TermOrText<>(name.code().map(KneeLock.class::cast), name.text());
   }
 

@@ -28,6 +28,10 @@ public enum LimitedQuantity {
   /** Heel less forefoot sole; barefoot, 0, is never asked about. */
   HEEL_HEIGHT("heel-height-mm", Unit.MM, new Bounds(3, 50, -50, 120)),
   PLANTARFLEXION("plantarflexion-deg", Unit.DEG, Bounds.within(10, 25)),
+  /** Of socket, knee and foot on the bench. */
+  BENCH_ANGLE("bench-angle-deg", Unit.DEG, Bounds.within(25, 60)),
+  /** Of socket, joints and foot from the reference line on the bench. */
+  BENCH_DISTANCE("bench-distance-mm", Unit.MM, Bounds.within(40, 150)),
   /** Of one set screw or bolt. */
   FASTENER_TORQUE("fastener-torque-nm", Unit.NM, new Bounds(3, 30, 0.5, 100)),
   /** Of one prosthesis. */

@@ -25,7 +25,11 @@ final class LimitsSection {
   /** Without those of settings, which stand in an entry of a record. */
   static final Set<LimitedQuantity> OF_A_SHEET =
       EnumSet.complementOf(
-          EnumSet.of(LimitedQuantity.PLANTARFLEXION, LimitedQuantity.FASTENER_TORQUE));
+          EnumSet.of(
+              LimitedQuantity.PLANTARFLEXION,
+              LimitedQuantity.BENCH_ANGLE,
+              LimitedQuantity.BENCH_DISTANCE,
+              LimitedQuantity.FASTENER_TORQUE));
 
   private LimitsSection() {}
 

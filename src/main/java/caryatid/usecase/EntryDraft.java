@@ -3,6 +3,7 @@ package caryatid.usecase;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryCheck;
 import caryatid.entry.EntryKind;
+import caryatid.entry.EntryQuestion;
 import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.AnswersToContent;
@@ -66,7 +67,18 @@ public record EntryDraft(
    * @param says why it is so, or, of a word that is nearly known, the word as it is meant
    */
   public EntryDraft answering(Question question, String says) {
-    return saying(Assignments.with(given, question.answer(), says));
+    return saying(Assignments.with(given, question.answer(), beside(question, says)));
+  }
+
+  /** The answer to a question about the next visit names its day, and stands behind the note. */
+  private String beside(Question question, String says) {
+    if (question.topic() != EntryQuestion.NEXT_VISIT_BEFORE) {
+      return says;
+    }
+    String day = ((Argument.Text) question.arguments().get(1)).value() + ": " + says;
+    return given.members().get(question.answer()) instanceof InputValue.Single note
+        ? note.text() + "; " + day
+        : day;
   }
 
   /** The same draft with the known word in place of the one that is nearly known. */

@@ -44,13 +44,25 @@ public final class ShowRecord {
   }
 
   /**
-   * The last good setting; empty where no stand was good.
+   * Why {@link #since} has nothing to show.
    *
+   * @throws BadInput if there is no such record, or it is damaged
+   */
+  public static SinceVisit.Nothing nothingSince(
+      Records records, String code, Optional<LocalDate> day) throws BadInput {
+    return SinceVisit.nothing(whole(records, code), day);
+  }
+
+  /**
+   * The last good setting in a footwear.
+   *
+   * @param footwear the footwear; that of the newest stand if empty
    * @throws BadInput if there is no such record, or it is damaged, so that what is set may be
    *     otherwise
    */
-  public static Optional<LastGood> lastGood(Records records, String code) throws BadInput {
-    return LastGood.of(whole(records, code));
+  public static LastGood lastGood(Records records, String code, Optional<String> footwear)
+      throws BadInput {
+    return LastGood.of(whole(records, code), footwear);
   }
 
   private static FittingRecord whole(Records records, String code) throws BadInput {

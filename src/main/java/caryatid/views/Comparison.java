@@ -8,6 +8,7 @@ import caryatid.entry.form.Answers;
 import caryatid.entry.form.ContentToAnswers;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.BadInput;
+import caryatid.sheet.AmputationLevel;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -23,9 +24,10 @@ import java.util.Set;
  *
  * @param from number of the entry that ends the earlier state
  * @param to number of the entry that ends the later state
+ * @param prostheticKnee whether the knee of the record belongs to a prosthesis
  * @param differences in the order of kinds and of their forms
  */
-public record Comparison(int from, int to, List<Difference> differences) {
+public record Comparison(int from, int to, boolean prostheticKnee, List<Difference> differences) {
 
   /**
    * One value that differs.
@@ -86,7 +88,28 @@ public record Comparison(int from, int to, List<Difference> differences) {
         compare(kind, state(record, kind, from), state(record, kind, to), differences);
       }
     }
-    return new Comparison(from, to, differences);
+    boolean prostheticKnee = record.levels().stream().anyMatch(AmputationLevel::prostheticKnee);
+    return new Comparison(from, to, prostheticKnee, differences);
+  }
+
+  /** The same without kinds of entries that are shown otherwise. */
+  Comparison without(Set<EntryKind> kinds) {
+    return new Comparison(
+        from,
+        to,
+        prostheticKnee,
+        differences.stream().filter(d -> !kinds.contains(d.kind())).toList());
+  }
+
+  /** What differs between two entries of one kind. */
+  static List<Difference> between(Entry before, Entry after) {
+    Map<Where, ComparedValue> was = new LinkedHashMap<>();
+    Map<Where, ComparedValue> is = new LinkedHashMap<>();
+    collect(ContentToAnswers.answers(before.content()), was);
+    collect(ContentToAnswers.answers(after.content()), is);
+    List<Difference> differences = new ArrayList<>();
+    compare(after.kind(), was, is, differences);
+    return List.copyOf(differences);
   }
 
   /** What a kind of entry says at a time; of the alignment, what every item is set to then. */

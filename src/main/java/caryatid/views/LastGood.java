@@ -1,30 +1,43 @@
 package caryatid.views;
 
 import caryatid.entry.BenchAlignment;
+import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.StandSummary;
+import caryatid.entry.TermOrText;
 import caryatid.fitting.FittingRecord;
 import caryatid.loadline.Verdict;
+import caryatid.remark.Remark;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * The last stand in which every tolerance was met or what was not was accepted, and how to get back
- * to its settings.
+ * The last stand in one footwear in which every tolerance was met, and how to get back to its
+ * settings. What was accepted although a tolerance was not met, or may not have been, is not good.
  *
- * @param stand the stand
+ * @param footwear in what the wearer stands: the one asked for, or that of the newest stand
+ * @param stand the stand; empty if none in that footwear was good
+ * @param others the last good stand in each other footwear, whose settings do not go with this one
  * @param turns what is set otherwise now, in the order in which it was first set
  * @param later what was first set after the stand, so that the record does not say what it was
+ * @param heel the heel height, if the ankle is set for another one now: it goes by the shoe and is
+ *     nothing to turn back
  * @param fasteners every torque that is known, with the recommended one
+ * @param changed that something was set after the newest stand, so that no stand shows it
  */
 public record LastGood(
-    Entry stand,
+    Optional<String> footwear,
+    Optional<Entry> stand,
+    List<Entry> others,
     List<Turn> turns,
     List<BenchAlignment.Item> later,
-    List<BenchAlignment.Item> fasteners) {
+    Optional<Turn> heel,
+    List<BenchAlignment.Item> fasteners,
+    Optional<Remark> changed) {
   /**
    * One item that is set otherwise now.
    *
@@ -34,53 +47,90 @@ public record LastGood(
   public record Turn(BenchAlignment.Item is, BenchAlignment.Item was) {}
 
   public LastGood {
+    others = List.copyOf(others);
     turns = List.copyOf(turns);
     later = List.copyOf(later);
     fasteners = List.copyOf(fasteners);
   }
 
-  /** The last good setting of a record; empty if no stand of it was good. */
-  public static Optional<LastGood> of(FittingRecord record) {
+  /**
+   * The last good setting of a record.
+   *
+   * @param footwear the footwear; that of the newest stand if empty
+   */
+  public static LastGood of(FittingRecord record, Optional<String> footwear) {
     List<Entry> valid = record.valid();
-    return valid.stream()
-        .filter(entry -> isGood(valid, entry))
-        .reduce((earlier, later) -> later)
-        .map(stand -> of(valid, stand));
+    Optional<Entry> newest =
+        valid.stream()
+            .filter(entry -> entry.kind() == EntryKind.STAND)
+            .reduce((earlier, later) -> later);
+    Optional<String> worn = footwear.or(() -> newest.flatMap(LastGood::footwear));
+    Map<String, Entry> good = new LinkedHashMap<>();
+    valid.stream()
+        .filter(LastGood::isGood)
+        .forEach(entry -> good.put(folded(footwear(entry)), entry));
+    Optional<Entry> stand = Optional.ofNullable(good.remove(folded(worn)));
+    Optional<Remark> changed = newest.flatMap(entry -> OpenIssues.changedSince(valid, entry));
+    Settings settings = new Settings(valid, stand);
+    return new LastGood(
+        worn,
+        stand,
+        List.copyOf(good.values()),
+        settings.turns,
+        settings.later,
+        settings.heel,
+        settings.fasteners,
+        changed);
   }
 
-  private static boolean isGood(List<Entry> valid, Entry entry) {
-    if (entry.kind() != EntryKind.STAND) {
-      return false;
+  private static Optional<String> footwear(Entry stand) {
+    return stand.content(StandSummary.class).flatMap(StandSummary::footwear);
+  }
+
+  private static String folded(Optional<String> footwear) {
+    return footwear.map(TermOrText::fold).orElse("");
+  }
+
+  private static boolean isGood(Entry entry) {
+    List<StandSummary.Found> findings =
+        entry.content(StandSummary.class).map(StandSummary::findings).orElse(List.of());
+    return !findings.isEmpty()
+        && findings.stream().allMatch(found -> found.result() == Verdict.WITHIN);
+  }
+
+  /** The settings then and now. */
+  private static final class Settings {
+    private final List<Turn> turns = new ArrayList<>();
+    private final List<BenchAlignment.Item> later = new ArrayList<>();
+    private final List<BenchAlignment.Item> fasteners = new ArrayList<>();
+    private final Optional<Turn> heel;
+
+    Settings(List<Entry> valid, Optional<Entry> stand) {
+      List<Entry> before = stand.map(s -> valid.subList(0, valid.indexOf(s))).orElse(List.of());
+      Map<BenchRows.Slot, CurrentSetting> then = CurrentSetting.bySlot(before);
+      Map<BenchRows.Slot, CurrentSetting> now = CurrentSetting.bySlot(valid);
+      now.forEach((slot, is) -> add(is.row(), Optional.ofNullable(then.get(slot))));
+      heel =
+          HeelSetting.last(now.values())
+              .flatMap(
+                  is -> HeelSetting.last(then.values()).map(was -> new Turn(is.row(), was.row())))
+              .filter(turn -> differs(turn.is(), turn.was()));
     }
-    List<StandSummary.Found> findings = entry.content(StandSummary.class).orElseThrow().findings();
-    boolean met = findings.stream().allMatch(found -> found.result() == Verdict.WITHIN);
-    return !findings.isEmpty() && (met || Acceptances.isAccepted(valid, entry.number()));
-  }
 
-  private static LastGood of(List<Entry> valid, Entry stand) {
-    Map<BenchRows.Slot, CurrentSetting> then =
-        CurrentSetting.bySlot(valid.subList(0, valid.indexOf(stand)));
-    Map<BenchRows.Slot, CurrentSetting> now = CurrentSetting.bySlot(valid);
-    List<Turn> turns = new ArrayList<>();
-    List<BenchAlignment.Item> later = new ArrayList<>();
-    List<BenchAlignment.Item> fasteners = new ArrayList<>();
-    now.forEach(
-        (slot, setting) -> {
-          Optional<BenchAlignment.Item> was =
-              Optional.ofNullable(then.get(slot)).map(CurrentSetting::row);
-          BenchAlignment.Item is = setting.row();
-          if (is.isTorque()) {
-            fasteners.add(is);
-          } else if (was.isEmpty()) {
-            later.add(is);
-          } else if (differs(is, was.get())) {
-            turns.add(new Turn(is, was.get()));
-          }
-        });
-    return new LastGood(stand, turns, later, fasteners);
-  }
+    private void add(BenchAlignment.Item is, Optional<CurrentSetting> then) {
+      Optional<BenchAlignment.Item> was = then.map(CurrentSetting::row);
+      boolean turned = !is.item().is(BenchItem.HEEL_HEIGHT);
+      if (is.isTorque()) {
+        fasteners.add(is);
+      } else if (turned && was.isEmpty()) {
+        later.add(is);
+      } else if (turned && differs(is, was.get())) {
+        turns.add(new Turn(is, was.get()));
+      }
+    }
 
-  private static boolean differs(BenchAlignment.Item is, BenchAlignment.Item was) {
-    return is.unit() != was.unit() || is.set().compareTo(was.set()) != 0;
+    private static boolean differs(BenchAlignment.Item is, BenchAlignment.Item was) {
+      return is.unit() != was.unit() || is.set().compareTo(was.set()) != 0;
+    }
   }
 }

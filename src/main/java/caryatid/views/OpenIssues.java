@@ -1,10 +1,8 @@
 package caryatid.views;
 
-import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.OwnSetting;
-import caryatid.entry.SettingUnit;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.loadline.Verdict;
@@ -33,14 +31,18 @@ final class OpenIssues {
    */
   static List<Remark> of(List<Entry> valid, List<OffsetSeries> offsets) {
     OpenIssues items = new OpenIssues(valid);
-    items.bench();
+    items.changed();
+    FastenerIssues.of(valid).ifPresent(items.open::add);
+    items.open.addAll(HeelSetting.issues(valid));
+    items.open.addAll(WearerIssues.of(valid));
     items.open.addAll(SettingIssues.of(valid));
     offsets.forEach(series -> series.current().forEach(now -> items.offset(series, now)));
     offsets.forEach(series -> series.current().forEach(now -> items.validFor(series, now)));
     items.latest(EntryKind.STAND).ifPresent(items::nextStep);
     items.ownSettings();
     LatestShoe.all(valid).forEach(items::shoe);
-    items.open.addAll(WearerIssues.of(valid));
+    LegDifference.of(valid).ifPresent(items.open::add);
+    WearerIssues.nextVisit(valid).ifPresent(items.open::add);
     return List.copyOf(items.open);
   }
 
@@ -48,26 +50,19 @@ final class OpenIssues {
     return valid.stream().filter(e -> e.kind() == kind).reduce((earlier, later) -> later);
   }
 
-  private void bench() {
-    Optional<Entry> bench = latest(EntryKind.BENCH_ALIGNMENT);
-    Optional<Entry> stand = latest(EntryKind.STAND);
-    if (bench.isPresent()
-        && stand.isPresent()
-        && valid.indexOf(bench.get()) > valid.indexOf(stand.get())) {
-      add(
-          OpenIssue.CHANGED_SINCE,
-          Argument.count(bench.get().number()),
-          Argument.count(stand.get().number()));
-    }
-    bench
-        .filter(b -> !saysTorque(b))
-        .ifPresent(b -> add(OpenIssue.NO_FASTENERS, Argument.count(b.number())));
+  private void changed() {
+    latest(EntryKind.STAND).flatMap(stand -> changedSince(valid, stand)).ifPresent(open::add);
   }
 
-  private static boolean saysTorque(Entry bench) {
-    return bench.content(BenchAlignment.class).stream()
-        .flatMap(b -> b.items().stream())
-        .anyMatch(item -> item.unit() == SettingUnit.NEWTON_METRE);
+  /** That something was set otherwise after a stand, by whomever. */
+  static Optional<Remark> changedSince(List<Entry> valid, Entry stand) {
+    return StandChange.sinceOrByWearer(valid, stand.number())
+        .map(
+            change ->
+                Remark.of(
+                    OpenIssue.CHANGED_SINCE,
+                    Argument.count(change.number()),
+                    Argument.count(stand.number())));
   }
 
   /** Whoever accepted something of the stand has decided; an acceptance of no stand closes none. */

@@ -20,6 +20,10 @@ enum RecordQuestion implements Topic {
   HEEL_BEYOND_LIMITS("RecordQuestion.HEEL_BEYOND_LIMITS"),
   /** The wearer's own setting. Arguments: the same. */
   OWN_SETTING_BEYOND_LIMITS("RecordQuestion.OWN_SETTING_BEYOND_LIMITS"),
+  /** Arguments: heel of the footwear, heel height that the ankle was set for, entry. */
+  ANKLE_FOR_OTHER_HEEL("RecordQuestion.ANKLE_FOR_OTHER_HEEL"),
+  /** Arguments: footwear, its heel, entry of the shoe, its heel there. */
+  HEEL_OF_SHOE("RecordQuestion.HEEL_OF_SHOE"),
   /** Arguments: time, entry. */
   SAME_TIME("RecordQuestion.SAME_TIME"),
   /** Arguments: mass now, mass then. */

@@ -3,6 +3,7 @@ package caryatid.views;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.OwnSetting;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.fitting.FittingRecord;
@@ -86,12 +87,54 @@ public record StandChange(
     return order > 0 || order == 0 && stand > entry;
   }
 
-  /** The bench alignment that was changed last after an entry, where there is one. */
+  /** The bench alignment that changed a setting last after an entry, if there is one. */
   public static Optional<Entry> since(List<Entry> valid, int entry) {
     return valid.stream()
         .dropWhile(e -> e.number() != entry)
-        .filter(e -> e.kind() == EntryKind.BENCH_ALIGNMENT)
+        .skip(1)
+        .filter(e -> turns(valid, e))
         .reduce((earlier, later) -> later);
+  }
+
+  /** The same, and what the wearer has set alone. */
+  static Optional<Entry> sinceOrByWearer(List<Entry> valid, int entry) {
+    return valid.stream()
+        .dropWhile(e -> e.number() != entry)
+        .skip(1)
+        .filter(e -> turns(valid, e) || setsOtherwise(valid, e))
+        .reduce((earlier, later) -> later);
+  }
+
+  /** Whether a bench alignment turns anything: to note a torque or what is set already does not. */
+  static boolean turns(List<Entry> valid, Entry entry) {
+    boolean oneLeg = LegSuffix.isOne(valid);
+    Map<BenchRows.Slot, CurrentSetting> before = before(valid, entry);
+    return entry.content(BenchAlignment.class).stream()
+        .flatMap(bench -> BenchRows.of(bench, oneLeg).entrySet().stream())
+        .filter(row -> !row.getValue().isTorque())
+        .anyMatch(row -> differs(row.getValue(), Optional.ofNullable(before.get(row.getKey()))));
+  }
+
+  /** Whether an own setting left another heel height, or one that nobody noted. */
+  private static boolean setsOtherwise(List<Entry> valid, Entry entry) {
+    Optional<OwnSetting> own = entry.content(OwnSetting.class);
+    Optional<BigDecimal> setMm = own.flatMap(OwnSetting::heelHeightSetMm);
+    Optional<BigDecimal> beforeMm =
+        HeelSetting.last(before(valid, entry).values()).map(h -> h.row().set());
+    boolean same =
+        setMm.isPresent() && beforeMm.filter(b -> b.compareTo(setMm.get()) == 0).isPresent();
+    return own.isPresent() && !same;
+  }
+
+  private static Map<BenchRows.Slot, CurrentSetting> before(List<Entry> valid, Entry entry) {
+    return CurrentSetting.bySlot(valid.subList(0, valid.indexOf(entry)));
+  }
+
+  private static boolean differs(BenchAlignment.Item row, Optional<CurrentSetting> before) {
+    return before
+        .map(CurrentSetting::row)
+        .filter(b -> b.unit() == row.unit() && b.set().compareTo(row.set()) == 0)
+        .isEmpty();
   }
 
   private static Optional<StandChange> between(

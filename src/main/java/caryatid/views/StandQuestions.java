@@ -85,6 +85,10 @@ public final class StandQuestions {
     state.stands().forEach(stand -> asked.recording(stand.recording()));
     asked.time();
     asked.mass();
+    asked.questions.addAll(
+        HeelQuestions.of(
+            asked.valid.stream().filter(e -> !record.timeOf(e).isAfter(trial.at())).toList(),
+            trial.footwear()));
     asked.last.ifPresent(
         entry ->
             before.ifPresent(

@@ -4,20 +4,25 @@ import caryatid.entry.Assessment;
 import caryatid.entry.Closing;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryContent;
+import caryatid.entry.Severity;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.entry.Walking;
+import caryatid.entry.WalkingDeviation;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.regex.Pattern;
 
-/** Finds open issues of the wearer's walking, skin and comfort, and the next visit. */
+/** Finds open issues of the wearer's pain, words, skin, comfort and walking, and the next visit. */
 final class WearerIssues {
   /** Words for skin of which nothing is open, folded; whatever else is said is for a person. */
   private static final Pattern NO_MARKS =
@@ -29,6 +34,16 @@ final class WearerIssues {
               + " rougeur)?|pas de (?:marques?|rougeur)|intacte?|normale?|sans"
               + " particularité|bien|ninguna?|nada|sin"
               + " (?:marcas|enrojecimiento|hallazgos|lesiones)|íntegra|intacta|bien)\\.?");
+
+  /** Words that say that no deviation was seen, folded. */
+  private static final Pattern NOTHING_SEEN =
+      Pattern.compile(
+          "(?:none|nothing(?: seen)?|no deviations?(?: seen)?|keine?(?: abweichung(?:en)?)?|nichts(?:"
+              + " gesehen)?|rien(?: vu)?|aucune?(?: déviation| défaut)?|nada(?: visto)?|ninguna?(?:"
+              + " desviación)?)\\.?");
+
+  /** From here on pain is severe (common practice, no source). */
+  private static final int SEVERE = 7;
 
   private final List<Entry> valid;
   private final List<Remark> open = new ArrayList<>();
@@ -44,28 +59,44 @@ final class WearerIssues {
    */
   static List<Remark> of(List<Entry> valid) {
     WearerIssues issues = new WearerIssues(valid);
-    issues.deviations();
+    issues.pain();
+    issues.words();
     issues.skin();
-    issues.fell(OpenIssue.COMFORT_FELL, WearerIssues::comfort);
-    issues.fell(OpenIssue.SOCKET_COMFORT_FELL, WearerIssues::socketComfort);
-    issues.nextVisit();
+    issues.worse(OpenIssue.COMFORT_FELL, WearerIssues::comfort, 1);
+    issues.worse(OpenIssue.SOCKET_COMFORT_FELL, WearerIssues::socketComfort, 1);
+    issues.deviations();
     return List.copyOf(issues.open);
   }
 
+  /** An observation, and the entry that holds it. */
+  private record Seen(Entry entry, Walking.Observation what) {}
+
   /**
-   * What was seen when the wearer last walked; a later walking that does not name it settles it.
+   * What was seen in any walking, as it was seen last. Only somebody who looked and saw that it is
+   * gone settles it, or saw nothing at all; that a later walking does not name it does not.
    */
   private void deviations() {
-    Optional<Entry> last =
-        valid.stream()
-            .filter(e -> e.content() instanceof Walking)
-            .reduce((earlier, later) -> later)
-            .filter(e -> !Acceptances.isAccepted(valid, e.number()));
-    last.ifPresent(
-        entry ->
-            entry.content(Walking.class).stream()
-                .flatMap(walking -> walking.observations().stream())
-                .forEach(seen -> deviation(entry, seen)));
+    Map<TermOrText.NameKey, Seen> seen = new LinkedHashMap<>();
+    for (Entry entry : valid) {
+      entry.content(Walking.class).stream()
+          .flatMap(walking -> walking.observations().stream())
+          .forEach(observation -> see(seen, new Seen(entry, observation)));
+    }
+    seen.values().stream()
+        .filter(s -> !Acceptances.isAccepted(valid, s.entry().number()))
+        .forEach(s -> deviation(s.entry(), s.what()));
+  }
+
+  private static void see(Map<TermOrText.NameKey, Seen> all, Seen seen) {
+    TermOrText<WalkingDeviation> deviation = seen.what().deviation();
+    if (NOTHING_SEEN.matcher(TermOrText.fold(deviation.text())).matches()) {
+      all.clear();
+      return;
+    }
+    all.remove(deviation.key());
+    if (seen.what().severity().filter(Severity.NONE::equals).isEmpty()) {
+      all.put(deviation.key(), seen);
+    }
   }
 
   private void deviation(Entry entry, Walking.Observation seen) {
@@ -101,24 +132,90 @@ final class WearerIssues {
     return content instanceof Closing closing ? closing.skin() : Optional.empty();
   }
 
-  /** The last score below the one before it. */
-  private void fell(OpenIssue what, Function<EntryContent, OptionalInt> score) {
-    List<Entry> scored = valid.stream().filter(e -> score.apply(e.content()).isPresent()).toList();
+  /** Severe pain leads, also where it is the first that was noted. */
+  private void pain() {
+    Optional<Entry> last =
+        valid.stream()
+            .filter(e -> pain(e.content()).isPresent())
+            .reduce((earlier, later) -> later)
+            .filter(e -> pain(e.content()).getAsInt() >= SEVERE)
+            .filter(e -> !Acceptances.isAccepted(valid, e.number()));
+    last.ifPresent(
+        e ->
+            add(
+                OpenIssue.PAIN_SEVERE,
+                Argument.count(pain(e.content()).getAsInt()),
+                Argument.count(e.number())));
+    worse(OpenIssue.PAIN_ROSE, WearerIssues::pain, -1);
+  }
+
+  /** What the wearer said last is for a person to judge. */
+  private void words() {
+    valid.stream()
+        .filter(e -> words(e.content()).isPresent())
+        .reduce((earlier, later) -> later)
+        .filter(e -> !Acceptances.isAccepted(valid, e.number()))
+        .ifPresent(
+            e ->
+                add(
+                    OpenIssue.WEARER_SAYS,
+                    Argument.count(e.number()),
+                    Argument.text(words(e.content()).orElseThrow())));
+  }
+
+  private static Optional<String> words(EntryContent content) {
+    if (content instanceof Assessment assessment) {
+      return assessment.wearerSays();
+    }
+    if (content instanceof Walking walking) {
+      return walking.wearerSays();
+    }
+    return content instanceof Closing closing ? closing.wearerSays() : Optional.empty();
+  }
+
+  /**
+   * The last score worse than the best one before it, so that repeating a bad score settles
+   * nothing. One that was accepted is where counting starts again.
+   *
+   * @param good 1 where a high score is good, -1 where a low one is
+   */
+  private void worse(OpenIssue what, Function<EntryContent, OptionalInt> score, int good) {
+    List<Entry> scored = new ArrayList<>();
+    for (Entry entry : valid) {
+      if (score.apply(entry.content()).isPresent()) {
+        if (Acceptances.isAccepted(valid, entry.number())) {
+          scored.clear();
+        }
+        scored.add(entry);
+      }
+    }
     if (scored.size() < 2) {
       return;
     }
-    Entry before = scored.get(scored.size() - 2);
+    ToIntFunction<Entry> value = e -> good * score.apply(e.content()).getAsInt();
     Entry last = scored.get(scored.size() - 1);
-    int was = score.apply(before.content()).getAsInt();
-    int is = score.apply(last.content()).getAsInt();
-    if (is < was && !Acceptances.isAccepted(valid, last.number())) {
+    Entry best =
+        scored.subList(0, scored.size() - 1).stream()
+            .reduce((a, b) -> value.applyAsInt(b) >= value.applyAsInt(a) ? b : a)
+            .orElseThrow();
+    if (value.applyAsInt(last) < value.applyAsInt(best)) {
       add(
           what,
-          Argument.count(was),
-          Argument.count(before.number()),
-          Argument.count(is),
+          Argument.count(good * value.applyAsInt(best)),
+          Argument.count(best.number()),
+          Argument.count(good * value.applyAsInt(last)),
           Argument.count(last.number()));
     }
+  }
+
+  private static OptionalInt pain(EntryContent content) {
+    if (content instanceof Assessment assessment) {
+      return assessment.pain();
+    }
+    if (content instanceof Walking walking) {
+      return walking.pain();
+    }
+    return content instanceof Closing closing ? closing.pain() : OptionalInt.empty();
   }
 
   private static OptionalInt comfort(EntryContent content) {
@@ -135,17 +232,25 @@ final class WearerIssues {
     return content instanceof Closing closing ? closing.socketComfort() : OptionalInt.empty();
   }
 
-  /** Open until something is added of that day or a later one. */
-  private void nextVisit() {
-    valid.stream()
+  /**
+   * The next visit: open until something is added after it was agreed on, of that day or a later
+   * one.
+   */
+  static Optional<Remark> nextVisit(List<Entry> valid) {
+    return valid.stream()
         .filter(e -> day(e).isPresent())
         .reduce((earlier, later) -> later)
-        .filter(e -> valid.stream().noneMatch(other -> isFrom(day(e).get(), other)))
-        .ifPresent(
+        .filter(
             e ->
-                add(
+                valid.stream()
+                    .dropWhile(other -> !other.equals(e))
+                    .skip(1)
+                    .noneMatch(other -> isFrom(day(e).orElseThrow(), other)))
+        .map(
+            e ->
+                Remark.of(
                     OpenIssue.NEXT_VISIT,
-                    Argument.text(day(e).get().toString()),
+                    Argument.text(day(e).orElseThrow().toString()),
                     Argument.count(e.number())));
   }
 

@@ -61,9 +61,9 @@ final class ShowPage {
   Reply back(OpenRecord record) throws BadInput {
     Markup content = new Markup();
     Wording wording = record.wording();
-    Optional<LastGood> good = ShowRecord.lastGood(state.records(), record.code());
-    if (good.isPresent()) {
-      lines(content, VisitText.lines(good.get(), wording));
+    LastGood good = ShowRecord.lastGood(state.records(), record.code(), Optional.empty());
+    lines(content, VisitText.lines(good, record.code(), wording));
+    if (good.stand().isPresent()) {
       content
           .open("p")
           .element(
@@ -74,8 +74,6 @@ final class ShowPage {
               "href",
               record.address(JobStep.BENCH));
       content.close("p");
-    } else {
-      content.element("p", wording.word("Web.noneGood"));
     }
     return record.page(200, Optional.empty(), wording.word("Web.lastGood"), content);
   }
@@ -88,7 +86,7 @@ final class ShowPage {
       Optional<SinceVisit> since =
           ShowRecord.since(state.records(), record.code(), Optional.empty());
       if (since.isPresent()) {
-        lines(content, VisitText.lines(since.get(), record.view().open(), record.wording()));
+        lines(content, VisitText.lines(since.get(), record.view(), record.wording()));
       } else {
         content.element("p", record.wording().word("Web.firstVisit"));
       }

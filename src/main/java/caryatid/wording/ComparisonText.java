@@ -10,19 +10,22 @@ import java.util.stream.Collectors;
 
 /** What differs between two states of a record as lines for a terminal. */
 public final class ComparisonText {
+  private static final String LANDMARK = "landmark";
+
+  private final LandmarkWords landmarks;
   private final Wording wording;
   private final EntryWords words;
 
-  private ComparisonText(Wording wording) {
+  private ComparisonText(LandmarkWords landmarks, Wording wording) {
+    this.landmarks = landmarks;
     this.wording = wording;
     this.words = new EntryWords(wording);
   }
 
   /** The comparison's lines: a head, and a line for each difference in digits that are shown. */
   public static List<String> lines(Comparison comparison, Wording wording) {
-    ComparisonText text = new ComparisonText(wording);
-    List<String> differences =
-        comparison.differences().stream().flatMap(d -> text.line(d).stream()).distinct().toList();
+    LandmarkWords landmarks = new LandmarkWords(wording, comparison.prostheticKnee());
+    List<String> differences = lines(comparison.differences(), landmarks, wording);
     List<String> lines = new ArrayList<>();
     lines.add(
         wording.fill(
@@ -31,6 +34,13 @@ public final class ComparisonText {
             Argument.text(Integer.toString(comparison.to()))));
     lines.addAll(differences);
     return List.copyOf(lines);
+  }
+
+  /** A line for each difference in digits that are shown. */
+  static List<String> lines(
+      List<Comparison.Difference> differences, LandmarkWords landmarks, Wording wording) {
+    ComparisonText text = new ComparisonText(landmarks, wording);
+    return differences.stream().flatMap(d -> text.line(d).stream()).distinct().toList();
   }
 
   private Optional<String> line(Comparison.Difference difference) {
@@ -56,8 +66,12 @@ public final class ComparisonText {
 
   private String about(Answers row) {
     return row.values().entrySet().stream()
-        .map(part -> words.value(part.getKey(), part.getValue()))
+        .map(part -> named(part.getKey(), words.value(part.getKey(), part.getValue())))
         .collect(Collectors.joining(", "));
+  }
+
+  private String named(String key, String value) {
+    return key.equals(LANDMARK) ? landmarks.name(value) : value;
   }
 
   private String text(Comparison.Difference difference, Optional<Answers.Value> value) {

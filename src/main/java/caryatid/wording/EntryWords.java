@@ -33,7 +33,8 @@ public final class EntryWords {
   private static final String UNIT = "unit";
 
   /** Fields that the program works out with more digits than anybody reads. */
-  private static final Set<String> WORKED_OUT = Set.of("offset-mm", "expanded-mm");
+  private static final Set<String> WORKED_OUT =
+      Set.of("offset-mm", "expanded-mm", "load-share-percent");
 
   /** The field that says whether a tolerance is met. */
   private static final String RESULT = "result";

@@ -51,7 +51,7 @@ public final class RecordText {
     text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
     view.timeline().forEach(text::line);
     text.offsets(view.offsets(), view.warnings().kneeMayBend());
-    text.open(view.open().stream().filter(r -> !isSafety(r)).toList());
+    text.open(view.open());
     text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
     return List.copyOf(text.lines);
   }
@@ -123,12 +123,16 @@ public final class RecordText {
     }
   }
 
+  /** What is dangerous leads the record and is not repeated; that nothing else is open is said. */
   private void open(List<Remark> open) {
-    if (!open.isEmpty()) {
-      lines.add("");
-      lines.add(wording.word("FittingReport.OPEN"));
+    lines.add("");
+    lines.add(wording.word("FittingReport.OPEN"));
+    List<Remark> others = open.stream().filter(remark -> !isSafety(remark)).toList();
+    others.forEach(remark -> lines.add("  " + landmarks.say(remark)));
+    if (others.isEmpty()) {
+      String key = open.isEmpty() ? "FittingReport.NONE.OPEN" : "Record.openAbove";
+      lines.add("  " + wording.word(key));
     }
-    open.forEach(remark -> lines.add("  " + landmarks.say(remark)));
   }
 
   private void line(RecordView.TimelineRow line) {

@@ -2,22 +2,41 @@ package caryatid.wording;
 
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
+import caryatid.entry.EntryContent;
+import caryatid.entry.EntryKind;
 import caryatid.entry.StandSummary;
+import caryatid.entry.form.Answers;
+import caryatid.entry.form.ContentToAnswers;
 import caryatid.remark.Argument;
-import caryatid.remark.Remark;
 import caryatid.views.LastGood;
+import caryatid.views.RecordView;
 import caryatid.views.SinceVisit;
 import java.math.BigDecimal;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is new since a visit, and the way back to the last good setting, as lines. */
 public final class VisitText {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
+
+  /** What people wrote must not look like a line of its own, nor act on a terminal. */
+  private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+
+  private static final Set<EntryKind> IN_FULL =
+      EnumSet.of(EntryKind.NOTE, EntryKind.OWN_SETTING, EntryKind.ACCEPTED);
+
+  private static final Set<String> FREE_WORDS = Set.of("note", "wearer-says");
 
   private final Wording wording;
   private final EntryWords words;
@@ -31,19 +50,38 @@ public final class VisitText {
   /**
    * What is new since a visit.
    *
-   * @param open what is open now
+   * @param view the record as it is now
    */
-  public static List<String> lines(SinceVisit since, List<Remark> open, Wording wording) {
+  public static List<String> lines(SinceVisit since, RecordView view, Wording wording) {
     VisitText text = new VisitText(wording);
+    LandmarkWords landmarks = LandmarkWords.of(view, wording);
+    since.asked().ifPresent(day -> text.say("Since.noVisit", day, since.day()));
     text.say(
         "Since.head", since.day(), since.last(), RecordText.entries(since.added().size(), wording));
     since.added().forEach(text::added);
     text.lines.addAll(ComparisonText.lines(since.comparison(), wording));
-    if (!open.isEmpty()) {
-      text.lines.add(wording.word("FittingReport.OPEN"));
-      open.forEach(remark -> text.lines.add("  " + wording.say(remark)));
+    since.stands().forEach(stand -> text.stand(stand, landmarks));
+    text.lines.add(wording.word("FittingReport.OPEN"));
+    view.open().forEach(remark -> text.lines.add("  " + landmarks.say(remark)));
+    if (view.open().isEmpty()) {
+      text.row("FittingReport.NONE.OPEN");
     }
-    return List.copyOf(text.lines);
+    return text.lines();
+  }
+
+  private List<String> lines() {
+    return lines.stream().map(line -> CONTROL.matcher(line).replaceAll(" ")).toList();
+  }
+
+  private void stand(SinceVisit.StandSince stand, LandmarkWords landmarks) {
+    String footwear = footwear(stand.now()).orElse("");
+    if (stand.before().isPresent()) {
+      say("Since.stand", stand.before().get().number(), stand.now().number(), footwear);
+    } else {
+      say("Since.firstStand", stand.now().number(), footwear);
+    }
+    ComparisonText.lines(stand.differences(), landmarks, wording)
+        .forEach(line -> lines.add("  " + line));
   }
 
   private void added(Entry entry) {
@@ -55,27 +93,61 @@ public final class VisitText {
         WHEN.format(entry.at()),
         entry.by(),
         wording.word(entry.kind()) + corrects);
+    said(entry.content()).forEach(line -> lines.add("      " + line));
   }
 
-  /** The way back to the last good setting. */
-  public static List<String> lines(LastGood good, Wording wording) {
-    VisitText text = new VisitText(wording);
-    Entry stand = good.stand();
-    String shoe =
-        stand
-            .content(StandSummary.class)
-            .flatMap(StandSummary::footwear)
-            .map(worn -> ", " + worn)
-            .orElse("");
-    text.say("Back.head", stand.number(), WHEN.format(stand.at()) + shoe);
-    if (good.turns().isEmpty()) {
-      text.say("Back.same");
+  /** What is not compared is said in full; of the others what people wrote beside the numbers. */
+  private List<String> said(EntryContent content) {
+    if (IN_FULL.contains(content.kind())) {
+      return words.lines(content);
     }
-    good.turns().forEach(text::turn);
-    good.later().forEach(row -> text.row("Back.later", text.words.item(row), text.amount(row)));
-    good.fasteners().forEach(text::fastener);
-    text.say("Back.then");
-    return List.copyOf(text.lines);
+    Map<String, Answers.Value> said =
+        new LinkedHashMap<>(ContentToAnswers.answers(content).values());
+    said.keySet().retainAll(FREE_WORDS);
+    return words.lines(new Answers(said));
+  }
+
+  /**
+   * The way back to the last good setting.
+   *
+   * @param code the record's
+   */
+  public static List<String> lines(LastGood good, String code, Wording wording) {
+    VisitText text = new VisitText(wording);
+    good.changed().ifPresent(remark -> text.lines.add(wording.say(remark)));
+    if (good.stand().isPresent()) {
+      text.back(good, good.stand().get());
+    } else if (good.footwear().isPresent()) {
+      text.say("Back.noneIn", code, good.footwear().get());
+    } else {
+      text.say("Back.none", code);
+    }
+    String others = good.others().stream().map(text::stood).collect(Collectors.joining("; "));
+    if (!others.isEmpty()) {
+      text.say("Back.others", others);
+    }
+    return text.lines();
+  }
+
+  private void back(LastGood good, Entry stand) {
+    say("Back.head", stood(stand));
+    if (good.turns().isEmpty()) {
+      say("Back.same");
+    }
+    good.turns().forEach(this::turn);
+    good.later().forEach(row -> row("Back.later", words.item(row), amount(row)));
+    good.heel().ifPresent(turn -> row("Back.heel", amount(turn.is()), amount(turn.was())));
+    good.fasteners().forEach(this::fastener);
+    say("Back.then");
+  }
+
+  private String stood(Entry stand) {
+    String shoe = footwear(stand).map(worn -> ", " + worn).orElse("");
+    return fill("Back.stand", stand.number(), WHEN.format(stand.at()) + shoe);
+  }
+
+  private static Optional<String> footwear(Entry stand) {
+    return stand.content(StandSummary.class).flatMap(StandSummary::footwear).map(String::strip);
   }
 
   private void turn(LastGood.Turn turn) {

@@ -78,7 +78,9 @@ class FastenersTest {
     assertThat(bench(row(1, "foot adapter", "15", set)).code()).isZero();
     String second = shown().lines().skip(1).findFirst().orElseThrow();
     if (said == null) {
-      assertThat(shown()).doesNotContain("Take care", "What is open");
+      assertThat(shown())
+          .doesNotContain("Take care")
+          .endsWith("What is open\n  Nothing that the record knows of.\n");
     } else {
       assertThat(second).isEqualTo("Take care: " + said);
     }
@@ -167,5 +169,80 @@ class FastenersTest {
         .endsWith(
             "  tube clamp: no recommended torque is noted (entry 2). Take it from the maker's"
                 + " instructions.\n");
+  }
+
+  private static String[] turned(String degrees, String... torques) {
+    List<String> rows =
+        new ArrayList<>(
+            List.of(
+                "items[1].item=foot rotation outward",
+                "items[1].set=" + degrees,
+                "items[1].unit=deg"));
+    rows.addAll(Arrays.asList(torques));
+    return rows.toArray(String[]::new);
+  }
+
+  /** One fastener that is secured says nothing of the others; a torque alone turns nothing. */
+  @Test
+  void afterAChangeEveryKnownFastenerThatWasNotNotedSinceIsNamed() {
+    List<String> both = new ArrayList<>(List.of(row(1, "knee bolt", "10", "10")));
+    both.addAll(List.of(row(2, "foot adapter", "15", "15")));
+    bench(both.toArray(String[]::new));
+    bench(turned("5", row(2, "foot adapter", "15", "15")));
+    assertThat(shown())
+        .contains(
+            "Take care: Entry 3 changed the alignment. No torque was noted since for: knee bolt."
+                + " Check them before the wearer stands or walks.\n");
+    bench(row(1, "knee bolt", "10", "10"));
+    assertThat(shown()).doesNotContain("Take care");
+    bench(turned("5"));
+    assertThat(shown()).doesNotContain("Take care");
+    bench(turned("6"));
+    assertThat(shown())
+        .contains(
+            "Entry 6 changed the alignment. No torque was noted since for: knee bolt, foot"
+                + " adapter.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tube clamp", "tube clamp at knee", "Tube clamp at the knees"})
+  void aNameNearlyThatOfAKnownFastenerIsAskedAbout(String typed) {
+    bench(row(1, "tube clamp at the knee", "10", "10"));
+    assertThat(bench(row(1, "foot adapter", "10", "10")).err()).isEmpty();
+    assertThat(bench(row(1, "TUBE clamp at the  knee", "10", "10")).err()).isEmpty();
+    assertThat(bench(row(1, typed, "5", "5")).err())
+        .isEqualTo(
+            ("bench-alignment: items[1].fastener: \"%s\" is not in the record; did you mean \"TUBE"
+                    + " clamp at the  knee\"? Write it as it is there; if it is another fastener, say"
+                    + " so and add: items[1].note=another fastener\n")
+                .formatted(typed));
+    List<String> other = new ArrayList<>(List.of(row(1, typed, "5", "5")));
+    other.add("items[1].note=at the foot");
+    assertThat(bench(other.toArray(String[]::new)).err()).isEmpty();
+  }
+
+  /** Both sides of the limits. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "foot forward of the reference line|40|mm|",
+        "foot forward of the reference line|40.5|mm|items[1].set is 40.5 mm, outside -40.0 mm to"
+            + " 40.0 mm: are number and unit right? Correct it; if it is meant so, say why and add:"
+            + " items[1].why=why it is so",
+        "foot forward of the reference line|151|mm|items[1].set: expected -150.0 mm to 150.0 mm,"
+            + " found 151.0 mm. Check number and unit.",
+        "foot forward of the reference line|6|deg|items[1].unit is deg, and this item is set in mm:"
+            + " are item and unit right? Correct them; if it is meant so, say why and add:"
+            + " items[1].why=why it is so",
+        "socket flexion|25|deg|",
+        "socket flexion|25.5|deg|items[1].set is 25.5°, outside -25.0° to 25.0°: are number and unit"
+            + " right? Correct it; if it is meant so, say why and add: items[1].why=why it is so",
+      })
+  void aSettingBeyondLimitsOrInAnotherUnitIsAskedAbout(
+      String item, String set, String unit, String said) {
+    Run run = bench("items[1].item=" + item, "items[1].set=" + set, "items[1].unit=" + unit);
+    assertThat(run.err().replace('\u00a0', ' ').replace('\u2212', '-'))
+        .isEqualTo(said == null ? "" : "bench-alignment: " + said + "\n");
   }
 }

@@ -41,7 +41,11 @@ class StandAgainstRecordTest {
   }
 
   private void leadsTheReport(Fitting fitting, String answer) {
-    fitting.line("as-meant: ['beyond limit: " + answer + "']");
+    leadsTheReport(fitting, answer, "");
+  }
+
+  private void leadsTheReport(Fitting fitting, String answer, String more) {
+    fitting.line("as-meant: ['beyond limit: " + answer + "'" + more + "]");
     Run kept = fitting.keep("--forms", "html");
     assertThat(kept.err()).isEmpty();
     String page = fitting.read("out/stand-report.html");
@@ -87,7 +91,7 @@ class StandAgainstRecordTest {
     assertThat(set.out()).contains(range);
     assertThat(fitting.record("show").out()).contains(range);
     beyond(fitting, "demo foot, set to heel 30 mm");
-    leadsTheReport(fitting, "demo foot, set to heel 30 mm");
+    leadsTheReport(fitting, "demo foot, set to heel 30 mm", ", 'heel 0 mm, ankle set for 30 mm'");
   }
 
   @Test
@@ -96,7 +100,40 @@ class StandAgainstRecordTest {
     foot(fitting, "heel-height-highest-mm=20");
     ownHeel(fitting, 30);
     ownHeel(fitting, 20);
+    fitting.sheet("^footwear: .*", "footwear: {worn: shoe, heel-height-mm: 20}");
     assertThat(fitting.keep().err()).isEmpty();
+  }
+
+  /** Both sides of 3 mm. */
+  @ParameterizedTest
+  @CsvSource({"3, false", "4, true", "12, true"})
+  void anAnkleThatWasLastSetForAnotherHeelIsAsked(int heelMm, boolean asked) {
+    Fitting fitting = started();
+    ownHeel(fitting, heelMm);
+    assertThat(fitting.keep().err().replace('\u00a0', ' '))
+        .isEqualTo(
+            asked
+                ? "sheet.yaml: the footwear has a heel of 0.0 mm, and the ankle was last set for "
+                    + heelMm
+                    + ".0 mm (entry 2): has it been set since? Have it set and note that in the"
+                    + " record first; if the wearer is to stand so, add to the sheet: as-meant:"
+                    + " ['heel 0 mm, ankle set for "
+                    + heelMm
+                    + " mm']\n"
+                : "");
+  }
+
+  @Test
+  void aShoeThatHasAnotherHeelInTheRecordIsAsked() {
+    Fitting fitting = started();
+    Run shoe = fitting.add("footwear", "shoes[1].shoe=low shoe", "shoes[1].heel-height-mm=12");
+    assertThat(shoe.err()).isEmpty();
+    fitting.sheet("^footwear: .*", "footwear: {worn: Low shoe, heel-height-mm: 21}");
+    assertThat(fitting.keep().err().replace('\u00a0', ' '))
+        .isEqualTo(
+            "sheet.yaml: the sheet gives Low shoe a heel of 21.0 mm, and entry 2 says 12.0 mm:"
+                + " which is right? Correct it, or the entry; if it is right, add to the sheet:"
+                + " as-meant: ['heel 21 mm, entry 2']\n");
   }
 
   private static Run ownHeel(Fitting fitting, int heelMm) {

@@ -74,6 +74,16 @@ class KnownWordsTest {
         .isEqualTo(new Answers.Value.Name(Optional.empty(), "standing, not locked"));
   }
 
+  /** Unlocked is not locked, in every word for it. */
+  @Test
+  void aKneeThatIsUnlockedIsOneThatIsNotLocked() {
+    assertThat(KnownWords.today().kneeLock("knee unlocked"))
+        .isEqualTo(name(KneeLock.NOT_LOCKED, ""));
+    assertThat(KnownWords.today().kneeLock("Unlocked, stance phase on"))
+        .isEqualTo(name(KneeLock.NOT_LOCKED, "stance phase on"));
+    assertThat(FIRST.kneeLock("knee unlocked").code()).isEmpty();
+  }
+
   private static Answers.Value.Name name(Coded term, String text) {
     return new Answers.Value.Name(Optional.of(term), text);
   }

@@ -95,7 +95,7 @@ class ComparisonTextNumbersTest {
             "From entry 2 to entry 3",
             "static alignment, heel height: 14.5 mm -> 15.25 mm",
             "static alignment, body mass: 82.5 kg -> 83.75 kg",
-            "static alignment, load on the prosthetic side: 42.25 % -> 43.5 %",
+            "static alignment, load on the prosthetic side: 42.3 % -> 43.5 %",
             "static alignment, sagittal, right, ankle axis, offset: 47.3 mm -> 31.2 mm",
             "static alignment, sagittal, right, ankle axis, expanded uncertainty (95 %):"
                 + " 12.4 mm -> 10.1 mm",

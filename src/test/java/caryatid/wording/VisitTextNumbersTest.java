@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,14 +35,40 @@ class VisitTextNumbersTest {
   }
 
   private static List<String> back(DemoRecord record) throws Exception {
-    return VisitText.lines(LastGood.of(record.read()).orElseThrow(), Wording.in(Locale.ENGLISH))
-        .stream()
+    LastGood good = LastGood.of(record.read(), Optional.empty());
+    return VisitText.lines(good, "DEMO-7", Wording.in(Locale.ENGLISH)).stream()
         .map(line -> line.replace('\u00a0', ' '))
         .toList();
   }
 
-  /** Entries: 1 opening, 2 bench alignment, 3 stand, 4 accepted, 5 bench alignment. */
-  private DemoRecord accepted() throws Exception {
+  private static Answers within() {
+    return DemoRecord.rows(
+        "findings",
+        DemoRecord.answers(
+            "plane",
+            "sagittal",
+            "side",
+            "right",
+            "landmark",
+            "knee centre",
+            "offset-mm",
+            20,
+            "expanded-mm",
+            4,
+            "recommended-mm",
+            20,
+            "below-mm",
+            15,
+            "above-mm",
+            15,
+            "result",
+            "within",
+            "source",
+            "instructions (invented)"));
+  }
+
+  /** Entries: 1 opening, 2 bench alignment, 3 stand, 4 note, 5 bench alignment. */
+  private DemoRecord stood() throws Exception {
     return new DemoRecord(folder)
         .add(
             EntryKind.BENCH_ALIGNMENT,
@@ -51,16 +78,14 @@ class VisitTextNumbersTest {
                 item("toe-out", "6", "deg"),
                 item("foot, fore and aft", "12", "mm"),
                 bolt("15", "14.25")))
-        .stand(38)
-        .add(
-            EntryKind.ACCEPTED,
-            DemoRecord.answers("what", "knee centre", "why", "stands at ease", "stand", 3));
+        .add(EntryKind.STAND, within())
+        .note("stands at ease");
   }
 
   @Test
   void everyTurnSaysFromWhereToWhereAndByHowMuchInWhichSense() throws Exception {
     DemoRecord record =
-        accepted()
+        stood()
             .add(
                 EntryKind.BENCH_ALIGNMENT,
                 DemoRecord.rows(
@@ -70,9 +95,11 @@ class VisitTextNumbersTest {
                     item("foot, fore and aft", "1.2", "deg"),
                     item("socket adduction", "3.5", "deg")));
     assertThat(back(record).get(0))
+        .startsWith("The alignment was changed (entry 5) after the last stand (entry 3).");
+    assertThat(back(record).get(1))
         .startsWith("The last good stand is entry 3 (2026-03-04 ")
-        .endsWith("every tolerance was met, or what was not was accepted.");
-    assertThat(back(record).subList(1, back(record).size()))
+        .endsWith("every tolerance was met.");
+    assertThat(back(record).subList(2, back(record).size()))
         .containsExactly(
             "  socket flexion: from 6.75 deg to 5.25 deg (−1.50 deg)",
             "  toe-out: from 4.5 deg to 6 deg (+1.5 deg)",
@@ -87,7 +114,7 @@ class VisitTextNumbersTest {
   @Test
   void nothingIsToBeTurnedWhereNothingButATorqueDiffers() throws Exception {
     DemoRecord record =
-        accepted().add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", bolt("15", "15.5")));
+        stood().add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", bolt("15", "15.5")));
     assertThat(back(record))
         .contains("Nothing is set otherwise now, as far as the record says.")
         .contains("  locking bolt: secure to 15 N m")

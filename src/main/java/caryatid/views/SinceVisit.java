@@ -62,11 +62,11 @@ public record SinceVisit(
    * The latest stand in a footwear, and the one before the visit's end in the same footwear.
    *
    * @param before that one; empty if the wearer had not stood in it then
-   * @param now the latest
+   * @param newest the latest
    * @param differences what differs between the two; none if there is one alone
    */
   public record StandSince(
-      Optional<Entry> before, Entry now, List<Comparison.Difference> differences) {
+      Optional<Entry> before, Entry newest, List<Comparison.Difference> differences) {
     public StandSince {
       differences = List.copyOf(differences);
     }

@@ -201,9 +201,9 @@ final class WearerIssues {
     if (value.applyAsInt(last) < value.applyAsInt(best)) {
       add(
           what,
-          Argument.count(good * value.applyAsInt(best)),
+          Argument.count((long) good * value.applyAsInt(best)),
           Argument.count(best.number()),
-          Argument.count(good * value.applyAsInt(last)),
+          Argument.count((long) good * value.applyAsInt(last)),
           Argument.count(last.number()));
     }
   }

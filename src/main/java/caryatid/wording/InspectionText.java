@@ -150,21 +150,24 @@ public final class InspectionText {
 
   private String centre(PlateTrack track) {
     double anteriorMm = mean(track.copAnteriorMm(), track.usable());
-    List<Argument> where =
-        new ArrayList<>(
-            List.of(
-                Argument.text(track.plate()),
-                Argument.of(Math.abs(anteriorMm), Unit.MM),
-                Argument.text(
-                    wording.word("InspectionText." + (anteriorMm < 0 ? "behind" : "front")))));
-    track.copRightMm().map(right -> mean(right, track.usable())).ifPresent(mm -> aside(where, mm));
-    String key = track.copRightMm().isPresent() ? "centre" : "centreForeAndAft";
-    return wording.fill("InspectionText." + key, where.toArray(Argument[]::new));
+    Argument plate = Argument.text(track.plate());
+    Argument forward = Argument.of(Math.abs(anteriorMm), Unit.MM);
+    Argument sense = Argument.text(word(anteriorMm, "behind", "front"));
+    if (track.copRightMm().isEmpty()) {
+      return wording.fill("InspectionText.centreForeAndAft", plate, forward, sense);
+    }
+    double rightMm = mean(track.copRightMm().get(), track.usable());
+    return wording.fill(
+        "InspectionText.centre",
+        plate,
+        forward,
+        sense,
+        Argument.of(Math.abs(rightMm), Unit.MM),
+        Argument.text(word(rightMm, "left", "right")));
   }
 
-  private void aside(List<Argument> where, double rightMm) {
-    where.add(Argument.of(Math.abs(rightMm), Unit.MM));
-    where.add(Argument.text(wording.word("InspectionText." + (rightMm < 0 ? "left" : "right"))));
+  private String word(double mm, String below, String above) {
+    return wording.word("InspectionText." + (mm < 0 ? below : above));
   }
 
   private static double mean(Samples series, UsableMask usable) {

@@ -74,11 +74,11 @@ public final class VisitText {
   }
 
   private void stand(SinceVisit.StandSince stand, LandmarkWords landmarks) {
-    String footwear = footwear(stand.now()).orElse("");
+    String footwear = footwear(stand.newest()).orElse("");
     if (stand.before().isPresent()) {
-      say("Since.stand", stand.before().get().number(), stand.now().number(), footwear);
+      say("Since.stand", stand.before().get().number(), stand.newest().number(), footwear);
     } else {
-      say("Since.firstStand", stand.now().number(), footwear);
+      say("Since.firstStand", stand.newest().number(), footwear);
     }
     ComparisonText.lines(stand.differences(), landmarks, wording)
         .forEach(line -> lines.add("  " + line));

@@ -38,7 +38,7 @@ class BadSheetTest {
   @Test
   void anUnknownKeyInTheSheet() throws IOException {
     folder.sheet("landmarks:", "landmark:");
-    refused("sheet.yaml line 17, column 1: unknown key `landmark`; did you mean `landmarks`?");
+    refused("sheet.yaml line 18, column 1: unknown key `landmark`; did you mean `landmarks`?");
   }
 
   @Test
@@ -46,7 +46,7 @@ class BadSheetTest {
     folder.sheet(
         "  - plane: sagittal\n    landmark: knee centre", "  - plane: sagittal\n    landmark: hip");
     refused(
-        "sheet.yaml line 39, column 5: the target is for the landmark 'hip', right,"
+        "sheet.yaml line 40, column 5: the target is for the landmark 'hip', right,"
             + " which is not in the sheet. Add it under `landmarks`, or correct the name.");
   }
 
@@ -54,7 +54,7 @@ class BadSheetTest {
   void aTargetWithoutItsSource() throws IOException {
     folder.sheet("    source: Invented instructions for the demo foot, section 4\n", "");
     refused(
-        "sheet.yaml line 39, column 5: the target has no source. Add `source: ` with"
+        "sheet.yaml line 40, column 5: the target has no source. Add `source: ` with"
             + " the document and section the recommendation comes from.");
   }
 
@@ -71,7 +71,7 @@ class BadSheetTest {
   void aNumberThatIsNone() throws IOException {
     folder.sheet("up-mm: 101", "up-mm: .nan");
     refused(
-        "sheet.yaml line 23, column 12: `up-mm`: expected a number such as 12 or -3.5, found"
+        "sheet.yaml line 24, column 12: `up-mm`: expected a number such as 12 or -3.5, found"
             + " '.nan'. Write digits with a decimal point, without quotes and without a unit.");
   }
 

@@ -171,11 +171,7 @@ class RecheckOutcomesTest {
         Frozen.sum("SHA-512", FilesInside.change(report, "RECORDING", text -> "no recording\n"));
     changeResult(json -> byTheFirst(json).replaceFirst("[0-9a-f]{128}", sum));
     FilesInside.print(report, sum);
-    assertThat(after(note, again(language)))
-        .containsExactly(
-            older,
-            because,
-            "  " + refusal);
+    assertThat(after(note, again(language))).containsExactly(older, because, "  " + refusal);
   }
 
   @ParameterizedTest

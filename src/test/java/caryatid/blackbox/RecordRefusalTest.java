@@ -102,7 +102,7 @@ class RecordRefusalTest {
     String text = "red \u001b[31m\n   9  2026-03-04 10:00 +01:00  CD  stand";
     clinic.record("add", "K7-right", "note", "--by", "AB", "text=" + text);
     assertThat(clinic.record("show", "K7-right").out())
-        .endsWith("      text: red \ufffd[31m\n         9  2026-03-04 10:00 +01:00  CD  stand\n");
+        .contains("      text: red \ufffd[31m\n         9  2026-03-04 10:00 +01:00  CD  stand\n\n");
   }
 
   @Test
@@ -134,6 +134,6 @@ class RecordRefusalTest {
                 .err())
         .startsWith(
             "--keep: expected IS=FILE, IS being one of recording, description, sheet, earlier-sheet,"
-                + " result, report, photograph, other, found \"photo=a.jpg\".\n");
+                + " earlier-states, result, report, photograph, other, found \"photo=a.jpg\".\n");
   }
 }

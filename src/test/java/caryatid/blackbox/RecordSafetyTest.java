@@ -96,16 +96,16 @@ class RecordSafetyTest {
         "en|The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it,"
             + " then stand again.|Accepted by EF (entry 3)|measure again before changing",
         "de|Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände"
-                + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
-                + " stehen lassen.|So belassen"
+            + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
+            + " stehen lassen.|So belassen"
             + " von EF (Eintrag 3)|erst erneut messen, dann ändern",
         "fr|Le genou peut se dérober. Asseoir le porteur, ou mains sur les barres parallèles et"
-                + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
-                + " debout.|Accepté par EF (entrée 3)|remesurer avant de"
+            + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
+            + " debout.|Accepté par EF (entrée 3)|remesurer avant de"
             + " modifier",
         "es|La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra"
-                + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
-                + " pie.|Aceptado por EF (entrada 3)|medir de"
+            + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
+            + " pie.|Aceptado por EF (entrada 3)|medir de"
             + " nuevo antes de modificar"
       })
   void theWarningLeadsAndStaysWhenItIsAccepted(

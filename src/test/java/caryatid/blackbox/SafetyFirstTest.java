@@ -26,16 +26,16 @@ class SafetyFirstTest {
               + " it, then stand again.",
           "de",
           "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände"
-                + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
-                + " stehen lassen.",
+              + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
+              + " stehen lassen.",
           "fr",
           "Le genou peut se dérober. Asseoir le porteur, ou mains sur les barres parallèles et"
-                + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
-                + " debout.",
+              + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
+              + " debout.",
           "es",
           "La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra"
-                + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
-                + " pie.");
+              + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
+              + " pie.");
 
   /** The same where it may. */
   private static final Map<String, String> MAY_BE =
@@ -45,15 +45,15 @@ class SafetyFirstTest {
               + " doubt, follow the knee's instructions.",
           "de",
           "Das Knie kann einknicken. Hände an den Gehbarren und eine Hilfsperson"
-                + " dazu. Erneut stehen lassen; bleiben Zweifel, die Gebrauchsanweisung des Knies"
-                + " befolgen.",
+              + " dazu. Erneut stehen lassen; bleiben Zweifel, die Gebrauchsanweisung des Knies"
+              + " befolgen.",
           "fr",
           "Le genou peut se dérober. Mains sur les barres parallèles et une personne pour"
-                + " aider. Refaire l'essai debout ; si le doute persiste, suivre la notice du genou.",
+              + " aider. Refaire l'essai debout ; si le doute persiste, suivre la notice du genou.",
           "es",
           "La rodilla puede ceder. Manos en las barras paralelas y otra persona para ayudar."
-                + " Repetir el ensayo de pie; si persiste la duda, seguir las instrucciones de la"
-                + " rodilla.");
+              + " Repetir el ensayo de pie; si persiste la duda, seguir las instrucciones de la"
+              + " rodilla.");
 
   /** What must come after it. */
   private static final Map<String, String> RESULT =

@@ -52,7 +52,8 @@ class SpellingsTest {
     assertThat(plain(clinic.record("compare", "K7-right", "2", "5")))
         .isEqualTo("From entry 2 to entry 5\ndynamic alignment, comfort: nothing -> 7\n");
     assertThat(plain(clinic.record("show", "K7-right", "--language", "de")))
-        .contains("Knie bleibt gestreckt; Ebene sagittal; Phase frühe Standphase; meist Hinweis auf");
+        .contains(
+            "Knie bleibt gestreckt; Ebene sagittal; Phase frühe Standphase; meist Hinweis auf");
   }
 
   @Test

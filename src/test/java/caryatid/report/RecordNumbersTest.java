@@ -128,7 +128,7 @@ class RecordNumbersTest {
       strings = {
         "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm"
             + " | Result | Source | Entry, footwear"
-            + " | sagittal | ankle axis, right | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0)"
+            + " | sagittal | foot reference point, right | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0)"
             + " | ○ undecided: 8 mm to spare | 1 | 3, walking shoe",
         "sagittal | knee centre, right | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0)"
             + " | × tolerance not met | 3 | 3, walking shoe",
@@ -154,7 +154,7 @@ class RecordNumbersTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "sagittal, right, ankle axis: load line from the landmark, mm. Entry 3: 47.3 mm anterior ±"
+        "sagittal, right, foot reference point: load line from the landmark, mm. Entry 3: 47.3 mm anterior ±"
             + " 12.5 mm, tolerance +37.0 to +55.0 mm, ",
         "sagittal, right, knee centre: load line from the landmark, mm. Entry 3: 12.6 mm posterior"
             + " ± 12.7 mm, tolerance −9.0 to +5.0 mm, × tolerance not met.",

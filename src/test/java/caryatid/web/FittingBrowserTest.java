@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -42,15 +43,15 @@ class FittingBrowserTest {
 
   @Test
   void theStoryTakesFewActionsAndIsTheSameInBothLanguages() throws Exception {
-    TreeMap<String, String> english = story("en-GB", "en", ".", false);
-    TreeMap<String, String> german = story("de-DE", "de", ",", false);
+    Map<String, String> english = story("en-GB", "en", ".");
+    Map<String, String> german = story("de-DE", "de", ",");
     assertThat(english.keySet()).hasSizeGreaterThan(8);
     assertThat(german).isEqualTo(english);
     assertThat(commandLine(folder.resolve("en/records"))).isEqualTo(english);
   }
 
   /** The entries of the same story at the command line, with the sheets that the window wrote. */
-  private TreeMap<String, String> commandLine(Path window) throws IOException {
+  private Map<String, String> commandLine(Path window) throws IOException {
     cli("start", "wearer=K7", "side=right", "level=transtibial", "body-mass-kg=82");
     String foot = "components[1].";
     cli("components", foot + "what=foot", foot + "name=demo foot", foot + "serial=D-0001");
@@ -114,24 +115,14 @@ class FittingBrowserTest {
     }
   }
 
-  /** The same with a finger on a telephone, 390 px wide. */
-  @Test
-  void aFingerDoesTheWholeStoryOnASmallScreen() throws Exception {
-    assertThat(story("en-GB", "touch", ".", true).keySet()).hasSizeGreaterThan(8);
-  }
-
   /** The entries of the record that it makes, without times and digests. */
-  private TreeMap<String, String> story(String language, String name, String mark, boolean touched)
-      throws Exception {
+  private Map<String, String> story(String language, String name, String mark) throws Exception {
     Path own = Files.createDirectories(folder.resolve(name));
     Path watched = Files.createDirectories(own.resolve("exports"));
     try (OpenWindow window = new OpenWindow(own);
         Chromium browser = new Chromium(language, 1366, 768)) {
       browser.open(window.window());
-      if (touched) {
-        browser.likeATelephone(390, 844);
-      }
-      Keyboard keyboard = touched ? new Finger(browser.driver()) : new Keyboard(browser.driver());
+      Keyboard keyboard = new Keyboard(browser.driver());
       plate(keyboard);
       record(keyboard, mark);
       firstState(keyboard, browser);
@@ -249,8 +240,8 @@ class FittingBrowserTest {
     assertThat(browser.driver().findElement(By.id("main")).getText()).contains("D-0001", "K7");
   }
 
-  private static TreeMap<String, String> entries(Path records) throws IOException {
-    TreeMap<String, String> entries = new TreeMap<>();
+  private static Map<String, String> entries(Path records) throws IOException {
+    Map<String, String> entries = new TreeMap<>();
     try (Stream<Path> all = Files.walk(records)) {
       for (Path file : all.filter(f -> f.endsWith("entry.json")).toList()) {
         String text = Files.readString(file, UTF_8);

@@ -132,14 +132,6 @@ class Keyboard {
     return this;
   }
 
-  /** Ticks a box, or the first of several answers. */
-  Keyboard tick(String name) {
-    to(named(name));
-    new Actions(driver).sendKeys(Keys.SPACE).perform();
-    choices++;
-    return this;
-  }
-
   /** Sends the form that has the focus. */
   Keyboard send() {
     return leave(() -> press(Keys.ENTER));

@@ -7,8 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
 
 /** The window in a real browser. */
@@ -29,47 +27,6 @@ class WindowBrowserTest {
           "answer");
 
   @TempDir Path folder;
-
-  /** English with points, German with commas. */
-  @ParameterizedTest
-  @CsvSource({"en-GB, 12.5, K7-right", "de-DE, '12,5', K7-right"})
-  void aRecordIsMadeByTheKeyboardAlone(String language, String decimal, String code)
-      throws Exception {
-    try (OpenWindow window = new OpenWindow(folder);
-        Chromium browser = new Chromium(language, 1366, 768)) {
-      browser.open(window.window());
-      Keyboard keyboard = new Keyboard(browser.driver());
-      keyboard.follow("a[href='/new']").type("record-code", code).type("wearer", "K7");
-      keyboard.choose("side", "right").choose("level", "transtibial");
-      keyboard.type("body-mass-kg", "82").type("mobility-grade", "3").type("by-initials", "AB");
-      keyboard.send();
-      keyboard.type("components[1].what", "foot").type("components[1].name", "flexible foot");
-      keyboard.type("components[1].serial", "F-1024").send();
-      assertThat(text(browser)).contains("2");
-      keyboard.follow("a.next");
-      keyboard.type("sock-ply", "3").type("skin", "no marks");
-      keyboard.type("minutes-since-donning", decimal).send();
-      keyboard.follow("a.next");
-      keyboard.type("items[1].recommended", "5").type("items[1].set", "7").send();
-      keyboard.follow("a.next");
-      keyboard.type("landmarks[1].landmark", "iliac crest").type("landmarks[1].left-mm", "1012");
-      keyboard.type("landmarks[1].right-mm", "1010").tick("pelvis-level").send();
-      keyboard.follow("nav a[href$='/dynamic-alignment']");
-      keyboard.choose("observations[1].severity", "slight").type("comfort", "8").send();
-      keyboard.follow("nav a[href$='/footwear']");
-      keyboard.type("shoes[1].shoe", "walking shoe").type("shoes[1].heel-height-mm", decimal);
-      keyboard.send();
-      keyboard.follow("nav a[href$='/closing']");
-      keyboard.type("socket-comfort", "8").type("skin", "no marks").send();
-      keyboard.follow("nav a[href$='/record']");
-      assertThat(text(browser)).contains("F-1024", decimal).contains("iliac crest", "1010");
-      assertThat(browser.complaints()).isEmpty();
-      assertThat(browser.asked())
-          .isNotEmpty()
-          .allMatch(url -> url.startsWith(window.origin()) || url.matches("(file|data|chrome):.*"));
-      System.out.println("By the keyboard alone, " + language + ": " + keyboard);
-    }
-  }
 
   private static String text(Chromium browser) {
     return browser.driver().findElement(By.id("main")).getText();

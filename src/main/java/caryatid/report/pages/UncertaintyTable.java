@@ -26,7 +26,7 @@ final class UncertaintyTable {
   private static final double REMEDY_MM = 28;
 
   /** Room that is left them where the causes have long names. */
-  private static final double LEAST_REMEDY_MM = 18;
+  private static final double LEAST_REMEDY_MM = 19;
 
   private static final double NARROW_MM = 18;
 

@@ -29,7 +29,7 @@ class ChoicesTest {
     assertCodes(Choices.GAIT_PLANE, "sagittal", "frontal", "transverse");
     assertCodes(
         Choices.PHASE, "early stance", "mid-stance", "late stance", "swing", "whole stride");
-    assertCodes(Choices.SEVERITY, "slight", "moderate", "marked");
+    assertCodes(Choices.SEVERITY, "none", "slight", "moderate", "marked");
     assertCodes(
         Choices.ROLE,
         "recording",

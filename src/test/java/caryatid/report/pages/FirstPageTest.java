@@ -54,8 +54,8 @@ class FirstPageTest {
     List<Block> blocks = blocks(STATE.findings(), List.of());
     assertThat(headings(blocks))
         .containsExactly(
-            "× Tolerance not met: prosthetic knee axis (sagittal). Change one thing, then measure"
-                + " again.",
+            "× Tolerance not met: prosthetic knee axis (sagittal). Undecided: ankle axis (sagittal)."
+                + " Change one thing, then measure again.",
             "Remarks",
             "How the wearer stood");
     // The sagittal plane, the frontal plane, and the bar to check the print's scale by.

@@ -1,6 +1,7 @@
 package caryatid.launcher;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -111,7 +112,10 @@ class DamagedArchiveTest {
     put(bytes, sameTime);
     assertThat(check()).as(how).isEqualTo(sound);
     assertThat(check()).as(how).isEqualTo(sound);
-    assertThat(checkout.target("start.jsa")).hasSize(archive.length);
+    // Java lays out an archive a page longer or shorter from one making to the next.
+    byte[] now = Files.readAllBytes(checkout.target("start.jsa"));
+    assertThat(Arrays.equals(now, bytes)).as(how).isFalse();
+    assertThat(now.length).as(how).isCloseTo(archive.length, withinPercentage(1));
     noCrash();
   }
 

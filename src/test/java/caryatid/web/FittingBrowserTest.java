@@ -131,7 +131,7 @@ class FittingBrowserTest {
       int landmarks = secondState(keyboard, browser);
       int state = keyboard.actions() - before - landmarks;
       int watchedStand = watchedStand(keyboard, watched);
-      last(keyboard, browser);
+      last(keyboard);
       System.out.println(
           "The story, %s: %s; a further state of three stands %d beyond its %d for landmarks"
               .formatted(language, keyboard, state, landmarks));
@@ -197,7 +197,7 @@ class FittingBrowserTest {
     }
     keyboard.await("button[value=keep], .result .open");
     assertThat(browser.driver().findElements(By.cssSelector("button[value=keep]")))
-        .as(browser.driver().findElement(By.cssSelector(".result")).getText())
+        .as(keyboard.words(".result"))
         .isNotEmpty();
   }
 
@@ -231,13 +231,13 @@ class FittingBrowserTest {
     return actions;
   }
 
-  private static void last(Keyboard keyboard, Chromium browser) {
+  private static void last(Keyboard keyboard) {
     keyboard.follow("a.next").type("comfort", "9").type("skin", "no marks").send();
     keyboard.follow("a.next").type("shoes[1].shoe", "walking shoe");
     keyboard.type("shoes[1].heel-height-mm", "15").send();
     keyboard.follow("a.next").type("socket-comfort", "9").type("skin", "no marks").send();
     keyboard.follow("a.next").press("main a[href$='/pack']");
-    assertThat(browser.driver().findElement(By.id("main")).getText()).contains("D-0001", "K7");
+    assertThat(keyboard.words("#main")).contains("D-0001", "K7");
   }
 
   private static Map<String, String> entries(Path records) throws IOException {

@@ -15,6 +15,11 @@ import org.openqa.selenium.remote.RemoteWebElement;
 class Keyboard {
   private static final int MOST_TABS = 250;
 
+  /** One question, because the page may replace what has the focus between two. */
+  private static final String FOCUSED =
+      "const focused = document.activeElement;"
+          + "return focused && focused.matches(arguments[0]) ? focused : null;";
+
   final ChromeDriver driver;
   private int keys;
   private int choices;
@@ -49,10 +54,7 @@ class Keyboard {
   /** Goes on by Tab until what is wanted has the focus. */
   WebElement to(String selector) {
     for (int i = 0; i < MOST_TABS; i++) {
-      WebElement focused = driver.switchTo().activeElement();
-      Object found =
-          driver.executeScript("return arguments[0].matches(arguments[1])", focused, selector);
-      if (Boolean.TRUE.equals(found)) {
+      if (driver.executeScript(FOCUSED, selector) instanceof WebElement focused) {
         return focused;
       }
       press(Keys.TAB);
@@ -99,6 +101,12 @@ class Keyboard {
     driver.findElement(By.id(id)).sendKeys(names);
     dropped += files.size();
     return this;
+  }
+
+  /** The words of what is on the page now, which the page may replace at any time. */
+  String words(String selector) {
+    String asked = "const e = document.querySelector(arguments[0]); return e ? e.innerText : '';";
+    return String.valueOf(driver.executeScript(asked, selector));
   }
 
   /** Waits until something is there. */

@@ -29,7 +29,7 @@ class WindowBrowserTest {
   @TempDir Path folder;
 
   private static String text(Chromium browser) {
-    return browser.driver().findElement(By.id("main")).getText();
+    return new Keyboard(browser.driver()).words("#main");
   }
 
   /** An export is chosen, its questions answered, and the plate is known from then on. */

@@ -62,7 +62,8 @@ final class StaticPage {
     if (request.field("part").isPresent()) {
       watch.look(record.code(), draft);
       change(request, draft);
-      Markup live = live(record, draft, work(record, draft), isSure(request));
+      DraftedStand work = work(record, draft);
+      Markup live = live(record, draft, work, work.found(isSure(request)));
       String leg = LegDrawing.svg(draft.fields(), record.wording());
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
     }
@@ -227,7 +228,8 @@ final class StaticPage {
     }
     DraftedStand work = work(record, draft);
     StandForm form = new StandForm(record, work, draft, plate.get(), state);
-    Markup live = live(record, draft, work, sure);
+    SoFar found = work.found(sure);
+    Markup live = live(record, draft, work, found);
     Markup content = new Markup();
     notice.ifPresent(
         key ->
@@ -235,11 +237,11 @@ final class StaticPage {
                 .open("div", "class", "fault", "role", "alert", "id", "faults")
                 .element("p", wording.word(key))
                 .close("div"));
-    return record.page(status, JobStep.STATIC, content.add(form.page(work.found(sure), live)));
+    return record.page(status, JobStep.STATIC, content.add(form.page(found, live)));
   }
 
-  private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, boolean sure)
+  private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, SoFar found)
       throws StoreFailure {
-    return new StandLive(record, draft, work, state.watched(record.code())).of(work.found(sure));
+    return new StandLive(record, draft, work, state.watched(record.code())).of(found);
   }
 }

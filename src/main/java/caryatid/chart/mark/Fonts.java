@@ -1,5 +1,7 @@
 package caryatid.chart.mark;
 
+import static java.util.stream.Collectors.joining;
+
 import caryatid.chart.mark.Style.Lettering;
 import java.awt.Font;
 import java.awt.FontFormatException;
@@ -11,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -40,6 +43,9 @@ public final class Fonts {
 
     private final String path;
 
+    /** Widths at a size of 1000 by letter, because the drawings ask for the same ones often. */
+    private final Map<Integer, Double> widths = new ConcurrentHashMap<>();
+
     FontFile(String path) {
       this.path = path;
     }
@@ -60,6 +66,11 @@ public final class Fonts {
       return stream;
     }
 
+    private double widthAtLarge(int letter) {
+      return widths.computeIfAbsent(
+          letter, l -> font().getStringBounds(Character.toString(l), EXACT).getWidth());
+    }
+
     /** The font, at a size of 1000. */
     public Font font() {
       return LOADED.computeIfAbsent(this, Fonts::load);
@@ -70,7 +81,7 @@ public final class Fonts {
   public record TextRun(String words, FontFile file) {
     /** Width, mm. */
     public double widthMm(Lettering lettering) {
-      double atLarge = file.font().getStringBounds(words, EXACT).getWidth();
+      double atLarge = words.codePoints().mapToDouble(file::widthAtLarge).sum();
       return atLarge / LARGE * lettering.points() * Style.MM_PER_POINT;
     }
   }
@@ -99,6 +110,11 @@ public final class Fonts {
   /** A line of text by the fonts it is written with; one run for letters of {@link #font} alone. */
   public static List<TextRun> runs(String words, Lettering lettering) {
     Font first = font(lettering);
+    if (first.canDisplayUpTo(words) < 0) {
+      return words.isEmpty()
+          ? List.of()
+          : List.of(new TextRun(words, FontFile.of(lettering, false)));
+    }
     List<TextRun> runs = new ArrayList<>();
     int from = 0;
     for (int to = 1; to <= words.length(); to++) {
@@ -147,21 +163,24 @@ public final class Fonts {
 
   /** Puts blanks into words that are wider than a room. */
   private static String narrow(String words, Lettering lettering, double roomMm) {
-    StringBuilder narrow = new StringBuilder();
+    return Arrays.stream(words.split(" ", -1))
+        .map(word -> widthMm(word, lettering) > roomMm ? cut(word, lettering, roomMm) : word)
+        .collect(joining(" "));
+  }
+
+  private static String cut(String word, Lettering lettering, double roomMm) {
+    StringBuilder cut = new StringBuilder();
     String part = "";
-    for (int i = 0; i < words.length(); i++) {
-      char letter = words.charAt(i);
-      if (letter == ' ') {
+    for (int i = 0; i < word.length(); i++) {
+      char letter = word.charAt(i);
+      if (!part.isEmpty() && widthMm(part + letter, lettering) > roomMm) {
+        cut.append(' ');
         part = "";
-      } else if (!part.isEmpty() && widthMm(part + letter, lettering) > roomMm) {
-        narrow.append(' ');
-        part = "" + letter;
-      } else {
-        part = part + letter;
       }
-      narrow.append(letter);
+      part = part + letter;
+      cut.append(letter);
     }
-    return narrow.toString();
+    return cut.toString();
   }
 
   /** As much of a text as fits a width, with an ellipsis where something was cut. */

@@ -20,8 +20,10 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
- * The program's sentences in one language. Sentences are kept in resource bundles, one a package,
- * under the topic's key; {@code {0}}, {@code {1}} stand for the arguments.
+ * The program's sentences in one language. Sentences are kept in resource bundles: one for each
+ * room that has any, and {@code words}, {@code record}, {@code recheck} and {@code inspect} for
+ * what several commands say. They stand under the topic's key; {@code {0}}, {@code {1}} stand for
+ * the arguments.
  */
 public final class Wording {
   private static final List<String> BUNDLES =
@@ -35,7 +37,10 @@ public final class Wording {
           "alignment",
           "chart",
           "report",
+          "entry",
           "fitting",
+          "store",
+          "views",
           "record",
           "usecase",
           "recheck",

@@ -12,6 +12,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -33,11 +36,21 @@ final class PdfFonts {
 
   private PDFont embedded(FontFile file) throws IOException {
     if (!embedded.containsKey(file)) {
-      try (InputStream stream = file.open()) {
-        embedded.put(file, PDType0Font.load(document, stream, true));
-      }
+      embedded.put(file, PDType0Font.load(document, parsed(file), true));
     }
     return embedded.get(file);
+  }
+
+  /**
+   * A font, each letter drawn as it is: none is replaced for its neighbours, which would take a
+   * third of a report's time. It lies in memory until the document is saved, and holds no file.
+   */
+  private static TrueTypeFont parsed(FontFile file) throws IOException {
+    try (InputStream stream = file.open()) {
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(stream));
+      font.setEnableGsub(false);
+      return font;
+    }
   }
 
   /** Writes a line of text in a text object that has just begun, points from left and foot. */

@@ -34,7 +34,8 @@ class BadDescriptionTest {
     String alone =
         "plate.yaml line 3, column 37: `cop-y` alone gives the centre of pressure in one"
             + " direction; the other, or the moments, are missing. Name their columns. If the plate"
-            + " measures fore and aft only, add `measures: fore and aft`.";
+            + " measures fore and aft only, add `measures: fore and aft`. One that measures sideways"
+            + " only cannot be used.";
     assertThat(withLines(columns + "}]\n")).containsExactly(alone);
     assertThat(withLines(columns + ", measures: both}]\n")).containsExactly(alone);
     assertThat(read("plates: [{name: p, columns: {cop-y: y, cop-x: x}}]\n").plates()).hasSize(1);

@@ -193,7 +193,8 @@ class ForeAndAftTest {
         "stand.csv: plate 1: the columns known by name give the centre of pressure in one"
             + " horizontal direction alone. If the other direction is in the export, name its"
             + " column under columns and delete the line measures. If the plate measures fore and"
-            + " aft only, write measures: fore and aft.");
+            + " aft only, write measures: fore and aft. One that measures sideways only cannot be"
+            + " used.");
     Inspection seen = Importer.inspect(pressure(), Optional.empty());
     assertThat(seen.sampled()).isEmpty();
     assertThat(seen.draft().plates().get(0).columns())

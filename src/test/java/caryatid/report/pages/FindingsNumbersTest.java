@@ -4,16 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateRemark;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
 import caryatid.loadline.LoadLineRemark;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.Unit;
+import caryatid.remark.Weight;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What stands below the table of findings and above that of stands: its numbers and its marks. */
 class FindingsNumbersTest {
@@ -53,6 +64,62 @@ class FindingsNumbersTest {
     Remark bends = Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT));
     assertThat(new FindingsTable(state(STATE.findings(), List.of(bends)), ENGLISH).explanation())
         .contains("† Tolerance narrower than this measurement can decide.");
+  }
+
+  private static List<String> last(AlignmentState of) {
+    return new UncertaintyTable(of, ENGLISH)
+        .budget().rows().stream()
+            .map(row -> row.get(row.size() - 1).replace('\u00a0', ' '))
+            .toList();
+  }
+
+  /** Nothing is to be repeated or marked better before what is unsafe. */
+  @Test
+  void whereTheKneeMayBendNothingIsAdvised() {
+    assertThat(last(STATE)).containsExactly("repeat: to ± 6.6 mm", "mark better: to ± 7.7 mm", "–");
+    Remark bends = Remark.of(LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT));
+    assertThat(last(state(STATE.findings(), List.of(bends)))).containsExactly("–", "–", "–");
+  }
+
+  private static Finding unsure(double levelMm) {
+    Finding was = STATE.findings().get(2);
+    Estimate mm =
+        Estimate.exact(5.8)
+            .with(new Contribution(new Source(Cause.SWAY, "it"), 2.4, 1, 5))
+            .with(new Contribution(new Source(Cause.LEVEL, "it"), levelMm, 1, 5));
+    Offset offset = new Offset(was.offset().at(), was.offset().of(), was.offset().kind(), mm);
+    return new Finding(offset, was.target(), 0.964, true, Verdict.WITHIN);
+  }
+
+  /** What would be 0.0 everywhere has no column. */
+  @ParameterizedTest
+  @CsvSource({"0.04, 1", "0.05, 2", "0.06, 2"})
+  void onlyWhatIsNotZeroHasAColumn(double levelMm, int causes) {
+    Block.Table budget =
+        new UncertaintyTable(state(List.of(unsure(levelMm)), List.of()), ENGLISH).budget();
+    assertThat(budget.columns()).hasSize(2 + causes + 2);
+  }
+
+  private static List<String> words(Weight... weights) {
+    return new RemarkList(state(List.of(), EACH), ENGLISH)
+        .of(weights).stream().map(said -> said.lead() + ": " + said.words()).toList();
+  }
+
+  private static final List<Remark> EACH =
+      List.of(
+          Remark.of(StateRemark.ONE_STAND),
+          Remark.of(
+              LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT), Argument.of(3, Unit.MM)),
+          Remark.of(StateRemark.SIMPLE_RULE),
+          Remark.of(StateRemark.SMALLEST_DIFFERENCE));
+
+  @Test
+  void remarksAreListedByTheirWeightWithoutThoseOfTheTables() {
+    assertThat(words(Weight.SAFETY)).hasSize(1).allMatch(said -> said.startsWith("Take care: "));
+    assertThat(words(Weight.NOTE)).hasSize(1).allMatch(said -> said.startsWith("Note: "));
+    // Also of the hip's target, which nothing was found for.
+    assertThat(words(Weight.IMPORTANT)).hasSize(2).allMatch(said -> said.startsWith("Remark: "));
+    assertThat(words(Weight.SAFETY, Weight.NOTE)).hasSize(2);
   }
 
   private static List<String> leads(List<Stand> stands) {

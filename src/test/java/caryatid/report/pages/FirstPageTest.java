@@ -3,10 +3,13 @@ package caryatid.report.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Stand;
 import caryatid.alignment.StateRemark;
+import caryatid.demo.ChangedStand;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
+import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -118,5 +121,71 @@ class FirstPageTest {
             "Initials or code",
             "Role",
             "Signature, date");
+  }
+
+  private static List<String> drawn(List<Block> blocks) {
+    return only(Figures.class, blocks).stream()
+        .flatMap(figures -> figures.plan().at(186, 60).stream())
+        .map(drawing -> drawing.alternative().replace('\u00a0', ' '))
+        .toList();
+  }
+
+  @Test
+  void theTitleNamesWearerAndLeg() {
+    assertThat(only(Block.Title.class, blocks(STATE.findings(), List.of())))
+        .extracting(Block.Title::words)
+        .containsExactly("Load line in standing: DEMO-7, right leg");
+  }
+
+  @Test
+  void eachFigureIsOfItsOwnPlaneAndTheLastIsTheBar() {
+    List<String> drawn = drawn(blocks(STATE.findings(), List.of()));
+    assertThat(drawn).hasSize(3);
+    assertThat(drawn.get(0)).contains("sagittal").doesNotContain("frontal");
+    assertThat(drawn.get(1)).contains("frontal").doesNotContain("sagittal");
+    assertThat(drawn.get(2)).isEqualTo("A bar of 100 mm, to check the scale of a print.");
+  }
+
+  private static Landmark withoutSideways(Landmark of) {
+    return new Landmark(
+        of.name(),
+        of.kind(),
+        of.side(),
+        Optional.empty(),
+        of.anteriorMm(),
+        of.heightMm(),
+        of.definition());
+  }
+
+  /** Marked in the sagittal plane alone. */
+  @Test
+  void aPlaneInWhichNothingWasMarkedHasNoFigure() {
+    Stand stand = STATE.stands().get(0);
+    Stand marked =
+        ChangedStand.landmarks(
+            stand, stand.landmarks().stream().map(FirstPageTest::withoutSideways).toList());
+    AlignmentState sagittal =
+        new AlignmentState(
+            List.of(marked),
+            STATE.offsets().subList(0, 2),
+            STATE.findings().subList(0, 2),
+            List.of(),
+            List.of());
+    List<String> drawn = drawn(new FirstPage(sagittal, Optional.empty(), ENGLISH).blocks(false));
+    assertThat(drawn).hasSize(2);
+    assertThat(drawn.get(0)).contains("sagittal");
+  }
+
+  @Test
+  void withoutAnythingToRemarkThereIsNoHeadingForIt() {
+    FirstPage page =
+        new FirstPage(
+            new AlignmentState(STATE.stands(), STATE.offsets(), List.of(), List.of(), List.of()),
+            Optional.empty(),
+            ENGLISH);
+    List<Block> blocks = page.blocks(true);
+    assertThat(headings(blocks))
+        .containsExactly("No recommendation entered: the load line alone.", "How the wearer stood");
+    assertThat(only(Prose.class, blocks)).noneMatch(prose -> prose.words().isBlank());
   }
 }

@@ -3,19 +3,25 @@ package caryatid.report.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.Stand;
+import caryatid.demo.ChangedStand;
 import caryatid.demo.Numbered;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Moment;
 import caryatid.standing.PercentileRank;
+import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import caryatid.standing.Sway;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * What the report says of stands that are not like those of {@link ReportNumbersTest}: one alone,
@@ -55,6 +61,31 @@ class StandFactsNumbersTest {
         .isEqualTo(
             "transfemoral · walking shoe, heel height 14.5 mm · 2026-03-04 10:15 +01:00"
                 + " · load on the right 41.2 % ± 2.2 %");
+  }
+
+  /** Load share: known of the first stand alone, so that its mean is its own. */
+  @Test
+  void aStandWithoutTheShareIsNotPartOfItsMean() {
+    List<Stand> stands = List.of(BOTH.get(0), ChangedStand.share(BOTH.get(1), Map.of()));
+    assertThat(plain(TrialSummary.of(stands, ENGLISH)))
+        .endsWith(" · 2 stands · load on the right 41.2 % ± 2.2 %");
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void whereTheFeetStoodIsSaid(Stance stance, String expected) {
+    Stand stand = ChangedStand.stance(BOTH.get(0), stance);
+    assertThat(TrialFacts.of(List.of(stand), ENGLISH)).contains(new Block.Fact("Stance", expected));
+  }
+
+  static List<Arguments> whereTheFeetStoodIsSaid() {
+    return List.of(
+        Arguments.of(
+            new Stance.PlatePerFoot("left plate", "right plate"), "one plate under each foot"),
+        Arguments.of(new Stance.BothFeetOnOnePlate(Optional.empty()), "both feet on one plate"),
+        Arguments.of(
+            new Stance.ProstheticFootOnPlate(Optional.empty()),
+            "prosthetic foot alone on the plate"));
   }
 
   private static Stand with(Stand stand, Standing standing, List<Moment> moments) {

@@ -118,6 +118,16 @@ class SummaryTest {
     assertThat(planes(summary(List.of()))).isEmpty();
   }
 
+  /** In a wide tolerance the likelier of two may be the one beyond the edge. */
+  @Test
+  void theResultComesBeforeItsProbability() {
+    Finding inside = finding(Plane.FRONTAL, "hip", 29, 0.31, Verdict.INSIDE_TOO_CLOSE);
+    Finding beyond = finding(Plane.FRONTAL, "knee", 33, 0.44, Verdict.OUTSIDE_TOO_CLOSE);
+    assertThat(planes(summary(List.of(), inside, beyond)))
+        .containsExactly(
+            "Frontal, knee: load line 3 mm too far lateral, 13 mm from the recommendation.");
+  }
+
   private static List<String> planes(Summary summary) {
     return summary.planes().stream().map(said -> said.replace('\u00a0', ' ')).toList();
   }

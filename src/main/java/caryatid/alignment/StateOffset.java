@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param offset the offset of the state: the stands' mean, with what differs from stand to stand
  * @param smallestDifferenceMm the smallest difference between this and another state, measured
  *     alike with the landmarks marked anew, that is not put down to chance at 95 %, mm
- * @param advice what would reduce its uncertainty; empty if nothing is uncertain
+ * @param hint what would reduce its uncertainty; empty if nothing is uncertain
  */
 public record StateOffset(
-    Offset offset, double smallestDifferenceMm, Optional<PrecisionHint> advice) {}
+    Offset offset, double smallestDifferenceMm, Optional<PrecisionHint> hint) {}

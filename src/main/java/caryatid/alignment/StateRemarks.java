@@ -84,16 +84,16 @@ final class StateRemarks {
   /** Says what would help most, and how far. */
   private static Remark tooNarrow(Finding finding, List<StateOffset> offsets) {
     Target target = finding.target();
-    PrecisionHint advice = of(finding, offsets).advice().orElseThrow();
+    PrecisionHint hint = of(finding, offsets).hint().orElseThrow();
     return Remark.of(
         StateRemark.TOLERANCE_TOO_NARROW,
         Argument.term(target.plane()),
         Argument.text(target.landmark()),
         Argument.term(target.side()),
         Argument.of((target.highestMm() - target.lowestMm()) / 2, Unit.MM),
-        Argument.of(advice.halfWidthMm(), Unit.MM),
-        Argument.term(advice.remedy()),
-        Argument.of(advice.halfWidthThenMm(), Unit.MM));
+        Argument.of(hint.halfWidthMm(), Unit.MM),
+        Argument.term(hint.remedy()),
+        Argument.of(hint.halfWidthThenMm(), Unit.MM));
   }
 
   private static DoubleSummaryStatistics shares(List<Stand> stands, Side side) {

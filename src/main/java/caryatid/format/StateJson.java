@@ -56,7 +56,7 @@ final class StateJson {
   private static void writeOffset(StateOffset offset, JsonObjectWriter out) throws IOException {
     out.object("offset", offset.offset(), OffsetJson::write)
         .number("smallest-difference-mm", offset.smallestDifferenceMm())
-        .object("advice", offset.advice(), StateJson::writeAdvice);
+        .object("advice", offset.hint(), StateJson::writeAdvice);
   }
 
   private static StateOffset readOffset(JsonObjectReader in) {
@@ -66,12 +66,12 @@ final class StateJson {
         in.objectIfThere("advice", StateJson::readAdvice));
   }
 
-  private static void writeAdvice(PrecisionHint advice, JsonObjectWriter out) throws IOException {
-    out.word("dominant", FindingSpellings.CAUSE, advice.dominant())
-        .number("dominant-share", advice.dominantShare())
-        .word("remedy", FindingSpellings.REMEDY, advice.remedy())
-        .number("half-width-mm", advice.halfWidthMm())
-        .number("half-width-then-mm", advice.halfWidthThenMm());
+  private static void writeAdvice(PrecisionHint hint, JsonObjectWriter out) throws IOException {
+    out.word("dominant", FindingSpellings.CAUSE, hint.dominant())
+        .number("dominant-share", hint.dominantShare())
+        .word("remedy", FindingSpellings.REMEDY, hint.remedy())
+        .number("half-width-mm", hint.halfWidthMm())
+        .number("half-width-then-mm", hint.halfWidthThenMm());
   }
 
   private static PrecisionHint readAdvice(JsonObjectReader in) {

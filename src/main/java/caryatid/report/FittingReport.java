@@ -31,33 +31,33 @@ public final class FittingReport {
    *
    * @param program name and version of the program
    */
-  public static byte[] pdf(RecordReportData story, String program, Wording wording, Paper paper) {
+  public static byte[] pdf(RecordReportData data, String program, Wording wording, Paper paper) {
     return PdfFrame.pdf(
-        content(story, program, wording, paper),
-        new DocumentOrigin(program, OptionalInt.empty(), newest(story.view())),
+        content(data, program, wording, paper),
+        new DocumentOrigin(program, OptionalInt.empty(), newest(data.view())),
         Attachments.NONE,
         wording,
         paper);
   }
 
   static ReportContent content(
-      RecordReportData story, String program, Wording wording, Paper paper) {
-    String title = wording.fill("FittingReport.TITLE", Argument.text(story.view().code().text()));
+      RecordReportData data, String program, Wording wording, Paper paper) {
+    String title = wording.fill("FittingReport.TITLE", Argument.text(data.view().code().text()));
     double widthMm = paper.textWidthMm();
-    List<Block> blocks = new ArrayList<>(new RecordFirstPage(story.view(), wording).blocks(title));
-    blocks.addAll(new OffsetHistory(story.view(), wording).blocks());
-    blocks.addAll(new RecordTimeline(story, wording, widthMm).blocks());
-    blocks.addAll(photographs(story, wording));
-    blocks.addAll(new RecordClosing(story.view(), program, wording).blocks());
+    List<Block> blocks = new ArrayList<>(new RecordFirstPage(data.view(), wording).blocks(title));
+    blocks.addAll(new OffsetHistory(data.view(), wording).blocks());
+    blocks.addAll(new RecordTimeline(data, wording, widthMm).blocks());
+    blocks.addAll(photographs(data, wording));
+    blocks.addAll(new RecordClosing(data.view(), program, wording).blocks());
     return PrintableBlocks.printable(new ReportContent(title, List.of(blocks)), wording);
   }
 
-  private static List<Block> photographs(RecordReportData story, Wording wording) {
+  private static List<Block> photographs(RecordReportData data, Wording wording) {
     List<Block> blocks = new ArrayList<>();
-    if (!story.photographs().isEmpty()) {
+    if (!data.photographs().isEmpty()) {
       blocks.add(new Block.Heading(wording.word("FittingReport.PHOTOGRAPHS")));
     }
-    for (RecordReportData.Photographed each : story.photographs()) {
+    for (RecordReportData.Photographed each : data.photographs()) {
       String caption =
           wording.fill(
               "FittingReport.PHOTOGRAPH",

@@ -43,7 +43,7 @@ public final class DescriptionReader {
 
   private static Optional<PlateDescription> description(Section root) {
     Optional<String> name = root.required("name", ValueParsers.TEXT);
-    Optional<ExportLayout> form = root.optionalSection("export").flatMap(ExportSection::form);
+    Optional<ExportLayout> layout = root.optionalSection("export").flatMap(ExportSection::form);
     Optional<TimeBase> time = root.optionalSection("time").flatMap(ExportSection::time);
     Optional<Axes> axes = root.optionalSection("axes").flatMap(DescriptionReader::axes);
     Optional<ForceIs> forceIs = root.optional("force-is", ValueParsers.word(ForceIs.class));
@@ -65,7 +65,7 @@ public final class DescriptionReader {
         () ->
             new PlateDescription(
                 name.orElseThrow(),
-                form.orElse(ExportLayout.UNSTATED),
+                layout.orElse(ExportLayout.UNSTATED),
                 time.orElse(TimeBase.UNSTATED),
                 axes,
                 forceIs,

@@ -96,7 +96,7 @@ public final class DescriptionWriter {
             ImportProblem.TWICE,
             ImportProblem.NO_NAMES,
             ImportProblem.NAMES_COUNT));
-    flow("export", LayoutWriter.export(draft.form(), asked));
+    flow("export", LayoutWriter.export(draft.layout(), asked));
     comments(
         EnumSet.of(
             ImportProblem.NO_RATE,

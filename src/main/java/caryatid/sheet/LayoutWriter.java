@@ -14,19 +14,19 @@ final class LayoutWriter {
 
   private LayoutWriter() {}
 
-  static Map<String, String> export(ExportLayout form, Set<ImportProblem> open) {
+  static Map<String, String> export(ExportLayout layout, Set<ImportProblem> open) {
     Map<String, String> values = new LinkedHashMap<>();
-    form.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
-    form.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
-    form.decimalMark().ifPresent(m -> values.put("decimal-mark", ExportSection.decimalMark(m)));
-    form.headerLine().ifPresent(n -> values.put("header-line", Integer.toString(n)));
-    form.firstDataLine().ifPresent(n -> values.put("first-data-line", Integer.toString(n)));
-    if (!form.columns().isEmpty()) {
+    layout.encoding().ifPresent(e -> values.put("encoding", YamlWords.text(e)));
+    layout.delimiter().ifPresent(d -> values.put("delimiter", ExportSection.delimiter(d)));
+    layout.decimalMark().ifPresent(m -> values.put("decimal-mark", ExportSection.decimalMark(m)));
+    layout.headerLine().ifPresent(n -> values.put("header-line", Integer.toString(n)));
+    layout.firstDataLine().ifPresent(n -> values.put("first-data-line", Integer.toString(n)));
+    if (!layout.columns().isEmpty()) {
       values.put(
           "columns",
-          "[" + String.join(", ", form.columns().stream().map(YamlWords::text).toList()) + "]");
+          "[" + String.join(", ", layout.columns().stream().map(YamlWords::text).toList()) + "]");
     }
-    form.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
+    layout.recording().ifPresent(n -> values.put("recording", Integer.toString(n)));
     if (open.contains(ImportProblem.WHICH_RECORDING)) {
       values.put("recording", UNKNOWN);
     }

@@ -11,28 +11,28 @@ final class Blocks {
   private final double[] loadAnterior;
 
   /**
-   * @param trace the trace
+   * @param signals the trace
    * @param edges first sample of each block, and one past the last of the last
    */
-  Blocks(LoadSignals trace, int[] edges) {
+  Blocks(LoadSignals signals, int[] edges) {
     this.edges = edges;
     this.load = new double[edges.length];
     this.loadRight = new double[edges.length];
     this.loadAnterior = new double[edges.length];
     for (int b = 0; b + 1 < edges.length; b++) {
-      add(trace, b);
+      add(signals, b);
     }
   }
 
-  private void add(LoadSignals trace, int b) {
-    double[] rightMm = trace.hasSideways() ? trace.rightMm : trace.anteriorMm;
+  private void add(LoadSignals signals, int b) {
+    double[] rightMm = signals.hasSideways() ? signals.rightMm : signals.anteriorMm;
     double sum = 0;
     double right = 0;
     double anterior = 0;
     for (int i = edges[b]; i < edges[b + 1]; i++) {
-      sum += trace.upN[i];
-      right += trace.upN[i] * rightMm[i];
-      anterior += trace.upN[i] * trace.anteriorMm[i];
+      sum += signals.upN[i];
+      right += signals.upN[i] * rightMm[i];
+      anterior += signals.upN[i] * signals.anteriorMm[i];
     }
     load[b + 1] = load[b] + sum;
     loadRight[b + 1] = loadRight[b] + right;

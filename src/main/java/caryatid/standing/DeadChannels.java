@@ -37,28 +37,28 @@ final class DeadChannels {
   /**
    * Looks at each plate.
    *
-   * @param quiet the traces of the feet and the whole body, cut to the stretch
+   * @param quiet the signals of the feet and the whole body, cut to the stretch
    * @throws BadInput with every plate and direction that is refused
    */
   static void refuse(List<LoadSignals> quiet, Sampled recording, Limits limits) throws BadInput {
     DeadChannels channels = new DeadChannels(recording, limits);
-    quiet.stream().filter(trace -> !trace.plate.isEmpty()).forEach(channels::look);
+    quiet.stream().filter(signals -> !signals.plate.isEmpty()).forEach(channels::look);
     if (!channels.problems.isEmpty()) {
       throw new BadInput(channels.problems);
     }
   }
 
-  private void look(LoadSignals trace) {
-    if (trace.hasSideways()) {
-      still(StandProblem.STILL_SIDEWAYS, trace, trace.rightMm);
+  private void look(LoadSignals signals) {
+    if (signals.hasSideways()) {
+      still(StandProblem.STILL_SIDEWAYS, signals, signals.rightMm);
     }
-    still(StandProblem.STILL_FORE_AND_AFT, trace, trace.anteriorMm);
-    if (trace.hasForce && trace.hasHorizontal()) {
-      leaning(trace);
+    still(StandProblem.STILL_FORE_AND_AFT, signals, signals.anteriorMm);
+    if (signals.hasForce && signals.hasHorizontal()) {
+      leaning(signals);
     }
   }
 
-  private void still(StandProblem topic, LoadSignals trace, double[] mm) {
+  private void still(StandProblem topic, LoadSignals signals, double[] mm) {
     int window = Math.min(mm.length, samples(limits.leastSdS()));
     double partS = window / recording.rateHz();
     double leastMm = limits.leastSdMm(partS);
@@ -66,7 +66,7 @@ final class DeadChannels {
     if (!(sdMm >= leastMm)) {
       problem(
           topic,
-          Argument.text(trace.plate),
+          Argument.text(signals.plate),
           Argument.of(leastMm, Unit.PLAIN),
           Argument.of(partS, Unit.S),
           Argument.of(sdMm, Unit.PLAIN));
@@ -109,16 +109,16 @@ final class DeadChannels {
     return Math.max(1, (int) Math.round(seconds * recording.rateHz()));
   }
 
-  private void leaning(LoadSignals trace) {
-    double upN = SampleStatistics.roughMean(trace.upN);
+  private void leaning(LoadSignals signals) {
+    double upN = SampleStatistics.roughMean(signals.upN);
     double horizontalN =
         Math.hypot(
-            SampleStatistics.roughMean(trace.pushRightN),
-            SampleStatistics.roughMean(trace.pushAnteriorN));
+            SampleStatistics.roughMean(signals.pushRightN),
+            SampleStatistics.roughMean(signals.pushAnteriorN));
     if (!(horizontalN <= limits.mostLean() * upN)) {
       problem(
           StandProblem.LEANING_FORCE,
-          Argument.text(trace.plate),
+          Argument.text(signals.plate),
           Argument.of(horizontalN, Unit.N),
           Argument.of(upN, Unit.N),
           Argument.of(100 * limits.mostLean(), Unit.PERCENT),

@@ -29,9 +29,9 @@ final class LoadShare {
   private LoadShare() {}
 
   static Map<Side, Estimate> of(
-      List<LoadSignals> traces, List<MeanLoad> loads, StandAnalysis.Conditions conditions) {
-    if (traces.size() == 3) {
-      return ofBoth(traces, new MeanLoads(conditions.accuracy()));
+      List<LoadSignals> all, List<MeanLoad> loads, StandAnalysis.Conditions conditions) {
+    if (all.size() == 3) {
+      return ofBoth(all, new MeanLoads(conditions.accuracy()));
     }
     Optional<Estimate> force = loads.get(0).upN();
     LoadLineOwner of = loads.get(0).of();
@@ -46,10 +46,10 @@ final class LoadShare {
     return Map.of(side, share);
   }
 
-  private static Map<Side, Estimate> ofBoth(List<LoadSignals> traces, MeanLoads means) {
-    LoadSignals left = traces.get(0);
-    LoadSignals right = traces.get(1);
-    LoadSignals whole = traces.get(2);
+  private static Map<Side, Estimate> ofBoth(List<LoadSignals> all, MeanLoads means) {
+    LoadSignals left = all.get(0);
+    LoadSignals right = all.get(1);
+    LoadSignals whole = all.get(2);
     return Map.of(
         Side.LEFT, means.share(left, right, whole), Side.RIGHT, means.share(right, left, whole));
   }

@@ -20,14 +20,14 @@ final class MeanLoads {
     this.accuracy = accuracy;
   }
 
-  /** The mean load of each trace; the traces are cut to the stretch. */
-  List<MeanLoad> of(List<LoadSignals> traces) {
-    return traces.stream()
-        .map(trace -> trace.plate.isEmpty() ? both(traces, trace) : onePlate(trace))
+  /** The mean load of each signal; the signals are cut to the stretch. */
+  List<MeanLoad> of(List<LoadSignals> all) {
+    return all.stream()
+        .map(signals -> signals.plate.isEmpty() ? both(all, signals) : onePlate(signals))
         .toList();
   }
 
-  /** What each side bears of the whole, 0 to 1, from both feet's traces and their sum. */
+  /** What each side bears of the whole, 0 to 1, from both feet's signals and their sum. */
   Estimate share(LoadSignals foot, LoadSignals other, LoadSignals whole) {
     Estimate swaying = ratio(foot.upN, whole.upN, foot.of, "share");
     double share = swaying.value();
@@ -35,20 +35,21 @@ final class MeanLoads {
     return swaying.with(forceDoubt(foot, lever)).with(forceDoubt(other, -lever));
   }
 
-  private MeanLoad onePlate(LoadSignals trace) {
+  private MeanLoad onePlate(LoadSignals signals) {
     return new MeanLoad(
-        trace.of,
-        trace.hasSideways()
-            ? Optional.of(withPlate(mean(trace, trace.rightMm, "right"), trace.plate, "right", 1))
+        signals.of,
+        signals.hasSideways()
+            ? Optional.of(
+                withPlate(mean(signals, signals.rightMm, "right"), signals.plate, "right", 1))
             : Optional.empty(),
-        withPlate(mean(trace, trace.anteriorMm, "anterior"), trace.plate, "anterior", 1),
-        force(trace).map(f -> f.with(forceDoubt(trace, f.value()))),
-        lean(trace));
+        withPlate(mean(signals, signals.anteriorMm, "anterior"), signals.plate, "anterior", 1),
+        force(signals).map(f -> f.with(forceDoubt(signals, f.value()))),
+        lean(signals));
   }
 
-  private MeanLoad both(List<LoadSignals> traces, LoadSignals whole) {
-    LoadSignals left = traces.get(0);
-    LoadSignals right = traces.get(1);
+  private MeanLoad both(List<LoadSignals> all, LoadSignals whole) {
+    LoadSignals left = all.get(0);
+    LoadSignals right = all.get(1);
     return new MeanLoad(
         whole.of,
         whole.hasSideways()
@@ -93,34 +94,34 @@ final class MeanLoads {
         .with(forceDoubt(right, -lever));
   }
 
-  private static Estimate mean(LoadSignals trace, double[] mm, String direction) {
+  private static Estimate mean(LoadSignals signals, double[] mm, String direction) {
     double[] moment = new double[mm.length];
     for (int i = 0; i < mm.length; i++) {
-      moment[i] = trace.upN[i] * mm[i];
+      moment[i] = signals.upN[i] * mm[i];
     }
-    return ratio(moment, trace.upN, trace.of, direction);
+    return ratio(moment, signals.upN, signals.of, direction);
   }
 
-  private static Optional<Estimate> force(LoadSignals trace) {
-    double[] ones = new double[trace.size()];
+  private static Optional<Estimate> force(LoadSignals signals) {
+    double[] ones = new double[signals.size()];
     Arrays.fill(ones, 1);
-    return trace.hasForce
-        ? Optional.of(ratio(trace.upN, ones, trace.of, "force"))
+    return signals.hasForce
+        ? Optional.of(ratio(signals.upN, ones, signals.of, "force"))
         : Optional.empty();
   }
 
-  private Optional<ForceInclination> lean(LoadSignals trace) {
-    return trace.hasHorizontal() && trace.hasForce
+  private Optional<ForceInclination> lean(LoadSignals signals) {
+    return signals.hasHorizontal() && signals.hasForce
         ? Optional.of(
             new ForceInclination(
-                lean(trace, trace.pushRightN, "lean right"),
-                lean(trace, trace.pushAnteriorN, "lean anterior")))
+                lean(signals, signals.pushRightN, "lean right"),
+                lean(signals, signals.pushAnteriorN, "lean anterior")))
         : Optional.empty();
   }
 
-  private Estimate lean(LoadSignals trace, double[] push, String direction) {
-    Source offset = new Source(Cause.PLATE_ACCURACY, trace.plate + " " + direction);
-    return ratio(push, trace.upN, trace.of, direction)
+  private Estimate lean(LoadSignals signals, double[] push, String direction) {
+    Source offset = new Source(Cause.PLATE_ACCURACY, signals.plate + " " + direction);
+    return ratio(push, signals.upN, signals.of, direction)
         .with(new Contribution(offset, accuracy.leanRad(), 1, Double.POSITIVE_INFINITY));
   }
 
@@ -145,14 +146,14 @@ final class MeanLoads {
         new Contribution(source, accuracy.copMm(), sensitivity, Double.POSITIVE_INFINITY));
   }
 
-  private Contribution forceDoubt(LoadSignals trace, double sensitivity) {
-    Source source = new Source(Cause.PLATE_ACCURACY, trace.plate + " force");
+  private Contribution forceDoubt(LoadSignals signals, double sensitivity) {
+    Source source = new Source(Cause.PLATE_ACCURACY, signals.plate + " force");
     return new Contribution(
         source, accuracy.forceFraction(), sensitivity, Double.POSITIVE_INFINITY);
   }
 
-  private static double meanForce(LoadSignals trace) {
-    return sum(trace.upN) / trace.size();
+  private static double meanForce(LoadSignals signals) {
+    return sum(signals.upN) / signals.size();
   }
 
   private static double weighted(double[] weights, double[] values) {

@@ -22,18 +22,18 @@ final class QuietStretchFinder {
   private final BitSet shifted = new BitSet();
   private final int[] edges;
 
-  private QuietStretchFinder(StanceSignals traces, double durationS, Limits limits) {
+  private QuietStretchFinder(StanceSignals signals, double durationS, Limits limits) {
     this.limits = limits;
-    int samples = traces.usable().size();
+    int samples = signals.usable().size();
     int count = (int) Math.max(1, Math.min(MOST_BLOCKS, durationS / limits.blockS()));
     this.edges = Blocks.edges(samples, Math.min(count, samples));
     double blockS = durationS / (edges.length - 1);
-    UsableBlocks usable = new UsableBlocks(traces.usable(), edges);
+    UsableBlocks usable = new UsableBlocks(signals.usable(), edges);
     this.bad = usable.bad();
-    this.sums = traces.all().stream().map(trace -> new Blocks(trace, edges)).toList();
+    this.sums = signals.all().stream().map(one -> new Blocks(one, edges)).toList();
     int window = (int) Math.max(1, Math.round(limits.windowS() / blockS));
     for (int i = 0; i < sums.size(); i++) {
-      shifted.or(Shifts.of(traces.all().get(i), sums.get(i), usable, window, limits));
+      shifted.or(Shifts.of(signals.all().get(i), sums.get(i), usable, window, limits));
     }
     settle((int) Math.ceil(limits.settlingS() / blockS));
   }
@@ -51,8 +51,8 @@ final class QuietStretchFinder {
   record Run(int fromIndex, int toIndex, Reason reason) {}
 
   /** Searches a recording of a duration, s. */
-  static FoundStretch in(StanceSignals traces, double durationS, Limits limits) {
-    return new QuietStretchFinder(traces, durationS, limits).search();
+  static FoundStretch in(StanceSignals signals, double durationS, Limits limits) {
+    return new QuietStretchFinder(signals, durationS, limits).search();
   }
 
   private FoundStretch search() {
@@ -150,13 +150,13 @@ final class QuietStretchFinder {
     /**
      * The blocks that touch a shift.
      *
-     * @param trace judged
+     * @param signals judged
      * @param blocks its sums
      * @param usable which blocks can be used
      * @param window blocks before and after a moment
      */
     static BitSet of(
-        LoadSignals trace, Blocks blocks, UsableBlocks usable, int window, Limits limits) {
+        LoadSignals signals, Blocks blocks, UsableBlocks usable, int window, Limits limits) {
       int count = usable.count();
       double[] apart = new double[count];
       BitSet judged = new BitSet(count);
@@ -168,7 +168,7 @@ final class QuietStretchFinder {
       }
       double least = Math.max(limits.shiftMm(), limits.shiftTimes() * median(apart, judged));
       double most = Math.min(limits.mostShiftMm(), least);
-      double forceShift = limits.of(trace.of).shift();
+      double forceShift = limits.of(signals.of).shift();
       BitSet shifted = new BitSet(count);
       judged.stream()
           .filter(b -> apart[b] > most || forceChange(blocks, b, window) > forceShift)

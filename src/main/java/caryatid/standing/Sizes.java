@@ -26,60 +26,65 @@ final class Sizes {
     this.rateHz = rateHz;
   }
 
-  /** The remarks on traces that are cut to the stretch. */
+  /** The remarks on signals that are cut to the stretch. */
   static List<Remark> of(List<LoadSignals> quiet, double rateHz) {
     Sizes sizes = new Sizes(rateHz);
     quiet.forEach(sizes::look);
     return List.copyOf(sizes.remarks);
   }
 
-  private void look(LoadSignals trace) {
-    Movement anterior = Movement.of(trace.anteriorMm, rateHz);
-    boolean body = trace.of == LoadLineOwner.WHOLE_BODY;
+  private void look(LoadSignals signals) {
+    Movement anterior = Movement.of(signals.anteriorMm, rateHz);
+    boolean body = signals.of == LoadLineOwner.WHOLE_BODY;
     move(
-        trace,
+        signals,
         Plane.SAGITTAL,
         anterior,
         StandLimits.LEAST_ANTERIOR_MM,
         StandLimits.SLOWEST_ANTERIOR_MM_PER_S,
         StandLimits.FASTEST_ANTERIOR_MM_PER_S);
-    if (trace.hasSideways()) {
-      sideways(trace, anterior, body);
+    if (signals.hasSideways()) {
+      sideways(signals, anterior, body);
     }
-    if (trace.hasForce) {
-      weigh(trace, body ? StandLimits.LIGHT_BODY_KG : StandLimits.LIGHT_FOOT_KG);
+    if (signals.hasForce) {
+      weigh(signals, body ? StandLimits.LIGHT_BODY_KG : StandLimits.LIGHT_FOOT_KG);
     }
-    if (trace.hasForce && trace.hasHorizontal()) {
-      push(trace, Plane.SAGITTAL, trace.pushAnteriorN, trace.anteriorMm, StandLimits.PUSH_PER_MM);
+    if (signals.hasForce && signals.hasHorizontal()) {
+      push(
+          signals,
+          Plane.SAGITTAL,
+          signals.pushAnteriorN,
+          signals.anteriorMm,
+          StandLimits.PUSH_PER_MM);
       double sideways = body ? StandLimits.PUSH_PER_MM : StandLimits.FOOT_PUSH_RIGHT_PER_MM;
-      push(trace, Plane.FRONTAL, trace.pushRightN, trace.rightMm, sideways);
+      push(signals, Plane.FRONTAL, signals.pushRightN, signals.rightMm, sideways);
       if (!body) {
-        lean(trace);
+        lean(signals);
       }
     }
   }
 
   /** One foot's centre of pressure hardly moves sideways: its width is the foot's. */
-  private void sideways(LoadSignals trace, Movement anterior, boolean body) {
-    Movement right = Movement.of(trace.rightMm, rateHz);
+  private void sideways(LoadSignals signals, Movement anterior, boolean body) {
+    Movement right = Movement.of(signals.rightMm, rateHz);
     move(
-        trace,
+        signals,
         Plane.FRONTAL,
         right,
         body ? StandLimits.LEAST_RIGHT_MM : 0,
         body ? StandLimits.SLOWEST_RIGHT_MM_PER_S : 0,
         StandLimits.FASTEST_RIGHT_MM_PER_S);
-    ratio(trace, anterior.speedMmPerS() / right.speedMmPerS());
+    ratio(signals, anterior.speedMmPerS() / right.speedMmPerS());
   }
 
   /** A channel that holds one number is another's to find. */
-  private void push(LoadSignals trace, Plane plane, double[] pushN, double[] mm, double perMm) {
+  private void push(LoadSignals signals, Plane plane, double[] pushN, double[] mm, double perMm) {
     double quickN = QuickPush.quickSd(pushN, rateHz);
-    double leastN = perMm * SampleStatistics.mean(trace.upN) * QuickPush.quickSd(mm, rateHz);
+    double leastN = perMm * SampleStatistics.mean(signals.upN) * QuickPush.quickSd(mm, rateHz);
     if (quickN > 0 && quickN < leastN) {
       say(
           StandRemark.SMALL_PUSH,
-          Argument.term(trace.of),
+          Argument.term(signals.of),
           Argument.term(plane),
           Argument.of(quickN, Unit.PLAIN),
           Argument.of(leastN, Unit.PLAIN));
@@ -87,67 +92,68 @@ final class Sizes {
   }
 
   private void move(
-      LoadSignals trace,
+      LoadSignals signals,
       Plane plane,
       Movement movement,
       double least,
       double slowest,
       double fastest) {
-    double durationS = trace.size() / rateHz;
+    double durationS = signals.size() / rateHz;
     double leastMm = least * Math.sqrt(Math.min(StandLimits.LEAST_UP_TO_S, durationS));
     boolean longEnough = durationS >= StandLimits.SPEED_S;
     if (movement.sdMm() < leastMm) {
       say(
           StandRemark.SMALL_MOVEMENT,
-          Argument.term(trace.of),
+          Argument.term(signals.of),
           Argument.term(plane),
           Argument.of(movement.sdMm(), Unit.PLAIN),
           Argument.of(leastMm, Unit.PLAIN),
           Argument.of(durationS, Unit.S));
     } else if (longEnough && movement.speedMmPerS() < slowest) {
-      say(StandRemark.SLOW_MOVEMENT, of(trace, plane, movement, slowest));
+      say(StandRemark.SLOW_MOVEMENT, of(signals, plane, movement, slowest));
     }
     if (longEnough && movement.speedMmPerS() > fastest) {
-      say(StandRemark.FAST_MOVEMENT, of(trace, plane, movement, fastest));
+      say(StandRemark.FAST_MOVEMENT, of(signals, plane, movement, fastest));
     }
   }
 
-  private static Argument[] of(LoadSignals trace, Plane plane, Movement movement, double limit) {
+  private static Argument[] of(LoadSignals signals, Plane plane, Movement movement, double limit) {
     return new Argument[] {
-      Argument.term(trace.of),
+      Argument.term(signals.of),
       Argument.term(plane),
       Argument.of(movement.speedMmPerS(), Unit.MM_PER_S),
       Argument.of(limit, Unit.MM_PER_S)
     };
   }
 
-  private void ratio(LoadSignals trace, double ratio) {
+  private void ratio(LoadSignals signals, double ratio) {
     if (ratio < StandLimits.LEAST_RATIO || ratio > StandLimits.MOST_RATIO) {
       say(
           StandRemark.DIRECTIONS_APART,
-          Argument.term(trace.of),
+          Argument.term(signals.of),
           Argument.of(ratio, Unit.PLAIN),
           Argument.of(StandLimits.LEAST_RATIO, Unit.PLAIN),
           Argument.of(StandLimits.MOST_RATIO, Unit.PLAIN));
     }
   }
 
-  private void weigh(LoadSignals trace, double lightKg) {
-    double kg = SampleStatistics.mean(trace.upN) / ForceUnit.STANDARD_GRAVITY;
+  private void weigh(LoadSignals signals, double lightKg) {
+    double kg = SampleStatistics.mean(signals.upN) / ForceUnit.STANDARD_GRAVITY;
     if (kg < lightKg) {
-      say(StandRemark.LIGHT_LOAD, Argument.term(trace.of), Argument.of(kg, Unit.KG));
+      say(StandRemark.LIGHT_LOAD, Argument.term(signals.of), Argument.of(kg, Unit.KG));
     }
   }
 
-  private void lean(LoadSignals trace) {
+  private void lean(LoadSignals signals) {
     double pushN =
         Math.hypot(
-            SampleStatistics.mean(trace.pushRightN), SampleStatistics.mean(trace.pushAnteriorN));
-    double lean = pushN / SampleStatistics.mean(trace.upN);
+            SampleStatistics.mean(signals.pushRightN),
+            SampleStatistics.mean(signals.pushAnteriorN));
+    double lean = pushN / SampleStatistics.mean(signals.upN);
     if (lean > StandLimits.MUCH_LEAN) {
       say(
           StandRemark.MUCH_LEAN,
-          Argument.term(trace.of),
+          Argument.term(signals.of),
           Argument.of(Math.toDegrees(StrictMath.atan(lean)), Unit.DEG));
     }
   }

@@ -47,9 +47,9 @@ final class Squats {
       List<LoadSignals> quiet, QuietStretch stretch, Sampled recording, Limits limits)
       throws BadInput {
     Squats squats = new Squats(recording, limits);
-    for (LoadSignals trace : quiet) {
-      if (trace.of == LoadLineOwner.WHOLE_BODY && trace.hasForce) {
-        squats.light(trace.upN);
+    for (LoadSignals signals : quiet) {
+      if (signals.of == LoadLineOwner.WHOLE_BODY && signals.hasForce) {
+        squats.light(signals.upN);
       }
     }
     LoadSignals only = quiet.get(0);

@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
  */
 record StanceSignals(List<LoadSignals> all, UsableMask usable) {
 
-  /** The traces of a recording. */
+  /** The signals of a recording. */
   static StanceSignals of(Sampled recording, Stance stance, List<Side> prosthetic) throws BadInput {
     if (stance instanceof Stance.PlatePerFoot feet) {
       return feet(track(recording, feet.leftPlate()), track(recording, feet.rightPlate()));
@@ -38,7 +38,7 @@ record StanceSignals(List<LoadSignals> all, UsableMask usable) {
 
   /** A stretch of them. */
   List<LoadSignals> cut(int from, int to) {
-    return all.stream().map(trace -> trace.cut(from, to)).toList();
+    return all.stream().map(signals -> signals.cut(from, to)).toList();
   }
 
   private static StanceSignals one(LoadLineOwner of, PlateTrack track) {
@@ -48,11 +48,11 @@ record StanceSignals(List<LoadSignals> all, UsableMask usable) {
   private static StanceSignals feet(PlateTrack left, PlateTrack right) {
     LoadSignals a = LoadSignals.of(LoadLineOwner.LEFT_FOOT, left);
     LoadSignals b = LoadSignals.of(LoadLineOwner.RIGHT_FOOT, right);
-    List<LoadSignals> traces = new ArrayList<>(List.of(a, b));
+    List<LoadSignals> all = new ArrayList<>(List.of(a, b));
     if (a.hasForce && b.hasForce) {
-      traces.add(LoadSignals.both(a, b));
+      all.add(LoadSignals.both(a, b));
     }
-    return new StanceSignals(List.copyOf(traces), left.usable().and(right.usable()));
+    return new StanceSignals(List.copyOf(all), left.usable().and(right.usable()));
   }
 
   private static PlateTrack track(Sampled recording, Optional<String> plate) throws BadInput {

@@ -57,11 +57,11 @@ public final class StandAnalysis {
    */
   public static Standing analyse(Recording recording, Conditions conditions, Limits limits)
       throws BadInput {
-    StanceSignals traces =
+    StanceSignals signals =
         StanceSignals.of(recording, conditions.stance(), conditions.prosthetic());
     QuietStretch stretch =
-        new StretchSelector(recording, traces, limits).settle(conditions.byHand());
-    List<LoadSignals> quiet = quiet(recording, traces, stretch, limits);
+        new StretchSelector(recording, signals, limits).settle(conditions.byHand());
+    List<LoadSignals> quiet = quiet(recording, signals, stretch, limits);
     List<MeanLoad> loads = new MeanLoads(conditions.accuracy()).of(quiet);
     List<Sway> sway =
         quiet.stream().flatMap(t -> SwayMeasures.of(t, recording.rateHz()).stream()).toList();
@@ -84,17 +84,17 @@ public final class StandAnalysis {
    * @throws BadInput if it is not quiet standing by the usual limits, or a channel seems dead
    */
   public static void seek(Sampled recording, Stance stance) throws BadInput {
-    StanceSignals traces = StanceSignals.of(recording, stance, List.of(Side.LEFT));
+    StanceSignals signals = StanceSignals.of(recording, stance, List.of(Side.LEFT));
     QuietStretch stretch =
-        new StretchSelector(recording, traces, Limits.USUAL).settle(Optional.empty());
-    quiet(recording, traces, stretch, Limits.USUAL);
+        new StretchSelector(recording, signals, Limits.USUAL).settle(Optional.empty());
+    quiet(recording, signals, stretch, Limits.USUAL);
   }
 
   /** The signals over a stretch, none of them impossible. */
   private static List<LoadSignals> quiet(
-      Sampled recording, StanceSignals traces, QuietStretch stretch, Limits limits)
+      Sampled recording, StanceSignals signals, QuietStretch stretch, Limits limits)
       throws BadInput {
-    List<LoadSignals> quiet = traces.cut(stretch.fromIndex(), stretch.toIndex());
+    List<LoadSignals> quiet = signals.cut(stretch.fromIndex(), stretch.toIndex());
     DeadChannels.refuse(quiet, recording, limits);
     Squats.refuse(quiet, stretch, recording, limits);
     return quiet;

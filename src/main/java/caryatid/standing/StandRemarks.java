@@ -97,15 +97,17 @@ final class StandRemarks {
   }
 
   private void force() {
-    for (LoadSignals trace : quiet) {
+    for (LoadSignals signals : quiet) {
       double varies =
-          SampleStatistics.standardDeviation(trace.upN) / SampleStatistics.mean(trace.upN);
+          SampleStatistics.standardDeviation(signals.upN) / SampleStatistics.mean(signals.upN);
       double plain =
-          trace.of == LoadLineOwner.WHOLE_BODY ? StandLimits.BODY_VARIES : StandLimits.FOOT_VARIES;
+          signals.of == LoadLineOwner.WHOLE_BODY
+              ? StandLimits.BODY_VARIES
+              : StandLimits.FOOT_VARIES;
       if (varies > plain) {
         say(
             StandRemark.FORCE_VARIES,
-            Argument.term(trace.of),
+            Argument.term(signals.of),
             Argument.of(100 * varies, Unit.PERCENT),
             Argument.of(100 * plain, Unit.PERCENT));
       }

@@ -16,29 +16,29 @@ import java.util.Optional;
 /** Selects the part of a recording that is used, or says why none can be. */
 final class StretchSelector {
   private final Sampled recording;
-  private final StanceSignals traces;
+  private final StanceSignals all;
   private final Limits limits;
 
-  StretchSelector(Sampled recording, StanceSignals traces, Limits limits) {
+  StretchSelector(Sampled recording, StanceSignals all, Limits limits) {
     this.recording = recording;
-    this.traces = traces;
+    this.all = all;
     this.limits = limits;
   }
 
   /** The part the user set, or else the longest eligible one. */
   QuietStretch settle(Optional<Stretch> byHand) throws BadInput {
     QuietStretch stretch = byHand.isPresent() ? cut(byHand.get()) : search();
-    for (LoadSignals trace : traces.cut(stretch.fromIndex(), stretch.toIndex())) {
-      steady(trace);
+    for (LoadSignals signals : all.cut(stretch.fromIndex(), stretch.toIndex())) {
+      steady(signals);
     }
     return stretch;
   }
 
   private QuietStretch search() throws BadInput {
-    if (traces.usable().count() == 0) {
+    if (all.usable().count() == 0) {
       throw bad(StandProblem.NOTHING_USABLE);
     }
-    QuietStretchFinder.FoundStretch found = QuietStretchFinder.in(traces, recordedS(), limits);
+    QuietStretchFinder.FoundStretch found = QuietStretchFinder.in(all, recordedS(), limits);
     QuietStretch stretch =
         stretch(
             found.fromIndex(),
@@ -53,10 +53,10 @@ final class StretchSelector {
   }
 
   private BadInput tooShort(QuietStretch stretch, QuietStretchFinder.FoundStretch found) {
-    for (LoadSignals trace : traces.all()) {
-      double variation = variation(loaded(trace));
-      if (variation > limits.of(trace.of).sd()) {
-        return unsteady(trace, variation);
+    for (LoadSignals signals : all.all()) {
+      double variation = variation(loaded(signals));
+      if (variation > limits.of(signals.of).sd()) {
+        return unsteady(signals, variation);
       }
     }
     double foundS = found.toIndex() > found.fromIndex() ? stretch.durationS() : 0;
@@ -90,7 +90,7 @@ final class StretchSelector {
     int from = firstAt(byHand.fromS() - halfS);
     int to = from;
     while (to < recording.size() && recording.timeS(to) <= byHand.toS() + halfS) {
-      if (!traces.usable().at(to)) {
+      if (!all.usable().at(to)) {
         throw bad(StandProblem.GAP_BY_HAND, Argument.of(recording.timeS(to), Unit.S));
       }
       to++;
@@ -136,38 +136,38 @@ final class StretchSelector {
         from, to, recording.timeS(from), recording.timeS(to - 1), byHand, parts);
   }
 
-  private void steady(LoadSignals trace) throws BadInput {
-    double variation = variation(trace.upN);
-    if (variation > limits.of(trace.of).sd()) {
-      throw unsteady(trace, variation);
+  private void steady(LoadSignals signals) throws BadInput {
+    double variation = variation(signals.upN);
+    if (variation > limits.of(signals.of).sd()) {
+      throw unsteady(signals, variation);
     }
-    double anteriorMm = SampleStatistics.roughDeviation(trace.anteriorMm);
+    double anteriorMm = SampleStatistics.roughDeviation(signals.anteriorMm);
     double sdMm =
-        trace.hasSideways()
-            ? Math.max(SampleStatistics.roughDeviation(trace.rightMm), anteriorMm)
+        signals.hasSideways()
+            ? Math.max(SampleStatistics.roughDeviation(signals.rightMm), anteriorMm)
             : anteriorMm;
     if (sdMm > limits.mostSdMm()) {
       throw bad(
           StandProblem.WANDERING,
-          Argument.term(trace.of),
+          Argument.term(signals.of),
           Argument.of(limits.mostSdMm(), Unit.MM),
           Argument.of(sdMm, Unit.MM));
     }
   }
 
-  private BadInput unsteady(LoadSignals trace, double variation) {
+  private BadInput unsteady(LoadSignals signals, double variation) {
     return bad(
         StandProblem.FORCE_UNSTEADY,
-        Argument.term(trace.of),
-        Argument.of(100 * limits.of(trace.of).sd(), Unit.PERCENT),
+        Argument.term(signals.of),
+        Argument.of(100 * limits.of(signals.of).sd(), Unit.PERCENT),
         Argument.of(100 * variation, Unit.PERCENT),
-        Argument.of(100 * limits.of(trace.of).real(), Unit.PERCENT));
+        Argument.of(100 * limits.of(signals.of).real(), Unit.PERCENT));
   }
 
-  private double[] loaded(LoadSignals trace) {
-    return java.util.stream.IntStream.range(0, trace.size())
-        .filter(traces.usable()::at)
-        .mapToDouble(i -> trace.upN[i])
+  private double[] loaded(LoadSignals signals) {
+    return java.util.stream.IntStream.range(0, signals.size())
+        .filter(all.usable()::at)
+        .mapToDouble(i -> signals.upN[i])
         .toArray();
   }
 

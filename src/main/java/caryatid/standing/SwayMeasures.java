@@ -22,11 +22,12 @@ final class SwayMeasures {
   /**
    * The sway of a trace: unfiltered, then low-passed where the rate allows it.
    *
-   * @param trace cut to the stretch, at least three samples
+   * @param signals cut to the stretch, at least three samples
    * @param rateHz sampling rate, Hz
    */
-  static List<Sway> of(LoadSignals trace, double rateHz) {
-    Sway plain = measure(trace.of, OptionalDouble.empty(), trace.rightMm, trace.anteriorMm, rateHz);
+  static List<Sway> of(LoadSignals signals, double rateHz) {
+    Sway plain =
+        measure(signals.of, OptionalDouble.empty(), signals.rightMm, signals.anteriorMm, rateHz);
     if (rateHz <= 2 * LOW_PASS_HZ) {
       return List.of(plain);
     }
@@ -35,10 +36,10 @@ final class SwayMeasures {
     return List.of(
         plain,
         measure(
-            trace.of,
+            signals.of,
             OptionalDouble.of(LOW_PASS_HZ),
-            trace.hasSideways() ? filter.zeroPhase(trace.rightMm, padding) : trace.rightMm,
-            filter.zeroPhase(trace.anteriorMm, padding),
+            signals.hasSideways() ? filter.zeroPhase(signals.rightMm, padding) : signals.rightMm,
+            filter.zeroPhase(signals.anteriorMm, padding),
             rateHz));
   }
 

@@ -22,30 +22,30 @@ final class Wandering {
     this.limits = limits;
   }
 
-  /** The notes on traces that are cut to the stretch. */
+  /** The notes on signals that are cut to the stretch. */
   static List<Remark> of(List<LoadSignals> quiet, QuietStretch stretch, Limits limits) {
     Wandering wandering = new Wandering(stretch, limits);
     quiet.forEach(wandering::look);
     return List.copyOf(wandering.remarks);
   }
 
-  private void look(LoadSignals trace) {
+  private void look(LoadSignals signals) {
     int count = (int) Math.max(1, Math.round(stretch.durationS() / limits.blockS()));
-    int[] edges = Blocks.edges(trace.size(), Math.min(count, trace.size()));
-    Blocks blocks = new Blocks(trace, edges);
-    drift(trace, blocks, edges.length - 1);
-    shift(trace, blocks, edges);
+    int[] edges = Blocks.edges(signals.size(), Math.min(count, signals.size()));
+    Blocks blocks = new Blocks(signals, edges);
+    drift(signals, blocks, edges.length - 1);
+    shift(signals, blocks, edges);
   }
 
-  private void drift(LoadSignals trace, Blocks blocks, int count) {
+  private void drift(LoadSignals signals, Blocks blocks, int count) {
     int quarter = Math.max(1, count / 4);
     double mm = blocks.apartMm(0, quarter, count - quarter, count);
     if (mm > StandLimits.DRIFT_MM) {
-      say(StandRemark.DRIFT_INSIDE, Argument.term(trace.of), Argument.of(mm, Unit.MM));
+      say(StandRemark.DRIFT_INSIDE, Argument.term(signals.of), Argument.of(mm, Unit.MM));
     }
   }
 
-  private void shift(LoadSignals trace, Blocks blocks, int[] edges) {
+  private void shift(LoadSignals signals, Blocks blocks, int[] edges) {
     int window = (int) Math.max(1, Math.round(limits.windowS() / limits.blockS()));
     double most = 0;
     int at = 0;
@@ -55,10 +55,10 @@ final class Wandering {
       most = Math.max(most, apart);
     }
     if (most > limits.shiftMm()) {
-      double perSampleS = stretch.durationS() / (trace.size() - 1);
+      double perSampleS = stretch.durationS() / (signals.size() - 1);
       say(
           StandRemark.SHIFT_INSIDE,
-          Argument.term(trace.of),
+          Argument.term(signals.of),
           Argument.of(most, Unit.MM),
           Argument.of(stretch.fromS() + edges[at] * perSampleS, Unit.S));
     }

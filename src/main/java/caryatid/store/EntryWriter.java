@@ -27,28 +27,28 @@ final class EntryWriter {
   }
 
   Entry add(Addition addition) throws BadInput, StoreFailure, IOException {
-    try (StagingArea work = new StagingArea(locking.folder(), code)) {
-      Optional<FittingRecord> read = work.read(locking.files(code));
+    try (StagingArea staging = new StagingArea(locking.folder(), code)) {
+      Optional<FittingRecord> read = staging.read(locking.files(code));
       FittingRecord record = read.isPresent() ? read.get() : readAnyhow().record();
       WritableCheck.require(record);
       CorrectionCheck.check(record, addition);
       ContentCheck.check(record, addition);
       DuplicateStandCheck.require(record, addition);
-      return write(work, record.size() + 1, addition);
+      return write(staging, record.size() + 1, addition);
     }
   }
 
   Entry start(Addition opening) throws BadInput, StoreFailure, IOException {
-    try (StagingArea work = new StagingArea(locking.folder(), code)) {
+    try (StagingArea staging = new StagingArea(locking.folder(), code)) {
       ContentCheck.check(code, opening);
-      return write(work, 1, opening);
+      return write(staging, 1, opening);
     }
   }
 
-  private Entry write(StagingArea work, int number, Addition addition)
+  private Entry write(StagingArea staging, int number, Addition addition)
       throws BadInput, StoreFailure {
     try {
-      Entry entry = work.writer().add(number, addition);
+      Entry entry = staging.writer().add(number, addition);
       requireReadBack(entry);
       return entry;
     } catch (StoreFailure e) {

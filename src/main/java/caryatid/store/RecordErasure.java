@@ -76,8 +76,8 @@ final class RecordErasure {
       DurableFiles.syncFolder(store.records());
     }
     if (!Files.exists(store.record(code))) {
-      try (StagingArea work = new StagingArea(store, code)) {
-        work.writer().add(1, addition(erasure));
+      try (StagingArea staging = new StagingArea(store, code)) {
+        staging.writer().add(1, addition(erasure));
       }
     }
     DurableFiles.delete(old);

@@ -109,19 +109,19 @@ public final class Check {
    */
   public static Checked unasked(Inputs inputs) throws BadInput {
     EarlierSheetFinder beside = new EarlierSheetFinder(inputs.beside());
-    TrialContext setting = TrialContext.read(inputs, beside);
+    TrialContext context = TrialContext.read(inputs, beside);
     List<Recording> recordings = new ArrayList<>();
     List<Stand> stands = new ArrayList<>();
     for (NamedBytes file : inputs.recordings()) {
-      Recording recording = Importer.read(file, setting.plate());
+      Recording recording = Importer.read(file, context.plate());
       recordings.add(recording);
-      stands.add(stand(setting, recording, file.name()));
+      stands.add(stand(context, recording, file.name()));
     }
     DuplicateInputCheck.check(inputs, recordings, beside.used());
-    Optional<EarlierStates> earlier = EarlierInput.read(inputs, setting.trial());
-    AlignmentState state = StateAnalysis.of(stands, setting.doubts());
-    List<Question> asked = new ArrayList<>(StateQuestions.of(state, setting.platesApartMm()));
-    asked.addAll(days(inputs, setting.trial()));
+    Optional<EarlierStates> earlier = EarlierInput.read(inputs, context.trial());
+    AlignmentState state = StateAnalysis.of(stands, context.doubts());
+    List<Question> asked = new ArrayList<>(StateQuestions.of(state, context.platesApartMm()));
+    asked.addAll(days(inputs, context.trial()));
     return new Checked(
         new Result(Result.METHOD, Program.NAME, state, earlier), recordings, beside.used(), asked);
   }
@@ -138,10 +138,10 @@ public final class Check {
   /**
    * A recording knows its file without the folders before it; a problem names it as it was given.
    */
-  private static Stand stand(TrialContext setting, Recording recording, String given)
+  private static Stand stand(TrialContext context, Recording recording, String given)
       throws BadInput {
     try {
-      return setting.stand(recording);
+      return context.stand(recording);
     } catch (BadInput e) {
       String bare = recording.provenance().name();
       throw new BadInput(

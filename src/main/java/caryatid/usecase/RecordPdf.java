@@ -40,8 +40,8 @@ final class RecordPdf {
         KeptResults.of(record, record.record().entries(), damage, unread);
     List<RecordReportData.Photographed> photographs = photographs(record, view, damage);
     RecordView told = view.withResults(states).withDamage(List.copyOf(damage)).withRemarks(unread);
-    RecordReportData story = new RecordReportData(told, states, photographs);
-    return FittingReport.pdf(story, Program.NAME, wording, paper);
+    RecordReportData data = new RecordReportData(told, states, photographs);
+    return FittingReport.pdf(data, Program.NAME, wording, paper);
   }
 
   /** Those of entries that nothing takes the place of; damaged ones are reported as damage. */

@@ -121,12 +121,12 @@ class StateAnalysisTest {
 
   @Test
   void adviceNamesWhatDominatesAndWhatHelpsMost() throws BadInput {
-    PrecisionHint one = state(REPEAT_ONLY, 14).offsets().get(0).advice().orElseThrow();
+    PrecisionHint one = state(REPEAT_ONLY, 14).offsets().get(0).hint().orElseThrow();
     assertThat(one.dominant()).isEqualTo(Cause.REPEATABILITY);
     assertThat(one.dominantShare()).isCloseTo(25 / 27.25, within(1e-9));
     assertThat(one.remedy()).isEqualTo(PrecisionHint.Remedy.REPEAT);
     AssumedUncertainties tilted = new AssumedUncertainties(0.05, 0, 0, 0, 1e12, 5, 3.5, 4);
-    PrecisionHint level = state(tilted, 14, 14.1, 13.9).offsets().get(0).advice().orElseThrow();
+    PrecisionHint level = state(tilted, 14, 14.1, 13.9).offsets().get(0).hint().orElseThrow();
     assertThat(level.dominant()).isEqualTo(Cause.LEVEL);
     assertThat(level.remedy()).isEqualTo(PrecisionHint.Remedy.LEVEL_PLATE);
     assertThat(level.halfWidthThenMm()).isCloseTo(level.halfWidthMm() / 2, within(0.1));

@@ -135,7 +135,7 @@ class StateNumbersTest {
     Stand stand = Stands.of(exact, toe, Legs.rightFoot(Legs.NONE));
     assertThat(StateAnalysis.of(List.of(stand), Legs.NONE).offsets())
         .hasSize(2)
-        .allMatch(offset -> offset.advice().isEmpty());
+        .allMatch(offset -> offset.hint().isEmpty());
   }
 
   private static Standing lasting(double seconds) {
@@ -155,16 +155,16 @@ class StateNumbersTest {
    */
   @Test
   void aShortStandIsAdvisedToLastAMinute() throws BadInput {
-    PrecisionHint advice = advice(state(Legs.NONE, List.of(lasting(30))));
-    assertThat(advice.remedy()).isEqualTo(PrecisionHint.Remedy.STAND_LONGER);
-    assertThat(advice.halfWidthMm()).isCloseTo(2.939946, within(1e-6));
-    assertThat(advice.halfWidthThenMm()).isCloseTo(2.078856, within(1e-6));
+    PrecisionHint hint = advice(state(Legs.NONE, List.of(lasting(30))));
+    assertThat(hint.remedy()).isEqualTo(PrecisionHint.Remedy.STAND_LONGER);
+    assertThat(hint.halfWidthMm()).isCloseTo(2.939946, within(1e-6));
+    assertThat(hint.halfWidthThenMm()).isCloseTo(2.078856, within(1e-6));
     assertThat(advice(state(Legs.NONE, List.of(lasting(60)))).remedy())
         .isNotEqualTo(PrecisionHint.Remedy.STAND_LONGER);
   }
 
   private static PrecisionHint advice(AlignmentState state) {
-    return state.offsets().get(0).advice().orElseThrow();
+    return state.offsets().get(0).hint().orElseThrow();
   }
 
   /**
@@ -173,10 +173,10 @@ class StateNumbersTest {
    */
   @Test
   void twoStandsAreAdvisedTwoMore() throws BadInput {
-    PrecisionHint advice =
+    PrecisionHint hint =
         advice(state(REPEAT_ONLY, List.of(standing(85, 12, 0), standing(85, 16, 0))));
-    assertThat(advice.remedy()).isEqualTo(PrecisionHint.Remedy.REPEAT);
-    assertThat(advice.halfWidthThenMm())
+    assertThat(hint.remedy()).isEqualTo(PrecisionHint.Remedy.REPEAT);
+    assertThat(hint.halfWidthThenMm())
         .isCloseTo(3.182446 * Math.sqrt(10.8) / Math.sqrt(2), within(1e-5));
   }
 

@@ -106,16 +106,16 @@ class RecordNumbersTest {
   /** Read aloud through the tags, cell by cell. */
   @Test
   void thePdfHoldsTheSameTables() throws Exception {
-    RecordReportData story = story();
+    RecordReportData data = story();
     List<String> cells =
-        FittingReport.content(story, "caryatid test", ENGLISH, Paper.A4).pages().stream()
+        FittingReport.content(data, "caryatid test", ENGLISH, Paper.A4).pages().stream()
             .flatMap(List::stream)
             .filter(Block.Table.class::isInstance)
             .flatMap(table -> cells((Block.Table) table))
             .map(RecordNumbersTest::plain)
             .filter(cell -> !cell.isEmpty())
             .toList();
-    byte[] pdf = FittingReport.pdf(story, "caryatid test", ENGLISH, Paper.A4);
+    byte[] pdf = FittingReport.pdf(data, "caryatid test", ENGLISH, Paper.A4);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       assertThat(ReadOut.of(document).lines().map(RecordNumbersTest::plain))
           .containsSubsequence(cells);
@@ -199,9 +199,9 @@ class RecordNumbersTest {
   @Test
   void entriesAreNamedByTheirOwnNumbers() throws Exception {
     RecordView view = RecordView.of(new DemoRecord(folder).story().read());
-    RecordReportData story = new RecordReportData(view, Map.of(3, Numbered.state()), List.of());
+    RecordReportData data = new RecordReportData(view, Map.of(3, Numbered.state()), List.of());
     List<String> said =
-        FittingReport.content(story, "caryatid test", ENGLISH, Paper.A4).pages().stream()
+        FittingReport.content(data, "caryatid test", ENGLISH, Paper.A4).pages().stream()
             .flatMap(List::stream)
             .flatMap(RecordNumbersTest::said)
             .map(RecordNumbersTest::plain)

@@ -65,7 +65,7 @@ class BadDescriptionTest {
 
   @Test
   void theHeaderStandsAboveTheData() throws BadInput {
-    assertThat(read("export: {header-line: 6, first-data-line: 7}\n").form().headerLine())
+    assertThat(read("export: {header-line: 6, first-data-line: 7}\n").layout().headerLine())
         .hasValue(6);
     assertThat(withLines("export: {header-line: 7, first-data-line: 7}\n"))
         .containsExactly(

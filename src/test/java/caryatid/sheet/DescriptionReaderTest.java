@@ -63,7 +63,7 @@ class DescriptionReaderTest {
         read(
             "export: {encoding: windows-1252, delimiter: tab, decimal-mark: comma, header-line: 5,"
                 + " first-data-line: 7, columns: [Time, Fz], recording: 2}\n");
-    assertThat(read.form())
+    assertThat(read.layout())
         .isEqualTo(
             new ExportLayout(
                 Optional.of("windows-1252"),
@@ -78,7 +78,8 @@ class DescriptionReaderTest {
   @ParameterizedTest
   @CsvSource({"comma, ','", "semicolon, ;", "blank, ' '"})
   void delimitersGoByTheirNames(String word, char delimiter) throws BadInput {
-    assertThat(read("export: {delimiter: " + word + "}\n").form().delimiter()).contains(delimiter);
+    assertThat(read("export: {delimiter: " + word + "}\n").layout().delimiter())
+        .contains(delimiter);
   }
 
   @ParameterizedTest

@@ -100,7 +100,9 @@ class SensorSectionTest {
   @Test
   void aFileMayHoldSeveralRecordings() throws BadInput {
     assertThat(
-            Sheets.description(Sheets.DESCRIPTION + "export: {recording: 2}\n").form().recording())
+            Sheets.description(Sheets.DESCRIPTION + "export: {recording: 2}\n")
+                .layout()
+                .recording())
         .hasValue(2);
   }
 }

@@ -89,8 +89,8 @@ class MeanLoadsNumbersTest {
         Made.at(100, N / 100)
             .plate("left", MeanLoadsNumbersTest::waves, i -> 2 * waves(i), i -> upN)
             .recording();
-    LoadSignals trace = LoadSignals.of(LoadLineOwner.LEFT_FOOT, recording.plates().get(0));
-    MeanLoad load = new MeanLoads(new PlateAccuracy(0, 0, 0, 0)).of(List.of(trace)).get(0);
+    LoadSignals signals = LoadSignals.of(LoadLineOwner.LEFT_FOOT, recording.plates().get(0));
+    MeanLoad load = new MeanLoads(new PlateAccuracy(0, 0, 0, 0)).of(List.of(signals)).get(0);
     double[] residuals = IntStream.range(0, N).mapToDouble(MeanLoadsNumbersTest::waves).toArray();
     double expected = MeanStandardError.of(new Source(Cause.SWAY, ""), residuals).amount();
     assertThat(load.copRightMm().orElseThrow().standardUncertainty())

@@ -115,7 +115,7 @@ class SwayNumbersTest {
   }
 
   private static double apart(double[] right, double[] anterior) {
-    LoadSignals trace =
+    LoadSignals signals =
         LoadSignals.of(
             LoadLineOwner.LEFT_FOOT,
             Made.at(100, 0.04)
@@ -123,6 +123,6 @@ class SwayNumbersTest {
                 .recording()
                 .plates()
                 .get(0));
-    return new Blocks(trace, new int[] {0, 2, 4}).apartMm(0, 1, 1, 2);
+    return new Blocks(signals, new int[] {0, 2, 4}).apartMm(0, 1, 1, 2);
   }
 }

@@ -86,8 +86,8 @@ class NewerEntryTest {
         new Entry(2, Invented.AT, "AB", Optional.empty(), new Note("from the future"), List.of());
     String json = new String(EntryJson.write(note), StandardCharsets.UTF_8);
     String changed = json.replaceFirst("\"fitting-entry\" : \\d,", begins + "{\"deep\" : 1}],");
-    try (StagingArea work = new StagingArea(new StoreFolder(folder), CODE)) {
-      work.writer().add(note, changed.getBytes(StandardCharsets.UTF_8), List.of());
+    try (StagingArea staging = new StagingArea(new StoreFolder(folder), CODE)) {
+      staging.writer().add(note, changed.getBytes(StandardCharsets.UTF_8), List.of());
     }
   }
 

@@ -39,8 +39,8 @@ final class ColumnSurvey {
   private ColumnSurvey() {}
 
   /** The columns of the table with the most of known names, else of the longest. */
-  static List<ColumnView> of(NamedBytes export, ExportLayout form) {
-    return new ExportText(export, form, ColumnSurvey::everything)
+  static List<ColumnView> of(NamedBytes export, ExportLayout layout) {
+    return new ExportText(export, layout, ColumnSurvey::everything)
         .read().value().stream()
             .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(ParsedTable::rows))
             .map(ColumnSurvey::views)
@@ -64,15 +64,15 @@ final class ColumnSurvey {
   }
 
   private static List<ColumnView> views(ParsedTable table) {
-    List<ColumnMeaning> roles = ColumnMeaning.of(table.head().columns());
+    List<ColumnMeaning> meanings = ColumnMeaning.of(table.head().columns());
     List<ColumnView> views = new ArrayList<>();
-    for (int i = 0; i < roles.size(); i++) {
-      views.add(view(table, i, roles.get(i)));
+    for (int i = 0; i < meanings.size(); i++) {
+      views.add(view(table, i, meanings.get(i)));
     }
     return List.copyOf(views);
   }
 
-  private static ColumnView view(ParsedTable table, int index, ColumnMeaning role) {
+  private static ColumnView view(ParsedTable table, int index, ColumnMeaning meaning) {
     ColumnName name = table.head().columns().get(index);
     int at = index;
     List<String> first =
@@ -87,15 +87,15 @@ final class ColumnSurvey {
         index + 1,
         name.full(),
         first,
-        byName(role),
-        role.channel(),
+        byName(meaning),
+        meaning.channel(),
         byNumbers,
         part(told, 0.1),
         part(told, 0.9));
   }
 
-  private static ByName byName(ColumnMeaning role) {
-    return switch (role.kind()) {
+  private static ByName byName(ColumnMeaning meaning) {
+    return switch (meaning.kind()) {
       case TIME -> ByName.TIME;
       case INDEX -> ByName.NUMBER;
       case CHANNEL -> ByName.CHANNEL;

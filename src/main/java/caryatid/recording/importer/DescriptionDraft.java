@@ -55,7 +55,7 @@ final class DescriptionDraft {
       Map<PlateColumns, PlateUnits> units,
       Optional<TimeUnit> times) {
     List<PlateLayout> plates = new ArrayList<>();
-    units.forEach((plan, known) -> plates.add(layout(table.orElseThrow(), plan, known)));
+    units.forEach((plate, known) -> plates.add(layout(table.orElseThrow(), plate, known)));
     List<PlateLayout> stated = described.map(PlateDescription::plates).orElse(List.of());
     return new PlateDescription(
         described.map(PlateDescription::name).orElse("plate"),
@@ -73,7 +73,7 @@ final class DescriptionDraft {
 
   /** With a name to be written for each column, where the file's own cannot be used. */
   private ExportLayout form(Optional<HeaderBlock> shown) {
-    ExportLayout stated = described.map(PlateDescription::form).orElse(ExportLayout.UNSTATED);
+    ExportLayout stated = described.map(PlateDescription::layout).orElse(ExportLayout.UNSTATED);
     boolean naming = asked.stream().anyMatch(NAMING::contains);
     return naming && shown.isPresent() ? withColumns(stated, names(shown.get())) : stated;
   }
@@ -85,15 +85,15 @@ final class DescriptionDraft {
         .toList();
   }
 
-  private static ExportLayout withColumns(ExportLayout form, List<String> columns) {
+  private static ExportLayout withColumns(ExportLayout layout, List<String> columns) {
     return new ExportLayout(
-        form.encoding(),
-        form.delimiter(),
-        form.decimalMark(),
-        form.headerLine(),
-        form.firstDataLine(),
+        layout.encoding(),
+        layout.delimiter(),
+        layout.decimalMark(),
+        layout.headerLine(),
+        layout.firstDataLine(),
         columns,
-        form.recording());
+        layout.recording());
   }
 
   /** A plate of which every column is to be named. */
@@ -135,14 +135,15 @@ final class DescriptionDraft {
         OptionalDouble.empty());
   }
 
-  private static PlateLayout layout(ParsedTable table, PlateColumns plan, PlateUnits units) {
-    PlateLayout stated = plan.layout();
+  private static PlateLayout layout(ParsedTable table, PlateColumns plate, PlateUnits units) {
+    PlateLayout stated = plate.layout();
     Map<Channel, String> columns = new EnumMap<>(Channel.class);
-    plan.columns()
+    plate
+        .columns()
         .forEach(
             (channel, index) ->
                 columns.put(
-                    channel, plan.open().contains(channel) ? OPEN : table.columnName(index)));
+                    channel, plate.open().contains(channel) ? OPEN : table.columnName(index)));
     return new PlateLayout(
         stated.name(),
         columns,

@@ -157,8 +157,9 @@ final class ExportReader {
     mapped
         .loaded()
         .forEach(
-            (plan, known) ->
-                PlateViews.of(table, plan, mapped.vertical(), known.force()).ifPresent(views::add));
+            (plate, known) ->
+                PlateViews.of(table, plate, mapped.vertical(), known.force())
+                    .ifPresent(views::add));
     return views;
   }
 

@@ -42,9 +42,9 @@ public final class Importer {
   /**
    * Lists an export's columns, whatever they are used for; none where it is no table.
    *
-   * @param form how the text is laid out, as far as that is known already
+   * @param layout how the text is laid out, as far as that is known already
    */
-  public static List<ColumnView> columns(NamedBytes export, ExportLayout form) {
-    return ColumnSurvey.of(export, form);
+  public static List<ColumnView> columns(NamedBytes export, ExportLayout layout) {
+    return ColumnSurvey.of(export, layout);
   }
 }

@@ -51,26 +51,26 @@ final class Stages {
   private final String file;
   private final Optional<PlateDescription> description;
   private final Optional<Axes> axes;
-  private final ExportLayout form;
+  private final ExportLayout layout;
 
   Stages(NamedBytes export, Optional<PlateDescription> description) {
     this.export = export;
     this.file = export.name();
     this.description = description;
     this.axes = description.flatMap(PlateDescription::axes);
-    this.form = description.map(PlateDescription::form).orElse(ExportLayout.UNSTATED);
+    this.layout = description.map(PlateDescription::layout).orElse(ExportLayout.UNSTATED);
   }
 
   /** The tables, and the one that holds the plate. */
   Parsed parsed() {
-    ColumnMapper planner = new ColumnMapper(file, description);
-    Outcome<List<ParsedTable>> read = new ExportText(export, form, planner::plan).read();
+    ColumnMapper mapper = new ColumnMapper(file, description);
+    Outcome<List<ParsedTable>> read = new ExportText(export, layout, mapper::map).read();
     List<ParsedTable> tables = read.value();
     Outcome<Optional<ParsedTable>> choice = choice(tables, read.messages());
     StageMessages messages = read.messages().and(choice.messages());
     Optional<ParsedTable> shown = choice.value().or(() -> tables.stream().findFirst());
     if (shown.isPresent()) {
-      messages = messages.and(new HeaderFacts(shown.get(), form).of(file));
+      messages = messages.and(new HeaderFacts(shown.get(), layout).of(file));
     }
     if (choice.value().isPresent() && tables.size() > 1) {
       messages =
@@ -86,7 +86,7 @@ final class Stages {
         read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
     return shifted
         ? new Outcome<>(Optional.empty(), StageMessages.none(file))
-        : new TableChoice(form.recording(), file).choose(tables);
+        : new TableChoice(layout.recording(), file).choose(tables);
   }
 
   /** Settles units and axes, or asks for them. */
@@ -140,7 +140,7 @@ final class Stages {
 
   private static BiPredicate<Integer, Integer> sameRow(ParsedTable table) {
     List<NumberColumn> columns =
-        table.plan().plates().stream()
+        table.mapping().plates().stream()
             .flatMap(PlateColumns::wanted)
             .distinct()
             .map(table::column)
@@ -206,7 +206,7 @@ final class Stages {
     public static Map<PlateColumns, PlateUnits> loaded(
         Map<PlateColumns, Optional<PlateUnits>> plates) {
       Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
-      plates.forEach((plan, known) -> known.ifPresent(units -> loaded.put(plan, units)));
+      plates.forEach((plate, known) -> known.ifPresent(units -> loaded.put(plate, units)));
       return Collections.unmodifiableMap(loaded);
     }
   }

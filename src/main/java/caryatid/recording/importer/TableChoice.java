@@ -32,7 +32,7 @@ final class TableChoice {
   Outcome<Optional<ParsedTable>> choose(List<ParsedTable> tables) {
     boolean some = tables.stream().anyMatch(TableChoice::tellsCop);
     List<ParsedTable> withPlate =
-        tables.stream().filter(t -> some ? tellsCop(t) : !t.plan().plates().isEmpty()).toList();
+        tables.stream().filter(t -> some ? tellsCop(t) : !t.mapping().plates().isEmpty()).toList();
     if (withPlate.isEmpty()) {
       return new Outcome<>(Optional.empty(), refused(tables));
     }
@@ -50,7 +50,7 @@ final class TableChoice {
   }
 
   private static boolean tellsCop(ParsedTable table) {
-    return table.plan().plates().stream().anyMatch(PlateColumns::tellsCop);
+    return table.mapping().plates().stream().anyMatch(PlateColumns::tellsCop);
   }
 
   private Outcome<Optional<ParsedTable>> stated(List<ParsedTable> withPlate) {
@@ -67,7 +67,7 @@ final class TableChoice {
   }
 
   private static Outcome<Optional<ParsedTable>> checked(ParsedTable table, StageMessages earlier) {
-    return new Outcome<>(Optional.of(table), earlier.withProblems(table.plan().problems()));
+    return new Outcome<>(Optional.of(table), earlier.withProblems(table.mapping().problems()));
   }
 
   private StageMessages refused(List<ParsedTable> tables) {
@@ -75,8 +75,8 @@ final class TableChoice {
       return nothing;
     }
     ParsedTable first = tables.get(0);
-    if (!first.plan().problems().isEmpty()) {
-      return nothing.withProblems(first.plan().problems());
+    if (!first.mapping().problems().isEmpty()) {
+      return nothing.withProblems(first.mapping().problems());
     }
     String names = first.head().names();
     return nothing.withProblem(

@@ -9,7 +9,7 @@ import java.util.Optional;
  * What a plate's export means, written once per plate.
  *
  * @param name the clinic's name for the plate
- * @param form how the text is laid out
+ * @param layout how the text is laid out
  * @param time where times come from
  * @param axes how the export's axes lie in the person's frame
  * @param forceIs on whom the exported force acts
@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record PlateDescription(
     String name,
-    ExportLayout form,
+    ExportLayout layout,
     TimeBase time,
     Optional<Axes> axes,
     Optional<ForceIs> forceIs,
@@ -55,6 +55,6 @@ public record PlateDescription(
   /** The same description with other axes and plates. */
   public PlateDescription with(Optional<Axes> otherAxes, List<PlateLayout> otherPlates) {
     return new PlateDescription(
-        name, form, time, otherAxes, forceIs, otherPlates, lines, accuracy, removeUnloadedOffset);
+        name, layout, time, otherAxes, forceIs, otherPlates, lines, accuracy, removeUnloadedOffset);
   }
 }

@@ -59,7 +59,7 @@ final class CarefulRow {
       return row(misshapen(ImportProblem.CUT_SHORT, cells, number));
     }
     if (RowRun.isRow(cells)) {
-      boolean apart = table.plan().time().isPresent() || table.plan().index().isPresent();
+      boolean apart = table.mapping().time().isPresent() || table.mapping().index().isPresent();
       return row(
           misshapen(apart ? ImportProblem.RAGGED : ImportProblem.RAGGED_UNTIMED, cells, number));
     }
@@ -146,11 +146,11 @@ final class CarefulRow {
   }
 
   private boolean tellsRowsApart(int column) {
-    return isTime(column) || table.plan().index().equals(OptionalInt.of(column));
+    return isTime(column) || table.mapping().index().equals(OptionalInt.of(column));
   }
 
   private boolean isTime(int column) {
-    return table.plan().time().equals(OptionalInt.of(column));
+    return table.mapping().time().equals(OptionalInt.of(column));
   }
 
   private OptionalDouble number(String cell, int column) {
@@ -186,7 +186,7 @@ final class CarefulRow {
     /** What is wrong with them; a column that is only named like a sample counter is not needed. */
     StageMessages complain(GrowingTable table, String file) {
       boolean all = count > 0 && count == table.rows();
-      boolean timed = table.plan().time().isPresent();
+      boolean timed = table.mapping().time().isPresent();
       StageMessages messages = StageMessages.none(file);
       if (all && timed) {
         Wrong one = first.get(0);

@@ -145,15 +145,16 @@ public record ColumnMeaning(
     if (words.stream().anyMatch(INDEX::contains)) {
       return new ColumnMeaning(ColumnKind.INDEX, Optional.empty(), "", "");
     }
-    ColumnMeaning role =
+    ColumnMeaning meaning =
         compact(words)
             .or(() -> spelled(words))
             .or(() -> vertical(words))
             .or(() -> level(words))
             .or(() -> applied(column, words))
             .orElse(OTHER);
-    boolean derived = role.kind == ColumnKind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
-    return derived ? new ColumnMeaning(ColumnKind.DERIVED, Optional.empty(), "", "") : role;
+    boolean derived =
+        meaning.kind == ColumnKind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
+    return derived ? new ColumnMeaning(ColumnKind.DERIVED, Optional.empty(), "", "") : meaning;
   }
 
   /**
@@ -161,19 +162,20 @@ public record ColumnMeaning(
    * pressure where no other name tells of one or of moments.
    */
   public static List<ColumnMeaning> of(List<ColumnName> columns) {
-    List<ColumnMeaning> roles = new ArrayList<>(columns.stream().map(ColumnMeaning::of).toList());
-    boolean known = roles.stream().anyMatch(ColumnMeaning::tellsCentre);
+    List<ColumnMeaning> meanings =
+        new ArrayList<>(columns.stream().map(ColumnMeaning::of).toList());
+    boolean known = meanings.stream().anyMatch(ColumnMeaning::tellsCentre);
     List<String> axes = columns.stream().map(ColumnMeaning::bareAxis).toList();
     boolean pair =
         axes.stream().filter("x"::equals).count() == 1
             && axes.stream().filter("y"::equals).count() == 1
             && !axes.contains("z");
-    for (int i = 0; pair && !known && i < roles.size(); i++) {
+    for (int i = 0; pair && !known && i < meanings.size(); i++) {
       if (!axes.get(i).isEmpty()) {
-        roles.set(i, channel(QuantityWords.COP, axes.get(i), List.of()));
+        meanings.set(i, channel(QuantityWords.COP, axes.get(i), List.of()));
       }
     }
-    return List.copyOf(roles);
+    return List.copyOf(meanings);
   }
 
   private boolean tellsCentre() {

@@ -8,11 +8,11 @@ import java.util.List;
 
 /** Refuses rows whose commas can be read in two ways. */
 final class DecimalMarkCheck {
-  private final ExportLayout form;
+  private final ExportLayout layout;
   private final String file;
 
-  DecimalMarkCheck(ExportLayout form, String file) {
-    this.form = form;
+  DecimalMarkCheck(ExportLayout layout, String file) {
+    this.layout = layout;
     this.file = file;
   }
 
@@ -29,7 +29,7 @@ final class DecimalMarkCheck {
               Argument.count(named),
               Argument.count(cells));
     }
-    if (form.decimalMark().isEmpty() && rows.thousandsPossible()) {
+    if (layout.decimalMark().isEmpty() && rows.thousandsPossible()) {
       messages =
           messages.withProblem(
               Place.of(file, head.firstDataLine()),

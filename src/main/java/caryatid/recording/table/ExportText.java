@@ -17,16 +17,16 @@ import java.util.zip.ZipException;
 /** Reads an export's bytes into tables. */
 public final class ExportText {
   private final NamedBytes export;
-  private final ExportLayout form;
+  private final ExportLayout layout;
   private final Function<HeaderBlock, ColumnMapping> planner;
 
   /**
    * @param planner what a table's columns are taken for
    */
   public ExportText(
-      NamedBytes export, ExportLayout form, Function<HeaderBlock, ColumnMapping> planner) {
+      NamedBytes export, ExportLayout layout, Function<HeaderBlock, ColumnMapping> planner) {
     this.export = export;
-    this.form = form;
+    this.layout = layout;
     this.planner = planner;
   }
 
@@ -48,9 +48,9 @@ public final class ExportText {
   private Outcome<Optional<Charset>> charset() {
     StageMessages nothing = StageMessages.none(export.name());
     try {
-      return new Outcome<>(form.encoding().map(Charset::forName), nothing);
+      return new Outcome<>(layout.encoding().map(Charset::forName), nothing);
     } catch (IllegalArgumentException e) {
-      Argument name = Argument.text(form.encoding().orElse(""));
+      Argument name = Argument.text(layout.encoding().orElse(""));
       return new Outcome<>(
           Optional.empty(), nothing.withProblem(ImportProblem.UNKNOWN_ENCODING, name));
     }
@@ -63,7 +63,7 @@ public final class ExportText {
     }
     StageMessages opened = opened(intake, earlier);
     LineReader lines = new LineReader(intake.text(), intake.charset(), intake.lineEnd());
-    return new TableReader(lines, form, planner, opened).read();
+    return new TableReader(lines, layout, planner, opened).read();
   }
 
   private StageMessages opened(ExportInput intake, StageMessages earlier) {
@@ -71,7 +71,7 @@ public final class ExportText {
         intake.packed() ? earlier.withFact(ImportFact.PACKED, Basis.CONCLUDED) : earlier;
     return messages.withFact(
         ImportFact.ENCODING,
-        form.encoding().isPresent() && earlier.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        layout.encoding().isPresent() && earlier.clean() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.text(intake.found().charset().name()),
         Argument.term(intake.found().sign()));
   }

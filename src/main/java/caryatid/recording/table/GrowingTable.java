@@ -6,23 +6,23 @@ import java.util.TreeMap;
 /** A table while its rows are read. */
 final class GrowingTable {
   private final HeaderBlock head;
-  private final ColumnMapping plan;
+  private final ColumnMapping mapping;
   private final Map<Integer, GrowingColumn> columns = new TreeMap<>();
   private final RowLines.Growing lines = new RowLines.Growing();
   private boolean clock;
 
-  GrowingTable(HeaderBlock head, ColumnMapping plan) {
+  GrowingTable(HeaderBlock head, ColumnMapping mapping) {
     this.head = head;
-    this.plan = plan;
-    plan.wanted().stream().forEach(i -> columns.put(i, new GrowingColumn()));
+    this.mapping = mapping;
+    mapping.wanted().stream().forEach(i -> columns.put(i, new GrowingColumn()));
   }
 
   HeaderBlock head() {
     return head;
   }
 
-  ColumnMapping plan() {
-    return plan;
+  ColumnMapping mapping() {
+    return mapping;
   }
 
   /** The columns to be read, by their place in a row, from 0. */
@@ -47,6 +47,6 @@ final class GrowingTable {
   ParsedTable grown() {
     Map<Integer, NumberColumn> all = new TreeMap<>();
     columns.forEach((index, column) -> all.put(index, column.grown()));
-    return new ParsedTable(head, plan, all, lines.grown(), clock);
+    return new ParsedTable(head, mapping, all, lines.grown(), clock);
   }
 }

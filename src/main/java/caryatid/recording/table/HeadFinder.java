@@ -36,12 +36,12 @@ final class HeadFinder {
           .thenComparing(f -> f.rows().rows().size())
           .thenComparing(f -> f.rows().cells());
 
-  private final ExportLayout form;
+  private final ExportLayout layout;
 
   private final String file;
 
-  HeadFinder(ExportLayout form, String file) {
-    this.form = form;
+  HeadFinder(ExportLayout layout, String file) {
+    this.layout = layout;
     this.file = file;
   }
 
@@ -66,11 +66,11 @@ final class HeadFinder {
   private Outcome<HeaderBlock> checked(
       FoundTable found, HeaderBlock head, List<String> lines, boolean whole) {
     StageMessages marks =
-        new DecimalMarkCheck(form, file).check(found.rows(), found.delimiter(), head);
+        new DecimalMarkCheck(layout, file).check(found.rows(), found.delimiter(), head);
     Outcome<HeaderBlock> counted =
         marks.has(ImportProblem.COMMA_TWICE)
             ? new Outcome<>(head, StageMessages.none(file))
-            : new NameCount(form, file).check(head, found.rows(), whole);
+            : new NameCount(layout, file).check(head, found.rows(), whole);
     SkippedLines passed = new SkippedLines(lines, found.delimiter());
     return new Outcome<>(
         counted.value(),
@@ -81,7 +81,7 @@ final class HeadFinder {
 
   /** Whether a description says where the names or the rows begin. */
   private boolean stated() {
-    return form.headerLine().isPresent() || form.firstDataLine().isPresent();
+    return layout.headerLine().isPresent() || layout.firstDataLine().isPresent();
   }
 
   /** Index of a line of known names without any row below, if there is one. */
@@ -105,7 +105,8 @@ final class HeadFinder {
   }
 
   private List<Delimiter> delimiters() {
-    return form.delimiter()
+    return layout
+        .delimiter()
         .flatMap(Delimiter::of)
         .map(List::of)
         .orElse(List.of(Delimiter.values()));
@@ -113,7 +114,7 @@ final class HeadFinder {
 
   private Optional<FoundTable> find(List<String> lines, Delimiter delimiter, boolean whole) {
     List<FoundTable> all = new ArrayList<>();
-    int from = whole ? form.firstDataLine().orElse(1) - 1 : 0;
+    int from = whole ? layout.firstDataLine().orElse(1) - 1 : 0;
     for (RowRun rows :
         RowRun.among(lines.subList(Math.min(from, lines.size()), lines.size()), delimiter)) {
       RowRun placed = new RowRun(rows.start() + from, rows.end() + from, rows.rows());
@@ -127,14 +128,14 @@ final class HeadFinder {
 
   private Optional<Header> header(
       List<String> lines, RowRun rows, Delimiter delimiter, boolean whole) {
-    if (!form.columns().isEmpty()) {
-      int above = form.headerLine().orElse(Math.max(0, rows.start() - 1)) - 1;
+    if (!layout.columns().isEmpty()) {
+      int above = layout.headerLine().orElse(Math.max(0, rows.start() - 1)) - 1;
       OptionalInt units =
           whole ? Header.unitsBetween(lines, above, rows.start(), delimiter) : OptionalInt.empty();
       return Optional.of(stated(rows.cells()).withUnits(lines, units, delimiter));
     }
-    if (whole && form.headerLine().isPresent()) {
-      int line = form.headerLine().getAsInt() - 1;
+    if (whole && layout.headerLine().isPresent()) {
+      int line = layout.headerLine().getAsInt() - 1;
       return line < rows.start()
           ? Header.stated(lines, line, rows.start(), rows.cells(), delimiter)
           : Optional.empty();
@@ -144,7 +145,7 @@ final class HeadFinder {
 
   private Header stated(int cells) {
     List<ColumnName> columns = new ArrayList<>();
-    form.columns().forEach(name -> columns.add(ColumnName.of("", name)));
+    layout.columns().forEach(name -> columns.add(ColumnName.of("", name)));
     while (columns.size() < cells) {
       columns.add(ColumnName.of("", ""));
     }
@@ -156,7 +157,7 @@ final class HeadFinder {
     Optional<Header> header = found.header();
     int top =
         header.map(h -> h.device().orElse(h.line().orElse(rows.start()))).orElse(rows.start());
-    DecimalMark mark = form.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark);
+    DecimalMark mark = layout.decimalMark().flatMap(DecimalMark::of).orElseGet(rows::mark);
     return new HeaderBlock(
         lines.subList(0, top),
         firstNumber,
@@ -165,7 +166,8 @@ final class HeadFinder {
         number(header.map(Header::units), firstNumber),
         used(header.map(Header::columns).orElseGet(() -> unnamed(rows.cells())), rows),
         rows.start() + firstNumber,
-        new Dialect(found.delimiter(), mark, rows.thousands(mark, form.decimalMark().isPresent())),
+        new Dialect(
+            found.delimiter(), mark, rows.thousands(mark, layout.decimalMark().isPresent())),
         rows.sample(mark),
         rows.rows().stream().limit(SHOWN).toList());
   }

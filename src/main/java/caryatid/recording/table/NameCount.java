@@ -10,11 +10,11 @@ import caryatid.remark.Place;
  * name.
  */
 final class NameCount {
-  private final ExportLayout form;
+  private final ExportLayout layout;
   private final String file;
 
-  NameCount(ExportLayout form, String file) {
-    this.form = form;
+  NameCount(ExportLayout layout, String file) {
+    this.layout = layout;
     this.file = file;
   }
 
@@ -36,7 +36,7 @@ final class NameCount {
         StageMessages.none(file)
             .withProblem(
                 new Place(file, head.headerLine(), java.util.Optional.empty()),
-                form.columns().isEmpty()
+                layout.columns().isEmpty()
                     ? ImportProblem.NAMES_COUNT
                     : ImportProblem.NAMES_COUNT_DESCRIBED,
                 Argument.count(names),

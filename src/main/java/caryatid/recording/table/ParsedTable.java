@@ -8,14 +8,14 @@ import java.util.TreeMap;
  * A table of an export.
  *
  * @param head what stands above its rows
- * @param plan what its columns are taken for
+ * @param mapping what its columns are taken for
  * @param columns those of them that are needed, by their place in a row, from 0
  * @param lines where its rows stand
  * @param clock whether the times are written as times of the day
  */
 public record ParsedTable(
     HeaderBlock head,
-    ColumnMapping plan,
+    ColumnMapping mapping,
     Map<Integer, NumberColumn> columns,
     RowLines lines,
     boolean clock) {

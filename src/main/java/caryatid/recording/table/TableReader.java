@@ -25,11 +25,11 @@ final class TableReader {
    */
   TableReader(
       LineReader lines,
-      ExportLayout form,
+      ExportLayout layout,
       Function<HeaderBlock, ColumnMapping> planner,
       StageMessages earlier) {
     this.lines = lines;
-    this.finder = new HeadFinder(form, earlier.file());
+    this.finder = new HeadFinder(layout, earlier.file());
     this.planner = planner;
     this.messages = earlier;
   }

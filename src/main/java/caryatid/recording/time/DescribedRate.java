@@ -66,7 +66,7 @@ final class DescribedRate {
   /** A described rate that is not the one of the file's own times is refused. */
   private StageMessages comparedWithTimes() {
     OptionalInt column =
-        described.rateHz().isPresent() ? table.plan().index() : OptionalInt.empty();
+        described.rateHz().isPresent() ? table.mapping().index() : OptionalInt.empty();
     return column.isPresent() ? compared(column.getAsInt()) : nothing;
   }
 

@@ -53,7 +53,7 @@ final class RowNumbers {
 
   /** The column of numbers; one of times only where it can be seen to count samples. */
   private OptionalInt column() {
-    return table.plan().index().isPresent() ? table.plan().index() : table.plan().time();
+    return table.mapping().index().isPresent() ? table.mapping().index() : table.mapping().time();
   }
 
   private Counted counted(int column, BiPredicate<Integer, Integer> sameRow) {

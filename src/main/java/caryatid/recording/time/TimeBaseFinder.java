@@ -41,7 +41,7 @@ public final class TimeBaseFinder {
    * @param sameRow whether two rows hold the same numbers
    */
   public Timed find(BiPredicate<Integer, Integer> sameRow) {
-    OptionalInt column = table.plan().time();
+    OptionalInt column = table.mapping().time();
     boolean timed = column.isPresent() && described.rateHz().isEmpty();
     Timed found = timed ? fromColumn(column.getAsInt(), sameRow) : fromRate(sameRow);
     return found

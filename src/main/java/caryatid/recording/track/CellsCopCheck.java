@@ -23,13 +23,13 @@ import java.util.Optional;
 /** Compares the exported centre of pressure, where there is one, with that of the load cells. */
 final class CellsCopCheck {
   private final ParsedTable table;
-  private final PlateColumns plan;
+  private final PlateColumns plate;
   private final Timeline timeline;
   private final String file;
 
-  CellsCopCheck(ParsedTable table, PlateColumns plan, Timeline timeline, String file) {
+  CellsCopCheck(ParsedTable table, PlateColumns plate, Timeline timeline, String file) {
     this.table = table;
-    this.plan = plan;
+    this.plate = plate;
     this.timeline = timeline;
     this.file = file;
   }
@@ -38,7 +38,7 @@ final class CellsCopCheck {
   StageMessages compare(PlateTrack cells, LengthUnit unit, Axes axes) {
     StageMessages nothing = StageMessages.none(file);
     PlateLayout.ExportOrigin origin =
-        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+        plate.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     Optional<Double> right =
         cells.copRightMm().isEmpty()
             ? Optional.of(0.0)
@@ -52,14 +52,14 @@ final class CellsCopCheck {
     return apartMm > TrackLimits.CELLS_AGREE_MM
         ? nothing.withRemark(
             RecordingRemark.CELLS_COP_DISAGREES,
-            Argument.text(plan.name()),
+            Argument.text(plate.name()),
             Argument.of(apartMm, Unit.MM))
         : nothing;
   }
 
   private Optional<Double> apartMm(
       PlateTrack cells, Samples computed, Direction along, LengthUnit unit, double originMm) {
-    Optional<Integer> index = plan.column(Channel.of(Quantity.COP, along.axis()));
+    Optional<Integer> index = plate.column(Channel.of(Quantity.COP, along.axis()));
     if (index.isEmpty()) {
       return Optional.empty();
     }

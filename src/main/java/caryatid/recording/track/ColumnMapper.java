@@ -30,7 +30,7 @@ public final class ColumnMapper {
     this.description = description;
   }
 
-  public ColumnMapping plan(HeaderBlock head) {
+  public ColumnMapping map(HeaderBlock head) {
     Outcome<List<PlateColumns>> plates = plates(head);
     Outcome<OptionalInt> time = time(head, plates.messages());
     StageMessages messages = time.messages().and(twoMeanings(time.value(), plates.value(), head));

@@ -24,14 +24,14 @@ final class CopPairs {
    */
   record Along(double apartMm, double apartMm2, double exportedMm2, double computedMm2) {}
 
-  private final PlateColumns plan;
+  private final PlateColumns plate;
   private final PlateUnits units;
   private final Axes axes;
   private final RawPlate raw;
   private final LoadedSamples load;
 
-  CopPairs(PlateColumns plan, PlateUnits units, Axes axes, RawPlate raw, LoadedSamples load) {
-    this.plan = plan;
+  CopPairs(PlateColumns plate, PlateUnits units, Axes axes, RawPlate raw, LoadedSamples load) {
+    this.plate = plate;
     this.units = units;
     this.axes = axes;
     this.raw = raw;
@@ -56,7 +56,7 @@ final class CopPairs {
    *     came unscaled
    */
   Along along(Direction along, MomentUnit unit) {
-    TrueOriginCop cop = new TrueOriginCop(axes, plan.layout().trueOrigin().orElse(IN_THE_SURFACE));
+    TrueOriginCop cop = new TrueOriginCop(axes, plate.layout().trueOrigin().orElse(IN_THE_SURFACE));
     double scale = units.moment().isPresent() ? 1 : unit.newtonMm();
     SampleSeries moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
     SampleSeries vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();

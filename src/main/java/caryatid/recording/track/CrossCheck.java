@@ -33,19 +33,19 @@ final class CrossCheck {
     }
   }
 
-  private final PlateColumns plan;
+  private final PlateColumns plate;
   private final PlateUnits units;
   private final Axes axes;
   private final CopPairs pairs;
-  private final Argument plate;
+  private final Argument plateName;
   private final StageMessages nothing;
 
-  CrossCheck(PlateColumns plan, PlateUnits units, Axes axes, CopPairs pairs, String file) {
-    this.plan = plan;
+  CrossCheck(PlateColumns plate, PlateUnits units, Axes axes, CopPairs pairs, String file) {
+    this.plate = plate;
     this.units = units;
     this.axes = axes;
     this.pairs = pairs;
-    this.plate = Argument.text(plan.name());
+    this.plateName = Argument.text(plate.name());
     this.nothing = StageMessages.none(file);
   }
 
@@ -62,7 +62,7 @@ final class CrossCheck {
     if (close.size() == 1) {
       return agree(close.get(0), agreements.get(close.get(0)));
     }
-    if (known && plan.layout().trueOrigin().isPresent()) {
+    if (known && plate.layout().trueOrigin().isPresent()) {
       return disagree(agreements.get(tried.get(0)));
     }
     return known && units.cop().isPresent() ? compareMovements(tried.get(0)) : notChecked();
@@ -76,19 +76,19 @@ final class CrossCheck {
   }
 
   private StageMessages notChecked() {
-    return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plate);
+    return nothing.withRemark(RecordingRemark.NOT_CROSS_CHECKED, plateName);
   }
 
   private StageMessages agree(MomentUnit unit, Agreement agreement) {
     StageMessages messages =
         units.moment().isEmpty()
-            ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plate, Argument.term(unit))
+            ? nothing.withRemark(RecordingRemark.MOMENT_UNIT, plateName, Argument.term(unit))
             : nothing;
-    return messages.withRemark(RecordingRemark.COP_AGREES, plate, mm(agreement.rmsMm()));
+    return messages.withRemark(RecordingRemark.COP_AGREES, plateName, mm(agreement.rmsMm()));
   }
 
   private StageMessages disagree(Agreement apart) {
-    Argument[] said = {plate, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
+    Argument[] said = {plateName, mm(apart.rmsMm()), mm(apart.rightMm()), mm(apart.anteriorMm())};
     return apart.contradictory()
         ? nothing.withProblem(ImportProblem.COP_CONTRADICTS, said)
         : nothing.withRemark(RecordingRemark.COP_DISAGREES, said);
@@ -107,7 +107,10 @@ final class CrossCheck {
     if (more > 2 * TrackLimits.STIRS_MM * TrackLimits.STIRS_MM
         && more > TrackLimits.ANOTHER_UNIT * Math.min(exported, computed)) {
       return nothing.withProblem(
-          ImportProblem.COP_SCALE, plate, mm(Math.sqrt(exported / 2)), mm(Math.sqrt(computed / 2)));
+          ImportProblem.COP_SCALE,
+          plateName,
+          mm(Math.sqrt(exported / 2)),
+          mm(Math.sqrt(computed / 2)));
     }
     return notChecked();
   }

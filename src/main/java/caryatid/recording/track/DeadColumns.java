@@ -21,20 +21,21 @@ import java.util.BitSet;
  */
 final class DeadColumns {
   private final ParsedTable table;
-  private final PlateColumns plan;
+  private final PlateColumns plate;
   private final double rateHz;
   private final StageMessages nothing;
 
-  DeadColumns(ParsedTable table, PlateColumns plan, double rateHz, String file) {
+  DeadColumns(ParsedTable table, PlateColumns plate, double rateHz, String file) {
     this.table = table;
-    this.plan = plan;
+    this.plate = plate;
     this.rateHz = rateHz;
     this.nothing = StageMessages.none(file);
   }
 
   /** Refuses a channel that the centre of pressure depends on, if its column is dead. */
   StageMessages refused(Channel channel, SampleSeries values, BitSet unusable) {
-    return plan.column(channel)
+    return plate
+        .column(channel)
         .map(index -> refused(table.columnName(index), values, unusable))
         .orElse(nothing);
   }
@@ -48,22 +49,22 @@ final class DeadColumns {
   }
 
   /** Refuses the raw channels that are dead; horizontal ones where they tell the centre. */
-  StageMessages refused(Sensors.EightChannels sensors, RawPlate plate, Timeline timeline) {
-    BitSet unusable = unloadedOrMissing(plate);
+  StageMessages refused(Sensors.EightChannels sensors, RawPlate raw, Timeline timeline) {
+    BitSet unusable = unloadedOrMissing(raw);
     StageMessages messages = nothing;
     for (Sensors.RawChannel channel : Sensors.RawChannel.values()) {
       if (channel.isVertical() || sensors.az0Mm() != 0) {
         String column = sensors.columns().get(channel);
-        SampleSeries values = timeline.series(table.column(plan.sensors().get(column)));
+        SampleSeries values = timeline.series(table.column(plate.sensors().get(column)));
         messages = messages.and(refused(column, values, unusable));
       }
     }
     return messages;
   }
 
-  private static BitSet unloadedOrMissing(RawPlate plate) {
-    BitSet unusable = (BitSet) plate.holes().clone();
-    SampleSeries up = plate.at(Channel.FORCE_Z).orElseThrow();
+  private static BitSet unloadedOrMissing(RawPlate raw) {
+    BitSet unusable = (BitSet) raw.holes().clone();
+    SampleSeries up = raw.at(Channel.FORCE_Z).orElseThrow();
     for (int i = 0; i < up.size(); i++) {
       if (Math.abs(up.at(i)) < TrackLimits.LEAST_N) {
         unusable.set(i);
@@ -77,7 +78,7 @@ final class DeadColumns {
    * is left out.
    */
   StageMessages withheld(Channel channel, SampleSeries values, BitSet unusable) {
-    String column = plan.column(channel).map(table::columnName).orElse(channel.lastPart());
+    String column = plate.column(channel).map(table::columnName).orElse(channel.lastPart());
     return isDead(values, unusable)
         ? nothing.withRemark(
             RecordingRemark.DEAD_COLUMN, said(column, values.size() - unusable.cardinality()))
@@ -86,7 +87,7 @@ final class DeadColumns {
 
   private Argument[] said(String column, int samples) {
     return new Argument[] {
-      Argument.text(plan.name()), Argument.text(column), Argument.count(samples)
+      Argument.text(plate.name()), Argument.text(column), Argument.count(samples)
     };
   }
 
@@ -111,14 +112,14 @@ final class DeadColumns {
    */
   StageMessages frozen(UsableMask usable, Timeline timeline) {
     StageMessages messages = nothing;
-    for (int index : plan.wanted().distinct().sorted().toList()) {
+    for (int index : plate.wanted().distinct().sorted().toList()) {
       SampleSeries column = timeline.series(table.column(index));
       double seconds = repeatsSomewhere(column) ? longestS(column, usable) : 0;
       if (seconds >= TrackLimits.FROZEN_S) {
         messages =
             messages.withRemark(
                 RecordingRemark.FROZEN,
-                Argument.text(plan.name()),
+                Argument.text(plate.name()),
                 Argument.text(table.columnName(index)),
                 Argument.of(seconds, Unit.S));
       }

@@ -25,13 +25,13 @@ import java.util.stream.IntStream;
 public final class HeaderFacts {
   private final ParsedTable table;
   private final HeaderBlock head;
-  private final ExportLayout form;
+  private final ExportLayout layout;
   private final List<UnderstoodFact> facts = new ArrayList<>();
 
-  public HeaderFacts(ParsedTable table, ExportLayout form) {
+  public HeaderFacts(ParsedTable table, ExportLayout layout) {
     this.table = table;
     this.head = table.head();
-    this.form = form;
+    this.layout = layout;
   }
 
   /** The facts, in the order in which the table is laid out. */
@@ -39,12 +39,12 @@ public final class HeaderFacts {
     Dialect dialect = head.dialect();
     fact(
         ImportFact.DELIMITER,
-        basis(form.delimiter()),
+        basis(layout.delimiter()),
         Argument.term(dialect.delimiter()),
         Argument.count(head.columns().size()));
     fact(
         ImportFact.DECIMAL_MARK,
-        basis(form.decimalMark()),
+        basis(layout.decimalMark()),
         Argument.term(dialect.mark()),
         Argument.text(head.sample()));
     if (!head.preamble().isEmpty()) {
@@ -53,15 +53,15 @@ public final class HeaderFacts {
     line(ImportFact.DEVICES, head.deviceLine());
     line(ImportFact.HEADER, head.headerLine());
     if (head.headerLine().isEmpty()) {
-      fact(ImportFact.NO_HEADER, form.columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED);
+      fact(ImportFact.NO_HEADER, layout.columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED);
     }
     line(ImportFact.UNITS_ROW, head.unitsLine());
     fact(
         ImportFact.ROWS,
-        form.firstDataLine().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
+        layout.firstDataLine().isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
         Argument.count(table.rows()),
         Argument.count(head.firstDataLine()));
-    table.plan().plates().forEach(this::columns);
+    table.mapping().plates().forEach(this::columns);
     unused();
     return new StageMessages(file, List.of(), List.of(), facts);
   }
@@ -78,28 +78,28 @@ public final class HeaderFacts {
     line.ifPresent(number -> fact(aspect, Basis.CONCLUDED, Argument.count(number)));
   }
 
-  private void columns(PlateColumns plan) {
-    Basis basis = plan.layout().columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED;
-    if (!plan.columns().isEmpty()) {
+  private void columns(PlateColumns plate) {
+    Basis basis = plate.layout().columns().isEmpty() ? Basis.CONCLUDED : Basis.DESCRIBED;
+    if (!plate.columns().isEmpty()) {
       String columns =
-          plan.columns().entrySet().stream()
+          plate.columns().entrySet().stream()
               .map(c -> AxesText.key(c.getKey()) + ": " + table.columnName(c.getValue()))
               .collect(Collectors.joining(", "));
-      fact(ImportFact.COLUMNS, basis, Argument.text(plan.name()), Argument.text(columns));
+      fact(ImportFact.COLUMNS, basis, Argument.text(plate.name()), Argument.text(columns));
     }
-    if (!plan.sensors().isEmpty()) {
+    if (!plate.sensors().isEmpty()) {
       String cells =
-          plan.sensors().entrySet().stream()
+          plate.sensors().entrySet().stream()
               .sorted(Map.Entry.comparingByValue())
               .map(Map.Entry::getKey)
               .collect(Collectors.joining(", "));
-      fact(ImportFact.CELLS, Basis.DESCRIBED, Argument.text(plan.name()), Argument.text(cells));
+      fact(ImportFact.CELLS, Basis.DESCRIBED, Argument.text(plate.name()), Argument.text(cells));
     }
   }
 
   private void unused() {
-    BitSet used = table.plan().wanted();
-    if (table.plan().plates().isEmpty()) {
+    BitSet used = table.mapping().wanted();
+    if (table.mapping().plates().isEmpty()) {
       return;
     }
     List<Integer> unused =

@@ -40,25 +40,25 @@ final class LoadCellConversion {
 
   static Outcome<PlateTrack> track(
       ParsedTable table,
-      PlateColumns plan,
+      PlateColumns plate,
       Sensors.LoadCells cells,
       ForceUnit unit,
       Timeline timeline,
       String file) {
     LoadCellConversion sums = new LoadCellConversion(timeline.size());
     for (Sensors.LoadCell cell : cells.cells()) {
-      NumberColumn column = table.column(plan.sensors().get(cell.column()));
+      NumberColumn column = table.column(plate.sensors().get(cell.column()));
       sums.missing.or(timeline.holes(column));
       sums.add(cell, timeline.series(column), unit);
     }
     StageMessages messages =
-        new WeightColumnCheck(table, plan, unit).compare(sums.up, sums.missing, timeline, file);
-    sums.divide(plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0)));
-    DeadColumns dead = new DeadColumns(table, plan, timeline.rateHz(), file);
+        new WeightColumnCheck(table, plate, unit).compare(sums.up, sums.missing, timeline, file);
+    sums.divide(plate.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0)));
+    DeadColumns dead = new DeadColumns(table, plate, timeline.rateHz(), file);
     for (Map.Entry<String, SampleSeries> each : sums.read.entrySet()) {
       messages = messages.and(dead.refused(each.getKey(), each.getValue(), sums.unusable));
     }
-    return new Outcome<>(sums.track(plan), messages.and(sums.remarks(plan.name(), file)));
+    return new Outcome<>(sums.track(plate), messages.and(sums.remarks(plate.name(), file)));
   }
 
   private void add(Sensors.LoadCell cell, SampleSeries load, ForceUnit unit) {
@@ -82,10 +82,10 @@ final class LoadCellConversion {
     }
   }
 
-  private PlateTrack track(PlateColumns plan) {
+  private PlateTrack track(PlateColumns plate) {
     return new PlateTrack(
-        plan.name(),
-        plan.measures().sideways() ? Optional.of(Samples.adopt(right)) : Optional.empty(),
+        plate.name(),
+        plate.measures().sideways() ? Optional.of(Samples.adopt(right)) : Optional.empty(),
         Samples.adopt(anterior),
         Optional.of(Samples.adopt(up)),
         Optional.empty(),

@@ -46,15 +46,15 @@ public final class LoadedPlates {
     StageMessages messages = earlier;
     Map<PlateColumns, Optional<PlateUnits>> plates = new LinkedHashMap<>();
     Map<PlateColumns, PlateUnits> loaded = new LinkedHashMap<>();
-    for (PlateColumns plan : table.plan().plates()) {
-      if (plan.wanted().allMatch(i -> table.column(i).allZero())) {
-        messages = messages.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plan.name()));
-        plates.put(plan, Optional.empty());
+    for (PlateColumns plate : table.mapping().plates()) {
+      if (plate.wanted().allMatch(i -> table.column(i).allZero())) {
+        messages = messages.withRemark(RecordingRemark.EMPTY_PLATE, Argument.text(plate.name()));
+        plates.put(plate, Optional.empty());
       } else {
-        Outcome<PlateUnits> known = units.units(plan);
+        Outcome<PlateUnits> known = units.units(plate);
         messages = messages.and(known.messages());
-        loaded.put(plan, known.value());
-        plates.put(plan, Optional.of(known.value()));
+        loaded.put(plate, known.value());
+        plates.put(plate, Optional.of(known.value()));
       }
     }
     if (loaded.isEmpty() && messages.clean()) {
@@ -62,11 +62,11 @@ public final class LoadedPlates {
           messages.withProblem(ImportProblem.UNLOADED, Argument.of(TrackLimits.LEAST_N, Unit.N));
     }
     SumOfPlates together = new SumOfPlates(table, loaded, vertical(loaded));
-    for (PlateColumns plan : loaded.keySet()) {
-      Outcome<Boolean> sum = isSum(plan, together);
+    for (PlateColumns plate : loaded.keySet()) {
+      Outcome<Boolean> sum = isSum(plate, together);
       messages = messages.and(sum.messages());
       if (sum.value()) {
-        plates.remove(plan);
+        plates.remove(plate);
       }
     }
     return new Outcome<>(plates, messages);
@@ -79,12 +79,12 @@ public final class LoadedPlates {
   }
 
   /** Whether a plate is left out as the sum of others; one that only is named so is asked about. */
-  private Outcome<Boolean> isSum(PlateColumns plan, SumOfPlates together) {
-    List<PlateColumns> parts = together.parts(plan);
-    boolean holds = together.holds(plan, parts);
+  private Outcome<Boolean> isSum(PlateColumns plate, SumOfPlates together) {
+    List<PlateColumns> parts = together.parts(plate);
+    boolean holds = together.holds(plate, parts);
     boolean described = !described().isEmpty();
     Argument[] said = {
-      Argument.text(plan.name()),
+      Argument.text(plate.name()),
       Argument.text(parts.stream().map(PlateColumns::name).collect(Collectors.joining(", ")))
     };
     StageMessages nothing = StageMessages.none(file);
@@ -92,10 +92,10 @@ public final class LoadedPlates {
       return new Outcome<>(false, nothing.withProblem(ImportProblem.SUM_DESCRIBED, said));
     }
     if (holds) {
-      ImportFact aspect = together.hasForce(plan) ? ImportFact.SUM : ImportFact.SUM_OF_COP;
+      ImportFact aspect = together.hasForce(plate) ? ImportFact.SUM : ImportFact.SUM_OF_COP;
       return new Outcome<>(true, nothing.withFact(aspect, Basis.CONCLUDED, said));
     }
-    boolean open = SumOfPlates.named(plan) && !described && !parts.isEmpty();
+    boolean open = SumOfPlates.named(plate) && !described && !parts.isEmpty();
     return new Outcome<>(
         false, open ? nothing.withProblem(ImportProblem.SUM_OR_PLATE, said) : nothing);
   }

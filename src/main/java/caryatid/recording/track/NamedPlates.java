@@ -27,10 +27,10 @@ final class NamedPlates {
     private final Map<String, Map<Channel, Integer>> columns = new LinkedHashMap<>();
 
     /** Takes a column; false if the version has one of that channel already. */
-    boolean take(ColumnMeaning role, int index) {
+    boolean take(ColumnMeaning meaning, int index) {
       Map<Channel, Integer> channels =
-          columns.computeIfAbsent(role.version(), v -> new EnumMap<>(Channel.class));
-      return channels.putIfAbsent(role.channel().orElseThrow(), index) == null;
+          columns.computeIfAbsent(meaning.version(), v -> new EnumMap<>(Channel.class));
+      return channels.putIfAbsent(meaning.channel().orElseThrow(), index) == null;
     }
 
     /** One column a channel, the first version's where there are several. */
@@ -68,11 +68,11 @@ final class NamedPlates {
   Outcome<List<PlateColumns>> plates(boolean asking, String file) {
     StageMessages messages = StageMessages.none(file);
     Map<String, Versions> plates = new LinkedHashMap<>();
-    List<ColumnMeaning> roles = ColumnMeaning.of(head.columns());
-    for (int i = 0; i < roles.size(); i++) {
-      ColumnMeaning role = roles.get(i);
-      if (role.channel().isPresent()
-          && !plates.computeIfAbsent(role.plate(), p -> new Versions()).take(role, i)
+    List<ColumnMeaning> meanings = ColumnMeaning.of(head.columns());
+    for (int i = 0; i < meanings.size(); i++) {
+      ColumnMeaning meaning = meanings.get(i);
+      if (meaning.channel().isPresent()
+          && !plates.computeIfAbsent(meaning.plate(), p -> new Versions()).take(meaning, i)
           && asking) {
         messages =
             messages.withProblem(
@@ -82,15 +82,15 @@ final class NamedPlates {
                 Argument.text(head.names()));
       }
     }
-    List<PlateColumns> plans = new ArrayList<>();
+    List<PlateColumns> found = new ArrayList<>();
     for (Map.Entry<String, Versions> each : plates.entrySet()) {
-      PlateColumns plan = plan(name(each.getKey(), plates.keySet()), each.getValue());
-      plans.add(plan);
-      if (asking && plan.tellsCop() && !plan.open().isEmpty()) {
-        messages = messages.and(ask(plan, each.getValue(), file));
+      PlateColumns plate = plate(name(each.getKey(), plates.keySet()), each.getValue());
+      found.add(plate);
+      if (asking && plate.tellsCop() && !plate.open().isEmpty()) {
+        messages = messages.and(ask(plate, each.getValue(), file));
       }
     }
-    return new Outcome<>(plans, messages);
+    return new Outcome<>(found, messages);
   }
 
   /** A plate's name; one without a number gets the first that no other has. */
@@ -107,24 +107,24 @@ final class NamedPlates {
     return ColumnMeaning.plateName(telling.isEmpty() ? Integer.toString(number) : telling);
   }
 
-  private static PlateColumns plan(String name, Versions versions) {
+  private static PlateColumns plate(String name, Versions versions) {
     return new PlateColumns(PlateColumns.bare(name), versions.first(), Map.of(), versions.open());
   }
 
-  private StageMessages ask(PlateColumns plan, Versions versions, String file) {
+  private StageMessages ask(PlateColumns plate, Versions versions, String file) {
     String several =
-        plan.open().stream()
+        plate.open().stream()
             .map(c -> versions.of(c).stream().map(this::name).collect(Collectors.joining(" / ")))
             .collect(Collectors.joining(", "));
     String first =
-        plan.columns().entrySet().stream()
+        plate.columns().entrySet().stream()
             .map(c -> AxesText.key(c.getKey()) + ": " + name(c.getValue()))
             .collect(Collectors.joining(", "));
     return StageMessages.none(file)
         .withProblem(
             place(file),
             ImportProblem.WHICH_VERSION,
-            Argument.text(plan.name()),
+            Argument.text(plate.name()),
             Argument.text(several),
             Argument.text(first));
   }

@@ -76,21 +76,21 @@ public final class OpenQuestions {
         .and(axes.map(this::checkedAxes).orElseGet(this::askAxes));
   }
 
-  private boolean unstated(PlateColumns plan, Quantity quantity) {
-    return plates.get(plan).unstated(quantity);
+  private boolean unstated(PlateColumns plate, Quantity quantity) {
+    return plates.get(plate).unstated(quantity);
   }
 
-  static boolean exported(PlateColumns plan) {
-    return plan.count(Quantity.COP) >= plan.directions();
+  static boolean exported(PlateColumns plate) {
+    return plate.count(Quantity.COP) >= plate.directions();
   }
 
-  private static boolean fromMoments(PlateColumns plan) {
-    return !exported(plan) && plan.sensors().isEmpty();
+  private static boolean fromMoments(PlateColumns plate) {
+    return !exported(plate) && plate.sensors().isEmpty();
   }
 
-  private static boolean needsForceUnit(PlateColumns plan) {
-    return plan.count(Quantity.FORCE) > 0
-        || plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells;
+  private static boolean needsForceUnit(PlateColumns plate) {
+    return plate.count(Quantity.FORCE) > 0
+        || plate.layout().sensors().orElse(null) instanceof Sensors.LoadCells;
   }
 
   /** One question for all plates it concerns, by the columns they have. */
@@ -122,8 +122,8 @@ public final class OpenQuestions {
         plates.keySet().stream()
             .anyMatch(p -> fromMoments(p) || !p.sensors().isEmpty() || p.count(Quantity.FORCE) > 1);
     StageMessages messages = known.rightHanded() ? nothing : leftHanded(known, handed);
-    for (PlateColumns plan : plates.keySet()) {
-      messages = messages.and(checked(plan, known));
+    for (PlateColumns plate : plates.keySet()) {
+      messages = messages.and(checked(plate, known));
     }
     return messages;
   }
@@ -139,60 +139,60 @@ public final class OpenQuestions {
         : nothing.withRemark(RecordingRemark.LEFT_HANDED, axesText);
   }
 
-  private StageMessages checked(PlateColumns plan, Axes known) {
-    if (!plan.sensors().isEmpty() || !plan.tellsCop()) {
+  private StageMessages checked(PlateColumns plate, Axes known) {
+    if (!plate.sensors().isEmpty() || !plate.tellsCop()) {
       return nothing;
     }
     StageMessages centre =
-        exported(plan)
-            ? requireHorizontal(plan, Quantity.COP, known, ImportProblem.COP_COLUMNS)
-            : requireHorizontal(plan, Quantity.MOMENT, known, ImportProblem.MOMENT_COLUMNS);
+        exported(plate)
+            ? requireHorizontal(plate, Quantity.COP, known, ImportProblem.COP_COLUMNS)
+            : requireHorizontal(plate, Quantity.MOMENT, known, ImportProblem.MOMENT_COLUMNS);
     StageMessages force =
-        plan.count(Quantity.FORCE) > 0
-            ? require(plan, Quantity.FORCE, known.up(), ImportProblem.VERTICAL_FORCE)
+        plate.count(Quantity.FORCE) > 0
+            ? require(plate, Quantity.FORCE, known.up(), ImportProblem.VERTICAL_FORCE)
             : nothing;
     return centre
         .and(force)
-        .and(plan.layout().trueOrigin().map(o -> checked(plan, o, known)).orElse(nothing));
+        .and(plate.layout().trueOrigin().map(o -> checked(plate, o, known)).orElse(nothing));
   }
 
-  private StageMessages checked(PlateColumns plan, PlateLayout.TrueOrigin origin, Axes known) {
+  private StageMessages checked(PlateColumns plate, PlateLayout.TrueOrigin origin, Axes known) {
     double along = origin.mm(known.up().axis()) * known.up().sign();
     StageMessages above =
         along > 0
-            ? nothing.withProblem(ImportProblem.ORIGIN_ABOVE, Argument.text(plan.name()))
-            : deep(plan, -along);
-    return along != 0 && fromMoments(plan)
-        ? above.and(requireHorizontal(plan, Quantity.FORCE, known, ImportProblem.HORIZONTAL_FORCE))
+            ? nothing.withProblem(ImportProblem.ORIGIN_ABOVE, Argument.text(plate.name()))
+            : deep(plate, -along);
+    return along != 0 && fromMoments(plate)
+        ? above.and(requireHorizontal(plate, Quantity.FORCE, known, ImportProblem.HORIZONTAL_FORCE))
         : above;
   }
 
-  private StageMessages deep(PlateColumns plan, double depthMm) {
+  private StageMessages deep(PlateColumns plate, double depthMm) {
     return depthMm > TrackLimits.DEEPEST_ZERO_MM
         ? nothing.withProblem(
             ImportProblem.ORIGIN_DEEP,
-            Argument.text(plan.name()),
+            Argument.text(plate.name()),
             Argument.of(TrackLimits.DEEPEST_ZERO_MM, Unit.MM),
             Argument.of(depthMm, Unit.MM))
         : nothing;
   }
 
   private StageMessages requireHorizontal(
-      PlateColumns plan, Quantity quantity, Axes known, ImportProblem problem) {
+      PlateColumns plate, Quantity quantity, Axes known, ImportProblem problem) {
     // A centre of pressure moves along one axis by the moment about the other.
     Direction foreAndAft = quantity == Quantity.MOMENT ? known.right() : known.anterior();
-    return plan.measures().sideways()
-        ? require(plan, quantity, known.right(), problem)
-            .and(require(plan, quantity, known.anterior(), problem))
-        : require(plan, quantity, foreAndAft, problem);
+    return plate.measures().sideways()
+        ? require(plate, quantity, known.right(), problem)
+            .and(require(plate, quantity, known.anterior(), problem))
+        : require(plate, quantity, foreAndAft, problem);
   }
 
   private StageMessages require(
-      PlateColumns plan, Quantity quantity, Direction along, ImportProblem problem) {
+      PlateColumns plate, Quantity quantity, Direction along, ImportProblem problem) {
     Channel channel = Channel.of(quantity, along.axis());
-    return plan.has(channel)
+    return plate.has(channel)
         ? nothing
         : nothing.withProblem(
-            problem, Argument.text(plan.name()), Argument.text(AxesText.key(channel)));
+            problem, Argument.text(plate.name()), Argument.text(AxesText.key(channel)));
   }
 }

@@ -30,13 +30,13 @@ final class PersonCheck {
 
   StageMessages check() {
     StageMessages messages = StageMessages.none(file);
-    Argument plate = Argument.text(track.plate());
+    Argument plateName = Argument.text(track.plate());
     double force = track.upN().map(this::mean).orElse(0.0);
     if (force > TrackLimits.HEAVIEST_N) {
       messages =
           messages.withProblem(
               ImportProblem.TOO_HEAVY,
-              plate,
+              plateName,
               Argument.of(force / ForceUnit.STANDARD_GRAVITY, Unit.KG));
     }
     double sway =
@@ -46,7 +46,7 @@ final class PersonCheck {
     if (track.usable().count() >= TrackLimits.SHORTEST_PERSON_S * rateHz
         && sway > 0
         && sway < TrackLimits.STILLEST_MM) {
-      messages = messages.withProblem(ImportProblem.TOO_STILL, plate);
+      messages = messages.withProblem(ImportProblem.TOO_STILL, plateName);
     }
     return messages;
   }

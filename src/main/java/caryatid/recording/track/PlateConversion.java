@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 final class PlateConversion {
   private static final PlateLayout.TrueOrigin IN_THE_SURFACE = new PlateLayout.TrueOrigin(0, 0, 0);
 
-  private final PlateColumns plan;
+  private final PlateColumns plate;
   private final PlateUnits units;
   private final Axes axes;
   private final RawPlate raw;
@@ -41,31 +41,31 @@ final class PlateConversion {
 
   PlateConversion(
       ParsedTable table,
-      PlateColumns plan,
+      PlateColumns plate,
       PlateUnits units,
       Axes axes,
       Timeline timeline,
       boolean removeOffset,
       String file) {
-    this.plan = plan;
+    this.plate = plate;
     this.units = units;
     this.axes = axes;
     this.rateHz = timeline.rateHz();
-    this.dead = new DeadColumns(table, plan, rateHz, file);
+    this.dead = new DeadColumns(table, plate, rateHz, file);
     Optional<Sensors.EightChannels> eight =
-        plan.layout().sensors().map(Sensors.EightChannels.class::cast);
+        plate.layout().sensors().map(Sensors.EightChannels.class::cast);
     RawPlate exported =
         eight
-            .map(sensors -> RawPlate.of(table, plan, sensors, timeline).only(needed()))
-            .orElseGet(() -> RawPlate.of(table, plan, units, timeline, needed()));
+            .map(sensors -> RawPlate.of(table, plate, sensors, timeline).only(needed()))
+            .orElseGet(() -> RawPlate.of(table, plate, units, timeline, needed()));
     StageMessages sensors =
         eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageMessages.none(file));
     LoadedSamples seen = LoadedSamples.of(exported, axes);
     Outcome<Optional<RawPlate>> shifted =
-        new UnloadedOffset(exported, axes, seen, plan.name(), file).handle(removeOffset, rateHz);
+        new UnloadedOffset(exported, axes, seen, plate.name(), file).handle(removeOffset, rateHz);
     this.unloaded = sensors.and(shifted.messages());
     this.raw = shifted.value().orElse(exported);
-    this.load = shifted.value().map(plate -> LoadedSamples.of(plate, axes)).orElse(seen);
+    this.load = shifted.value().map(raw -> LoadedSamples.of(raw, axes)).orElse(seen);
   }
 
   /**
@@ -76,7 +76,7 @@ final class PlateConversion {
     Set<Channel> needed = EnumSet.allOf(Channel.class);
     needed.remove(Channel.of(Quantity.MOMENT, axes.up().axis()));
     needed.remove(Channel.of(Quantity.COP, axes.up().axis()));
-    if (!plan.measures().sideways()) {
+    if (!plate.measures().sideways()) {
       needed.remove(Channel.of(Quantity.COP, axes.right().axis()));
       needed.remove(Channel.of(Quantity.FORCE, axes.right().axis()));
       needed.remove(Channel.of(Quantity.MOMENT, axes.anterior().axis()));
@@ -86,7 +86,7 @@ final class PlateConversion {
 
   /** The directions in which the plate tells where the load is. */
   private List<Direction> measured() {
-    return plan.measures().sideways()
+    return plate.measures().sideways()
         ? List.of(axes.right(), axes.anterior())
         : List.of(axes.anterior());
   }
@@ -107,14 +107,14 @@ final class PlateConversion {
 
   /** The track by the exported centre of pressure. */
   private Outcome<PlateTrack> exported() {
-    CopPairs pairs = new CopPairs(plan, units, axes, raw, load);
-    StageMessages checked = new CrossCheck(plan, units, axes, pairs, unloaded.file()).run();
+    CopPairs pairs = new CopPairs(plate, units, axes, raw, load);
+    StageMessages checked = new CrossCheck(plate, units, axes, pairs, unloaded.file()).run();
     CopSeries centre = centre(along -> oriented(Quantity.COP, along, 1));
     Outcome<BitSet> unusable = unusable(centre);
     StageMessages messages =
         checked
             .and(unusable.messages())
-            .and(MeanRemoved.refused(centre, unusable.value(), plan.name(), unloaded.file()));
+            .and(MeanRemoved.refused(centre, unusable.value(), plate.name(), unloaded.file()));
     if (centre.right().isPresent()) {
       messages =
           messages.and(dead.refused(cop(axes.right()), centre.right().get(), unusable.value()));
@@ -126,7 +126,7 @@ final class PlateConversion {
 
   private CopSeries centre(Function<Direction, SampleSeries> along) {
     return new CopSeries(
-        plan.measures().sideways() ? Optional.of(along.apply(axes.right())) : Optional.empty(),
+        plate.measures().sideways() ? Optional.of(along.apply(axes.right())) : Optional.empty(),
         along.apply(axes.anterior()));
   }
 
@@ -164,17 +164,17 @@ final class PlateConversion {
   }
 
   private Outcome<BitSet> unusable(CopSeries centre) {
-    return new UnusableSamples(raw, load, plan.layout(), unloaded.file()).find(centre, rateHz);
+    return new UnusableSamples(raw, load, plate.layout(), unloaded.file()).find(centre, rateHz);
   }
 
   private Outcome<PlateTrack> track(CopSeries centre, Outcome<BitSet> unusable) {
     PlateLayout.ExportOrigin origin =
-        plan.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
+        plate.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet left = unusable.value();
     Outcome<Optional<Horizontal>> horizontal = horizontal(left);
     return new Outcome<>(
         new PlateTrack(
-            plan.name(),
+            plate.name(),
             centre.right().map(right -> right.plus(origin.rightMm()).without(left)),
             centre.anterior().plus(origin.anteriorMm()).without(left),
             load.known() ? Optional.of(force(axes.up(), left)) : Optional.empty(),
@@ -209,10 +209,10 @@ final class PlateConversion {
   }
 
   private PlateLayout.TrueOrigin origin() {
-    if (plan.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
+    if (plate.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
       return new PlateLayout.TrueOrigin(0, 0, -eight.az0Mm());
     }
-    return plan.layout().trueOrigin().orElse(IN_THE_SURFACE);
+    return plate.layout().trueOrigin().orElse(IN_THE_SURFACE);
   }
 
   private SampleSeries oriented(Quantity quantity, Direction direction, double sense) {

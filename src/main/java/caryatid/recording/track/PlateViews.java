@@ -37,31 +37,33 @@ public final class PlateViews {
 
   /** The view of a plate; empty for one without a vertical force. */
   public static Optional<PlateView> of(
-      ParsedTable table, PlateColumns plan, Axis vertical, Optional<ForceUnit> unit) {
-    List<NumberColumn> columns = forces(table, plan, vertical);
+      ParsedTable table, PlateColumns plate, Axis vertical, Optional<ForceUnit> unit) {
+    List<NumberColumn> columns = forces(table, plate, vertical);
     if (columns.isEmpty() || table.rows() == 0) {
       return Optional.empty();
     }
-    if (plan.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
+    if (plate.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
       PlateViews views = new PlateViews(columns, eight.verticalNPerUnit(), table.rows());
-      return Optional.of(views.view(plan.name(), Optional.of(ForceUnit.N)));
+      return Optional.of(views.view(plate.name(), Optional.of(ForceUnit.N)));
     }
-    return Optional.of(new PlateViews(columns, 1, table.rows()).view(plan.name(), unit));
+    return Optional.of(new PlateViews(columns, 1, table.rows()).view(plate.name(), unit));
   }
 
   /** The columns that make a plate's vertical force when added up. */
-  static List<NumberColumn> forces(ParsedTable table, PlateColumns plan, Axis vertical) {
-    Sensors sensors = plan.layout().sensors().orElse(null);
+  static List<NumberColumn> forces(ParsedTable table, PlateColumns plate, Axis vertical) {
+    Sensors sensors = plate.layout().sensors().orElse(null);
     if (sensors instanceof Sensors.LoadCells cells) {
-      return cells.cells().stream().map(c -> table.column(plan.sensors().get(c.column()))).toList();
+      return cells.cells().stream()
+          .map(c -> table.column(plate.sensors().get(c.column())))
+          .toList();
     }
     if (sensors instanceof Sensors.EightChannels eight) {
       return Arrays.stream(Sensors.RawChannel.values())
           .filter(Sensors.RawChannel::isVertical)
-          .map(c -> table.column(plan.sensors().get(eight.columns().get(c))))
+          .map(c -> table.column(plate.sensors().get(eight.columns().get(c))))
           .toList();
     }
-    return plan.column(Channel.of(Quantity.FORCE, vertical)).map(table::column).stream().toList();
+    return plate.column(Channel.of(Quantity.FORCE, vertical)).map(table::column).stream().toList();
   }
 
   private PlateView view(String name, Optional<ForceUnit> unit) {

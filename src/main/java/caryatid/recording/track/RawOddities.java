@@ -45,10 +45,10 @@ public final class RawOddities {
     this.file = file;
   }
 
-  public StageMessages remarks(PlateColumns plan, PlateUnits units) {
-    Optional<Samples> up = up(plan);
-    Samples one = cop(plan, VerticalAxis.horizontal(vertical).get(0));
-    Samples other = cop(plan, VerticalAxis.horizontal(vertical).get(1));
+  public StageMessages remarks(PlateColumns plate, PlateUnits units) {
+    Optional<Samples> up = up(plate);
+    Samples one = cop(plate, VerticalAxis.horizontal(vertical).get(0));
+    Samples other = cop(plate, VerticalAxis.horizontal(vertical).get(1));
     double spike =
         units
             .cop()
@@ -57,7 +57,7 @@ public final class RawOddities {
                 () -> TrackLimits.SPIKE_DEVIATIONS * Math.max(deviation(one), deviation(other)));
     PlateTrack track =
         new PlateTrack(
-            plan.name(), Optional.of(one), other, up, Optional.empty(), usable(plan, up));
+            plate.name(), Optional.of(one), other, up, Optional.empty(), usable(plate, up));
     List<Remark> told =
         new TrackOddities(track, spike, file)
             .remarks().remarks().stream().filter(remark -> told(remark.topic())).toList();
@@ -69,8 +69,8 @@ public final class RawOddities {
   }
 
   /** The size of the vertical force, in the export's unit. */
-  private Optional<Samples> up(PlateColumns plan) {
-    List<NumberColumn> columns = PlateViews.forces(table, plan, vertical);
+  private Optional<Samples> up(PlateColumns plate) {
+    List<NumberColumn> columns = PlateViews.forces(table, plate, vertical);
     double[] up = new double[table.rows()];
     for (NumberColumn column : columns) {
       Arrays.setAll(up, i -> up[i] + column.at(i));
@@ -80,8 +80,9 @@ public final class RawOddities {
     return columns.isEmpty() ? Optional.empty() : Optional.of(Samples.adopt(up));
   }
 
-  private Samples cop(PlateColumns plan, Axis axis) {
-    return plan.column(Channel.of(Quantity.COP, axis))
+  private Samples cop(PlateColumns plate, Axis axis) {
+    return plate
+        .column(Channel.of(Quantity.COP, axis))
         .map(index -> table.column(index).series().without(new BitSet()))
         .orElseGet(() -> Samples.adopt(new double[table.rows()]));
   }
@@ -94,9 +95,9 @@ public final class RawOddities {
     return (sorted[sorted.length - 1 - quarter] - sorted[quarter]) / QUARTILES;
   }
 
-  private UsableMask usable(PlateColumns plan, Optional<Samples> up) {
+  private UsableMask usable(PlateColumns plate, Optional<Samples> up) {
     BitSet left = new BitSet(table.rows());
-    plan.wanted().forEach(i -> table.column(i).addHolesTo(left));
+    plate.wanted().forEach(i -> table.column(i).addHolesTo(left));
     up.ifPresent(
         force -> {
           double largest = largest(force);

@@ -40,13 +40,14 @@ final class RawPlate {
   /** The channels of a plate that are needed. */
   static RawPlate of(
       ParsedTable table,
-      PlateColumns plan,
+      PlateColumns plate,
       PlateUnits units,
       Timeline timeline,
       Set<Channel> needed) {
     Map<Channel, SampleSeries> series = new EnumMap<>(Channel.class);
     Map<Channel, BitSet> holes = new EnumMap<>(Channel.class);
-    plan.columns()
+    plate
+        .columns()
         .forEach(
             (channel, index) -> {
               if (needed.contains(channel)) {
@@ -60,14 +61,14 @@ final class RawPlate {
 
   /** Forces and moments from eight raw channels (see {@link Sensors.EightChannels}). */
   static RawPlate of(
-      ParsedTable table, PlateColumns plan, Sensors.EightChannels sensors, Timeline timeline) {
+      ParsedTable table, PlateColumns plate, Sensors.EightChannels sensors, Timeline timeline) {
     BitSet holes = new BitSet();
     Map<Sensors.RawChannel, SampleSeries> raw = new EnumMap<>(Sensors.RawChannel.class);
     sensors
         .columns()
         .forEach(
             (channel, name) -> {
-              NumberColumn column = table.column(plan.sensors().get(name));
+              NumberColumn column = table.column(plate.sensors().get(name));
               holes.or(timeline.holes(column));
               raw.put(channel, timeline.series(column));
             });

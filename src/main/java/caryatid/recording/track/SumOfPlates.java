@@ -32,30 +32,30 @@ final class SumOfPlates {
   }
 
   /** The plates that a set of columns may hold together. */
-  List<PlateColumns> parts(PlateColumns plan) {
+  List<PlateColumns> parts(PlateColumns plate) {
     return units.keySet().stream()
-        .filter(other -> !other.name().equals(plan.name()) && !named(other))
+        .filter(other -> !other.name().equals(plate.name()) && !named(other))
         .toList();
   }
 
   /** Whether a plate's name says that it is none of its own. */
-  static boolean named(PlateColumns plan) {
-    return TotalColumnNames.plates(plan.name());
+  static boolean named(PlateColumns plate) {
+    return TotalColumnNames.plates(plate.name());
   }
 
   /** Whether the values of a plate are those of some others together. */
-  boolean holds(PlateColumns plan, List<PlateColumns> parts) {
-    boolean enough = parts.size() >= (named(plan) ? 1 : 2);
+  boolean holds(PlateColumns plate, List<PlateColumns> parts) {
+    boolean enough = parts.size() >= (named(plate) ? 1 : 2);
     boolean told = enough && parts.stream().allMatch(this::hasForce);
-    return told && (hasForce(plan) ? forceIsSum(plan, parts) : copIsMean(plan, parts));
+    return told && (hasForce(plate) ? forceIsSum(plate, parts) : copIsMean(plate, parts));
   }
 
-  boolean hasForce(PlateColumns plan) {
-    return !PlateViews.forces(table, plan, vertical).isEmpty();
+  boolean hasForce(PlateColumns plate) {
+    return !PlateViews.forces(table, plate, vertical).isEmpty();
   }
 
-  private boolean forceIsSum(PlateColumns plan, List<PlateColumns> parts) {
-    IntToDoubleFunction whole = force(plan);
+  private boolean forceIsSum(PlateColumns plate, List<PlateColumns> parts) {
+    IntToDoubleFunction whole = force(plate);
     IntToDoubleFunction sum = sum(parts.stream().map(this::force).toList());
     double size = 0;
     for (int row = 0; row < table.rows(); row++) {
@@ -64,23 +64,23 @@ final class SumOfPlates {
     double most = TrackLimits.SUM_AGREES * size;
     return most > 0
         && agrees(
-            holes(plan, parts),
+            holes(plate, parts),
             row -> Math.abs(whole.applyAsDouble(row) - sum.applyAsDouble(row)) <= most);
   }
 
-  private boolean copIsMean(PlateColumns plan, List<PlateColumns> parts) {
+  private boolean copIsMean(PlateColumns plate, List<PlateColumns> parts) {
     List<Channel> channels =
-        plan.columns().keySet().stream()
+        plate.columns().keySet().stream()
             .filter(c -> c.quantity() == Quantity.COP && c.axis() != vertical)
             .filter(c -> parts.stream().allMatch(p -> p.has(c)))
             .toList();
-    BitSet holes = holes(plan, parts);
-    return channels.size() == plan.measures().count()
-        && channels.stream().allMatch(c -> agrees(holes, isMean(plan, parts, c)));
+    BitSet holes = holes(plate, parts);
+    return channels.size() == plate.measures().count()
+        && channels.stream().allMatch(c -> agrees(holes, isMean(plate, parts, c)));
   }
 
-  private IntPredicate isMean(PlateColumns plan, List<PlateColumns> parts, Channel channel) {
-    IntToDoubleFunction whole = value(plan, channel);
+  private IntPredicate isMean(PlateColumns plate, List<PlateColumns> parts, Channel channel) {
+    IntToDoubleFunction whole = value(plate, channel);
     List<IntToDoubleFunction> forces = parts.stream().map(this::force).toList();
     List<IntToDoubleFunction> centres = parts.stream().map(p -> value(p, channel)).toList();
     return row -> {
@@ -113,11 +113,11 @@ final class SumOfPlates {
   }
 
   /** A plate's vertical force by row. */
-  private IntToDoubleFunction force(PlateColumns plan) {
-    double scale = units.get(plan).scale(Quantity.FORCE);
+  private IntToDoubleFunction force(PlateColumns plate) {
+    double scale = units.get(plate).scale(Quantity.FORCE);
     IntToDoubleFunction sum =
         sum(
-            PlateViews.forces(table, plan, vertical).stream()
+            PlateViews.forces(table, plate, vertical).stream()
                 .<IntToDoubleFunction>map(column -> column::at)
                 .toList());
     return row -> scale * sum.applyAsDouble(row);
@@ -133,15 +133,15 @@ final class SumOfPlates {
     };
   }
 
-  private IntToDoubleFunction value(PlateColumns plan, Channel channel) {
-    NumberColumn column = table.column(plan.column(channel).orElseThrow());
-    double scale = units.get(plan).scale(channel.quantity());
+  private IntToDoubleFunction value(PlateColumns plate, Channel channel) {
+    NumberColumn column = table.column(plate.column(channel).orElseThrow());
+    double scale = units.get(plate).scale(channel.quantity());
     return row -> scale * column.at(row);
   }
 
-  private BitSet holes(PlateColumns plan, List<PlateColumns> parts) {
+  private BitSet holes(PlateColumns plate, List<PlateColumns> parts) {
     BitSet holes = new BitSet();
-    plan.wanted().forEach(i -> table.column(i).addHolesTo(holes));
+    plate.wanted().forEach(i -> table.column(i).addHolesTo(holes));
     parts.stream().flatMap(PlateColumns::wanted).forEach(i -> table.column(i).addHolesTo(holes));
     return holes;
   }

@@ -46,96 +46,97 @@ public final class TrackBuilder {
    *
    * @param units empty for a plate that carried nothing
    */
-  public Outcome<PlateTrack> track(PlateColumns plan, Optional<PlateUnits> units) {
+  public Outcome<PlateTrack> track(PlateColumns plate, Optional<PlateUnits> units) {
     return units
-        .map(known -> track(plan, known))
-        .orElseGet(() -> new Outcome<>(empty(plan, timeline.size()), StageMessages.none(file)));
+        .map(known -> track(plate, known))
+        .orElseGet(() -> new Outcome<>(empty(plate, timeline.size()), StageMessages.none(file)));
   }
 
-  private Outcome<PlateTrack> track(PlateColumns plan, PlateUnits units) {
+  private Outcome<PlateTrack> track(PlateColumns plate, PlateUnits units) {
     Outcome<PlateTrack> converted =
-        plan.layout().sensors().orElse(null) instanceof Sensors.LoadCells cells
-            ? ofCells(plan, units, cells)
-            : converted(plan, units);
+        plate.layout().sensors().orElse(null) instanceof Sensors.LoadCells cells
+            ? ofCells(plate, units, cells)
+            : converted(plate, units);
     PlateTrack track = converted.value();
     StageMessages edges =
-        plan.layout()
+        plate
+            .layout()
             .size()
-            .map(size -> new EdgeCheck(size, offPlate(plan), file).check(track))
+            .map(size -> new EdgeCheck(size, offPlate(plate), file).check(track))
             .orElse(StageMessages.none(file));
     return new Outcome<>(
         track,
         converted
             .messages()
-            .and(directions(plan))
+            .and(directions(plate))
             .and(new TrackOddities(track, file).remarks())
             .and(
-                new DeadColumns(table, plan, timeline.rateHz(), file)
+                new DeadColumns(table, plate, timeline.rateHz(), file)
                     .frozen(track.usable(), timeline))
             .and(edges)
             .and(new PersonCheck(track, timeline.rateHz(), file).check()));
   }
 
   private Outcome<PlateTrack> ofCells(
-      PlateColumns plan, PlateUnits units, Sensors.LoadCells cells) {
+      PlateColumns plate, PlateUnits units, Sensors.LoadCells cells) {
     Outcome<PlateTrack> track =
-        LoadCellConversion.track(table, plan, cells, units.force().orElseThrow(), timeline, file);
+        LoadCellConversion.track(table, plate, cells, units.force().orElseThrow(), timeline, file);
     return units
         .cop()
         .map(
             unit ->
-                new CellsCopCheck(table, plan, timeline, file).compare(track.value(), unit, axes))
+                new CellsCopCheck(table, plate, timeline, file).compare(track.value(), unit, axes))
         .map(messages -> new Outcome<>(track.value(), track.messages().and(messages)))
         .orElse(track);
   }
 
-  private StageMessages directions(PlateColumns plan) {
+  private StageMessages directions(PlateColumns plate) {
     StageMessages nothing = StageMessages.none(file);
-    return plan.measures().sideways()
+    return plate.measures().sideways()
         ? nothing
-        : nothing.withRemark(RecordingRemark.FORE_AND_AFT_ONLY, Argument.text(plan.name()));
+        : nothing.withRemark(RecordingRemark.FORE_AND_AFT_ONLY, Argument.text(plate.name()));
   }
 
-  private static ImportProblem offPlate(PlateColumns plan) {
-    if (plan.sensors().isEmpty()) {
-      return OpenQuestions.exported(plan)
+  private static ImportProblem offPlate(PlateColumns plate) {
+    if (plate.sensors().isEmpty()) {
+      return OpenQuestions.exported(plate)
           ? ImportProblem.OFF_PLATE
           : ImportProblem.OFF_PLATE_BY_MOMENTS;
     }
     return ImportProblem.OFF_PLATE_BY_SENSORS;
   }
 
-  private Outcome<PlateTrack> converted(PlateColumns plan, PlateUnits units) {
+  private Outcome<PlateTrack> converted(PlateColumns plate, PlateUnits units) {
     boolean removeOffset = description.map(PlateDescription::removeUnloadedOffset).orElse(false);
     PlateConversion conversion =
-        new PlateConversion(table, plan, units, axes, timeline, removeOffset, file);
+        new PlateConversion(table, plate, units, axes, timeline, removeOffset, file);
     StageMessages sense =
-        conversion.sense().map(seen -> checkedSense(plan, seen)).orElse(StageMessages.none(file));
+        conversion.sense().map(seen -> checkedSense(plate, seen)).orElse(StageMessages.none(file));
     Outcome<PlateTrack> track = conversion.track();
     return new Outcome<>(track.value(), conversion.unloaded().and(sense).and(track.messages()));
   }
 
-  private StageMessages checkedSense(PlateColumns plan, ForceIs seen) {
+  private StageMessages checkedSense(PlateColumns plate, ForceIs seen) {
     Optional<ForceIs> stated = description.flatMap(PlateDescription::forceIs);
-    Argument plate = Argument.text(plan.name());
+    Argument plateName = Argument.text(plate.name());
     StageMessages nothing = StageMessages.none(file);
     if (stated.isPresent() && stated.get() != seen) {
       return nothing.withProblem(
-          ImportProblem.FORCE_SENSE, plate, Argument.term(stated.get()), Argument.term(seen));
+          ImportProblem.FORCE_SENSE, plateName, Argument.term(stated.get()), Argument.term(seen));
     }
     return nothing.withFact(
         ImportFact.FORCE_SENSE,
         stated.isPresent() ? Basis.DESCRIBED : Basis.CONCLUDED,
-        plate,
+        plateName,
         Argument.term(seen));
   }
 
   /** A plate that carried nothing. */
-  private static PlateTrack empty(PlateColumns plan, int size) {
+  private static PlateTrack empty(PlateColumns plate, int size) {
     Samples zeros = Samples.adopt(new double[size]);
     return new PlateTrack(
-        plan.name(),
-        plan.measures().sideways() ? Optional.of(zeros) : Optional.empty(),
+        plate.name(),
+        plate.measures().sideways() ? Optional.of(zeros) : Optional.empty(),
         zeros,
         Optional.of(zeros),
         Optional.empty(),

@@ -26,8 +26,8 @@ final class UnitEvidence {
   /** The mass the plates weigh together, for each unit of force. */
   List<Argument> ofForce(List<PlateColumns> plates) {
     double sum = 0;
-    for (PlateColumns plan : plates) {
-      for (NumberColumn column : PlateViews.forces(table, plan, vertical)) {
+    for (PlateColumns plate : plates) {
+      for (NumberColumn column : PlateViews.forces(table, plate, vertical)) {
         sum += Math.abs(middle(column));
       }
     }
@@ -40,10 +40,10 @@ final class UnitEvidence {
   /** How far from the export's zero the centre of pressure lies, for each unit of length. */
   List<Argument> ofCop(List<PlateColumns> plates) {
     double most = 0;
-    for (PlateColumns plan : plates) {
-      for (Channel channel : plan.columns().keySet()) {
+    for (PlateColumns plate : plates) {
+      for (Channel channel : plate.columns().keySet()) {
         if (channel.quantity() == Quantity.COP) {
-          most = Math.max(most, Math.abs(middle(table.column(plan.columns().get(channel)))));
+          most = Math.max(most, Math.abs(middle(table.column(plate.columns().get(channel)))));
         }
       }
     }

@@ -42,12 +42,12 @@ public final class UnitFinder {
     this.nothing = StageMessages.none(file);
   }
 
-  Outcome<PlateUnits> units(PlateColumns plan) {
-    PlateLayout layout = plan.layout();
-    Decided<ForceUnit> force = unit(plan, Quantity.FORCE, ForceUnit::named, layout.forceUnit());
+  Outcome<PlateUnits> units(PlateColumns plate) {
+    PlateLayout layout = plate.layout();
+    Decided<ForceUnit> force = unit(plate, Quantity.FORCE, ForceUnit::named, layout.forceUnit());
     Decided<MomentUnit> moment =
-        unit(plan, Quantity.MOMENT, MomentUnit::named, layout.momentUnit());
-    Decided<LengthUnit> cop = unit(plan, Quantity.COP, LengthUnit::named, layout.copUnit());
+        unit(plate, Quantity.MOMENT, MomentUnit::named, layout.momentUnit());
+    Decided<LengthUnit> cop = unit(plate, Quantity.COP, LengthUnit::named, layout.copUnit());
     Set<Quantity> refused =
         Stream.of(force, moment, cop)
             .filter(Decided::refused)
@@ -66,14 +66,14 @@ public final class UnitFinder {
       Quantity quantity, Optional<U> unit, boolean refused, StageMessages messages) {}
 
   private <U extends Enum<U> & Coded> Decided<U> unit(
-      PlateColumns plan,
+      PlateColumns plate,
       Quantity quantity,
       Function<String, Optional<U>> named,
       Optional<U> described) {
     StageMessages messages = nothing;
     Optional<U> unit = Optional.empty();
     boolean refused = false;
-    for (Statement each : statements(plan, quantity)) {
+    for (Statement each : statements(plate, quantity)) {
       Optional<U> stated = named.apply(each.unit());
       if (stated.isEmpty()) {
         refused = true;
@@ -90,7 +90,7 @@ public final class UnitFinder {
           messages.withFact(
               ImportFact.UNIT,
               basis,
-              Argument.text(plan.name()),
+              Argument.text(plate.name()),
               Argument.term(quantity),
               Argument.term(known.get()));
     }
@@ -119,9 +119,10 @@ public final class UnitFinder {
   }
 
   /** Every unit the file states for a quantity of a plate, and where. */
-  private Collection<Statement> statements(PlateColumns plan, Quantity quantity) {
+  private Collection<Statement> statements(PlateColumns plate, Quantity quantity) {
     Map<String, Statement> statements = new LinkedHashMap<>();
-    plan.holding(quantity)
+    plate
+        .holding(quantity)
         .map(head.columns()::get)
         .forEach(
             column ->
@@ -129,7 +130,7 @@ public final class UnitFinder {
                     .unit()
                     .map(unit -> new Statement(place(column), unit))
                     .ifPresent(statement -> statements.put(column.full(), statement)));
-    boolean there = plan.count(quantity) > 0 || !plan.sensors().isEmpty();
+    boolean there = plate.count(quantity) > 0 || !plate.sensors().isEmpty();
     if (there && statements.isEmpty()) {
       preamble
           .unit(quantity)

@@ -36,9 +36,9 @@ public final class UnitsByMoments {
   }
 
   /** Each pair of units that the numbers allow, where the unit is unknown. */
-  public StageMessages pairs(PlateColumns plan, PlateUnits units) {
+  public StageMessages pairs(PlateColumns plate, PlateUnits units) {
     StageMessages messages = StageMessages.none(file);
-    Optional<Double> ratio = units.unstated(Quantity.COP) ? ratio(plan) : Optional.empty();
+    Optional<Double> ratio = units.unstated(Quantity.COP) ? ratio(plate) : Optional.empty();
     if (ratio.isEmpty()) {
       return messages;
     }
@@ -51,7 +51,7 @@ public final class UnitsByMoments {
               messages.withFact(
                   ImportFact.UNITS_TOGETHER,
                   Basis.CONCLUDED,
-                  Argument.text(plan.name()),
+                  Argument.text(plate.name()),
                   Argument.term(force),
                   Argument.term(moment),
                   Argument.term(length));
@@ -64,28 +64,28 @@ public final class UnitsByMoments {
   /**
    * How far the centre moves where moment over force moves by one, along the axis it moves most.
    */
-  private Optional<Double> ratio(PlateColumns plan) {
+  private Optional<Double> ratio(PlateColumns plate) {
     Axis one = VerticalAxis.horizontal(vertical).get(0);
     Axis other = VerticalAxis.horizontal(vertical).get(1);
-    Optional<Fit> along = fit(plan, one, other);
-    Optional<Fit> across = fit(plan, other, one);
+    Optional<Fit> along = fit(plate, one, other);
+    Optional<Fit> across = fit(plate, other, one);
     return along.isPresent() && across.isPresent() && across.get().spread() > along.get().spread()
         ? across.get().ratio()
         : along.flatMap(Fit::ratio);
   }
 
-  private Optional<Fit> fit(PlateColumns plan, Axis copAxis, Axis momentAxis) {
+  private Optional<Fit> fit(PlateColumns plate, Axis copAxis, Axis momentAxis) {
     Channel[] needed = {
       Channel.of(Quantity.COP, copAxis),
       Channel.of(Quantity.MOMENT, momentAxis),
       Channel.of(Quantity.FORCE, vertical)
     };
-    if (!List.of(needed).stream().allMatch(plan::has)) {
+    if (!List.of(needed).stream().allMatch(plate::has)) {
       return Optional.empty();
     }
-    NumberColumn cop = column(plan, needed[0]);
-    NumberColumn moment = column(plan, needed[1]);
-    NumberColumn force = column(plan, needed[2]);
+    NumberColumn cop = column(plate, needed[0]);
+    NumberColumn moment = column(plate, needed[1]);
+    NumberColumn force = column(plate, needed[2]);
     Fit fit = new Fit();
     for (int row = 0; row < table.rows(); row++) {
       boolean hole = cop.isHole(row) || moment.isHole(row) || force.isHole(row);
@@ -96,8 +96,8 @@ public final class UnitsByMoments {
     return Optional.of(fit);
   }
 
-  private NumberColumn column(PlateColumns plan, Channel channel) {
-    return table.column(plan.column(channel).orElseThrow());
+  private NumberColumn column(PlateColumns plate, Channel channel) {
+    return table.column(plate.column(channel).orElseThrow());
   }
 
   /** A line through points, from sums that are kept small by the first point. */

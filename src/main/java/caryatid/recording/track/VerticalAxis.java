@@ -22,8 +22,8 @@ final class VerticalAxis {
   static Axis seen(ParsedTable table, Collection<PlateColumns> plates) {
     Map<Axis, Double> forces = new EnumMap<>(Axis.class);
     Set<Axis> cop = EnumSet.noneOf(Axis.class);
-    for (PlateColumns plan : plates) {
-      for (Map.Entry<Channel, Integer> each : plan.columns().entrySet()) {
+    for (PlateColumns plate : plates) {
+      for (Map.Entry<Channel, Integer> each : plate.columns().entrySet()) {
         Channel channel = each.getKey();
         if (channel.quantity() == Quantity.FORCE) {
           forces.merge(channel.axis(), sumOfSizes(table.column(each.getValue())), Double::sum);

@@ -21,12 +21,12 @@ final class WeightColumnCheck {
   private final String plate;
   private final ForceUnit ofCells;
 
-  WeightColumnCheck(ParsedTable table, PlateColumns plan, ForceUnit ofCells) {
+  WeightColumnCheck(ParsedTable table, PlateColumns plate, ForceUnit ofCells) {
     this.table = table;
-    this.plate = plan.name();
+    this.plate = plate.name();
     this.ofCells = ofCells;
     this.column =
-        plan.columns().entrySet().stream()
+        plate.columns().entrySet().stream()
             .filter(c -> c.getKey().quantity() == Quantity.FORCE)
             .map(Map.Entry::getValue)
             .findFirst();

@@ -29,12 +29,12 @@ import java.util.stream.Stream;
 public final class RecordTimeline {
   private static final double GAP_MM = 2.5;
 
-  private final RecordReportData story;
+  private final RecordReportData data;
   private final Wording wording;
   private final double widthMm;
 
-  public RecordTimeline(RecordReportData story, Wording wording, double widthMm) {
-    this.story = story;
+  public RecordTimeline(RecordReportData data, Wording wording, double widthMm) {
+    this.data = data;
     this.wording = wording;
     this.widthMm = widthMm;
   }
@@ -42,7 +42,7 @@ public final class RecordTimeline {
   public List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(wording.word("FittingReport.TIMELINE")));
-    if (!story.states().isEmpty()) {
+    if (!data.states().isEmpty()) {
       blocks.add(new Prose(wording.word("FittingReport.SMALL"), false));
     }
     days().forEach((day, lines) -> day(blocks, day, lines));
@@ -51,7 +51,7 @@ public final class RecordTimeline {
 
   private Map<String, List<TimelineRow>> days() {
     Map<String, List<TimelineRow>> days = new LinkedHashMap<>();
-    for (TimelineRow line : story.view().timeline()) {
+    for (TimelineRow line : data.view().timeline()) {
       days.computeIfAbsent(EntryTimes.day(line.entry()), d -> new ArrayList<>()).add(line);
     }
     return days;
@@ -74,7 +74,7 @@ public final class RecordTimeline {
   private List<Drawing> rows(List<TimelineRow> lines, Side side) {
     List<SmallLeg.Titled> states =
         lines.stream()
-            .filter(line -> story.states().containsKey(line.entry().number()))
+            .filter(line -> data.states().containsKey(line.entry().number()))
             .filter(line -> sides(line.entry()).contains(side))
             .map(line -> titled(line, side))
             .toList();
@@ -89,7 +89,7 @@ public final class RecordTimeline {
   }
 
   private List<Side> sides(Entry entry) {
-    return story.states().get(entry.number()).stands().get(0).trial().side().sides();
+    return data.states().get(entry.number()).stands().get(0).trial().side().sides();
   }
 
   private SmallLeg.Titled titled(TimelineRow line, Side side) {
@@ -106,7 +106,7 @@ public final class RecordTimeline {
         side.lastPart().toLowerCase(java.util.Locale.ROOT) + "-" + entry.number(),
         sides(entry).size() > 1 ? number + ", " + wording.word(side) : number,
         PrintableText.of(under),
-        story.states().get(entry.number()));
+        data.states().get(entry.number()));
   }
 
   private static Figures figures(Drawing row) {
@@ -152,7 +152,7 @@ public final class RecordTimeline {
                         Argument.count(c.number()),
                         Argument.text(c.why()))));
     if (entry.content() instanceof BenchAlignment bench && line.correctedBy().isEmpty()) {
-      says.addAll(new ChangedSettings(story.view().valid(), entry, bench).lines(wording));
+      says.addAll(new ChangedSettings(data.view().valid(), entry, bench).lines(wording));
     } else {
       says.addAll(EntryCells.lines(entry.content(), wording));
     }
@@ -160,7 +160,7 @@ public final class RecordTimeline {
       String files = String.join(", ", entry.files().stream().map(f -> f.name()).toList());
       says.add(wording.fill("FittingReport.KEPT", Argument.text(files)));
     }
-    if (entry.kind() == EntryKind.STAND && !story.states().containsKey(entry.number())) {
+    if (entry.kind() == EntryKind.STAND && !data.states().containsKey(entry.number())) {
       says.add(wording.word("FittingReport.NO_DRAWING"));
     }
     return says;

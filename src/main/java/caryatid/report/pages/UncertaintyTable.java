@@ -43,17 +43,17 @@ final class UncertaintyTable {
   private String remedy(Finding finding) {
     return state
         .offset(finding)
-        .flatMap(StateOffset::advice)
-        .filter(advice -> findings.advise())
+        .flatMap(StateOffset::hint)
+        .filter(hint -> findings.advise())
         .map(this::remedy)
         .orElse("–");
   }
 
-  private String remedy(PrecisionHint advice) {
+  private String remedy(PrecisionHint hint) {
     return wording.fill(
         "Findings.REMEDY_TO",
-        Argument.text(wording.word("Findings.REMEDY." + advice.remedy().lastPart())),
-        Argument.of(advice.halfWidthThenMm(), Unit.MM));
+        Argument.text(wording.word("Findings.REMEDY." + hint.remedy().lastPart())),
+        Argument.of(hint.halfWidthThenMm(), Unit.MM));
   }
 
   /** What makes up each finding's standard uncertainty, a column a cause. */

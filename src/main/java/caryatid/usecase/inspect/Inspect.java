@@ -67,8 +67,8 @@ public final class Inspect {
 
   /** As it was read: names that are still to be written are none. */
   private static ExportLayout surveyed(Inspection inspection) {
-    ExportLayout form = inspection.draft().form();
-    boolean open = form.columns().contains("unknown");
-    return open ? ExportLayout.UNSTATED : form;
+    ExportLayout layout = inspection.draft().layout();
+    boolean open = layout.columns().contains("unknown");
+    return open ? ExportLayout.UNSTATED : layout;
   }
 }

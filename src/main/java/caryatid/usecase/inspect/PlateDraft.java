@@ -112,7 +112,7 @@ public record PlateDraft(NamedBytes export, Inspection inspection, String text) 
     PlateDescription called =
         new PlateDescription(
             name,
-            draft.form(),
+            draft.layout(),
             draft.time(),
             draft.axes(),
             draft.forceIs(),

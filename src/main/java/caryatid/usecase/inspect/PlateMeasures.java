@@ -171,7 +171,7 @@ public record PlateMeasures(Map<String, String> fields) {
       PlateDescription given, List<PlateLayout> plates, List<MeasuringLine> lines) {
     return new PlateDescription(
         given.name(),
-        given.form(),
+        given.layout(),
         given.time(),
         given.axes(),
         given.forceIs(),

@@ -27,7 +27,7 @@ final class Described {
   /** x to the right, y forward, z up. */
   static final Axes Z_UP = new Axes(Direction.PLUS_X, Direction.PLUS_Y, Direction.PLUS_Z);
 
-  private ExportLayout form = ExportLayout.UNSTATED;
+  private ExportLayout layout = ExportLayout.UNSTATED;
   private TimeBase time = TimeBase.UNSTATED;
   private Optional<Axes> axes = Optional.of(Z_UP);
   private Optional<ForceIs> forceIs = Optional.empty();
@@ -70,33 +70,33 @@ final class Described {
   }
 
   Described columns(String... names) {
-    form =
+    layout =
         new ExportLayout(
-            form.encoding(),
-            form.delimiter(),
-            form.decimalMark(),
-            form.headerLine(),
-            form.firstDataLine(),
+            layout.encoding(),
+            layout.delimiter(),
+            layout.decimalMark(),
+            layout.headerLine(),
+            layout.firstDataLine(),
             List.of(names),
-            form.recording());
+            layout.recording());
     return this;
   }
 
   Described recording(int number) {
-    form =
+    layout =
         new ExportLayout(
-            form.encoding(),
-            form.delimiter(),
-            form.decimalMark(),
-            form.headerLine(),
-            form.firstDataLine(),
-            form.columns(),
+            layout.encoding(),
+            layout.delimiter(),
+            layout.decimalMark(),
+            layout.headerLine(),
+            layout.firstDataLine(),
+            layout.columns(),
             OptionalInt.of(number));
     return this;
   }
 
   Described form(ExportLayout known) {
-    form = known;
+    layout = known;
     return this;
   }
 
@@ -112,7 +112,15 @@ final class Described {
 
   PlateDescription get() {
     return new PlateDescription(
-        "test plate", form, time, axes, forceIs, plates, List.of(), Optional.empty(), removeOffset);
+        "test plate",
+        layout,
+        time,
+        axes,
+        forceIs,
+        plates,
+        List.of(),
+        Optional.empty(),
+        removeOffset);
   }
 
   /** One plate of a description. */

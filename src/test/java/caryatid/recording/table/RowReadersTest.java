@@ -87,7 +87,7 @@ class RowReadersTest {
             dialect,
             "",
             List.of());
-    return new GrowingTable(head, new ColumnMapper("test", Optional.empty()).plan(head));
+    return new GrowingTable(head, new ColumnMapper("test", Optional.empty()).map(head));
   }
 
   /**

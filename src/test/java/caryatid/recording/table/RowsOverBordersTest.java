@@ -79,7 +79,7 @@ class RowsOverBordersTest {
                 StandardCharsets.US_ASCII,
                 (byte) end.charAt(end.length() - 1)),
             ExportLayout.UNSTATED,
-            new ColumnMapper("test", Optional.empty())::plan,
+            new ColumnMapper("test", Optional.empty())::map,
             NOTHING)
         .read();
   }
@@ -97,7 +97,7 @@ class RowsOverBordersTest {
   }
 
   private static ParsedTable byLine(ParsedTable read, List<String> lines) {
-    GrowingTable expected = new GrowingTable(read.head(), read.plan());
+    GrowingTable expected = new GrowingTable(read.head(), read.mapping());
     TruncatedCellCheck cut = new TruncatedCellCheck(List.of(), read.head().dialect());
     CarefulRow careful = new CarefulRow(expected, cut, NOTHING);
     for (int i = 1; i < lines.size(); i++) {

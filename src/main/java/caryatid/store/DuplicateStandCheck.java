@@ -13,9 +13,7 @@ import caryatid.remark.StoreFailure;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Refuses a stand that is in a record already, by the SHA-512 of its recordings and sheet. */
@@ -34,12 +32,9 @@ public final class DuplicateStandCheck {
     if (addition.kind() != EntryKind.STAND) {
       return;
     }
-    Map<KeptFile.Role, List<String>> added = digests(record, addition);
+    List<Entry> sameSheet = having(KeptFile.Role.SHEET, record, addition, others(record, addition));
     Optional<Entry> same =
-        record.stands().stream()
-            .filter(e -> addition.corrects().filter(c -> c.number() == e.number()).isEmpty())
-            .filter(e -> !e.recordings().isEmpty() && digests(record, e).equals(added))
-            .findFirst();
+        having(KeptFile.Role.RECORDING, record, addition, sameSheet).stream().findFirst();
     if (same.isPresent()) {
       throw new BadInput(
           Problem.at(
@@ -49,25 +44,38 @@ public final class DuplicateStandCheck {
     }
   }
 
-  private static Map<KeptFile.Role, List<String>> digests(FittingRecord record, Entry entry) {
-    Map<KeptFile.Role, List<String>> digests = new LinkedHashMap<>();
-    for (KeptFile file : entry.files()) {
-      if (decides(file.is())) {
-        String digest = record.digest(entry, file).orElse("");
-        digests.computeIfAbsent(file.is(), r -> new ArrayList<>()).add(digest);
-      }
-    }
-    return digests;
+  private static List<Entry> others(FittingRecord record, Addition addition) {
+    return record.stands().stream()
+        .filter(e -> addition.corrects().filter(c -> c.number() == e.number()).isEmpty())
+        .filter(e -> !e.recordings().isEmpty())
+        .toList();
   }
 
-  private static Map<KeptFile.Role, List<String>> digests(FittingRecord record, Addition addition)
+  /** Those that hold the same files; where there are none to compare, nothing is read. */
+  private static List<Entry> having(
+      KeptFile.Role role, FittingRecord record, Addition addition, List<Entry> entries)
       throws StoreFailure {
-    Map<KeptFile.Role, List<String>> digests = new LinkedHashMap<>();
+    if (entries.isEmpty()) {
+      return entries;
+    }
+    List<String> added = digests(role, record, addition);
+    return entries.stream().filter(e -> digests(role, record, e).equals(added)).toList();
+  }
+
+  private static List<String> digests(KeptFile.Role role, FittingRecord record, Entry entry) {
+    return entry.files().stream()
+        .filter(file -> file.is() == role)
+        .map(file -> record.digest(entry, file).orElse(""))
+        .toList();
+  }
+
+  private static List<String> digests(KeptFile.Role role, FittingRecord record, Addition addition)
+      throws StoreFailure {
+    List<String> digests = new ArrayList<>();
     for (Addition.Attached file : addition.files()) {
-      if (decides(file.is())) {
+      if (file.is() == role) {
         try (InputStream bytes = file.bytes().open()) {
-          String digest = Digests.of(Digests.SHA_512, bytes);
-          digests.computeIfAbsent(file.is(), r -> new ArrayList<>()).add(digest);
+          digests.add(Digests.of(Digests.SHA_512, bytes));
         } catch (IOException e) {
           Argument reason = Argument.text(FailureReason.of(e));
           throw new StoreFailure(
@@ -76,9 +84,5 @@ public final class DuplicateStandCheck {
       }
     }
     return digests;
-  }
-
-  private static boolean decides(KeptFile.Role is) {
-    return is == KeptFile.Role.RECORDING || is == KeptFile.Role.SHEET;
   }
 }

@@ -42,6 +42,7 @@ final class ErasePage {
     }
     try {
       EraseRecord.run(state.records(), record.code(), reason(request));
+      state.forget(record.code());
       return Reply.seeOther("/");
     } catch (BadInput e) {
       List<String> said = e.problems().stream().map(wording::sayWithin).toList();

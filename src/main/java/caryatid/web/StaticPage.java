@@ -63,7 +63,7 @@ final class StaticPage {
       watch.look(record.code(), draft);
       change(request, draft);
       DraftedStand work = work(record, draft);
-      Markup live = live(record, draft, work, work.found(isSure(request)));
+      Markup live = live(record, draft, work, work.shown(isSure(request)));
       String leg = LegDrawing.svg(draft.fields(), record.wording());
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
     }
@@ -228,7 +228,7 @@ final class StaticPage {
     }
     DraftedStand work = work(record, draft);
     StandForm form = new StandForm(record, work, draft, plate.get(), state);
-    SoFar found = work.found(sure);
+    SoFar found = work.shown(sure);
     Markup live = live(record, draft, work, found);
     Markup content = new Markup();
     notice.ifPresent(

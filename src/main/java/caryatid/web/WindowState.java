@@ -4,6 +4,7 @@ import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
 import caryatid.usecase.stand.FormDraft;
+import caryatid.usecase.stand.FoundBefore;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.WatchedFolder;
 import java.io.IOException;
@@ -27,6 +28,7 @@ final class WindowState {
   private final Map<String, WatchedFolder> watched = new ConcurrentHashMap<>();
   private final Map<String, FormDraft> forms = new ConcurrentHashMap<>();
   private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
+  private final FoundBefore before = new FoundBefore();
   private final SecureRandom random = new SecureRandom();
   private volatile String initials = "";
 
@@ -58,8 +60,15 @@ final class WindowState {
 
   /** The draft of a record's next stand: one for all pages, so that they do not write at once. */
   StandDraft draft(String code) throws BadInput {
-    StandDraft made = StandDraft.of(records, code);
+    StandDraft made = StandDraft.of(records, code, before);
     return Optional.ofNullable(drafts.putIfAbsent(code, made)).orElse(made);
+  }
+
+  /** Nothing that was typed for a record stays: it was erased. */
+  void forget(String code) {
+    Optional.ofNullable(drafts.remove(code)).ifPresent(StandDraft::forget);
+    forms.keySet().removeIf(key -> key.startsWith(code + "/"));
+    stopWatching(code);
   }
 
   /** The draft of a form of a record: one for all pages as well. */

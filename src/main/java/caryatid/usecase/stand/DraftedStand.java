@@ -1,6 +1,10 @@
 package caryatid.usecase.stand;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.clinic.ClinicFile;
 import caryatid.entry.RecordOpening;
+import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
@@ -23,25 +27,40 @@ import caryatid.usecase.SessionCheck;
 import caryatid.usecase.SessionCheck.Answered;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.wording.Wording;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** A state of alignment as it is drafted: its sheet, its result so far, and how it is kept. */
 public final class DraftedStand {
+  /** What of a draft goes into the drawing of a recording, beside plate and stretch. */
+  private static final Set<String> DRAWN =
+      Set.of(
+          StandFields.STANCE,
+          StandFields.PLATE,
+          StandFields.PLATE_LEFT,
+          StandFields.PLATE_RIGHT,
+          StandFields.OTHER_FOOT,
+          StandFields.BODY_MASS,
+          StandFields.KNEE_LOCKED);
+
   private final Records records;
   private final String code;
   private final StandDraft draft;
   private final String by;
+  private final String head;
   private final RecordOpening opening;
 
   private DraftedStand(
-      Records records, String code, StandDraft draft, String by, RecordOpening opening) {
+      Records records, StandDraft draft, String by, FittingRecord record, RecordOpening opening) {
     this.records = records;
-    this.code = code;
+    this.code = record.code().text();
     this.draft = draft;
     this.by = by;
+    this.head = record.headDigest();
     this.opening = opening;
   }
 
@@ -54,11 +73,8 @@ public final class DraftedStand {
    */
   public static Optional<DraftedStand> of(Records records, String code, StandDraft draft, String by)
       throws BadInput {
-    return records
-        .store()
-        .read(RecordCode.of(code))
-        .opening()
-        .map(opening -> new DraftedStand(records, code, draft, by, opening));
+    FittingRecord record = records.store().read(RecordCode.of(code));
+    return record.opening().map(opening -> new DraftedStand(records, draft, by, record, opening));
   }
 
   /**
@@ -103,6 +119,26 @@ public final class DraftedStand {
   /** The body mass that the record states, kg. */
   public Optional<String> bodyMassKg() {
     return opening.bodyMassKg().map(kg -> kg.toPlainString());
+  }
+
+  /**
+   * What {@link #found} gives, from before where nothing has changed since.
+   *
+   * @throws BadInput if what the clinic remembers cannot be read
+   */
+  public SoFar shown(boolean sure) throws BadInput, StoreFailure {
+    Map<String, String> typed = new LinkedHashMap<>(draft.fields());
+    typed.put("by", by);
+    typed.put("sure", Boolean.toString(sure));
+    FoundBefore.FoundIn setting =
+        new FoundBefore.FoundIn(
+            code,
+            head,
+            typed,
+            draft.arrived().stream().filter(Arrived::counted).map(Arrived::state).toList(),
+            new ClinicFile(records.folder()).read(),
+            records.now().truncatedTo(ChronoUnit.MINUTES));
+    return draft.before().found(setting, () -> found(sure));
   }
 
   /** Checks the recordings that are counted, as keeping them would. */
@@ -160,8 +196,24 @@ public final class DraftedStand {
    */
   public List<String> overTime(Arrived arrived, Wording wording) throws BadInput, StoreFailure {
     Map<String, String> fields = draft.fields();
-    SheetText sheet = SheetOfFields.of(opening, provisional(fields), by);
+    SheetText sheet = SheetOfFields.of(opening, provisional(fields), "");
     Inputs inputs = inputs(List.of(arrived.file()), sheet.sheet(), fields);
+    FoundBefore.DrawnStand drawing =
+        new FoundBefore.DrawnStand(
+            code,
+            arrived.state(),
+            text(inputs.sheet()),
+            inputs.description().isPresent() ? text(inputs.description().get()) : "",
+            inputs.byHand().toString(),
+            wording.locale().toString());
+    return draft.before().drawn(drawing, () -> drawn(inputs, wording));
+  }
+
+  private static String text(NamedBytes file) throws BadInput {
+    return file.name() + "\n" + new String(file.readAll(), UTF_8);
+  }
+
+  private static List<String> drawn(Inputs inputs, Wording wording) throws BadInput, StoreFailure {
     Checked checked = Check.unasked(inputs);
     return Pictures.overTime(checked.result(), checked.recordings(), 0, wording);
   }
@@ -174,11 +226,7 @@ public final class DraftedStand {
   /** Enough of a sheet to read a recording: how the wearer stood, and a mark that is not shown. */
   private Map<String, String> provisional(Map<String, String> fields) {
     Map<String, String> some = new LinkedHashMap<>(fields);
-    some.keySet()
-        .removeIf(
-            name ->
-                name.startsWith(StandFields.LANDMARK + "[")
-                    || name.startsWith(StandFields.TARGET + "["));
+    some.keySet().retainAll(DRAWN);
     String row = StandFields.LANDMARK + "[1].";
     some.put(row + "name", "plate");
     some.put(row + "forward", "0");
@@ -186,9 +234,9 @@ public final class DraftedStand {
     if (isOfBothSides()) {
       some.put(row + "side", "left");
     }
-    some.put(StandFields.AT, records.now().toString());
+    some.put(StandFields.AT, records.now().truncatedTo(ChronoUnit.DAYS).toString());
     some.put(StandFields.HANDS, "free");
-    some.putIfAbsent(StandFields.WORN, "-");
+    some.put(StandFields.WORN, "-");
     some.put(StandFields.HEEL, "0");
     some.putIfAbsent(StandFields.OTHER_FOOT, "plate");
     some.put(StandFields.OTHER_HIGHER, "0");

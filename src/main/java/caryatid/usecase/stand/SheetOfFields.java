@@ -158,12 +158,17 @@ final class SheetOfFields {
   }
 
   private void notes(String by) {
+    Optional<String> practitioner = Optional.of(by).filter(b -> !b.isBlank());
+    Optional<String> role = typed(StandFields.ROLE);
+    if (practitioner.or(() -> role).isEmpty() && NOTES.stream().allMatch(n -> typed(n).isEmpty())) {
+      return;
+    }
     sheet.line("notes:", "");
     for (String name : NOTES) {
       sheet.words("  " + name, typed(name), name);
     }
-    sheet.words("  practitioner", Optional.of(by).filter(b -> !b.isBlank()), "");
-    sheet.words("  role", typed(StandFields.ROLE), StandFields.ROLE);
+    sheet.words("  practitioner", practitioner, "");
+    sheet.words("  role", role, StandFields.ROLE);
   }
 
   private void answers() {

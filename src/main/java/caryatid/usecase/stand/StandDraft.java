@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,11 +34,15 @@ public final class StandDraft {
   private static final Pattern NAMES = Pattern.compile("(?!recording)[a-z][a-z0-9.\\[\\]-]*");
   private static final int MOST_RECORDINGS = 99;
 
+  private final String code;
   private final Path folder;
+  private final FoundBefore before;
   private DraftFile file;
 
-  private StandDraft(Path folder) {
+  private StandDraft(String code, Path folder, FoundBefore before) {
+    this.code = code;
     this.folder = folder;
+    this.before = before;
     this.file = new DraftFile(folder.resolve(FILE));
   }
 
@@ -47,16 +52,23 @@ public final class StandDraft {
    * @param number its own, which stays
    * @param counted whether somebody confirmed that it is a stand of this state
    * @param file its bytes, under the name it had
+   * @param state its name, size and time: another one where its bytes are others
    */
-  public record Arrived(int number, boolean counted, NamedBytes file) {}
+  public record Arrived(int number, boolean counted, NamedBytes file, String state) {}
 
   /**
    * The draft of a record.
    *
+   * @param before what was found in drafts before
    * @throws BadInput if a record cannot have this code
    */
-  public static StandDraft of(Records records, String code) throws BadInput {
-    return new StandDraft(records.drafts(RecordCode.of(code)));
+  public static StandDraft of(Records records, String code, FoundBefore before) throws BadInput {
+    return new StandDraft(code, records.drafts(RecordCode.of(code)), before);
+  }
+
+  /** What was found in this one before. */
+  FoundBefore before() {
+    return before;
   }
 
   /** What was typed, by the names of the fields. */
@@ -139,10 +151,20 @@ public final class StandDraft {
       Optional<String> name = Optional.ofNullable(all.get(key(i, NAME)));
       if (name.isPresent() && Files.isRegularFile(recording(i))) {
         boolean counted = "yes".equals(all.get(key(i, COUNTED)));
-        arrived.add(new Arrived(i, counted, onDisk(name.get(), recording(i))));
+        NamedBytes file = onDisk(name.get(), recording(i));
+        arrived.add(new Arrived(i, counted, file, state(i, name.get())));
       }
     }
     return arrived;
+  }
+
+  private String state(int number, String name) throws StoreFailure {
+    try {
+      var now = Files.readAttributes(recording(number), BasicFileAttributes.class);
+      return now.size() + " " + now.lastModifiedTime() + " " + name;
+    } catch (IOException e) {
+      throw failure(e);
+    }
   }
 
   private static NamedBytes onDisk(String name, Path file) {
@@ -185,14 +207,20 @@ public final class StandDraft {
     }
   }
 
-  /** Removes the draft. */
+  /** Removes the draft, and what was found in it. */
   public synchronized void clear() throws StoreFailure {
+    forget();
     try {
       DurableFiles.delete(folder);
       file = new DraftFile(folder.resolve(FILE));
     } catch (IOException e) {
       throw failure(e);
     }
+  }
+
+  /** Nothing of it stays in memory. */
+  public void forget() {
+    before.forget(code);
   }
 
   private Map<String, String> all() throws StoreFailure {

@@ -158,6 +158,10 @@ class ArchitectureTest {
         "usecase usecase.file disk clinic store fitting entry report report.pages wording sheet"
             + " recording.model standing loadline geometry remark",
         ""),
+    new Row(
+        "usecase.batch",
+        "usecase usecase.file report report.pages wording format alignment recording.model remark",
+        "org.apache.commons.csv.."),
     new Row("web.safe", "remark", "com.sun.net.httpserver.."),
     new Row(
         "web.page", "usecase usecase.file usecase.inspect usecase.stand wording entry remark", ""),
@@ -165,7 +169,10 @@ class ArchitectureTest {
         "web",
         "web.page web.safe usecase usecase.file usecase.inspect usecase.stand wording entry remark",
         "com.sun.net.httpserver.."),
-    new Row("cli", "web usecase usecase.file usecase.inspect wording entry remark", "picocli..")
+    new Row(
+        "cli",
+        "web usecase usecase.file usecase.inspect usecase.batch wording entry remark",
+        "picocli..")
   };
 
   private static final Set<String> FACES = Set.of("cli", "web", "web.page");

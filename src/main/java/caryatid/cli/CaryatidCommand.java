@@ -32,6 +32,7 @@ final class CaryatidCommand extends CommandGroup {
       List.of(
           CheckCommand.class,
           InspectCommand.class,
+          BatchCommand.class,
           RecordCommand.class,
           ClinicCommand.class,
           OpenCommand.class);

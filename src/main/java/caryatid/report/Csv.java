@@ -50,6 +50,11 @@ public final class Csv {
     for (Finding finding : result.state().findings()) {
       rows.add(row(result.state(), finding));
     }
+    return file(rows);
+  }
+
+  /** Rows of cells, the header first, as a file in UTF-8. */
+  static byte[] file(List<List<String>> rows) {
     return rows.stream()
         .map(row -> row.stream().map(Csv::quoted).collect(Collectors.joining(",", "", "\r\n")))
         .collect(Collectors.joining())
@@ -81,7 +86,7 @@ public final class Csv {
   }
 
   /** Free text, so that no cell starts a formula. */
-  private static String text(String words) {
+  static String text(String words) {
     return !words.isEmpty() && "=+-@\t\r\n".indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
   }
 

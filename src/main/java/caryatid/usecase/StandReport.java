@@ -71,6 +71,12 @@ public final class StandReport {
     }
   }
 
+  /** Whether a file of each form is there already; of drawings alone nobody can say. */
+  public static boolean isWritten(Order order, FileAccess files) {
+    return order.forms().stream()
+        .allMatch(form -> files.find(order.output("", form).path()).isPresent());
+  }
+
   /**
    * Writes the report, file by file.
    *

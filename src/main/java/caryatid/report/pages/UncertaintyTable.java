@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The table of the main cause of each finding's uncertainty, and what would reduce it. */
-final class UncertaintyTable {
+public final class UncertaintyTable {
   private static final double TABLE_MM = 186;
   private static final double PLANE_MM = 12.5;
   private static final double LEAST_MM = 26;
@@ -86,6 +86,21 @@ final class UncertaintyTable {
     return new Table(columns, rows);
   }
 
+  /** The key of a cause's word. */
+  public static String key(Cause cause) {
+    return switch (cause) {
+      case SWAY -> "Budget.SWAY";
+      case PLATE_ACCURACY -> "Budget.PLATE_ACCURACY";
+      case MARKING -> "Budget.MARKING";
+      case REGISTRATION -> "Budget.REGISTRATION";
+      case LANDMARK_MOVEMENT -> "Budget.LANDMARK_MOVEMENT";
+      case YAW -> "Budget.YAW";
+      case LEVEL -> "Budget.LEVEL";
+      case REPEATABILITY -> "Budget.REPEATABILITY";
+      case BODY_MASS -> "Budget.BODY_MASS";
+    };
+  }
+
   /** The table of uncertainty budgets: a column for each cause that contributes to any finding. */
   private static final class UncertaintyBudgetTable {
     /** Less is written as zero everywhere, mm. */
@@ -111,20 +126,6 @@ final class UncertaintyTable {
           .map(cause -> wording.word(key(cause)))
           .map(heading -> new TableColumn(heading, widthMm(heading), true))
           .toList();
-    }
-
-    private static String key(Cause cause) {
-      return switch (cause) {
-        case SWAY -> "Budget.SWAY";
-        case PLATE_ACCURACY -> "Budget.PLATE_ACCURACY";
-        case MARKING -> "Budget.MARKING";
-        case REGISTRATION -> "Budget.REGISTRATION";
-        case LANDMARK_MOVEMENT -> "Budget.LANDMARK_MOVEMENT";
-        case YAW -> "Budget.YAW";
-        case LEVEL -> "Budget.LEVEL";
-        case REPEATABILITY -> "Budget.REPEATABILITY";
-        case BODY_MASS -> "Budget.BODY_MASS";
-      };
     }
 
     /** Room for the heading's longest word. */

@@ -100,7 +100,7 @@ final class BatchCommand implements Callable<Integer> {
     List<BatchOutcome> outcomes =
         Batch.run(
             states,
-            new Batch.Order(out, reports, paper, words, atATime),
+            new Batch.BatchOrder(out, reports, paper, words, atATime),
             CaryatidCommand.FILES,
             wording,
             OffsetDateTime.now(clock),

@@ -1,7 +1,6 @@
 package caryatid.report;
 
-import static caryatid.format.JsonNumber.of;
-
+import caryatid.format.JsonNumber;
 import caryatid.format.ResultSpellings;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -32,7 +31,11 @@ public final class FindingsCsv {
           new Column("wearer", CODE, "code of the wearer", r -> Csv.text(r.wearer())),
           new Column("stood-at", "dateTime", "when the wearer stood", r -> r.at().toString()),
           new Column("level", CODE, "level of amputation", r -> ResultSpellings.level(r.level())),
-          new Column("heel-mm", NUMBER, "heel height of what was worn, mm", r -> of(r.heelMm())),
+          new Column(
+              "heel-mm",
+              NUMBER,
+              "heel height of what was worn, mm",
+              r -> JsonNumber.of(r.heelMm())),
           new Column("stands", "integer", "number of stands", r -> Integer.toString(r.stands())),
           new Column("plane", CODE, "plane of the offset", r -> ResultSpellings.plane(r.plane())),
           new Column("side", CODE, "side of the landmark", r -> ResultSpellings.side(r.side())),
@@ -46,12 +49,12 @@ public final class FindingsCsv {
               "offset-mm",
               NUMBER,
               "offset of the load line, mm: positive in front of the landmark, or lateral of it",
-              r -> of(r.offset().value())),
+              r -> JsonNumber.of(r.offset().value())),
           new Column(
               "standard-uncertainty-mm",
               NUMBER,
               "its standard uncertainty, mm",
-              r -> of(r.offset().standardUncertainty())),
+              r -> JsonNumber.of(r.offset().standardUncertainty())),
           new Column(
               "degrees-of-freedom",
               NUMBER,
@@ -61,26 +64,34 @@ public final class FindingsCsv {
               "lower-95-mm",
               NUMBER,
               "lower end of the 95 % interval, mm",
-              r -> of(r.offset().value() - r.expandedMm())),
+              r -> JsonNumber.of(r.offset().value() - r.expandedMm())),
           new Column(
               "upper-95-mm",
               NUMBER,
               "upper end of the 95 % interval, mm",
-              r -> of(r.offset().value() + r.expandedMm())),
+              r -> JsonNumber.of(r.offset().value() + r.expandedMm())),
           new Column(
               "largest-cause",
               CODE,
               "cause with the largest share in the uncertainty; empty if there is none",
               r -> r.largest().map(ResultSpellings::cause).orElse("")),
           new Column(
-              "recommended-mm", NUMBER, "recommended offset, mm", r -> of(r.recommendedMm())),
-          new Column("lowest-mm", NUMBER, "lowest tolerated offset, mm", r -> of(r.lowestMm())),
-          new Column("highest-mm", NUMBER, "highest tolerated offset, mm", r -> of(r.highestMm())),
+              "recommended-mm",
+              NUMBER,
+              "recommended offset, mm",
+              r -> JsonNumber.of(r.recommendedMm())),
+          new Column(
+              "lowest-mm", NUMBER, "lowest tolerated offset, mm", r -> JsonNumber.of(r.lowestMm())),
+          new Column(
+              "highest-mm",
+              NUMBER,
+              "highest tolerated offset, mm",
+              r -> JsonNumber.of(r.highestMm())),
           new Column(
               "probability-within",
               NUMBER,
               "that the offset lies within the tolerance, given these measurements, 0 to 1",
-              r -> of(r.probabilityWithin())),
+              r -> JsonNumber.of(r.probabilityWithin())),
           new Column(
               "verdict",
               CODE,
@@ -108,7 +119,7 @@ public final class FindingsCsv {
   private FindingsCsv() {}
 
   private static String finite(double degrees) {
-    return Double.isInfinite(degrees) ? "" : of(degrees);
+    return Double.isInfinite(degrees) ? "" : JsonNumber.of(degrees);
   }
 
   private static List<Column> columns(boolean words) {

@@ -52,11 +52,11 @@ public final class Batch {
    * @param words whether the table holds what people wrote in their own words
    * @param atATime how many states are checked at a time, from 1
    */
-  public record Order(Path folder, boolean reports, Paper paper, boolean words, int atATime) {
+  public record BatchOrder(Path folder, boolean reports, Paper paper, boolean words, int atATime) {
     /**
      * @throws IllegalArgumentException if nothing is checked at a time
      */
-    public Order {
+    public BatchOrder {
       if (atATime < 1) {
         throw new IllegalArgumentException("at a time: " + atATime);
       }
@@ -136,7 +136,7 @@ public final class Batch {
    */
   public static List<BatchOutcome> run(
       List<BatchState> states,
-      Order order,
+      BatchOrder order,
       FileAccess files,
       Wording wording,
       OffsetDateTime now,
@@ -176,7 +176,7 @@ public final class Batch {
   }
 
   private static void write(
-      List<BatchOutcome> outcomes, Order order, FileAccess files, Wording wording)
+      List<BatchOutcome> outcomes, BatchOrder order, FileAccess files, Wording wording)
       throws BadInput, StoreFailure {
     List<FindingRow> findings = outcomes.stream().flatMap(o -> o.findings().stream()).toList();
     List<BatchPage.State> states =
@@ -191,7 +191,7 @@ public final class Batch {
     write(order, PAGE, page, files);
   }
 
-  private static void write(Order order, String name, byte[] bytes, FileAccess files)
+  private static void write(BatchOrder order, String name, byte[] bytes, FileAccess files)
       throws BadInput, StoreFailure {
     files.write(new Output(order.folder().resolve(name), true), bytes);
   }

@@ -34,12 +34,12 @@ final class StateCheck {
   /** A sheet that others stand behind: its result says nothing of their bytes. */
   private static final Pattern BASED_ON = Pattern.compile("(?m)^based-on[ \\t]*:");
 
-  private final Batch.Order order;
+  private final Batch.BatchOrder order;
   private final FileAccess files;
   private final Wording wording;
   private final OffsetDateTime now;
 
-  StateCheck(Batch.Order order, FileAccess files, Wording wording, OffsetDateTime now) {
+  StateCheck(Batch.BatchOrder order, FileAccess files, Wording wording, OffsetDateTime now) {
     this.order = order;
     this.files = files;
     this.wording = wording;

@@ -40,10 +40,10 @@ public final class Entries {
     return add(at, Optional.empty(), kind, answers, List.of());
   }
 
-  /** One that takes the place of an earlier one. */
+  /** One that takes the place of an earlier one, an hour after the newest. */
   public Entries correct(int number, String why, EntryKind kind, Answers answers) {
     return add(
-        EIGHT.plusHours(entries.size()),
+        entries.get(entries.size() - 1).at().plusHours(1),
         Optional.of(new Entry.Correction(number, why, Optional.empty())),
         kind,
         answers,
@@ -52,7 +52,8 @@ public final class Entries {
 
   /** One that keeps files. */
   public Entries keep(EntryKind kind, Answers answers, KeptFile... files) {
-    return add(EIGHT.plusHours(entries.size()), Optional.empty(), kind, answers, List.of(files));
+    return add(
+        EIGHT.plusHours(entries.size()), Optional.empty(), kind, answers, List.of(files));
   }
 
   private Entries add(
@@ -88,10 +89,13 @@ public final class Entries {
     return List.copyOf(entries);
   }
 
-  public RecordView view() {
+  public FittingRecord record() {
     int size = entries.size();
-    return RecordView.of(
-        new FittingRecord(
-            Invented.CODE, "0".repeat(128), size, size, Map.of(), entries, damage, unread));
+    return new FittingRecord(
+        Invented.CODE, "0".repeat(128), size, size, Map.of(), entries, damage, unread);
+  }
+
+  public RecordView view() {
+    return RecordView.of(record());
   }
 }

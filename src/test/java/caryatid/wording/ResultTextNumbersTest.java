@@ -4,13 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
+import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
+import caryatid.alignment.StateRemark;
+import caryatid.demo.ChangedStand;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
+import caryatid.loadline.LoadLineRemark;
 import caryatid.loadline.Offset;
+import caryatid.remark.Argument;
+import caryatid.remark.Remark;
+import caryatid.remark.Unit;
 import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Estimate;
 import java.util.List;
@@ -97,5 +104,55 @@ class ResultTextNumbersTest {
         new AlignmentState(all.stands(), List.of(offsets), List.of(), List.of(), all.remarks());
     return ResultText.lines(
         new Result(Result.METHOD, "caryatid test", state), Wording.in(Locale.ENGLISH));
+  }
+
+  private static List<String> told(AlignmentState state) {
+    return ResultText.lines(
+            new Result(Result.METHOD, "caryatid test", state), Wording.in(Locale.ENGLISH))
+        .stream()
+        .map(line -> line.replace('\u00a0', ' '))
+        .toList();
+  }
+
+  @Test
+  void whatIsUnsafeLeadsAndOtherRemarksFollow() {
+    AlignmentState all = Numbered.state();
+    Remark bends =
+        Remark.of(
+            LoadLineRemark.LINE_BEHIND_KNEE, Argument.term(Side.RIGHT), Argument.of(9, Unit.MM));
+    List<String> lines =
+        told(
+            new AlignmentState(
+                all.stands(),
+                all.offsets(),
+                all.findings(),
+                all.withheld(),
+                List.of(Remark.of(StateRemark.ONE_STAND), bends)));
+    assertThat(lines.get(0)).startsWith("Take care: The knee may bend.");
+    assertThat(lines).filteredOn(line -> line.startsWith("Take care")).hasSize(1);
+    assertThat(lines.subList(lines.size() - 4, lines.size() - 1))
+        .satisfiesExactly(
+            before -> assertThat(before).isEmpty(),
+            note -> assertThat(note).startsWith("Note: One stand: "),
+            after -> assertThat(after).isEmpty());
+    assertThat(told(all)).noneMatch(line -> line.startsWith("Note: "));
+  }
+
+  @Test
+  void anAnkleAxisThatTheSheetLeavesOpenIsSaid() {
+    AlignmentState all = Numbered.state();
+    Stand open = ChangedStand.ankleAxis(all.stands().get(0), Optional.empty());
+    AlignmentState state =
+        new AlignmentState(
+            List.of(open), all.offsets(), all.findings(), all.withheld(), List.of());
+    assertThat(told(state)).anyMatch(line -> line.startsWith("The sheet marks an ankle axis"));
+    assertThat(told(all)).noneMatch(line -> line.startsWith("The sheet marks an ankle axis"));
+  }
+
+  /** The longest part left out leads: 2.2 s unloaded, 1.3 s settling. */
+  @Test
+  void whyPartsWereLeftOutIsSaidTheLongestFirst() {
+    assertThat(told(Numbered.state()).get(1))
+        .contains("unloaded, settling after stepping on or before stepping off");
   }
 }

@@ -118,6 +118,32 @@ class ResultWordsTest {
         .contains("the foot's place");
   }
 
+  /** Inside the tolerance nothing is to be looked at, whatever the document says of each side. */
+  @ParameterizedTest
+  @CsvSource({"4.9, posterior", "5, ", "15, ", "30, ", "30.1, anterior"})
+  void whatTheDocumentSaysToLookAtIsToldBeyondTheToleranceOnly(double mm, String expected) {
+    Finding was = finding(Plane.SAGITTAL, mm, Verdict.OUTSIDE);
+    Target target = was.target();
+    OffTargetHints each =
+        new OffTargetHints(
+            Optional.of("anterior"),
+            Optional.of("posterior"),
+            Optional.of("medial"),
+            Optional.of("lateral"));
+    Target hinted =
+        new Target(
+            target.at(),
+            target.recommendedMm(),
+            target.belowMm(),
+            target.aboveMm(),
+            target.source(),
+            target.line(),
+            target.condition(),
+            Optional.of(each));
+    assertThat(ResultWords.advice(new Finding(was.offset(), hinted, 0.5, true, was.verdict())))
+        .isEqualTo(Optional.ofNullable(expected));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "en, knee centre, prosthetic knee axis, lateral patellar border, greater trochanter",

@@ -52,8 +52,7 @@ public final class Entries {
 
   /** One that keeps files. */
   public Entries keep(EntryKind kind, Answers answers, KeptFile... files) {
-    return add(
-        EIGHT.plusHours(entries.size()), Optional.empty(), kind, answers, List.of(files));
+    return add(EIGHT.plusHours(entries.size()), Optional.empty(), kind, answers, List.of(files));
   }
 
   private Entries add(

@@ -156,7 +156,8 @@ class RecordWordsTest {
   @Test
   void anErasedRecordSaysWhenByWhomAndWhy() {
     Entries erased =
-        Entries.opened().add(EntryKind.ERASURE, DemoRecord.answers("why", "asked for", "entries", 1));
+        Entries.opened()
+            .add(EntryKind.ERASURE, DemoRecord.answers("why", "asked for", "entries", 1));
     assertThat(RecordText.erased("K7-right", erased.all().get(1), ENGLISH))
         .isEqualTo("K7-right: erased 2026-03-04 09:00 +01:00 by AB: asked for");
   }
@@ -224,12 +225,9 @@ class RecordWordsTest {
   private static LandmarkWords words(String level, Object... foot) {
     Entries entries = new Entries();
     entries.add(
-        EntryKind.OPENING,
-        DemoRecord.answers("wearer", "DEMO-7", "side", "right", "level", level));
+        EntryKind.OPENING, DemoRecord.answers("wearer", "DEMO-7", "side", "right", "level", level));
     if (foot.length > 0) {
-      entries.add(
-          EntryKind.COMPONENTS,
-          Invented.answers("components", Invented.answers(foot)));
+      entries.add(EntryKind.COMPONENTS, Invented.answers("components", Invented.answers(foot)));
     }
     return LandmarkWords.of(entries.view(), Side.RIGHT, ENGLISH);
   }

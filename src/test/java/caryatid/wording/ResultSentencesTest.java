@@ -68,10 +68,7 @@ class ResultSentencesTest {
     double recommended = (lowest + highest) / 2;
     return new Finding(
         new Offset(
-            at,
-            LoadLineOwner.RIGHT_FOOT,
-            LoadLineMethod.VERTICAL,
-            Estimate.exact(recommended)),
+            at, LoadLineOwner.RIGHT_FOOT, LoadLineMethod.VERTICAL, Estimate.exact(recommended)),
         new Target(
             at,
             recommended,

@@ -143,8 +143,7 @@ class ResultTextNumbersTest {
     AlignmentState all = Numbered.state();
     Stand open = ChangedStand.ankleAxis(all.stands().get(0), Optional.empty());
     AlignmentState state =
-        new AlignmentState(
-            List.of(open), all.offsets(), all.findings(), all.withheld(), List.of());
+        new AlignmentState(List.of(open), all.offsets(), all.findings(), all.withheld(), List.of());
     assertThat(told(state)).anyMatch(line -> line.startsWith("The sheet marks an ankle axis"));
     assertThat(told(all)).noneMatch(line -> line.startsWith("The sheet marks an ankle axis"));
   }

@@ -3,6 +3,7 @@ package caryatid.alignment;
 import caryatid.loadline.Finding;
 import caryatid.loadline.UnjudgedTarget;
 import caryatid.remark.Remark;
+import caryatid.sheet.TrialSheet;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,6 +34,11 @@ public record AlignmentState(
     findings = List.copyOf(findings);
     withheld = List.copyOf(withheld);
     remarks = List.copyOf(remarks);
+  }
+
+  /** The trial sheet, the same for each of its stands. */
+  public TrialSheet trial() {
+    return stands.get(0).trial();
   }
 
   /** The state's offset that a finding of it judges. */

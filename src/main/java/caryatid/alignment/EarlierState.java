@@ -67,7 +67,7 @@ public record EarlierState(
    * @param resultSha512 SHA-512 of the result that holds it, hexadecimal
    */
   public static EarlierState of(AlignmentState state, String resultSha512) {
-    TrialSheet trial = state.stands().get(0).trial();
+    TrialSheet trial = state.trial();
     List<EarlierOffset> offsets =
         state.offsets().stream()
             .map(StateOffset::offset)

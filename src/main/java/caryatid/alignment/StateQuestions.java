@@ -43,7 +43,7 @@ public final class StateQuestions {
    *     the left one's, mm; empty unless both are known
    */
   public static List<Question> of(AlignmentState state, OptionalDouble platesApartMm) {
-    TrialSheet trial = state.stands().get(0).trial();
+    TrialSheet trial = state.trial();
     List<Question> all = new ArrayList<>(SheetQuestions.of(trial));
     state.stands().forEach(stand -> all.addAll(of(stand, platesApartMm)));
     return naming(all);

@@ -55,7 +55,7 @@ public final class ScaleBar {
   public static Drawing plan(
       AlignmentState state, Optional<EarlierState> before, Wording wording, double widthMm) {
     Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
-    for (Side side : state.stands().get(0).trial().side().sides()) {
+    for (Side side : state.trial().side().sides()) {
       for (Plane plane : Plane.values()) {
         if (StripDrawing.isDrawn(state, plane, side)) {
           LegView view = new LegView(plane, side);

@@ -168,6 +168,6 @@ public final class SmallLeg {
   }
 
   private static LandmarkWords names(Titled titled, Wording wording) {
-    return new LandmarkWords(wording, titled.state().stands().get(0).trial());
+    return new LandmarkWords(wording, titled.state().trial());
   }
 }

@@ -48,7 +48,7 @@ public final class StripDrawing {
     this.leg = Leg.of(state, before, view);
     this.wording = wording;
     this.widthMm = widthMm;
-    this.landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
+    this.landmarks = new LandmarkWords(wording, state.trial());
     this.words = new StripWords(leg, landmarks, wording, widthMm - StripLayout.HEAD_MM);
     this.layout = new StripLayout(leg, words, widthMm);
     this.marks = new StripMarks(leg, words, layout.window(), wording, widthMm);

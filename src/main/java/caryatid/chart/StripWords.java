@@ -132,7 +132,7 @@ final class StripWords {
     strip.target().ifPresent(target -> parts.add(recommended(target)));
     strip
         .finding()
-        .filter(f -> f.verdict() != Verdict.OUTSIDE && !f.decidable())
+        .filter(Finding::undecidable)
         .ifPresent(f -> parts.add(wording.word("OffsetWords.undecidable")));
     if (isOther(strip)) {
       parts.add(wording.word(LoadLineOwner.WHOLE_BODY));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -78,6 +79,16 @@ public record Entry(
   /** The contents of those entries that are of a kind, in the order of the entries. */
   public static <C extends EntryContent> Stream<C> contents(List<Entry> entries, Class<C> kind) {
     return entries.stream().flatMap(entry -> entry.content(kind).stream());
+  }
+
+  /** What the last of those entries that is of a kind says. */
+  public static <C extends EntryContent> Optional<C> latest(List<Entry> entries, Class<C> kind) {
+    return contents(entries, kind).reduce((earlier, later) -> later);
+  }
+
+  /** The last of those entries that some holds for. */
+  public static Optional<Entry> latest(List<Entry> entries, Predicate<Entry> some) {
+    return entries.stream().filter(some).reduce((earlier, later) -> later);
   }
 
   /** The name of the entry's folder, for example {@code 0007-stand}. */

@@ -146,6 +146,11 @@ public record FittingRecord(
         .toList();
   }
 
+  /** The latest valid entry of a kind. */
+  public Optional<Entry> latest(EntryKind kind) {
+    return Entry.latest(valid(), entry -> entry.kind() == kind);
+  }
+
   /** Whether the record was erased and only says so. */
   public boolean isErased() {
     return entries.stream().anyMatch(e -> e.kind() == EntryKind.ERASURE);

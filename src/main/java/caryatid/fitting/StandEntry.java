@@ -58,7 +58,7 @@ public final class StandEntry {
   public static Addition addition(AlignmentState state, String by, List<Addition.Attached> files)
       throws BadInput {
     return new Addition(
-        state.stands().get(0).trial().at(), by, Optional.empty(), content(state), files);
+        state.trial().at(), by, Optional.empty(), content(state), files);
   }
 
   /**
@@ -102,7 +102,7 @@ public final class StandEntry {
   }
 
   private static StandSummary content(AlignmentState state) throws BadInput {
-    TrialSheet trial = state.stands().get(0).trial();
+    TrialSheet trial = state.trial();
     Notes notes = trial.notes();
     Mass mass = mass(state);
     BigDecimal heelMm =
@@ -176,7 +176,7 @@ public final class StandEntry {
             .flatMap(load -> load.upN().stream())
             .mapToDouble(Estimate::value)
             .average();
-    OptionalDouble written = state.stands().get(0).trial().bodyMassKg();
+    OptionalDouble written = state.trial().bodyMassKg();
     if (measured.isPresent()) {
       return Mass.of(measured.getAsDouble() / ForceUnit.STANDARD_GRAVITY, BodyMassSource.PLATE);
     }
@@ -187,7 +187,7 @@ public final class StandEntry {
 
   /** The mean share of the prosthetic side, where there is one such side. */
   private static Optional<Double> share(AlignmentState state) {
-    List<Side> sides = state.stands().get(0).trial().side().sides();
+    List<Side> sides = state.trial().side().sides();
     if (sides.size() != 1) {
       return Optional.empty();
     }

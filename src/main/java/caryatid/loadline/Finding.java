@@ -10,4 +10,10 @@ package caryatid.loadline;
  * @param verdict the result
  */
 public record Finding(
-    Offset offset, Target target, double probabilityWithin, boolean decidable, Verdict verdict) {}
+    Offset offset, Target target, double probabilityWithin, boolean decidable, Verdict verdict) {
+
+  /** Whether it is open because the tolerance is too narrow for this measurement. */
+  public boolean undecidable() {
+    return verdict != Verdict.OUTSIDE && !decidable;
+  }
+}

@@ -11,6 +11,11 @@ public interface Topic extends Coded {
     return Weight.NOTE;
   }
 
+  /** Whether somebody may come to harm. */
+  default boolean isSafety() {
+    return weight() == Weight.SAFETY;
+  }
+
   /** Whether an answer to it holds for all stands of a wearer on one plate and one day. */
   default boolean holdsForSession() {
     return false;

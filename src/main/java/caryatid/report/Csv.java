@@ -62,7 +62,7 @@ public final class Csv {
   }
 
   private static List<String> row(AlignmentState state, Finding finding) {
-    var trial = state.stands().get(0).trial();
+    var trial = state.trial();
     Estimate mm = finding.offset().mm();
     Target target = finding.target();
     return List.of(

@@ -70,7 +70,7 @@ public final class Pictures {
   private static Map<String, Drawing> drawings(Result result, Wording wording, double widthMm) {
     AlignmentState state = result.state();
     Map<String, Drawing> drawings = new LinkedHashMap<>();
-    for (Side side : state.stands().get(0).trial().side().sides()) {
+    for (Side side : state.trial().side().sides()) {
       for (Plane plane : Plane.values()) {
         if (StripDrawing.isDrawn(state, plane, side)) {
           double height = StripDrawing.mostMm(state, plane, side, wording, widthMm);

@@ -55,7 +55,7 @@ public final class Report {
       Attachments attachments,
       Wording wording,
       Paper paper) {
-    OffsetDateTime at = result.state().stands().get(0).trial().at();
+    OffsetDateTime at = result.state().trial().at();
     return PdfFrame.pdf(
         PrintableBlocks.printable(content(result, recordings, wording, paper), wording),
         new DocumentOrigin(result.program(), OptionalInt.of(LAYOUT), at),

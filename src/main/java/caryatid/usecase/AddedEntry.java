@@ -3,7 +3,6 @@ package caryatid.usecase;
 import caryatid.entry.Entry;
 import caryatid.fitting.FittingRecord;
 import caryatid.remark.Remark;
-import caryatid.remark.Weight;
 import caryatid.views.AdditionRemarks;
 import caryatid.views.RecordView;
 import java.util.List;
@@ -23,7 +22,7 @@ public record AddedEntry(Entry entry, List<Remark> remarks) {
   static AddedEntry to(FittingRecord record, Entry entry) {
     RecordView view = RecordView.of(record);
     Stream<Remark> dangers =
-        view.open().stream().filter(remark -> remark.topic().weight() == Weight.SAFETY);
+        view.open().stream().filter(remark -> remark.topic().isSafety());
     return new AddedEntry(
         entry,
         Stream.of(AdditionRemarks.of(record, entry).stream(), view.remarks().stream(), dangers)

@@ -63,7 +63,7 @@ public final class Check {
      */
     Checked answered(Place sheet) throws BadInput {
       List<Question> open =
-          StateQuestions.unanswered(asked, result.state().stands().get(0).trial());
+          StateQuestions.unanswered(asked, result.state().trial());
       if (!open.isEmpty()) {
         throw BadInput.asked(sheet, open);
       }
@@ -79,8 +79,8 @@ public final class Check {
    *     open
    */
   public static Checked run(Inputs inputs, OffsetDateTime now) throws BadInput {
-    Checked checked = unasked(inputs);
-    TrialSheet trial = checked.result().state().stands().get(0).trial();
+    Checked checked = withOpenQuestions(inputs);
+    TrialSheet trial = checked.result().state().trial();
     Place sheet = Place.of(inputs.sheet().name());
     if (trial.at().minus(Addition.TOLERANCE).isAfter(now)) {
       throw new BadInput(
@@ -107,7 +107,7 @@ public final class Check {
    *
    * @throws BadInput if an input cannot be used
    */
-  public static Checked unasked(Inputs inputs) throws BadInput {
+  public static Checked withOpenQuestions(Inputs inputs) throws BadInput {
     EarlierSheetFinder beside = new EarlierSheetFinder(inputs.beside());
     TrialContext context = TrialContext.read(inputs, beside);
     List<Recording> recordings = new ArrayList<>();

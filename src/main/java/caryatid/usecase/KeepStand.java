@@ -111,7 +111,7 @@ public final class KeepStand {
    * @throws StoreFailure if an input can no longer be read
    */
   public Checked check(Inputs inputs) throws BadInput, StoreFailure {
-    Checked checked = Check.unasked(inputs);
+    Checked checked = Check.withOpenQuestions(inputs);
     StoredRecord stored = records.store().open(code);
     FittingRecord record = stored.record();
     Addition stand = stand(inputs, checked, new byte[0]).checked(records.now());
@@ -189,6 +189,6 @@ public final class KeepStand {
   }
 
   private static TrialSheet sheet(Result result) {
-    return result.state().stands().get(0).trial();
+    return result.state().trial();
   }
 }

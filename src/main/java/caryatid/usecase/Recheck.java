@@ -55,7 +55,7 @@ public final class Recheck {
       return new RecheckResult.Altered(strangers, List.of());
     }
     Inputs inputs = inside.inputs(kept);
-    Check.Checked checked = Check.unasked(inputs);
+    Check.Checked checked = Check.withOpenQuestions(inputs);
     List<ResultDifference> differences = differences(kept, checked.result());
     List<Problem> altered =
         pages.altered(checked.recordings(), CheckPdf.attachments(inputs, checked));
@@ -81,7 +81,7 @@ public final class Recheck {
 
   private static RecheckResult.Today today(ReportInputs inside, Result kept) {
     try {
-      Result result = Check.unasked(inside.inputs(kept)).result();
+      Result result = Check.withOpenQuestions(inside.inputs(kept)).result();
       List<ResultDifference> differences = differences(kept, result);
       return differences.isEmpty()
           ? new RecheckResult.Today.Same()

@@ -101,7 +101,7 @@ public final class SessionCheck {
 
   /** A check alone makes no folder of records. */
   private void remember(Inputs inputs, Checked checked) throws BadInput, StoreFailure {
-    TrialSheet sheet = checked.result().state().stands().get(0).trial();
+    TrialSheet sheet = checked.result().state().trial();
     String session = session(sheet, inputs);
     List<SessionAnswer> answers =
         checked.asked().stream()

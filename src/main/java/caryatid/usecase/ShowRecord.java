@@ -74,8 +74,6 @@ public final class ShowRecord {
   }
 
   private static Optional<Entry> latestStand(FittingRecord record) {
-    return record.valid().stream()
-        .filter(e -> e.kind() == EntryKind.STAND)
-        .reduce((earlier, later) -> later);
+    return record.latest(EntryKind.STAND);
   }
 }

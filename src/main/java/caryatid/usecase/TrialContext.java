@@ -92,8 +92,8 @@ record TrialContext(
   }
 
   Stand stand(Recording recording) throws BadInput {
-    Standing standing = StandAnalysis.analyse(recording, conditions());
-    StanceConditions how = circumstances();
+    Standing standing = StandAnalysis.analyse(recording, analysisConditions());
+    StanceConditions how = stanceConditions();
     LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, how);
     new GeometryCheck(standing, past.offsets(), landmarks, how.prostheticKnee(), trial.limits())
         .requirePossible(how);
@@ -141,12 +141,12 @@ record TrialContext(
     return plate.flatMap(PlateDescription::accuracy).orElse(PlateAccuracy.ASSUMED);
   }
 
-  private StandAnalysis.Conditions conditions() {
+  private StandAnalysis.Conditions analysisConditions() {
     return new StandAnalysis.Conditions(
         trial.stance(), trial.side().sides(), trial.bodyMassKg(), accuracy(), byHand);
   }
 
-  private StanceConditions circumstances() {
+  private StanceConditions stanceConditions() {
     Optional<OtherFoot> other = trial.otherFoot();
     return new StanceConditions(
         Place.of(sheet.name()),

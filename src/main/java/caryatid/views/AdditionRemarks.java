@@ -52,9 +52,7 @@ public final class AdditionRemarks {
   }
 
   private static Optional<Entry> later(FittingRecord record, Entry added, Predicate<Entry> of) {
-    return record.valid().stream()
-        .filter(e -> e.number() <= added.number() && of.test(e))
-        .reduce((earlier, later) -> later)
+    return Entry.latest(record.valid(), e -> e.number() <= added.number() && of.test(e))
         .filter(last -> last.number() != added.number());
   }
 

@@ -22,9 +22,7 @@ final class FastenerIssues {
    * @param valid the entries that no other takes the place of, in order of time
    */
   static Optional<Remark> of(List<Entry> valid) {
-    return valid.stream()
-        .filter(e -> StandChange.turns(valid, e))
-        .reduce((earlier, later) -> later)
+    return Entry.latest(valid, e -> StandChange.turns(valid, e))
         .flatMap(change -> since(valid, change));
   }
 

@@ -40,9 +40,7 @@ final class HeelSetting {
     List<Remark> open = new ArrayList<>();
     Optional<CurrentSetting> now = last(CurrentSetting.of(valid));
     now.flatMap(setting -> notAsWanted(valid, setting)).ifPresent(open::add);
-    valid.stream()
-        .filter(e -> e.content(StandSummary.class).isPresent())
-        .reduce((earlier, later) -> later)
+    Entry.latest(valid, e -> e.content(StandSummary.class).isPresent())
         .flatMap(stand -> notOfTheShoe(valid, stand))
         .filter(remark -> now.isPresent() && isOf(remark, now.get()))
         .ifPresent(open::add);

@@ -61,9 +61,7 @@ public record LastGood(
   public static LastGood of(FittingRecord record, Optional<String> footwear) {
     List<Entry> valid = record.valid();
     Optional<Entry> newest =
-        valid.stream()
-            .filter(entry -> entry.kind() == EntryKind.STAND)
-            .reduce((earlier, later) -> later);
+        Entry.latest(valid, entry -> entry.kind() == EntryKind.STAND);
     Optional<String> worn = footwear.or(() -> newest.flatMap(LastGood::footwear));
     Map<String, Entry> good = new LinkedHashMap<>();
     valid.stream()

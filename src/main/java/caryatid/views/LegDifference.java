@@ -19,9 +19,7 @@ final class LegDifference {
    * @param valid the entries that no other takes the place of, in order of time
    */
   static Optional<Remark> of(List<Entry> valid) {
-    return valid.stream()
-        .filter(e -> e.content(LegLength.class).isPresent())
-        .reduce((earlier, later) -> later)
+    return Entry.latest(valid, e -> e.content(LegLength.class).isPresent())
         .filter(e -> !Acceptances.isAccepted(valid, e.number()))
         .flatMap(e -> e.content(LegLength.class).flatMap(length -> of(e.number(), length)));
   }

@@ -32,8 +32,7 @@ enum LegSuffix implements Coded {
 
   /** Whether a record is known to be of one leg, so that its items need no side. */
   static boolean isOne(List<Entry> valid) {
-    return Entry.contents(valid, RecordOpening.class)
-        .reduce((earlier, later) -> later)
+    return Entry.latest(valid, RecordOpening.class)
         .filter(opening -> opening.side() != ProstheticSide.BOTH)
         .isPresent();
   }

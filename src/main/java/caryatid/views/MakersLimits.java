@@ -166,8 +166,7 @@ public final class MakersLimits {
   }
 
   private Optional<BigDecimal> ownHeel(ComponentLimits component) {
-    return Entry.contents(entries, OwnSetting.class)
-        .reduce((earlier, later) -> later)
+    return Entry.latest(entries, OwnSetting.class)
         .flatMap(OwnSetting::heelHeightSetMm)
         .filter(heel -> isOutside(heel, component));
   }
@@ -235,8 +234,7 @@ public final class MakersLimits {
     Stream<BigDecimal> shoes =
         LatestShoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
     Optional<BigDecimal> stand =
-        Entry.contents(entries, StandSummary.class)
-            .reduce((earlier, later) -> later)
+        Entry.latest(entries, StandSummary.class)
             .flatMap(StandSummary::heelHeightMm);
     return Stream.concat(stand.stream(), shoes);
   }

@@ -203,7 +203,7 @@ final class OffsetJumps {
   }
 
   private static TrialSheet trial(AlignmentState state) {
-    return state.stands().get(0).trial();
+    return state.trial();
   }
 
   private static Argument mm(double value) {

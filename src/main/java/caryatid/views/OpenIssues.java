@@ -47,7 +47,7 @@ final class OpenIssues {
   }
 
   private Optional<Entry> latest(EntryKind kind) {
-    return valid.stream().filter(e -> e.kind() == kind).reduce((earlier, later) -> later);
+    return Entry.latest(valid, e -> e.kind() == kind);
   }
 
   private void changed() {

@@ -184,7 +184,7 @@ public record RecordView(
     /** What is to be known of the levels of a record. */
     static List<Remark> of(List<Entry> valid) {
       Optional<RecordOpening> opening =
-          Entry.contents(valid, RecordOpening.class).reduce((earlier, later) -> later);
+          Entry.latest(valid, RecordOpening.class);
       return opening.stream()
           .flatMap(o -> o.levels().stream())
           .flatMap(LevelNote::of)

@@ -159,7 +159,7 @@ public record SinceVisit(
   }
 
   private static Optional<Entry> lastOf(List<Entry> entries) {
-    return entries.stream().reduce((earlier, later) -> later);
+    return Entry.latest(entries, entry -> true);
   }
 
   private static LocalDate day(Entry entry) {

@@ -87,22 +87,20 @@ public record StandChange(
     return order > 0 || order == 0 && stand > entry;
   }
 
+  /** What comes after an entry. */
+  static List<Entry> after(List<Entry> valid, int entry) {
+    return valid.stream().dropWhile(e -> e.number() != entry).skip(1).toList();
+  }
+
   /** The bench alignment that changed a setting last after an entry, if there is one. */
   public static Optional<Entry> since(List<Entry> valid, int entry) {
-    return valid.stream()
-        .dropWhile(e -> e.number() != entry)
-        .skip(1)
-        .filter(e -> turns(valid, e))
-        .reduce((earlier, later) -> later);
+    return Entry.latest(after(valid, entry), e -> turns(valid, e));
   }
 
   /** The same, and what the wearer has set alone. */
   static Optional<Entry> sinceOrByWearer(List<Entry> valid, int entry) {
-    return valid.stream()
-        .dropWhile(e -> e.number() != entry)
-        .skip(1)
-        .filter(e -> turns(valid, e) || setsOtherwise(valid, e))
-        .reduce((earlier, later) -> later);
+    return Entry.latest(
+        after(valid, entry), e -> turns(valid, e) || setsOtherwise(valid, e));
   }
 
   /** Whether a bench alignment turns anything: to note a torque or what is set already does not. */

@@ -54,10 +54,11 @@ public final class StandQuestions {
    * @param corrects number of an entry that is about to be corrected, and does not count
    */
   public static Optional<Entry> last(FittingRecord record, OptionalInt corrects) {
-    return record.valid().stream()
-        .filter(entry -> entry.kind() == EntryKind.STAND)
-        .filter(entry -> corrects.isEmpty() || entry.number() != corrects.getAsInt())
-        .reduce((earlier, later) -> later);
+    return Entry.latest(
+        record.valid(),
+        entry ->
+            entry.kind() == EntryKind.STAND
+                && (corrects.isEmpty() || entry.number() != corrects.getAsInt()));
   }
 
   /**
@@ -74,7 +75,7 @@ public final class StandQuestions {
       Optional<AlignmentState> before,
       List<Question> all,
       OptionalInt corrects) {
-    TrialSheet trial = state.stands().get(0).trial();
+    TrialSheet trial = state.trial();
     StandQuestions asked = new StandQuestions(record, trial, corrects);
     boolean side = asked.knowsSide();
     all.stream()
@@ -172,10 +173,8 @@ public final class StandQuestions {
 
   /** Components that were written down after a stand. */
   private Optional<Entry> componentsSince(int stand) {
-    return valid.stream()
-        .dropWhile(e -> e.number() != stand)
-        .filter(e -> e.kind() == EntryKind.COMPONENTS)
-        .reduce((earlier, later) -> later);
+    return Entry.latest(
+        StandChange.after(valid, stand), e -> e.kind() == EntryKind.COMPONENTS);
   }
 
   /** Whether a document is that of a component which an entry replaced by one of another name. */

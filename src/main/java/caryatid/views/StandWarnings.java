@@ -14,7 +14,6 @@ import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LoadLineRemark;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
-import caryatid.remark.Weight;
 import caryatid.standing.StandRemark;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -106,7 +105,7 @@ public record StandWarnings(List<Warning> all) {
   }
 
   private static boolean stays(Topic topic) {
-    return topic.weight() == Weight.SAFETY || AS_WELL.contains(topic);
+    return topic.isSafety() || AS_WELL.contains(topic);
   }
 
   private static Stream<Remark> pastKnee(Entry stand, List<Entry> valid) {
@@ -124,8 +123,7 @@ public record StandWarnings(List<Warning> all) {
 
   /** Where the opening cannot be read, there may be one. */
   private static boolean hasKnee(List<Entry> valid, Side leg) {
-    return Entry.contents(valid, RecordOpening.class)
-        .reduce((earlier, later) -> later)
+    return Entry.latest(valid, RecordOpening.class)
         .map(opening -> opening.level(leg).prostheticKnee())
         .orElse(true);
   }

@@ -106,9 +106,7 @@ final class WearerIssues {
   }
 
   private void skin() {
-    valid.stream()
-        .filter(e -> skin(e.content()).isPresent())
-        .reduce((earlier, later) -> later)
+    Entry.latest(valid, e -> skin(e.content()).isPresent())
         .filter(e -> !Acceptances.isAccepted(valid, e.number()))
         .ifPresent(
             e ->
@@ -135,9 +133,7 @@ final class WearerIssues {
   /** Severe pain leads, also where it is the first that was noted. */
   private void pain() {
     Optional<Entry> last =
-        valid.stream()
-            .filter(e -> pain(e.content()).isPresent())
-            .reduce((earlier, later) -> later)
+        Entry.latest(valid, e -> pain(e.content()).isPresent())
             .filter(e -> pain(e.content()).getAsInt() >= SEVERE)
             .filter(e -> !Acceptances.isAccepted(valid, e.number()));
     last.ifPresent(
@@ -151,9 +147,7 @@ final class WearerIssues {
 
   /** What the wearer said last is for a person to judge. */
   private void words() {
-    valid.stream()
-        .filter(e -> words(e.content()).isPresent())
-        .reduce((earlier, later) -> later)
+    Entry.latest(valid, e -> words(e.content()).isPresent())
         .filter(e -> !Acceptances.isAccepted(valid, e.number()))
         .ifPresent(
             e ->
@@ -237,9 +231,7 @@ final class WearerIssues {
    * one.
    */
   static Optional<Remark> nextVisit(List<Entry> valid) {
-    return valid.stream()
-        .filter(e -> day(e).isPresent())
-        .reduce((earlier, later) -> later)
+    return Entry.latest(valid, e -> day(e).isPresent())
         .filter(
             e ->
                 valid.stream()

@@ -67,6 +67,11 @@ public final class LandmarkWords {
         without(trial.side().sides(), trial::hasAnkleAxis));
   }
 
+  /** The leg, after what is said of it; empty if the sheet is about one leg alone. */
+  public static String leg(TrialSheet trial, Side leg, Wording wording) {
+    return trial.side().sides().size() > 1 ? ", " + wording.word(leg) : "";
+  }
+
   /** Names for the prosthesis of a record, by the level that its opening states. */
   public static LandmarkWords of(RecordView view, Wording wording) {
     List<Side> stated =

@@ -19,7 +19,7 @@ public final class LeadLine {
   private LeadLine(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.names = new LandmarkWords(wording, state.stands().get(0).trial());
+    this.names = new LandmarkWords(wording, state.trial());
   }
 
   /** What to do next; empty if a sentence about safety says it. */
@@ -66,11 +66,7 @@ public final class LeadLine {
 
   private String where(Finding finding) {
     String name = names.name(finding.target().landmark(), finding.target().side());
-    return name + " (" + wording.word(finding.target().plane()) + side(finding) + ")";
+    return name + " (" + wording.word(finding.target().plane()) + LandmarkWords.leg(state.trial(), finding.target().side(), wording) + ")";
   }
 
-  private String side(Finding finding) {
-    boolean both = state.stands().get(0).trial().side().sides().size() > 1;
-    return both ? ", " + wording.word(finding.target().side()) : "";
-  }
 }

@@ -4,7 +4,6 @@ import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Offset;
 import caryatid.loadline.Target;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.uncertainty.Estimate;
@@ -61,8 +60,7 @@ public final class OffsetWords {
   public String result(Finding finding) {
     ResultWords words = new ResultWords(wording);
     String result = words.result(finding) + ", " + words.distances(finding);
-    boolean open = finding.verdict() != Verdict.OUTSIDE && !finding.decidable();
-    return open ? result + "; " + wording.word("OffsetWords.undecidable") : result;
+    return finding.undecidable() ? result + "; " + wording.word("OffsetWords.undecidable") : result;
   }
 
   /** The name of a direction: anterior or lateral where an offset is positive. */

@@ -7,7 +7,6 @@ import caryatid.entry.StandSummary;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
-import caryatid.remark.Weight;
 import caryatid.views.RecordView;
 import caryatid.views.StandWarnings.Warning;
 import java.math.BigDecimal;
@@ -83,8 +82,7 @@ public record RecordHead(
   }
 
   private static Optional<String> footwear(RecordView view, Wording wording) {
-    return Entry.contents(view.valid(), StandSummary.class)
-        .reduce((earlier, later) -> later)
+    return Entry.latest(view.valid(), StandSummary.class)
         .flatMap(
             stand ->
                 stand
@@ -103,13 +101,13 @@ public record RecordHead(
     WarningWords words = new WarningWords(wording, landmarks);
     List<Unsafe> unsafe = new ArrayList<>();
     for (Warning warning : view.warnings().all()) {
-      if (warning.said().remark().topic().weight() == Weight.SAFETY) {
+      if (warning.said().remark().topic().isSafety()) {
         OptionalInt stand = OptionalInt.of(warning.stand().number());
         unsafe.add(new Unsafe(words.say(warning), stand, !warning.accepted().isEmpty()));
       }
     }
     Stream.concat(view.open().stream(), view.remarks().stream())
-        .filter(remark -> remark.topic().weight() == Weight.SAFETY)
+        .filter(remark -> remark.topic().isSafety())
         .map((Remark remark) -> new Unsafe(landmarks.say(remark), OptionalInt.empty(), false))
         .forEach(unsafe::add);
     return unsafe;

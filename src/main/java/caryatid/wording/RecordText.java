@@ -8,7 +8,6 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
-import caryatid.remark.Weight;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.ResultOrigin;
@@ -109,7 +108,7 @@ public final class RecordText {
   }
 
   private static boolean isSafety(Remark remark) {
-    return remark.topic().weight() == Weight.SAFETY;
+    return remark.topic().isSafety();
   }
 
   private void warnings(StandWarnings warnings) {
@@ -188,9 +187,9 @@ public final class RecordText {
             .flatMap(s -> s.current().stream())
             .map(OffsetSeries.Measured::verdict)
             .toList();
-    if (now.stream().anyMatch(Verdict::tooClose) && !kneeMayBend) {
-      lines.add("  " + wording.word(ResultWords.undecided(now)));
-    }
+    new ResultWords(wording)
+        .undecided(now, kneeMayBend)
+        .ifPresent(next -> lines.add("  " + next));
   }
 
   private String typed(boolean typed) {

@@ -7,7 +7,6 @@ import caryatid.alignment.StateRemark;
 import caryatid.loadline.Finding;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.remark.Weight;
 import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,9 +34,9 @@ public final class ResultSentences {
   /** What is unsafe, in words; empty where nothing is. */
   public static List<String> unsafe(Result result, Wording wording) {
     AlignmentState state = result.state();
-    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
+    LandmarkWords landmarks = new LandmarkWords(wording, state.trial());
     return GroupedRemark.of(state).stream()
-        .filter(said -> said.remark().topic().weight() == Weight.SAFETY)
+        .filter(said -> said.remark().topic().isSafety())
         .map(landmarks::say)
         .toList();
   }
@@ -45,7 +44,7 @@ public final class ResultSentences {
   /** What would help most if the measurement cannot decide a tolerance; empty if it can. */
   public static List<String> help(Result result, Wording wording) {
     AlignmentState state = result.state();
-    LandmarkWords landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
+    LandmarkWords landmarks = new LandmarkWords(wording, state.trial());
     return GroupedRemark.of(state).stream()
         .filter(said -> said.remark().topic() == StateRemark.TOLERANCE_TOO_NARROW)
         .map(landmarks::say)
@@ -56,7 +55,7 @@ public final class ResultSentences {
   public static List<InWords> findings(Result result, Wording wording) {
     AlignmentState state = result.state();
     ResultSentences sentences =
-        new ResultSentences(wording, new LandmarkWords(wording, state.stands().get(0).trial()));
+        new ResultSentences(wording, new LandmarkWords(wording, state.trial()));
     List<InWords> said = new ArrayList<>();
     state.findings().forEach(finding -> said.add(sentences.said(finding)));
     return said;

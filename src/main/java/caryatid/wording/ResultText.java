@@ -11,10 +11,10 @@ import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.UnjudgedTarget;
+import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
-import caryatid.remark.Weight;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.LoadLineOwner;
 import caryatid.standing.QuietStretch;
@@ -51,17 +51,17 @@ public final class ResultText {
   }
 
   private void state(AlignmentState state) {
-    landmarks = new LandmarkWords(wording, state.stands().get(0).trial());
+    landmarks = new LandmarkWords(wording, state.trial());
     List<GroupedRemark> said = GroupedRemark.of(state);
     said.stream().filter(ResultText::isWarning).forEach(this::remark);
-    head(state.stands().get(0).trial());
+    head(state.trial());
     state.stands().forEach(this::stand);
     lines.add("");
     state.findings().forEach(this::finding);
     untargeted(state).forEach(this::offset);
     state.withheld().forEach(this::withheld);
     tooClose(state);
-    LandmarkWords.open(state.stands().get(0).trial(), wording).ifPresent(lines::add);
+    LandmarkWords.open(state.trial(), wording).ifPresent(lines::add);
     if (!said.isEmpty()) {
       lines.add("");
     }
@@ -78,7 +78,7 @@ public final class ResultText {
   }
 
   private static boolean isWarning(GroupedRemark said) {
-    return said.remark().topic().weight() == Weight.SAFETY;
+    return said.remark().topic().isSafety();
   }
 
   /** The vertical load lines past landmarks without a target. They are listed too. */
@@ -149,14 +149,11 @@ public final class ResultText {
     ResultWords.advice(finding).ifPresent(words -> say("ResultText.advice", words));
   }
 
-  /** Where a knee may bend, the alignment is corrected first. */
   private void tooClose(AlignmentState state) {
-    boolean tooClose = state.findings().stream().anyMatch(f -> f.verdict().tooClose());
-    if (tooClose && !KneeSafety.mayBend(state.remarks())) {
-      lines.add(
-          wording.word(
-              ResultWords.undecided(state.findings().stream().map(Finding::verdict).toList())));
-    }
+    List<Verdict> verdicts = state.findings().stream().map(Finding::verdict).toList();
+    new ResultWords(wording)
+        .undecided(verdicts, KneeSafety.mayBend(state.remarks()))
+        .ifPresent(lines::add);
   }
 
   private void withheld(UnjudgedTarget withheld) {

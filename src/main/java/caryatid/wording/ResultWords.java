@@ -8,7 +8,6 @@ import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.remark.Weight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,15 +30,21 @@ public final class ResultWords {
    */
   public static boolean isSafetyFirst(AlignmentState state) {
     return GroupedRemark.of(state).stream()
-        .anyMatch(s -> s.remark().topic().weight() == Weight.SAFETY);
+        .anyMatch(s -> s.remark().topic().isSafety());
   }
 
   /**
-   * The key of what to do next where some result is undecided: what is not met is not left until it
-   * has been measured again.
+   * What to do next if some result is undecided: what is not met is changed before anything is
+   * measured again.
+   *
+   * @param kneeMayBend whether a prosthetic knee may bend: then the alignment is corrected first,
+   *     and nothing else is said
    */
-  public static String undecided(List<Verdict> verdicts) {
-    return verdicts.contains(Verdict.OUTSIDE) ? "Findings.NOT_MET_FIRST" : "Findings.TOO_CLOSE";
+  public Optional<String> undecided(List<Verdict> verdicts, boolean kneeMayBend) {
+    boolean notMet = verdicts.contains(Verdict.OUTSIDE);
+    return verdicts.stream().noneMatch(Verdict::tooClose) || kneeMayBend
+        ? Optional.empty()
+        : Optional.of(wording.word(notMet ? "Findings.NOT_MET_FIRST" : "Findings.TOO_CLOSE"));
   }
 
   /** The result, its mark in front: {@code ○ undecided: 3 mm to spare}. */
@@ -59,10 +64,10 @@ public final class ResultWords {
   public String result(Verdict verdict, double offsetMm, double lowestMm, double highestMm) {
     double edgeMm = edgeMm(offsetMm, lowestMm, highestMm);
     return switch (verdict) {
-      case WITHIN -> "● " + wording.word(verdict);
+      case WITHIN -> wording.fill("ResultWords.WITHIN", Argument.term(verdict));
       case INSIDE_TOO_CLOSE -> fill("INSIDE_TOO_CLOSE", edgeMm);
       case OUTSIDE_TOO_CLOSE -> fill("OUTSIDE_TOO_CLOSE", edgeMm);
-      case OUTSIDE -> "× " + wording.word(verdict);
+      case OUTSIDE -> wording.fill("ResultWords.OUTSIDE", Argument.term(verdict));
     };
   }
 

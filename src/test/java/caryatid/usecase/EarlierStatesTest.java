@@ -67,11 +67,11 @@ class EarlierStatesTest {
   }
 
   private NamedBytes firstResult() throws BadInput {
-    return NamedBytes.of("first.json", ResultJson.write(Check.unasked(first()).result()));
+    return NamedBytes.of("first.json", ResultJson.write(Check.withOpenQuestions(first()).result()));
   }
 
   private static byte[] pdf(Inputs inputs) throws BadInput {
-    return CheckPdf.pdf(inputs, Check.unasked(inputs), ENGLISH, Paper.A4);
+    return CheckPdf.pdf(inputs, Check.withOpenQuestions(inputs), ENGLISH, Paper.A4);
   }
 
   @Test
@@ -79,7 +79,7 @@ class EarlierStatesTest {
     NamedBytes ofResult = EarlierInput.of(firstResult());
     NamedBytes ofReport = EarlierInput.of(NamedBytes.of("first.pdf", pdf(first())));
     assertThat(ofReport.readAll()).isEqualTo(ofResult.readAll());
-    Result result = Check.unasked(second().withEarlier(Optional.of(ofReport))).result();
+    Result result = Check.withOpenQuestions(second().withEarlier(Optional.of(ofReport))).result();
     assertThat(result.earlier().orElseThrow().file()).isEqualTo(Provenance.of(ofReport));
     EarlierState before = result.before().orElseThrow();
     assertThat(before.resultSha512()).isEqualTo(Provenance.of(firstResult()).sha512());
@@ -91,14 +91,14 @@ class EarlierStatesTest {
   @Test
   void noFindingDependsOnIt() throws BadInput {
     Inputs with = second().withEarlier(Optional.of(EarlierInput.of(firstResult())));
-    assertThat(Check.unasked(with).result().state())
-        .isEqualTo(Check.unasked(second()).result().state());
+    assertThat(Check.withOpenQuestions(with).result().state())
+        .isEqualTo(Check.withOpenQuestions(second()).result().state());
   }
 
   /** The spread by hand: sample standard deviation of the stands' offsets. */
   @Test
   void severalStandsTellTheirSpread() throws BadInput {
-    Result result = Check.unasked(second()).result();
+    Result result = Check.withOpenQuestions(second()).result();
     EarlierState state = EarlierState.of(result.state(), "0");
     EarlierState.EarlierOffset first = state.offsets().get(0);
     List<Double> each =
@@ -119,7 +119,7 @@ class EarlierStatesTest {
   @Test
   void theReportMarksItAttachesItAndIsReproduced() throws BadInput {
     Inputs with = second().withEarlier(Optional.of(EarlierInput.of(firstResult())));
-    Check.Checked checked = Check.unasked(with);
+    Check.Checked checked = Check.withOpenQuestions(with);
     String html = new String(Report.html(checked.result(), checked.recordings(), ENGLISH), UTF_8);
     assertThat(html).contains("state before: 2026-03-04 10:15, barefoot");
     assertThat(html).contains("In the state before: ");
@@ -140,7 +140,7 @@ class EarlierStatesTest {
   @Test
   void aReportWithAnotherStateBeforeInsideIsAltered() throws BadInput {
     Inputs with = second().withEarlier(Optional.of(EarlierInput.of(firstResult())));
-    Check.Checked checked = Check.unasked(with);
+    Check.Checked checked = Check.withOpenQuestions(with);
     List<AttachedFile> inside =
         CheckPdf.attachments(with, checked).files().stream()
             .map(
@@ -178,7 +178,7 @@ class EarlierStatesTest {
   }
 
   private static void refused(Inputs inputs, String words) {
-    assertThatThrownBy(() -> Check.unasked(inputs))
+    assertThatThrownBy(() -> Check.withOpenQuestions(inputs))
         .isInstanceOfSatisfying(
             BadInput.class, e -> assertThat(ENGLISH.say(e.problems().get(0))).isEqualTo(words));
   }
@@ -201,10 +201,10 @@ class EarlierStatesTest {
             "components[2].ankle-axis=yes"));
     Inputs one = keep(records, first());
     assertThat(one.earlier()).isEmpty();
-    assertThat(Check.unasked(one).result().state().stands().get(0).trial().components())
+    assertThat(Check.withOpenQuestions(one).result().state().stands().get(0).trial().components())
         .contains(new Component("ankle", "demo ankle", Optional.empty()));
     Inputs two = keep(records, second());
-    Result result = Check.unasked(two).result();
+    Result result = Check.withOpenQuestions(two).result();
     assertThat(result.state().stands().get(0).trial().ankleAxis()).contains(AnkleAxis.RIGHT);
     StoredRecord stored = records.store().open(caryatid.fitting.RecordCode.of(CODE));
     List<Entry> stands =

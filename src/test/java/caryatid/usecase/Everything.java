@@ -63,7 +63,7 @@ final class Everything {
         new StandReport.Order(
             folder, "shoe.txt", List.of(StandReport.FileFormat.values()), Paper.A4, false);
     StandReport.write(
-        order, inputs, Check.unasked(inputs), wording, files, new ArrayList<Path>()::add);
+        order, inputs, Check.withOpenQuestions(inputs), wording, files, new ArrayList<Path>()::add);
   }
 
   private void record() throws Exception {

@@ -43,7 +43,7 @@ class RecheckTest {
     pdf = Files.readAllBytes(Path.of("reports/k7-shoe.pdf"));
     inside = ReportReader.read("k7-shoe.pdf", pdf);
     kept = ResultJson.read(file(AttachmentRole.RESULT).bytes());
-    recordings = Check.unasked(new ReportInputs(inside).inputs(kept)).recordings();
+    recordings = Check.withOpenQuestions(new ReportInputs(inside).inputs(kept)).recordings();
   }
 
   private static AttachedFile file(AttachmentRole role) {

@@ -58,10 +58,9 @@ final class CurrentOffsetsTable {
   /** Below the table, its sources, and which of its stands were before the last change. */
   private List<Block> blocks(Table table) {
     List<Block> blocks = new ArrayList<>(List.of(table));
-    if (!kneeMayBend && current().anyMatch(now -> now.verdict().tooClose())) {
-      String advice = ResultWords.undecided(current().map(OffsetSeries.Measured::verdict).toList());
-      blocks.add(new Prose(wording.word(advice), false));
-    }
+    new ResultWords(wording)
+        .undecided(current().map(OffsetSeries.Measured::verdict).toList(), kneeMayBend)
+        .ifPresent(next -> blocks.add(new Prose(next, false)));
     String numbered =
         IntStream.range(0, sources().size())
             .mapToObj(i -> (i + 1) + "\u00a0" + sources().get(i))

@@ -7,7 +7,6 @@ import caryatid.loadline.Finding;
 import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Target;
 import caryatid.loadline.UnjudgedTarget;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.report.pages.Block.Table;
@@ -66,7 +65,7 @@ final class FindingsTable {
     row.add(wording.plain(mm.expanded(Estimate.COVERAGE), Unit.MM));
     row.addAll(wanted(finding.target()));
     String met = wording.plain(100 * finding.probabilityWithin(), Unit.PERCENT);
-    row.add((isTooNarrow(finding) ? TOO_NARROW : "") + met);
+    row.add((finding.undecidable() ? TOO_NARROW : "") + met);
     row.add(
         Double.isInfinite(mm.degreesOfFreedom())
             ? "∞"
@@ -83,10 +82,6 @@ final class FindingsTable {
         .orElse("–");
   }
 
-  private static boolean isTooNarrow(Finding finding) {
-    return finding.verdict() != Verdict.OUTSIDE && !finding.decidable();
-  }
-
   private List<String> row(UnjudgedTarget withheld) {
     List<String> row = new ArrayList<>(where(withheld.target()));
     row.addAll(List.of("–", "–", "–"));
@@ -98,7 +93,7 @@ final class FindingsTable {
 
   /** What the table's mark means, if it has one. */
   Optional<String> explanation() {
-    return state.findings().stream().anyMatch(FindingsTable::isTooNarrow)
+    return state.findings().stream().anyMatch(Finding::undecidable)
         ? Optional.of(wording.word(advise() ? "Findings.TOO_NARROW" : "Findings.UNDECIDABLE"))
         : Optional.empty();
   }
@@ -138,9 +133,9 @@ final class FindingsTable {
   }
 
   List<String> where(Target target) {
-    boolean both = state.stands().get(0).trial().side().sides().size() > 1;
-    String side = both ? ", " + wording.word(target.side()) : "";
-    return List.of(wording.word(target.plane()), name(target) + side);
+    LandmarkWords names = new LandmarkWords(wording, state.trial());
+    String name = names.name(target.landmark(), target.side());
+    return List.of(wording.word(target.plane()), name + LandmarkWords.leg(state.trial(), target.side(), wording));
   }
 
   /** Room for the longest name, as far as a table can spare it, mm. */
@@ -151,11 +146,6 @@ final class FindingsTable {
             .max()
             .orElse(0);
     return Math.max(LEAST_NAME_MM, Math.min(MOST_NAME_MM, widest + 3));
-  }
-
-  private String name(Target target) {
-    return new LandmarkWords(wording, state.stands().get(0).trial())
-        .name(target.landmark(), target.side());
   }
 
   private List<String> wanted(Target target) {

@@ -43,7 +43,7 @@ public final class FirstPage {
   }
 
   public String title() {
-    TrialSheet trial = state.stands().get(0).trial();
+    TrialSheet trial = state.trial();
     return wording.fill(
         "FirstPage.TITLE",
         Argument.text(trial.wearer()),
@@ -75,7 +75,7 @@ public final class FirstPage {
     blocks.addAll(remarks(remarks, notes));
     blocks.add(heading("STOOD"));
     blocks.add(new Facts(3, TrialFacts.of(state.stands(), wording)));
-    blocks.addAll(toFillIn(state.stands().get(0).trial().notes()));
+    blocks.addAll(toFillIn(state.trial().notes()));
     blocks.add(new Prose(wording.word("FirstPage.NOT_A_DEVICE"), false));
     return blocks;
   }
@@ -83,7 +83,7 @@ public final class FirstPage {
   /** The strips of each leg and plane that has landmarks, and the bar to check their scale by. */
   private List<Block> figures() {
     List<Block> blocks = new ArrayList<>();
-    for (Side side : state.stands().get(0).trial().side().sides()) {
+    for (Side side : state.trial().side().sides()) {
       Stream.of(Plane.values())
           .filter(plane -> StripDrawing.isDrawn(state, plane, side))
           .forEach(plane -> blocks.add(strips(plane, side)));

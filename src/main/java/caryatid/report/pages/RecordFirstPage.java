@@ -125,7 +125,7 @@ public final class RecordFirstPage {
   }
 
   private Bullet point(Remark remark) {
-    boolean danger = remark.topic().weight() == Weight.SAFETY;
+    boolean danger = remark.topic().isSafety();
     return new Bullet(
         danger ? wording.word(Weight.SAFETY) : "", LandmarkWords.of(view, wording).say(remark));
   }

@@ -89,7 +89,7 @@ public final class RecordTimeline {
   }
 
   private List<Side> sides(Entry entry) {
-    return data.states().get(entry.number()).stands().get(0).trial().side().sides();
+    return data.states().get(entry.number()).trial().side().sides();
   }
 
   private SmallLeg.Titled titled(TimelineRow line, Side side) {

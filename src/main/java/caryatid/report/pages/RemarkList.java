@@ -32,7 +32,7 @@ final class RemarkList {
   RemarkList(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.names = new LandmarkWords(wording, state.stands().get(0).trial());
+    this.names = new LandmarkWords(wording, state.trial());
   }
 
   /**

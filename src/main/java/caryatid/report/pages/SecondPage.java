@@ -54,7 +54,7 @@ public final class SecondPage {
     FindingsTable findings = new FindingsTable(state, wording);
     blocks.add(findings.results());
     findings.explanation().ifPresent(words -> blocks.add(new Prose(words, false)));
-    LandmarkWords.open(state.stands().get(0).trial(), wording)
+    LandmarkWords.open(state.trial(), wording)
         .ifPresent(words -> blocks.add(new Prose(words, false)));
     findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
     blocks.add(heading("METHOD"));

@@ -23,17 +23,12 @@ final class Summary {
   Summary(AlignmentState state, Wording wording) {
     this.state = state;
     this.wording = wording;
-    this.names = new LandmarkWords(wording, state.stands().get(0).trial());
+    this.names = new LandmarkWords(wording, state.trial());
   }
 
   /** What to do next; empty where a sentence about safety says it. */
   Optional<String> next() {
     return LeadLine.of(state, wording);
-  }
-
-  private String side(Finding finding) {
-    boolean both = state.stands().get(0).trial().side().sides().size() > 1;
-    return both ? ", " + wording.word(finding.target().side()) : "";
   }
 
   /** A sentence for each plane, on the finding that is furthest from met. */
@@ -59,7 +54,7 @@ final class Summary {
   private String sentence(Finding finding) {
     return wording.fill(
         "Lead.PLANE",
-        Argument.text(Capitals.first(wording.word(finding.target().plane()) + side(finding))),
+        Argument.text(Capitals.first(wording.word(finding.target().plane()) + LandmarkWords.leg(state.trial(), finding.target().side(), wording))),
         Argument.text(names.name(finding.target().landmark(), finding.target().side())),
         Argument.text(new ResultWords(wording).distances(finding)));
   }

@@ -214,7 +214,7 @@ public final class DraftedStand {
   }
 
   private static List<String> drawn(Inputs inputs, Wording wording) throws BadInput, StoreFailure {
-    Checked checked = Check.unasked(inputs);
+    Checked checked = Check.withOpenQuestions(inputs);
     return Pictures.overTime(checked.result(), checked.recordings(), 0, wording);
   }
 

@@ -84,7 +84,7 @@ public final class WarmUp {
   /** Analyses and draws it. */
   static Checked run(Wording wording) throws BadInput, StoreFailure {
     Checked checked =
-        Check.unasked(
+        Check.withOpenQuestions(
             new Inputs(
                 List.of(bytes("invented.csv", recording())),
                 bytes("invented.yaml", SHEET),

@@ -36,8 +36,9 @@ final class PlateConversion {
   private final RawPlate raw;
   private final LoadedSamples load;
   private final double rateHz;
-  private final DeadColumns dead;
-  private final StageMessages unloaded;
+  private final DeadColumns deadColumns;
+  private final StageMessages sensorsAndOffset;
+  private final String file;
 
   PlateConversion(
       ParsedTable table,
@@ -51,19 +52,19 @@ final class PlateConversion {
     this.units = units;
     this.axes = axes;
     this.rateHz = timeline.rateHz();
-    this.dead = new DeadColumns(table, plate, rateHz, file);
-    Optional<Sensors.EightChannels> eight =
-        plate.layout().sensors().map(Sensors.EightChannels.class::cast);
+    this.file = file;
+    this.deadColumns = new DeadColumns(table, plate, rateHz, file);
+    Optional<Sensors.EightChannels> eight = eightChannels(plate);
     RawPlate exported =
         eight
             .map(sensors -> RawPlate.of(table, plate, sensors, timeline).only(needed()))
             .orElseGet(() -> RawPlate.of(table, plate, units, timeline, needed()));
     StageMessages sensors =
-        eight.map(e -> dead.refused(e, exported, timeline)).orElse(StageMessages.none(file));
+        eight.map(e -> deadColumns.refused(e, exported, timeline)).orElse(StageMessages.none(file));
     LoadedSamples seen = LoadedSamples.of(exported, axes);
     Outcome<Optional<RawPlate>> shifted =
         new UnloadedOffset(exported, axes, seen, plate.name(), file).handle(removeOffset, rateHz);
-    this.unloaded = sensors.and(shifted.messages());
+    this.sensorsAndOffset = sensors.and(shifted.messages());
     this.raw = shifted.value().orElse(exported);
     this.load = shifted.value().map(raw -> LoadedSamples.of(raw, axes)).orElse(seen);
   }
@@ -91,9 +92,17 @@ final class PlateConversion {
         : List.of(axes.anterior());
   }
 
+  private static Optional<Sensors.EightChannels> eightChannels(PlateColumns plate) {
+    return plate
+        .layout()
+        .sensors()
+        .filter(Sensors.EightChannels.class::isInstance)
+        .map(Sensors.EightChannels.class::cast);
+  }
+
   /** What the raw channels and the unloaded plate show. */
-  StageMessages unloaded() {
-    return unloaded;
+  StageMessages sensorsAndOffset() {
+    return sensorsAndOffset;
   }
 
   /** On whom the exported force acts, as its sign shows; empty without a vertical force. */
@@ -102,26 +111,26 @@ final class PlateConversion {
   }
 
   Outcome<PlateTrack> track() {
-    return measured().stream().allMatch(along -> raw.has(cop(along))) ? exported() : computed();
+    return measured().stream().allMatch(along -> raw.has(cop(along))) ? byExportedCop() : byMoments();
   }
 
   /** The track by the exported centre of pressure. */
-  private Outcome<PlateTrack> exported() {
+  private Outcome<PlateTrack> byExportedCop() {
     CopPairs pairs = new CopPairs(plate, units, axes, raw, load);
-    StageMessages checked = new CrossCheck(plate, units, axes, pairs, unloaded.file()).run();
+    StageMessages checked = new CrossCheck(plate, units, axes, pairs, file).run();
     CopSeries centre = centre(along -> oriented(Quantity.COP, along, 1));
     Outcome<BitSet> unusable = unusable(centre);
     StageMessages messages =
         checked
             .and(unusable.messages())
-            .and(MeanRemoved.refused(centre, unusable.value(), plate.name(), unloaded.file()));
+            .and(MeanRemoved.refused(centre, unusable.value(), plate.name(), file));
     if (centre.right().isPresent()) {
       messages =
-          messages.and(dead.refused(cop(axes.right()), centre.right().get(), unusable.value()));
+          messages.and(deadColumns.refused(cop(axes.right()), centre.right().get(), unusable.value()));
     }
     messages =
-        messages.and(dead.refused(cop(axes.anterior()), centre.anterior(), unusable.value()));
-    return track(centre, new Outcome<>(unusable.value(), messages));
+        messages.and(deadColumns.refused(cop(axes.anterior()), centre.anterior(), unusable.value()));
+    return trackOf(centre, new Outcome<>(unusable.value(), messages));
   }
 
   private CopSeries centre(Function<Direction, SampleSeries> along) {
@@ -135,39 +144,39 @@ final class PlateConversion {
   }
 
   /** The track by forces and moments. */
-  private Outcome<PlateTrack> computed() {
+  private Outcome<PlateTrack> byMoments() {
     TrueOriginCop cop = new TrueOriginCop(axes, origin());
-    CopSeries centre = centre(along -> computed(cop, along));
+    CopSeries centre = centre(along -> centreAlong(cop, along));
     Outcome<BitSet> unusable = unusable(centre);
-    return track(
+    return trackOf(
         centre, new Outcome<>(unusable.value(), deadChannels(cop).and(unusable.messages())));
   }
 
   private StageMessages deadChannels(TrueOriginCop cop) {
     BitSet unusable = (BitSet) load.unloaded().clone();
     unusable.or(raw.holes());
-    StageMessages messages = StageMessages.none(unloaded.file());
+    StageMessages messages = StageMessages.none(file);
     for (Direction along : measured()) {
-      messages = messages.and(dead(Quantity.MOMENT, cop.momentAxis(along), unusable));
+      messages = messages.and(refusedIfDead(Quantity.MOMENT, cop.momentAxis(along), unusable));
       if (cop.needsHorizontalForce()) {
-        messages = messages.and(dead(Quantity.FORCE, along.axis(), unusable));
+        messages = messages.and(refusedIfDead(Quantity.FORCE, along.axis(), unusable));
       }
     }
-    return messages.and(dead(Quantity.FORCE, axes.up().axis(), unusable));
+    return messages.and(refusedIfDead(Quantity.FORCE, axes.up().axis(), unusable));
   }
 
-  private StageMessages dead(Quantity quantity, Axis axis, BitSet unusable) {
+  private StageMessages refusedIfDead(Quantity quantity, Axis axis, BitSet unusable) {
     Channel channel = Channel.of(quantity, axis);
     return raw.at(channel)
-        .map(values -> dead.refused(channel, values, unusable))
-        .orElse(StageMessages.none(unloaded.file()));
+        .map(values -> deadColumns.refused(channel, values, unusable))
+        .orElse(StageMessages.none(file));
   }
 
   private Outcome<BitSet> unusable(CopSeries centre) {
-    return new UnusableSamples(raw, load, plate.layout(), unloaded.file()).find(centre, rateHz);
+    return new UnusableSamples(raw, load, plate.layout(), file).find(centre, rateHz);
   }
 
-  private Outcome<PlateTrack> track(CopSeries centre, Outcome<BitSet> unusable) {
+  private Outcome<PlateTrack> trackOf(CopSeries centre, Outcome<BitSet> unusable) {
     PlateLayout.ExportOrigin origin =
         plate.layout().exportOrigin().orElse(new PlateLayout.ExportOrigin(0, 0));
     BitSet left = unusable.value();
@@ -185,7 +194,7 @@ final class PlateConversion {
 
   /** The horizontal force; left out with a remark where one of its columns is dead. */
   private Outcome<Optional<Horizontal>> horizontal(BitSet unusable) {
-    StageMessages nothing = StageMessages.none(unloaded.file());
+    StageMessages nothing = StageMessages.none(file);
     if (!load.known()) {
       return new Outcome<>(Optional.empty(), nothing);
     }
@@ -194,31 +203,31 @@ final class PlateConversion {
     if (!raw.has(right) || !raw.has(anterior)) {
       return new Outcome<>(Optional.empty(), nothing);
     }
-    StageMessages dead =
+    StageMessages withheld =
         Stream.of(right, anterior)
-            .map(c -> this.dead.withheld(c, raw.at(c).orElseThrow(), unusable))
+            .map(c -> deadColumns.withheld(c, raw.at(c).orElseThrow(), unusable))
             .filter(messages -> !messages.remarks().isEmpty())
             .findFirst()
             .orElse(nothing);
     return new Outcome<>(
-        dead.remarks().isEmpty()
+        withheld.remarks().isEmpty()
             ? Optional.of(
                 new Horizontal(force(axes.right(), unusable), force(axes.anterior(), unusable)))
             : Optional.empty(),
-        dead);
+        withheld);
   }
 
   private PlateLayout.TrueOrigin origin() {
-    if (plate.layout().sensors().orElse(null) instanceof Sensors.EightChannels eight) {
-      return new PlateLayout.TrueOrigin(0, 0, -eight.az0Mm());
-    }
-    return plate.layout().trueOrigin().orElse(IN_THE_SURFACE);
+    return eightChannels(plate)
+        .map(eight -> new PlateLayout.TrueOrigin(0, 0, -eight.az0Mm()))
+        .or(plate.layout()::trueOrigin)
+        .orElse(IN_THE_SURFACE);
   }
 
-  private SampleSeries oriented(Quantity quantity, Direction direction, double sense) {
+  private SampleSeries oriented(Quantity quantity, Direction direction, double factor) {
     return raw.at(Channel.of(quantity, direction.axis()))
         .orElseThrow()
-        .times(direction.sign() * sense);
+        .times(direction.sign() * factor);
   }
 
   /** The force on the person along a direction. */
@@ -227,7 +236,7 @@ final class PlateConversion {
   }
 
   /** The centre of pressure along a direction; 0 in unloaded samples. */
-  private SampleSeries computed(TrueOriginCop cop, Direction along) {
+  private SampleSeries centreAlong(TrueOriginCop cop, Direction along) {
     TrueOriginCop.CopFormula line = cop.along(along);
     SampleSeries moment = raw.at(Channel.of(Quantity.MOMENT, cop.momentAxis(along))).orElseThrow();
     SampleSeries vertical = raw.at(Channel.of(Quantity.FORCE, axes.up().axis())).orElseThrow();

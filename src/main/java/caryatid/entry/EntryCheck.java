@@ -23,21 +23,6 @@ import java.util.Set;
  * hardly be. A reason beside the number, or a note on lengths, answers and is kept with it.
  */
 public final class EntryCheck {
-  /** A landmark that is measured from the ground is mostly higher, mm (no source). */
-  private static final double LOW_MM = 200;
-
-  /** Legs hardly differ by more, mm (common practice, no source). */
-  private static final double DIFFER_MM = 60;
-
-  /** Legs cannot differ by more, mm (common practice, no source). */
-  private static final double MOST_DIFFER_MM = 300;
-
-  /** A setting hardly differs by more from what is recommended (common practice, no source). */
-  private static final double FAR_DEG = 15;
-
-  /** The same in mm (common practice, no source). */
-  private static final double FAR_MM = 50;
-
   private static final Set<BenchItem> ANGLES =
       EnumSet.of(
           BenchItem.SOCKET_FLEXION,
@@ -121,7 +106,7 @@ public final class EntryCheck {
   private void far(String row, BenchAlignment.Item item, double recommended) {
     boolean angle = item.unit() == SettingUnit.DEG;
     double set = item.set().doubleValue();
-    double most = angle ? FAR_DEG : FAR_MM;
+    double most = angle ? EntryLimits.FAR_FROM_RECOMMENDED_DEG : EntryLimits.FAR_FROM_RECOMMENDED_MM;
     boolean measured = angle || item.unit() == SettingUnit.MM;
     if (measured && item.why().isEmpty() && Math.abs(set - recommended) > most) {
       Unit unit = angle ? Unit.DEG : Unit.MM;
@@ -213,9 +198,9 @@ public final class EntryCheck {
       Argument[] found = {
         Argument.text(row.landmark()), Argument.of(leftMm, Unit.MM), Argument.of(rightMm, Unit.MM)
       };
-      if (apartMm > MOST_DIFFER_MM) {
+      if (apartMm > EntryLimits.MOST_LEGS_DIFFER_MM) {
         refuse(EntryQuestion.IMPOSSIBLE_LENGTH, found);
-      } else if ((apartMm > DIFFER_MM || Math.min(leftMm, rightMm) < LOW_MM)
+      } else if ((apartMm > EntryLimits.LEGS_DIFFER_MM || Math.min(leftMm, rightMm) < EntryLimits.LOW_LANDMARK_MM)
           && length.note().isEmpty()) {
         ask(EntryQuestion.ODD_LENGTH, "note", found);
       }

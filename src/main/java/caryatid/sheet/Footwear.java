@@ -8,6 +8,12 @@ package caryatid.sheet;
  */
 public record Footwear(String description, double heelHeightMm) {
   /**
+   * Heels whose heights differ by more are two; landmarks rise with the heel by about as much, mm
+   * (common practice, no source).
+   */
+  public static final double OTHER_HEEL_MM = 5;
+
+  /**
    * @throws IllegalArgumentException if the height is not finite
    */
   public Footwear {

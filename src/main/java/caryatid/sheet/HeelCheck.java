@@ -11,9 +11,6 @@ import java.util.Set;
 
 /** Refuses what a heel's height contradicts. */
 final class HeelCheck {
-  /** Landmarks rise with the heel by about as much (common practice, no source). */
-  private static final double OTHER_HEEL_MM = 5;
-
   private static final Set<String> BAREFOOT =
       Set.of("barefoot", "barfu\u00df", "barfuss", "pieds nus", "nu-pieds", "descalzo", "descalza");
 
@@ -31,7 +28,7 @@ final class HeelCheck {
     }
     earlier
         .map(sheet -> sheet.footwear().heelHeightMm())
-        .filter(before -> Math.abs(before - heelMm) > OTHER_HEEL_MM)
+        .filter(before -> Math.abs(before - heelMm) > Footwear.OTHER_HEEL_MM)
         .ifPresent(before -> refuseConfirmed(root, before, heelMm));
   }
 

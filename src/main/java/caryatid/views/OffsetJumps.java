@@ -14,7 +14,7 @@ import caryatid.loadline.Offset;
 import caryatid.remark.Argument;
 import caryatid.remark.Question;
 import caryatid.remark.Unit;
-import caryatid.sheet.TrialSheet;
+import caryatid.sheet.Footwear;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,21 +32,6 @@ import java.util.regex.Pattern;
  * same wherever on the plate the feet were put; marks alone are not.
  */
 final class OffsetJumps {
-  /**
-   * Between stands of one alignment offsets differ by less, however uncertain they are (common
-   * practice, no source).
-   */
-  private static final double UNEXPLAINED_MM = 30;
-
-  /** What was changed moves a line by no more than so many times its plain geometry. */
-  private static final double AT_MOST = 1.5;
-
-  /** From heel to ball (common practice, no source). */
-  private static final double HEEL_TO_BALL_MM = 170;
-
-  private static final double OTHER_HEEL_MM = 5;
-  private static final double SAME_HEIGHT_MM = 0.5;
-
   private static final Pattern AMOUNT =
       Pattern.compile(
           "(\\d+(?:[.,]\\d+)?)\\s*(mm|cm|\u00b0|deg|grad|degr|grado)", Pattern.CASE_INSENSITIVE);
@@ -80,13 +65,13 @@ final class OffsetJumps {
   }
 
   private Optional<Question> oldHeight(Landmark mark) {
-    double heelThen = trial(before).footwear().heelHeightMm();
-    double heelNow = trial(after).footwear().heelHeightMm();
+    double heelThen = before.trial().footwear().heelHeightMm();
+    double heelNow = after.trial().footwear().heelHeightMm();
     boolean stayed =
-        Math.abs(heelNow - heelThen) > OTHER_HEEL_MM
+        Math.abs(heelNow - heelThen) > Footwear.OTHER_HEEL_MM
             && before.stands().get(0).landmarks().stream()
                 .filter(l -> l.name().equals(mark.name()) && l.side() == mark.side())
-                .anyMatch(l -> Math.abs(l.heightMm() - mark.heightMm()) < SAME_HEIGHT_MM);
+                .anyMatch(l -> Math.abs(l.heightMm() - mark.heightMm()) < ChangeLimits.SAME_HEIGHT_MM);
     return stayed
         ? Optional.of(
             Question.of(
@@ -110,7 +95,7 @@ final class OffsetJumps {
     }
     double then = earlier.get().offset().mm().value();
     double differs = Math.abs(offset.mm().value() - then);
-    return differs > chanceMm(earlier.get(), now) + AT_MOST * explained.getAsDouble()
+    return differs > chanceMm(earlier.get(), now) + ChangeLimits.TIMES_GEOMETRY * explained.getAsDouble()
         ? Optional.of(
             Question.of(
                 RecordQuestion.OFFSET_JUMPS,
@@ -126,7 +111,7 @@ final class OffsetJumps {
   /** By how much the two may differ by chance: the larger of what counts as a change in each. */
   private static double chanceMm(StateOffset then, StateOffset now) {
     double most = Math.max(then.smallestDifferenceMm(), now.smallestDifferenceMm());
-    return Math.min(UNEXPLAINED_MM, most);
+    return Math.min(ChangeLimits.UNEXPLAINED_MM, most);
   }
 
   /** By how much what was changed can move a line; empty where that cannot be told. */
@@ -143,10 +128,10 @@ final class OffsetJumps {
       return OptionalDouble.empty();
     }
     double heelMm =
-        trial(after).footwear().heelHeightMm() - trial(before).footwear().heelHeightMm();
+        after.trial().footwear().heelHeightMm() - before.trial().footwear().heelHeightMm();
     return OptionalDouble.of(
         Math.max(bench.getAsDouble(), said.getAsDouble())
-            + Math.abs(heelMm) / HEEL_TO_BALL_MM * heightMm);
+            + Math.abs(heelMm) / ChangeLimits.HEEL_TO_BALL_MM * heightMm);
   }
 
   /** What the bench alignment changed since; empty where it sets what was not set before. */
@@ -183,7 +168,7 @@ final class OffsetJumps {
 
   /** The amounts in the sheet's own words; empty where they say a change without an amount. */
   private OptionalDouble saidMm(double heightMm) {
-    Optional<String> said = trial(after).notes().lastChange();
+    Optional<String> said = after.trial().notes().lastChange();
     if (said.isEmpty() || said.get().toLowerCase(Locale.ROOT).matches("(none|kein|aucun|ning).*")) {
       return OptionalDouble.of(0);
     }
@@ -200,10 +185,6 @@ final class OffsetJumps {
       case "cm" -> 10 * number;
       default -> Math.toRadians(number) * heightMm;
     };
-  }
-
-  private static TrialSheet trial(AlignmentState state) {
-    return state.trial();
   }
 
   private static Argument mm(double value) {

@@ -29,9 +29,6 @@ import java.util.stream.Stream;
 
 /** Holds a stand that is to be kept against its record, and asks what does not go with it. */
 public final class StandQuestions {
-  /** A wearer's mass differs by less from stand to stand, as a fraction (no source). */
-  private static final double MASS_DIFFERS = 0.1;
-
   private final FittingRecord record;
   private final TrialSheet trial;
   private final List<Entry> valid;
@@ -245,7 +242,7 @@ public final class StandQuestions {
     if (known.isPresent() && trial.bodyMassKg().isPresent()) {
       double then = known.get().doubleValue();
       double now = trial.bodyMassKg().getAsDouble();
-      if (Math.abs(now / then - 1) > MASS_DIFFERS) {
+      if (Math.abs(now / then - 1) > ChangeLimits.MASS_CHANGES) {
         questions.add(
             Question.of(
                 RecordQuestion.OTHER_MASS,

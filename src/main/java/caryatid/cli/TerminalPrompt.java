@@ -104,8 +104,7 @@ final class TerminalPrompt {
   boolean isSo(String question, String prompt) {
     out.println(question);
     String answer = line(wording.word(prompt), false).orElse("");
-    return List.of("yes", "y", "ja", "j", "oui", "o", "s\u00ed", "si", "s")
-        .contains(answer.toLowerCase(Locale.ROOT));
+    return List.of(wording.word("cli.yes").split(" ")).contains(answer.toLowerCase(Locale.ROOT));
   }
 
   void say(String line) {

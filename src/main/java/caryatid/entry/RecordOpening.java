@@ -49,6 +49,13 @@ public record RecordOpening(
     return side.sides().stream().map(this::level).distinct().toList();
   }
 
+  /** Whether a record is known to be of one leg, so that its items need no side. */
+  public static boolean isOfOneLeg(List<Entry> valid) {
+    return Entry.latest(valid, RecordOpening.class)
+        .filter(opening -> opening.side() != ProstheticSide.BOTH)
+        .isPresent();
+  }
+
   @Override
   public EntryKind kind() {
     return EntryKind.OPENING;

@@ -85,7 +85,7 @@ public final class Backup {
       DurableFiles.rename(part, folder);
       return made;
     } catch (IOException e) {
-      throw StoreLocking.failure(folder, StoreProblem.CANNOT_WRITE, e);
+      throw FailureReason.failure(folder, StoreProblem.CANNOT_WRITE, e);
     } finally {
       discard(part);
     }
@@ -145,7 +145,7 @@ public final class Backup {
       }
       return codes;
     } catch (IOException e) {
-      throw StoreLocking.failure(folder, StoreProblem.CANNOT_READ, e);
+      throw FailureReason.failure(folder, StoreProblem.CANNOT_READ, e);
     }
   }
 
@@ -211,7 +211,7 @@ public final class Backup {
     try {
       DurableFiles.delete(part);
     } catch (IOException e) {
-      throw StoreLocking.failure(part, StoreProblem.CANNOT_WRITE, e);
+      throw FailureReason.failure(part, StoreProblem.CANNOT_WRITE, e);
     }
   }
 

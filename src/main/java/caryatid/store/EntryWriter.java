@@ -19,16 +19,18 @@ import java.util.Optional;
 /** Adds entries to a record whose lock is held. */
 final class EntryWriter {
   private final StoreLocking locking;
+  private final StoreContents contents;
   private final RecordCode code;
 
   EntryWriter(StoreLocking locking, RecordCode code) {
     this.locking = locking;
+    this.contents = new StoreContents(locking.folder());
     this.code = code;
   }
 
   Entry add(Addition addition) throws BadInput, StoreFailure, IOException {
     try (StagingArea staging = new StagingArea(locking.folder(), code)) {
-      Optional<FittingRecord> read = staging.read(locking.files(code));
+      Optional<FittingRecord> read = staging.read(contents.files(code));
       FittingRecord record = read.isPresent() ? read.get() : readAnyhow().record();
       WritableCheck.require(record);
       CorrectionCheck.check(record, addition);
@@ -58,7 +60,7 @@ final class EntryWriter {
 
   /** Added is what can be read again, by its inventory and with its sum. */
   private void requireReadBack(Entry entry) throws StoreFailure {
-    ObjectFiles files = locking.files(code);
+    ObjectFiles files = contents.files(code);
     String path = entry.folder() + "/" + Entry.FILE;
     try {
       Inventory inventory = files.inventory("").inventory();
@@ -75,7 +77,7 @@ final class EntryWriter {
         Problem.at(
             Place.of(code.text()),
             StoreProblem.CANNOT_WRITE,
-            Argument.text("it could not be read back")));
+            Argument.term(FailureReason.NOT_READ_BACK)));
   }
 
   /**
@@ -97,8 +99,8 @@ final class EntryWriter {
 
   /** The record, however much of it is damaged. */
   StoredRecord readAnyhow() throws BadInput {
-    locking.requireStarted(code);
-    return RecordReader.read(locking.files(code))
+    contents.requireStarted(code);
+    return RecordReader.read(contents.files(code))
         .orElseThrow(() -> new BadInput(Problem.at(Place.of(code.text()), StoreProblem.DAMAGED)));
   }
 }

@@ -51,7 +51,7 @@ final class RecordImport {
         DurableFiles.delete(folder);
       }
     } catch (IOException e) {
-      throw StoreLocking.failure(zip, StoreProblem.CANNOT_READ, e);
+      throw FailureReason.failure(zip, StoreProblem.CANNOT_READ, e);
     }
   }
 

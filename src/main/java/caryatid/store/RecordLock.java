@@ -102,7 +102,7 @@ final class RecordLock {
         who
             + ", "
             + OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS)
-            + ", process "
+            + ", PID "
             + ProcessHandle.current().pid()
             + "\n";
     try {

@@ -27,6 +27,7 @@ import java.util.function.Supplier;
 public final class Store {
   private final StoreFolder folder;
   private final StoreLocking locking;
+  private final StoreContents contents;
 
   /**
    * The store in a folder; it is made when the first record is started.
@@ -37,6 +38,7 @@ public final class Store {
   public Store(Path folder, Duration patience) {
     this.folder = new StoreFolder(folder);
     this.locking = new StoreLocking(this.folder, patience);
+    this.contents = new StoreContents(this.folder);
   }
 
   /**
@@ -46,9 +48,9 @@ public final class Store {
    */
   public List<String> codes() throws StoreFailure {
     try {
-      return locking.codes();
+      return contents.codes();
     } catch (IOException e) {
-      throw StoreLocking.failure(folder.records(), StoreProblem.CANNOT_READ, e);
+      throw FailureReason.failure(folder.records(), StoreProblem.CANNOT_READ, e);
     }
   }
 
@@ -78,7 +80,7 @@ public final class Store {
     try {
       FilePermissions.makeShared(place);
     } catch (IOException e) {
-      throw StoreLocking.failure(place, StoreProblem.CANNOT_WRITE, e);
+      throw FailureReason.failure(place, StoreProblem.CANNOT_WRITE, e);
     }
   }
 
@@ -99,7 +101,7 @@ public final class Store {
               code,
               opening.by(),
               () -> {
-                locking.requireFree(code);
+                contents.requireFree(code);
                 return new EntryWriter(locking, code).start(opening);
               });
         });
@@ -114,7 +116,7 @@ public final class Store {
    *     as it was, unless the failure says otherwise
    */
   public Entry add(RecordCode code, Addition addition) throws BadInput, StoreFailure {
-    locking.requireStarted(code);
+    contents.requireStarted(code);
     return locking.over(code, addition.by(), () -> new EntryWriter(locking, code).add(addition));
   }
 
@@ -133,8 +135,8 @@ public final class Store {
    * @throws BadInput if there is no such record, or nothing of it can be read
    */
   public StoredRecord open(RecordCode code) throws BadInput {
-    locking.requireStarted(code);
-    Optional<StoredRecord> read = RecordReader.read(locking.files(code));
+    contents.requireStarted(code);
+    Optional<StoredRecord> read = RecordReader.read(contents.files(code));
     if (read.isPresent() && locking.isRecovered(read.get().record())) {
       return read.get();
     }
@@ -150,7 +152,7 @@ public final class Store {
    */
   public void erase(RecordCode code, OffsetDateTime at, String by, String why)
       throws BadInput, StoreFailure {
-    locking.requireStarted(code);
+    contents.requireStarted(code);
     locking.overAll(by, () -> eraseAlone(code, at, by, why));
   }
 
@@ -163,7 +165,7 @@ public final class Store {
           Leftovers leftovers = new Leftovers(folder, code);
           leftovers.requireNoLink();
           int size =
-              RecordReader.read(locking.files(code))
+              RecordReader.read(contents.files(code))
                   .map(stored -> stored.record().size())
                   .orElse(0);
           locking.erasure(code).erase(RecordErasure.entry(at, by, why, size));
@@ -185,7 +187,7 @@ public final class Store {
         code,
         () -> {
           List<Problem> found = new ArrayList<>(StorageRoot.damage(folder.records()));
-          found.addAll(RecordVerifier.verify(folder.record(code), locking.files(code)));
+          found.addAll(RecordVerifier.verify(folder.record(code), contents.files(code)));
           return found;
         });
   }
@@ -199,15 +201,15 @@ public final class Store {
    * @throws StoreFailure if another program is writing to it
    */
   public List<Problem> damage(RecordCode code) throws BadInput, StoreFailure {
-    return checked(code, () -> RecordVerifier.bytes(locking.files(code)));
+    return checked(code, () -> RecordVerifier.bytes(contents.files(code)));
   }
 
   private List<Problem> checked(RecordCode code, Supplier<List<Problem>> check)
       throws BadInput, StoreFailure {
-    locking.requireStarted(code);
+    contents.requireStarted(code);
     RecordLock.Work<List<Problem>> work =
         () -> {
-          locking.requireStarted(code);
+          contents.requireStarted(code);
           return check.get();
         };
     try {
@@ -239,7 +241,7 @@ public final class Store {
       BagItPackage.pack(
           folder.record(code), code, entries.get(entries.size() - 1).at(), beside, zip);
     } catch (IOException e) {
-      throw StoreLocking.failure(zip, StoreProblem.CANNOT_WRITE, e);
+      throw FailureReason.failure(zip, StoreProblem.CANNOT_WRITE, e);
     }
   }
 
@@ -258,6 +260,6 @@ public final class Store {
       RecordImport.tryOut(zip);
     }
     return locking.overAll(
-        by, () -> new RecordImport(folder, zip).run(locking::requireFree, Repositories::make));
+        by, () -> new RecordImport(folder, zip).run(contents::requireFree, Repositories::make));
   }
 }

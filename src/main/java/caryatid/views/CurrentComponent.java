@@ -3,6 +3,7 @@ package caryatid.views;
 import caryatid.entry.Components;
 import caryatid.entry.Components.ComponentLimits;
 import caryatid.entry.Entry;
+import caryatid.entry.RecordOpening;
 import caryatid.entry.TermOrText;
 import caryatid.geometry.Side;
 import java.util.LinkedHashMap;
@@ -29,7 +30,7 @@ public record CurrentComponent(ComponentLimits limits, int entry) {
    */
   public static List<CurrentComponent> of(List<Entry> valid) {
     Map<LimitedPart, List<CurrentComponent>> parts = new LinkedHashMap<>();
-    boolean oneLeg = LegSuffix.isOne(valid);
+    boolean oneLeg = RecordOpening.isOfOneLeg(valid);
     for (Entry entry : valid) {
       entry.content(Components.class).stream()
           .map(

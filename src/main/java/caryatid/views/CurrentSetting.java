@@ -4,6 +4,7 @@ import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
 import caryatid.entry.OwnSetting;
+import caryatid.entry.RecordOpening;
 import caryatid.entry.SettingUnit;
 import caryatid.entry.TermOrText;
 import java.math.BigDecimal;
@@ -40,7 +41,7 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
   /** The same by what each of them sets. */
   static Map<BenchRows.Slot, CurrentSetting> bySlot(List<Entry> valid) {
     Map<BenchRows.Slot, CurrentSetting> items = new LinkedHashMap<>();
-    boolean oneLeg = LegSuffix.isOne(valid);
+    boolean oneLeg = RecordOpening.isOfOneLeg(valid);
     for (Entry entry : valid) {
       entry.content(BenchAlignment.class).stream()
           .flatMap(bench -> BenchRows.of(bench, oneLeg).entrySet().stream())

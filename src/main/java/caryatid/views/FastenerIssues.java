@@ -2,6 +2,7 @@ package caryatid.views;
 
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
+import caryatid.entry.RecordOpening;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -28,7 +29,7 @@ final class FastenerIssues {
 
   private static Optional<Remark> since(List<Entry> valid, Entry change) {
     int at = valid.indexOf(change);
-    Set<BenchRows.Slot> noted = noted(valid.subList(at, valid.size()), LegSuffix.isOne(valid));
+    Set<BenchRows.Slot> noted = noted(valid.subList(at, valid.size()), RecordOpening.isOfOneLeg(valid));
     Set<Optional<Side>> legs = legs(change);
     String missing =
         CurrentSetting.bySlot(valid.subList(0, at)).entrySet().stream()

@@ -4,6 +4,7 @@ import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.OwnSetting;
+import caryatid.entry.RecordOpening;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
 import caryatid.fitting.FittingRecord;
@@ -61,7 +62,7 @@ public record StandChange(
     List<StandChange> changes = new ArrayList<>();
     Map<BenchRows.Slot, BenchAlignment.Item> before = Map.of();
     Map<BenchRows.Slot, BenchAlignment.Item> set = new LinkedHashMap<>();
-    boolean oneLeg = LegSuffix.isOne(record.valid());
+    boolean oneLeg = RecordOpening.isOfOneLeg(record.valid());
     Optional<Entry> earlier = Optional.empty();
     for (Entry entry : record.valid()) {
       if (entry.content() instanceof BenchAlignment bench) {
@@ -105,7 +106,7 @@ public record StandChange(
 
   /** Whether a bench alignment turns anything: to note a torque or what is set already does not. */
   static boolean turns(List<Entry> valid, Entry entry) {
-    boolean oneLeg = LegSuffix.isOne(valid);
+    boolean oneLeg = RecordOpening.isOfOneLeg(valid);
     Map<BenchRows.Slot, CurrentSetting> before = before(valid, entry);
     return entry.content(BenchAlignment.class).stream()
         .flatMap(bench -> BenchRows.of(bench, oneLeg).entrySet().stream())

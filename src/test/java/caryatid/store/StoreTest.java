@@ -159,7 +159,7 @@ class StoreTest {
             () -> saysOfTheStore(() -> hasty.add(CODE, note("x"))));
     assertThat(said)
         .matches(
-            ".*k7-right\\.lock: somebody else is writing to it: XY, \\S+, process \\d+\\."
+            ".*k7-right\\.lock: somebody else is writing to it: XY, \\S+, PID \\d+\\."
                 + " Try again when they have finished\\.");
     assertThat(store.read(CODE).size()).isEqualTo(1);
   }

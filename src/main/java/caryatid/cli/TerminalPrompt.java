@@ -147,7 +147,7 @@ final class TerminalPrompt {
   }
 
   private static InputValue single(String text) {
-    return new InputValue.Single(text, InputValue.Kind.ANY, PLACE);
+    return InputValue.Single.ofAnyKind(text, PLACE);
   }
 
   private Optional<InputValue> rows(Field field, Form form, SuggestedRows offers) {

@@ -71,7 +71,7 @@ public final class Assignments {
       throw new IllegalArgumentException(name);
     }
     Place place = given.place();
-    InputValue single = new InputValue.Single(value, InputValue.Kind.ANY, place);
+    InputValue single = InputValue.Single.ofAnyKind(value, place);
     Map<String, InputValue> members = new LinkedHashMap<>(given.members());
     if (parts.group(2) == null) {
       members.put(parts.group(1), single);
@@ -99,7 +99,7 @@ public final class Assignments {
     if (!parts.matches()) {
       throw bad(value);
     }
-    InputValue single = new InputValue.Single(parts.group(5), InputValue.Kind.ANY, place);
+    InputValue single = InputValue.Single.ofAnyKind(parts.group(5), place);
     if (parts.group(2) == null) {
       once(singles, parts.group(1), parts.group(1), single);
       members.put(parts.group(1), single);

@@ -25,12 +25,10 @@ import caryatid.remark.StoreFailure;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.sheet.yaml.InputValueReader;
 import caryatid.views.CurrentComponent;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** Components that a clinic remembers with their makers' limits. */
@@ -126,27 +124,13 @@ public final class RememberedParts {
       Records records, String code, EntryKind kind, InputValue.Group given) throws BadInput {
     Clinic clinic = new ClinicFile(records.folder()).read();
     if (kind == EntryKind.COMPONENTS) {
-      return rows(given, COMPONENTS, row -> complete(clinic, row));
+      return given.withRows(COMPONENTS::equals, row -> complete(clinic, row));
     }
     if (kind != EntryKind.BENCH_ALIGNMENT || clinic.torques().isEmpty()) {
       return given;
     }
     List<PartTorque> torques = torques(clinic, records.store().read(RecordCode.of(code)));
-    return rows(given, "items", row -> secured(row, torques));
-  }
-
-  private static InputValue.Group rows(
-      InputValue.Group given, String key, UnaryOperator<InputValue.Group> completing) {
-    if (!(given.members().get(key) instanceof InputValue.Several rows)) {
-      return given;
-    }
-    List<InputValue> completed = new ArrayList<>();
-    for (InputValue row : rows.items()) {
-      completed.add(row instanceof InputValue.Group group ? completing.apply(group) : row);
-    }
-    Map<String, InputValue> members = new LinkedHashMap<>(given.members());
-    members.put(key, new InputValue.Several(completed, rows.place()));
-    return new InputValue.Group(members, given.place());
+    return given.withRows("items"::equals, row -> secured(row, torques));
   }
 
   /** The torques of the components that are fitted now. */
@@ -168,9 +152,9 @@ public final class RememberedParts {
     }
     PartTorque torque = known.get(0);
     Map<String, InputValue> members = new LinkedHashMap<>(row.members());
-    members.put("recommended", single(torque.torqueNm().toPlainString(), row.place()));
-    members.putIfAbsent("unit", single(SettingUnit.NEWTON_METRE.code(), row.place()));
-    torque.source().ifPresent(s -> members.putIfAbsent("source", single(s, row.place())));
+    members.put("recommended", InputValue.Single.ofAnyKind(torque.torqueNm().toPlainString(), row.place()));
+    members.putIfAbsent("unit", InputValue.Single.ofAnyKind(SettingUnit.NEWTON_METRE.code(), row.place()));
+    torque.source().ifPresent(s -> members.putIfAbsent("source", InputValue.Single.ofAnyKind(s, row.place())));
     return new InputValue.Group(members, row.place());
   }
 
@@ -202,16 +186,12 @@ public final class RememberedParts {
 
   private static InputValue input(Answers.Value value, Place place) {
     if (value instanceof Answers.Value.YesNo answer) {
-      return single(answer.yes() ? "yes" : "no", place);
+      return InputValue.Single.ofAnyKind(answer.yes() ? "yes" : "no", place);
     }
     String text =
         value instanceof Answers.Value.Amount amount
             ? amount.number().toPlainString()
             : ((Answers.Value.Words) value).text();
-    return single(text, place);
-  }
-
-  private static InputValue single(String text, Place place) {
-    return new InputValue.Single(text, InputValue.Kind.ANY, place);
+    return InputValue.Single.ofAnyKind(text, place);
   }
 }

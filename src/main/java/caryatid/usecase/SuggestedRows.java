@@ -18,7 +18,6 @@ import caryatid.sheet.AmputationLevel;
 import caryatid.sheet.yaml.InputValue;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -166,26 +165,10 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
 
   /** What was given, rows that go by an offered name completed. */
   public InputValue.Group complete(InputValue.Group given) {
-    if (rows.isEmpty()) {
-      return given;
-    }
-    Map<String, InputValue> members = new LinkedHashMap<>();
-    given.members().forEach((key, value) -> members.put(key, complete(value)));
-    return new InputValue.Group(members, given.place());
+    return rows.isEmpty() ? given : given.withRows(key -> true, this::completeRow);
   }
 
-  private InputValue complete(InputValue value) {
-    if (!(value instanceof InputValue.Several several)) {
-      return value;
-    }
-    List<InputValue> items = new ArrayList<>();
-    for (InputValue item : several.items()) {
-      items.add(item instanceof InputValue.Group row ? completeRow(row) : item);
-    }
-    return new InputValue.Several(items, several.place());
-  }
-
-  private InputValue completeRow(InputValue.Group row) {
+  private InputValue.Group completeRow(InputValue.Group row) {
     Optional<Answers> offered =
         row.members().get(nameKey()) instanceof InputValue.Single name
             ? named(name.text())
@@ -210,13 +193,9 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
                     value instanceof Answers.Value.Name name
                         ? new InputValue.Group(
                             Map.of(
-                                FormReader.CODE, single(name.code().orElseThrow().code(), place)),
+                                FormReader.CODE, InputValue.Single.ofAnyKind(name.code().orElseThrow().code(), place)),
                             place)
-                        : single(((Answers.Value.Words) value).text(), place)));
+                        : InputValue.Single.ofAnyKind(((Answers.Value.Words) value).text(), place)));
     return given;
-  }
-
-  private static InputValue single(String text, Place place) {
-    return new InputValue.Single(text, InputValue.Kind.ANY, place);
   }
 }

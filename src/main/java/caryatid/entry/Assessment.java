@@ -47,6 +47,6 @@ public record Assessment(
 
   @Override
   public EntryKind kind() {
-    return EntryKind.BEFORE_ANY_SCREW;
+    return EntryKind.ASSESSMENT;
   }
 }

@@ -9,11 +9,11 @@ public enum EntryKind implements Coded {
   /** The first entry: whose prosthesis it is. */
   OPENING("EntryKind.OPENING", "opening"),
   /** How the wearer is and sits in the socket, before any screw is turned. */
-  BEFORE_ANY_SCREW("EntryKind.BEFORE_ANY_SCREW", "before-any-screw"),
+  ASSESSMENT("EntryKind.BEFORE_ANY_SCREW", "before-any-screw"),
   BENCH_ALIGNMENT("EntryKind.BENCH_ALIGNMENT", "bench-alignment"),
   /** The components and the limits their makers state. */
   COMPONENTS("EntryKind.COMPONENTS", "components"),
-  LENGTH("EntryKind.LENGTH", "length"),
+  LEG_LENGTH("EntryKind.LENGTH", "length"),
   /** A stand on the plate, with its files. */
   STAND("EntryKind.STAND", "stand"),
   WALKING("EntryKind.WALKING", "walking"),

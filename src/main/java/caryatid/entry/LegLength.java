@@ -73,6 +73,6 @@ public record LegLength(
 
   @Override
   public EntryKind kind() {
-    return EntryKind.LENGTH;
+    return EntryKind.LEG_LENGTH;
   }
 }

@@ -26,7 +26,7 @@ public final class EarlierStatesJson {
 
   /** States as UTF-8 JSON; the same states give the same bytes. */
   public static byte[] write(List<EarlierState> states) {
-    return JsonText.write(
+    return ResultTree.write(
         states,
         (all, out) -> out.whole(KEY, VERSION).list(STATES, all, EarlierStatesJson::writeState));
   }
@@ -40,7 +40,7 @@ public final class EarlierStatesJson {
     Provenance provenance = Provenance.of(file);
     try {
       return JsonObjectReader.read(
-          JsonText.read(file.readAll()), KEY, in -> states(in, provenance));
+          ResultTree.read(file.readAll()), KEY, in -> states(in, provenance));
     } catch (JsonMismatch e) {
       throw new BadInput(
           Problem.at(Place.of(file.name()), e.topic(), e.arguments().toArray(Argument[]::new)));

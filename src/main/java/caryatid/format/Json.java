@@ -5,6 +5,7 @@ import caryatid.sheet.yaml.InputValue;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -44,6 +45,16 @@ public final class Json {
     return bytes.toByteArray();
   }
 
+  /** What becomes of the values that stand in a JSON text. */
+  interface JsonBuilder<T> {
+    T group(Map<String, T> members, JsonLocation at);
+
+    T several(List<T> items, JsonLocation at);
+
+    /** Of text, a number, true, false or null. */
+    T single(JsonToken token, String text, JsonLocation at) throws IOException;
+  }
+
   /**
    * Reads one JSON text.
    *
@@ -54,46 +65,81 @@ public final class Json {
     String text =
         StandardCharsets.UTF_8.newDecoder().decode(java.nio.ByteBuffer.wrap(bytes)).toString();
     try (JsonParser json = FACTORY.createParser(text)) {
-      json.nextToken();
-      InputValue read = value(json, name);
-      if (json.nextToken() != null) {
-        throw new IOException("more after the end");
-      }
-      return read;
+      return read(json, new Placed(name));
     }
   }
 
-  private static InputValue value(JsonParser json, String name) throws IOException {
-    Place place = place(json, name);
+  /**
+   * Reads one JSON value.
+   *
+   * @throws IOException if there is none, or more than one
+   */
+  static <T> T read(JsonParser json, JsonBuilder<T> builder) throws IOException {
+    json.nextToken();
+    T read = value(json, builder);
+    if (json.nextToken() != null) {
+      throw new IOException("more after the end");
+    }
+    return read;
+  }
+
+  private static <T> T value(JsonParser json, JsonBuilder<T> builder) throws IOException {
+    JsonLocation at = json.currentTokenLocation();
     JsonToken token = json.currentToken();
     if (token == JsonToken.START_OBJECT) {
-      return new InputValue.Group(members(json, name), place);
+      return builder.group(members(json, builder), at);
     }
     if (token == JsonToken.START_ARRAY) {
-      return new InputValue.Several(items(json, name), place);
+      return builder.several(items(json, builder), at);
     }
-    if (token == null || !token.isScalarValue() || token == JsonToken.VALUE_NULL) {
-      throw new IOException("no value");
+    if (token == null) {
+      throw new IOException("nothing in it");
     }
-    return new InputValue.Single(json.getText(), kind(token), place);
+    return builder.single(token, json.getText(), at);
   }
 
-  private static Map<String, InputValue> members(JsonParser json, String name) throws IOException {
-    Map<String, InputValue> members = new LinkedHashMap<>();
+  private static <T> Map<String, T> members(JsonParser json, JsonBuilder<T> builder)
+      throws IOException {
+    Map<String, T> members = new LinkedHashMap<>();
     while (json.nextToken() == JsonToken.FIELD_NAME) {
       String key = json.currentName();
       json.nextToken();
-      members.put(key, value(json, name));
+      members.put(key, value(json, builder));
     }
     return members;
   }
 
-  private static List<InputValue> items(JsonParser json, String name) throws IOException {
-    List<InputValue> items = new ArrayList<>();
+  private static <T> List<T> items(JsonParser json, JsonBuilder<T> builder) throws IOException {
+    List<T> items = new ArrayList<>();
     while (json.nextToken() != JsonToken.END_ARRAY) {
-      items.add(value(json, name));
+      items.add(value(json, builder));
     }
     return items;
+  }
+
+  /** What somebody wrote, each value with its place in a file. */
+  private record Placed(String name) implements JsonBuilder<InputValue> {
+    @Override
+    public InputValue group(Map<String, InputValue> members, JsonLocation at) {
+      return new InputValue.Group(members, place(at));
+    }
+
+    @Override
+    public InputValue several(List<InputValue> items, JsonLocation at) {
+      return new InputValue.Several(items, place(at));
+    }
+
+    @Override
+    public InputValue single(JsonToken token, String text, JsonLocation at) throws IOException {
+      if (token == JsonToken.VALUE_NULL) {
+        throw new IOException("no value");
+      }
+      return new InputValue.Single(text, kind(token), place(at));
+    }
+
+    private Place place(JsonLocation at) {
+      return Place.of(name, at.getLineNr(), Integer.toString(at.getColumnNr()));
+    }
   }
 
   private static InputValue.Kind kind(JsonToken token) {
@@ -101,10 +147,5 @@ public final class Json {
       return InputValue.Kind.NUMBER;
     }
     return token.isBoolean() ? InputValue.Kind.YES_NO : InputValue.Kind.WORDS;
-  }
-
-  private static Place place(JsonParser json, String name) {
-    var at = json.currentTokenLocation();
-    return Place.of(name, at.getLineNr(), Integer.toString(at.getColumnNr()));
   }
 }

@@ -21,7 +21,7 @@ public record ResultDifference(String path, String before, String now) {
   /** The values in which two results, as JSON, differ; numbers to the last digit. */
   public static List<ResultDifference> between(byte[] before, byte[] now) {
     List<ResultDifference> found = new ArrayList<>();
-    compare("", Optional.of(JsonText.read(before)), Optional.of(JsonText.read(now)), found);
+    compare("", Optional.of(ResultTree.read(before)), Optional.of(ResultTree.read(now)), found);
     return found;
   }
 

@@ -23,13 +23,13 @@ public final class ResultJson {
 
   /** A result as UTF-8 JSON, indented, with a line end at its end. */
   public static byte[] write(Result result) {
-    return JsonText.write(result, WholeResult::write);
+    return ResultTree.write(result, WholeResult::write);
   }
 
   /** Reads a file that should hold a result. */
   public static ResultReading open(byte[] json) {
     try {
-      JsonValue value = JsonText.read(json);
+      JsonValue value = ResultTree.read(json);
       return isNewer(value)
           ? new ResultReading.Newer(Problem.at(Place.of(FILE_NAME), ArchiveProblem.NEWER_VERSION))
           : new ResultReading.Read(JsonObjectReader.read(value, AT, WholeResult::read));

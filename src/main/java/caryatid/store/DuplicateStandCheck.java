@@ -16,7 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Refuses a stand that is in a record already, by the SHA-512 of its recordings and sheet. */
+/**
+ * Refuses a stand that is in a record already, by the SHA-512 of its recordings and sheet: the last
+ * check, under the record's lock. The same recording with another sheet is asked about before.
+ */
 public final class DuplicateStandCheck {
   private DuplicateStandCheck() {}
 

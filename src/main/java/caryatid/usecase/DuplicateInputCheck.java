@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 
 /**
  * Refuses inputs in which a stand occurs twice, or files that a report cannot keep under different
- * names.
+ * names. What a record holds is not looked at here.
  */
 final class DuplicateInputCheck {
   private DuplicateInputCheck() {}

@@ -25,7 +25,7 @@ import caryatid.store.DuplicateStandCheck;
 import caryatid.store.StoredRecord;
 import caryatid.usecase.Check.Checked;
 import caryatid.views.MakersLimits;
-import caryatid.views.StandQuestions;
+import caryatid.views.StandAgainstRecord;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,7 +125,7 @@ public final class KeepStand {
       all.addAll(MakersLimits.questions(record.valid(), summary));
     }
     return checked
-        .asking(StandQuestions.of(record, checked.result().state(), last(stored), all, corrected()))
+        .asking(StandAgainstRecord.of(record, checked.result().state(), last(stored), all, corrected()))
         .answered(Place.of(inputs.sheet().name()));
   }
 
@@ -175,7 +175,7 @@ public final class KeepStand {
   }
 
   private Optional<AlignmentState> last(StoredRecord stored) {
-    return StandQuestions.last(stored.record(), corrected())
+    return StandAgainstRecord.last(stored.record(), corrected())
         .flatMap(
             stand ->
                 KeptResults.of(stored, List.of(stand), new ArrayList<>(), new ArrayList<>())

@@ -14,9 +14,9 @@ public final class NextStep {
   private static final List<EntryKind> ORDER =
       List.of(
           EntryKind.COMPONENTS,
-          EntryKind.BEFORE_ANY_SCREW,
+          EntryKind.ASSESSMENT,
           EntryKind.BENCH_ALIGNMENT,
-          EntryKind.LENGTH,
+          EntryKind.LEG_LENGTH,
           EntryKind.STAND,
           EntryKind.WALKING,
           EntryKind.FOOTWEAR,

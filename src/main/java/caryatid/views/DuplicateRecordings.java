@@ -13,6 +13,7 @@ import java.util.Map;
 /**
  * Finds recordings that occur in a record twice, by their SHA-512 sums. No two stands give
  * identical recordings, so one recording in two stands is a mistake, unless both are of one state.
+ * Before a stand is kept, {@link StandAgainstRecord} asks about it.
  */
 final class DuplicateRecordings {
   private DuplicateRecordings() {}

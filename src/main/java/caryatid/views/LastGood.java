@@ -68,7 +68,7 @@ public record LastGood(
         .filter(LastGood::isGood)
         .forEach(entry -> good.put(folded(footwear(entry)), entry));
     Optional<Entry> stand = Optional.ofNullable(good.remove(folded(worn)));
-    Optional<Remark> changed = newest.flatMap(entry -> OpenIssues.changedSince(valid, entry));
+    Optional<Remark> changed = newest.flatMap(entry -> OpenIssueFinder.changedSince(valid, entry));
     Settings settings = new Settings(valid, stand);
     return new LastGood(
         worn,

@@ -89,7 +89,7 @@ public record RecordView(
         valid,
         offsets,
         StandChange.of(record),
-        Stream.of(OpenIssues.of(valid, offsets), DuplicateRecordings.of(record))
+        Stream.of(OpenIssueFinder.of(valid, offsets), DuplicateRecordings.of(record))
             .flatMap(List::stream)
             .toList(),
         Stream.of(LostEntryRemark.of(record), MakersLimits.check(valid), LevelNote.of(valid))

@@ -42,10 +42,10 @@ public final class AnswersToContent {
   public static EntryContent content(EntryKind kind, Answers a) {
     return switch (kind) {
       case OPENING -> opening(a);
-      case BEFORE_ANY_SCREW -> assessment(a);
+      case ASSESSMENT -> assessment(a);
       case BENCH_ALIGNMENT -> benchAlignment(a);
       case COMPONENTS -> components(a);
-      case LENGTH -> length(a);
+      case LEG_LENGTH -> length(a);
       case STAND -> stood(a);
       case WALKING -> walking(a);
       case FOOTWEAR -> footwear(a);

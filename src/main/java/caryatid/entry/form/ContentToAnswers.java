@@ -33,10 +33,10 @@ public final class ContentToAnswers {
   private static AnswersBuilder of(EntryContent content) {
     return switch (content.kind()) {
       case OPENING -> of((RecordOpening) content);
-      case BEFORE_ANY_SCREW -> of((Assessment) content);
+      case ASSESSMENT -> of((Assessment) content);
       case BENCH_ALIGNMENT -> of((BenchAlignment) content);
       case COMPONENTS -> of((Components) content);
-      case LENGTH -> of((LegLength) content);
+      case LEG_LENGTH -> of((LegLength) content);
       case STAND -> of((StandSummary) content);
       case WALKING -> of((Walking) content);
       case FOOTWEAR -> of((ShoeList) content);

@@ -31,7 +31,7 @@ public final class EntryForms {
           whole("mobility-grade", Range.MOBILITY_GRADE),
           words("note"));
 
-  private static final Form BEFORE_ANY_SCREW =
+  private static final Form ASSESSMENT =
       Form.of(
           words("contractures"),
           words("socket-fit"),
@@ -81,7 +81,7 @@ public final class EntryForms {
   private static final Form COMPONENTS =
       Form.of(rows("components", COMPONENT).needed(), words("note"));
 
-  private static final Form LENGTH =
+  private static final Form LEG_LENGTH =
       Form.of(
           rows(
                   "landmarks",
@@ -193,10 +193,10 @@ public final class EntryForms {
   public static Form of(EntryKind kind) {
     return switch (kind) {
       case OPENING -> OPENING;
-      case BEFORE_ANY_SCREW -> BEFORE_ANY_SCREW;
+      case ASSESSMENT -> ASSESSMENT;
       case BENCH_ALIGNMENT -> BENCH_ALIGNMENT;
       case COMPONENTS -> COMPONENTS;
-      case LENGTH -> LENGTH;
+      case LEG_LENGTH -> LEG_LENGTH;
       case STAND -> STAND;
       case WALKING -> WALKING;
       case FOOTWEAR -> FOOTWEAR;

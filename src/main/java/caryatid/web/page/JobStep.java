@@ -9,9 +9,9 @@ import java.util.Optional;
 public enum JobStep {
   ARRIVING("arriving", EntryKind.NOTE),
   PARTS("parts", EntryKind.COMPONENTS),
-  ASSESSMENT("assessment", EntryKind.BEFORE_ANY_SCREW),
+  ASSESSMENT("assessment", EntryKind.ASSESSMENT),
   BENCH("bench-alignment", EntryKind.BENCH_ALIGNMENT),
-  LENGTH("length-and-pelvis", EntryKind.LENGTH),
+  LENGTH("length-and-pelvis", EntryKind.LEG_LENGTH),
   STATIC("static-alignment", EntryKind.STAND),
   DYNAMIC("dynamic-alignment", EntryKind.WALKING),
   FOOTWEAR("footwear", EntryKind.FOOTWEAR, EntryKind.OWN_SETTING),

@@ -166,7 +166,7 @@ class TerminalQuestionsTest {
         added(
             "child\n",
             draft(
-                EntryKind.LENGTH,
+                EntryKind.LEG_LENGTH,
                 "landmarks[1].landmark=knee",
                 "landmarks[1].left-mm=180",
                 "landmarks[1].right-mm=182"));

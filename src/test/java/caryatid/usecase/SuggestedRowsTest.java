@@ -27,7 +27,7 @@ class SuggestedRowsTest {
     assertThat(below.named("1")).contains(item(BenchItem.SOCKET_FLEXION, "deg"));
     assertThat(below.named(" Schaftflexion")).contains(item(BenchItem.SOCKET_FLEXION, "deg"));
     assertThat(below.name(0)).isEqualTo("socket flexion");
-    assertThat(SuggestedRows.of(EntryKind.LENGTH, AmputationLevel.TRANSTIBIAL, WORDING))
+    assertThat(SuggestedRows.of(EntryKind.LEG_LENGTH, AmputationLevel.TRANSTIBIAL, WORDING))
         .isEqualTo(SuggestedRows.none(WORDING));
   }
 

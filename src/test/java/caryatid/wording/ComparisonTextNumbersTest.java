@@ -164,7 +164,7 @@ class ComparisonTextNumbersTest {
     DemoRecord record =
         new DemoRecord(folder)
             .add(EntryKind.WALKING, DemoRecord.answers("comfort", 8))
-            .add(EntryKind.LENGTH, height());
+            .add(EntryKind.LEG_LENGTH, height());
     assertThat(lines(record, 1, 2))
         .containsExactly("From entry 1 to entry 2", "dynamic alignment, comfort: nothing -> 8");
     assertThat(lines(record, 3, 2))

@@ -33,11 +33,11 @@ class RecordTextNumbersTest {
     DemoRecord record =
         new DemoRecord(folder)
             .add(
-                EntryKind.BEFORE_ANY_SCREW,
+                EntryKind.ASSESSMENT,
                 DemoRecord.answers("sock-ply", 4, "minutes-since-donning", number("25.5")))
             .add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", flexion(), torque()))
             .add(EntryKind.COMPONENTS, DemoRecord.rows("components", foot()))
-            .add(EntryKind.LENGTH, lengths())
+            .add(EntryKind.LEG_LENGTH, lengths())
             .stand(Numbered.result())
             .add(EntryKind.WALKING, DemoRecord.answers("comfort", 8))
             .add(EntryKind.FOOTWEAR, shoe())

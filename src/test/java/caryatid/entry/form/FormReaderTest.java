@@ -18,7 +18,7 @@ class FormReaderTest {
   void aFormIsReadFromYaml() throws BadInput {
     Answers answers =
         read(
-            EntryKind.LENGTH,
+            EntryKind.LEG_LENGTH,
             "landmarks:\n"
                 + "  - {landmark: iliac crest, left-mm: 981.5, right-mm: 985}\n"
                 + "pelvis-level: no\n"

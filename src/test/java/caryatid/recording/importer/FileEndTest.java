@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.BadInput;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -33,19 +34,19 @@ class FileEndTest {
                 + " than the others in its column: it seems cut and is left out. The file may still"
                 + " have been written when it was copied.");
     for (String whole : List.of("20.75", "19.50", "NaN")) {
-      assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25," + whole))))
-          .noneMatch(r -> r.contains("seems cut"));
+      assertThat(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25," + whole)).remarks())
+          .noneMatch(r -> r.topic() == RecordingRemark.LAST_CUT);
     }
-    assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2\n"))))
-        .noneMatch(r -> r.contains("seems cut"));
+    assertThat(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2\n")).remarks())
+        .noneMatch(r -> r.topic() == RecordingRemark.LAST_CUT);
   }
 
   /** Numbers whose trailing zeros are left out are not cut. */
   @Test
   void numbersOfManyLengthsAreNotTakenForCut() throws BadInput {
     String rows = COP_AND_FORCE + "\n" + "800.5,1.25,20.75\n800,1,21\n".repeat(20);
-    assertThat(Exports.remarks(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2"))))
-        .noneMatch(r -> r.contains("seems cut"));
+    assertThat(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25,2")).remarks())
+        .noneMatch(r -> r.topic() == RecordingRemark.LAST_CUT);
   }
 
   @Test

@@ -171,7 +171,7 @@ class ForeAndAftTest {
         export("Fz,CoPy", i -> new double[] {upN(i), foreMm(i) - mean}),
         described(plate().foreAndAft()),
         "stand.csv: plate 1: the centre of pressure is zero on average in every direction"
-            + " measured, beside the sway it shows: its mean seems to have been subtracted, and so"
+            + " measured, although it sways: its mean seems to have been subtracted, and so"
             + " where the wearer stood is lost. Export the centre of pressure as the plate measured"
             + " it.");
   }

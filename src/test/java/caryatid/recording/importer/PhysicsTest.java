@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.faults.SampleStands;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.Recording;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.BadInput;
+import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
@@ -79,8 +81,9 @@ class PhysicsTest {
 
   private static List<String> frozen(int samples) throws BadInput {
     NamedBytes export = export(600, i -> frozenFor(samples, i));
-    return Exports.remarks(Exports.readAt100Hz(export)).stream()
-        .filter(r -> r.contains("frozen"))
+    return Exports.readAt100Hz(export).remarks().stream()
+        .filter(r -> r.topic() == RecordingRemark.FROZEN)
+        .map(r -> Wording.in(Locale.ENGLISH).say(r).replace('\u00a0', ' '))
         .toList();
   }
 
@@ -116,7 +119,8 @@ class PhysicsTest {
                     10.0 * Math.round(80 + 2 * Math.sin(0.02 * i)),
                     10 + 3 * Math.sin(0.1 * i),
                     20 + 4 * Math.cos(0.07 * i)));
-    assertThat(Exports.remarks(Exports.readAt100Hz(export))).noneMatch(r -> r.contains("frozen"));
+    assertThat(Exports.readAt100Hz(export).remarks())
+        .noneMatch(r -> r.topic() == RecordingRemark.FROZEN);
   }
 
   /** Whole waves have a mean of zero. */
@@ -125,7 +129,7 @@ class PhysicsTest {
     assertThat(Exports.refusals(wave(0, 0), new Described().rate(100).get()))
         .containsExactly(
             "stand.csv: plate 1: the centre of pressure is zero on average in every direction"
-                + " measured, beside the sway it shows: its mean seems to have been subtracted, and"
+                + " measured, although it sways: its mean seems to have been subtracted, and"
                 + " so where the wearer stood is lost. Export the centre of pressure as the plate"
                 + " measured it.");
     assertThat(Exports.refusals(wave(0, 0.1), new Described().rate(100).get())).isEmpty();

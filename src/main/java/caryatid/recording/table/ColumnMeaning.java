@@ -4,18 +4,16 @@ import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.LengthUnit;
 import caryatid.recording.model.UnitNames;
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What a column means, by its name alone. A new name is a new word or pattern in one of the tables
- * here.
+ * What a column means, by its name alone. A new name is a new word in {@link ColumnWords} or a
+ * pattern here.
  *
  * @param kind what it holds
  * @param channel the channel, where it holds one of a plate
@@ -36,13 +34,6 @@ public record ColumnMeaning(
 
   static final ColumnMeaning OTHER = new ColumnMeaning(ColumnKind.OTHER, Optional.empty(), "", "");
 
-  private static final Set<String> TIME =
-      words("time t timestamp seconds zeit temps tijd tiempo tempo");
-  private static final Set<String> INDEX =
-      words(
-          "frame sample samples seq index nr no item # row muestra campione amostra échantillon"
-              + " trame fotogramma");
-
   /** The quantities by their words; the first that fits counts. */
   private enum QuantityWords {
     MOMENT(
@@ -62,49 +53,6 @@ public record ColumnMeaning(
     }
   }
 
-  /** Words that neither name a quantity nor tell plates apart. */
-  public static final Set<String> FILLERS =
-      words(
-          "ground reaction center centre of pressure force forces moment moments torque cop grf"
-              + " plate platform forceplate fp channel m f p v c mom cp global kraft drehmoment"
-              + " druckmittelpunkt druckzentrum bodenreaktionskraft kraftmessplatte platte achse"
-              + " axe eje asse eixo axis couple pression cdp plateforme reaction sol du de la le"
-              + " fuerza momento centro presion plataforma reaccion suelo del forza pressione"
-              + " pedana piattaforma reazione di della coppia torsione forca pressao plataforma"
-              + " reacao solo da do vertical vertikal verticale vertikalkraft senkrecht en in quer"
-              + " transversal transversale längs laengs longitudinal longitudinale");
-
-  /** Words for the vertical where a name says no axis: it is z, as it is next to x and y. */
-  private static final Set<String> VERTICAL =
-      words("vertical vertikal verticale vertikalkraft senkrecht");
-
-  /** Words for across the plate where a name says no axis: x, as the vertical is z. */
-  private static final Set<String> ACROSS = words("quer transversal transversale");
-
-  /** Words for along the plate: y. */
-  private static final Set<String> ALONG = words("längs laengs longitudinal longitudinale");
-
-  /** A foot's letter before a quantity, as in RCOP_X. */
-  private static final Pattern FOOT = Pattern.compile("([lr])(cop|grf|force|moment)([xyz]?)");
-
-  /** Words for what is computed of a channel and is none itself. */
-  private static final Set<String> DERIVED =
-      words(
-          "velocity velocities vel speed acceleration accel acc jerk area ellipse path pathlength"
-              + " length range rms sd std var variance mean average avg error frequency freq power"
-              + " angle rate geschwindigkeit fläche weg mittelwert vitesse aire surface longueur"
-              + " moyenne velocidad área longitud media");
-
-  /** Words for one of several versions of the same channel. */
-  private static final Set<String> VERSIONS =
-      words(
-          "raw unfiltered filtered filt filter smooth smoothed lowpass butterworth uncorrected"
-              + " corrected processed unprocessed roh gefiltert brut filtré crudo filtrado");
-
-  /** Words next to which v and p mean a force and its point, not a velocity and a position. */
-  private static final Set<String> FORCE_CONTEXT =
-      Set.of("ground", "force", "forces", "grf", "torque");
-
   /** A quantity's letters, the plate's digits, an axis and the plate's digits in one word. */
   private static final Pattern COMPACT =
       Pattern.compile("(moment|torque|mom|m|cop|cdp|cp|c|p|force|grf|f|v)(\\d*)([xyz])(\\d*)");
@@ -114,35 +62,12 @@ public record ColumnMeaning(
 
   private static final Pattern APPLIED = Pattern.compile("a(\\d*)([xyz])(\\d*)");
 
-  private static Set<String> words(String parted) {
-    return Set.copyOf(List.of(folded(parted).split(" ", -1)));
-  }
-
-  /** Without accents, which exports often leave out. */
-  private static String folded(String text) {
-    return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
-  }
-
-  private static List<String> wordsOf(ColumnName column) {
-    List<String> words = new ArrayList<>();
-    for (String word : column.words()) {
-      Matcher foot = FOOT.matcher(folded(word));
-      if (foot.matches()) {
-        words.add(foot.group(1));
-        words.add(foot.group(2) + foot.group(3));
-      } else {
-        words.add(folded(word));
-      }
-    }
-    return words;
-  }
-
   public static ColumnMeaning of(ColumnName column) {
-    List<String> words = wordsOf(column);
-    if (words.stream().anyMatch(TIME::contains)) {
+    List<String> words = ColumnWords.of(column);
+    if (words.stream().anyMatch(ColumnWords.TIME::contains)) {
       return new ColumnMeaning(ColumnKind.TIME, Optional.empty(), "", "");
     }
-    if (words.stream().anyMatch(INDEX::contains)) {
+    if (words.stream().anyMatch(ColumnWords.INDEX::contains)) {
       return new ColumnMeaning(ColumnKind.INDEX, Optional.empty(), "", "");
     }
     ColumnMeaning meaning =
@@ -153,7 +78,7 @@ public record ColumnMeaning(
             .or(() -> applied(column, words))
             .orElse(OTHER);
     boolean derived =
-        meaning.kind == ColumnKind.CHANNEL && words.stream().anyMatch(DERIVED::contains);
+        meaning.kind == ColumnKind.CHANNEL && words.stream().anyMatch(ColumnWords.DERIVED::contains);
     return derived ? new ColumnMeaning(ColumnKind.DERIVED, Optional.empty(), "", "") : meaning;
   }
 
@@ -184,7 +109,7 @@ public record ColumnMeaning(
 
   /** The axis that is all a name says, as in {@code X - Global}; else empty. */
   private static String bareAxis(ColumnName column) {
-    List<String> words = wordsOf(column).stream().filter(w -> !w.equals("global")).toList();
+    List<String> words = ColumnWords.of(column).stream().filter(w -> !w.equals("global")).toList();
     return words.size() == 1 && words.get(0).matches("[xyz]") ? words.get(0) : "";
   }
 
@@ -202,7 +127,7 @@ public record ColumnMeaning(
   }
 
   private static boolean clear(String letters, List<String> words) {
-    return !letters.matches("[vp]") || words.stream().anyMatch(FORCE_CONTEXT::contains);
+    return !letters.matches("[vp]") || words.stream().anyMatch(ColumnWords.FORCE_CONTEXT::contains);
   }
 
   private static Optional<ColumnMeaning> spelled(List<String> words) {
@@ -222,7 +147,7 @@ public record ColumnMeaning(
     if (words.contains("vertikalkraft")) {
       return Optional.of(channel(QuantityWords.FORCE, "z", words));
     }
-    return words.stream().anyMatch(VERTICAL::contains)
+    return words.stream().anyMatch(ColumnWords.VERTICAL::contains)
         ? quantity(words)
             .filter(quantity -> quantity != QuantityWords.COP)
             .map(quantity -> channel(quantity, "z", words))
@@ -231,8 +156,8 @@ public record ColumnMeaning(
 
   /** What lies across the plate or along it, and whose name says so in place of an axis. */
   private static Optional<ColumnMeaning> level(List<String> words) {
-    boolean across = words.stream().anyMatch(ACROSS::contains);
-    boolean along = words.stream().anyMatch(ALONG::contains);
+    boolean across = words.stream().anyMatch(ColumnWords.ACROSS::contains);
+    boolean along = words.stream().anyMatch(ColumnWords.ALONG::contains);
     return across == along
         ? Optional.empty()
         : quantity(words).map(quantity -> channel(quantity, across ? "x" : "y", words));
@@ -271,7 +196,7 @@ public record ColumnMeaning(
         ColumnKind.CHANNEL,
         Optional.of(channel),
         plate(rest),
-        rest.stream().filter(VERSIONS::contains).collect(Collectors.joining(" ")));
+        rest.stream().filter(ColumnWords.VERSIONS::contains).collect(Collectors.joining(" ")));
   }
 
   private static String plate(List<String> words) {
@@ -280,8 +205,8 @@ public record ColumnMeaning(
       String bare =
           word.replaceAll("^(fp|plate|forceplate|platform|force|cop|grf|moment)(?=\\d+$)", "");
       if (!bare.isEmpty()
-          && !FILLERS.contains(bare)
-          && !VERSIONS.contains(bare)
+          && !ColumnWords.FILLERS.contains(bare)
+          && !ColumnWords.VERSIONS.contains(bare)
           && !bare.matches("\\d+hz")) {
         telling.add(bare);
       }

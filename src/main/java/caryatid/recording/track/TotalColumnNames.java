@@ -4,6 +4,7 @@ import caryatid.geometry.Axis;
 import caryatid.recording.model.Channel;
 import caryatid.recording.table.ColumnMeaning;
 import caryatid.recording.table.ColumnName;
+import caryatid.recording.table.ColumnWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -37,7 +38,7 @@ final class TotalColumnNames {
         ColumnMeaning.of(column).channel().filter(c -> ColumnMeaning.of(column).plate().isEmpty());
     return channel.equals(Optional.of(Channel.of(Channel.Quantity.FORCE, vertical)))
         || (words.stream().anyMatch(TotalColumnNames::whole)
-            && words.stream().allMatch(w -> whole(w) || ColumnMeaning.FILLERS.contains(w)));
+            && words.stream().allMatch(w -> whole(w) || ColumnWords.FILLERS.contains(w)));
   }
 
   private static boolean whole(String word) {

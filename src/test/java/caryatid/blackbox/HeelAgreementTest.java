@@ -13,30 +13,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** The ankle, the shoe and the stand must be of one heel; 3 mm are the same. */
 class HeelAgreementTest {
   @TempDir private Path folder;
-  private Clinic clinic;
-  private int minute;
+  private Clinic.Minutes clinic;
 
   @BeforeEach
   void startRecord() {
-    clinic = new Clinic(folder);
-    clinic.record(
-        "start",
-        "K7-right",
-        "--by",
-        "AB",
-        "--at",
-        "2026-03-04T10:00+01:00",
-        "wearer=K7",
-        "side=right",
-        "level=transtibial");
+    clinic = new Clinic.Minutes(folder);
   }
 
   private Run add(String kind, String... said) {
-    List<String> all = new ArrayList<>(List.of(kind, "--by", "AB", "--at"));
-    minute++;
-    all.add(String.format(java.util.Locale.ROOT, "2026-03-04T10:%02d+01:00", minute));
-    all.addAll(Arrays.asList(said));
-    return clinic.record("add", "K7-right", all.toArray(String[]::new));
+    return clinic.add(kind, said);
   }
 
   private Run own(String succeeded, String wanted, String set, String... more) {

@@ -15,30 +15,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What nobody settled stays open in the record. */
 class OpenPointsTest {
   @TempDir private Path folder;
-  private Clinic clinic;
-  private int minute;
+  private Clinic.Minutes clinic;
 
   @BeforeEach
   void startRecord() {
-    clinic = new Clinic(folder);
-    clinic.record(
-        "start",
-        "K7-right",
-        "--by",
-        "AB",
-        "--at",
-        "2026-03-04T10:00+01:00",
-        "wearer=K7",
-        "side=right",
-        "level=transtibial");
+    clinic = new Clinic.Minutes(folder);
   }
 
   private Run add(String kind, String... said) {
-    List<String> all = new ArrayList<>(List.of(kind, "--by", "AB", "--at"));
-    minute++;
-    all.add(String.format(java.util.Locale.ROOT, "2026-03-04T10:%02d+01:00", minute));
-    all.addAll(Arrays.asList(said));
-    Run run = clinic.record("add", "K7-right", all.toArray(String[]::new));
+    Run run = clinic.add(kind, said);
     assertThat(run.err()).isEmpty();
     return run;
   }

@@ -52,7 +52,7 @@ public final class ClinicFile {
   public void write(Clinic clinic) throws StoreFailure {
     Path folder = file.getParent();
     try {
-      FilePermissions.makeFolder(folder.toAbsolutePath().getParent());
+      FilePermissions.createPrivateFolder(folder.toAbsolutePath().getParent());
       DurableFiles.replace(file, ClinicJson.write(clinic), folder);
     } catch (IOException e) {
       throw new StoreFailure(problem(ClinicProblem.CANNOT_WRITE, e));

@@ -53,7 +53,7 @@ public final class DurableFiles {
         replace
             ? new CopyOption[] {StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING}
             : new CopyOption[0];
-    place(part, file, content, made -> FilePermissions.likeFormer(made, file), how);
+    place(part, file, content, made -> FilePermissions.copyGroupRightsOfFormer(made, file), how);
     syncUsersFolder(folder);
   }
 
@@ -73,14 +73,14 @@ public final class DurableFiles {
 
   /** Puts bytes in a file's place by way of another one in the folder {@code replacing}. */
   public static void replace(Path file, byte[] bytes, Path replacing) throws IOException {
-    FilePermissions.makeLike(replacing);
+    FilePermissions.createStoreFolder(replacing);
     place(
         replacing.resolve(mark(file.getParent()) + UUID.randomUUID()),
         file,
         out -> out.write(bytes),
         made -> {
-          FilePermissions.likeFolder(made, replacing);
-          FilePermissions.likeFolder(made, file.getParent());
+          FilePermissions.copyGroupRightsOfFolder(made, replacing);
+          FilePermissions.copyGroupRightsOfFolder(made, file.getParent());
         },
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);
@@ -95,7 +95,7 @@ public final class DurableFiles {
   /** Writes a file that is not there yet. */
   public static void create(Path file, byte[] bytes) throws IOException {
     create(
-        file, out -> out.write(bytes), made -> FilePermissions.likeFolder(made, file.getParent()));
+        file, out -> out.write(bytes), made -> FilePermissions.copyGroupRightsOfFolder(made, file.getParent()));
   }
 
   private static void create(Path file, Content content, FileStep rights) throws IOException {
@@ -125,7 +125,7 @@ public final class DurableFiles {
 
   /** Moves a folder, with all that is in it on the disk before it appears in its new place. */
   public static void moveFolder(Path from, Path to) throws IOException {
-    FilePermissions.treeLike(from, to.getParent());
+    FilePermissions.copyGroupRightsToTree(from, to.getParent());
     syncTree(from);
     move(from, to, StandardCopyOption.ATOMIC_MOVE);
     syncFolder(to.getParent());

@@ -5,6 +5,7 @@ import static java.nio.file.attribute.PosixFilePermission.GROUP_READ;
 import static java.nio.file.attribute.PosixFilePermission.GROUP_WRITE;
 import static java.nio.file.attribute.PosixFilePermission.OTHERS_EXECUTE;
 import static java.nio.file.attribute.PosixFilePermission.OTHERS_READ;
+import static java.nio.file.attribute.PosixFilePermission.OWNER_EXECUTE;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -45,30 +46,30 @@ public final class FilePermissions {
    * Makes a folder, and those above it that are missing, for their owner alone; in a folder that
    * hands its group on, for that group as well.
    */
-  public static void makeFolder(Path folder) throws IOException {
-    make(folder.toAbsolutePath(), false);
+  public static void createPrivateFolder(Path folder) throws IOException {
+    create(folder.toAbsolutePath(), false);
   }
 
   /** Makes a folder in a store, with the rights of the group there. */
-  public static void makeLike(Path folder) throws IOException {
-    make(folder.toAbsolutePath(), true);
+  public static void createStoreFolder(Path folder) throws IOException {
+    create(folder.toAbsolutePath(), true);
   }
 
   /** Makes a folder of which the group may do as the owner may, with all that is made in it. */
-  public static void makeShared(Path folder) throws IOException {
-    makeFolder(folder);
+  public static void createSharedFolder(Path folder) throws IOException {
+    createPrivateFolder(folder);
     if (isPosix(folder)) {
       Files.setAttribute(folder, "unix:mode", FOR_THE_GROUP | 0770);
     }
   }
 
-  private static void make(Path folder, boolean like) throws IOException {
+  private static void create(Path folder, boolean inStore) throws IOException {
     if (Files.isDirectory(folder)) {
       return;
     }
     Path parent = folder.getParent();
     if (parent != null) {
-      make(parent, like);
+      create(parent, inStore);
     }
     try {
       Files.createDirectory(folder, only(folder, FOLDER));
@@ -79,8 +80,8 @@ public final class FilePermissions {
       throw new NotDirectoryException(folder.toString());
     }
     listOwner(folder);
-    if (parent != null && (like || isForTheGroup(parent))) {
-      letGroup(folder, FOLDER, groupOf(parent));
+    if (parent != null && (inStore || isForTheGroup(parent))) {
+      setWithGroup(folder, FOLDER, groupOf(parent));
     }
   }
 
@@ -96,9 +97,9 @@ public final class FilePermissions {
   }
 
   /** Gives a file that was made in a store, or that replaces another, the group's rights there. */
-  public static void likeFolder(Path file, Path folder) throws IOException {
+  public static void copyGroupRightsOfFolder(Path file, Path folder) throws IOException {
     if (isPosix(file)) {
-      letGroup(file, FILE, groupOf(folder));
+      setWithGroup(file, FILE, groupOf(folder));
     }
   }
 
@@ -106,21 +107,21 @@ public final class FilePermissions {
    * Gives a file that was made for its owner the group's rights of the one that it takes the place
    * of; where there is none, those of a folder that hands its group on.
    */
-  public static void likeFormer(Path file, Path former) throws IOException {
+  public static void copyGroupRightsOfFormer(Path file, Path former) throws IOException {
     listOwner(file);
     if (!isPosix(file)) {
       return;
     }
     Path folder = former.toAbsolutePath().getParent();
     if (Files.exists(former)) {
-      letGroup(file, FILE, groupOf(former));
+      setWithGroup(file, FILE, groupOf(former));
     } else if (isForTheGroup(folder)) {
-      letGroup(file, FILE, groupOf(folder));
+      setWithGroup(file, FILE, groupOf(folder));
     }
   }
 
   /** Gives a folder and all that is in it the rights of the folder that it is moved to. */
-  static void treeLike(Path tree, Path folder) throws IOException {
+  static void copyGroupRightsToTree(Path tree, Path folder) throws IOException {
     if (!isPosix(tree)) {
       return;
     }
@@ -147,7 +148,7 @@ public final class FilePermissions {
     }
   }
 
-  private static void letGroup(
+  private static void setWithGroup(
       Path path, Set<PosixFilePermission> owner, Set<PosixFilePermission> group)
       throws IOException {
     if (!group.isEmpty()) {
@@ -159,7 +160,7 @@ public final class FilePermissions {
       throws IOException {
     Set<PosixFilePermission> rights = EnumSet.copyOf(owner);
     rights.addAll(group);
-    if (owner == FILE) {
+    if (!owner.contains(OWNER_EXECUTE)) {
       rights.remove(GROUP_EXECUTE);
     }
     if (!Files.getPosixFilePermissions(path, LinkOption.NOFOLLOW_LINKS).equals(rights)) {

@@ -77,7 +77,7 @@ public final class Backup {
       throw new BadInput(problem(StoreProblem.NOTHING_TO_BACK_UP));
     }
     try {
-      FilePermissions.makeFolder(part);
+      FilePermissions.createPrivateFolder(part);
       Made made = pack(all, part, readMe);
       byte[] list = list(made.codes(), part).getBytes(StandardCharsets.UTF_8);
       DurableFiles.write(part.resolve(LIST), out -> out.write(list), false);

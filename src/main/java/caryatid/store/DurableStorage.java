@@ -48,7 +48,7 @@ final class DurableStorage extends FileSystemStorage {
     Path path = root.resolve(folder);
     step(
         () -> {
-          FilePermissions.makeLike(path);
+          FilePermissions.createStoreFolder(path);
           if (Files.exists(path.getParent())) {
             DurableFiles.syncFolder(path.getParent());
           }

@@ -59,7 +59,7 @@ final class RecordErasure {
       throw new BadInput(Problem.at(Place.of(code.text()), RecordProblem.WAS_ERASED));
     }
     byte[] json = EntryJson.kept(erasure);
-    FilePermissions.makeLike(store.erasing(code));
+    FilePermissions.createStoreFolder(store.erasing(code));
     DurableFiles.replace(store.erasing(code).resolve(ERASURE), json, store.replacing());
     finish();
   }

@@ -76,7 +76,7 @@ final class RecordImport {
   /** The record's folder, unpacked and checked. */
   private Path unpacked() throws BadInput, IOException {
     DurableFiles.delete(store.importing());
-    FilePermissions.makeLike(store.importing());
+    FilePermissions.createStoreFolder(store.importing());
     ZipExtractor.unpack(zip, store.importing());
     Path bag = only(store.importing());
     RecordCode code = new BagItCheck(bag, zip.toString()).check();

@@ -65,7 +65,7 @@ final class RecordLock {
 
   private static RecordLock take(Path file, String who, Duration patience)
       throws StoreFailure, IOException {
-    FilePermissions.makeLike(file.getParent());
+    FilePermissions.createStoreFolder(file.getParent());
     long end = System.nanoTime() + patience.toNanos();
     while (true) {
       FileChannel channel =
@@ -119,7 +119,7 @@ final class RecordLock {
   /** For a group that may write to the store; only its owner can see to it. */
   private static void letGroup(Path file) throws IOException {
     try {
-      FilePermissions.likeFolder(file, file.getParent());
+      FilePermissions.copyGroupRightsOfFolder(file, file.getParent());
     } catch (FileSystemException anothers) {
       // It was made by another of the group, who saw to it.
     }

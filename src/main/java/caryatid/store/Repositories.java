@@ -30,7 +30,7 @@ final class Repositories {
    * @throws IOException if a folder cannot be read or written
    */
   static OcflRepository open(Path root, Path work, Path replacing) throws IOException {
-    FilePermissions.makeLike(work);
+    FilePermissions.createStoreFolder(work);
     try {
       return build(root, work, replacing);
     } catch (OcflJavaException e) {

@@ -78,7 +78,7 @@ public final class Store {
       throw new BadInput(Problem.at(Place.of(place.toString()), StoreProblem.SHARED_LATE));
     }
     try {
-      FilePermissions.makeShared(place);
+      FilePermissions.createSharedFolder(place);
     } catch (IOException e) {
       throw FailureReason.failure(place, StoreProblem.CANNOT_WRITE, e);
     }

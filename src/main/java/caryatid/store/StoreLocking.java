@@ -40,7 +40,7 @@ record StoreLocking(StoreFolder folder, Duration patience) {
   private <T> T locked(Path lock, String by, RecordLock.Work<T> work)
       throws BadInput, StoreFailure {
     try {
-      FilePermissions.makeFolder(folder.folder());
+      FilePermissions.createPrivateFolder(folder.folder());
       return RecordLock.holding(lock, by, patience, work);
     } catch (IOException e) {
       throw FailureReason.failure(folder.folder(), StoreProblem.CANNOT_WRITE, e);

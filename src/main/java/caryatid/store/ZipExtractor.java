@@ -99,7 +99,7 @@ final class ZipExtractor {
     // Looked at again: the JDK might read another name from the same directory than we did.
     require(isSafe(entry.getName()), BagItProblem.UNSAFE_NAME, entry.getName());
     Path target = into.resolve(entry.getName());
-    FilePermissions.makeLike(target.getParent());
+    FilePermissions.createStoreFolder(target.getParent());
     try (InputStream from = file.getInputStream(entry);
         OutputStream to =
             Files.newOutputStream(target, java.nio.file.StandardOpenOption.CREATE_NEW)) {

@@ -48,7 +48,7 @@ class WindowsFilesTest {
 
   @Test
   void aFolderCannotBeOpenedAndSynchronizingItDoesNothing() throws IOException {
-    FilePermissions.makeFolder(folder);
+    FilePermissions.createPrivateFolder(folder);
     assertThatCode(() -> FileChannel.open(folder, StandardOpenOption.READ).close())
         .isInstanceOf(IOException.class);
     DurableFiles.syncFolder(folder);
@@ -57,7 +57,7 @@ class WindowsFilesTest {
 
   @Test
   void aFileTakesThePlaceOfAnotherInOneStep() throws IOException {
-    FilePermissions.makeFolder(folder);
+    FilePermissions.createPrivateFolder(folder);
     Path file = folder.resolve("inventory.json");
     DurableFiles.create(file, bytes("old"));
     DurableFiles.replace(file, bytes("new"), folder.resolve("work").resolve("replacing"));
@@ -68,7 +68,7 @@ class WindowsFilesTest {
   @Test
   void aFolderIsMovedAndDeleted() throws IOException {
     Path made = folder.resolve("work").resolve("K7");
-    FilePermissions.makeLike(made);
+    FilePermissions.createStoreFolder(made);
     DurableFiles.create(made.resolve("entry.json"), bytes("{}"));
     DurableFiles.moveFolder(made, folder.resolve("K7"));
     assertThat(names(folder)).containsExactlyInAnyOrder("K7", "work");
@@ -78,7 +78,7 @@ class WindowsFilesTest {
 
   @Test
   void theListOfRightsNamesTheOwnerAlone() throws IOException {
-    FilePermissions.makeFolder(folder);
+    FilePermissions.createPrivateFolder(folder);
     AclFileAttributeView view = Files.getFileAttributeView(folder, AclFileAttributeView.class);
     assertThat(view.getAcl()).extracting(AclEntry::principal).containsExactly(view.getOwner());
   }

@@ -71,7 +71,7 @@ public final class LocalFiles implements FileAccess {
   public void write(Output output, byte[] bytes) throws BadInput, StoreFailure {
     Path path = output.path();
     try {
-      FilePermissions.makeFolder(folder(output));
+      FilePermissions.createPrivateFolder(folder(output));
       DurableFiles.write(path, out -> out.write(bytes), output.replace());
     } catch (FileAlreadyExistsException e) {
       throw bad(path, FileProblem.OUTPUT_EXISTS);

@@ -59,7 +59,7 @@ final class DraftFile {
     new TreeMap<>(all)
         .forEach((name, value) -> text.append(name).append('=').append(line(value)).append('\n'));
     try {
-      FilePermissions.makeFolder(file.getParent());
+      FilePermissions.createPrivateFolder(file.getParent());
       DurableFiles.replace(file, text.toString().getBytes(UTF_8), file.getParent());
       known = Optional.of(new TreeMap<>(all));
     } catch (IOException e) {

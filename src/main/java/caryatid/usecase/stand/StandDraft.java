@@ -112,7 +112,7 @@ public final class StandDraft {
           Problem.at(Place.of(bare(name)), StandFault.TOO_MANY, Argument.count(MOST_RECORDINGS)));
     }
     try {
-      FilePermissions.makeFolder(folder);
+      FilePermissions.createPrivateFolder(folder);
       Path taken = recording(number);
       Files.deleteIfExists(taken);
       Files.createFile(taken, FilePermissions.file(taken));

@@ -9,7 +9,6 @@ import caryatid.chart.mark.Style.Lettering;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.standing.LoadLineOwner;

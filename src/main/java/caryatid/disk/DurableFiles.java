@@ -95,7 +95,9 @@ public final class DurableFiles {
   /** Writes a file that is not there yet. */
   public static void create(Path file, byte[] bytes) throws IOException {
     create(
-        file, out -> out.write(bytes), made -> FilePermissions.copyGroupRightsOfFolder(made, file.getParent()));
+        file,
+        out -> out.write(bytes),
+        made -> FilePermissions.copyGroupRightsOfFolder(made, file.getParent()));
   }
 
   private static void create(Path file, Content content, FileStep rights) throws IOException {

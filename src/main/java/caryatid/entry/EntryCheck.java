@@ -106,7 +106,8 @@ public final class EntryCheck {
   private void far(String row, BenchAlignment.Item item, double recommended) {
     boolean angle = item.unit() == SettingUnit.DEG;
     double set = item.set().doubleValue();
-    double most = angle ? EntryLimits.FAR_FROM_RECOMMENDED_DEG : EntryLimits.FAR_FROM_RECOMMENDED_MM;
+    double most =
+        angle ? EntryLimits.FAR_FROM_RECOMMENDED_DEG : EntryLimits.FAR_FROM_RECOMMENDED_MM;
     boolean measured = angle || item.unit() == SettingUnit.MM;
     if (measured && item.why().isEmpty() && Math.abs(set - recommended) > most) {
       Unit unit = angle ? Unit.DEG : Unit.MM;
@@ -200,7 +201,8 @@ public final class EntryCheck {
       };
       if (apartMm > EntryLimits.MOST_LEGS_DIFFER_MM) {
         refuse(EntryQuestion.IMPOSSIBLE_LENGTH, found);
-      } else if ((apartMm > EntryLimits.LEGS_DIFFER_MM || Math.min(leftMm, rightMm) < EntryLimits.LOW_LANDMARK_MM)
+      } else if ((apartMm > EntryLimits.LEGS_DIFFER_MM
+              || Math.min(leftMm, rightMm) < EntryLimits.LOW_LANDMARK_MM)
           && length.note().isEmpty()) {
         ask(EntryQuestion.ODD_LENGTH, "note", found);
       }

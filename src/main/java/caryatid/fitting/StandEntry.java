@@ -57,8 +57,7 @@ public final class StandEntry {
    */
   public static Addition addition(AlignmentState state, String by, List<Addition.Attached> files)
       throws BadInput {
-    return new Addition(
-        state.trial().at(), by, Optional.empty(), content(state), files);
+    return new Addition(state.trial().at(), by, Optional.empty(), content(state), files);
   }
 
   /**

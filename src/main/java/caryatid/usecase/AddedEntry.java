@@ -21,8 +21,7 @@ public record AddedEntry(Entry entry, List<Remark> remarks) {
 
   static AddedEntry to(FittingRecord record, Entry entry) {
     RecordView view = RecordView.of(record);
-    Stream<Remark> dangers =
-        view.open().stream().filter(remark -> remark.topic().isSafety());
+    Stream<Remark> dangers = view.open().stream().filter(remark -> remark.topic().isSafety());
     return new AddedEntry(
         entry,
         Stream.of(AdditionRemarks.of(record, entry).stream(), view.remarks().stream(), dangers)

@@ -62,8 +62,7 @@ public final class Check {
      * @throws BadInput with the questions that the sheet does not answer
      */
     Checked answered(Place sheet) throws BadInput {
-      List<Question> open =
-          StateQuestions.unanswered(asked, result.state().trial());
+      List<Question> open = StateQuestions.unanswered(asked, result.state().trial());
       if (!open.isEmpty()) {
         throw BadInput.asked(sheet, open);
       }

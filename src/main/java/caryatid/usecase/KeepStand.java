@@ -125,7 +125,8 @@ public final class KeepStand {
       all.addAll(MakersLimits.questions(record.valid(), summary));
     }
     return checked
-        .asking(StandAgainstRecord.of(record, checked.result().state(), last(stored), all, corrected()))
+        .asking(
+            StandAgainstRecord.of(record, checked.result().state(), last(stored), all, corrected()))
         .answered(Place.of(inputs.sheet().name()));
   }
 

@@ -152,9 +152,13 @@ public final class RememberedParts {
     }
     PartTorque torque = known.get(0);
     Map<String, InputValue> members = new LinkedHashMap<>(row.members());
-    members.put("recommended", InputValue.Single.ofAnyKind(torque.torqueNm().toPlainString(), row.place()));
-    members.putIfAbsent("unit", InputValue.Single.ofAnyKind(SettingUnit.NEWTON_METRE.code(), row.place()));
-    torque.source().ifPresent(s -> members.putIfAbsent("source", InputValue.Single.ofAnyKind(s, row.place())));
+    members.put(
+        "recommended", InputValue.Single.ofAnyKind(torque.torqueNm().toPlainString(), row.place()));
+    members.putIfAbsent(
+        "unit", InputValue.Single.ofAnyKind(SettingUnit.NEWTON_METRE.code(), row.place()));
+    torque
+        .source()
+        .ifPresent(s -> members.putIfAbsent("source", InputValue.Single.ofAnyKind(s, row.place())));
     return new InputValue.Group(members, row.place());
   }
 

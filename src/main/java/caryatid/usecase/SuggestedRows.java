@@ -193,9 +193,12 @@ public record SuggestedRows(List<Answers> rows, Wording wording) {
                     value instanceof Answers.Value.Name name
                         ? new InputValue.Group(
                             Map.of(
-                                FormReader.CODE, InputValue.Single.ofAnyKind(name.code().orElseThrow().code(), place)),
+                                FormReader.CODE,
+                                InputValue.Single.ofAnyKind(
+                                    name.code().orElseThrow().code(), place)),
                             place)
-                        : InputValue.Single.ofAnyKind(((Answers.Value.Words) value).text(), place)));
+                        : InputValue.Single.ofAnyKind(
+                            ((Answers.Value.Words) value).text(), place)));
     return given;
   }
 }

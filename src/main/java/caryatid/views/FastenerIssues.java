@@ -29,7 +29,8 @@ final class FastenerIssues {
 
   private static Optional<Remark> since(List<Entry> valid, Entry change) {
     int at = valid.indexOf(change);
-    Set<BenchRows.Slot> noted = noted(valid.subList(at, valid.size()), RecordOpening.isOfOneLeg(valid));
+    Set<BenchRows.Slot> noted =
+        noted(valid.subList(at, valid.size()), RecordOpening.isOfOneLeg(valid));
     Set<Optional<Side>> legs = legs(change);
     String missing =
         CurrentSetting.bySlot(valid.subList(0, at)).entrySet().stream()

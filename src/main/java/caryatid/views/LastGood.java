@@ -60,8 +60,7 @@ public record LastGood(
    */
   public static LastGood of(FittingRecord record, Optional<String> footwear) {
     List<Entry> valid = record.valid();
-    Optional<Entry> newest =
-        Entry.latest(valid, entry -> entry.kind() == EntryKind.STAND);
+    Optional<Entry> newest = Entry.latest(valid, entry -> entry.kind() == EntryKind.STAND);
     Optional<String> worn = footwear.or(() -> newest.flatMap(LastGood::footwear));
     Map<String, Entry> good = new LinkedHashMap<>();
     valid.stream()

@@ -234,8 +234,7 @@ public final class MakersLimits {
     Stream<BigDecimal> shoes =
         LatestShoe.all(entries).stream().map(shoe -> shoe.said().heelHeightMm());
     Optional<BigDecimal> stand =
-        Entry.latest(entries, StandSummary.class)
-            .flatMap(StandSummary::heelHeightMm);
+        Entry.latest(entries, StandSummary.class).flatMap(StandSummary::heelHeightMm);
     return Stream.concat(stand.stream(), shoes);
   }
 

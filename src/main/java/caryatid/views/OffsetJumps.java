@@ -71,7 +71,8 @@ final class OffsetJumps {
         Math.abs(heelNow - heelThen) > Footwear.OTHER_HEEL_MM
             && before.stands().get(0).landmarks().stream()
                 .filter(l -> l.name().equals(mark.name()) && l.side() == mark.side())
-                .anyMatch(l -> Math.abs(l.heightMm() - mark.heightMm()) < ChangeLimits.SAME_HEIGHT_MM);
+                .anyMatch(
+                    l -> Math.abs(l.heightMm() - mark.heightMm()) < ChangeLimits.SAME_HEIGHT_MM);
     return stayed
         ? Optional.of(
             Question.of(
@@ -95,7 +96,8 @@ final class OffsetJumps {
     }
     double then = earlier.get().offset().mm().value();
     double differs = Math.abs(offset.mm().value() - then);
-    return differs > chanceMm(earlier.get(), now) + ChangeLimits.TIMES_GEOMETRY * explained.getAsDouble()
+    return differs
+            > chanceMm(earlier.get(), now) + ChangeLimits.TIMES_GEOMETRY * explained.getAsDouble()
         ? Optional.of(
             Question.of(
                 RecordQuestion.OFFSET_JUMPS,

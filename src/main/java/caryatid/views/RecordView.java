@@ -183,8 +183,7 @@ public record RecordView(
 
     /** What is to be known of the levels of a record. */
     static List<Remark> of(List<Entry> valid) {
-      Optional<RecordOpening> opening =
-          Entry.latest(valid, RecordOpening.class);
+      Optional<RecordOpening> opening = Entry.latest(valid, RecordOpening.class);
       return opening.stream()
           .flatMap(o -> o.levels().stream())
           .flatMap(LevelNote::of)

@@ -170,8 +170,7 @@ public final class StandAgainstRecord {
 
   /** Components that were written down after a stand. */
   private Optional<Entry> componentsSince(int stand) {
-    return Entry.latest(
-        StandChange.after(valid, stand), e -> e.kind() == EntryKind.COMPONENTS);
+    return Entry.latest(StandChange.after(valid, stand), e -> e.kind() == EntryKind.COMPONENTS);
   }
 
   /** Whether a document is that of a component which an entry replaced by one of another name. */

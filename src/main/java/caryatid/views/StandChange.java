@@ -100,8 +100,7 @@ public record StandChange(
 
   /** The same, and what the wearer has set alone. */
   static Optional<Entry> sinceOrByWearer(List<Entry> valid, int entry) {
-    return Entry.latest(
-        after(valid, entry), e -> turns(valid, e) || setsOtherwise(valid, e));
+    return Entry.latest(after(valid, entry), e -> turns(valid, e) || setsOtherwise(valid, e));
   }
 
   /** Whether a bench alignment turns anything: to note a torque or what is set already does not. */

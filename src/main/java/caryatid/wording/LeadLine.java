@@ -66,7 +66,10 @@ public final class LeadLine {
 
   private String where(Finding finding) {
     String name = names.name(finding.target().landmark(), finding.target().side());
-    return name + " (" + wording.word(finding.target().plane()) + LandmarkWords.leg(state.trial(), finding.target().side(), wording) + ")";
+    return name
+        + " ("
+        + wording.word(finding.target().plane())
+        + LandmarkWords.leg(state.trial(), finding.target().side(), wording)
+        + ")";
   }
-
 }

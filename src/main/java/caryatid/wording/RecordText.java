@@ -187,9 +187,7 @@ public final class RecordText {
             .flatMap(s -> s.current().stream())
             .map(OffsetSeries.Measured::verdict)
             .toList();
-    new ResultWords(wording)
-        .undecided(now, kneeMayBend)
-        .ifPresent(next -> lines.add("  " + next));
+    new ResultWords(wording).undecided(now, kneeMayBend).ifPresent(next -> lines.add("  " + next));
   }
 
   private String typed(boolean typed) {

@@ -29,8 +29,7 @@ public final class ResultWords {
    * measurement first.
    */
   public static boolean isSafetyFirst(AlignmentState state) {
-    return GroupedRemark.of(state).stream()
-        .anyMatch(s -> s.remark().topic().isSafety());
+    return GroupedRemark.of(state).stream().anyMatch(s -> s.remark().topic().isSafety());
   }
 
   /**

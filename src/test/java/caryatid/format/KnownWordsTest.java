@@ -28,7 +28,7 @@ class KnownWordsTest {
     Properties shown = new Properties();
     try (Reader reader =
         Files.newBufferedReader(
-            Path.of("src/main/resources/caryatid/wording/record" + language + ".properties"))) {
+            Path.of("src/main/resources/caryatid/wording/entry" + language + ".properties"))) {
       shown.load(reader);
     }
     for (Vocabulary vocabulary : Vocabulary.values()) {

@@ -78,7 +78,8 @@ public record ColumnMeaning(
             .or(() -> applied(column, words))
             .orElse(OTHER);
     boolean derived =
-        meaning.kind == ColumnKind.CHANNEL && words.stream().anyMatch(ColumnWords.DERIVED::contains);
+        meaning.kind == ColumnKind.CHANNEL
+            && words.stream().anyMatch(ColumnWords.DERIVED::contains);
     return derived ? new ColumnMeaning(ColumnKind.DERIVED, Optional.empty(), "", "") : meaning;
   }
 

@@ -9,8 +9,7 @@ import java.util.regex.Pattern;
 
 /** The words of columns' names in the languages of exports, without accents. */
 public final class ColumnWords {
-  static final Set<String> TIME =
-      words("time t timestamp seconds zeit temps tijd tiempo tempo");
+  static final Set<String> TIME = words("time t timestamp seconds zeit temps tijd tiempo tempo");
   static final Set<String> INDEX =
       words(
           "frame sample samples seq index nr no item # row muestra campione amostra échantillon"
@@ -29,8 +28,7 @@ public final class ColumnWords {
               + " transversal transversale längs laengs longitudinal longitudinale");
 
   /** Words for the vertical where a name says no axis: it is z, as it is next to x and y. */
-  static final Set<String> VERTICAL =
-      words("vertical vertikal verticale vertikalkraft senkrecht");
+  static final Set<String> VERTICAL = words("vertical vertikal verticale vertikalkraft senkrecht");
 
   /** Words for across the plate where a name says no axis: x, as the vertical is z. */
   static final Set<String> ACROSS = words("quer transversal transversale");
@@ -56,8 +54,7 @@ public final class ColumnWords {
               + " corrected processed unprocessed roh gefiltert brut filtré crudo filtrado");
 
   /** Words next to which v and p mean a force and its point, not a velocity and a position. */
-  static final Set<String> FORCE_CONTEXT =
-      Set.of("ground", "force", "forces", "grf", "torque");
+  static final Set<String> FORCE_CONTEXT = Set.of("ground", "force", "forces", "grf", "torque");
 
   private static Set<String> words(String parted) {
     return Set.copyOf(List.of(folded(parted).split(" ", -1)));

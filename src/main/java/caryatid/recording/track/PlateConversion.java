@@ -111,7 +111,9 @@ final class PlateConversion {
   }
 
   Outcome<PlateTrack> track() {
-    return measured().stream().allMatch(along -> raw.has(cop(along))) ? byExportedCop() : byMoments();
+    return measured().stream().allMatch(along -> raw.has(cop(along)))
+        ? byExportedCop()
+        : byMoments();
   }
 
   /** The track by the exported centre of pressure. */
@@ -126,10 +128,12 @@ final class PlateConversion {
             .and(MeanRemoved.refused(centre, unusable.value(), plate.name(), file));
     if (centre.right().isPresent()) {
       messages =
-          messages.and(deadColumns.refused(cop(axes.right()), centre.right().get(), unusable.value()));
+          messages.and(
+              deadColumns.refused(cop(axes.right()), centre.right().get(), unusable.value()));
     }
     messages =
-        messages.and(deadColumns.refused(cop(axes.anterior()), centre.anterior(), unusable.value()));
+        messages.and(
+            deadColumns.refused(cop(axes.anterior()), centre.anterior(), unusable.value()));
     return trackOf(centre, new Outcome<>(unusable.value(), messages));
   }
 

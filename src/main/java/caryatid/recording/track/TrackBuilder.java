@@ -113,7 +113,8 @@ public final class TrackBuilder {
     StageMessages sense =
         conversion.sense().map(seen -> checkedSense(plate, seen)).orElse(StageMessages.none(file));
     Outcome<PlateTrack> track = conversion.track();
-    return new Outcome<>(track.value(), conversion.sensorsAndOffset().and(sense).and(track.messages()));
+    return new Outcome<>(
+        track.value(), conversion.sensorsAndOffset().and(sense).and(track.messages()));
   }
 
   private StageMessages checkedSense(PlateColumns plate, ForceIs seen) {

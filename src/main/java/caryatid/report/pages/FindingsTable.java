@@ -135,7 +135,9 @@ final class FindingsTable {
   List<String> where(Target target) {
     LandmarkWords names = new LandmarkWords(wording, state.trial());
     String name = names.name(target.landmark(), target.side());
-    return List.of(wording.word(target.plane()), name + LandmarkWords.leg(state.trial(), target.side(), wording));
+    return List.of(
+        wording.word(target.plane()),
+        name + LandmarkWords.leg(state.trial(), target.side(), wording));
   }
 
   /** Room for the longest name, as far as a table can spare it, mm. */

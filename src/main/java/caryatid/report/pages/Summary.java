@@ -54,7 +54,10 @@ final class Summary {
   private String sentence(Finding finding) {
     return wording.fill(
         "Lead.PLANE",
-        Argument.text(Capitals.first(wording.word(finding.target().plane()) + LandmarkWords.leg(state.trial(), finding.target().side(), wording))),
+        Argument.text(
+            Capitals.first(
+                wording.word(finding.target().plane())
+                    + LandmarkWords.leg(state.trial(), finding.target().side(), wording))),
         Argument.text(names.name(finding.target().landmark(), finding.target().side())),
         Argument.text(new ResultWords(wording).distances(finding)));
   }

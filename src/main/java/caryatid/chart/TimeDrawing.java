@@ -26,10 +26,15 @@ import java.util.stream.Collectors;
 
 /** Plans vertical force and centre of pressure over time, what was left out hatched. */
 public final class TimeDrawing {
+  /** Room to the left of the axis of time, mm. */
+  public static final double LEFT_MM = 11;
+
+  /** Room to the right of it, mm. */
+  public static final double RIGHT_MM = TimePanel.BESIDE_MM;
+
   private static final double TITLE_MM = 6;
   private static final int CAPTION_LINES = 2;
   private static final double GAP_MM = 5.5;
-  private static final double LEFT_MM = 11;
   private static final double BELOW_MM = 12.2;
 
   private final Stand stand;
@@ -120,7 +125,7 @@ public final class TimeDrawing {
     parts.add(Part.background(List.of(text(0, 0, title, Lettering.TITLE))));
     for (int i = 0; i < rows.size(); i++) {
       double top = TITLE_MM + i * each;
-      Box box = new Box(LEFT_MM, top + GAP_MM - 1, widthMm - TimePanel.BESIDE_MM, top + each - 1.2);
+      Box box = new Box(LEFT_MM, top + GAP_MM - 1, widthMm - RIGHT_MM, top + each - 1.2);
       boolean numbered = i == rows.size() - 1;
       parts.add(rows.get(i).part(stand, recording, track, box, top, numbered, wording));
     }

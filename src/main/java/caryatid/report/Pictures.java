@@ -26,6 +26,11 @@ public final class Pictures {
   private static final double TIME_HEIGHT_MM = 62;
   private static final double DOTS_PER_INCH = 200;
 
+  /** Where the axis of time begins and ends, as parts of the drawing's width. */
+  public static final double TIME_FROM_PART = TimeDrawing.LEFT_MM / TIME_WIDTH_MM;
+
+  public static final double TIME_TO_PART = 1 - TimeDrawing.RIGHT_MM / TIME_WIDTH_MM;
+
   private Pictures() {}
 
   /** Each drawing as SVG (UTF-8), by its name, for example {@code left-sagittal}. */

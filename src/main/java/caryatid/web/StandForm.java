@@ -63,7 +63,28 @@ final class StandForm {
     when(out, values);
     by(out, typed);
     out.close("section").open("div", "id", "live", "class", "live").add(live).close("div");
+    working(out);
     return out.close("form");
+  }
+
+  /** What the script is waiting for, once that takes longer. */
+  private void working(Markup out) {
+    out.open(
+        "p",
+        "class",
+        "busy working",
+        "id",
+        "working",
+        "role",
+        "status",
+        "hidden",
+        "",
+        "data-sending",
+        wording.word("Web.sending"),
+        "data-reading",
+        wording.word("Web.readingAll"));
+    out.open("span").close("span");
+    out.element("button", wording.word("Web.cancel"), "type", "button").close("p");
   }
 
   /** The first button is the one that Enter presses where the script does not run. */

@@ -6,12 +6,14 @@ import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.stand.DraftedStand;
 import caryatid.usecase.stand.DraftedStand.SoFar;
+import caryatid.usecase.stand.DrawnOverTime;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.usecase.stand.WatchedFolder;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ResultMarkup;
+import caryatid.web.page.StretchMarkup;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Optional;
@@ -74,11 +76,13 @@ final class StandLive {
 
   private boolean overTime(Arrived stand) throws StoreFailure {
     try {
-      List<String> drawings = work.overTime(stand, wording);
+      List<DrawnOverTime> drawings = work.overTime(stand, wording);
       if (stand.counted()) {
         out.open("details").element("summary", wording.word("Web.overTime"));
       }
-      drawings.forEach(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
+      for (DrawnOverTime drawing : drawings) {
+        out.add(StretchMarkup.of(drawing, stand.number(), wording));
+      }
       if (stand.counted()) {
         out.close("details");
       }
@@ -98,6 +102,7 @@ final class StandLive {
         .close("label");
     out.open("input", "type", "file", "id", "recordings", "multiple", "", "class", "file");
     out.element("p", wording.word("Web.orDrop"));
+    out.open("noscript").element("p", wording.word("Web.withoutScript")).close("noscript");
     if (watched.isPresent()) {
       String folder = watched.get().folder().toString();
       out.element(

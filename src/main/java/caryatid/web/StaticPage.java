@@ -56,6 +56,8 @@ final class StaticPage {
       return Reply.part(new Markup());
     }
     if (!request.changes()) {
+      // Without the script, loading the page again is how what arrived is taken.
+      watch.look(record.code(), draft);
       return page(200, record, draft, false);
     }
     type(request, draft);

@@ -3,6 +3,40 @@
 
 const TYPING_MS = 500;
 
+/** What takes longer is said, and can be cancelled. */
+const SLOW_MS = 500;
+
+/** By how much a key moves the stretch that is used. */
+const STEP_S = 0.5;
+
+/** Whether a stretch is being moved: then nothing on the page is replaced. */
+let moving = false;
+
+/** Says what is being done as long as it takes, and gives what cancels it. */
+function working(saying) {
+  const line = document.getElementById('working');
+  const cancel = new AbortController();
+  const timer = setTimeout(() => {
+    line.querySelector('span').textContent = saying;
+    line.querySelector('button').onclick = () => cancel.abort();
+    line.hidden = false;
+  }, SLOW_MS);
+  return {
+    signal: cancel.signal,
+    done() {
+      clearTimeout(timer);
+      line.hidden = true;
+    },
+  };
+}
+
+/** What was cancelled is no failure. */
+function unlessCancelled(failure) {
+  if (failure.name !== 'AbortError') {
+    throw failure;
+  }
+}
+
 /** What was wrong, or what was kept, is read next. */
 function toAnswer() {
   const answer = document.getElementById('faults') || document.querySelector('.kept-now');
@@ -25,12 +59,14 @@ function follow(form, live) {
       fields.append('action', action);
     }
     live.setAttribute('aria-busy', 'true');
+    const work = working(document.getElementById('working').dataset.reading);
     try {
-      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
-      if (reply.ok && mine === asked) {
+      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields, signal: work.signal });
+      const text = await reply.text();
+      if (reply.ok && mine === asked && !moving) {
+        const edge = document.activeElement?.dataset?.edge;
         const waiting = document.activeElement === document.body || live.contains(document.activeElement);
         const before = document.activeElement?.value;
-        const text = await reply.text();
         const chooser = document.getElementById('recordings');
         const choosing = chooser === document.activeElement;
         live.innerHTML = text;
@@ -41,11 +77,17 @@ function follow(form, live) {
         }
         showLeg();
         showFaults(form);
-        if (waiting && !(choosing && !live.querySelector('button[value^="count-"]'))) {
+        showStretches(live);
+        if (edge) {
+          live.querySelector(`[data-edge="${edge}"]`)?.focus({ preventScroll: true });
+        } else if (waiting && !(choosing && !live.querySelector('button[value^="count-"]'))) {
           goOn(live, action, before);
         }
       }
+    } catch (failure) {
+      unlessCancelled(failure);
     } finally {
+      work.done();
       if (mine === asked) {
         live.removeAttribute('aria-busy');
       }
@@ -88,11 +130,31 @@ function goOn(live, action, before) {
 function upload(form, live, refresh) {
   async function send(files) {
     live.setAttribute('aria-busy', 'true');
-    for (const file of files) {
-      const address = form.getAttribute('action') + '/recording?name=' + encodeURIComponent(file.name);
-      await fetch(address, { method: 'POST', body: file, headers: { 'Content-Type': 'application/octet-stream' } });
+    try {
+      for (const file of files) {
+        await sendOne(file);
+      }
+    } catch (failure) {
+      unlessCancelled(failure);
+    } finally {
+      await refresh();
     }
-    await refresh();
+  }
+
+  /** One that is cancelled half-way is dropped by the server, and so are those behind it. */
+  async function sendOne(file) {
+    const address = form.getAttribute('action') + '/recording?name=' + encodeURIComponent(file.name);
+    const work = working(document.getElementById('working').dataset.sending + ' ' + file.name);
+    try {
+      await fetch(address, {
+        method: 'POST',
+        body: file,
+        headers: { 'Content-Type': 'application/octet-stream' },
+        signal: work.signal,
+      });
+    } finally {
+      work.done();
+    }
   }
 
   live.addEventListener('change', (event) => {
@@ -138,19 +200,103 @@ function enterGoesOn(form) {
   });
 }
 
+/** Seconds as the field's owner types them. */
+function typeSeconds(field, seconds) {
+  const comma = field.value.includes(',') || document.documentElement.lang !== 'en';
+  const typed = Math.max(0, seconds).toFixed(1);
+  field.value = comma ? typed.replace('.', ',') : typed;
+}
+
 /** Arrows move the stretch that is used by half a second. */
 function moveStretch(form) {
   form.addEventListener('keydown', (event) => {
-    const step = { ArrowUp: 0.5, ArrowDown: -0.5 }[event.key];
+    const step = { ArrowUp: STEP_S, ArrowDown: -STEP_S }[event.key];
     const field = event.target;
     if (!step || !['from-s', 'to-s'].includes(field.name)) {
       return;
     }
     event.preventDefault();
-    const comma = field.value.includes(',') || document.documentElement.lang !== 'en';
-    const moved = Math.max(0, (Number(field.value.replace(',', '.')) || 0) + step).toFixed(1);
-    field.value = comma ? moved.replace('.', ',') : moved;
+    typeSeconds(field, (Number(field.value.replace(',', '.')) || 0) + step);
     field.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+}
+
+/** Puts the rectangle of a drawing over time where its edges say, by the axis that the server states. */
+function placeStretch(over) {
+  const used = over.querySelector('.used');
+  const { axisFrom, axisTo, seconds } = over.dataset;
+  const part = (edge) => {
+    const at = Number(used.querySelector(edge).getAttribute('aria-valuenow')) / seconds;
+    return 100 * (Number(axisFrom) + at * (axisTo - axisFrom));
+  };
+  used.style.left = part('.from') + '%';
+  used.style.right = 100 - part('.to') + '%';
+  used.hidden = false;
+}
+
+function showStretches(live) {
+  live.querySelectorAll('.over-time').forEach(placeStretch);
+}
+
+/** The rectangle over a recording follows the pointer or the arrows; on release from and to are sent. */
+function dragStretch(form, live) {
+  const now = (edge) => Number(edge.getAttribute('aria-valuenow'));
+
+  function move(edge, seconds) {
+    const over = edge.closest('.over-time');
+    const other = over.querySelector(edge.matches('.from') ? '.to' : '.from');
+    const [least, most] = edge.matches('.from') ? [0, now(other) - STEP_S] : [now(other) + STEP_S, Number(over.dataset.seconds)];
+    const at = Math.min(most, Math.max(least, seconds));
+    edge.setAttribute('aria-valuenow', at);
+    edge.setAttribute('aria-valuetext', at.toFixed(1) + ' s');
+    placeStretch(over);
+  }
+
+  function release(over) {
+    over.querySelectorAll('.edge').forEach((edge) => typeSeconds(form.elements[edge.dataset.field], now(edge)));
+    form.elements['to-s'].dispatchEvent(new Event('input', { bubbles: true }));
+  }
+
+  live.addEventListener('keydown', (event) => {
+    const edge = event.target.closest('.edge');
+    const step = { ArrowRight: STEP_S, ArrowUp: STEP_S, ArrowLeft: -STEP_S, ArrowDown: -STEP_S }[event.key];
+    if (edge && step) {
+      event.preventDefault();
+      move(edge, now(edge) + step);
+      release(edge.closest('.over-time'));
+    }
+  });
+
+  live.addEventListener('pointerdown', (event) => {
+    const used = event.target.closest('.used');
+    if (!used || event.button) {
+      return;
+    }
+    event.preventDefault();
+    const over = used.closest('.over-time');
+    const perPixel = over.dataset.seconds / (over.clientWidth * (over.dataset.axisTo - over.dataset.axisFrom));
+    const edge = event.target.closest('.edge');
+    // Taken between its edges, all of it moves: the leading edge first, so that they do not meet.
+    const edges = edge ? [edge] : [...used.querySelectorAll('.edge')];
+    const begun = edges.map(now);
+    edge?.focus({ preventScroll: true });
+    moving = true;
+    used.setPointerCapture(event.pointerId);
+    used.onpointermove = (to) => {
+      let by = (to.clientX - event.clientX) * perPixel;
+      if (!edge) {
+        by = Math.min(over.dataset.seconds - begun[1], Math.max(-begun[0], by));
+      }
+      const order = by > 0 ? [...edges.keys()].reverse() : [...edges.keys()];
+      order.forEach((i) => move(edges[i], begun[i] + by));
+    };
+    used.onpointerup = used.onpointercancel = () => {
+      used.onpointermove = used.onpointerup = used.onpointercancel = null;
+      moving = false;
+      if (edges.some((one, i) => now(one) !== begun[i])) {
+        release(over);
+      }
+    };
   });
 }
 
@@ -251,7 +397,7 @@ function watch(form, live, refresh) {
   form.addEventListener('input', () => { typing = Date.now(); });
   setInterval(() => {
     const watching = live.querySelector('[data-watching]');
-    if (watching && !document.hidden && Date.now() - typing > 2000 && !live.hasAttribute('aria-busy')) {
+    if (watching && !moving && !document.hidden && Date.now() - typing > 2000 && !live.hasAttribute('aria-busy')) {
       refresh();
     }
   }, 3000);
@@ -289,6 +435,8 @@ if (form) {
   watch(form, live, refresh);
   enterGoesOn(form);
   moveStretch(form);
+  dragStretch(form, live);
+  showStretches(live);
   redrawForPlate(form, refresh);
   clock(live);
 }

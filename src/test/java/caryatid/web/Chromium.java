@@ -89,6 +89,29 @@ final class Chromium implements AutoCloseable {
     }
   }
 
+  /** Saves what is downloaded into a folder without asking. */
+  void saveTo(Path folder) {
+    driver.executeCdpCommand(
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
+  }
+
+  /** Sends no faster than so. */
+  void sendSlowly(int bytesPerSecond) {
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand(
+        "Network.emulateNetworkConditions",
+        Map.of(
+            "offline",
+            false,
+            "latency",
+            0,
+            "downloadThroughput",
+            -1,
+            "uploadThroughput",
+            bytesPerSecond));
+  }
+
   /** A screen as a telephone has it. */
   void likeATelephone(int width, int height) {
     driver.executeCdpCommand(

@@ -13,15 +13,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.PointerInput;
 
 /**
- * The invented story, transtibial, from an empty folder to the packed record: by keyboard alone in
- * a real browser, its input actions counted; in English and in German with decimal commas.
+ * The invented story, transtibial, from an empty folder to the packed record: by keyboard alone, in
+ * English and in German with decimal commas, by mouse, and by finger at 390 px; in a real browser,
+ * its input actions counted.
  */
 @Tag("proof")
 class FittingBrowserTest {
@@ -43,11 +47,41 @@ class FittingBrowserTest {
 
   @Test
   void theStoryTakesFewActionsAndIsTheSameInBothLanguages() throws Exception {
-    Map<String, String> english = story("en-GB", "en", ".");
-    Map<String, String> german = story("de-DE", "de", ",");
+    Map<String, String> english = story("en-GB", "en", ".", Keyboard::new);
+    Map<String, String> german = story("de-DE", "de", ",", Keyboard::new);
     assertThat(english.keySet()).hasSizeGreaterThan(8);
     assertThat(german).isEqualTo(english);
     assertThat(commandLine(folder.resolve("en/records"))).isEqualTo(english);
+    assertThat(unpacked("en")).isEqualTo(english);
+  }
+
+  /** Every button is in sight, free and hit in its middle, or the test fails. */
+  @Test
+  void theStoryByMouseIsTheSame() throws Exception {
+    Map<String, String> mouse =
+        story("en-GB", "en", ".", driver -> new Pointer(driver, PointerInput.Kind.MOUSE));
+    assertThat(commandLine(folder.resolve("en/records"))).isEqualTo(mouse);
+    assertThat(unpacked("en")).isEqualTo(mouse);
+  }
+
+  @Test
+  void theStoryByFingerOnASmallScreenIsTheSame() throws Exception {
+    Map<String, String> finger =
+        story("en-GB", "touch", ".", driver -> new Pointer(driver, PointerInput.Kind.TOUCH));
+    assertThat(commandLine(folder.resolve("touch/records"))).isEqualTo(finger);
+    assertThat(unpacked("touch")).isEqualTo(finger);
+  }
+
+  /** The entries of the packed record that the browser saved, as the command line unpacks it. */
+  private Map<String, String> unpacked(String name) throws IOException {
+    Path to = folder.resolve("unpacked-" + name);
+    String packed = folder.resolve(name).resolve("saved").resolve("K7-right.zip").toString();
+    List<String> words = new ArrayList<>(List.of("record", "unpack", packed));
+    words.addAll(List.of("--records", to.toString(), "--by", "AB"));
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said);
+    assertThat(Main.run(out, out, words.toArray(String[]::new))).as(said.toString()).isZero();
+    return entries(to);
   }
 
   /** The entries of the same story at the command line, with the sheets that the window wrote. */
@@ -116,26 +150,33 @@ class FittingBrowserTest {
   }
 
   /** The entries of the record that it makes, without times and digests. */
-  private Map<String, String> story(String language, String name, String mark) throws Exception {
+  private Map<String, String> story(
+      String language, String name, String mark, Function<ChromeDriver, Hand> person)
+      throws Exception {
     Path own = Files.createDirectories(folder.resolve(name));
     Path watched = Files.createDirectories(own.resolve("exports"));
     try (OpenWindow window = new OpenWindow(own);
         Chromium browser = new Chromium(language, 1366, 768)) {
       browser.open(window.window());
-      Keyboard keyboard = new Keyboard(browser.driver());
-      plate(keyboard);
-      record(keyboard, mark);
-      firstState(keyboard, browser);
-      System.out.println("To the first state, " + language + ": " + keyboard);
-      int before = keyboard.actions();
-      int landmarks = secondState(keyboard, browser);
-      int state = keyboard.actions() - before - landmarks;
-      int watchedStand = watchedStand(keyboard, watched);
-      last(keyboard);
+      Hand hand = person.apply(browser.driver());
+      if (name.equals("touch")) {
+        browser.likeATelephone(390, 844);
+      }
+      Path saved = Files.createDirectories(own.resolve("saved"));
+      browser.saveTo(saved);
+      plate(hand);
+      record(hand, mark);
+      firstState(hand, browser);
+      System.out.println("To the first state, " + language + ": " + hand);
+      int before = hand.actions();
+      int landmarks = secondState(hand, browser);
+      int state = hand.actions() - before - landmarks;
+      int watchedStand = watchedStand(hand, watched);
+      last(hand, saved);
       System.out.println(
-          "The story, %s: %s; a further state of three stands %d beyond its %d for landmarks"
-              .formatted(language, keyboard, state, landmarks));
-      assertThat(keyboard.actions()).isLessThanOrEqualTo(MOST_ACTIONS);
+          "The story, %s %s: %s; a further state of three stands %d beyond its %d for landmarks"
+              .formatted(name, language, hand, state, landmarks));
+      assertThat(hand.actions()).isLessThanOrEqualTo(MOST_ACTIONS);
       assertThat(state).isLessThanOrEqualTo(MOST_OF_A_STATE);
       assertThat(watchedStand).isEqualTo(1);
       assertThat(browser.complaints()).isEmpty();
@@ -146,98 +187,101 @@ class FittingBrowserTest {
   }
 
   /** Needed once for each plate. */
-  private static void plate(Keyboard keyboard) {
-    keyboard.follow("nav a[href='/plates']");
-    keyboard.drop("file", List.of(STORY.resolve("stand-1.csv"))).await("[name=answer-6]");
-    keyboard.choose("answer-1", "+x").choose("answer-2", "+y").choose("answer-3", "+z");
-    keyboard.type("answer-4", "0.5").type("answer-5", "-1").type("answer-6", "-40").send();
-    keyboard.type("line[1].mm", "300").type("line[2].mm", "0");
-    keyboard.type("plate-name", "Fitting room").send();
-    keyboard.await(".kept-now");
+  private static void plate(Hand hand) {
+    hand.follow("nav a[href='/plates']");
+    hand.drop("file", List.of(STORY.resolve("stand-1.csv"))).await("[name=answer-6]");
+    hand.choose("answer-1", "+x").choose("answer-2", "+y").choose("answer-3", "+z");
+    hand.type("answer-4", "0.5").type("answer-5", "-1").type("answer-6", "-40").send();
+    hand.type("line[1].mm", "300").type("line[2].mm", "0");
+    hand.type("plate-name", "Fitting room").send();
+    hand.await(".kept-now");
   }
 
-  private static void record(Keyboard keyboard, String mark) {
-    keyboard.follow("main a[href='/']").follow("a[href='/new']");
-    keyboard.type("record-code", "K7-right").type("wearer", "K7");
-    keyboard.choose("side", "right").choose("level", "transtibial");
-    keyboard.type("body-mass-kg", "82").type("mobility-grade", "3").type("by-initials", "AB");
-    keyboard.send();
-    keyboard.type("components[1].what", "foot").type("components[1].name", "demo foot");
-    keyboard.type("components[1].serial", "D-0001").send();
-    keyboard.follow("a.next").type("sock-ply", "2").type("skin", "no marks");
-    keyboard.type("minutes-since-donning", "20" + mark + "5").send();
-    keyboard.follow("a.next").type("items[1].recommended", "5").type("items[1].set", "5");
-    keyboard.send().follow("a.next");
-    keyboard.type("landmarks[1].landmark", "iliac crest").type("landmarks[1].left-mm", "1009");
-    keyboard.type("landmarks[1].right-mm", "1003" + mark + "5").send();
+  private static void record(Hand hand, String mark) {
+    hand.follow("main a[href='/']").follow("a[href='/new']");
+    hand.type("record-code", "K7-right").type("wearer", "K7");
+    hand.choose("side", "right").choose("level", "transtibial");
+    hand.type("body-mass-kg", "82").type("mobility-grade", "3").type("by-initials", "AB");
+    hand.send();
+    hand.type("components[1].what", "foot").type("components[1].name", "demo foot");
+    hand.type("components[1].serial", "D-0001").send();
+    hand.follow("a.next").type("sock-ply", "2").type("skin", "no marks");
+    hand.type("minutes-since-donning", "20" + mark + "5").send();
+    hand.follow("a.next").type("items[1].recommended", "5").type("items[1].set", "5");
+    hand.send().follow("a.next");
+    hand.type("landmarks[1].landmark", "iliac crest").type("landmarks[1].left-mm", "1009");
+    hand.type("landmarks[1].right-mm", "1003" + mark + "5").send();
   }
 
-  private static void firstState(Keyboard keyboard, Chromium browser) {
-    keyboard.follow("a.next").type("last-change", "none, as set on the bench");
-    keyboard.type("worn", "barefoot").type("heel", "0");
-    keyboard.numbers("landmark[1].forward", "231", "20", "82", "291", "23", "492");
-    keyboard.numbers("landmark[3].rightward", "69", "498").enter();
-    targets(keyboard);
-    stands(keyboard, browser, FIRST);
-    keyboard.follow("button[value=keep]").await(".kept-now");
+  private static void firstState(Hand hand, Chromium browser) {
+    hand.follow("a.next").type("last-change", "none, as set on the bench");
+    hand.type("worn", "barefoot").type("heel", "0");
+    hand.numbers("landmark[1].forward", "231", "20", "82", "291", "23", "492");
+    hand.numbers("landmark[3].rightward", "69", "498").enter();
+    targets(hand);
+    stands(hand, browser, FIRST);
+    hand.follow("button[value=keep]").await(".kept-now");
   }
 
-  private static void targets(Keyboard keyboard) {
-    keyboard.type("target[1].recommended", "20").choose("target[1].landmark", "knee centre");
-    keyboard.type("target[1].below", "15").type("target[1].above", "15");
-    keyboard.type("target[1].source", "Invented instructions for the demo foot, section 4");
-    keyboard.choose("target[1].meant-for", "foot");
+  private static void targets(Hand hand) {
+    hand.type("target[1].recommended", "20").choose("target[1].landmark", "knee centre");
+    hand.type("target[1].below", "15").type("target[1].above", "15");
+    hand.type("target[1].source", "Invented instructions for the demo foot, section 4");
+    hand.choose("target[1].meant-for", "foot");
   }
 
-  private static void stands(Keyboard keyboard, Chromium browser, List<Path> files) {
-    keyboard.drop("recordings", files);
+  private static void stands(Hand hand, Chromium browser, List<Path> files) {
+    hand.drop("recordings", files);
     for (int i = 1; i <= files.size(); i++) {
-      keyboard.await("button[value=count-" + i + "]").press("button[value=count-" + i + "]");
-      keyboard.await("button[value=uncount-" + i + "]");
+      hand.await("button[value=count-" + i + "]").press("button[value=count-" + i + "]");
+      hand.await("button[value=uncount-" + i + "]");
     }
-    keyboard.await("button[value=keep], .result .open");
+    hand.await("button[value=keep], .result .open");
     assertThat(browser.driver().findElements(By.cssSelector("button[value=keep]")))
-        .as(keyboard.words(".result"))
+        .as(hand.words(".result"))
         .isNotEmpty();
   }
 
   /** The actions that its landmarks take: all but the knee as the last time, with Enter. */
-  private static int secondState(Keyboard keyboard, Chromium browser) {
-    keyboard.follow("main a.button[href$='/static-alignment']");
-    keyboard.type("last-change", "ankle plantarflexed by 4 degrees");
-    int before = keyboard.actions();
-    keyboard.numbers("landmark[1].forward", "", "", "", "268", "", "");
-    keyboard.numbers("landmark[3].rightward", "", "").enter();
-    int landmarks = keyboard.actions() - before;
-    stands(keyboard, browser, BAREFOOT);
-    keyboard.follow("button[value=keep]").await(".kept-now");
+  private static int secondState(Hand hand, Chromium browser) {
+    hand.follow("main a.button[href$='/static-alignment']");
+    hand.type("last-change", "ankle plantarflexed by 4 degrees");
+    int before = hand.actions();
+    hand.numbers("landmark[1].forward", "", "", "", "268", "", "");
+    hand.numbers("landmark[3].rightward", "", "").enter();
+    int landmarks = hand.actions() - before;
+    stands(hand, browser, BAREFOOT);
+    hand.follow("button[value=keep]").await(".kept-now");
     return landmarks;
   }
 
   /** The actions from an export's arrival in the watched folder until it is counted. */
-  private static int watchedStand(Keyboard keyboard, Path exports) throws IOException {
-    keyboard.follow("main a.button[href$='/static-alignment']");
-    keyboard.type("last-change", "none").press("details.fold:has([value=watch]) summary");
-    keyboard.type("watched-folder", exports.toString()).follow("button[value=watch]");
-    keyboard.numbers("landmark[1].forward", "", "", "", "264", "", "");
-    keyboard.numbers("landmark[3].rightward", "", "").enter();
+  private static int watchedStand(Hand hand, Path exports) throws IOException {
+    hand.follow("main a.button[href$='/static-alignment']");
+    hand.type("last-change", "none").press("details.fold:has([value=watch]) summary");
+    hand.type("watched-folder", exports.toString()).follow("button[value=watch]");
+    hand.numbers("landmark[1].forward", "", "", "", "264", "", "");
+    hand.numbers("landmark[3].rightward", "", "").enter();
     Files.copy(STORY.resolve("stand-3.csv"), exports.resolve("stand-3.csv"));
-    keyboard.await("button[value=count-1]:focus");
-    int before = keyboard.actions();
-    keyboard.press("button[value=count-1]").await("button[value=uncount-1]");
-    int actions = keyboard.actions() - before;
-    keyboard.await("button[value=keep], .result .open");
-    keyboard.follow("button[value=keep]").await(".kept-now");
+    hand.awaitReady("button[value=count-1]");
+    int before = hand.actions();
+    hand.press("button[value=count-1]").await("button[value=uncount-1]");
+    int actions = hand.actions() - before;
+    hand.await("button[value=keep], .result .open");
+    hand.follow("button[value=keep]").await(".kept-now");
     return actions;
   }
 
-  private static void last(Keyboard keyboard) {
-    keyboard.follow("a.next").type("comfort", "9").type("skin", "no marks").send();
-    keyboard.follow("a.next").type("shoes[1].shoe", "walking shoe");
-    keyboard.type("shoes[1].heel-height-mm", "15").send();
-    keyboard.follow("a.next").type("socket-comfort", "9").type("skin", "no marks").send();
-    keyboard.follow("a.next").press("main a[href$='/pack']");
-    assertThat(keyboard.words("#main")).contains("D-0001", "K7");
+  private static void last(Hand hand, Path saved) throws InterruptedException {
+    hand.follow("a.next").type("comfort", "9").type("skin", "no marks").send();
+    hand.follow("a.next").type("shoes[1].shoe", "walking shoe");
+    hand.type("shoes[1].heel-height-mm", "15").send();
+    hand.follow("a.next").type("socket-comfort", "9").type("skin", "no marks").send();
+    hand.follow("a.next").press("main a[href$='/pack']");
+    for (int i = 0; i < 500 && !Files.exists(saved.resolve("K7-right.zip")); i++) {
+      Thread.sleep(20);
+    }
+    assertThat(hand.words("#main")).contains("D-0001", "K7");
   }
 
   private static Map<String, String> entries(Path records) throws IOException {

@@ -90,6 +90,31 @@ class StaticPageTest {
     assertThat(window.page(base + STEP)).contains("It is so").doesNotContain("tolerance met");
   }
 
+  /** The axis begins 11 mm from the left of 90 mm and ends 1 mm from the right. */
+  @Test
+  void theStretchThatIsUsedLiesOverTheDrawingWithItsEdges() throws Exception {
+    typeAs(Map.of("from-s", "3.5"), "part", "live");
+    drop("barefoot-1.csv");
+    assertThat(window.page(base + STEP))
+        .contains(
+            "data-axis-from=\"0.1222\" data-axis-to=\"0.9889\" data-seconds=\"17.9900\"",
+            "aria-label=\"Stretch that is used, set by hand: From\" aria-valuemin=\"0\""
+                + " aria-valuemax=\"17.9900\" aria-valuenow=\"3.5000\" aria-valuetext=\"3.5 s\""
+                + " data-edge=\"1-from-s\" data-field=\"from-s\"",
+            "aria-valuenow=\"17.9900\"");
+  }
+
+  @Test
+  void withoutTheScriptLoadingThePageAgainTakesWhatArrived() throws Exception {
+    Path exports = Files.createDirectories(folder.resolve("exports"));
+    typeAs(Map.of("watched-folder", exports.toString()), "action", "watch");
+    Files.copy(K7.resolve("barefoot-2.csv"), exports.resolve("new.csv"));
+    assertThat(window.page(base + STEP))
+        .contains("<noscript><p>Without scripts no file can be sent from this page.")
+        .doesNotContain("new.csv");
+    assertThat(window.page(base + STEP)).contains("1 · new.csv · not yet counted");
+  }
+
   @Test
   void aRecordingIsDrawnBeforeAnythingIsTyped() throws Exception {
     drop("barefoot-1.csv");

@@ -7,6 +7,7 @@ import caryatid.entry.RecordOpening;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
+import caryatid.recording.model.Samples;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
@@ -14,6 +15,7 @@ import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Pictures;
 import caryatid.report.pages.Paper;
+import caryatid.standing.QuietStretch;
 import caryatid.standing.Stretch;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Check;
@@ -194,7 +196,7 @@ public final class DraftedStand {
    *
    * @throws BadInput if it is no recording of quiet standing, or its plate is not known
    */
-  public List<String> overTime(Arrived arrived, Wording wording) throws BadInput, StoreFailure {
+  public List<DrawnOverTime> overTime(Arrived arrived, Wording wording) throws BadInput, StoreFailure {
     Map<String, String> fields = draft.fields();
     SheetText sheet = SheetOfFields.of(opening, provisional(fields), "");
     Inputs inputs = inputs(List.of(arrived.file()), sheet.sheet(), fields);
@@ -213,9 +215,22 @@ public final class DraftedStand {
     return file.name() + "\n" + new String(file.readAll(), UTF_8);
   }
 
-  private static List<String> drawn(Inputs inputs, Wording wording) throws BadInput, StoreFailure {
+  private static List<DrawnOverTime> drawn(Inputs inputs, Wording wording)
+      throws BadInput, StoreFailure {
     Checked checked = Check.withOpenQuestions(inputs);
-    return Pictures.overTime(checked.result(), checked.recordings(), 0, wording);
+    QuietStretch used = checked.result().state().stands().get(0).standing().stretch();
+    Samples times = checked.recordings().get(0).timeS();
+    return Pictures.overTime(checked.result(), checked.recordings(), 0, wording).stream()
+        .map(
+            svg ->
+                new DrawnOverTime(
+                    svg,
+                    Pictures.TIME_FROM_PART,
+                    Pictures.TIME_TO_PART,
+                    times.at(times.size() - 1),
+                    used.fromS(),
+                    used.toS()))
+        .toList();
   }
 
   /** The strips of what was found. */

@@ -18,7 +18,7 @@ public final class FoundBefore {
   /** A drawing takes some 50 kB. */
   private static final int MOST_DRAWN = 120;
 
-  private final Map<DrawnStand, List<String>> drawn = new LinkedHashMap<>(16, 0.75f, true);
+  private final Map<DrawnStand, List<DrawnOverTime>> drawn = new LinkedHashMap<>(16, 0.75f, true);
   private Optional<LastFound> last = Optional.empty();
 
   /**
@@ -67,7 +67,7 @@ public final class FoundBefore {
 
   /** Draws. */
   interface DrawStand {
-    List<String> draw() throws BadInput, StoreFailure;
+    List<DrawnOverTime> draw() throws BadInput, StoreFailure;
   }
 
   /** Finds. */
@@ -76,21 +76,21 @@ public final class FoundBefore {
   }
 
   /** What was drawn of it before; else it is drawn now. */
-  List<String> drawn(DrawnStand drawing, DrawStand drawer) throws BadInput, StoreFailure {
-    Optional<List<String>> before = before(drawing);
+  List<DrawnOverTime> drawn(DrawnStand drawing, DrawStand drawer) throws BadInput, StoreFailure {
+    Optional<List<DrawnOverTime>> before = before(drawing);
     if (before.isPresent()) {
       return before.get();
     }
-    List<String> now = List.copyOf(drawer.draw());
+    List<DrawnOverTime> now = List.copyOf(drawer.draw());
     keep(drawing, now);
     return now;
   }
 
-  private synchronized Optional<List<String>> before(DrawnStand drawing) {
+  private synchronized Optional<List<DrawnOverTime>> before(DrawnStand drawing) {
     return Optional.ofNullable(drawn.get(drawing));
   }
 
-  private synchronized void keep(DrawnStand drawing, List<String> now) {
+  private synchronized void keep(DrawnStand drawing, List<DrawnOverTime> now) {
     drawn.put(drawing, now);
     if (drawn.size() > MOST_DRAWN) {
       drawn.remove(drawn.keySet().iterator().next());

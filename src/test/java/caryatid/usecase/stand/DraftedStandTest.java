@@ -112,7 +112,7 @@ class DraftedStandTest {
     return DraftedStand.of(records, CODE, draft, "AB").orElseThrow();
   }
 
-  private List<String> drawn() throws Exception {
+  private List<DrawnOverTime> drawn() throws Exception {
     return work().overTime(draft.arrived().get(0), ENGLISH);
   }
 
@@ -138,7 +138,7 @@ class DraftedStandTest {
     "target[1].recommended, 20"
   })
   void aDrawingStaysWhileWhatItShowsDoes(String name, String text) throws Exception {
-    List<String> first = drawn();
+    List<DrawnOverTime> first = drawn();
     type(name, text);
     assertThat(drawn()).isSameAs(first).singleElement().asString().contains("Over time");
   }
@@ -146,14 +146,14 @@ class DraftedStandTest {
   @ParameterizedTest
   @CsvSource({"from-s, 3", "to-s, 15", "body-mass, 80", "other-foot, floor"})
   void aDrawingIsMadeAgainWhereWhatItShowsMayBeOther(String name, String text) throws Exception {
-    List<String> first = drawn();
+    List<DrawnOverTime> first = drawn();
     type(name, text);
     assertThat(drawn()).isNotSameAs(first);
   }
 
   @Test
   void anotherRecordingUnderTheSameNumberIsDrawn() throws Exception {
-    List<String> first = drawn();
+    List<DrawnOverTime> first = drawn();
     draft.remove(1);
     take("barefoot-2.csv");
     assertThat(drawn()).isNotEqualTo(first);
@@ -161,8 +161,8 @@ class DraftedStandTest {
 
   @Test
   void anotherPlateAnotherLimitAndAnotherLanguageAreDrawn() throws Exception {
-    List<String> first = drawn();
-    List<String> german = work().overTime(draft.arrived().get(0), Wording.in(Locale.GERMAN));
+    List<DrawnOverTime> first = drawn();
+    List<DrawnOverTime> german = work().overTime(draft.arrived().get(0), Wording.in(Locale.GERMAN));
     assertThat(german).isNotEqualTo(first);
     RememberedLimits.remember(
         records,
@@ -170,7 +170,7 @@ class DraftedStandTest {
             "limits.yaml",
             "clinic-limits: 1\nlimits:\n  sagittal-own-knee-mm: {ask-above: 50}\n"
                 .getBytes(StandardCharsets.UTF_8)));
-    List<String> limited = drawn();
+    List<DrawnOverTime> limited = drawn();
     assertThat(limited).isEqualTo(first).isNotSameAs(first);
     byte[] plate =
         (Files.readString(K7.resolve("plate.yaml")) + "# another\n")
@@ -225,7 +225,7 @@ class DraftedStandTest {
 
   @Test
   void nothingOfADraftThatIsGoneIsKept() throws Exception {
-    List<String> first = drawn();
+    List<DrawnOverTime> first = drawn();
     SoFar found = shown();
     draft.clear();
     draft.type(sheet());
@@ -238,15 +238,19 @@ class DraftedStandTest {
   @Test
   void asManyDrawingsAsArriveInAMorningAreKept() throws Exception {
     FoundBefore.DrawnStand first = drawing("0");
-    List<String> kept = before.drawn(first, () -> List.of("first"));
+    List<DrawnOverTime> kept = before.drawn(first, () -> List.of(named("first")));
     for (int i = 1; i < 120; i++) {
-      before.drawn(drawing(Integer.toString(i)), () -> List.of("another"));
+      before.drawn(drawing(Integer.toString(i)), () -> List.of(named("another")));
     }
-    assertThat(before.drawn(first, () -> List.of("again"))).isSameAs(kept);
+    assertThat(before.drawn(first, () -> List.of(named("again")))).isSameAs(kept);
     for (int i = 0; i < 120; i++) {
-      before.drawn(drawing("later " + i), () -> List.of("another"));
+      before.drawn(drawing("later " + i), () -> List.of(named("another")));
     }
-    assertThat(before.drawn(first, () -> List.of("again"))).containsExactly("again");
+    assertThat(before.drawn(first, () -> List.of(named("again")))).containsExactly(named("again"));
+  }
+
+  private static DrawnOverTime named(String svg) {
+    return new DrawnOverTime(svg, 0, 1, 20, 0, 20);
   }
 
   private static FoundBefore.DrawnStand drawing(String recording) {

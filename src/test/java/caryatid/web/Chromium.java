@@ -173,7 +173,7 @@ final class Chromium implements AutoCloseable {
                 + " if (r.width && !inList && !box && !part && (r.height < 43.5 || r.width < 43.5))"
                 + "  bad.push(e.tagName + ' ' + e.textContent.trim() + ' ' + r.width + ' x ' + r.height);"
                 + "}"
-                + "if (document.documentElement.scrollWidth > innerWidth)"
+                + "if (document.documentElement.scrollWidth > screen.width)"
                 + " bad.push('wide: ' + document.documentElement.scrollWidth);"
                 + "return bad;");
   }

@@ -129,8 +129,12 @@ abstract class Hand {
   }
 
   static void pause() {
+    pause(20);
+  }
+
+  static void pause(long ms) {
     try {
-      Thread.sleep(20);
+      Thread.sleep(ms);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -44,7 +44,7 @@ class LoadProofTest {
   }
 
   @AfterEach
-  void end() throws Exception {
+  void end() {
     program.close();
   }
 
@@ -78,10 +78,13 @@ class LoadProofTest {
   }
 
   private String upload() throws Exception {
-    return program.get(program.own("/plates/file?name=shoe.csv")
-            .header("Origin", program.origin())
-            .header("Content-Type", "application/octet-stream")
-            .POST(HttpRequest.BodyPublishers.ofFile(EXPORT)))
+    return program
+        .get(
+            program
+                .own("/plates/file?name=shoe.csv")
+                .header("Origin", program.origin())
+                .header("Content-Type", "application/octet-stream")
+                .POST(HttpRequest.BodyPublishers.ofFile(EXPORT)))
         .headers()
         .firstValue("Location")
         .orElseThrow();
@@ -146,7 +149,8 @@ class LoadProofTest {
     try {
       Socket socket =
           new Socket(
-              InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), URI.create(program.origin()).getPort());
+              InetAddress.getByAddress(new byte[] {127, 0, 0, 1}),
+              URI.create(program.origin()).getPort());
       slow.add(socket);
       socket.getOutputStream().write(bytes.getBytes(US_ASCII));
       socket.getOutputStream().flush();

@@ -25,7 +25,7 @@ final class Pointer extends Hand {
       const x = Math.floor(r.left + r.width / 2), y = Math.floor(r.top + r.height / 2);
       const hit = document.elementFromPoint(x, y);
       const free = hit && (hit === e || e.contains(hit) || hit.contains(e) && hit.tagName === 'LABEL');
-      const wide = document.documentElement.scrollWidth > innerWidth || visualViewport.scale !== 1;
+      const wide = document.documentElement.scrollWidth > screen.width || visualViewport.scale !== 1;
       return [x, y, free ? '' : 'covered by ' + (hit ? hit.outerHTML.slice(0, 200) : 'nothing'),
         wide ? 'wider than the screen: ' + document.documentElement.scrollWidth : ''];
       """;
@@ -45,6 +45,9 @@ final class Pointer extends Hand {
       const all = [...form.elements].filter(e => e.type === 'submit' && e.offsetParent);
       all[all.length - 1].id = 'sends';
       """;
+
+  /** A finger that presses twice within 0.3 s makes a double tap. */
+  private static final long BETWEEN_TAPS_MS = 400;
 
   private final PointerInput.Kind kind;
   private String typedInto = "";
@@ -75,13 +78,15 @@ final class Pointer extends Hand {
   }
 
   private void tap(int x, int y) {
+    if (kind == PointerInput.Kind.TOUCH) {
+      pause(BETWEEN_TAPS_MS);
+    }
     PointerInput pointer = new PointerInput(kind, "hand");
     driver.perform(
         List.of(
             new Sequence(pointer, 0)
                 .addAction(
-                    pointer.createPointerMove(
-                        Duration.ZERO, PointerInput.Origin.viewport(), x, y))
+                    pointer.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), x, y))
                 .addAction(pointer.createPointerDown(PointerInput.MouseButton.LEFT.asArg()))
                 .addAction(pointer.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
   }
@@ -89,6 +94,8 @@ final class Pointer extends Hand {
   @Override
   Pointer type(String name, String text) {
     tap(named(name));
+    // A finger's press gives the focus a moment later.
+    await(named(name) + ":focus");
     WebElement field = driver.findElement(By.cssSelector(named(name)));
     if (!field.getAttribute("value").isEmpty()) {
       write(Keys.chord(Keys.CONTROL, "a"));
@@ -104,8 +111,7 @@ final class Pointer extends Hand {
   Pointer numbers(String first, String... numbers) {
     String name = first;
     for (String number : numbers) {
-      String before =
-          driver.findElement(By.cssSelector(named(name))).getAttribute("data-before");
+      String before = driver.findElement(By.cssSelector(named(name))).getAttribute("data-before");
       type(name, number.isEmpty() ? before : number);
       name = String.valueOf(driver.executeScript(NEXT, named(name)));
     }

@@ -146,8 +146,7 @@ class StretchBrowserTest {
       Hand hand = opened(window, browser);
       browser.sendSlowly(20_000);
       Path large = folder.resolve("large.csv");
-      Files.writeString(
-          large, Files.readString(K7.resolve("shoe.csv")).repeat(3));
+      Files.writeString(large, Files.readString(K7.resolve("shoe.csv")).repeat(3));
       hand.drop("recordings", List.of(large)).await("#working:not([hidden])");
       assertThat(hand.words("#working")).contains("Sending large.csv", "Cancel");
       browser.driver().executeScript("document.querySelector('#working button').click()");

@@ -20,7 +20,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A window as a program of its own with 256 MB, and its owner's browser as far as a test needs one. */
+/**
+ * A window as a program of its own with 256 MB, and its owner's browser as far as a test needs one.
+ */
 final class WindowProgram implements AutoCloseable {
   private static final Path JDK = Path.of(System.getProperty("java.home"), "bin");
 
@@ -118,8 +120,8 @@ final class WindowProgram implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() {
     program.destroy();
-    assertThat(program.waitFor(30, TimeUnit.SECONDS)).isTrue();
+    program.onExit().orTimeout(30, TimeUnit.SECONDS).join();
   }
 }

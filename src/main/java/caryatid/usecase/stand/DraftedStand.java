@@ -196,7 +196,8 @@ public final class DraftedStand {
    *
    * @throws BadInput if it is no recording of quiet standing, or its plate is not known
    */
-  public List<DrawnOverTime> overTime(Arrived arrived, Wording wording) throws BadInput, StoreFailure {
+  public List<DrawnOverTime> overTime(Arrived arrived, Wording wording)
+      throws BadInput, StoreFailure {
     Map<String, String> fields = draft.fields();
     SheetText sheet = SheetOfFields.of(opening, provisional(fields), "");
     Inputs inputs = inputs(List.of(arrived.file()), sheet.sheet(), fields);

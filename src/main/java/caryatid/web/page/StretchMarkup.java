@@ -20,16 +20,17 @@ public final class StretchMarkup {
    */
   public static Markup of(DrawnOverTime drawn, int stand, Wording wording) {
     Markup out = new Markup();
-    out.open("div", "class", "figure").open(
-        "div",
-        "class",
-        "over-time",
-        "data-axis-from",
-        number(drawn.axisFrom()),
-        "data-axis-to",
-        number(drawn.axisTo()),
-        "data-seconds",
-        number(drawn.seconds()));
+    out.open("div", "class", "figure")
+        .open(
+            "div",
+            "class",
+            "over-time",
+            "data-axis-from",
+            number(drawn.axisFrom()),
+            "data-axis-to",
+            number(drawn.axisTo()),
+            "data-seconds",
+            number(drawn.seconds()));
     out.drawing(drawn.svg()).open("div", "class", "used", "hidden", "");
     edge(out, drawn, stand, StandFields.FROM_S, drawn.fromS(), wording);
     edge(out, drawn, stand, StandFields.TO_S, drawn.toS(), wording);

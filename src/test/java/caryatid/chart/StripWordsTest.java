@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.EarlierState;
+import caryatid.alignment.StateOffset;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
 import caryatid.chart.mark.Mark;
@@ -16,7 +17,12 @@ import caryatid.demo.Demo;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
 import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.OffTargetHints;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
+import caryatid.loadline.Verdict;
 import caryatid.wording.Wording;
 import java.util.Collection;
 import java.util.List;
@@ -97,6 +103,52 @@ class StripWordsTest {
     assertThat(letters(strips(Numbered.state(), plane, 1))).contains(shown);
   }
 
+  /**
+   * In the least room the distances stand beside the result, and the recommendation is left out.
+   */
+  @Test
+  void inLittleRoomResultAndDistancesStay() {
+    assertThat(letters(strips(Numbered.state(), Plane.SAGITTAL, 0)))
+        .contains("○ undecided: 8 mm to spare")
+        .contains("load line 3 mm anterior to the recommendation")
+        .contains("× tolerance not met")
+        .contains("load line 4 mm too far posterior, 9 mm from the recommendation")
+        .doesNotContain("recommended +44");
+  }
+
+  private static AlignmentState knee(Offset offset, Optional<OffTargetHints> hints) {
+    AlignmentState all = Numbered.state();
+    Target was = all.findings().get(1).target();
+    Target target =
+        new Target(
+            was.at(),
+            was.recommendedMm(),
+            was.belowMm(),
+            was.aboveMm(),
+            was.source(),
+            was.line(),
+            was.condition(),
+            hints);
+    Finding finding = new Finding(offset, target, 0.031, true, Verdict.OUTSIDE);
+    return new AlignmentState(
+        all.stands(),
+        List.of(all.offsets().get(0), new StateOffset(offset, 9, Optional.empty())),
+        List.of(all.findings().get(0), finding),
+        List.of(),
+        List.of());
+  }
+
+  @Test
+  void whatTheDocumentSaysToLookAtStandsBesideItsOffset() {
+    Offset offset = Numbered.state().findings().get(1).offset();
+    OffTargetHints hints =
+        new OffTargetHints(
+            Optional.of("the toes"), Optional.of("the heel"), Optional.empty(), Optional.empty());
+    assertThat(letters(strips(knee(offset, Optional.of(hints)), Plane.SAGITTAL, 1)))
+        .contains("its document says to look at: the heel")
+        .doesNotContain("the toes");
+  }
+
   private static Stream<Mark> key(AlignmentState state, Optional<EarlierState> before) {
     return ScaleBar.plan(state, before, ENGLISH, 186).parts().get(1).marks().stream();
   }
@@ -126,6 +178,15 @@ class StripWordsTest {
         .singleElement()
         .asString()
         .endsWith(", clog");
+  }
+
+  /** So far from the landmark that the scale is broken; 60 mm is not. */
+  @ParameterizedTest
+  @CsvSource({"60, false", "700, true"})
+  void theKeyExplainsABrokenScale(double anteriorMm, boolean broken) {
+    AlignmentState state = Demo.transtibial(Side.RIGHT).line(80, anteriorMm).state(0);
+    assertThat(words(key(state, Optional.empty())).contains("scale broken: lies further out"))
+        .isEqualTo(broken);
   }
 
   /** A full circle for met, an empty one for undecided, a cross for not met. */

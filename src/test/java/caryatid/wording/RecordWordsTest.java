@@ -204,15 +204,6 @@ class RecordWordsTest {
   }
 
   @Test
-  void whereNothingIsOpenThatIsSaid() throws Exception {
-    Entries entries = visits();
-    List<String> lines = since(entries, Optional.of(LocalDate.parse("2026-03-04")));
-    int open = entries.view().open().size();
-    assertThat(lines.subList(lines.indexOf("What is open") + 1, lines.size()))
-        .hasSize(Math.max(1, open));
-  }
-
-  @Test
   void withoutAGoodStandThereIsNoWayBack() {
     LastGood any = LastGood.of(visits().record(), Optional.empty());
     assertThat(VisitText.lines(any, "K7-right", ENGLISH))
@@ -222,6 +213,75 @@ class RecordWordsTest {
         .containsExactly("K7-right: no stand of this record met every tolerance.");
   }
 
+  /** The record as it is, with other open issues. */
+  private static RecordView open(RecordView of, Remark... open) {
+    return new RecordView(
+        of.code(),
+        of.headDigest(),
+        of.newest(),
+        of.timeline(),
+        of.valid(),
+        of.offsets(),
+        of.changes(),
+        List.of(open),
+        of.remarks(),
+        of.warnings(),
+        of.damage(),
+        of.unread());
+  }
+
+  private static final Remark NOTED = Remark.of(StateRemark.ONE_STAND);
+  private static final String NOTED_SAYS =
+      "  One stand: how far the next would differ is assumed, not measured. Three stands, stepping"
+          + " off between, show it.";
+
+  private static List<String> afterOpen(RecordView view) {
+    List<String> lines = plain(RecordText.lines(view, ENGLISH));
+    return lines.subList(lines.indexOf("What is open") + 1, lines.size());
+  }
+
+  /** What is unsafe leads, is not repeated, and is never called nothing. */
+  @Test
+  void anOpenIssueThatIsUnsafeLeads() {
+    RecordView plain = Entries.opened().view();
+    RecordView unsafe = open(plain, BENDS);
+    assertThat(plain(RecordText.lines(unsafe, ENGLISH)).get(1))
+        .isEqualTo("Take care: " + BENDS_SAYS);
+    assertThat(afterOpen(unsafe)).containsExactly("  Nothing but what is said above.");
+    assertThat(afterOpen(open(plain, BENDS, NOTED))).containsExactly(NOTED_SAYS);
+    assertThat(afterOpen(open(plain))).containsExactly("  Nothing that the record knows of.");
+    assertThat(plain(RecordText.readMe(unsafe, ENGLISH))).contains("Take care: " + BENDS_SAYS);
+    assertThat(plain(RecordText.readMe(open(plain, NOTED), ENGLISH)))
+        .noneMatch(line -> line.contains("One stand"));
+  }
+
+  @Test
+  void whatIsOpenSinceAVisitIsListed() throws Exception {
+    SinceVisit since =
+        SinceVisit.of(visits().record(), Optional.of(LocalDate.parse("2026-03-04"))).orElseThrow();
+    assertThat(plain(VisitText.lines(since, open(visits().view(), NOTED), ENGLISH)))
+        .endsWith("What is open", NOTED_SAYS);
+    assertThat(plain(VisitText.lines(since, open(visits().view()), ENGLISH)))
+        .endsWith("What is open", "  Nothing that the record knows of.");
+  }
+
+  @Test
+  void remarksAreLedByTheirWeight() {
+    assertThat(plain(RecordText.remarks(List.of(NOTED, BENDS), ENGLISH)))
+        .containsExactly("Note: " + NOTED_SAYS.strip(), "Take care: " + BENDS_SAYS);
+  }
+
+  /** What rounds to zero has no sign; a hundred has one, although it has zeros. */
+  @Test
+  void onlyZeroHasNoSign() {
+    assertThat(ENGLISH.signed(0.04, Unit.MM)).isEqualTo("0.0");
+    assertThat(ENGLISH.signed(-0.04, Unit.MM)).isEqualTo("0.0");
+    assertThat(ENGLISH.signed(0.05, Unit.MM)).isEqualTo("+0.1");
+    assertThat(ENGLISH.signed(-0.06, Unit.MM)).isEqualTo("\u22120.1");
+    assertThat(ENGLISH.signed(100, Unit.COUNT)).isEqualTo("+100");
+    assertThat(ENGLISH.signed(0, Unit.COUNT)).isEqualTo("0");
+  }
+
   private static LandmarkWords words(String level, Object... foot) {
     Entries entries = new Entries();
     entries.add(
@@ -229,6 +289,8 @@ class RecordWordsTest {
     if (foot.length > 0) {
       entries.add(EntryKind.COMPONENTS, Invented.answers("components", Invented.answers(foot)));
     }
+    assertThat(LandmarkWords.of(entries.view(), ENGLISH).name("knee centre"))
+        .isEqualTo(LandmarkWords.of(entries.view(), Side.RIGHT, ENGLISH).name("knee centre"));
     return LandmarkWords.of(entries.view(), Side.RIGHT, ENGLISH);
   }
 

@@ -11,10 +11,13 @@ import caryatid.demo.ChangedStand;
 import caryatid.demo.Numbered;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.LoadLineRemark;
+import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Unit;
@@ -153,5 +156,36 @@ class ResultTextNumbersTest {
   void whyPartsWereLeftOutIsSaidTheLongestFirst() {
     assertThat(told(Numbered.state()).get(1))
         .contains("unloaded, settling after stepping on or before stepping off");
+  }
+
+  /** 12.6 mm posterior, where the tolerance ends 9 mm posterior. */
+  @Test
+  void whatTheDocumentSaysToLookAtFollowsItsFinding() {
+    AlignmentState all = Numbered.state();
+    Finding knee = all.findings().get(1);
+    Target was = knee.target();
+    OffTargetHints hints =
+        new OffTargetHints(
+            Optional.of("the toes"), Optional.of("the heel"), Optional.empty(), Optional.empty());
+    Target hinted =
+        new Target(
+            was.at(),
+            was.recommendedMm(),
+            was.belowMm(),
+            was.aboveMm(),
+            was.source(),
+            was.line(),
+            was.condition(),
+            Optional.of(hints));
+    Finding advised = new Finding(knee.offset(), hinted, 0.031, true, knee.verdict());
+    List<String> lines =
+        told(
+            new AlignmentState(
+                all.stands(), all.offsets(), List.of(advised), List.of(), List.of()));
+    assertThat(lines)
+        .filteredOn(line -> line.contains("look at"))
+        .singleElement()
+        .asString()
+        .endsWith("its document says to look at: the heel");
   }
 }

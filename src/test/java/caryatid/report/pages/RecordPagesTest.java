@@ -270,7 +270,7 @@ class RecordPagesTest {
         DemoRecord.answers("item", "foot forward", "set", forward, "unit", "mm", "why", "x"));
   }
 
-  /** Entries: 1 opening, 2 bench, 3 the same, 4 in its place, 5 a stand with files. */
+  /** Entries: 1 opening, 2 bench, 3 the same, 4 in its place, 5 a stand with files, 6 as 4. */
   @Test
   void theTimelineSaysWhatTakesWhosePlaceAndWhatIsKept() {
     RecordView view =
@@ -283,11 +283,13 @@ class RecordPagesTest {
                 Invented.found(21),
                 new KeptFile("recording-a.csv", KeptFile.Role.RECORDING, "a.csv"),
                 new KeptFile("report-b.pdf", KeptFile.Role.REPORT, "b.pdf"))
+            .add(EntryKind.BENCH_ALIGNMENT, bench(6))
             .view();
     List<Block> blocks = timeline(view, Map.of());
     assertThat(headings(blocks)).containsExactly("Timeline", "2026-03-04");
     List<List<String>> rows = rows(blocks);
-    assertThat(rows).hasSize(5);
+    assertThat(rows).hasSize(6);
+    assertThat(rows.get(5).get(3)).isEqualTo("unchanged settings: 1");
     assertThat(rows.get(2).subList(0, 3))
         .containsExactly("3", "10:00 AB", "bench alignment; superseded by entry 4");
     assertThat(rows.get(2).get(3)).contains("set 4 mm").doesNotContain("unchanged");

@@ -26,7 +26,7 @@ class ReportAgainTest {
     assertThat(again.err()).isEmpty();
     assertThat(again.out())
         .endsWith(
-            "The result inside the report, made by Caryatid 0.1.0, is reproduced from the files"
+            "The result inside the report, made by Caryatid 0.2.0, is reproduced from the files"
                 + " inside it."
                 + System.lineSeparator());
   }

@@ -65,7 +65,7 @@ class SecondVersionFilesTest {
       throws Exception {
     Result result = ResultJson.read(result(name));
     assertThat(result.method()).isEqualTo(2);
-    assertThat(result.program()).isEqualTo("Caryatid 0.1.0");
+    assertThat(result.program()).isEqualTo("Caryatid 0.2.0");
     assertThat(result.state().stands()).hasSize(stands);
     assertThat(result.state().offsets()).hasSize(offsets);
     List<Finding> findings = result.state().findings();

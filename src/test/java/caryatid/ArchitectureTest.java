@@ -156,7 +156,7 @@ class ArchitectureTest {
     new Row(
         "usecase.stand",
         "usecase usecase.file disk clinic store fitting entry report report.pages wording sheet"
-            + " recording.model standing loadline geometry remark",
+            + " recording.model standing alignment loadline geometry remark",
         ""),
     new Row(
         "usecase.batch",

@@ -99,7 +99,7 @@ class StaticPageTest {
         .contains(
             "data-axis-from=\"0.1222\" data-axis-to=\"0.9889\" data-seconds=\"17.9900\"",
             "aria-label=\"Stretch that is used, set by hand: From\" aria-valuemin=\"0\""
-                + " aria-valuemax=\"17.9900\" aria-valuenow=\"3.5000\" aria-valuetext=\"3.5 s\""
+                + " aria-valuemax=\"17.9900\" aria-valuenow=\"3.5000\" aria-valuetext=\"3.50\u00a0s\""
                 + " data-edge=\"1-from-s\" data-field=\"from-s\"",
             "aria-valuenow=\"17.9900\"");
   }

@@ -52,6 +52,16 @@ public record Clinic(
         Stream.concat(others, Stream.of(plate)).toList(), parts, torques, limits, answers);
   }
 
+  /** The same clinic without the description for these columns. */
+  public Clinic withoutPlate(List<String> columns) {
+    return new Clinic(
+        plates.stream().filter(plate -> !plate.columns().equals(columns)).toList(),
+        parts,
+        torques,
+        limits,
+        answers);
+  }
+
   /** The component that goes by a name, whatever its capital letters and blanks. */
   public Optional<ComponentLimits> part(String what, String name) {
     return parts.stream()

@@ -17,6 +17,8 @@ enum DescriptionProblem implements Topic {
   TOO_FEW_CELLS("Describing.TOO_FEW_CELLS"),
   NO_CALIBRATION("Describing.NO_CALIBRATION"),
   EDGES_SWAPPED("Describing.EDGES_SWAPPED"),
+  /** Arguments: the plate, one before it. */
+  PLATES_OVERLAP("Describing.PLATES_OVERLAP"),
   LINE_TWICE("Describing.LINE_TWICE"),
   LINE_WITHOUT_SENSE("Describing.LINE_WITHOUT_SENSE"),
   LINE_IN_BOTH_SENSES("Describing.LINE_IN_BOTH_SENSES");

@@ -50,6 +50,7 @@ public final class DescriptionReader {
     List<PlateLayout> plates =
         distinct(
             root, "plates", PlateSection::plate, PlateLayout::name, DescriptionProblem.PLATE_TWICE);
+    apart(root, plates);
     List<MeasuringLine> lines =
         distinct(
             root,
@@ -73,6 +74,28 @@ public final class DescriptionReader {
                 lines,
                 accuracy,
                 removeUnloadedOffset.orElse(false)));
+  }
+
+  /** Edges are seen from one zero; those of two plates are not the same ground. */
+  private static void apart(Section root, List<PlateLayout> plates) {
+    for (int i = 1; i < plates.size(); i++) {
+      PlateLayout plate = plates.get(i);
+      plates.subList(0, i).stream()
+          .filter(before -> overlap(plate, before))
+          .forEach(
+              before ->
+                  root.refuse(
+                      root.place("plates"),
+                      DescriptionProblem.PLATES_OVERLAP,
+                      Argument.text(plate.name()),
+                      Argument.text(before.name())));
+    }
+  }
+
+  private static boolean overlap(PlateLayout one, PlateLayout other) {
+    return one.size().isPresent()
+        && other.size().isPresent()
+        && one.size().get().overlaps(other.size().get());
   }
 
   private static <T> List<T> distinct(

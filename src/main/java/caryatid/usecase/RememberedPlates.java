@@ -64,6 +64,26 @@ public final class RememberedPlates {
   }
 
   /**
+   * The description that the clinic remembers for the columns of an export.
+   *
+   * @throws BadInput if what the clinic remembers cannot be read
+   */
+  public static Optional<KnownPlate> of(Records records, NamedBytes export) throws BadInput {
+    return new ClinicFile(records.folder()).read().plate(columns(export));
+  }
+
+  /**
+   * Forgets the description for exports with these columns.
+   *
+   * @throws BadInput if what the clinic remembers cannot be read
+   * @throws StoreFailure if it cannot be written
+   */
+  public static void forget(Records records, List<String> columns) throws BadInput, StoreFailure {
+    ClinicFile file = new ClinicFile(records.folder());
+    file.write(file.read().withoutPlate(columns));
+  }
+
+  /**
    * The inputs with the description that the clinic remembers for the first recording's columns,
    * where they have none of their own.
    *

@@ -100,6 +100,11 @@ public record RecordView(
         record.unread().stream().flatMap(u -> u.problems().stream()).toList());
   }
 
+  /** Whether something was set otherwise after the last stand. */
+  public boolean isChangedSinceStand() {
+    return open.stream().anyMatch(remark -> remark.topic() == OpenIssue.CHANGED_SINCE);
+  }
+
   /** What is damaged, and what cannot be read. */
   public List<Problem> notShown() {
     return Stream.concat(damage.stream(), unread.stream()).toList();

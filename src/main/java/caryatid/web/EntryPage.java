@@ -24,10 +24,8 @@ import caryatid.web.page.RowOffers;
 import caryatid.web.page.TypedForm;
 import caryatid.web.page.TypedTime;
 import caryatid.wording.EntryWords;
-import caryatid.wording.RecordHead;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,10 +58,23 @@ final class EntryPage {
       return keep(request, record, step);
     }
     Markup content = new Markup();
+    open(content, record, step);
     for (EntryKind kind : step.kinds()) {
       section(content, record, step, kind, drafted(record, kind));
     }
-    return record.page(200, step, content);
+    return record.keeping(200, step, content);
+  }
+
+  /** What is left open, before the visit is closed. */
+  private static void open(Markup content, OpenRecord record, JobStep step) {
+    if (step != JobStep.CLOSING || record.view().open().isEmpty()) {
+      return;
+    }
+    content.element("h2", record.wording().word("Web.open"));
+    content.open("ul", "class", "facts");
+    RecordText.open(record.view(), record.wording())
+        .forEach(line -> content.element("li", line.strip()));
+    content.close("ul");
   }
 
   /** What was typed before and is not kept yet. */
@@ -74,12 +85,22 @@ final class EntryPage {
 
   private void section(Markup content, OpenRecord record, JobStep step, EntryKind kind, Again again)
       throws BadInput {
-    String title = record.wording().word(kind);
-    if (step.kinds().size() > 1 && !title.equalsIgnoreCase(record.wording().word(step.key()))) {
-      content.element("h2", title);
+    if (kind == step.kinds().get(0)) {
+      latest(content, record, kind);
+      content.add(form(record, step, kind, again));
+      return;
     }
+    boolean begun = !again.faults().isEmpty() || isDraft(again);
+    String title = record.wording().word(kind);
+    String mark = begun ? " \u00b7 " + record.wording().word("Web.draft") : "";
+    content.open("details", "class", "latest", begun ? "open" : "", "");
+    content.element("summary", title + mark);
     latest(content, record, kind);
-    content.add(form(record, step, kind, again));
+    content.add(form(record, step, kind, again)).close("details");
+  }
+
+  private static boolean isDraft(Again again) {
+    return again.typed().texts().containsKey(EntryMarkup.HEAD);
   }
 
   /** What the record says of it already. */
@@ -89,7 +110,7 @@ final class EntryPage {
       return;
     }
     Wording wording = record.wording();
-    content.open("details", "class", "latest");
+    content.open("details", "class", "latest", "open", "");
     content.element("summary", wording.word("Web.saidBefore"));
     Entry last = all.get(all.size() - 1);
     new EntryWords(wording).lines(last.content()).forEach(line -> content.element("p", line));
@@ -100,20 +121,42 @@ final class EntryPage {
   Markup form(OpenRecord record, JobStep step, EntryKind kind, Again again) throws BadInput {
     Wording wording = record.wording();
     EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), state.initials());
-    Markup content = form.begin(record.address(step), record.head().digest());
+    boolean steps = kind == step.kinds().get(0);
+    String digest = record.head().digest();
+    Markup content =
+        steps
+            ? form.beginStep(record.address(step), digest)
+            : form.begin(record.address(step), digest);
     content.open("input", "type", "hidden", "name", KIND, "value", kind.key());
     drafted(content, again, wording);
+    boolean both = record.head().left() && record.head().right();
+    content.open("div", both ? "" : "class", "one-sided");
     form.fields(content, EntryForms.of(kind), offers(record, kind));
+    content.close("div");
     again.questions().forEach(question -> asked(content, question, wording));
-    form.end(content, wording.word("Web.keep"), state.records().now());
+    if (steps) {
+      form.endStep(content, state.records().now());
+    } else {
+      form.end(content, wording.word("Web.keep"), state.records().now());
+    }
     return content;
   }
 
   /** That what stands in the form was typed before; the way to begin anew. */
   private static void drafted(Markup content, Again again, Wording wording) {
-    if (again.faults().isEmpty() && again.typed().texts().containsKey(EntryMarkup.HEAD)) {
+    if (again.faults().isEmpty() && isDraft(again)) {
       content.open("p", "class", "kept-now drafted").text(wording.word("Web.drafted") + " ");
-      content.element("button", wording.word("Web.discard"), "name", DISCARD, "value", "yes");
+      // The first button is the one that Enter presses.
+      content.element("button", wording.word("Web.keep"), "class", "strong");
+      content.element(
+          "button",
+          wording.word("Web.discard"),
+          "name",
+          DISCARD,
+          "value",
+          "yes",
+          "formnovalidate",
+          "");
       content.close("p");
     }
   }
@@ -205,16 +248,27 @@ final class EntryPage {
             wording.fill("Web.keptUpTo", Argument.count(record.head().newest()))));
   }
 
+  /** The form with what is wrong first, then what else was typed in this step. */
   private Reply again(OpenRecord record, JobStep step, EntryKind kind, Again again)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     Markup content = new Markup();
     section(content, record, step, kind, again);
-    return record.page(422, step, content);
+    others(content, record, step, kind);
+    return record.keeping(422, step, content);
+  }
+
+  private void others(Markup content, OpenRecord record, JobStep step, EntryKind kind)
+      throws BadInput, StoreFailure {
+    for (EntryKind other : step.kinds()) {
+      if (other != kind) {
+        section(content, record, step, other, drafted(record, other));
+      }
+    }
   }
 
   /** What was kept, with what must be known about it. */
   private Reply kept(OpenRecord before, JobStep step, AddedEntry added, EntryDraft draft)
-      throws BadInput {
+      throws BadInput, StoreFailure {
     Wording wording = before.wording();
     OpenRecord record = before.again(state);
     Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
@@ -234,33 +288,9 @@ final class EntryPage {
         .open("p")
         .element("a", wording.word("Web.addMore"), "class", "button", "href", record.address(step));
     content.close("p");
-    return record.page(200, step, content);
-  }
-
-  /** What an answer is about: the line that was chosen, and the stand it was seen in. */
-  private static Map<String, String> said(Request request, List<RecordHead.Unsafe> lines) {
-    int number =
-        request.field("line").filter(n -> n.matches("\\d{1,3}")).map(Integer::parseInt).orElse(0);
-    if (number < 1 || number > lines.size()) {
-      return Map.of();
-    }
-    RecordHead.Unsafe line = lines.get(number - 1);
-    Map<String, String> texts = new LinkedHashMap<>();
-    texts.put("what", line.words().strip());
-    line.stand().ifPresent(stand -> texts.put("stand", Integer.toString(stand)));
-    return texts;
-  }
-
-  /** The form that takes something unsafe as it is, with the reason. */
-  Reply answerTo(Request request, OpenRecord record) throws BadInput {
-    Map<String, String> texts = said(request, record.head().unsafe());
-    Markup content = new Markup();
-    content.add(
-        form(
-            record,
-            JobStep.CLOSING,
-            EntryKind.ACCEPTED,
-            new Again(new TypedForm(texts), FieldFaults.NONE, List.of())));
-    return record.page(200, Optional.empty(), record.wording().word("Web.answer"), content);
+    others(content, record, step, draft.kind());
+    return draft.kind() == step.kinds().get(0)
+        ? record.page(200, step, content)
+        : record.keeping(200, step, content);
   }
 }

@@ -3,6 +3,7 @@ package caryatid.web;
 import caryatid.entry.EntryKind;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.usecase.NextStep;
 import caryatid.usecase.ShowRecord;
 import caryatid.views.RecordView;
@@ -14,6 +15,7 @@ import caryatid.wording.RecordHead;
 import caryatid.wording.Wording;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A record as one request finds it.
@@ -21,18 +23,26 @@ import java.util.Optional;
  * @param view what the record shows
  * @param head what of it is always in sight
  * @param base the address of its pages
+ * @param drafted the steps with something typed and not kept
  * @param wording the reader's language
  */
-record OpenRecord(RecordView view, RecordHead head, String base, Wording wording) {
+record OpenRecord(
+    RecordView view, RecordHead head, String base, Set<JobStep> drafted, Wording wording) {
   private static final String RECORD = "Web.record";
 
-  static OpenRecord of(WindowState state, RecordView view, Wording wording) {
+  OpenRecord {
+    drafted = Set.copyOf(drafted);
+  }
+
+  static OpenRecord of(WindowState state, RecordView view, Wording wording)
+      throws BadInput, StoreFailure {
     RecordHead head = RecordHead.of(view, wording);
-    return new OpenRecord(view, head, state.base(head.code()), wording);
+    Set<JobStep> drafted = state.drafted(head.code());
+    return new OpenRecord(view, head, state.base(head.code()), drafted, wording);
   }
 
   /** The same record as it is now. */
-  OpenRecord again(WindowState state) throws BadInput {
+  OpenRecord again(WindowState state) throws BadInput, StoreFailure {
     return of(state, ShowRecord.run(state.records(), code()), wording);
   }
 
@@ -49,25 +59,42 @@ record OpenRecord(RecordView view, RecordHead head, String base, Wording wording
     return page(status, Optional.of(step), wording.word(step.key()), content);
   }
 
+  /** The page of a step with its form. */
+  Reply keeping(int status, JobStep step, Markup content) {
+    Frame.Around around =
+        new Frame.Around(Optional.of(step), drafted, Optional.of(after(step)), true);
+    return Reply.page(
+        status, new Frame(wording).page(head, base, around, wording.word(step.key()), content));
+  }
+
   /** A page within the record's frame: a step leads to the next one, others to the record. */
   Reply page(int status, Optional<JobStep> step, String title, Markup content) {
     Frame.Onward onward = step.map(this::after).orElseGet(() -> toRecord(wording.word(RECORD)));
-    return Reply.page(
-        status, new Frame(wording).page(head, base, step, Optional.of(onward), title, content));
+    Frame.Around around = new Frame.Around(step, drafted, Optional.of(onward), false);
+    return Reply.page(status, new Frame(wording).page(head, base, around, title, content));
   }
 
   /** The page of the record itself, which leads nowhere. */
   Reply page(Markup content) {
+    Frame.Around around = new Frame.Around(Optional.empty(), drafted, Optional.empty(), false);
     return Reply.page(
-        200,
-        new Frame(wording)
-            .page(head, base, Optional.empty(), Optional.empty(), wording.word(RECORD), content));
+        200, new Frame(wording).page(head, base, around, wording.word(RECORD), content));
   }
 
+  /** Nothing comes after a stand while it has to be repeated. */
   private Frame.Onward after(JobStep step) {
-    return next(step)
-        .map(next -> new Frame.Onward(onward(next.key()), address(next)))
+    Optional<JobStep> next = next(step);
+    if (next.filter(later -> later.compareTo(JobStep.STATIC) <= 0).isEmpty() && standAgain()) {
+      return new Frame.Onward(onward("Web.standAgain"), address(JobStep.STATIC));
+    }
+    return next.map(later -> new Frame.Onward(onward(later.key()), address(later)))
         .orElseGet(() -> toRecord(onward(RECORD)));
+  }
+
+  /** The alignment was changed since the last stand, or a line about safety has no answer. */
+  private boolean standAgain() {
+    return view.isChangedSinceStand()
+        || head.unsafe().stream().anyMatch(line -> !line.answered() && line.stand().isPresent());
   }
 
   private String onward(String key) {

@@ -50,6 +50,9 @@ final class PlatesPage {
     if (request.part(1).equals("file") && request.changes()) {
       return Reply.seeOther(address(uploads.take(request.body(), name(request))));
     }
+    if (request.part(1).equals("forget") && request.changes()) {
+      return forget(request);
+    }
     Optional<Uploads.Upload> upload = uploads.find(request.part(1));
     return upload.isPresent() ? about(upload.get(), request, wording) : Pages.missing(wording);
   }
@@ -73,9 +76,41 @@ final class PlatesPage {
       content.element("p", wording.word("Web.platesNone"));
     }
     content.open("ul", "class", "facts");
-    known.forEach(plate -> content.element("li", line(plate)));
+    for (int i = 0; i < known.size(); i++) {
+      known(content, known.get(i), i, wording);
+    }
     content.close("ul");
     return page(200, wording, content);
+  }
+
+  private static void known(Markup content, KnownPlate plate, int number, Wording wording) {
+    content.open("li").text(line(plate));
+    content.open("form", "method", "post", "action", BASE + "/forget", "class", "actions");
+    content.open("input", "type", "hidden", "name", "columns", "value", columns(plate));
+    String asked = wording.fill("Web.plateForgetAsk", Argument.text(plate.name()));
+    content.element(
+        "button",
+        wording.word("Web.plateForget"),
+        "data-ask",
+        asked,
+        "aria-describedby",
+        "plate-" + number);
+    content.element("span", plate.name(), "class", "hidden", "id", "plate-" + number);
+    content.close("form").close("li");
+  }
+
+  private static String columns(KnownPlate plate) {
+    return String.join("\t", plate.columns());
+  }
+
+  private Reply forget(Request request) throws BadInput, StoreFailure {
+    String columns = request.field("columns").orElse("");
+    for (KnownPlate plate : RememberedPlates.all(state.records())) {
+      if (columns(plate).strip().equals(columns.strip())) {
+        RememberedPlates.forget(state.records(), plate.columns());
+      }
+    }
+    return Reply.seeOther(BASE);
   }
 
   private static String line(KnownPlate plate) {
@@ -119,7 +154,16 @@ final class PlatesPage {
 
   private Reply show(int status, Uploads.Upload upload, Wording wording, ShownAgain shown)
       throws BadInput {
-    Markup content = new Markup().element("p", upload.name(), "class", "note");
+    Markup content = new Markup();
+    RememberedPlates.of(state.records(), bytes(upload))
+        .ifPresent(
+            plate ->
+                content.element(
+                    "p",
+                    wording.fill("Web.plateKnownAs", Argument.text(plate.name())),
+                    "class",
+                    "kept-now"));
+    content.element("p", upload.name(), "class", "note");
     PlateMarkup page = new PlateMarkup(wording, address(upload));
     content.add(page.page(draft(upload, wording), shown.faults(), shown.typed(), shown.wrong()));
     return page(status, wording, content);
@@ -142,7 +186,16 @@ final class PlatesPage {
   }
 
   private static List<String> said(BadInput refused, Wording wording) {
-    return refused.problems().stream().map((Problem problem) -> wording.say(problem)).toList();
+    return refused.problems().stream().map((Problem problem) -> said(problem, wording)).toList();
+  }
+
+  private static String said(Problem problem, Wording wording) {
+    return problem.topic().code().equals("CheckProblem.ANOTHER_PLATE")
+        ? wording.fill(
+            "Web.plateAnother",
+            problem.arguments().get(0),
+            Argument.text(wording.word("Web.plateReplace")))
+        : wording.say(problem);
   }
 
   private Reply keep(Uploads.Upload upload, Request request, Wording wording)

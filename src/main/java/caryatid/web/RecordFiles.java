@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.entry.Entry;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
@@ -140,8 +141,13 @@ final class RecordFiles {
   private static String about(OpenRecord record, int number) {
     return record.view().valid().stream()
         .filter(entry -> entry.number() == number)
-        .map(entry -> ": " + record.wording().word(entry.kind()) + ", " + entry.at().toLocalDate())
+        .map(entry -> about(entry, record.wording()).substring(Integer.toString(number).length()))
         .findFirst()
         .orElse("");
+  }
+
+  /** The number, the kind and the day of an entry. */
+  static String about(Entry entry, Wording wording) {
+    return entry.number() + ": " + wording.word(entry.kind()) + ", " + entry.at().toLocalDate();
   }
 }

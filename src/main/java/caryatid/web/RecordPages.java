@@ -49,8 +49,9 @@ final class RecordPages {
     return switch (request.part(2)) {
       case "record" -> show.timeline(record);
       case "report" -> show.report(record, request.part(3));
+      case "file" -> show.file(record, request.part(3), request.field("name").orElse(""));
       case "back" -> show.back(record);
-      case "answer" -> entry.answerTo(request, record);
+      case "answer" -> AnswerPage.of(request, record, entry);
       case "pdf" -> files.report(request, record);
       case "pack" -> files.pack(record);
       case "verify" -> files.verify(record);

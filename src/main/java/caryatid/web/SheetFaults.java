@@ -1,13 +1,16 @@
 package caryatid.web;
 
 import caryatid.remark.Argument;
+import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import caryatid.usecase.stand.DraftedStand;
 import caryatid.usecase.stand.DraftedStand.SoFar;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.NumberFault;
 import caryatid.web.page.SheetLabels;
+import caryatid.web.page.SheetMarkup;
 import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -25,14 +28,20 @@ final class SheetFaults {
 
   private final SoFar found;
   private final Map<String, String> typed;
+  private final Map<String, String> earlier;
+  private final boolean knee;
   private final Wording wording;
 
   /**
    * @param typed what was typed, by field
+   * @param work the state, of which there may be one before
    */
-  SheetFaults(SoFar found, Map<String, String> typed, Wording wording) {
+  SheetFaults(SoFar found, Map<String, String> typed, DraftedStand work, Wording wording)
+      throws BadInput {
     this.found = found;
     this.typed = typed;
+    this.earlier = work.earlier();
+    this.knee = work.hasProstheticKnee();
     this.wording = wording;
   }
 
@@ -62,7 +71,9 @@ final class SheetFaults {
     Optional<String> field = found.sheet().field(problem).map(SheetFaults::shown);
     if (problem.topic().code().equals("Writing.MISSING_KEY")) {
       String row = field.map(ROW::matcher).filter(Matcher::matches).map(m -> m.group(1)).orElse("");
-      return SheetLabels.field(text(problem, 0), row).or(() -> field);
+      return text(problem, 0).equals("landmarks")
+          ? Optional.of(StandFields.LANDMARK + "[1].forward")
+          : SheetLabels.field(text(problem, 0), row).or(() -> field);
     }
     return field.or(() -> new AboutField(typed).of(problem));
   }
@@ -75,7 +86,7 @@ final class SheetFaults {
   /** A problem as the result column says it: led by its field. */
   String led(int number) {
     return field(number)
-        .flatMap(name -> SheetLabels.label(name, typed, wording))
+        .flatMap(name -> SheetLabels.label(name, typed, knee, wording))
         .map(label -> label + ": " + sentence(number))
         .orElseGet(() -> sentence(number));
   }
@@ -94,11 +105,24 @@ final class SheetFaults {
     return switch (problem.topic().code()) {
       case "Writing.NOT_A_NUMBER" ->
           NumberFault.of(field(number).map(typed::get).orElse(""), wording);
-      case "Writing.MISSING_KEY" -> wording.word("Web.fault.missing");
+      case "Writing.MISSING_KEY" -> missing(problem, field(number));
       case "Writing.OUT_OF_RANGE" ->
           wording.fill("Web.fault.range", problem.arguments().get(2), problem.arguments().get(3));
-      default -> inFieldWords(withoutCommandLine(bare(problem)));
+      default -> inFieldWords(withoutCommandLine(bare(problem, wording)));
     };
+  }
+
+  /** What is missing: never taken from the state before without being asked for. */
+  private String missing(Problem problem, Optional<String> field) {
+    if (field.isEmpty()) {
+      return wording.fill("Web.fault.missingWhat", problem.arguments().get(0));
+    }
+    String row = field.map(ROW::matcher).filter(Matcher::matches).map(m -> m.group(1)).orElse("");
+    boolean mark = row.startsWith(StandFields.LANDMARK);
+    String before = mark ? SheetMarkup.marks(earlier, row) : "";
+    return before.isEmpty()
+        ? wording.word(mark ? "Web.fault.notMeasured" : "Web.fault.missing")
+        : wording.fill("Web.fault.notMeasuredSince", Argument.text(before));
   }
 
   private String at() {
@@ -106,7 +130,11 @@ final class SheetFaults {
   }
 
   /** A problem without its place in the sheet, which nobody wrote by hand. */
-  private String bare(Problem problem) {
+  static String bare(Problem problem, Wording wording) {
+    String inFields = "Web.say." + problem.topic().code();
+    if (wording.knows(inFields)) {
+      return wording.fill(inFields, problem.arguments());
+    }
     boolean typed =
         List.of("sheet.yaml", StandFields.FROM_S, StandFields.TO_S)
             .contains(problem.place().file());
@@ -129,7 +157,7 @@ final class SheetFaults {
             key ->
                 Matcher.quoteReplacement(
                     SheetLabels.field(key.group(1), "landmark[0].")
-                        .flatMap(name -> SheetLabels.label(name, Map.of(), wording))
+                        .flatMap(name -> SheetLabels.label(name, Map.of(), knee, wording))
                         .map(label -> "\u201c" + label + "\u201d")
                         .orElse(key.group(1))));
   }

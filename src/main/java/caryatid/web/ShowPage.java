@@ -1,6 +1,10 @@
 package caryatid.web;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
+import caryatid.entry.KeptFile;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
@@ -14,6 +18,7 @@ import caryatid.web.page.Reply;
 import caryatid.wording.RecordText;
 import caryatid.wording.VisitText;
 import caryatid.wording.Wording;
+import java.net.URLEncoder;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +39,7 @@ final class ShowPage {
     Wording wording = record.wording();
     List<String> all = RecordText.lines(record.view(), wording);
     lines(content, all.subList(1, all.size()));
+    files(content, record);
     digest(content, record.head().digest(), wording);
     return record.page(content);
   }
@@ -44,6 +50,47 @@ final class ShowPage {
     content.open("details", "class", "latest");
     content.element("summary", wording.fill("Web.digest", Argument.text(begins)));
     content.element("p", digest, "class", "digest").close("details");
+  }
+
+  /** What was kept with the entries, the newest first. */
+  private static void files(Markup content, OpenRecord record) {
+    List<Entry> all = record.view().timeline().stream().map(row -> row.entry()).toList();
+    if (all.stream().allMatch(entry -> entry.files().isEmpty())) {
+      return;
+    }
+    Wording wording = record.wording();
+    content.element("h2", wording.word("Web.keptFiles")).open("ul", "class", "facts kept-files");
+    for (int i = all.size() - 1; i >= 0; i--) {
+      Entry entry = all.get(i);
+      if (!entry.files().isEmpty()) {
+        content.open("li").text(RecordFiles.about(entry, wording) + ": ");
+        entry.files().forEach(file -> file(content, record, entry, file));
+        content.close("li");
+      }
+    }
+    content.close("ul");
+  }
+
+  private static void file(Markup content, OpenRecord record, Entry entry, KeptFile file) {
+    String address =
+        file.is() == KeptFile.Role.REPORT
+            ? record.base() + "/report/" + entry.number()
+            : record.base()
+                + "/file/"
+                + entry.number()
+                + "?name="
+                + URLEncoder.encode(file.name(), UTF_8);
+    content.element("a", file.name(), "class", "button", "href", address).text(" ");
+  }
+
+  /** A file that was kept with an entry. */
+  Reply file(OpenRecord record, String entry, String name) throws BadInput {
+    if (!entry.matches("\\d{1,6}")) {
+      return Pages.missing(record.wording());
+    }
+    return KeptReport.file(state.records(), record.code(), Integer.parseInt(entry), name)
+        .map(bytes -> Reply.download(name, "application/octet-stream", bytes))
+        .orElseGet(() -> Pages.missing(record.wording()));
   }
 
   /** The report that was kept with a stand. */
@@ -94,7 +141,7 @@ final class ShowPage {
     EntryPage entry = new EntryPage(state);
     EntryKind kind = JobStep.ARRIVING.kinds().get(0);
     content.add(entry.form(record, JobStep.ARRIVING, kind, entry.drafted(record, kind)));
-    return record.page(200, JobStep.ARRIVING, content);
+    return record.keeping(200, JobStep.ARRIVING, content);
   }
 
   private static void damage(Markup content, OpenRecord record) {

@@ -53,7 +53,7 @@ final class StandForm {
         new StandFormValues(
             typed,
             earlier,
-            new SheetFaults(found, typed, wording).all(),
+            new SheetFaults(found, typed, work, wording).all(),
             plate,
             work.isOfBothSides(),
             work.hasProstheticKnee());
@@ -101,7 +101,9 @@ final class StandForm {
         "class",
         "stand",
         "autocomplete",
-        "off");
+        "off",
+        "data-saved",
+        wording.word("Web.draftSaved"));
     out.open("input", "type", "hidden", "name", EntryMarkup.HEAD, "value", record.head().digest());
     out.open("button", "name", "action", "value", "type", "class", "hidden", "tabindex", "-1");
     return out.text(wording.word("Web.refresh")).close("button");
@@ -113,7 +115,7 @@ final class StandForm {
     boolean worn = typed.containsKey(StandFields.WORN);
     folded(out, "ready", worn(typed), worn, SheetMarkup.stance(wording, values));
     out.open("div", "id", "leg", "class", "leg");
-    out.drawing(LegDrawing.svg(typed, wording)).close("div");
+    out.drawing(LegDrawing.svg(typed, values.knee(), wording)).close("div");
     out.add(SheetMarkup.landmarks(wording, values));
     boolean targets = StandFields.isTyped(typed, StandFields.TARGET);
     folded(out, "targets", "", targets, StateMarkup.targets(wording, values));
@@ -133,8 +135,18 @@ final class StandForm {
           });
       work.bodyMassKg().ifPresent(kg -> typed.putIfAbsent(StandFields.BODY_MASS, kg));
       typed.putIfAbsent(StandFields.OTHER_HIGHER, "0");
+      feet(typed);
     }
     return typed;
+  }
+
+  /** With two plates, one is under each foot, the left one under the left foot. */
+  private void feet(Map<String, String> typed) {
+    if (plate.plates().size() == 2) {
+      typed.putIfAbsent(StandFields.STANCE, StandFields.PLATE_PER_FOOT);
+      typed.putIfAbsent(StandFields.PLATE_LEFT, plate.plates().get(0));
+      typed.putIfAbsent(StandFields.PLATE_RIGHT, plate.plates().get(1));
+    }
   }
 
   private static boolean isMark(String name) {

@@ -36,7 +36,7 @@ final class StandLive {
     this.base = record.base();
   }
 
-  Markup of(SoFar found) throws StoreFailure {
+  Markup of(SoFar found) throws BadInput, StoreFailure {
     List<Arrived> arrived = draft.arrived();
     out.open("section", "class", "stands").element("h2", "2 " + wording.word("Web.stands"));
     int number = 1;
@@ -46,7 +46,7 @@ final class StandLive {
     drop();
     out.close("section").open("section", "class", "result", "aria-live", "polite");
     long counted = arrived.stream().filter(Arrived::counted).count();
-    SheetFaults faults = new SheetFaults(found, draft.fields(), wording);
+    SheetFaults faults = new SheetFaults(found, draft.fields(), work, wording);
     result(found, faults, (int) counted);
     out.close("section");
     atFields(faults);
@@ -89,7 +89,7 @@ final class StandLive {
       return true;
     } catch (BadInput e) {
       out.open("div", "class", "fault");
-      e.problems().forEach(problem -> out.element("p", wording.say(problem)));
+      e.problems().forEach(problem -> out.element("p", SheetFaults.bare(problem, wording)));
       out.close("div");
       return false;
     }

@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.entry.KeptFile;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
@@ -66,7 +67,7 @@ final class StaticPage {
       change(request, draft);
       DraftedStand work = work(record, draft);
       Markup live = live(record, draft, work, work.shown(isSure(request)));
-      String leg = LegDrawing.svg(draft.fields(), record.wording());
+      String leg = LegDrawing.svg(draft.fields(), work.hasProstheticKnee(), record.wording());
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
     }
     return act(request, record, draft);
@@ -239,11 +240,29 @@ final class StaticPage {
                 .open("div", "class", "fault", "role", "alert", "id", "faults")
                 .element("p", wording.word(key))
                 .close("div"));
+    lastReport(content, record);
     return record.page(status, JobStep.STATIC, content.add(form.page(found, live)));
   }
 
+  /** The report of the state that was kept last. */
+  private static void lastReport(Markup content, OpenRecord record) {
+    record.view().valid().stream()
+        .filter(entry -> entry.file(KeptFile.Role.REPORT).isPresent())
+        .reduce((earlier, later) -> later)
+        .ifPresent(
+            entry ->
+                content
+                    .open("p")
+                    .element(
+                        "a",
+                        record.wording().fill("Web.lastReport", Argument.count(entry.number())),
+                        "href",
+                        record.base() + "/report/" + entry.number())
+                    .close("p"));
+  }
+
   private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, SoFar found)
-      throws StoreFailure {
+      throws BadInput, StoreFailure {
     return new StandLive(record, draft, work, state.watched(record.code())).of(found);
   }
 }

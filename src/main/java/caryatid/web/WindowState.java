@@ -2,17 +2,21 @@ package caryatid.web;
 
 import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
 import caryatid.usecase.stand.FormDraft;
 import caryatid.usecase.stand.FoundBefore;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.WatchedFolder;
+import caryatid.web.page.JobStep;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -75,6 +79,21 @@ final class WindowState {
   FormDraft draft(String code, EntryKind kind) throws BadInput {
     FormDraft made = FormDraft.of(records, code, kind);
     return Optional.ofNullable(forms.putIfAbsent(code + "/" + kind.key(), made)).orElse(made);
+  }
+
+  /** The steps with something typed and not kept. */
+  Set<JobStep> drafted(String code) throws BadInput, StoreFailure {
+    Set<JobStep> drafted = EnumSet.noneOf(JobStep.class);
+    for (JobStep step : JobStep.values()) {
+      for (EntryKind kind : step.kinds()) {
+        boolean typed =
+            kind == EntryKind.STAND ? draft(code).isBegun() : draft(code, kind).isBegun();
+        if (typed) {
+          drafted.add(step);
+        }
+      }
+    }
+    return drafted;
   }
 
   /** The folder that is watched for a record's next stand; empty where none is. */

@@ -62,6 +62,12 @@ public final class RecordText {
     return List.copyOf(text.lines);
   }
 
+  /** A line for each thing that is left open. */
+  public static List<String> open(RecordView view, Wording wording) {
+    LandmarkWords landmarks = LandmarkWords.of(view, wording);
+    return view.open().stream().map(landmarks::say).toList();
+  }
+
   /** What the user must know first after importing a packed record. */
   public static List<String> readMe(RecordView view, Wording wording) {
     RecordText text = new RecordText(wording, LandmarkWords.of(view, wording));

@@ -28,8 +28,9 @@ public final class ResultSentences {
    *
    * @param result whether the tolerance is met, its mark in front
    * @param sentence where the load line runs, and what is recommended
+   * @param undecided whether the measurement decides neither way
    */
-  public record InWords(String result, String sentence) {}
+  public record InWords(String result, String sentence, boolean undecided) {}
 
   /** What is unsafe, in words; empty where nothing is. */
   public static List<String> unsafe(Result result, Wording wording) {
@@ -74,7 +75,8 @@ public final class ResultSentences {
             Argument.text(offsets.rounded(plane, finding.target().recommendedMm())),
             Argument.text(
                 span(finding, finding.target().lowestMm(), finding.target().highestMm())));
-    return new InWords(new ResultWords(wording).result(finding), sentence);
+    return new InWords(
+        new ResultWords(wording).result(finding), sentence, finding.verdict().tooClose());
   }
 
   /** A range by its two ends: with their directions where these differ. */

@@ -78,6 +78,10 @@ function follow(form, live) {
         showLeg();
         showFaults(form);
         showStretches(live);
+        const kept = document.getElementById('kept');
+        if (kept) {
+          kept.dataset.draft = form.dataset.saved;
+        }
         if (edge) {
           live.querySelector(`[data-edge="${edge}"]`)?.focus({ preventScroll: true });
         } else if (waiting && !(choosing && !live.querySelector('button[value^="count-"]'))) {
@@ -176,7 +180,7 @@ function upload(form, live, refresh) {
 
 /**
  * Enter takes the earlier value over where nothing was typed, and goes to the next number. In a row
- * of a landmark that is left empty, it goes to the recordings.
+ * of a landmark that is left empty and has no earlier value, it goes to the recordings.
  */
 function enterGoesOn(form) {
   form.addEventListener('keydown', (event) => {
@@ -190,7 +194,8 @@ function enterGoesOn(form) {
       field.dispatchEvent(new Event('input', { bubbles: true }));
     }
     const row = field.closest('.landmark');
-    if (row && ![...row.querySelectorAll('.distance:not(.marking) input.number')].some((f) => f.value)) {
+    const numbers = row ? [...row.querySelectorAll('.distance:not(.marking) input.number')] : [];
+    if (row && !numbers.some((f) => f.value || f.dataset.before)) {
       document.getElementById('recordings')?.focus();
       return;
     }

@@ -162,4 +162,31 @@ class BadDescriptionTest {
             "plate.yaml line 5, column 5: the measuring line 'b' has both `forward-from-mm` and"
                 + " `rightward-from-mm`. Keep one; describe a corner as two lines.");
   }
+
+  /** Both sides of 20 mm, across and along. */
+  @Test
+  void platesThatCoverTheSameGroundAreRefused() throws BadInput {
+    String first =
+        "plates:\n  - {name: a, edges-mm: {left: -400, right: 0, rear: -300, front: 300}}\n";
+    assertThat(read(first + plate(-20, 400, -300, 300)).plates()).hasSize(2);
+    assertThat(read(first + plate(-400, 0, 280, 900)).plates()).hasSize(2);
+    String refused =
+        "plate.yaml line 4, column 3: the edges of “b” and “a” overlap by more than 20 mm."
+            + " `edges-mm` are seen from the common zero of all plates, not from each plate's"
+            + " centre. Correct the numbers.";
+    assertThat(withLines(first + plate(-20.1, 400, -300, 300))).containsExactly(refused);
+    assertThat(withLines(first + plate(-400, 0, 279.9, 900))).containsExactly(refused);
+  }
+
+  private static String plate(double left, double right, double rear, double front) {
+    return "  - {name: b, edges-mm: {left: "
+        + left
+        + ", right: "
+        + right
+        + ", rear: "
+        + rear
+        + ", front: "
+        + front
+        + "}}\n";
+  }
 }

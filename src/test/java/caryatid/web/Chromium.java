@@ -178,6 +178,22 @@ final class Chromium implements AutoCloseable {
                 + "return bad;");
   }
 
+  /** Fields and choices that are more than 60 px high. */
+  @SuppressWarnings("unchecked")
+  List<String> tallFields() {
+    return (List<String>)
+        driver.executeScript(
+            "document.querySelectorAll('details').forEach(d => d.open = true);"
+                + "return [...document.querySelectorAll('input, select')].filter(e =>"
+                + " e.getBoundingClientRect().height > 60).map(e =>"
+                + " e.id + ' ' + e.getBoundingClientRect().height);");
+  }
+
+  /** In px. */
+  long heightOfPage() {
+    return (Long) driver.executeScript("return document.documentElement.scrollHeight;");
+  }
+
   @Override
   public void close() {
     driver.quit();

@@ -293,6 +293,87 @@ class PlatesPageTest {
     }
   }
 
+  @Test
+  void aKnownPlateIsSaidFirstAndTheBoxIsNamedThatReplacesIt() throws Exception {
+    String address = upload("shoe.csv");
+    answer(address, "+x", "+y", "+z");
+    assertThat(window.page(address)).doesNotContain("known already");
+    window.send(address + "/keep", "plate-name", "Fitting room");
+    String again = upload("shoe-2.csv");
+    assertThat(window.page(again))
+        .contains("Exports with these columns are known already, as “Fitting room")
+        .contains("Nothing more is needed for stands.");
+    answer(again, "+x", "+y", "+z");
+    assertThat(window.send(again + "/keep", "plate-name", "Other room").body())
+        .contains("Tick “Replace what is known for these columns” to forget that one.</p>")
+        .doesNotContain("--replace");
+  }
+
+  @Test
+  void aKnownPlateIsForgotten() throws Exception {
+    String address = upload("shoe.csv");
+    answer(address, "+x", "+y", "+z");
+    window.send(address + "/keep", "plate-name", "Fitting room");
+    assertThat(window.page("/plates")).contains(">Forget</button>", "Fitting room");
+    window.send("/plates/forget", "columns", "Time\tFz");
+    assertThat(RememberedPlates.all(OpenWindow.setting(folder).records())).hasSize(1);
+    HttpResponse<String> done = window.send("/plates/forget", "columns", "Time\tFz\tCoPx\tCoPy");
+    assertThat(done.statusCode()).isEqualTo(303);
+    assertThat(RememberedPlates.all(OpenWindow.setting(folder).records())).isEmpty();
+    assertThat(window.page("/plates")).doesNotContain("Fitting room", ">Forget</button>");
+  }
+
+  @Test
+  void edgesOfTwoPlatesAreMeasuredFromOneZeroAndDoNotOverlap() throws Exception {
+    String address = send(Path.of("sample-recordings/m4/shoe.txt"), "shoe.txt");
+    String text = Files.readString(Path.of("sample-recordings/m4/plates.yaml"));
+    window.send(address + "/text", "plate-text", text);
+    assertThat(window.page(address))
+        .contains("All plates share one zero", "left of the common zero")
+        .doesNotContain(">left of the zero</option>");
+    HttpResponse<String> refused = keepTwo(address, "26", "left");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains(
+            "id=\"plate-2-left-fault\"><p>This plate and one above cover the same ground by more"
+                + " than 20 mm. Measure the edges of both from the common zero.");
+    assertThat(keepTwo(address, "5", "right").statusCode()).isEqualTo(200);
+  }
+
+  /** The first plate reaches from 405 mm left to 5 mm left. */
+  private HttpResponse<String> keepTwo(String address, String left, String side) throws Exception {
+    return window.send(
+        address + "/keep",
+        "plate-name",
+        "Two",
+        "line[1].name",
+        "rear",
+        "line[1].mm",
+        "300",
+        "line[1].registration",
+        "1",
+        "plate[1].left",
+        "405",
+        "plate[1].right",
+        "5",
+        "plate[1].right-side",
+        "left",
+        "plate[1].rear",
+        "300",
+        "plate[1].front",
+        "300",
+        "plate[2].left",
+        left,
+        "plate[2].left-side",
+        side,
+        "plate[2].right",
+        "405",
+        "plate[2].rear",
+        "300",
+        "plate[2].front",
+        "300");
+  }
+
   private HttpResponse<String> answer(String address, String... answers) throws Exception {
     String[] fields = new String[answers.length * 2];
     for (int i = 0; i < answers.length; i++) {

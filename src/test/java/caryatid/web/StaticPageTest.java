@@ -326,7 +326,7 @@ class StaticPageTest {
     drop("barefoot-1.csv");
     typeAs(without, "action", "count-1");
     assertThat(typeAs(without, "part", "live").body())
-        .contains("<p data-at=\"landmark[2].up\">Please fill this in.")
+        .contains("<p data-at=\"landmark[2].up\">Not measured yet. Measure it and type the number.")
         .doesNotContain("Add the line");
   }
 
@@ -449,7 +449,7 @@ class StaticPageTest {
     drop("barefoot-1.csv");
     typeAs(medial, "action", "count-1");
     assertThat(window.page(base + STEP))
-        .contains("the target for 'knee centre' (frontal) recommends −50.0");
+        .contains("the recommended offset for 'knee centre' (frontal) is −50.0");
   }
 
   @Test

@@ -2,8 +2,14 @@ package caryatid.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.file.LocalFiles;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -104,6 +110,93 @@ class WindowBrowserTest {
         browser.driver().get(window.origin() + page);
         assertThat(browser.tooSmall()).as(page).isEmpty();
       }
+    }
+  }
+
+  /** A field is a line high, and the page of a stand is no scroll. */
+  @Test
+  void noFieldIsTallerThanAFinger() throws Exception {
+    knowThePlate();
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      for (String page : pages(window)) {
+        browser.driver().get(window.origin() + page);
+        if (page.endsWith("static-alignment")) {
+          assertThat(browser.driver().findElements(By.cssSelector(".target input.words")))
+              .isNotEmpty();
+          assertThat(browser.heightOfPage()).isLessThan(4000);
+        }
+        assertThat(browser.tallFields()).as(page).isEmpty();
+      }
+    }
+  }
+
+  private void knowThePlate() throws Exception {
+    LocalFiles files = new LocalFiles();
+    Path k7 = Path.of("sample-recordings/k7");
+    RememberedPlates.remember(
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
+        files.read(k7.resolve("barefoot-1.csv")),
+        files.read(k7.resolve("plate.yaml")),
+        false);
+  }
+
+  private static void keepAState(OpenWindow window, String base) throws Exception {
+    TypedStand stand = new TypedStand(window, base);
+    stand.typeAs(Map.of(), "part", "live");
+    stand.drop("barefoot-1.csv");
+    stand.typeAs(Map.of(), "action", "count-1");
+    String head = OpenWindow.head(window.page(base + TypedStand.STEP));
+    stand.typeAs(Map.of(), "action", "keep", "record-head", head);
+  }
+
+  @Test
+  void enterGoesOnToTheNextGreyNumberOfALandmark() throws Exception {
+    knowThePlate();
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      String base = window.start("K7-right", "right");
+      keepAState(window, base);
+      browser.driver().get(window.origin() + base + TypedStand.STEP);
+      Keyboard keyboard = new Keyboard(browser.driver());
+      String focused = "return document.activeElement.name || document.activeElement.id;";
+      keyboard.to("[name='landmark[3].forward']");
+      keyboard.enter();
+      assertThat(browser.driver().executeScript(focused)).isEqualTo("landmark[3].rightward");
+      keyboard.enter();
+      assertThat(browser.driver().executeScript(focused)).isEqualTo("landmark[3].up");
+      keyboard.await("#kept[data-draft='draft saved']");
+      keyboard.to("[name='landmark[4].forward']");
+      keyboard.enter();
+      assertThat(browser.driver().executeScript(focused)).isEqualTo("recordings");
+      assertThat(browser.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void fieldsThatDoNotApplyAreHidden() throws Exception {
+    knowThePlate();
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      String base = window.start("K7-right", "right");
+      browser.driver().get(window.origin() + base + TypedStand.STEP);
+      Keyboard keyboard = new Keyboard(browser.driver());
+      By otherFoot = By.id("other-foot");
+      assertThat(browser.driver().findElement(otherFoot).isDisplayed()).isTrue();
+      keyboard.choose("stance", "one plate per foot");
+      assertThat(browser.driver().findElement(otherFoot).isDisplayed()).isFalse();
+      browser.driver().get(window.origin() + base + "/bench-alignment");
+      assertThat(browser.driver().findElements(By.cssSelector("select[name$='.side']")))
+          .isNotEmpty()
+          .noneMatch(field -> field.isDisplayed());
+      browser.driver().get(window.origin() + "/new");
+      By level = By.id("level-left");
+      assertThat(browser.driver().findElement(level).isDisplayed()).isFalse();
+      keyboard.choose("side", "both");
+      assertThat(browser.driver().findElement(level).isDisplayed()).isTrue();
     }
   }
 

@@ -43,6 +43,8 @@ public record PlateLayout(
    * @param frontMm y of the front edge, above rear
    */
   public record Extent(double leftMm, double rightMm, double rearMm, double frontMm) {
+    private static final double MOST_OVERLAP_MM = 20;
+
     /**
      * @throws IllegalArgumentException if an edge is on the wrong side of the opposite one
      */
@@ -51,6 +53,16 @@ public record PlateLayout(
         throw new IllegalArgumentException(
             "edges " + leftMm + " " + rightMm + " " + rearMm + " " + frontMm);
       }
+    }
+
+    /**
+     * Whether two plates cover the same ground by more than 20 mm in both directions, which no two
+     * plates do (common practice, no source): measuring their edges is less wrong than that.
+     */
+    public boolean overlaps(Extent other) {
+      double acrossMm = Math.min(rightMm, other.rightMm) - Math.max(leftMm, other.leftMm);
+      double alongMm = Math.min(frontMm, other.frontMm) - Math.max(rearMm, other.rearMm);
+      return Math.min(acrossMm, alongMm) > MOST_OVERLAP_MM;
     }
   }
 

@@ -40,7 +40,12 @@ final class MeasuredPlates {
     Map<String, Fault> faults = new LinkedHashMap<>();
     List<PlateLayout> plates = new ArrayList<>();
     for (PlateLayout plate : given.plates()) {
-      plates.add(sized(plate, extent(plates.size() + 1, faults)));
+      Optional<Extent> size = extent(plates.size() + 1, faults);
+      if (size.isPresent()
+          && plates.stream().flatMap(p -> p.size().stream()).anyMatch(size.get()::overlaps)) {
+        faults.put(Edge.LEFT.field(plates.size() + 1), Fault.PLATES_OVERLAP);
+      }
+      plates.add(sized(plate, size));
     }
     List<MeasuringLine> lines = lines(faults);
     return new Applied(faults.isEmpty() ? with(given, plates, lines) : given, faults);

@@ -82,6 +82,7 @@ public record PlateMeasures(Map<String, String> fields) {
     NO_NUMBER,
     OUT_OF_RANGE,
     EDGES_SWAPPED,
+    PLATES_OVERLAP,
     LINE_TWICE
   }
 

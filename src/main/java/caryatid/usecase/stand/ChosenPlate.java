@@ -11,6 +11,7 @@ import caryatid.remark.BadInput;
 import caryatid.sheet.DescriptionReader;
 import caryatid.usecase.Records;
 import caryatid.usecase.RememberedPlates;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import java.util.Optional;
  *
  * @param names the names of all
  * @param chosen the name of the chosen one; the first where none was chosen
- * @param plates names of its plates
+ * @param plates names of its plates, from the left where their edges are known
  * @param forwardLines names of the lines from which one measures forward
  * @param rightwardLines names of the lines from which one measures to the right
  */
@@ -56,9 +57,18 @@ public record ChosenPlate(
         new ChosenPlate(
             names,
             chosen.get().name(),
-            plate.plates().stream().map(PlateLayout::name).toList(),
+            fromTheLeft(plate.plates()).stream().map(PlateLayout::name).toList(),
             lines(plate, MeasuringLine.Sense.FORWARD),
             lines(plate, MeasuringLine.Sense.RIGHTWARD)));
+  }
+
+  /** Plates by their left edges; in the description's order where one has no edges. */
+  private static List<PlateLayout> fromTheLeft(List<PlateLayout> plates) {
+    return plates.stream().allMatch(plate -> plate.size().isPresent())
+        ? plates.stream()
+            .sorted(Comparator.comparingDouble(plate -> plate.size().orElseThrow().leftMm()))
+            .toList()
+        : plates;
   }
 
   private static List<String> lines(PlateDescription plate, MeasuringLine.Sense sense) {

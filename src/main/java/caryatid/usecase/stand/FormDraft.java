@@ -34,6 +34,11 @@ public final class FormDraft {
     return file.read();
   }
 
+  /** Whether anything was typed. */
+  public boolean isBegun() throws StoreFailure {
+    return !fields().isEmpty();
+  }
+
   /** Keeps what was typed; it is on the disk when this returns. */
   public void type(Map<String, String> fields) throws StoreFailure {
     Map<String, String> named = new LinkedHashMap<>(fields);

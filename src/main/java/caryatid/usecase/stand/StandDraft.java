@@ -78,6 +78,11 @@ public final class StandDraft {
     return fields;
   }
 
+  /** Whether anything was typed, or a recording arrived. */
+  public synchronized boolean isBegun() throws StoreFailure {
+    return !all().isEmpty();
+  }
+
   /** Keeps what was typed; it is on the disk when this returns. */
   public synchronized void type(Map<String, String> fields) throws StoreFailure {
     Map<String, String> changed = new LinkedHashMap<>();
@@ -125,9 +130,20 @@ public final class StandDraft {
       throw failure(e);
     }
     Map<String, String> changed = new LinkedHashMap<>(all());
-    changed.put(key(number, NAME), bare(name));
+    changed.put(key(number, NAME), unique(bare(name)));
     write(changed);
     return number;
+  }
+
+  /** Exports of a day are often called alike; of two, the later one is numbered. */
+  private String unique(String name) throws StoreFailure {
+    List<String> there = arrived().stream().map(stand -> stand.file().name()).toList();
+    int dot = name.lastIndexOf('.') > 0 ? name.lastIndexOf('.') : name.length();
+    String unique = name;
+    for (int i = 2; there.contains(unique); i++) {
+      unique = name.substring(0, dot) + "-" + i + name.substring(dot);
+    }
+    return unique;
   }
 
   private static String bare(String name) {

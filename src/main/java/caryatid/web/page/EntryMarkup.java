@@ -12,6 +12,9 @@ public final class EntryMarkup {
   /** That the words say nothing about who the wearer is. */
   public static final String SURE = "is-sure";
 
+  /** The id of a step's form, which is kept by the button at the foot of the page. */
+  static final String FORM = "entry";
+
   /** What the record was when the form was made. */
   public static final String HEAD = "record-head";
 
@@ -36,6 +39,15 @@ public final class EntryMarkup {
    * @param digest what the record is
    */
   public Markup begin(String address, String digest) {
+    return begin(address, digest, "");
+  }
+
+  /** Begins the form of a step, whose button stands at the foot of the page. */
+  public Markup beginStep(String address, String digest) {
+    return begin(address, digest, FORM);
+  }
+
+  private Markup begin(String address, String digest, String id) {
     Markup out = new Markup();
     if (!faults.isEmpty()) {
       out.open("div", "class", "fault", "role", "alert", "id", "faults", "tabindex", "-1");
@@ -43,7 +55,18 @@ public final class EntryMarkup {
       faults.others().forEach(fault -> out.element("p", fault));
       out.close("div");
     }
-    out.open("form", "method", "post", "action", address, "autocomplete", "off", "class", "entry");
+    out.open(
+        "form",
+        id.isEmpty() ? "" : "id",
+        id,
+        "method",
+        "post",
+        "action",
+        address,
+        "autocomplete",
+        "off",
+        "class",
+        "entry");
     if (!digest.isEmpty()) {
       out.open("input", "type", "hidden", "name", HEAD, "value", digest);
     }
@@ -82,6 +105,15 @@ public final class EntryMarkup {
     when(out, now);
     confirm(out);
     close(out, button);
+  }
+
+  /** When it was and who says it, of the form of a step. */
+  public void endStep(Markup out, OffsetDateTime now) {
+    when(out, now);
+    confirm(out);
+    out.open("div", "class", "field");
+    initials(out, wording, typed.text(BY).orElse(initials), true);
+    out.close("div").close("form");
   }
 
   /** Where something was refused: that the words say nothing about who the wearer is. */

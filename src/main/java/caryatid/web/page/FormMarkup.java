@@ -56,6 +56,9 @@ final class FormMarkup {
     if (field.key().equals(ITEMS)) {
       out.element("p", wording.word("Web.otherWay"), "class", "note");
     }
+    if (!offers.rows().isEmpty()) {
+      out.element("p", wording.word("Web.emptyRows"), "class", "note");
+    }
     faults(field.key());
     int shown = Math.max(offers.rows().size(), typed.rows(field.key())) + FREE_ROWS;
     for (int i = 1; i <= Math.min(shown, TypedForm.MOST_ROWS); i++) {
@@ -67,7 +70,8 @@ final class FormMarkup {
   private void row(String key, Form form, int number) {
     boolean offered = number <= offers.rows().size();
     // Rows that stand ready and may stay empty ask for nothing.
-    boolean asks = offered || number == 1 || number <= typed.rows(key);
+    boolean leads = offers.rows().isEmpty() && number == 1;
+    boolean asks = leads || (!offered && number <= typed.rows(key));
     String name = TypedForm.row(key, number);
     String first = form.fields().get(0).key();
     String title = offers.offered(number, first).orElse(words.label(key) + " " + number);

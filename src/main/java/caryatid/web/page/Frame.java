@@ -6,6 +6,7 @@ import caryatid.wording.RecordHead;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is around each page: whose leg it is, what is unsafe, the steps, and the next one. */
 public final class Frame {
@@ -21,6 +22,25 @@ public final class Frame {
    * @param address of its page
    */
   public record Onward(String words, String address) {}
+
+  /**
+   * What of a record is around a page.
+   *
+   * @param current the step that is shown; empty for other pages
+   * @param drafted the steps with something typed and not kept
+   * @param next what is proposed next
+   * @param keeps whether the page has the form of its step, which is kept by the button at the foot
+   */
+  public record Around(
+      Optional<JobStep> current, Set<JobStep> drafted, Optional<Onward> next, boolean keeps) {
+    public Around {
+      drafted = Set.copyOf(drafted);
+    }
+
+    private boolean isDrafted() {
+      return current.filter(drafted::contains).isPresent();
+    }
+  }
 
   public Frame(Wording wording) {
     this.wording = wording;
@@ -45,16 +65,9 @@ public final class Frame {
    * A page of a record.
    *
    * @param base the record's address
-   * @param current the step that is shown; empty for other pages
-   * @param next what is proposed next
+   * @param around what of the record is around it
    */
-  public Markup page(
-      RecordHead head,
-      String base,
-      Optional<JobStep> current,
-      Optional<Onward> next,
-      String title,
-      Markup content) {
+  public Markup page(RecordHead head, String base, Around around, String title, Markup content) {
     Markup page = begin(title);
     page.open("div", "class", "top");
     head(page, head);
@@ -62,10 +75,10 @@ public final class Frame {
     page.close("div")
         .open("div", "class", "body")
         .open("nav", "aria-label", wording.word("Web.nav"));
-    steps(page, head, base, current);
+    steps(page, head, base, around);
     page.close("nav");
     page.add(main(title, content));
-    return end(page, next.map(Frame::link));
+    return end(page, around.next().map(next -> bar(next, around)));
   }
 
   private Markup begin(String title) {
@@ -130,36 +143,40 @@ public final class Frame {
     page.close("ul");
   }
 
-  private void steps(Markup page, RecordHead head, String base, Optional<JobStep> current) {
+  private void steps(Markup page, RecordHead head, String base, Around around) {
     page.open("ol");
     for (JobStep step : JobStep.values()) {
-      boolean done = step.kinds().stream().anyMatch(head.kinds()::contains);
-      link(
-          page,
-          base + "/" + step.path(),
-          wording.word(step.key()),
-          current.equals(Optional.of(step)),
-          done);
+      boolean current = around.current().equals(Optional.of(step));
+      page.open("li");
+      link(page, base + "/" + step.path(), wording.word(step.key()), current);
+      if (head.kinds().contains(step.kinds().get(0))) {
+        page.element("span", " \u2713", "aria-hidden", "true")
+            .element("span", wording.word("Web.done"), "class", "hidden");
+      }
+      if (around.drafted().contains(step)) {
+        page.element("span", "\u00b7 " + wording.word("Web.draft"), "class", "drafted-mark");
+      }
+      page.close("a").close("li");
     }
     page.close("ol").open("ul");
-    link(page, base + "/record", wording.word("Web.record"), false, false);
+    link(page, base + "/record", "Web.record");
     general(page);
     page.close("ul");
   }
 
   private void general(Markup page) {
-    link(page, "/plates", wording.word("Web.plates"), false, false);
-    link(page, "/", wording.word("Web.records"), false, false);
-    link(page, "/end", wording.word("Web.end"), false, false);
+    link(page, "/plates", "Web.plates");
+    link(page, "/", "Web.records");
+    link(page, "/end", "Web.end");
   }
 
-  private void link(Markup page, String address, String words, boolean current, boolean done) {
-    page.open("li").open("a", "href", address, current ? "aria-current" : "", "page").text(words);
-    if (done) {
-      page.element("span", " \u2713", "aria-hidden", "true")
-          .element("span", wording.word("Web.done"), "class", "hidden");
-    }
+  private void link(Markup page, String address, String key) {
+    link(page.open("li"), address, wording.word(key), false);
     page.close("a").close("li");
+  }
+
+  private static void link(Markup page, String address, String words, boolean current) {
+    page.open("a", "href", address, current ? "aria-current" : "", "page").text(words);
   }
 
   private static Markup main(String title, Markup content) {
@@ -170,9 +187,14 @@ public final class Frame {
         .close("main");
   }
 
-  private static Markup link(Onward next) {
-    return new Markup()
-        .element("a", next.words() + " \u2192", "class", "button next", "href", next.address());
+  /** What is typed and not kept is to be kept first. */
+  private Markup bar(Onward next, Around around) {
+    Markup out = new Markup();
+    if (around.keeps()) {
+      out.element("button", wording.word("Web.keep"), "form", EntryMarkup.FORM, "class", "strong");
+    }
+    String look = around.isDrafted() ? "button next soft" : "button next";
+    return out.element("a", next.words() + " \u2192", "class", look, "href", next.address());
   }
 
   private Markup end(Markup page, Optional<Markup> next) {

@@ -22,6 +22,9 @@ public final class LegDrawing {
   private static final double BESIDE_MM = 130;
   private static final double LEAST_TOP_MM = 420;
 
+  /** For orientation only (common practice, no source). */
+  private static final double USUAL_HIP_MM = 860;
+
   private final Map<String, String> typed;
   private final List<String> marks = new ArrayList<>();
   private final List<MarkedPoint> placed = new ArrayList<>();
@@ -33,12 +36,16 @@ public final class LegDrawing {
     this.typed = typed;
   }
 
-  /** The drawing, as an element of a page. */
-  public static String svg(Map<String, String> typed, Wording wording) {
-    return new LegDrawing(typed).drawing(wording);
+  /**
+   * The drawing, as an element of a page.
+   *
+   * @param prostheticKnee whether the knee belongs to the prosthesis
+   */
+  public static String svg(Map<String, String> typed, boolean prostheticKnee, Wording wording) {
+    return new LegDrawing(typed).drawing(prostheticKnee, wording);
   }
 
-  private String drawing(Wording wording) {
+  private String drawing(boolean prostheticKnee, Wording wording) {
     Optional<String> asked = Optional.empty();
     for (int i = 1; i <= 4; i++) {
       String row = StandFields.LANDMARK + "[" + i + "].";
@@ -52,10 +59,11 @@ public final class LegDrawing {
       }
     }
     double base = placed.stream().mapToDouble(MarkedPoint::acrossMm).min().orElse(0);
-    double top = placed.stream().mapToDouble(MarkedPoint::upMm).max().orElse(0);
+    double marked = placed.stream().mapToDouble(MarkedPoint::upMm).max().orElse(0);
+    double top = Math.max(marked, asked.map(LegDrawing::usualUpMm).orElse(0.0));
     double height = Math.max(top, LEAST_TOP_MM) + ABOVE_MM;
     outline(base, height);
-    LandmarkWords names = new LandmarkWords(wording, false);
+    LandmarkWords names = new LandmarkWords(wording, prostheticKnee);
     placed.forEach(
         mark -> mark(mark.acrossMm() - base, mark.upMm(), names.name(mark.name()), true));
     asked.ifPresent(name -> mark(0, usualUpMm(name), names.name(name), false));
@@ -97,7 +105,8 @@ public final class LegDrawing {
   }
 
   private static double usualUpMm(String name) {
-    return name.contains("ankle") || name.contains("foot") ? 80 : 480;
+    boolean low = name.contains("ankle") || name.contains("foot");
+    return low ? 80 : name.equals("hip") ? USUAL_HIP_MM : 480;
   }
 
   private void mark(double acrossMm, double upMm, String name, boolean measured) {

@@ -17,6 +17,7 @@ final class MeasuresMarkup {
 
   private final Wording wording;
   private final Map<String, String> fields;
+  private final boolean several;
   private final Markup out = new Markup();
   private final Control control;
 
@@ -27,6 +28,7 @@ final class MeasuresMarkup {
   MeasuresMarkup(
       Wording wording, PlateDraft draft, Map<String, String> typed, Map<String, Fault> wrong) {
     this.wording = wording;
+    this.several = draft.plates().size() > 1;
     this.fields = new LinkedHashMap<>(typed.isEmpty() ? draft.measures().fields() : typed);
     Map<String, List<String>> atFields = new LinkedHashMap<>();
     wrong.forEach((name, fault) -> atFields.put(name, List.of(said(name, fault))));
@@ -49,6 +51,7 @@ final class MeasuresMarkup {
       case NO_NUMBER -> NumberFault.of(fields.getOrDefault(name, ""), wording);
       case OUT_OF_RANGE -> word("fault.tooFar");
       case EDGES_SWAPPED -> word("fault.edges");
+      case PLATES_OVERLAP -> word("fault.platesOverlap");
       case LINE_TWICE -> word("fault.lineTwice");
     };
   }
@@ -60,6 +63,9 @@ final class MeasuresMarkup {
   /** The fields. */
   Markup of(PlateDraft draft) {
     out.element("h2", word("measures")).element("p", word("measuresMore"), "class", "note");
+    if (several) {
+      out.element("p", word("measuresCommon"), "class", "note");
+    }
     for (int i = 1; i <= draft.plates().size(); i++) {
       out.open("fieldset", "class", "measures");
       out.element("legend", wording.fill("Web.edges", Argument.text(draft.plates().get(i - 1))));
@@ -90,12 +96,17 @@ final class MeasuresMarkup {
     out.close("fieldset");
   }
 
+  /** How the keys begin that tell on which side of the zero something lies. */
+  static String ofZero(boolean several) {
+    return several ? "Web.ofCommonZero." : "Web.ofZero.";
+  }
+
   private void place(String name, String side, String label, List<SideOfZero> sides) {
     out.open("div", "class", "field").element("label", label, "for", Control.id(name));
     control.bareNumber(name, "");
     out.element("span", "mm", "class", "unit");
     List<String> codes = sides.stream().map(SideOfZero::code).toList();
-    List<String> words = codes.stream().map(code -> word("ofZero." + code)).toList();
+    List<String> words = codes.stream().map(code -> wording.word(ofZero(several) + code)).toList();
     control.bareChoice(side, label + ": " + word("side"), codes, words);
     control.faults(name);
     out.close("div");

@@ -109,6 +109,7 @@ public final class PlateMarkup {
   /** The lines that one can measure from, each with its place. */
   private List<String> measures(PlateDraft draft) {
     Map<String, String> fields = draft.measures().fields();
+    String zero = MeasuresMarkup.ofZero(draft.plates().size() > 1);
     List<String> said = new ArrayList<>();
     for (int i = 1; i <= draft.lines().size(); i++) {
       String row = PlateMeasures.line(i);
@@ -117,7 +118,7 @@ public final class PlateMarkup {
               "Web.lineAt",
               Argument.text(fields.get(row + "name")),
               Argument.text(fields.get(row + "mm")),
-              Argument.text(wording.word("Web.ofZero." + fields.get(row + "side")))));
+              Argument.text(wording.word(zero + fields.get(row + "side")))));
     }
     return said;
   }

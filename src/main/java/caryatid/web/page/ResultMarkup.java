@@ -24,6 +24,9 @@ public final class ResultMarkup {
     List<ResultSentences.InWords> findings = ResultSentences.findings(result, wording);
     for (ResultSentences.InWords said : findings) {
       out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
+      if (said.undecided()) {
+        out.element("p", wording.word("Web.undecided"), "class", "note");
+      }
     }
     if (!findings.isEmpty()) {
       out.element("p", wording.word("Web.brackets"), "class", "note");

@@ -90,11 +90,14 @@ public final class SheetLabels {
   }
 
   /** The label of a field, led by the name of its landmark if what was typed has one. */
-  public static Optional<String> label(String field, Map<String, String> typed, Wording wording) {
+  public static Optional<String> label(
+      String field, Map<String, String> typed, boolean prostheticKnee, Wording wording) {
     int dot = field.indexOf("].") + 1;
     String last = dot > 0 ? field.substring(dot + 1) : field;
-    String landmark = dot > 0 ? typed.getOrDefault(field.substring(0, dot) + ".name", "") : "";
-    String lead = landmark.isEmpty() ? "" : new LandmarkWords(wording, false).name(landmark) + ", ";
+    String row = dot > 0 ? field.substring(0, dot) : "";
+    String landmark = typed.getOrDefault(row + ".name", typed.getOrDefault(row + ".landmark", ""));
+    String lead =
+        landmark.isEmpty() ? "" : new LandmarkWords(wording, prostheticKnee).name(landmark) + ", ";
     return Optional.ofNullable(LABELS.get(last)).map(key -> lead + wording.word(key));
   }
 }

@@ -15,6 +15,10 @@ import java.util.stream.Stream;
 public final class SheetMarkup {
   private static final List<String> USUAL_LANDMARKS =
       List.of("ankle axis", "knee centre", "lateral patellar border");
+
+  /** A prosthetic knee has no patella; the thigh is told by the trochanter. */
+  private static final List<String> USUAL_ABOVE_KNEE = List.of("ankle axis", "knee centre", "hip");
+
   private static final int FEWEST_ROWS = 3;
 
   private final Wording wording;
@@ -118,8 +122,8 @@ public final class SheetMarkup {
     out.open("fieldset", "class", "landmark", "data-row", Integer.toString(number));
     out.open("legend");
     List<String> names = new ArrayList<>();
-    String another = values.knee() ? "hip" : "foot reference point";
-    names.add(number <= USUAL_LANDMARKS.size() ? USUAL_LANDMARKS.get(number - 1) : another);
+    List<String> usual = values.knee() ? USUAL_ABOVE_KNEE : USUAL_LANDMARKS;
+    names.add(number <= usual.size() ? usual.get(number - 1) : "foot reference point");
     StandFields.KNOWN_LANDMARKS.stream()
         .filter(n -> !names.contains(n) && !n.startsWith("outer"))
         .forEach(names::add);
@@ -206,17 +210,20 @@ public final class SheetMarkup {
 
   /** What was measured the last time; feet put back move every mark, so it is only offered. */
   private void before(String row) {
+    String marks = marks(values.before(), row);
+    if (!marks.isEmpty()) {
+      out.element("p", wording.fill("Web.lastTime", Argument.text(marks)), "class", "note");
+    }
+  }
+
+  /** The three numbers of a row in short; empty if it has none. */
+  public static String marks(Map<String, String> fields, String row) {
     List<String> numbers =
         Stream.of("forward", "rightward", "up")
-            .map(key -> values.before().getOrDefault(row + key, "-"))
+            .map(key -> fields.getOrDefault(row + key, "-"))
             .toList();
-    if (numbers.stream().anyMatch(number -> !number.equals("-"))) {
-      out.element(
-          "p",
-          wording.fill("Web.lastTime", Argument.text(String.join(" \u00b7 ", numbers))),
-          "class",
-          "note");
-    }
+    boolean none = numbers.stream().allMatch(number -> number.equals("-"));
+    return none ? "" : String.join(" \u00b7 ", numbers);
   }
 
   private void stance() {

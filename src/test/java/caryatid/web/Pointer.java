@@ -25,7 +25,8 @@ final class Pointer extends Hand {
       const x = Math.floor(r.left + r.width / 2), y = Math.floor(r.top + r.height / 2);
       const hit = document.elementFromPoint(x, y);
       const free = hit && (hit === e || e.contains(hit) || hit.contains(e) && hit.tagName === 'LABEL');
-      const wide = document.documentElement.scrollWidth > screen.width || visualViewport.scale !== 1;
+      const room = matchMedia('(pointer: coarse)').matches ? screen.width : innerWidth;
+      const wide = document.documentElement.scrollWidth > room || visualViewport.scale !== 1;
       return [x, y, free ? '' : 'covered by ' + (hit ? hit.outerHTML.slice(0, 200) : 'nothing'),
         wide ? 'wider than the screen: ' + document.documentElement.scrollWidth : ''];
       """;

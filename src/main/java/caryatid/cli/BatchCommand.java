@@ -95,7 +95,7 @@ final class BatchCommand implements Callable<Integer> {
     Wording wording = language.wording();
     Clock clock = CaryatidCommand.clock(spec);
     List<BatchState> states =
-        Batch.states(folders, lists, Optional.ofNullable(plate), CaryatidCommand.FILES);
+        Batch.states(folders, lists, out, Optional.ofNullable(plate), CaryatidCommand.FILES);
     Progress progress = new Progress(states.size(), clock, spec.commandLine().getOut(), wording);
     List<BatchOutcome> outcomes =
         Batch.run(

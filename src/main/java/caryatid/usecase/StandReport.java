@@ -71,10 +71,9 @@ public final class StandReport {
     }
   }
 
-  /** Whether a file of each form is there already; of drawings alone nobody can say. */
-  public static boolean isWritten(Order order, FileAccess files) {
-    return order.forms().stream()
-        .allMatch(form -> files.find(order.output("", form).path()).isPresent());
+  /** The file that a form is written to; for drawings there are others. */
+  public static Path file(Order order, FileFormat form) {
+    return order.output("", form).path();
   }
 
   /**

@@ -192,10 +192,8 @@ final class EntryPage {
     TypedForm typed = TypedForm.of(request);
     FormDraft drafted = state.draft(record.code(), kind);
     if (request.field(PART).isPresent()) {
-      // One that arrives after its form was kept would be offered again.
-      if (request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
-        drafted.type(typed.texts());
-      }
+      String head = request.field(EntryMarkup.HEAD).orElse("");
+      state.saveDraft(record.code(), kind, head, typed.texts());
       return Reply.part(new Markup().text(record.wording().word("Web.draftSaved")));
     }
     if (request.field(DISCARD).isPresent()) {
@@ -213,6 +211,7 @@ final class EntryPage {
     try {
       EntryDraft draft = draft(request, record, kind, typed);
       AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
+      state.keep(record.code(), kind, record.head().digest());
       state.remember(draft.by());
       drafted.clear();
       return kept(record, step, added, draft);

@@ -61,8 +61,12 @@ final class StaticPage {
       watch.look(record.code(), draft);
       return page(200, record, draft, false);
     }
+    boolean part = request.field("part").isPresent();
+    if (part && isOfAnotherHead(request, record)) {
+      return Reply.part(outdated(record, draft));
+    }
     type(request, draft);
-    if (request.field("part").isPresent()) {
+    if (part) {
       watch.look(record.code(), draft);
       change(request, draft);
       DraftedStand work = work(record, draft);
@@ -71,6 +75,27 @@ final class StaticPage {
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
     }
     return act(request, record, draft);
+  }
+
+  private static boolean isOfAnotherHead(Request request, OpenRecord record) {
+    return request
+        .field(EntryMarkup.HEAD)
+        .filter(head -> !head.equals(record.head().digest()))
+        .isPresent();
+  }
+
+  /** What a page of a record that has changed since types by itself is not taken for new marks. */
+  private Markup outdated(OpenRecord record, StandDraft draft) throws BadInput, StoreFailure {
+    DraftedStand work = work(record, draft);
+    return fault(record.wording().word("Web.changed"))
+        .add(live(record, draft, work, work.shown(false)));
+  }
+
+  private static Markup fault(String words) {
+    return new Markup()
+        .open("div", "class", "fault", "role", "alert", "id", "faults")
+        .element("p", words)
+        .close("div");
   }
 
   private void type(Request request, StandDraft draft) throws StoreFailure {
@@ -234,12 +259,7 @@ final class StaticPage {
     SoFar found = work.shown(sure);
     Markup live = live(record, draft, work, found);
     Markup content = new Markup();
-    notice.ifPresent(
-        key ->
-            content
-                .open("div", "class", "fault", "role", "alert", "id", "faults")
-                .element("p", wording.word(key))
-                .close("div"));
+    notice.ifPresent(key -> content.add(fault(wording.word(key))));
     lastReport(content, record);
     return record.page(status, JobStep.STATIC, content.add(form.page(found, live)));
   }

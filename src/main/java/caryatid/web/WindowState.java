@@ -33,6 +33,7 @@ final class WindowState {
   private final Map<String, FormDraft> forms = new ConcurrentHashMap<>();
   private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
   private final FoundBefore before = new FoundBefore();
+  private final Set<String> kept = ConcurrentHashMap.newKeySet();
   private final SecureRandom random = new SecureRandom();
   private volatile String initials = "";
 
@@ -94,6 +95,22 @@ final class WindowState {
       }
     }
     return drafted;
+  }
+
+  /** A form was kept; what its page still sends by itself is no new draft. */
+  void keep(String code, EntryKind kind, String head) {
+    kept.add(code + "/" + kind.key() + "/" + head);
+  }
+
+  /**
+   * Saves what is typed into a form, though the record may have changed since the form was made;
+   * not if the form was kept meanwhile, because it would be offered again.
+   */
+  void saveDraft(String code, EntryKind kind, String head, Map<String, String> typed)
+      throws BadInput, StoreFailure {
+    if (!kept.contains(code + "/" + kind.key() + "/" + head)) {
+      draft(code, kind).type(typed);
+    }
   }
 
   /** The folder that is watched for a record's next stand; empty where none is. */

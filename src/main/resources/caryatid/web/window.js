@@ -372,21 +372,34 @@ document.querySelector('.unsafe')?.addEventListener('click', (event) => {
 function saveDrafts(form) {
   let timer = 0;
   let sent = false;
+
+  async function save() {
+    timer = 0;
+    const kept = document.getElementById('kept');
+    const fields = new URLSearchParams(new FormData(form));
+    fields.append('part', 'draft');
+    delete kept?.dataset.draft;
+    const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields, keepalive: true });
+    if (reply.ok && kept && !sent) {
+      kept.dataset.draft = await reply.text();
+    }
+  }
+
   form.addEventListener('submit', () => {
     sent = true;
     clearTimeout(timer);
+    timer = 0;
   });
   form.addEventListener('input', () => {
     clearTimeout(timer);
-    timer = setTimeout(async () => {
-      const fields = new URLSearchParams(new FormData(form));
-      fields.append('part', 'draft');
-      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
-      const kept = document.getElementById('kept');
-      if (reply.ok && kept && !sent) {
-        kept.dataset.draft = await reply.text();
-      }
-    }, TYPING_MS);
+    timer = setTimeout(save, TYPING_MS);
+  });
+  // The page is left, or its other form is sent, before the last letters were saved.
+  window.addEventListener('pagehide', () => {
+    if (timer) {
+      clearTimeout(timer);
+      save();
+    }
   });
 }
 

@@ -200,6 +200,67 @@ class BatchCommandTest {
     assertThat(batch().said()).contains("3 of them in an earlier run");
   }
 
+  /** What is left of an earlier run never stands beside the numbers of this one. */
+  @Test
+  void aStateThatChangedOrIsRefusedHasNoOldReport() throws Exception {
+    batch("--reports");
+    Path sheet = trials.resolve("m4/shoe.yaml");
+    Files.writeString(sheet, Files.readString(sheet) + "# looked at again\n");
+    batch();
+    assertThat(out.resolve("results/m4/shoe.json")).exists();
+    assertThat(out.resolve("reports/m4/shoe-report.pdf")).doesNotExist();
+    assertThat(batch("--reports").said()).contains("3 of them in an earlier run");
+    Files.writeString(sheet, "trial-sheet: 1\n");
+    assertThat(batch("--reports").exit()).isEqualTo(1);
+    assertThat(out.resolve("results/m4/shoe.json")).doesNotExist();
+    assertThat(out.resolve("reports/m4/shoe-report.pdf")).doesNotExist();
+  }
+
+  /** A run in which every state was refused can be repeated once the reason is mended. */
+  @Test
+  void aRunWithoutAResultGoesOn() throws Exception {
+    Path other = Files.createDirectory(temporary.resolve("other-plates"));
+    Files.move(trials.resolve("m4/plates.yaml"), other.resolve("plates.yaml"));
+    Files.move(trials.resolve("k7/plate.yaml"), other.resolve("plate.yaml"));
+    assertThat(batch().exit()).isEqualTo(1);
+    Files.move(other.resolve("plates.yaml"), trials.resolve("m4/plates.yaml"));
+    Files.move(other.resolve("plate.yaml"), trials.resolve("k7/plate.yaml"));
+    Run again = batch();
+    assertThat(again.exit()).as(again.said()).isZero();
+  }
+
+  /** The folder for what is made may lie among the trials. */
+  @Test
+  void whatIsMadeIsNotTakenForTrials() throws Exception {
+    out = trials.resolve("m4/out");
+    assertThat(batch().exit()).isZero();
+    assertThat(batch().exit()).isZero();
+  }
+
+  @Test
+  void namesThatADiskTakesForOneAreRefused() throws Exception {
+    Path list = temporary.resolve("list.csv");
+    String files = ",k7/barefoot-1.csv,k7/barefoot.yaml,k7/plate.yaml\n";
+    Files.writeString(list, "state,recording,sheet,plate\nA" + files + "a" + files);
+    Run run = run("batch", "--list", list.toString(), "--out", out.toString());
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.said()).contains("a: two states have this name");
+  }
+
+  /** A sheet that stands on another one is checked again: that one may have changed. */
+  @Test
+  void aSheetBasedOnAnotherIsNeverTakenOver() throws Exception {
+    Path story = Path.of("sample-recordings/story");
+    Files.copy(story.resolve("stand-2.yaml"), trials.resolve("k7/stand-2.yaml"));
+    for (String stand : List.of("a", "b", "c")) {
+      String name = "stand-2" + stand + ".csv";
+      Files.copy(story.resolve(name), trials.resolve("k7/" + name));
+    }
+    assertThat(Files.readString(story.resolve("stand-2.yaml"))).contains("based-on");
+    batch();
+    assertThat(batch().said()).contains("Checked 5 of 5, 4 of them in an earlier run");
+  }
+
   /** A report that is asked for later is made, and the same as that of {@code check}. */
   @Test
   void reportsComeOnRequest() throws Exception {

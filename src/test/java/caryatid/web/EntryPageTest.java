@@ -387,6 +387,17 @@ class EntryPageTest {
     assertThat(window.page(base + "/assessment")).doesNotContain("What you typed before");
   }
 
+  /** Somebody else added to the record while this was typed. */
+  @Test
+  void aDraftIsSavedThoughTheRecordHasChanged() throws Exception {
+    String base = window.start("K7-right", "right");
+    String head = OpenWindow.head(window.page(base + "/assessment"));
+    send(base, "arriving", "text", "called before");
+    window.send(base + "/assessment", "record-head", head, "skin", "no marks", "part", "draft");
+    assertThat(window.page(base + "/assessment"))
+        .contains("What you typed before and did not keep:", "value=\"no marks\"");
+  }
+
   @Test
   void aDraftIsDiscardedOnRequest() throws Exception {
     String base = window.start("K7-right", "right");

@@ -271,4 +271,33 @@ class StepsTest {
     assertThat(window.page(window.start("B1-both", "both") + "/bench-alignment"))
         .doesNotContain("one-sided");
   }
+
+  /** A page that still shows the state before asks by itself; its marks are no new ones. */
+  @Test
+  void aPageThatIsOutOfDateTypesNothing() throws Exception {
+    String head = OpenWindow.head(window.page(base + STATIC));
+    window.send(
+        base + "/arriving",
+        "record-head",
+        OpenWindow.head(window.page(base + "/arriving")),
+        "by-initials",
+        "AB",
+        "text",
+        "called before");
+    String asked =
+        window
+            .send(
+                base + STATIC,
+                "record-head",
+                head,
+                "landmark[1].up",
+                "82",
+                "worn",
+                "shoe",
+                "part",
+                "live")
+            .body();
+    assertThat(asked).contains("The record has changed since this page was made", "id=\"drop\"");
+    assertThat(window.page(base + STATIC)).doesNotContain("value=\"82\"");
+  }
 }

@@ -1,7 +1,6 @@
 package caryatid.usecase.batch;
 
 import caryatid.alignment.Result;
-import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -22,6 +21,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
@@ -66,36 +66,39 @@ public final class Batch {
   /**
    * The states in folders and lists, in their order.
    *
+   * @param out the folder for what is made; what lies there is no input
    * @param plate the plate description of those that name none
-   * @throws BadInput if one cannot be read, or nothing is found
+   * @throws BadInput if one cannot be read, or nothing is found in it
    */
   public static List<BatchState> states(
-      List<Path> folders, List<Path> lists, Optional<Path> plate, FileAccess files)
+      List<Path> folders, List<Path> lists, Path out, Optional<Path> plate, FileAccess files)
       throws BadInput {
     List<BatchState> states = new ArrayList<>();
     for (Path folder : folders) {
       Path name = folder.toAbsolutePath().normalize().getFileName();
       String prefix = folders.size() > 1 && name != null ? name + "/" : "";
-      states.addAll(BatchFolder.states(folder, prefix, plate));
+      states.addAll(found(folder, BatchFolder.states(folder, Optional.of(out), prefix, plate)));
     }
     for (Path list : lists) {
-      NamedBytes bytes = files.read(list);
-      states.addAll(BatchList.states(list, bytes, plate));
-    }
-    if (states.isEmpty()) {
-      Stream<Path> all = Stream.concat(folders.stream(), lists.stream());
-      throw new BadInput(
-          all.map(at -> Problem.at(Place.of(at.toString()), BatchProblem.NOTHING_FOUND)).toList());
+      states.addAll(found(list, BatchList.states(list, files.read(list), plate)));
     }
     requireDifferentNames(states);
     return states;
   }
 
+  private static List<BatchState> found(Path in, List<BatchState> states) throws BadInput {
+    if (states.isEmpty()) {
+      throw new BadInput(Problem.at(Place.of(in.toString()), BatchProblem.NOTHING_FOUND));
+    }
+    return states;
+  }
+
+  /** By what a disk takes for one name, whatever the case of its letters. */
   private static void requireDifferentNames(List<BatchState> states) throws BadInput {
     Set<String> names = new HashSet<>();
     List<Problem> twice = new ArrayList<>();
     for (BatchState state : states) {
-      if (!names.add(state.name())) {
+      if (!names.add(state.name().toLowerCase(Locale.ROOT))) {
         twice.add(Problem.at(Place.of(state.name()), BatchProblem.SAME_NAME));
       }
     }
@@ -110,7 +113,7 @@ public final class Batch {
    * @throws BadInput if it does
    */
   public static void requireOwn(Path folder) throws BadInput {
-    if (Files.notExists(folder) || Files.isDirectory(folder.resolve(RESULTS))) {
+    if (Files.notExists(folder) || Files.exists(folder.resolve(FindingsCsv.METADATA_FILE))) {
       return;
     }
     try (Stream<Path> inside = Files.list(folder)) {
@@ -143,6 +146,8 @@ public final class Batch {
       Consumer<BatchOutcome> done)
       throws BadInput, StoreFailure {
     requireOwn(order.folder());
+    // First of all, because it says whose folder this is.
+    write(order, FindingsCsv.METADATA_FILE, FindingsCsv.metadata(order.words()), files);
     StateCheck check = new StateCheck(order, files, wording, now);
     ExecutorService threads = Executors.newFixedThreadPool(order.atATime());
     List<BatchOutcome> outcomes = new ArrayList<>();
@@ -186,7 +191,6 @@ public final class Batch {
     BatchPage.Links links =
         new BatchPage.Links(RESULTS, order.reports() ? Optional.of(REPORTS) : Optional.empty());
     write(order, FindingsCsv.FILE, FindingsCsv.table(findings, order.words()), files);
-    write(order, FindingsCsv.METADATA_FILE, FindingsCsv.metadata(order.words()), files);
     byte[] page = BatchPage.of(findings, states, links, wording);
     write(order, PAGE, page, files);
   }
@@ -196,7 +200,7 @@ public final class Batch {
     files.write(new Output(order.folder().resolve(name), true), bytes);
   }
 
-  /** The number of the method, so that nothing is taken over from another one. */
+  /** Whether a result was found by this program's method and version. */
   static boolean isOfThisProgram(Result result, String program) {
     return result.method() == Result.METHOD && result.program().equals(program);
   }

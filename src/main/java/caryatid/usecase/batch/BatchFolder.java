@@ -1,6 +1,6 @@
 package caryatid.usecase.batch;
 
-import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -8,7 +8,9 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +31,8 @@ import java.util.stream.Stream;
  * description is the only one beside it. What belongs to nothing is told.
  */
 final class BatchFolder {
-  private static final Pattern SHEET = Pattern.compile("(?m)^trial-sheet[ \\t]*:");
-  private static final Pattern PLATE = Pattern.compile("(?m)^plate-description[ \\t]*:");
+  private static final Pattern SHEET = key("trial-sheet");
+  private static final Pattern PLATE = key("plate-description");
   private static final Set<String> YAML = Set.of("yaml", "yml");
   private static final Set<String> EXPORTS = Set.of("csv", "txt", "tsv", "tab", "asc", "dat");
 
@@ -41,39 +43,61 @@ final class BatchFolder {
   private static final int START = 1 << 16;
 
   private final Path root;
+  private final Optional<Path> out;
   private final String prefix;
   private final Optional<Path> plate;
   private final List<BatchState> found = new ArrayList<>();
 
-  private BatchFolder(Path root, String prefix, Optional<Path> plate) {
+  private BatchFolder(Path root, Optional<Path> out, String prefix, Optional<Path> plate) {
     this.root = root;
+    this.out = out;
     this.prefix = prefix;
     this.plate = plate;
   }
 
+  /** A key at the top, as YAML lets it be written. */
+  private static Pattern key(String key) {
+    return Pattern.compile("(?m)^\\uFEFF?[ \\t{]*[\"']?" + key + "[\"']?[ \\t]*:");
+  }
+
   /**
-   * The states in a folder, in the order of their names.
+   * The states in a folder, in the order of their names. Links inside it are not followed.
    *
+   * @param out a folder that is left out, because what is made goes there
    * @param prefix what their names begin with
    * @param plate the plate description of all of them; if empty, the one beside each sheet
    * @throws BadInput if the folder cannot be read
    */
-  static List<BatchState> states(Path root, String prefix, Optional<Path> plate) throws BadInput {
-    BatchFolder folder = new BatchFolder(root, prefix, plate);
+  static List<BatchState> states(
+      Path named, Optional<Path> out, String prefix, Optional<Path> plate) throws BadInput {
+    try {
+      Optional<Path> apart = out.isPresent() ? Optional.of(real(out.get())) : out;
+      BatchFolder folder = new BatchFolder(named.toRealPath(), apart, prefix, plate);
+      folder.walk();
+      return folder.found;
+    } catch (IOException | UncheckedIOException e) {
+      throw new BadInput(
+          Problem.at(Place.of(named.toString()), BatchProblem.NO_FOLDER, Argument.why(e)));
+    }
+  }
+
+  /** A folder that need not be there yet. */
+  private static Path real(Path folder) throws IOException {
+    return Files.exists(folder) ? folder.toRealPath() : folder.toAbsolutePath().normalize();
+  }
+
+  private void walk() throws IOException {
     try (Stream<Path> files = Files.walk(root)) {
       Map<Path, List<Path>> byFolder =
           files
-              .filter(Files::isRegularFile)
+              .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+              .filter(file -> out.isEmpty() || !file.startsWith(out.get()))
               .sorted()
               .collect(Collectors.groupingBy(Path::getParent, TreeMap::new, Collectors.toList()));
       for (List<Path> together : byFolder.values()) {
-        folder.together(together);
+        together(together);
       }
-    } catch (IOException e) {
-      throw new BadInput(
-          Problem.at(Place.of(root.toString()), BatchProblem.NO_FOLDER, Argument.why(e)));
     }
-    return folder.found;
   }
 
   /** The files of one folder. */
@@ -94,7 +118,11 @@ final class BatchFolder {
       }
     }
     Set<Path> left = new TreeSet<>(exports);
-    Set<String> stems = sheets.stream().map(BatchFolder::stem).collect(Collectors.toSet());
+    Set<String> stems =
+        files.stream()
+            .filter(file -> YAML.contains(ending(file)))
+            .map(BatchFolder::stem)
+            .collect(Collectors.toSet());
     for (Path sheet : sheets) {
       List<Path> own = exports.stream().filter(e -> belongs(e, sheet, stems)).toList();
       own.forEach(left::remove);
@@ -142,7 +170,7 @@ final class BatchFolder {
 
   private static String start(Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
-      return new String(in.readNBytes(START), ISO_8859_1);
+      return new String(in.readNBytes(START), UTF_8);
     }
   }
 

@@ -32,9 +32,9 @@ final class BatchList {
   private static final List<String> NEEDED = List.of("state", "recording", "sheet");
   private static final String PLATE = "plate";
 
-  /** No step upwards, no root, no drive, nothing that a terminal obeys. */
+  /** Parts between single slashes; none is a step upwards, a root, a drive or for a terminal. */
   private static final Pattern NAME =
-      Pattern.compile("(?!.*(^|/)\\.{1,2}(/|$))[^/\\\\:\\p{C}][^\\\\:\\p{C}]*");
+      Pattern.compile("(?!(.*/)?\\.{1,2}(/|$))[^/\\\\:\\p{C}]+(/[^/\\\\:\\p{C}]+)*(?<![. ])");
 
   private final String list;
   private final Path folder;

@@ -20,9 +20,12 @@ import caryatid.usecase.Program;
 import caryatid.usecase.StandReport;
 import caryatid.usecase.StandReport.FileFormat;
 import caryatid.usecase.file.FileAccess;
+import caryatid.usecase.file.FileProblem;
 import caryatid.usecase.file.Output;
 import caryatid.wording.ResultSentences;
 import caryatid.wording.Wording;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -32,7 +35,7 @@ import java.util.regex.Pattern;
 /** Checks one state of a batch and keeps its result, or takes over the one that is kept. */
 final class StateCheck {
   /** A sheet that others stand behind: its result says nothing of their bytes. */
-  private static final Pattern BASED_ON = Pattern.compile("(?m)^based-on[ \\t]*:");
+  private static final Pattern BASED_ON = Pattern.compile("based-on[\"']?[ \\t]*:");
 
   private final Batch.BatchOrder order;
   private final FileAccess files;
@@ -47,6 +50,26 @@ final class StateCheck {
   }
 
   BatchOutcome of(BatchState state) throws StoreFailure {
+    BatchOutcome outcome = outcome(state);
+    if (outcome.isRefused()) {
+      removeOld(state);
+    }
+    return outcome;
+  }
+
+  /** A result or report of other bytes than those of today says nothing of them. */
+  private void removeOld(BatchState state) throws StoreFailure {
+    for (Path file : List.of(result(state), StandReport.file(report(state), FileFormat.PDF))) {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        throw new StoreFailure(
+            Problem.at(Place.of(file.toString()), FileProblem.CANNOT_WRITE, Argument.why(e)));
+      }
+    }
+  }
+
+  private BatchOutcome outcome(BatchState state) throws StoreFailure {
     try {
       Inputs inputs = state.inputs(files);
       Optional<Result> kept = kept(state, inputs);
@@ -72,6 +95,7 @@ final class StateCheck {
   /** The result is written last: where it is, all of the state is. */
   private Result checked(BatchState state, Inputs inputs) throws BadInput, StoreFailure {
     Check.Checked checked = Check.run(inputs, now);
+    removeOld(state);
     if (order.reports()) {
       StandReport.write(report(state), inputs, checked, wording, files, path -> {});
     }
@@ -95,7 +119,9 @@ final class StateCheck {
   /** The result of an earlier run of this program with the same bytes. */
   private Optional<Result> kept(BatchState state, Inputs inputs) throws BadInput {
     Optional<NamedBytes> file = files.find(result(state));
-    if (file.isEmpty() || order.reports() && !StandReport.isWritten(report(state), files)) {
+    if (file.isEmpty()
+        || order.reports()
+            && files.find(StandReport.file(report(state), FileFormat.PDF)).isEmpty()) {
       return Optional.empty();
     }
     return ResultJson.open(file.get().readAll()) instanceof ResultReading.Read read

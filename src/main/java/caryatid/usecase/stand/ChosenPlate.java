@@ -7,7 +7,10 @@ import caryatid.recording.model.MeasuringLine;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.sheet.DescriptionReader;
 import caryatid.usecase.Records;
 import caryatid.usecase.RememberedPlates;
@@ -78,10 +81,21 @@ public record ChosenPlate(
         .toList();
   }
 
-  /** The description of the plate that a draft names, for the check. */
+  /**
+   * The description of the plate that a draft names, for the check.
+   *
+   * @throws BadInput if the clinic no longer remembers that plate: another one is never guessed
+   */
   static Optional<NamedBytes> description(Records records, Map<String, String> fields)
       throws BadInput {
-    return known(records, fields).map(ChosenPlate::bytes);
+    Optional<KnownPlate> known = known(records, fields);
+    String named = fields.getOrDefault(StandFields.KNOWN_PLATE, "");
+    if (!named.isEmpty() && known.filter(plate -> plate.name().equals(named)).isEmpty()) {
+      throw new BadInput(
+          Problem.at(
+              Place.of(StandFields.KNOWN_PLATE), StandFault.PLATE_GONE, Argument.text(named)));
+    }
+    return known.map(ChosenPlate::bytes);
   }
 
   private static NamedBytes bytes(KnownPlate plate) {

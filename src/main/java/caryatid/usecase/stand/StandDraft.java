@@ -12,6 +12,7 @@ import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -37,7 +38,7 @@ public final class StandDraft {
   private final String code;
   private final Path folder;
   private final FoundBefore before;
-  private DraftFile file;
+  private final DraftFile file;
 
   private StandDraft(String code, Path folder, FoundBefore before) {
     this.code = code;
@@ -223,12 +224,17 @@ public final class StandDraft {
     }
   }
 
-  /** Removes the draft, and what was found in it. */
+  /** Removes the draft, and what was found in it; drafts of other forms stay. */
   public synchronized void clear() throws StoreFailure {
     forget();
+    file.remove();
+    for (int i = 1; i <= MOST_RECORDINGS; i++) {
+      delete(i);
+    }
     try {
-      DurableFiles.delete(folder);
-      file = new DraftFile(folder.resolve(FILE));
+      Files.deleteIfExists(folder);
+    } catch (DirectoryNotEmptyException e) {
+      return; // Another form is drafted.
     } catch (IOException e) {
       throw failure(e);
     }

@@ -7,7 +7,9 @@ enum StandFault implements Topic {
   STRETCH_REVERSED("StandFault.STRETCH_REVERSED"),
   NO_SECONDS("StandFault.NO_SECONDS"),
   /** Arguments: how many recordings a draft holds. */
-  TOO_MANY("StandFault.TOO_MANY");
+  TOO_MANY("StandFault.TOO_MANY"),
+  /** The clinic no longer remembers the plate. Argument: its name. */
+  PLATE_GONE("StandFault.PLATE_GONE");
 
   private final String code;
 

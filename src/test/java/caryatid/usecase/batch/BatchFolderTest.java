@@ -15,9 +15,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which exports belong to which sheet, by their names alone. */
 class BatchFolderTest {
+  private static final Optional<Path> NONE = Optional.empty();
+
   @TempDir Path folder;
 
   private void files(String... names) throws IOException {
@@ -30,7 +34,7 @@ class BatchFolderTest {
   }
 
   private List<BatchState> states() throws BadInput {
-    return BatchFolder.states(folder, "", Optional.empty());
+    return BatchFolder.states(folder, NONE, "", Optional.empty());
   }
 
   private List<String> found() throws BadInput {
@@ -112,19 +116,60 @@ class BatchFolderTest {
             "expected one plate description beside the trial sheet, and found plate-1.yaml,"
                 + " plate-2.yaml");
     Path given = folder.resolve("plate-2.yaml");
-    BatchState state = BatchFolder.states(folder, "", Optional.of(given)).get(0);
+    BatchState state = BatchFolder.states(folder, NONE, "", Optional.of(given)).get(0);
     assertThat(state.problems()).isEmpty();
     assertThat(state.plate()).contains(given);
   }
 
   @Test
   void aFolderThatIsNotThereIsTold() {
-    assertThatThrownBy(() -> BatchFolder.states(folder.resolve("none"), "", Optional.empty()))
+    assertThatThrownBy(() -> BatchFolder.states(folder.resolve("none"), NONE, "", Optional.empty()))
         .isInstanceOfSatisfying(
             BadInput.class,
             e ->
                 assertThat(e.problems())
                     .extracting(Problem::topic)
                     .containsExactly(BatchProblem.NO_FOLDER));
+  }
+
+  /** YAML lets a key be written in several ways, and editors put a mark before the first. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\uFEFFtrial-sheet: 1\n",
+        "'trial-sheet': 1\n",
+        "\"trial-sheet\" : 1\n",
+        "# invented\n  trial-sheet: 1\n",
+        "{trial-sheet: 1}\n"
+      })
+  void aSheetIsKnownHoweverItsKeyIsWritten(String yaml) throws Exception {
+    files("shoe.yaml", "shoe.csv", "shoe-1.csv");
+    Files.writeString(folder.resolve("shoe-1.yaml"), yaml);
+    assertThat(found()).containsExactly("shoe-1 <- shoe-1.csv", "shoe <- shoe.csv");
+  }
+
+  /** Whatever the file is, its export is no stand of another sheet. */
+  @Test
+  void anExportWithAYamlOfItsNameJoinsNoOtherSheet() throws Exception {
+    files("shoe.yaml", "shoe.csv", "shoe-1.csv");
+    Files.writeString(folder.resolve("shoe-1.yaml"), "notes: later\n");
+    assertThat(found()).containsExactly("shoe <- shoe.csv", "shoe-1.csv <- shoe-1.csv");
+  }
+
+  @Test
+  void whatIsMadeIsNoInputAndLinksAreNotFollowed() throws Exception {
+    files("shoe.yaml", "shoe.csv", "out/findings.csv");
+    Files.createSymbolicLink(folder.resolve("lost.csv"), folder.resolve("shoe.csv"));
+    Optional<Path> out = Optional.of(folder.resolve("out"));
+    assertThat(BatchFolder.states(folder, out, "", Optional.empty()))
+        .extracting(BatchState::name)
+        .containsExactly("shoe");
+  }
+
+  @Test
+  void aFolderMayBeALink() throws Exception {
+    files("real/shoe.yaml", "real/shoe.csv");
+    Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("real"));
+    assertThat(BatchFolder.states(link, NONE, "", Optional.empty())).hasSize(1);
   }
 }

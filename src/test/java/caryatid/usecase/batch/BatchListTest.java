@@ -69,4 +69,14 @@ class BatchListTest {
         .isInstanceOfSatisfying(
             BadInput.class, e -> assertThat(e.problems().get(0).place().line()).hasValue(3));
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a//b", "a/", "a/../b", "a/.", "a.", "a ."})
+  void aNameThatADiskReadsDifferentlyIsRefused(String name) {
+    assertThatThrownBy(() -> states("state,recording,sheet\n" + name + ",b.csv,s.yaml\n"))
+        .isInstanceOfSatisfying(
+            BadInput.class,
+            e ->
+                assertThat(e.problems().get(0).topic().code()).isEqualTo("BatchProblem.LIST_NAME"));
+  }
 }

@@ -256,4 +256,40 @@ class DraftedStandTest {
   private static FoundBefore.DrawnStand drawing(String recording) {
     return new FoundBefore.DrawnStand("K8", recording, "", "", "", "en");
   }
+
+  /** What is typed for walking lies in the same folder. */
+  @Test
+  void aDraftThatIsClearedLeavesThoseOfOtherForms() throws Exception {
+    FormDraft.of(records, CODE, EntryKind.WALKING).type(Map.of("comfort", "7"));
+    draft.clear();
+    assertThat(FormDraft.of(records, CODE, EntryKind.WALKING).fields())
+        .containsEntry("comfort", "7");
+    StandDraft again = StandDraft.of(records, CODE, before);
+    assertThat(again.fields()).isEmpty();
+    assertThat(again.arrived()).isEmpty();
+  }
+
+  /** The next number is that of a recording that was removed with the draft. */
+  @Test
+  void aRecordingAfterAClearedDraftIsTheNewOne() throws Exception {
+    draft.clear();
+    take("barefoot-2.csv");
+    assertThat(draft.arrived().get(0).number()).isEqualTo(1);
+    assertThat(draft.arrived().get(0).file().readAll())
+        .isEqualTo(Files.readAllBytes(K7.resolve("barefoot-2.csv")));
+  }
+
+  @Test
+  void aPlateThatIsNoLongerKnownIsAskedForAndNoneGuessed() throws Exception {
+    Map<String, String> fields = new LinkedHashMap<>(draft.fields());
+    fields.put(StandFields.KNOWN_PLATE, "old.yaml");
+    draft.type(fields);
+    SoFar found = DraftedStand.of(records, CODE, draft, "AB").orElseThrow().shown(false);
+    assertThat(found.checked()).isEmpty();
+    assertThat(found.problems())
+        .extracting(problem -> ENGLISH.say(problem))
+        .containsExactly(
+            "known-plate: The plate old.yaml is no longer known here. Choose the plate that the"
+                + " wearer stood on.");
+  }
 }

@@ -4,6 +4,8 @@ rem Without a command, as by a double click, it opens the window.
 setlocal
 set "CARYATID_JAVA=java"
 if defined JAVA_HOME set "CARYATID_JAVA=%JAVA_HOME%\bin\java.exe"
+rem Its own Java, where it came with one.
+if exist "%~dp0runtime\bin\java.exe" set "CARYATID_JAVA=%~dp0runtime\bin\java.exe"
 
 "%CARYATID_JAVA%" -version >nul 2>nul
 if errorlevel 1 goto nojava

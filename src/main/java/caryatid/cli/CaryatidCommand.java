@@ -35,7 +35,8 @@ final class CaryatidCommand extends CommandGroup {
           BatchCommand.class,
           RecordCommand.class,
           ClinicCommand.class,
-          OpenCommand.class);
+          OpenCommand.class,
+          CompletionCommand.class);
 
   private final Clock clock;
 

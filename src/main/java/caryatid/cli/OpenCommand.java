@@ -7,6 +7,7 @@ import caryatid.web.Window;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -67,10 +68,17 @@ final class OpenCommand implements Callable<Integer> {
         browse(Window.startFile(folder(), opened.folder()));
       }
       return 0;
+    } catch (FileSystemException e) {
+      return refuse(
+          wording, "cli.folderNotOpened", Argument.text(folder().toString()), Argument.why(e));
     } catch (IOException e) {
-      spec.commandLine().getErr().println(wording.fill("cli.notOpened", Argument.why(e)));
-      return 1;
+      return refuse(wording, "cli.notOpened", Argument.why(e));
     }
+  }
+
+  private int refuse(Wording wording, String key, Argument... arguments) {
+    spec.commandLine().getErr().println(wording.fill(key, arguments));
+    return 1;
   }
 
   private void serve(Window window, Wording wording) throws IOException, InterruptedException {

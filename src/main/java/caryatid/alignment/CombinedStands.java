@@ -1,5 +1,6 @@
 package caryatid.alignment;
 
+import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.uncertainty.Cause;
@@ -7,6 +8,7 @@ import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
 import caryatid.uncertainty.Quantiles;
 import caryatid.uncertainty.SampleStatistics;
+import caryatid.uncertainty.SampleVariance;
 import caryatid.uncertainty.Source;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,32 +18,39 @@ import java.util.Set;
 /**
  * One offset in each stand of a state, and its value for the state as a mean of the stands.
  *
- * <p>Stands differ by sway and by how the wearer stepped on; their standard deviation shows both at
- * once. With three or more stands it is taken from the stands alone; from two, it is pooled with
- * the default, because one difference alone says next to nothing (Student's t with one degree of
- * freedom); with one stand the default is added to the stand's sway.
+ * <p>Stands differ by sway and by how the wearer stepped on. Their scatter is pooled, at every
+ * number of stands, from what is usual, what the wearer's earlier states show and what these stands
+ * show; it holds both, so the sway of each stand is not counted beside it. It is never taken for
+ * less than that sway.
  */
 final class CombinedStands {
-  private static final int ENOUGH_STANDS = 3;
+  /** So many stands are asked of a wearer who scatters by more than is usual. */
+  static final int OF_THE_RESTLESS = 5;
 
   /** Causes that a second state, measured on the same plate, shares with the first. */
   private static final Set<Cause> SHARED_BY_STATES =
       EnumSet.of(Cause.PLATE_ACCURACY, Cause.LEVEL, Cause.REGISTRATION);
 
   private final List<Offset> offsets;
-  private final double defaultSdMm;
-  private final double defaultDegrees;
+  private final StandScatter scatter;
   private final Estimate mean;
 
   /**
    * @param offsets the same offset in each stand, at least one
-   * @param defaultSdMm standard deviation between stands where the stands cannot show it, mm
-   * @param defaultDegrees its degrees of freedom
+   * @param doubts what is usual between stands
+   * @param before the wearer's earlier states, which tell of vertical lines
    */
-  CombinedStands(List<Offset> offsets, double defaultSdMm, double defaultDegrees) {
+  CombinedStands(List<Offset> offsets, AssumedUncertainties doubts, List<EarlierState> before) {
     this.offsets = List.copyOf(offsets);
-    this.defaultSdMm = defaultSdMm;
-    this.defaultDegrees = defaultDegrees;
+    Offset first = offsets.get(0);
+    this.scatter =
+        StandScatter.of(
+            first.plane(),
+            first.of(),
+            doubts,
+            spreadMm(),
+            offsets.size(),
+            first.kind() == LoadLineMethod.VERTICAL ? before : List.of());
     this.mean = combine();
   }
 
@@ -54,11 +63,13 @@ final class CombinedStands {
     return mean;
   }
 
+  StandScatter scatter() {
+    return scatter;
+  }
+
   /**
    * The smallest difference to another state measured alike that is not put down to chance. What
-   * both states share cancels; the rest counts twice. Both states together know the spread of their
-   * stands better, but the stands of one state are nearer to each other in time than to those of
-   * the next; so its degrees of freedom are left as they are.
+   * both states share cancels; the rest counts twice.
    */
   double smallestDifference() {
     List<Contribution> own =
@@ -77,44 +88,50 @@ final class CombinedStands {
   }
 
   /**
-   * Whether the stands differ by more than the default lets expect in 95 % of cases (ratio of two
-   * variances, Fisher's F with the stands' degrees of freedom and the default's).
+   * Whether the stands differ by more than what is usual lets expect in 95 % of cases (ratio of two
+   * variances, Fisher's F).
    */
   boolean disagree() {
     OptionalDouble spread = spreadMm();
     return spread.isPresent()
         && spread.getAsDouble()
-            > defaultSdMm
-                * Math.sqrt(Quantiles.f(Estimate.COVERAGE, offsets.size() - 1, defaultDegrees));
+            > scatter.usualMm()
+                * Math.sqrt(
+                    Quantiles.f(
+                        Estimate.COVERAGE, offsets.size() - 1, scatter.usual().degreesOfFreedom()));
+  }
+
+  /** Whether this wearer scatters so much that more stands are needed than there are. */
+  boolean needMore() {
+    return offsets.size() < OF_THE_RESTLESS && scatter.isRestless();
   }
 
   private Estimate combine() {
-    int k = offsets.size();
-    if (k == 1) {
-      return offsets.get(0).mm().with(repeat(defaultSdMm, defaultDegrees));
-    }
     Estimate sum = withoutSway(offsets.get(0));
-    for (Offset offset : offsets.subList(1, k)) {
+    for (Offset offset : offsets.subList(1, offsets.size())) {
       sum = sum.plus(1, withoutSway(offset));
     }
-    double sd = spreadMm().orElseThrow();
-    return sum.times(1.0 / k).with(repeated(sd, k));
+    return sum.times(1.0 / offsets.size()).with(repeatability());
   }
 
-  private Contribution repeated(double sd, int k) {
-    if (k >= ENOUGH_STANDS) {
-      return repeat(sd / Math.sqrt(k), k - 1);
-    }
-    double degrees = defaultDegrees + k - 1;
-    double pooled = (defaultDegrees * defaultSdMm * defaultSdMm + (k - 1) * sd * sd) / degrees;
-    return repeat(Math.sqrt(pooled / k), degrees);
-  }
-
-  private Contribution repeat(double u, double degrees) {
+  private Contribution repeatability() {
+    SampleVariance one = scatter.ofOneStand();
+    double u = Math.max(Math.sqrt(one.variance() / offsets.size()), swayMm());
     Offset first = offsets.get(0);
     String kind = first.kind() == LoadLineMethod.VERTICAL ? "VERTICAL" : "MEASURED_FORCE";
     String of = first.of().lastPart() + " " + first.plane().lastPart() + " " + kind;
-    return new Contribution(new Source(Cause.REPEATABILITY, of), u, 1, degrees);
+    return new Contribution(new Source(Cause.REPEATABILITY, of), u, 1, one.degreesOfFreedom());
+  }
+
+  /** What the sway within the stands alone makes of the mean's uncertainty, mm. */
+  private double swayMm() {
+    double squares =
+        offsets.stream()
+            .flatMap(o -> o.mm().contributions().stream())
+            .filter(c -> c.source().cause() == Cause.SWAY)
+            .mapToDouble(c -> c.amount() * c.amount())
+            .sum();
+    return Math.sqrt(squares) / offsets.size();
   }
 
   private static Estimate withoutSway(Offset offset) {

@@ -1,5 +1,6 @@
 package caryatid.alignment;
 
+import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LoadLineMethod;
@@ -12,14 +13,16 @@ import java.util.OptionalDouble;
 
 /**
  * An earlier alignment state in short, as a later check is given it: what was found then stands.
+ * How far its stands scattered counts in the later check.
  *
  * @param resultSha512 SHA-512 of the result it was taken from, hexadecimal
  * @param wearer the wearer's code
  * @param at when it was measured
  * @param footwear in what the wearer stood, in the clinician's words
  * @param heelHeightMm effective heel height, mm
- * @param stands in how many stands, at least one
+ * @param stands in how many stands, at least one; at least two where a spread is told
  * @param offsets of the vertical load lines
+ * @param marked whether drawings mark it as the state before
  */
 public record EarlierState(
     String resultSha512,
@@ -28,7 +31,8 @@ public record EarlierState(
     String footwear,
     double heelHeightMm,
     int stands,
-    List<EarlierOffset> offsets) {
+    List<EarlierOffset> offsets,
+    boolean marked) {
 
   /**
    * Where a load line ran past a landmark.
@@ -52,17 +56,21 @@ public record EarlierState(
   }
 
   /**
-   * @throws IllegalArgumentException if there is no stand or the heel height is not finite
+   * @throws IllegalArgumentException if there is no stand, the heel height is not finite, or one
+   *     stand has a spread
    */
   public EarlierState {
     if (stands < 1 || !Double.isFinite(heelHeightMm)) {
       throw new IllegalArgumentException(stands + " stands, heel " + heelHeightMm);
     }
     offsets = List.copyOf(offsets);
+    if (stands == 1 && offsets.stream().anyMatch(offset -> offset.spreadMm().isPresent())) {
+      throw new IllegalArgumentException("a spread of one stand");
+    }
   }
 
   /**
-   * A state in short.
+   * A state in short, marked in drawings.
    *
    * @param resultSha512 SHA-512 of the result that holds it, hexadecimal
    */
@@ -81,7 +89,13 @@ public record EarlierState(
         trial.footwear().description(),
         trial.footwear().heelHeightMm(),
         state.stands().size(),
-        offsets);
+        offsets,
+        true);
+  }
+
+  /** The same, whether or not drawings mark it. */
+  public EarlierState marked(boolean yes) {
+    return new EarlierState(resultSha512, wearer, at, footwear, heelHeightMm, stands, offsets, yes);
   }
 
   private static EarlierOffset offset(Offset offset, List<Stand> stands) {
@@ -109,6 +123,16 @@ public record EarlierState(
       squares += (mm - mean) * (mm - mean);
     }
     return OptionalDouble.of(Math.sqrt(squares / (each.length - 1)));
+  }
+
+  /** Standard deviation between its stands of a line in a plane, mm; empty for one stand. */
+  OptionalDouble spreadMm(Plane plane, LoadLineOwner of) {
+    return offsets.stream()
+        .filter(offset -> offset.at().plane() == plane && offset.of() == of)
+        .map(EarlierOffset::spreadMm)
+        .filter(OptionalDouble::isPresent)
+        .findFirst()
+        .orElse(OptionalDouble.empty());
   }
 
   /** Whether it tells of a leg. */

@@ -3,6 +3,7 @@ package caryatid.alignment;
 import caryatid.recording.model.Provenance;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The earlier states that a check was given: one input, kept with the result.
@@ -21,8 +22,8 @@ public record EarlierStates(Provenance file, List<EarlierState> states) {
     states = List.copyOf(states);
   }
 
-  /** The latest of them. */
-  public EarlierState latest() {
-    return states.stream().max(Comparator.comparing(EarlierState::at)).orElseThrow();
+  /** The latest of those that drawings mark. */
+  public Optional<EarlierState> marked() {
+    return states.stream().filter(EarlierState::marked).max(Comparator.comparing(EarlierState::at));
   }
 }

@@ -23,7 +23,11 @@ public record PrecisionHint(
   public enum Remedy implements Coded {
     /** Two more stands, or three in all, stepping off between. */
     REPEAT("Remedy.REPEAT"),
-    /** A stand of a minute. */
+    /**
+     * A stand of a minute. Advised by methods up to 1 only: how far a mean wanders from stand to
+     * stand does not shrink with the length of the stand, and its own uncertainty, where sway is
+     * slow, hardly.
+     */
     STAND_LONGER("Remedy.STAND_LONGER"),
     /** Mark and measure the landmarks twice as well. */
     MARK_BETTER("Remedy.MARK_BETTER"),

@@ -12,7 +12,7 @@ import java.util.Set;
 
 /** Finds what would reduce an offset's uncertainty most, by trying each remedy on its budget. */
 final class PrecisionHints {
-  private static final double LONG_STAND_S = 60;
+  private static final int STANDS = 3;
 
   private static final Map<Remedy, Set<Cause>> HALVED =
       Map.of(
@@ -24,12 +24,8 @@ final class PrecisionHints {
 
   private PrecisionHints() {}
 
-  /**
-   * The advice on an offset.
-   *
-   * @param longestS longest stretch of its stands, s
-   */
-  static Optional<PrecisionHint> on(CombinedStands repeats, double longestS) {
+  /** The advice on an offset. */
+  static Optional<PrecisionHint> on(CombinedStands repeats) {
     Estimate mean = repeats.mean();
     double variance = mean.covariance(mean);
     if (!(variance > 0)) {
@@ -38,11 +34,6 @@ final class PrecisionHints {
     Map<Remedy, Double> then = new EnumMap<>(Remedy.class);
     HALVED.forEach((remedy, causes) -> then.put(remedy, scaled(mean, causes, 0.5)));
     then.put(Remedy.REPEAT, repeated(repeats));
-    if (longestS < LONG_STAND_S) {
-      then.put(
-          Remedy.STAND_LONGER,
-          scaled(mean, Set.of(Cause.SWAY), Math.sqrt(longestS / LONG_STAND_S)));
-    }
     Remedy best = then.entrySet().stream().min(Map.Entry.comparingByValue()).orElseThrow().getKey();
     Map<Cause, Double> parts = variances(mean);
     Cause dominant =
@@ -77,21 +68,23 @@ final class PrecisionHints {
         c.source(), c.standardUncertainty() * factor, c.sensitivity(), c.degreesOfFreedom());
   }
 
-  /** Three stands in all, or two more, that differ as the stands do so far. */
+  /** Three stands in all, or two more, that scatter as is expected of this wearer now. */
   private static double repeated(CombinedStands repeats) {
     int now = repeats.stands();
-    int then = Math.max(3, now + 2);
-    Set<Cause> betweenStands = Set.of(Cause.SWAY, Cause.REPEATABILITY);
+    int then = Math.max(STANDS, now + 2);
     List<Contribution> changed =
         repeats.mean().contributions().stream()
-            .map(c -> betweenStands.contains(c.source().cause()) ? repeated(c, now, then) : c)
+            .map(c -> c.source().cause() == Cause.REPEATABILITY ? repeated(c, now, then) : c)
             .toList();
     return new Estimate(0, changed).expanded(Estimate.COVERAGE);
   }
 
   private static Contribution repeated(Contribution c, int now, int then) {
-    double factor = Math.sqrt((double) now / then);
+    double degrees = Math.min(StandScatter.MOST_DEGREES, c.degreesOfFreedom() + then - now);
     return new Contribution(
-        c.source(), c.standardUncertainty() * factor, c.sensitivity(), then - 1);
+        c.source(),
+        c.standardUncertainty() * Math.sqrt((double) now / then),
+        c.sensitivity(),
+        Math.max(degrees, c.degreesOfFreedom()));
   }
 }

@@ -8,7 +8,8 @@ import java.util.Optional;
  * @param method number of the method by which it was found, from 1
  * @param program name and version of the program that made it
  * @param state what was found
- * @param earlier the states before that it is shown with; no finding depends on them
+ * @param earlier the states before that it was found with: how far their stands scattered counts,
+ *     and one of them is marked in drawings
  */
 public record Result(
     int method, String program, AlignmentState state, Optional<EarlierStates> earlier) {
@@ -34,8 +35,8 @@ public record Result(
     this(method, program, state, Optional.empty());
   }
 
-  /** The latest state before it, if it is shown with any. */
+  /** The state before that drawings mark, if there is one. */
   public Optional<EarlierState> before() {
-    return earlier.map(EarlierStates::latest);
+    return earlier.flatMap(EarlierStates::marked);
   }
 }

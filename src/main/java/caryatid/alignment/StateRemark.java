@@ -9,6 +9,8 @@ public enum StateRemark implements Topic {
   SIMPLE_RULE("StateRemark.SIMPLE_RULE", Weight.IMPORTANT),
   OTHER_CONFIDENCE("StateRemark.OTHER_CONFIDENCE", Weight.IMPORTANT),
   STANDS_DISAGREE("StateRemark.STANDS_DISAGREE", Weight.IMPORTANT),
+  /** Arguments: plane, landmark, side, the wearer's own standard deviation, the usual one. */
+  FIVE_STANDS("StateRemark.FIVE_STANDS", Weight.IMPORTANT),
   /**
    * With what would help most. Arguments: plane, landmark, side, half-widths, remedy, width then.
    */

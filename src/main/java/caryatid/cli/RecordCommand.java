@@ -10,13 +10,16 @@ import caryatid.usecase.ShowRecord;
 import caryatid.views.LastGood;
 import caryatid.views.RecordView;
 import caryatid.views.SinceVisit;
+import caryatid.wording.ChangeText;
 import caryatid.wording.ComparisonText;
+import caryatid.wording.ForesightText;
 import caryatid.wording.RecordText;
 import caryatid.wording.VisitText;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -109,11 +112,24 @@ final class RecordCommand extends CommandGroup {
         description = "The later state: up to this entry.")
     private int to;
 
+    @Option(
+        names = "--intended",
+        paramLabel = "MM",
+        description =
+            "By how many mm the offsets were meant to change: how many stands would show it is said.")
+    private Double intendedMm;
+
     @Override
     int run(Records records) throws BadInput {
       CompareStates.Compared compared = CompareStates.run(records, code(), from, to);
       print(RecordText.remarks(compared.lost(), wording()));
       print(ComparisonText.lines(compared.comparison(), wording()));
+      print(
+          ChangeText.lines(
+              compared.changes(),
+              compared.comparison().prostheticKnee(),
+              intendedMm == null ? OptionalDouble.empty() : OptionalDouble.of(intendedMm),
+              wording()));
       return sound(compared.damage());
     }
   }
@@ -138,6 +154,7 @@ final class RecordCommand extends CommandGroup {
       print(RecordText.remarks(next.lost(), wording()));
       next.write(sheet, CaryatidCommand.FILES);
       say("Record.next", sheet);
+      print(ForesightText.lines(next.ahead(), next.prostheticKnee(), wording()));
       return sound(next.damage());
     }
   }

@@ -73,7 +73,8 @@ public final class EarlierStatesJson {
         .text("footwear", state.footwear())
         .number("heel-height-mm", state.heelHeightMm())
         .whole("stands", state.stands())
-        .list("offsets", state.offsets(), EarlierStatesJson::writeOffset);
+        .list("offsets", state.offsets(), EarlierStatesJson::writeOffset)
+        .flag("marked", state.marked());
   }
 
   private static EarlierState readState(JsonObjectReader in) {
@@ -84,7 +85,8 @@ public final class EarlierStatesJson {
         in.text("footwear"),
         in.number("heel-height-mm"),
         in.whole("stands"),
-        in.list("offsets", EarlierStatesJson::readOffset));
+        in.list("offsets", EarlierStatesJson::readOffset),
+        in.flag("marked"));
   }
 
   private static void writeOffset(EarlierOffset offset, JsonObjectWriter out) throws IOException {

@@ -13,7 +13,8 @@ import caryatid.geometry.Plane;
  * @param bodyLeverMm the same for the whole body's line, mm
  * @param pendulumMm height at which the body swings by as much as the centre of pressure, mm, above
  *     0
- * @param sagittalRepeatMm standard deviation between stands of one alignment, fore and aft, mm
+ * @param sagittalRepeatMm usual standard deviation between stands of one alignment, fore and aft,
+ *     the sway of each included, mm
  * @param frontalRepeatMm the same sideways, mm
  * @param repeatDegreesOfFreedom how well the two are known, as degrees of freedom, above 0
  */
@@ -34,17 +35,20 @@ public record AssumedUncertainties(
    *       no source.
    *   <li>Pendulum 1000 mm: about the height of the body's centre of mass, which swings by little
    *       less than the centre of pressure.
-   *   <li>Between stands 6 mm fore and aft and 4 mm sideways. Successive stands of persons without
-   *       a prosthesis differ so: five runs of twelve stands of the open data set of Santos and
-   *       Duarte 2016, PeerJ 4:e2648, first 20 s of each, root mean square of the differences of
-   *       successive means over root 2 in each run: median 6.2 mm fore and aft (5.3 to 15.6), 4.8
-   *       mm sideways (2.6 to 10.8), both feet on one plate. Sideways a foot's own line moves less
-   *       than the whole body's. Persons differ by half and twice; hence 4 degrees of freedom (JCGM
-   *       100:2008, G.4.2: known to about a third).
+   *   <li>Between stands, sway included, 5.5 mm fore and aft and 4 mm sideways, with 5 degrees of
+   *       freedom for how persons differ: scale and degrees of a scaled inverse chi-square
+   *       distribution (Smyth 2004). Fitted to five runs of twelve stands of the open data set of
+   *       Santos and Duarte 2016, PeerJ 4:e2648 (both feet on one plate, firm ground and foam,
+   *       first 20 s, root mean square of the differences of successive means over root 2 in each
+   *       run, 7.3 degrees each): 7.6 mm and 4.8 degrees fore and aft, 5.0 mm and 2.5 sideways. One
+   *       foot's line of 22 persons on two plates differs between successive stands by 7.2 and 7.9
+   *       mm (root mean square of the differences, so 5.1 and 5.6 mm of a stand), which with 5
+   *       degrees is a scale of 3.9 and 4.3 mm. Fore and aft the geometric mean is taken, sideways
+   *       the foot's own, rounded, because there the whole body's line moves otherwise.
    * </ul>
    */
   public static final AssumedUncertainties ASSUMED =
-      new AssumedUncertainties(0.002, Math.toRadians(3), 30, 100, 1000, 6, 4, 4);
+      new AssumedUncertainties(0.002, Math.toRadians(3), 30, 100, 1000, 5.5, 4, 5);
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

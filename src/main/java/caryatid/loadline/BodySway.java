@@ -13,11 +13,11 @@ import caryatid.standing.Sway;
  */
 record BodySway(double sdMm, double degreesOfFreedom) {
   /**
-   * The whole body's swing where it was recorded, else what the line's own foot shows of it. One
-   * foot's centre of pressure hardly moves sideways, because sideways the body swings by loading
-   * the other foot. There it is taken to swing as far as this foot's point moves fore and aft:
-   * bodies swing sideways 0.7 times as far as fore and aft (medians of 1,930 real stands of the
-   * same data set, 5.3 and 7.4 mm), and one foot shows a part of that only.
+   * The whole body's swing where it was recorded, else what the line's own foot shows of it: fore
+   * and aft a part. Sideways one foot's centre of pressure hardly moves, because sideways the body
+   * swings by loading the other foot. There it is taken to swing as far as this foot's point moves
+   * fore and aft: bodies swing sideways 0.7 times as far as fore and aft (medians of 1,930 real
+   * stands of the same data set, 5.3 and 7.4 mm), and one foot shows a part of that only.
    *
    * <p>The body's own is known to N degrees of freedom, the effective size that the stretch shows
    * for its mean. N is about twice what there is, and a variance has about twice as many
@@ -33,7 +33,10 @@ record BodySway(double sdMm, double degreesOfFreedom) {
     Sway sway = sway(standing, whole ? LoadLineOwner.WHOLE_BODY : line);
     BodySway anterior = new BodySway(sway.sdAnteriorMm(), sway.effectiveAnterior());
     if (plane == Plane.SAGITTAL) {
-      return whole ? anterior : anterior.concluded(UseLimits.FOLLOWS);
+      return whole
+          ? anterior
+          : new BodySway(anterior.sdMm / UseLimits.SHOWS, anterior.degreesOfFreedom)
+              .concluded(UseLimits.FOLLOWS);
     }
     Sway.BothDirections both = sway.both().orElseThrow();
     BodySway right = new BodySway(both.sdRightMm(), both.effectiveRight());

@@ -36,18 +36,25 @@ public record UseLimits(double levelFeetMm, double mostUnlevelMm, double trusted
   static final double MARKS_TELL_MM = 90;
 
   /**
+   * What part of the body's swing fore and aft one foot's centre of pressure shows (common
+   * practice, no source; the sound foot and the load that moves between the feet take the rest).
+   */
+  static final double SHOWS = 0.7;
+
+  /**
    * Relative standard uncertainty of the body's swing fore and aft where one foot alone shows it: a
    * foot may follow the body's sway more or less (common practice, no source).
    */
   static final double FOLLOWS = 0.2;
 
   /**
-   * The same of the body's swing sideways, taken from one foot's fore and aft: the ratio of the two
+   * The same of the body's swing sideways, taken from one foot's fore and aft. The ratio of the two
    * standard deviations scatters by 0.37 (standard deviation of its logarithm in the first 20 s of
-   * 60 real stands of the open data set of Santos and Duarte 2016, PeerJ 4:e2648), and the foot
-   * follows more or less.
+   * 60 real stands of the open data set of Santos and Duarte 2016, PeerJ 4:e2648), of which 0.29 is
+   * how badly a stand of 20 s shows its two standard deviations, with 11 to 12 degrees of freedom
+   * each: persons differ by 0.23. The foot follows more or less, by 0.2. Together 0.3.
    */
-  static final double FOLLOWS_SIDEWAYS = 0.4;
+  static final double FOLLOWS_SIDEWAYS = 0.3;
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

@@ -38,12 +38,14 @@ final class PageNumbers {
 
   private final String name;
   private final Wording wording;
+  private final int method;
   private final List<List<String>> pages;
   private final List<Problem> found = new ArrayList<>();
 
-  private PageNumbers(String name, List<List<String>> pages, Wording wording) {
+  private PageNumbers(String name, List<List<String>> pages, int method, Wording wording) {
     this.name = name;
     this.pages = pages;
+    this.method = method;
     this.wording = wording;
   }
 
@@ -56,7 +58,7 @@ final class PageNumbers {
    */
   static List<Problem> missing(String name, byte[] pdf, Result result, Wording wording)
       throws IOException {
-    PageNumbers numbers = new PageNumbers(name, ShownLines.of(pdf), wording);
+    PageNumbers numbers = new PageNumbers(name, ShownLines.of(pdf), result.method(), wording);
     numbers.pages();
     ShownLines.covered(pdf)
         .forEach(page -> numbers.add(ArchiveProblem.OTHER_PAGE, Argument.count(page)));
@@ -100,7 +102,7 @@ final class PageNumbers {
     Target target = finding.target();
     line(
         signed(mm.value(), Unit.MM),
-        wording.plain(mm.expanded(Estimate.COVERAGE), Unit.MM),
+        wording.plain(halfWidth(mm), Unit.MM),
         signed(target.recommendedMm(), Unit.MM),
         signed(target.lowestMm(), Unit.MM),
         signed(target.highestMm(), Unit.MM));
@@ -121,7 +123,7 @@ final class PageNumbers {
           .forEach(
               mm -> {
                 row.add(signed(mm.value(), Unit.MM));
-                row.add(wording.plain(mm.expanded(Estimate.COVERAGE), Unit.MM));
+                row.add(wording.plain(halfWidth(mm), Unit.MM));
               });
       load.upN().ifPresent(n -> row.add(wording.plain(n.value(), Unit.N)));
       line(row.toArray(String[]::new));
@@ -131,7 +133,12 @@ final class PageNumbers {
   private void expect(Moment moment) {
     line(
         signed(moment.newtonMetres().value(), Unit.NM),
-        wording.plain(moment.newtonMetres().expanded(Estimate.COVERAGE), Unit.NM));
+        wording.plain(halfWidth(moment.newtonMetres()), Unit.NM));
+  }
+
+  /** By the rule of the method that made the pages. */
+  private double halfWidth(Estimate of) {
+    return method == 1 ? of.expandedByShares(Estimate.COVERAGE) : of.expanded(Estimate.COVERAGE);
   }
 
   private String signed(double value, Unit unit) {

@@ -2,8 +2,7 @@ package caryatid.uncertainty;
 
 /**
  * How probable it is that a true value lies within a tolerance, given its estimate (JCGM 106:2012,
- * clause 7; with Student's t in place of the normal distribution where the degrees of freedom are
- * finite).
+ * clause 7; by the same quantiles as the intervals that are stated, see {@link Estimate#expanded}).
  *
  * @param below probability that the true value lies below the tolerance, 0 to 1
  * @param within probability that it lies within, 0 to 1
@@ -45,6 +44,6 @@ public record Conformity(double below, double within, double above) {
     if (u == 0 || Double.isInfinite(inside)) {
       return inside < 0 ? 1 : 0;
     }
-    return Quantiles.below(-inside / u, estimate.degreesOfFreedom());
+    return estimate.beyond(inside);
   }
 }

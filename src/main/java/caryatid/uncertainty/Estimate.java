@@ -52,19 +52,20 @@ public record Estimate(double value, List<Contribution> contributions) {
   }
 
   /**
-   * Effective degrees of freedom by which intervals and probabilities are found: the harmonic mean
-   * of the contributions' own, weighted by their variances. Not rounded; infinite where no
-   * contribution has finite ones.
-   *
-   * <p>Never more than {@link #welchSatterthwaite()}, which takes estimated variances for the true
-   * ones: where a part of two degrees of freedom happens to come out small beside a well-known
-   * part, its intervals hold the truth in 92 % of cases for 95 % stated; these in 94 to 96 %.
+   * Degrees of freedom at which Student's t times the combined standard uncertainty is the
+   * half-width that is stated, {@link #expanded} at {@link #COVERAGE}. Not rounded; infinite where
+   * no contribution has finite ones.
    */
   public double degreesOfFreedom() {
-    return degrees(1);
+    return new JointQuantile(contributions).degreesAt((1 - COVERAGE) / 2);
   }
 
-  /** Effective degrees of freedom by Welch-Satterthwaite (JCGM 100:2008, G.4.1), not rounded. */
+  /**
+   * Effective degrees of freedom by Welch-Satterthwaite (JCGM 100:2008, G.4.1), not rounded. It
+   * takes estimated variances for the true ones: where a part of two degrees of freedom happens to
+   * come out small beside a well-known part, its intervals hold the truth in 92 % of cases for 95 %
+   * stated; and a larger part can narrow them.
+   */
   public double welchSatterthwaite() {
     return degrees(2);
   }
@@ -80,12 +81,35 @@ public record Estimate(double value, List<Contribution> contributions) {
   }
 
   /**
-   * Half-width of the interval that holds the true value with a coverage probability.
+   * Half-width of the interval that holds the true value with a coverage probability: each
+   * contribution expanded by Student's t with its own degrees of freedom, added in squares. It
+   * never shrinks when a contribution grows.
    *
    * @param coverage between 0 and 1, for example 0.95
    */
   public double expanded(double coverage) {
-    return Quantiles.t((1 + coverage) / 2, degreesOfFreedom()) * standardUncertainty();
+    return new JointQuantile(contributions).at((1 - coverage) / 2);
+  }
+
+  /**
+   * The half-width as method 1 found it and printed it: Student's t with the harmonic mean of the
+   * contributions' degrees of freedom, weighted by their variances. A larger part can narrow it.
+   *
+   * @param coverage between 0 and 1, for example 0.95
+   */
+  public double expandedByShares(double coverage) {
+    return Quantiles.t((1 + coverage) / 2, degrees(1)) * standardUncertainty();
+  }
+
+  /**
+   * The probability that the true value lies further than so much to one side of this one, by the
+   * same rule as {@link #expanded}.
+   *
+   * @param away how far, in the value's unit; negative where more than half lies there
+   */
+  double beyond(double away) {
+    double tail = new JointQuantile(contributions).tail(Math.abs(away));
+    return away < 0 ? 1 - tail : tail;
   }
 
   /** This value plus a factor times another; shared sources combine with their signs. */

@@ -118,7 +118,9 @@ public final class Check {
     }
     DuplicateInputCheck.check(inputs, recordings, beside.used());
     Optional<EarlierStates> earlier = EarlierInput.read(inputs, context.trial());
-    AlignmentState state = StateAnalysis.of(stands, context.doubts());
+    AlignmentState state =
+        StateAnalysis.of(
+            stands, context.doubts(), earlier.map(EarlierStates::states).orElse(List.of()));
     List<Question> asked = new ArrayList<>(StateQuestions.of(state, context.platesApartMm()));
     asked.addAll(days(inputs, context.trial()));
     return new Checked(

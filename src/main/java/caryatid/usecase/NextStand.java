@@ -2,6 +2,9 @@ package caryatid.usecase;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import caryatid.alignment.Foresight;
+import caryatid.entry.Entry;
+import caryatid.entry.KeptFile;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.recording.model.NamedBytes;
@@ -9,12 +12,14 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.StoreFailure;
+import caryatid.sheet.AmputationLevel;
 import caryatid.store.StoredRecord;
 import caryatid.usecase.file.FileAccess;
 import caryatid.usecase.file.Output;
 import caryatid.views.LostEntryRemark;
 import caryatid.views.NextSheet;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -22,11 +27,20 @@ import java.util.Map;
 /** The trial sheet for a record's next stand. */
 public final class NextStand {
   private final NextSheet sheet;
+  private final List<Foresight> ahead;
+  private final boolean prostheticKnee;
   private final List<Remark> lost;
   private final List<Problem> damage;
 
-  private NextStand(NextSheet sheet, List<Remark> lost, List<Problem> damage) {
+  private NextStand(
+      NextSheet sheet,
+      List<Foresight> ahead,
+      boolean prostheticKnee,
+      List<Remark> lost,
+      List<Problem> damage) {
     this.sheet = sheet;
+    this.ahead = ahead;
+    this.prostheticKnee = prostheticKnee;
     this.lost = lost;
     this.damage = damage;
   }
@@ -41,10 +55,41 @@ public final class NextStand {
     FittingRecord record = stored.record();
     try {
       NextSheet sheet = NextSheet.of(record, stored::bytes);
-      return new NextStand(sheet, LostEntryRemark.of(record), record.notShown());
+      return new NextStand(
+          sheet,
+          ahead(stored),
+          record.levels().stream().anyMatch(AmputationLevel::prostheticKnee),
+          LostEntryRemark.of(record),
+          record.notShown());
     } catch (BadInput e) {
       throw Records.damageFirst(record, e);
     }
+  }
+
+  private static List<Foresight> ahead(StoredRecord stored) {
+    List<Entry> stands =
+        stored.record().valid().stream()
+            .filter(entry -> entry.file(KeptFile.Role.RESULT).isPresent())
+            .toList();
+    if (stands.isEmpty()) {
+      return List.of();
+    }
+    Entry last = stands.get(stands.size() - 1);
+    return KeptResults.of(stored, List.of(last), new ArrayList<>(), new ArrayList<>())
+        .values()
+        .stream()
+        .flatMap(state -> Foresight.of(state).stream())
+        .toList();
+  }
+
+  /** What the next stand's state will be able to tell, measured as the last one was. */
+  public List<Foresight> ahead() {
+    return ahead;
+  }
+
+  /** Whether a knee of the record belongs to a prosthesis. */
+  public boolean prostheticKnee() {
+    return prostheticKnee;
   }
 
   /** Which entries cannot be read, so that the latest stand may be another. */

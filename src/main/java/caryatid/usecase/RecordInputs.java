@@ -26,6 +26,9 @@ import java.util.Set;
 
 /** Completes the inputs of a check by what the record knows; all of it is kept with the report. */
 final class RecordInputs {
+  /** With two stands each they reach the degrees of freedom that are believed at most. */
+  private static final int MOST_STATES = 12;
+
   private final StoredRecord stored;
   private final List<Entry> valid;
 
@@ -98,17 +101,24 @@ final class RecordInputs {
     return Optional.of(AnkleAxis.of(with));
   }
 
-  /** The last state of the same leg in the same footwear whose result can be read. */
+  /**
+   * The states before whose results can be read: the last one in the same footwear, which drawings
+   * mark, and those of several stands, which tell how far this wearer's stands scatter. Of these
+   * the latest {@link #MOST_STATES}: more would not be believed.
+   */
   private Optional<NamedBytes> before(TrialSheet trial) {
-    List<Entry> stands =
-        valid.stream().filter(e -> e.kind() == EntryKind.STAND && isLike(e, trial)).toList();
-    for (int i = stands.size() - 1; i >= 0; i--) {
-      Optional<EarlierState> state = state(stands.get(i));
-      if (state.filter(s -> isUsable(s, trial)).isPresent()) {
-        return Optional.of(EarlierInput.input(List.of(state.get())));
+    List<EarlierState> states = new ArrayList<>();
+    boolean marked = false;
+    for (int i = valid.size() - 1; i >= 0 && states.size() < MOST_STATES; i--) {
+      Entry entry = valid.get(i);
+      boolean mark = !marked && isLike(entry, trial);
+      if (entry.kind() == EntryKind.STAND && (mark || entry.recordings().size() > 1)) {
+        Optional<EarlierState> state = state(entry).filter(s -> isUsable(s, trial));
+        state.ifPresent(s -> states.add(0, s.marked(mark)));
+        marked |= mark && state.isPresent();
       }
     }
-    return Optional.empty();
+    return states.isEmpty() ? Optional.empty() : Optional.of(EarlierInput.input(states));
   }
 
   private static boolean isLike(Entry entry, TrialSheet trial) {

@@ -15,6 +15,7 @@ import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.web.page.VerifiedMarkup;
+import caryatid.wording.ChangeText;
 import caryatid.wording.ComparisonText;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
@@ -24,6 +25,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A record's report and its packed file to be saved, its check, and two of its states compared. */
 final class RecordFiles {
@@ -102,6 +104,12 @@ final class RecordFiles {
       Wording wording = record.wording();
       List<String> lines = new ArrayList<>(RecordText.remarks(compared.lost(), wording));
       lines.addAll(ComparisonText.lines(compared.comparison(), wording));
+      lines.addAll(
+          ChangeText.lines(
+              compared.changes(),
+              compared.comparison().prostheticKnee(),
+              OptionalDouble.empty(),
+              wording));
       compared.damage().stream().map((Problem p) -> wording.say(p)).forEach(lines::add);
       ShowPage.lines(content, lines);
     }

@@ -169,21 +169,21 @@ class WorkedExampleTest {
   }
 
   private void movement(Estimate mm, double effectiveSize) {
-    double degrees =
-        mm.contributions().stream()
-            .filter(c -> c.source().cause() == Cause.LANDMARK_MOVEMENT)
-            .findFirst()
-            .orElseThrow()
-            .degreesOfFreedom();
+    double degrees = degrees(mm, Cause.LANDMARK_MOVEMENT);
     assertThat(1 / degrees).isCloseTo(1 / effectiveSize + 2 * 0.2 * 0.2, within(1e-12));
-    row("landmark movement", "%.4f mm", part(mm, Cause.LANDMARK_MOVEMENT));
+    row(
+        "landmark movement, of which one foot shows 0.7",
+        "%.4f mm",
+        part(mm, Cause.LANDMARK_MOVEMENT));
     row("effective size N of the path; its degrees", "%.4f; %.4f", effectiveSize, degrees);
   }
 
   private void oneStand(AlignmentState state, double swayMm) {
     Finding finding = state.findings().get(0);
     Estimate mm = finding.offset().mm();
-    assertThat(part(mm, Cause.SWAY)).isCloseTo(swayMm, within(1e-9));
+    Estimate alone = state.stands().get(0).offsets().get(0).mm();
+    assertThat(part(alone, Cause.SWAY)).isCloseTo(swayMm, within(1e-9));
+    assertThat(part(mm, Cause.SWAY)).isZero();
     row("offset from the knee centre at 28 mm", "%.4f mm", mm.value());
     row("plate accuracy", "%.4f mm", part(mm, Cause.PLATE_ACCURACY));
     row(
@@ -203,26 +203,32 @@ class WorkedExampleTest {
         acrossMm,
         part(mm, Cause.YAW));
     movement(mm, state.stands().get(0).standing().sway().get(0).effectiveAnterior());
-    row("repeatability, assumed, 4 degrees of freedom", "%.4f mm", part(mm, Cause.REPEATABILITY));
+    row("repeatability, usual, 5 degrees of freedom", "%.4f mm", part(mm, Cause.REPEATABILITY));
+    assertThat(part(mm, Cause.REPEATABILITY)).isEqualTo(5.5);
     double u = 0;
-    double perDegree = 0;
     for (Contribution c : mm.contributions()) {
       u += c.amount() * c.amount();
-      perDegree += c.amount() * c.amount() / c.degreesOfFreedom();
     }
     assertThat(mm.standardUncertainty()).isCloseTo(Math.sqrt(u), within(1e-12));
-    assertThat(mm.degreesOfFreedom()).isCloseTo(u / perDegree, within(1e-9));
+    row(
+        "t for 95 %: repeatability, landmark movement, the rest",
+        "%.4f, %.4f, %.4f",
+        Quantiles.t(0.975, 5),
+        Quantiles.t(0.975, degrees(mm, Cause.LANDMARK_MOVEMENT)),
+        Quantiles.t(0.975, KNOWN));
     outcome("one stand", finding);
   }
 
   private void threeStands(AlignmentState state) {
     Finding finding = state.findings().get(0);
     Estimate mm = finding.offset().mm();
-    // Shifts of 0, 2 and -1 mm: their standard deviation is root (14 / 3 / 2).
-    double repeat = Math.sqrt(14.0 / 3 / 2) / Math.sqrt(3);
+    // Shifts of 0, 2 and -1 mm: their variance is 14 / 3 / 2, with two degrees of freedom.
+    double repeat = Math.sqrt((5 * 5.5 * 5.5 + 14.0 / 3) / 7 / 3);
     assertThat(part(mm, Cause.REPEATABILITY)).isCloseTo(repeat, within(1e-9));
+    assertThat(degrees(mm, Cause.REPEATABILITY)).isEqualTo(7);
     row("three stands shifted by 0, 2 and -1 mm: offset", "%.4f mm", mm.value());
-    row("their repeatability, 2 degrees of freedom", "%.4f mm", part(mm, Cause.REPEATABILITY));
+    row("their own variance, 2 degrees of freedom", "%.4f mm²", 14.0 / 3 / 2);
+    row("their repeatability, 7 degrees of freedom", "%.4f mm", part(mm, Cause.REPEATABILITY));
     outcome("three stands", finding);
     double differenceMm = state.offsets().get(0).smallestDifferenceMm();
     assertThat(differenceMm).isCloseTo(smallestDifference(mm), within(1e-9));
@@ -231,17 +237,27 @@ class WorkedExampleTest {
 
   /** By the page's formula. */
   private static double smallestDifference(Estimate mm) {
-    double u = 0;
-    double perDegree = 0;
+    return Math.sqrt(2)
+        * halfWidth(
+            mm, Set.of(Cause.REPEATABILITY, Cause.MARKING, Cause.YAW, Cause.LANDMARK_MOVEMENT));
+  }
+
+  private static double halfWidth(Estimate mm, Set<Cause> causes) {
+    double squares = 0;
     for (Contribution c : mm.contributions()) {
-      boolean own =
-          Set.of(Cause.REPEATABILITY, Cause.MARKING, Cause.YAW, Cause.LANDMARK_MOVEMENT)
-              .contains(c.source().cause());
-      double variance = own ? c.amount() * c.amount() : 0;
-      u += variance;
-      perDegree += variance / c.degreesOfFreedom();
+      if (causes.contains(c.source().cause())) {
+        squares += Math.pow(Quantiles.t(0.975, c.degreesOfFreedom()) * c.amount(), 2);
+      }
     }
-    return Quantiles.t(0.975, u / perDegree) * Math.sqrt(2 * u);
+    return Math.sqrt(squares);
+  }
+
+  private static double degrees(Estimate mm, Cause cause) {
+    return mm.contributions().stream()
+        .filter(c -> c.source().cause() == cause)
+        .findFirst()
+        .orElseThrow()
+        .degreesOfFreedom();
   }
 
   private void outcome(String what, Finding finding) {
@@ -250,10 +266,12 @@ class WorkedExampleTest {
     double degrees = mm.degreesOfFreedom();
     double t = Quantiles.t(0.975, degrees);
     row(what + ": combined standard uncertainty", "%.4f mm", u);
-    row(what + ": degrees of freedom; t for 95 %", "%.4f; %.4f", degrees, t);
+    row(what + ": degrees of freedom that one t would need; that t", "%.4f; %.4f", degrees, t);
     row(what + ": degrees by Welch-Satterthwaite", "%.4f", mm.welchSatterthwaite());
-    row(what + ": half-width of the 95 % interval", "%.4f mm", t * u);
-    assertThat(mm.expanded(0.95)).isCloseTo(t * u, within(1e-12));
+    double half = halfWidth(mm, Set.of(Cause.values()));
+    row(what + ": half-width of the 95 % interval", "%.4f mm", half);
+    assertThat(mm.expanded(0.95)).isCloseTo(half, within(1e-12));
+    assertThat(t * u).isCloseTo(half, within(1e-6));
     Conformity all = Conformity.of(mm, 0, 30);
     row(
         what + ": probability below, within, above 0 to 30 mm",

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Where a fitting's true offset lies among its targets: exactly on the upper edge of one tolerance,
- * on the lower edge of another, and at a place drawn by chance in a third.
+ * on the lower edge of another, at a place drawn by chance in a third, and in the middle of a
+ * fourth.
  *
  * @param plane the plane
  * @param trueMm the true offset, mm
@@ -24,12 +25,13 @@ record Aim(Plane plane, double trueMm, double beyondMm) {
     return new Aim(plane, trueMm, SPREAD_MM * noise.normal());
   }
 
-  /** The three targets in order. */
+  /** The four targets in order. */
   List<Target> targets() {
     return List.of(
         Sheet.target(plane, trueMm - TOLERANCE_MM, TOLERANCE_MM),
         Sheet.target(plane, trueMm + TOLERANCE_MM, TOLERANCE_MM),
-        Sheet.target(plane, trueMm - beyondMm, TOLERANCE_MM));
+        Sheet.target(plane, trueMm - beyondMm, TOLERANCE_MM),
+        Sheet.target(plane, trueMm, TOLERANCE_MM));
   }
 
   /** Whether the true offset is within the third target's tolerance. */

@@ -16,12 +16,19 @@ public final class CalibrationStudy {
   /**
    * Runs the study.
    *
-   * @param arguments the page, which families ({@code chosen-on}, {@code looked-at} or {@code
-   *     held-back}), and optionally a factor for the number of runs
+   * @param arguments the page, which families ({@code chosen-on}, {@code looked-at}, {@code
+   *     held-back} or {@code frozen}), and optionally a factor for the number of runs
    */
   public static void main(String[] arguments) throws IOException {
     Path page = Path.of(arguments[0]);
     String which = arguments[1];
+    if (which.equals("frozen")) {
+      Tables frozen = new Tables(arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1);
+      Page.put(page, "people frozen", frozen.people(Families.FROZEN));
+      Page.put(page, "pooled", frozen.pooled(pooled()));
+      Page.put(page, "pooled beyond", frozen.pooled(pooledBeyond()));
+      return;
+    }
     boolean chosenOn = which.equals("chosen-on");
     List<Family> families =
         switch (which) {
@@ -43,6 +50,43 @@ public final class CalibrationStudy {
     if (which.equals("held-back")) {
       Page.put(page, "beyond", tables.alignments(beyond(families.get(0))));
     }
+  }
+
+  /** One to five stands, and with earlier states in the record. */
+  private static List<Plan> pooled() {
+    List<Plan> plans = new ArrayList<>();
+    for (Family family : Families.FROZEN) {
+      for (int stands : new int[] {1, 2, 3, 5}) {
+        plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, stands, 1), 4000));
+      }
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 2), 4000));
+      Clinic one = new Clinic(RATE_HZ, SECONDS, 1, 1);
+      Clinic three = new Clinic(RATE_HZ, SECONDS, 3, 1);
+      plans.add(new Plan(family, one.after(3), 4000));
+      plans.add(new Plan(family, one.after(3, 3, 3, 3), 2000));
+      plans.add(new Plan(family, three.after(3), 4000));
+      plans.add(new Plan(family, three.after(1, 3, 2), 2000));
+      plans.add(new Plan(family, three.after(3, 3, 3, 3), 2000));
+    }
+    return plans;
+  }
+
+  /** What pooling takes for granted: usual wearers, stands that know nothing of each other. */
+  private static List<Plan> pooledBeyond() {
+    Clinic one = new Clinic(RATE_HZ, SECONDS, 1, 1);
+    Clinic three = new Clinic(RATE_HZ, SECONDS, 3, 1);
+    Clinic five = new Clinic(RATE_HZ, SECONDS, 5, 1);
+    List<Clinic> clinics =
+        List.of(
+            one.restless(2),
+            three.restless(2),
+            five.restless(2),
+            three.after(3, 3).restless(2),
+            three.inARow(0.5),
+            three.after(3, 3).inARow(0.5),
+            three.bySession(4),
+            three.after(3, 3).bySession(4));
+    return clinics.stream().map(c -> new Plan(Families.FROZEN.get(0), c, 4000)).toList();
   }
 
   private static List<Plan> twoAndFive(List<Family> families) {

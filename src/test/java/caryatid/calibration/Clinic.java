@@ -2,6 +2,7 @@ package caryatid.calibration;
 
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.recording.model.PlateAccuracy;
+import java.util.List;
 
 /**
  * How a simulated clinic measures.
@@ -13,9 +14,21 @@ import caryatid.recording.model.PlateAccuracy;
  * @param putBackMm how far from their first place the feet stand in further stands, in each
  *     direction, standard deviation, mm
  * @param restless how much more than usual its wearers differ from stand to stand, as a factor
+ * @param serial correlation of how a wearer stands with how they stood the time before
+ * @param sessionMm by how much all stands of a state differ from the wearer's own mean, in each
+ *     direction, standard deviation, mm
+ * @param earlier how many stands each earlier state of the wearer's record has
  */
 record Clinic(
-    double rateHz, double seconds, int stands, int plates, double putBackMm, double restless) {
+    double rateHz,
+    double seconds,
+    int stands,
+    int plates,
+    double putBackMm,
+    double restless,
+    double serial,
+    double sessionMm,
+    List<Integer> earlier) {
   /** How far its plates can be trusted, as it states itself. */
   static final PlateAccuracy ACCURACY = new PlateAccuracy(1.5, 0.002, 0.005, 0);
 
@@ -31,17 +44,35 @@ record Clinic(
 
   /** Its wearers put their feet back where they stood, and differ as is usual. */
   Clinic(double rateHz, double seconds, int stands, int plates) {
-    this(rateHz, seconds, stands, plates, 0, 1);
+    this(rateHz, seconds, stands, plates, 0, 1, 0, 0, List.of());
   }
 
   /** This clinic, the feet put back with an error, mm. */
   Clinic puttingBack(double mm) {
-    return new Clinic(rateHz, seconds, stands, plates, mm, restless);
+    return new Clinic(rateHz, seconds, stands, plates, mm, restless, serial, sessionMm, earlier);
   }
 
   /** This clinic, its wearers differing more from stand to stand, by a factor. */
   Clinic restless(double factor) {
-    return new Clinic(rateHz, seconds, stands, plates, putBackMm, factor);
+    return new Clinic(
+        rateHz, seconds, stands, plates, putBackMm, factor, serial, sessionMm, earlier);
+  }
+
+  /** This clinic, its wearers standing in part as they stood the time before. */
+  Clinic inARow(double correlation) {
+    return new Clinic(
+        rateHz, seconds, stands, plates, putBackMm, restless, correlation, sessionMm, earlier);
+  }
+
+  /** This clinic, its wearers standing elsewhere in each session. */
+  Clinic bySession(double mm) {
+    return new Clinic(rateHz, seconds, stands, plates, putBackMm, restless, serial, mm, earlier);
+  }
+
+  /** This clinic, with states of so many stands before in the wearer's record. */
+  Clinic after(Integer... states) {
+    return new Clinic(
+        rateHz, seconds, stands, plates, putBackMm, restless, serial, sessionMm, List.of(states));
   }
 
   int samples() {
@@ -59,6 +90,9 @@ record Clinic(
         + " Hz, "
         + (plates == 1 ? "one plate" : "two plates")
         + (restless == 1 ? "" : ", wearers " + restless + " times as restless")
-        + (putBackMm == 0 ? "" : ", feet put back within " + (int) putBackMm + " mm");
+        + (putBackMm == 0 ? "" : ", feet put back within " + (int) putBackMm + " mm")
+        + (serial == 0 ? "" : ", serial correlation " + serial)
+        + (sessionMm == 0 ? "" : ", sessions " + (int) sessionMm + " mm apart")
+        + (earlier.isEmpty() ? "" : ", after states of " + earlier + " stands");
   }
 }

@@ -15,8 +15,7 @@ final class Differences {
   private double squares;
 
   /**
-   * @param repeatMm standard deviation between stands that is stated beside sway, mm; 0 within one
-   *     stand
+   * @param repeatMm standard deviation between stands, sway included, mm; 0 within one stand
    */
   Differences(double repeatMm) {
     this.repeatMm = repeatMm;
@@ -30,8 +29,14 @@ final class Differences {
     squares += Math.pow(difference.value() / difference.standardUncertainty(), 2);
   }
 
-  /** The estimate with sources of its own, so that nothing cancels, and with what stands add. */
+  /** The estimate with sources of its own, so that nothing cancels, or what stands differ by. */
   private Estimate own(Estimate estimate, String which) {
+    if (repeatMm > 0) {
+      double u = Math.max(repeatMm, estimate.standardUncertainty());
+      Source repeats = new Source(Cause.REPEATABILITY, which);
+      return Estimate.exact(estimate.value())
+          .with(new Contribution(repeats, u, 1, Clinic.DOUBTS.repeatDegreesOfFreedom()));
+    }
     List<Contribution> all = new ArrayList<>();
     for (Contribution c : estimate.contributions()) {
       all.add(
@@ -40,10 +45,6 @@ final class Differences {
               c.standardUncertainty(),
               c.sensitivity(),
               c.degreesOfFreedom()));
-    }
-    if (repeatMm > 0) {
-      Source repeats = new Source(Cause.REPEATABILITY, which);
-      all.add(new Contribution(repeats, repeatMm, 1, Clinic.DOUBTS.repeatDegreesOfFreedom()));
     }
     return new Estimate(estimate.value(), all);
   }

@@ -61,6 +61,18 @@ final class Families {
   /** Now steadier, now less steady. */
   static final Family UNSTEADY = Family.of("sway that swells and ebbs", Families::unsteady);
 
+  /** Fast trembling, a slow posture and few moves between. */
+  static final Family TREMBLING = Family.of("trembling and slow leaning", Families::trembling);
+
+  /** Leaning to one level after another, with waves about it. */
+  static final Family LEANING = Family.of("leaning to and fro with waves", Families::leaning);
+
+  /** A power-law spectrum whose size swells and ebbs. */
+  static final Family RESTLESS = Family.of("power law that swells and ebbs", Families::restless);
+
+  /** Made before the pooled spread between stands was first run; see docs/calibration.md. */
+  static final List<Family> FROZEN = List.of(TREMBLING, LEANING, RESTLESS);
+
   static final List<Family> CHOSEN_ON = List.of(RELAXATIONS, PENDULUM);
   static final List<Family> LOOKED_AT =
       List.of(ANY_RELAXATIONS, OSCILLATION, INTERMITTENT, DRIFT, POWER_LAW, POSTURES, FREE_WITHIN);
@@ -187,6 +199,35 @@ final class Families {
     Sway steady =
         mixture(sdMm, new double[] {0.5, 2, 8, 30}, weights(noise, 0.12, 0.33, 0.35, 0.2));
     return new Unsteady(steady, noise.between(0.2, 0.5), noise.between(3, 15));
+  }
+
+  private static Sway trembling(double sdMm, Noise noise) {
+    double[] w = weights(noise, 0.7, 0.3);
+    Sway about =
+        mixture(
+            sdMm * StrictMath.sqrt(w[0]),
+            new double[] {0.3, noise.between(2, 6), noise.between(15, 50)},
+            weights(noise, 0.1, 0.5, 0.4));
+    Sway moves =
+        new Pushes(sdMm * StrictMath.sqrt(w[1]), noise.between(5, 15), noise.between(2, 8));
+    return about.plus(Relaxation.smoothed(moves, 0.3));
+  }
+
+  private static Sway leaning(double sdMm, Noise noise) {
+    double[] w = weights(noise, 0.35, 0.2, 0.45);
+    Sway kept =
+        Relaxation.smoothed(new Postures(sdMm * StrictMath.sqrt(w[0]), noise.between(8, 40)), 0.8);
+    Sway slow = new Waves(sdMm * StrictMath.sqrt(w[1]), noise.between(6, 20), noise.between(8, 40));
+    Sway about =
+        mixture(
+            sdMm * StrictMath.sqrt(w[2]),
+            new double[] {0.5, 2, noise.between(4, 12)},
+            weights(noise, 0.2, 0.4, 0.4));
+    return kept.plus(slow).plus(about);
+  }
+
+  private static Sway restless(double sdMm, Noise noise) {
+    return new Unsteady(powerLaw(sdMm, noise), noise.between(0.15, 0.4), noise.between(4, 20));
   }
 
   private static Sway drift(double sdMm, Noise noise) {

@@ -17,7 +17,7 @@ class FamiliesTest {
   private static final int DRIFT = 4;
 
   static List<Family> families() {
-    return Stream.of(Families.CHOSEN_ON, Families.LOOKED_AT, Families.HELD_BACK)
+    return Stream.of(Families.CHOSEN_ON, Families.LOOKED_AT, Families.HELD_BACK, Families.FROZEN)
         .flatMap(List::stream)
         .toList();
   }

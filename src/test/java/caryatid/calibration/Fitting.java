@@ -1,6 +1,7 @@
 package caryatid.calibration;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.EarlierState;
 import caryatid.alignment.StateAnalysis;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -32,19 +33,43 @@ final class Fitting {
   private final Clinic clinic;
   private final Wearer wearer;
   private final Errors errors;
-  private final List<Stand> stands = new ArrayList<>();
+  private final List<Stand> stands;
+  private final List<List<Stand>> earlier = new ArrayList<>();
 
   private Fitting(Family family, Clinic clinic, Noise noise) {
     this.clinic = clinic;
     this.wearer = Wearer.draw(family, noise.split());
     this.errors = Errors.draw(noise.split());
-    for (int i = 0; i < clinic.stands(); i++) {
-      Person now = wearer.thisTime(noise.split(), clinic.restless());
-      double away = i == 0 ? 0 : clinic.putBackMm();
+    this.stands = stands(clinic.stands(), noise);
+    clinic.earlier().forEach(count -> earlier.add(stands(count, noise.split())));
+  }
+
+  /** The stands of one state. */
+  private List<Stand> stands(int count, Noise noise) {
+    List<Stand> made = new ArrayList<>();
+    double[] session = clinic.sessionMm() == 0 ? new double[2] : normals(noise.split());
+    double[] before = {0, 0};
+    double fresh = 1;
+    for (int i = 0; i < count; i++) {
+      double[] away = normals(noise.split());
+      for (int axis = 0; axis < 2; axis++) {
+        before[axis] = (i == 0 ? 0 : clinic.serial() * before[axis]) + fresh * away[axis];
+      }
+      fresh = StrictMath.sqrt(1 - clinic.serial() * clinic.serial());
+      double feetMm = i == 0 ? 0 : clinic.putBackMm();
       Noise feet = noise.split();
-      Person stood = now.movedBy(away * feet.normal(), away * feet.normal());
-      stands.add(Stand.of(stood, clinic.samples(), clinic.rateHz(), noise.split()));
+      Person stood =
+          wearer
+              .thisTime(before, clinic.restless())
+              .movedBy(clinic.sessionMm() * session[0], clinic.sessionMm() * session[1])
+              .movedBy(feetMm * feet.normal(), feetMm * feet.normal());
+      made.add(Stand.of(stood, clinic.samples(), clinic.rateHz(), noise.split()));
     }
+    return made;
+  }
+
+  private static double[] normals(Noise noise) {
+    return new double[] {noise.normal(), noise.normal()};
   }
 
   /** Draws a wearer and errors, measures, and says what came out against the truth. */
@@ -68,11 +93,21 @@ final class Fitting {
     TrialSheet sheet = sheet(targets);
     List<Landmark> landmarks =
         Landmarks.place(sheet.landmarks(), Sheet.LINES, Place.of("simulated"));
+    List<EarlierState> before = new ArrayList<>();
+    for (List<Stand> state : earlier) {
+      AlignmentState then = StateAnalysis.of(measured(state, sheet, landmarks), Clinic.DOUBTS);
+      before.add(EarlierState.of(then, Measured.NOWHERE.sha512()));
+    }
+    return StateAnalysis.of(measured(stands, sheet, landmarks), Clinic.DOUBTS, before);
+  }
+
+  private List<caryatid.alignment.Stand> measured(
+      List<Stand> state, TrialSheet sheet, List<Landmark> landmarks) throws BadInput {
     List<caryatid.alignment.Stand> measured = new ArrayList<>();
-    for (Stand stand : stands) {
+    for (Stand stand : state) {
       measured.add(measured(stand, sheet, landmarks));
     }
-    return StateAnalysis.of(measured, Clinic.DOUBTS);
+    return measured;
   }
 
   private caryatid.alignment.Stand measured(Stand stand, TrialSheet sheet, List<Landmark> landmarks)

@@ -14,9 +14,15 @@ import java.util.List;
  * @param falseWithin how many of the two targets with the truth on the edge were called within
  * @param verdict of the target with the truth at a place drawn by chance
  * @param trulyWithin whether that truth is within
+ * @param metCentred whether the target whose middle is the truth was called within
  */
 record Outcome(
-    double errorMm, double halfWidthMm, int falseWithin, Verdict verdict, boolean trulyWithin) {
+    double errorMm,
+    double halfWidthMm,
+    int falseWithin,
+    Verdict verdict,
+    boolean trulyWithin,
+    boolean metCentred) {
 
   static Outcome of(AlignmentState state, Aim aim) {
     List<Finding> findings =
@@ -31,7 +37,8 @@ record Outcome(
         offset.expanded(0.95),
         falseWithin,
         findings.get(2).verdict(),
-        aim.trulyWithin());
+        aim.trulyWithin(),
+        findings.get(3).verdict() == Verdict.WITHIN);
   }
 
   /** Whether the interval held the truth. */

@@ -3,6 +3,7 @@ package caryatid.calibration;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.SampleVariance;
 import caryatid.uncertainty.Source;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,24 +44,34 @@ record Pairing(Differences fore, Differences side) {
     return pairing;
   }
 
-  /** Three stands in a row with the next three, by the spread of each three alone. */
+  /** Three stands in a row with the next three, the spread of each three pooled with the usual. */
   static Pairing threes(List<RealMean> means) {
     Pairing pairing = new Pairing(new Differences(0), new Differences(0));
     List<RealMean> threes = new ArrayList<>();
     for (int i = 0; i + 3 <= means.size(); i += 3) {
       List<RealMean> three = means.subList(i, i + 3);
-      threes.add(new RealMean(state(three, RealMean::anteriorMm), state(three, RealMean::rightMm)));
+      threes.add(
+          new RealMean(
+              state(three, RealMean::anteriorMm, Clinic.DOUBTS.sagittalRepeatMm()),
+              state(three, RealMean::rightMm, Clinic.DOUBTS.frontalRepeatMm())));
     }
     pairing.addNeighbours(threes);
     return pairing;
   }
 
-  private static Estimate state(List<RealMean> stands, Function<RealMean, Estimate> direction) {
+  private static Estimate state(
+      List<RealMean> stands, Function<RealMean, Estimate> direction, double usualMm) {
     double[] mm = stands.stream().mapToDouble(s -> direction.apply(s).value()).toArray();
-    double u = caryatid.samples.Measures.sd(mm) / Math.sqrt(mm.length);
+    double sd = caryatid.samples.Measures.sd(mm);
+    SampleVariance pooled =
+        SampleVariance.pooled(
+            List.of(
+                new SampleVariance(usualMm * usualMm, Clinic.DOUBTS.repeatDegreesOfFreedom()),
+                new SampleVariance(sd * sd, mm.length - 1)));
+    double u = Math.sqrt(pooled.variance() / mm.length);
     Source spread = new Source(Cause.REPEATABILITY, "stands");
     return Estimate.exact(caryatid.samples.Measures.mean(mm))
-        .with(new Contribution(spread, u, 1, mm.length - 1));
+        .with(new Contribution(spread, u, 1, pooled.degreesOfFreedom()));
   }
 
   private static Pairing withDefaults() {

@@ -113,6 +113,42 @@ record Tables(double scale) {
     return table;
   }
 
+  /** The same in short, with how wide the widest intervals are and how often "met" is said. */
+  Table pooled(List<Plan> plans) {
+    Table table =
+        new Table(
+            "family",
+            "clinic",
+            "fittings",
+            "coverage sagittal, %",
+            "frontal, %",
+            "half-width sagittal: mean / 95th percentile, mm",
+            "frontal, mm",
+            "met, the truth in the middle: sagittal, %",
+            "frontal, %",
+            "false within at the edge sagittal, %",
+            "frontal, %");
+    plans.forEach(plan -> table.row(shortCells(plan)));
+    return table;
+  }
+
+  private String[] shortCells(Plan plan) {
+    Fittings all = Fittings.of(plan.family(), plan.clinic(), runs(plan.runs()), seed(plan));
+    return new String[] {
+      plan.family().title(),
+      plan.clinic().title(),
+      number(all.sagittal().runs(), 0),
+      number(all.sagittal().coverage(), 1),
+      number(all.frontal().coverage(), 1),
+      number(all.sagittal().halfWidthMm(), 1) + " / " + number(all.widestSagittalMm(), 1),
+      number(all.frontal().halfWidthMm(), 1) + " / " + number(all.widestFrontalMm(), 1),
+      number(all.sagittal().metCentredPercent(), 1),
+      number(all.frontal().metCentredPercent(), 1),
+      number(all.sagittal().falseWithinPercent(), 1),
+      number(all.frontal().falseWithinPercent(), 1)
+    };
+  }
+
   /**
    * One row of {@link #alignments}.
    *

@@ -14,6 +14,7 @@ import caryatid.loadline.Verdict;
  * @param saidOutside targets called outside
  * @param wrongWithin of those called within, truly outside
  * @param wrongOutside of those called outside, truly within
+ * @param metCentred targets called within whose middle is the truth
  */
 record Tally(
     int runs,
@@ -23,8 +24,9 @@ record Tally(
     int saidWithin,
     int saidOutside,
     int wrongWithin,
-    int wrongOutside) {
-  static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0);
+    int wrongOutside,
+    int metCentred) {
+  static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0, 0);
 
   static Tally of(Outcome o) {
     boolean within = o.verdict() == Verdict.WITHIN;
@@ -37,7 +39,8 @@ record Tally(
         one(within),
         one(outside),
         one(within && !o.trulyWithin()),
-        one(outside && o.trulyWithin()));
+        one(outside && o.trulyWithin()),
+        one(o.metCentred()));
   }
 
   private static int one(boolean yes) {
@@ -53,7 +56,8 @@ record Tally(
         saidWithin + t.saidWithin,
         saidOutside + t.saidOutside,
         wrongWithin + t.wrongWithin,
-        wrongOutside + t.wrongOutside);
+        wrongOutside + t.wrongOutside,
+        metCentred + t.metCentred);
   }
 
   /** Intervals that held the truth, %. */
@@ -64,6 +68,11 @@ record Tally(
   /** Mean half-width, mm. */
   double halfWidthMm() {
     return halfWidthSumMm / runs;
+  }
+
+  /** Called within with the truth in the middle, %. */
+  double metCentredPercent() {
+    return 100.0 * metCentred / runs;
   }
 
   /** Called within, the truth at a place drawn by chance, %. */

@@ -48,11 +48,12 @@ record Wearer(
   /**
    * The wearer as they stand this time.
    *
+   * @param away how far from their mean, sideways and fore and aft, in their own standard
+   *     deviations
    * @param restless by what factor the clinic's wearers differ more from stand to stand
    */
-  Person thisTime(Noise noise, double restless) {
-    return person.movedBy(
-        restless * betweenSideMm * noise.normal(), restless * betweenForeMm * noise.normal());
+  Person thisTime(double[] away, double restless) {
+    return person.movedBy(restless * betweenSideMm * away[0], restless * betweenForeMm * away[1]);
   }
 
   /** The true sagittal offset of the prosthetic foot's line from the knee, mm anterior. */

@@ -171,8 +171,10 @@ class LoadLineNumbersTest {
             List.of(),
             Map.of(),
             List.of());
-    assertThat(BodySway.of(feet, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(5);
-    assertThat(BodySway.of(feet, LoadLineOwner.RIGHT_FOOT, Plane.SAGITTAL).sdMm()).isEqualTo(7);
+    assertThat(BodySway.of(feet, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL).sdMm())
+        .isCloseTo(5 / 0.7, within(1e-12));
+    assertThat(BodySway.of(feet, LoadLineOwner.RIGHT_FOOT, Plane.SAGITTAL).sdMm())
+        .isCloseTo(7 / 0.7, within(1e-12));
     assertThat(BodySway.of(feet, LoadLineOwner.RIGHT_FOOT, Plane.FRONTAL).sdMm()).isEqualTo(9);
   }
 

@@ -52,7 +52,7 @@ class ReportTest {
             "○ Undecided: 7 of 8 results. Measure again before changing.",
             "prosthetic knee axis",
             "Conclusion Line at the knee",
-            "+18.0 anterior 9.1 +15.0 (+5.0 to +25.0)",
+            "+18.0 anterior 9.2 +15.0 (+5.0 to +25.0)",
             "−12.0 medial 10.9 −5.0 (−20.0 to +10.0)",
             "Sources: 1\u00a0Demo instructions, page 12 (in shoes).",
             "Cautions",

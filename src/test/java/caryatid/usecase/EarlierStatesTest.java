@@ -3,8 +3,11 @@ package caryatid.usecase;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import caryatid.alignment.EarlierState;
+import caryatid.alignment.Foresight;
+import caryatid.alignment.OffsetChange;
 import caryatid.alignment.Result;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
@@ -24,6 +27,9 @@ import caryatid.report.pdf.ReportReader;
 import caryatid.sheet.AnkleAxis;
 import caryatid.sheet.Component;
 import caryatid.store.StoredRecord;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -89,10 +95,30 @@ class EarlierStatesTest {
   }
 
   @Test
-  void noFindingDependsOnIt() throws BadInput {
+  void aStateOfOneStandChangesNoFinding() throws BadInput {
     Inputs with = second().withEarlier(Optional.of(EarlierInput.of(firstResult())));
     assertThat(Check.withOpenQuestions(with).result().state())
         .isEqualTo(Check.withOpenQuestions(second()).result().state());
+  }
+
+  /** Three stands' spread counts in a later stand: 5 degrees of what is usual, and 2. */
+  @Test
+  void howFarTheStandsOfAnEarlierStateScatterCounts() throws BadInput {
+    Result before = Check.withOpenQuestions(second()).result();
+    EarlierState three = EarlierState.of(before.state(), "0");
+    double spread = three.offsets().get(0).spreadMm().orElseThrow();
+    Inputs later =
+        inputs("stand-3.yaml", "stand-3.csv")
+            .withEarlier(Optional.of(EarlierInput.input(List.of(three))));
+    Estimate mm = Check.withOpenQuestions(later).result().state().offsets().get(0).offset().mm();
+    Contribution repeats =
+        mm.contributions().stream()
+            .filter(c -> c.source().cause() == Cause.REPEATABILITY)
+            .findFirst()
+            .orElseThrow();
+    assertThat(repeats.degreesOfFreedom()).isEqualTo(7);
+    assertThat(repeats.standardUncertainty())
+        .isCloseTo(Math.sqrt((5 * 5.5 * 5.5 + 2 * spread * spread) / 7), within(1e-9));
   }
 
   /** The spread by hand: sample standard deviation of the stands' offsets. */
@@ -111,8 +137,7 @@ class EarlierStatesTest {
     assertThat(each).hasSize(3);
     double mean = (each.get(0) + each.get(1) + each.get(2)) / 3;
     double squares = each.stream().mapToDouble(mm -> Math.pow(mm - mean, 2)).sum();
-    assertThat(first.spreadMm().orElseThrow())
-        .isCloseTo(Math.sqrt(squares / 2), org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(first.spreadMm().orElseThrow()).isCloseTo(Math.sqrt(squares / 2), within(1e-9));
     assertThat(state.stands()).isEqualTo(3);
   }
 
@@ -216,6 +241,39 @@ class EarlierStatesTest {
     byte[] report =
         stored.bytes(stands.get(1), stands.get(1).file(KeptFile.Role.REPORT).orElseThrow());
     assertThat(Recheck.run("report.pdf", report)).isInstanceOf(RecheckResult.Reproduced.class);
+    changesAndWhatIsAhead(records, stands);
+    laterStands(records);
+  }
+
+  /** One stand, then three: the same plate, so each vertical line has a change. */
+  private static void changesAndWhatIsAhead(Records records, List<Entry> stands) throws BadInput {
+    int one = stands.get(0).number();
+    int two = stands.get(1).number();
+    List<OffsetChange> changes = CompareStates.run(records, CODE, one, two).changes();
+    assertThat(changes).isNotEmpty();
+    assertThat(changes)
+        .allMatch(c -> Math.abs(c.afterMm() - c.beforeMm() - c.stayed().value()) < 1e-9)
+        .allMatch(c -> c.stayed().expanded(0.95) < c.anew().expanded(0.95));
+    assertThat(CompareStates.run(records, CODE, two, two).changes()).isEmpty();
+    assertThat(CompareStates.run(records, CODE, 1, two).changes()).isEmpty();
+    List<Foresight> ahead = NextStand.of(records, CODE).ahead();
+    assertThat(ahead).isNotEmpty();
+    assertThat(ahead.get(0).decidesWithinMm(5).orElse(0))
+        .isGreaterThanOrEqualTo(ahead.get(0).decidesWithinMm(3).orElse(0));
+  }
+
+  /** The state of three stands tells the scatter whatever the shoe; one of them is marked. */
+  private void laterStands(Records records) throws Exception {
+    KeepStand keep = KeepStand.in(records, CODE, Optional.of("AB"), false);
+    Inputs sports = keep.completed(inputs("sports-shoe.yaml", "sports-shoe.csv"));
+    List<EarlierState> before = EarlierStatesJson.read(sports.earlier().orElseThrow()).states();
+    assertThat(before).extracting(EarlierState::stands).containsExactly(3);
+    assertThat(before).extracting(EarlierState::marked).containsExactly(false);
+    assertThat(Check.withOpenQuestions(sports).result().before()).isEmpty();
+    Inputs third = keep.completed(inputs("stand-3.yaml", "stand-3.csv"));
+    assertThat(EarlierStatesJson.read(third.earlier().orElseThrow()).states())
+        .extracting(EarlierState::marked)
+        .containsExactly(true);
   }
 
   private static Inputs keep(Records records, Inputs inputs) throws Exception {

@@ -232,8 +232,8 @@ class RecordWordsTest {
 
   private static final Remark NOTED = Remark.of(StateRemark.ONE_STAND);
   private static final String NOTED_SAYS =
-      "  One stand: how far the next would differ is assumed, not measured. Three stands, stepping"
-          + " off between, show it.";
+      "  One stand: how far the next would differ is not measured. Make three; between them step"
+          + " off, two steps, turn, feet back.";
 
   private static List<String> afterOpen(RecordView view) {
     List<String> lines = plain(RecordText.lines(view, ENGLISH));

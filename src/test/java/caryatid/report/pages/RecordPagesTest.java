@@ -90,8 +90,8 @@ class RecordPagesTest {
                 + " any other does not, and the uncertainty does not count (no guard band).");
     assertThat(prose(blocks, false))
         .contains(
-            "One stand: how far the next would differ is assumed, not measured. Three stands,"
-                + " stepping off between, show it.");
+            "One stand: how far the next would differ is not measured. Make three; between them"
+                + " step off, two steps, turn, feet back.");
     assertThat(points(blocks)).hasSize(points(first(plain)).size() + 2);
     String nothingOpen = "Nothing that the record knows of.";
     assertThat(prose(first(plain), false)).contains(nothingOpen);

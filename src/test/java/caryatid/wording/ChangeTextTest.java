@@ -1,0 +1,109 @@
+package caryatid.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.alignment.Foresight;
+import caryatid.alignment.OffsetChange;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.loadline.Target;
+import caryatid.standing.LoadLineOwner;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class ChangeTextTest {
+  private static final double KNOWN = Double.POSITIVE_INFINITY;
+  private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
+  private static final LandmarkInPlane KNEE =
+      new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre");
+
+  private static Contribution part(Cause cause, double mm) {
+    return new Contribution(new Source(cause, ""), mm, 1, KNOWN);
+  }
+
+  /** Half-widths 1.96 times 2 and 4 mm: 3.92 and 7.84; one and one stand. */
+  private static List<String> lines(double changeMm, OptionalDouble intendedMm) {
+    Estimate stayed = new Estimate(changeMm, List.of(part(Cause.REPEATABILITY, 2)));
+    Estimate anew =
+        new Estimate(
+            changeMm, List.of(part(Cause.REPEATABILITY, 2), part(Cause.MARKING, Math.sqrt(12))));
+    OffsetChange change =
+        new OffsetChange(KNEE, LoadLineOwner.RIGHT_FOOT, 10, 10 + changeMm, stayed, anew, 0.5);
+    return ChangeText.lines(List.of(change), true, intendedMm, ENGLISH).stream()
+        .map(line -> line.replace('\u00a0', ' '))
+        .toList();
+  }
+
+  @Test
+  void aChangeIsRealOrRealIfMarksStayedOrChance() {
+    String head = "How the offsets changed (computed now, from the results kept with both states):";
+    assertThat(lines(-8, OptionalDouble.empty()))
+        .containsExactly(
+            head,
+            "sagittal, prosthetic knee axis (right), right foot's line: 10.0 mm anterior -> 2.0 mm"
+                + " anterior, changed by 8.0 mm",
+            "  a real change: it exceeds ± 3.9 mm, which holds where the marks stayed and the feet"
+                + " stood in their outlines, and ± 7.8 mm, which holds where the landmarks were"
+                + " marked anew (same plate and shoe)");
+    assertThat(lines(5, OptionalDouble.empty()).get(2))
+        .isEqualTo(
+            "  a real change only if the marks stayed and the feet stood in their outlines"
+                + " (± 3.9 mm); where the landmarks were marked anew, chance may explain it"
+                + " (± 7.8 mm)");
+    assertThat(lines(3, OptionalDouble.empty()))
+        .endsWith(
+            "  chance may explain it: ± 3.9 mm where the marks stayed and the feet stood in their"
+                + " outlines, ± 7.8 mm where the landmarks were marked anew",
+            "  what would show a change of 3.0 mm: 2 in each state, the marks staying, the feet in"
+                + " their outlines (number of stands)");
+  }
+
+  /** 3.92 mm over root n: nine stands show 1.31 mm. */
+  @Test
+  void theSizeThatWasIntendedIsTaken() {
+    assertThat(lines(8, OptionalDouble.of(1.4)))
+        .endsWith(
+            "  what would show a change of 1.4 mm: 8 in each state, the marks staying, the feet in"
+                + " their outlines (number of stands)");
+    assertThat(lines(8, OptionalDouble.of(1.3)))
+        .endsWith("  a change of 1.3 mm would not be shown by nine stands in each state");
+    assertThat(ChangeText.lines(List.of(), true, OptionalDouble.of(5), ENGLISH)).isEmpty();
+  }
+
+  /**
+   * Tolerance 10 mm to either side, scatter 6 mm of one stand, marks 1 mm, all known: 11.9 mm of
+   * one stand, never; 10 mm less 1.645 times 3.606 and 2.864 mm; 3.5 with better marks.
+   */
+  @Test
+  void whatIsAheadIsSaidOfEachNumberOfStands() {
+    Target target =
+        new Target(
+            KNEE, 15, 10, 10, "invented", Target.MeantFor.FOOT, Optional.empty(), Optional.empty());
+    Foresight ahead =
+        new Foresight(
+            target,
+            0.95,
+            part(Cause.REPEATABILITY, 6),
+            new Estimate(0, List.of(part(Cause.MARKING, 1))));
+    List<String> lines =
+        ForesightText.lines(List.of(ahead), false, ENGLISH).stream()
+            .map(line -> line.replace('\u00a0', ' '))
+            .toList();
+    assertThat(lines.get(1))
+        .matches(
+            "sagittal, knee centre \\(right\\), tolerance ± 10\\.0 mm: one stand cannot show it met,"
+                + " three stands will show it met within 4\\.[01] mm of the middle, five stands will"
+                + " show it met within 5\\.[23] mm of the middle, three stands with landmarks marked"
+                + " twice as well will show it met within 4\\.2 mm of the middle");
+    assertThat(lines).hasSize(2);
+    assertThat(ForesightText.lines(List.of(), false, ENGLISH)).isEmpty();
+  }
+}

@@ -38,6 +38,11 @@ final class Sheet {
 
   /** With the knee where it was marked, mm in the person's frame. */
   static TrialSheet of(Clinic clinic, double rightMm, double anteriorMm, List<Target> targets) {
+    return of(clinic, List.of(knee(rightMm, anteriorMm)), targets);
+  }
+
+  /** With landmarks and targets. */
+  static TrialSheet of(Clinic clinic, List<LandmarkEntry> landmarks, List<Target> targets) {
     return new TrialSheet(
         "S1",
         OffsetDateTime.parse("2026-03-04T10:15+01:00"),
@@ -56,7 +61,7 @@ final class Sheet {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         List.of(),
-        List.of(knee(rightMm, anteriorMm)),
+        landmarks,
         targets,
         Clinic.DOUBTS,
         DecisionRule.USUAL,
@@ -76,7 +81,8 @@ final class Sheet {
         NOTHING);
   }
 
-  private static LandmarkEntry.MeasuredDistance from(String line, double mm) {
+  /** A distance from a measuring line, marked as well as the clinic marks. */
+  static LandmarkEntry.MeasuredDistance from(String line, double mm) {
     return new LandmarkEntry.MeasuredDistance(mm, Optional.of(line), false, Clinic.MARKING_MM);
   }
 

@@ -21,7 +21,10 @@ enum DescriptionProblem implements Topic {
   PLATES_OVERLAP("Describing.PLATES_OVERLAP"),
   LINE_TWICE("Describing.LINE_TWICE"),
   LINE_WITHOUT_SENSE("Describing.LINE_WITHOUT_SENSE"),
-  LINE_IN_BOTH_SENSES("Describing.LINE_IN_BOTH_SENSES");
+  LINE_IN_BOTH_SENSES("Describing.LINE_IN_BOTH_SENSES"),
+  /** The description was changed after it was proven. */
+  PROOF_OF_ANOTHER("Describing.PROOF_OF_ANOTHER"),
+  NO_DIGEST("Describing.NO_DIGEST");
 
   private final String code;
 

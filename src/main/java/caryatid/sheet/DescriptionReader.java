@@ -11,6 +11,7 @@ import caryatid.recording.model.PlateAccuracy;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateDescription.ForceIs;
 import caryatid.recording.model.PlateLayout;
+import caryatid.recording.model.PlateProof;
 import caryatid.recording.model.TimeBase;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -38,10 +39,10 @@ public final class DescriptionReader {
    * @throws BadInput with every problem found, each with its line and column
    */
   public static PlateDescription read(NamedBytes yaml) throws BadInput {
-    return Section.read(yaml, KIND, DescriptionReader::description);
+    return Section.read(yaml, KIND, root -> description(root, yaml));
   }
 
-  private static Optional<PlateDescription> description(Section root) {
+  private static Optional<PlateDescription> description(Section root, NamedBytes yaml) {
     Optional<String> name = root.required("name", ValueParsers.TEXT);
     Optional<ExportLayout> layout = root.optionalSection("export").flatMap(ExportSection::form);
     Optional<TimeBase> time = root.optionalSection("time").flatMap(ExportSection::time);
@@ -62,6 +63,9 @@ public final class DescriptionReader {
         root.optionalSection("accuracy").flatMap(DescriptionReader::accuracy);
     Optional<Boolean> removeUnloadedOffset =
         root.optional("remove-unloaded-offset", ValueParsers.YES_NO);
+    Optional<PlateProof> proof =
+        root.optionalSection(ProofSection.KEY)
+            .flatMap(section -> ProofSection.proof(section, yaml));
     return root.build(
         () ->
             new PlateDescription(
@@ -73,7 +77,8 @@ public final class DescriptionReader {
                 plates,
                 lines,
                 accuracy,
-                removeUnloadedOffset.orElse(false)));
+                removeUnloadedOffset.orElse(false),
+                proof));
   }
 
   /** Edges are seen from one zero; those of two plates are not the same ground. */
@@ -131,7 +136,8 @@ public final class DescriptionReader {
         () -> new Axes(right.orElseThrow(), anterior.orElseThrow(), up.orElseThrow()));
   }
 
-  private static Optional<PlateAccuracy> accuracy(Section section) {
+  /** The accuracy; a section that holds more is built by whoever asks for that. */
+  static Optional<PlateAccuracy> accuracy(Section section) {
     Optional<Double> cop = section.required("cop-mm", ValueParsers.number(0, 100));
     Optional<Double> level = section.required("level-deg", ValueParsers.number(0, 10));
     Optional<Double> force = section.required("force-percent", ValueParsers.number(0, 50));

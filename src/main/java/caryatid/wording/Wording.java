@@ -32,6 +32,7 @@ public final class Wording {
           "recording",
           "inspect",
           "sheet",
+          "plate",
           "standing",
           "loadline",
           "alignment",

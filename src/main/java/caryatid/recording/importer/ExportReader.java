@@ -46,8 +46,9 @@ final class ExportReader {
    * The recording.
    *
    * @param provenance the bytes, known once they have been read
+   * @param harmless what is no problem this time, of what the plates' tracks show
    */
-  Recording read(Supplier<Provenance> provenance) throws BadInput {
+  Recording read(Supplier<Provenance> provenance, Set<ImportProblem> harmless) throws BadInput {
     Stages.Parsed parsed = stages.parsed();
     if (parsed.table().isEmpty()) {
       throw new BadInput(parsed.messages().problems());
@@ -60,8 +61,13 @@ final class ExportReader {
     }
     Timeline timeline = timed.timeline().orElseThrow();
     Stages.Plates plates = stages.plates(table, mapped, timeline, timed.messages());
-    if (!plates.messages().clean()) {
-      throw new BadInput(plates.messages().problems());
+    List<Problem> problems =
+        plates.messages().problems().stream()
+            .filter(
+                problem -> !(problem.topic() instanceof ImportProblem of && harmless.contains(of)))
+            .toList();
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
     }
     return new Recording(
         provenance.get(),

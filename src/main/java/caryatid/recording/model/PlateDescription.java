@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param lines the lines from which the clinician measures
  * @param accuracy how far the plate can be trusted; empty when not stated
  * @param removeUnloadedOffset whether what the unloaded plate shows is subtracted
+ * @param proof what weights and a person showed of it; empty where that was not tried
  */
 public record PlateDescription(
     String name,
@@ -27,7 +28,8 @@ public record PlateDescription(
     List<PlateLayout> plates,
     List<MeasuringLine> lines,
     Optional<PlateAccuracy> accuracy,
-    boolean removeUnloadedOffset) {
+    boolean removeUnloadedOffset,
+    Optional<PlateProof> proof) {
   /** On whom the exported force acts. */
   public enum ForceIs implements Coded {
     /** Reaction: the vertical force of a standing person points up. */
@@ -52,9 +54,43 @@ public record PlateDescription(
     lines = List.copyOf(lines);
   }
 
-  /** The same description with other axes and plates. */
+  /** A description without a proof. */
+  public PlateDescription(
+      String name,
+      ExportLayout layout,
+      TimeBase time,
+      Optional<Axes> axes,
+      Optional<ForceIs> forceIs,
+      List<PlateLayout> plates,
+      List<MeasuringLine> lines,
+      Optional<PlateAccuracy> accuracy,
+      boolean removeUnloadedOffset) {
+    this(
+        name,
+        layout,
+        time,
+        axes,
+        forceIs,
+        plates,
+        lines,
+        accuracy,
+        removeUnloadedOffset,
+        Optional.empty());
+  }
+
+  /** How far the plates can be trusted: as proven, else as stated, else as assumed. */
+  public PlateAccuracy known() {
+    return proof.map(PlateProof::accuracy).or(() -> accuracy).orElse(PlateAccuracy.ASSUMED);
+  }
+
+  /** The same description with other axes and plates, for which no proof holds. */
   public PlateDescription with(Optional<Axes> otherAxes, List<PlateLayout> otherPlates) {
     return new PlateDescription(
         name, layout, time, otherAxes, forceIs, otherPlates, lines, accuracy, removeUnloadedOffset);
+  }
+
+  /** The same description without the plates' edges, for which no proof holds. */
+  public PlateDescription withoutEdges() {
+    return with(axes, plates.stream().map(PlateLayout::withoutEdges).toList());
   }
 }

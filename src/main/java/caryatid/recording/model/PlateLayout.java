@@ -34,6 +34,21 @@ public record PlateLayout(
     columns = Map.copyOf(columns);
   }
 
+  /** The same plate without its edges. */
+  PlateLayout withoutEdges() {
+    return new PlateLayout(
+        name,
+        columns,
+        copUnit,
+        forceUnit,
+        momentUnit,
+        Optional.empty(),
+        trueOrigin,
+        exportOrigin,
+        sensors,
+        measures);
+  }
+
   /**
    * A plate's edges in the person's frame, mm.
    *

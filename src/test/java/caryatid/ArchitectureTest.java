@@ -62,6 +62,7 @@ class ArchitectureTest {
         "sheet",
         "sheet.yaml recording.model standing loadline geometry uncertainty remark",
         "org.snakeyaml.engine.."),
+    new Row("plate", "sheet.yaml recording.model geometry uncertainty remark", ""),
     new Row(
         "alignment",
         "sheet recording.model standing loadline geometry uncertainty remark",
@@ -158,6 +159,7 @@ class ArchitectureTest {
         "usecase usecase.file disk clinic store fitting entry report report.pages wording sheet"
             + " recording.model standing alignment loadline geometry remark",
         ""),
+    new Row("usecase.prove", "plate sheet recording.model recording.importer geometry remark", ""),
     new Row(
         "usecase.batch",
         "usecase usecase.file report report.pages wording format alignment recording.model remark",
@@ -171,7 +173,7 @@ class ArchitectureTest {
         "com.sun.net.httpserver.."),
     new Row(
         "cli",
-        "web usecase usecase.file usecase.inspect usecase.batch wording entry remark",
+        "web usecase usecase.file usecase.inspect usecase.prove usecase.batch wording entry remark",
         "picocli..")
   };
 
@@ -181,6 +183,7 @@ class ArchitectureTest {
   private static final String[] VALUES = {
     "caryatid.recording.model.NamedBytes",
     "caryatid.recording.model.Inspection",
+    "caryatid.recording.model.PlateProof",
     "caryatid.standing.Stretch",
     "caryatid.sheet.yaml.InputValue",
     "caryatid.sheet.AmputationLevel",

@@ -37,6 +37,7 @@ final class Purity {
     "caryatid.sheet..",
     "caryatid.standing..",
     "caryatid.loadline..",
+    "caryatid.plate..",
     "caryatid.alignment..",
     "caryatid.entry..",
     "caryatid.fitting..",

@@ -35,6 +35,7 @@ final class CaryatidCommand extends CommandGroup {
           BatchCommand.class,
           RecordCommand.class,
           ClinicCommand.class,
+          PlateCommand.class,
           OpenCommand.class,
           CompletionCommand.class);
 

@@ -38,7 +38,7 @@ public record MeasuredPlate(
         measure(zeroAnteriorMm));
   }
 
-  private static PlateProof.Measure measure(Estimate estimate) {
-    return new PlateProof.Measure(estimate.value(), estimate.expanded(Estimate.COVERAGE));
+  private static PlateProof.MeasuredValue measure(Estimate estimate) {
+    return new PlateProof.MeasuredValue(estimate.value(), estimate.expanded(Estimate.COVERAGE));
   }
 }

@@ -63,30 +63,30 @@ public final class PlateTrial {
    * @param forceFraction the shown force over the true one, less 1, in the mean; empty without
    *     forces
    */
-  public record Outcome(
+  public record ProofOutcome(
       List<Problem> faults,
       List<MeasuredPlate> plates,
       PlateAccuracy accuracy,
       OptionalDouble forceFraction) {
-    public Outcome {
+    public ProofOutcome {
       faults = List.copyOf(faults);
       plates = List.copyOf(plates);
     }
   }
 
   /** What they show. */
-  public Outcome outcome() {
+  public ProofOutcome outcome() {
     List<Problem> faults = new ArrayList<>();
     Map<String, List<MarkedWeight>> byPlate = byPlate(faults);
     byPlate.forEach((plate, its) -> faults.addAll(faults(plate, its)));
     faults.addAll(PersonMovesCheck.faults(person, place));
     if (!faults.isEmpty() || byPlate.isEmpty()) {
-      return new Outcome(faults, List.of(), PlateAccuracy.ASSUMED, OptionalDouble.empty());
+      return new ProofOutcome(faults, List.of(), PlateAccuracy.ASSUMED, OptionalDouble.empty());
     }
     List<MeasuredPlate> plates = new ArrayList<>();
     byPlate.forEach((plate, its) -> plates.add(new WeightBudget(its, doubts).measured(plate)));
     List<Double> forces = WeightBudget.forceErrors(marks);
-    return new Outcome(
+    return new ProofOutcome(
         faults,
         plates,
         accuracy(plates, forces),

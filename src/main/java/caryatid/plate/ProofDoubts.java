@@ -11,8 +11,7 @@ import java.util.List;
  * @param levelRad what a level showed on the plate, in both directions and turned round, rad; empty
  *     where none was laid on it
  */
-public record ProofDoubts(
-    double placeMm, double weightFraction, double bodyKg, List<Double> levelRad) {
+record ProofDoubts(double placeMm, double weightFraction, double bodyKg, List<Double> levelRad) {
   /**
    * @throws IllegalArgumentException if a number is out of its range
    */

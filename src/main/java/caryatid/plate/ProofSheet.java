@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param person what a person did, and in which recordings
  */
 public record ProofSheet(
-    OffsetDateTime at, String by, ProofDoubts doubts, List<Weight> weights, Person person) {
+    OffsetDateTime at, String by, ProofDoubts doubts, List<PlacedWeight> weights, Person person) {
   public ProofSheet {
     weights = List.copyOf(weights);
   }
@@ -29,7 +29,7 @@ public record ProofSheet(
    * @param anteriorMm the place, anterior to the zero, mm
    * @param kg the mass, kg
    */
-  public record Weight(String recording, double rightMm, double anteriorMm, double kg) {}
+  public record PlacedWeight(String recording, double rightMm, double anteriorMm, double kg) {}
 
   /**
    * A person who faces as wearers do.
@@ -49,5 +49,15 @@ public record ProofSheet(
     weights.forEach(weight -> names.add(weight.recording()));
     names.addAll(List.of(person.standing(), person.forward(), person.oneFoot()));
     return names;
+  }
+
+  /** The mean mass of the weights, kg; there is at least one. */
+  public double meanKg() {
+    return weights.stream().mapToDouble(PlacedWeight::kg).average().orElseThrow();
+  }
+
+  /** The mass for which the plate will be used, kg. */
+  public double bodyKg() {
+    return doubts.bodyKg();
   }
 }

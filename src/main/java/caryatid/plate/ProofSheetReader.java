@@ -40,7 +40,7 @@ public final class ProofSheetReader {
     Optional<OffsetDateTime> at = root.required("at", ValueParsers.TIME);
     Optional<String> by = root.required("by", ValueParsers.TEXT);
     Optional<ProofDoubts> doubts = doubts(root);
-    List<Optional<ProofSheet.Weight>> weights =
+    List<Optional<ProofSheet.PlacedWeight>> weights =
         root.requiredSections("weights", ProofSheetReader::weight);
     Optional<ProofSheet.Person> person =
         root.requiredSection("person").flatMap(ProofSheetReader::person);
@@ -65,14 +65,14 @@ public final class ProofSheetReader {
             new ProofDoubts(mm, weight / 100, body, level.stream().map(Math::toRadians).toList()));
   }
 
-  private static Optional<ProofSheet.Weight> weight(Section section) {
+  private static Optional<ProofSheet.PlacedWeight> weight(Section section) {
     Optional<String> recording = section.required("recording", ValueParsers.TEXT);
     Optional<Double> right = section.required("right-mm", PLACE_MM);
     Optional<Double> anterior = section.required("anterior-mm", PLACE_MM);
     Optional<Double> kg = section.required("kg", ValueParsers.number(3, 300));
     return section.build(
         () ->
-            new ProofSheet.Weight(
+            new ProofSheet.PlacedWeight(
                 recording.orElseThrow(),
                 right.orElseThrow(),
                 anterior.orElseThrow(),

@@ -48,16 +48,16 @@ public record ShownLoad(
         recording.plates().stream()
             .filter(track -> track.usable().count() > 0 && track.copRightMm().isPresent())
             .toList();
-    return tracks.isEmpty() ? Optional.empty() : new Sums(tracks, recording.size()).load();
+    return tracks.isEmpty() ? Optional.empty() : new LoadSums(tracks, recording.size()).load();
   }
 
-  /** Sums over the samples that count. */
-  private static final class Sums {
+  /** LoadSums over the samples that count. */
+  private static final class LoadSums {
     private final List<PlateTrack> tracks;
     private final double[] force;
     private final boolean horizontal;
 
-    Sums(List<PlateTrack> tracks, int size) {
+    LoadSums(List<PlateTrack> tracks, int size) {
       this.tracks = tracks;
       this.force = new double[size];
       this.horizontal = tracks.stream().allMatch(track -> track.horizontal().isPresent());

@@ -2,6 +2,7 @@ package caryatid.plate;
 
 import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.PlateAccuracy;
+import caryatid.recording.model.PlateProof;
 import caryatid.uncertainty.Cause;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
@@ -69,17 +70,10 @@ final class WeightBudget {
         .with(unseen(PlateAccuracy.ASSUMED.copMm()));
   }
 
-  /**
-   * What the weights cannot show because a person is heavier: of what is assumed without a proof,
-   * the share of the person's weight that they lack (common practice, no source).
-   */
+  /** What the weights cannot show because a person is heavier, as {@link PlateProof#unseen}. */
   private Contribution unseen(double assumed) {
-    double kg = marks.stream().mapToDouble(MarkedWeight::kg).average().orElseThrow();
-    return part(
-        Cause.BODY_MASS,
-        assumed * Math.max(0, 1 - kg / doubts.bodyKg()),
-        1,
-        PlateAccuracy.STATED_DEGREES);
+    double unseen = PlateProof.unseen(meanKg(marks), doubts.bodyKg());
+    return part(Cause.BODY_MASS, assumed * unseen, 1, PlateAccuracy.STATED_DEGREES);
   }
 
   /** The shown force over the true one, less 1, at each mark; empty without forces. */
@@ -106,6 +100,11 @@ final class WeightBudget {
                 part(Cause.REGISTRATION, doubts.weightFraction(), 1, PlateAccuracy.STATED_DEGREES))
             .with(part(Cause.LEVEL, GRAVITY, 1, Double.POSITIVE_INFINITY));
     return body ? seen : seen.with(unseen(PlateAccuracy.ASSUMED.forceFraction()));
+  }
+
+  /** The mean mass of weights, kg. */
+  static double meanKg(List<MarkedWeight> marks) {
+    return marks.stream().mapToDouble(MarkedWeight::kg).average().orElseThrow();
   }
 
   static double rootMeanSquare(List<Double> values) {

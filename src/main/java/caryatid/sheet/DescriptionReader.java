@@ -64,8 +64,8 @@ public final class DescriptionReader {
     Optional<Boolean> removeUnloadedOffset =
         root.optional("remove-unloaded-offset", ValueParsers.YES_NO);
     Optional<PlateProof> proof =
-        root.optionalSection(ProofSection.KEY)
-            .flatMap(section -> ProofSection.proof(section, yaml));
+        root.optionalSection(ProvenDescription.KEY)
+            .flatMap(section -> ProvenDescription.proof(section, yaml));
     return root.build(
         () ->
             new PlateDescription(

@@ -13,6 +13,7 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.sheet.DescriptionReader;
+import caryatid.sheet.ProvenDescription;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +53,32 @@ public final class RememberedPlates {
     }
     file.write(clinic.with(plate));
     return columns.size();
+  }
+
+  /**
+   * Remembers a proof with the descriptions that it is of.
+   *
+   * @param proven a description with its proof
+   * @return with how many
+   * @throws BadInput if what the clinic remembers cannot be read
+   * @throws StoreFailure if it cannot be written
+   */
+  public static int proven(Records records, byte[] proven) throws BadInput, StoreFailure {
+    ClinicFile file = new ClinicFile(records.folder());
+    Clinic before = file.read();
+    Clinic clinic = before;
+    int count = 0;
+    String text = new String(proven, StandardCharsets.UTF_8);
+    for (KnownPlate plate : before.plates()) {
+      if (ProvenDescription.isOf(text, plate.description())) {
+        clinic = clinic.with(new KnownPlate(plate.columns(), plate.name(), text));
+        count++;
+      }
+    }
+    if (count > 0) {
+      file.write(clinic);
+    }
+    return count;
   }
 
   /**

@@ -24,6 +24,7 @@ public final class SampleRecordings {
     Map<String, byte[]> files = new TreeMap<>(K7.recordings(truth));
     files.putAll(M4.recordings(truth));
     files.putAll(Story.recordings(truth));
+    files.putAll(Weights.recordings());
     files.put("truth.csv", table(Truth.HEADER, truth.stream().map(Truth::line)));
     files.put("truth-offsets.csv", table(Marked.HEADER, Marked.all().stream().map(Marked::line)));
     return files;

@@ -8,19 +8,40 @@ import java.util.List;
  *
  * @param at when
  * @param by initials of who did it
- * @param accuracy how well the plates' numbers are known
+ * @param weightKg the mean mass of the weights, kg, above 0
+ * @param bodyKg the mass for which the plate is used, kg, above 0
+ * @param accuracy how well the plates' numbers are known at that load
  * @param plates what each plate showed
  * @param recordings the recordings it was found in
  */
 public record PlateProof(
     OffsetDateTime at,
     String by,
+    double weightKg,
+    double bodyKg,
     PlateAccuracy accuracy,
     List<Shown> plates,
     List<Provenance> recordings) {
+  /**
+   * @throws IllegalArgumentException if a mass is out of its range
+   */
   public PlateProof {
+    if (!(weightKg > 0) || !(bodyKg > 0)) {
+      throw new IllegalArgumentException(weightKg + " kg, " + bodyKg + " kg");
+    }
     plates = List.copyOf(plates);
     recordings = List.copyOf(recordings);
+  }
+
+  /**
+   * The share of a person's load at which weights show nothing: of what is assumed without a proof,
+   * so much is still assumed (common practice, no source).
+   *
+   * @param weightKg of the weights, kg
+   * @param bodyKg of the person, kg
+   */
+  public static double unseen(double weightKg, double bodyKg) {
+    return Math.max(0, 1 - weightKg / bodyKg);
   }
 
   /**
@@ -29,11 +50,11 @@ public record PlateProof(
    * @param value the number
    * @param halfWidth of its interval of 95 %, not negative
    */
-  public record Measure(double value, double halfWidth) {
+  public record MeasuredValue(double value, double halfWidth) {
     /**
      * @throws IllegalArgumentException if a number is out of its range
      */
-    public Measure {
+    public MeasuredValue {
       if (!Double.isFinite(value) || !(halfWidth >= 0) || !Double.isFinite(halfWidth)) {
         throw new IllegalArgumentException(value + " +/- " + halfWidth);
       }
@@ -59,11 +80,11 @@ public record PlateProof(
   public record Shown(
       String name,
       int marks,
-      Measure scaleRight,
-      Measure scaleAnterior,
-      Measure turnDeg,
-      Measure zeroRightMm,
-      Measure zeroAnteriorMm) {
+      MeasuredValue scaleRight,
+      MeasuredValue scaleAnterior,
+      MeasuredValue turnDeg,
+      MeasuredValue zeroRightMm,
+      MeasuredValue zeroAnteriorMm) {
 
     /** Whether one of them is not what a true description has: 1, 1, 0, 0 and 0. */
     public boolean deviates() {

@@ -73,7 +73,7 @@ public final class ProvePlate {
                 () -> new BadInput(Problem.at(Place.of(description.name()), PlateFault.NO_AXES)));
     ProvePlate proving = new ProvePlate(plate, beside, place);
     PlateTrial trial = proving.trial(done, axes);
-    PlateTrial.Outcome outcome = trial.outcome();
+    PlateTrial.ProofOutcome outcome = trial.outcome();
     if (!outcome.faults().isEmpty()) {
       throw new BadInput(outcome.faults());
     }
@@ -81,6 +81,8 @@ public final class ProvePlate {
         new PlateProof(
             done.at(),
             done.by(),
+            done.meanKg(),
+            done.bodyKg(),
             outcome.accuracy(),
             outcome.plates().stream().map(MeasuredPlate::shown).toList(),
             proving.used);
@@ -95,7 +97,7 @@ public final class ProvePlate {
       }
     }
     List<Optional<MarkedWeight>> marks = new ArrayList<>();
-    for (ProofSheet.Weight weight : done.weights()) {
+    for (ProofSheet.PlacedWeight weight : done.weights()) {
       marks.add(
           shown(weight.recording())
               .map(

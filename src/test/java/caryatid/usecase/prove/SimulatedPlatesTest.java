@@ -3,7 +3,7 @@ package caryatid.usecase.prove;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.recording.model.PlateProof;
-import caryatid.recording.model.PlateProof.Measure;
+import caryatid.recording.model.PlateProof.MeasuredValue;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.usecase.prove.SimulatedPlate.Kind;
@@ -140,7 +140,7 @@ class SimulatedPlatesTest {
   }
 
   /** The true number is in the interval, and that of a true description is not, if they differ. */
-  private static void covers(Measure measure, double truth, double usual) {
+  private static void covers(MeasuredValue measure, double truth, double usual) {
     assertThat(Math.abs(measure.value() - truth)).isLessThanOrEqualTo(measure.halfWidth());
     assertThat(measure.excludes(usual)).isEqualTo(truth != usual);
   }
@@ -157,7 +157,7 @@ class SimulatedPlatesTest {
           new Unit("inch for cm", Kind.TURNED, 1 / 2.54, 1, "shows places 0.394 times as far"),
           new Unit("N mm for N m", Kind.MOMENTS, 1000, 1, "more than 10 m from the export's zero"),
           new Unit("kN m for N m", Kind.MOMENTS, 0.001, 1, "shows places 0.001 times as far"),
-          new Unit("kg for N", Kind.PLAIN, 1, 1 / 9.80665, "no sample carries more than"),
+          new Unit("kg for N", Kind.PLAIN, 1, 1 / 9.80665, "shows forces 0.102 times as large"),
           new Unit("N for kg", Kind.TURNED, 1, 9.80665, "shows forces 9.81 times as large"),
           new Unit("lbf for N", Kind.PLAIN, 1, 1 / 4.44822, "shows forces 0.225 times as large"));
 

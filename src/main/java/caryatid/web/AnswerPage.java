@@ -2,6 +2,7 @@ package caryatid.web;
 
 import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
+import caryatid.remark.StoreFailure;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
@@ -19,14 +20,17 @@ final class AnswerPage {
   private AnswerPage() {}
 
   /** The form that takes something unsafe as it is, with the reason. */
-  static Reply of(Request request, OpenRecord record, EntryPage entry) throws BadInput {
+  static Reply of(Request request, OpenRecord record, EntryPage entry)
+      throws BadInput, StoreFailure {
     TypedForm said = new TypedForm(said(request, record.head().unsafe()));
     Markup form =
-        entry.form(
-            record,
-            JobStep.CLOSING,
-            EntryKind.ACCEPTED,
-            new EntryPage.Again(said, FieldFaults.NONE, List.of()));
+        entry
+            .form()
+            .form(
+                record,
+                JobStep.CLOSING,
+                EntryKind.ACCEPTED,
+                new StepForm.Again(said, FieldFaults.NONE, List.of()));
     return record.page(200, Optional.empty(), record.wording().word("Web.answer"), form);
   }
 

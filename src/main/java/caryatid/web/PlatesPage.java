@@ -20,8 +20,6 @@ import caryatid.web.page.Request;
 import caryatid.web.page.UploadMarkup;
 import caryatid.wording.Wording;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -155,7 +153,7 @@ final class PlatesPage {
   private Reply show(int status, Uploads.Upload upload, Wording wording, ShownAgain shown)
       throws BadInput {
     Markup content = new Markup();
-    RememberedPlates.of(state.records(), bytes(upload))
+    RememberedPlates.of(state.records(), upload.bytes())
         .ifPresent(
             plate ->
                 content.element(
@@ -171,13 +169,13 @@ final class PlatesPage {
 
   private PlateDraft draft(Uploads.Upload upload, Wording wording) throws BadInput {
     return PlateDraft.of(
-        bytes(upload), Optional.ofNullable(answered.get(upload.handle())), wording);
+        upload.bytes(), Optional.ofNullable(answered.get(upload.handle())), wording);
   }
 
   /** What the text says now is understood, or it stays as it was. */
   private Reply next(Uploads.Upload upload, String text, Wording wording) throws BadInput {
     try {
-      PlateDraft.of(bytes(upload), Optional.of(text), wording);
+      PlateDraft.of(upload.bytes(), Optional.of(text), wording);
     } catch (BadInput e) {
       return show(422, upload, wording, said(e, wording));
     }
@@ -213,7 +211,10 @@ final class PlatesPage {
       NamedBytes finished = draft(upload, wording).finished(request.field("plate-name").orElse(""));
       int columns =
           RememberedPlates.remember(
-              state.records(), bytes(upload), finished, request.field("plate-replace").isPresent());
+              state.records(),
+              upload.bytes(),
+              finished,
+              request.field("plate-replace").isPresent());
       Markup said = new Markup();
       said.element(
           "p", wording.fill("Web.plateKept", Argument.count(columns)), "class", "kept-now");
@@ -236,19 +237,5 @@ final class PlatesPage {
           .ifPresent(text -> typed.put(name, words ? text : TypedNumber.plain(text)));
     }
     return typed;
-  }
-
-  private static NamedBytes bytes(Uploads.Upload upload) {
-    return new NamedBytes() {
-      @Override
-      public String name() {
-        return upload.name();
-      }
-
-      @Override
-      public InputStream open() throws IOException {
-        return Files.newInputStream(upload.path());
-      }
-    };
   }
 }

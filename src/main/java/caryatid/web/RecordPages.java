@@ -20,11 +20,13 @@ final class RecordPages {
   private final StaticPage stand;
   private final RecordFiles files;
   private final ErasePage erase;
+  private final EntryPhotographs photographs;
 
   RecordPages(WindowState state, Uploads uploads) {
     this.state = state;
-    this.entry = new EntryPage(state);
-    this.show = new ShowPage(state);
+    this.photographs = new EntryPhotographs(state, uploads);
+    this.entry = new EntryPage(state, photographs);
+    this.show = new ShowPage(state, entry.form());
     this.stand = new StaticPage(state);
     this.erase = new ErasePage(state);
     this.files = new RecordFiles(state, uploads);
@@ -62,7 +64,10 @@ final class RecordPages {
   }
 
   private Reply step(Request request, OpenRecord record, JobStep step)
-      throws BadInput, StoreFailure {
+      throws BadInput, StoreFailure, IOException {
+    if (request.part(3).equals(EntryPhotographs.PART)) {
+      return photographs.answer(request, record, step);
+    }
     if (step == JobStep.ARRIVING && !request.changes()) {
       return show.arriving(record);
     }

@@ -27,9 +27,11 @@ final class ShowPage {
   private static final int SHOWN_OF_DIGEST = 16;
 
   private final WindowState state;
+  private final StepForm form;
 
-  ShowPage(WindowState state) {
+  ShowPage(WindowState state, StepForm form) {
     this.state = state;
+    this.form = form;
   }
 
   /** The record as the command line shows it. */
@@ -138,9 +140,8 @@ final class ShowPage {
         content.element("p", record.wording().word("Web.firstVisit"));
       }
     }
-    EntryPage entry = new EntryPage(state);
     EntryKind kind = JobStep.ARRIVING.kinds().get(0);
-    content.add(entry.form(record, JobStep.ARRIVING, kind, entry.drafted(record, kind)));
+    content.add(form.form(record, JobStep.ARRIVING, kind, form.drafted(record, kind)));
     return record.keeping(200, JobStep.ARRIVING, content);
   }
 

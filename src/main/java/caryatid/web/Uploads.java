@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.recording.model.NamedBytes;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -40,7 +41,23 @@ final class Uploads implements AutoCloseable {
    * @param name what its owner calls it
    * @param path where it lies
    */
-  record Upload(String handle, String name, Path path) {}
+  record Upload(String handle, String name, Path path) {
+
+    /** Its bytes, under the name that its owner knows. */
+    NamedBytes bytes() {
+      return new NamedBytes() {
+        @Override
+        public String name() {
+          return name;
+        }
+
+        @Override
+        public InputStream open() throws IOException {
+          return Files.newInputStream(path);
+        }
+      };
+    }
+  }
 
   /**
    * @param home the folder of windows

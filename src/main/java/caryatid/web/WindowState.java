@@ -5,6 +5,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
 import caryatid.usecase.stand.FormDraft;
+import caryatid.usecase.stand.FormPhotographs;
 import caryatid.usecase.stand.FoundBefore;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.WatchedFolder;
@@ -31,6 +32,7 @@ final class WindowState {
   private final Map<String, String> codes = new ConcurrentHashMap<>();
   private final Map<String, WatchedFolder> watched = new ConcurrentHashMap<>();
   private final Map<String, FormDraft> forms = new ConcurrentHashMap<>();
+  private final Map<String, FormPhotographs> photographs = new ConcurrentHashMap<>();
   private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
   private final FoundBefore before = new FoundBefore();
   private final Set<String> kept = ConcurrentHashMap.newKeySet();
@@ -73,6 +75,7 @@ final class WindowState {
   void forget(String code) {
     Optional.ofNullable(drafts.remove(code)).ifPresent(StandDraft::forget);
     forms.keySet().removeIf(key -> key.startsWith(code + "/"));
+    photographs.keySet().removeIf(key -> key.startsWith(code + "/"));
     stopWatching(code);
   }
 
@@ -82,6 +85,12 @@ final class WindowState {
     return Optional.ofNullable(forms.putIfAbsent(code + "/" + kind.key(), made)).orElse(made);
   }
 
+  /** The photographs that wait with it. */
+  FormPhotographs photographs(String code, EntryKind kind) throws BadInput {
+    FormPhotographs made = FormPhotographs.of(records, code, kind);
+    return Optional.ofNullable(photographs.putIfAbsent(code + "/" + kind.key(), made)).orElse(made);
+  }
+
   /** The steps with something typed and not kept. */
   Set<JobStep> drafted(String code) throws BadInput, StoreFailure {
     Set<JobStep> drafted = EnumSet.noneOf(JobStep.class);
@@ -89,7 +98,7 @@ final class WindowState {
       for (EntryKind kind : step.kinds()) {
         boolean typed =
             kind == EntryKind.STAND ? draft(code).isBegun() : draft(code, kind).isBegun();
-        if (typed) {
+        if (typed || !photographs(code, kind).all().isEmpty()) {
           drafted.add(step);
         }
       }

@@ -390,9 +390,11 @@ function saveDrafts(form) {
     clearTimeout(timer);
     timer = 0;
   });
-  form.addEventListener('input', () => {
-    clearTimeout(timer);
-    timer = setTimeout(save, TYPING_MS);
+  form.addEventListener('input', (event) => {
+    if (event.target.type !== 'file') {
+      clearTimeout(timer);
+      timer = setTimeout(save, TYPING_MS);
+    }
   });
   // The page is left, or its other form is sent, before the last letters were saved.
   window.addEventListener('pagehide', () => {
@@ -458,6 +460,56 @@ if (form) {
   redrawForPlate(form, refresh);
   clock(live);
 }
+
+/** Photographs wait with the form they stand in: each is sent as it is, and what is kept of it is shown. */
+function photographs(section) {
+  const place = section.querySelector('[data-photographs]');
+  const busy = section.querySelector('.busy');
+
+  async function send(files) {
+    const sending = new AbortController();
+    busy.querySelector('button').onclick = () => sending.abort();
+    const slow = setTimeout(() => { busy.hidden = false; }, SLOW_MS);
+    section.open = true;
+    try {
+      for (const file of files) {
+        const reply = await fetch(place.dataset.photographs + '?name=' + encodeURIComponent(file.name), {
+          method: 'POST',
+          headers: { 'Content-Type': 'application/octet-stream' },
+          body: file,
+          signal: sending.signal,
+        });
+        if (!reply.ok) {
+          break;
+        }
+        place.innerHTML = await reply.text();
+        if (place.querySelector('.fault')) {
+          break;
+        }
+      }
+    } catch (failure) {
+      unlessCancelled(failure);
+    } finally {
+      clearTimeout(slow);
+      busy.hidden = true;
+      place.querySelector('input').focus();
+    }
+  }
+
+  place.addEventListener('change', (event) => {
+    if (event.target.type === 'file') {
+      event.stopPropagation();
+      send([...event.target.files]);
+    }
+  });
+  document.addEventListener('dragover', (event) => event.preventDefault());
+  document.addEventListener('drop', (event) => {
+    event.preventDefault();
+    send([...event.dataTransfer.files]);
+  });
+}
+
+document.querySelectorAll('.photographs').forEach(photographs);
 
 // A file is sent as it is, as soon as it is dropped or chosen.
 document.querySelectorAll('form[data-upload]').forEach(form => {

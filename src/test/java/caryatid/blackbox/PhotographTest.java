@@ -2,11 +2,10 @@ package caryatid.blackbox;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import caryatid.demo.DemoPhotograph;
 import caryatid.demo.PdfText;
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -28,8 +27,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Photographs are kept upright, as the picture alone, and shown in the record's report. */
 class PhotographTest {
-  private static final String SERIAL = "SERIAL-778899";
-
   @TempDir private Path folder;
   private Clinic clinic;
 
@@ -39,47 +36,13 @@ class PhotographTest {
     clinic.start();
   }
 
-  /** Red at the upper left, green at the upper right, blue at the lower left, black beside it. */
-  private static BufferedImage corners(int width, int height) {
-    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D canvas = picture.createGraphics();
-    Color[] colours = {Color.RED, Color.GREEN, Color.BLUE, Color.BLACK};
-    for (int i = 0; i < 4; i++) {
-      canvas.setColor(colours[i]);
-      canvas.fillRect((i % 2) * width / 2, i / 2 * height / 2, width / 2, height / 2);
-    }
-    canvas.dispose();
-    return picture;
-  }
-
   private Path written(BufferedImage picture, String format) throws IOException {
     Path file = folder.resolve("foot." + format);
-    ImageIO.write(picture, format, file.toFile());
-    return file;
+    return Files.write(file, DemoPhotograph.written(picture, format));
   }
 
-  /**
-   * A JPEG with an Exif segment of its own: orientation, and a serial number and a place as text
-   * (Exif 2.32: big-endian TIFF, one directory).
-   */
   private Path turned(BufferedImage picture, int orientation) throws IOException {
-    byte[] jpeg = Files.readAllBytes(written(picture, "jpg"));
-    byte[] text = (SERIAL + " N52.5 E13.4\0").getBytes(StandardCharsets.US_ASCII);
-    ByteArrayOutputStream exif = new ByteArrayOutputStream();
-    exif.write("Exif\0\0MM\0*\0\0\0\b".getBytes(StandardCharsets.ISO_8859_1));
-    exif.write(new byte[] {0, 2});
-    exif.write(new byte[] {1, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte) orientation, 0, 0});
-    exif.write(new byte[] {(byte) 0xA4, 0x31, 0, 2, 0, 0, 0, (byte) text.length, 0, 0, 0, 38});
-    exif.write(new byte[4]);
-    exif.write(text);
-    int length = exif.size() + 2;
-    ByteArrayOutputStream all = new ByteArrayOutputStream();
-    all.write(jpeg, 0, 2);
-    all.write(new byte[] {(byte) 0xFF, (byte) 0xE1, (byte) (length >> 8), (byte) length});
-    exif.writeTo(all);
-    all.write(jpeg, 2, jpeg.length - 2);
-    Files.write(folder.resolve("foot.jpg"), all.toByteArray());
-    return folder.resolve("foot.jpg");
+    return Files.write(folder.resolve("foot.jpg"), DemoPhotograph.turned(picture, orientation));
   }
 
   private Run keep(Path file, String... more) {
@@ -134,24 +97,25 @@ class PhotographTest {
   })
   void aPhotographIsTurnedUprightAndKeptWithoutWhatTheCameraWrote(
       int orientation, int width, int height, String corners) throws IOException {
-    Run run = keep(turned(corners(200, 120), orientation), "--original", "drop");
+    Run run = keep(turned(DemoPhotograph.corners(200, 120), orientation), "--original", "drop");
     assertThat(run.err()).isEmpty();
     assertThat(kept("photograph-foot.jpg")).hasSize(1);
     byte[] bytes = Files.readAllBytes(kept("photograph-foot.jpg").get(0));
     assertThat(new String(bytes, StandardCharsets.ISO_8859_1))
-        .doesNotContain("Exif", SERIAL, "E13.4");
+        .doesNotContain("Exif", DemoPhotograph.SERIAL, "E13.4");
     File file = kept("photograph-foot.jpg").get(0).toFile();
     show(ImageIO.read(file), width, height, corners);
     try (Stream<Path> all = Files.walk(clinic.folder())) {
       for (Path each : all.filter(Files::isRegularFile).toList()) {
-        assertThat(Files.readString(each, StandardCharsets.ISO_8859_1)).doesNotContain(SERIAL);
+        assertThat(Files.readString(each, StandardCharsets.ISO_8859_1))
+            .doesNotContain(DemoPhotograph.SERIAL);
       }
     }
   }
 
   @Test
   void theOriginalIsKeptByteForByteWhereThatIsMeant() throws IOException {
-    Path original = turned(corners(200, 120), 6);
+    Path original = turned(DemoPhotograph.corners(200, 120), 6);
     assertThat(keep(original, "--original", "keep").err()).isEmpty();
     assertThat(kept("other-foot.jpg").get(0)).hasSameBinaryContentAs(original);
     assertThat(kept("photograph-foot.jpg")).hasSize(1);
@@ -159,7 +123,7 @@ class PhotographTest {
 
   @Test
   void whatBecomesOfTheOriginalHasToBeSaid() throws IOException {
-    Path original = turned(corners(200, 120), 1);
+    Path original = turned(DemoPhotograph.corners(200, 120), 1);
     assertThat(keep(original).err())
         .isEqualTo(
             original
@@ -171,7 +135,8 @@ class PhotographTest {
 
   @Test
   void aPngStaysOneAndALargePictureIsMadeSmaller() throws IOException {
-    assertThat(keep(written(corners(4000, 1000), "png"), "--original", "drop").err()).isEmpty();
+    assertThat(keep(written(DemoPhotograph.corners(4000, 1000), "png"), "--original", "drop").err())
+        .isEmpty();
     show(ImageIO.read(kept("photograph-foot.png").get(0).toFile()), 1600, 400, "RGBK");
   }
 
@@ -189,7 +154,7 @@ class PhotographTest {
 
   @Test
   void aPictureThatWasCutIsRefused() throws IOException {
-    byte[] png = Files.readAllBytes(written(corners(200, 120), "png"));
+    byte[] png = Files.readAllBytes(written(DemoPhotograph.corners(200, 120), "png"));
     Path file = folder.resolve("foot.png");
     Files.write(file, java.util.Arrays.copyOf(png, 60));
     assertThat(keep(file, "--original", "drop").err())
@@ -199,7 +164,7 @@ class PhotographTest {
 
   @Test
   void theReportShowsThePictureWithItsEntry() throws IOException {
-    keep(turned(corners(200, 120), 6), "--original", "drop");
+    keep(turned(DemoPhotograph.corners(200, 120), 6), "--original", "drop");
     Path report = folder.resolve("record.pdf");
     assertThat(clinic.record("report", "K7-right", "--out", report.toString()).err()).isEmpty();
     byte[] pdf = Files.readAllBytes(report);

@@ -4,14 +4,17 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import caryatid.disk.DurableFiles;
 import caryatid.disk.FilePermissions;
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.file.FileProblem;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -79,6 +82,37 @@ final class DraftFile {
     } catch (IOException e) {
       throw failure(file, e);
     }
+  }
+
+  /** A name without the folders before it. */
+  static String bare(String name, String unnamed) {
+    String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+    return last.isBlank() ? unnamed : last;
+  }
+
+  /** Files of a day are often called alike; of two, the later one is numbered. */
+  static String unique(String name, List<String> there) {
+    int dot = name.lastIndexOf('.') > 0 ? name.lastIndexOf('.') : name.length();
+    String unique = name;
+    for (int i = 2; there.contains(unique); i++) {
+      unique = name.substring(0, dot) + "-" + i + name.substring(dot);
+    }
+    return unique;
+  }
+
+  /** A file of a draft under the name that its owner knows. */
+  static NamedBytes onDisk(String name, Path file) {
+    return new NamedBytes() {
+      @Override
+      public String name() {
+        return name;
+      }
+
+      @Override
+      public InputStream open() throws IOException {
+        return Files.newInputStream(file);
+      }
+    };
   }
 
   static StoreFailure failure(Path file, IOException e) {

@@ -115,7 +115,10 @@ public final class StandDraft {
     int number = 1 + arrived().stream().mapToInt(Arrived::number).max().orElse(0);
     if (number > MOST_RECORDINGS) {
       throw new BadInput(
-          Problem.at(Place.of(bare(name)), StandFault.TOO_MANY, Argument.count(MOST_RECORDINGS)));
+          Problem.at(
+              Place.of(DraftFile.bare(name, "recording")),
+              StandFault.TOO_MANY,
+              Argument.count(MOST_RECORDINGS)));
     }
     try {
       FilePermissions.createPrivateFolder(folder);
@@ -131,25 +134,10 @@ public final class StandDraft {
       throw failure(e);
     }
     Map<String, String> changed = new LinkedHashMap<>(all());
-    changed.put(key(number, NAME), unique(bare(name)));
+    List<String> there = arrived().stream().map(stand -> stand.file().name()).toList();
+    changed.put(key(number, NAME), DraftFile.unique(DraftFile.bare(name, "recording"), there));
     write(changed);
     return number;
-  }
-
-  /** Exports of a day are often called alike; of two, the later one is numbered. */
-  private String unique(String name) throws StoreFailure {
-    List<String> there = arrived().stream().map(stand -> stand.file().name()).toList();
-    int dot = name.lastIndexOf('.') > 0 ? name.lastIndexOf('.') : name.length();
-    String unique = name;
-    for (int i = 2; there.contains(unique); i++) {
-      unique = name.substring(0, dot) + "-" + i + name.substring(dot);
-    }
-    return unique;
-  }
-
-  private static String bare(String name) {
-    String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-    return last.isBlank() ? "recording" : last;
   }
 
   private Path recording(int number) {
@@ -168,7 +156,7 @@ public final class StandDraft {
       Optional<String> name = Optional.ofNullable(all.get(key(i, NAME)));
       if (name.isPresent() && Files.isRegularFile(recording(i))) {
         boolean counted = "yes".equals(all.get(key(i, COUNTED)));
-        NamedBytes file = onDisk(name.get(), recording(i));
+        NamedBytes file = DraftFile.onDisk(name.get(), recording(i));
         arrived.add(new Arrived(i, counted, file, state(i, name.get())));
       }
     }
@@ -182,20 +170,6 @@ public final class StandDraft {
     } catch (IOException e) {
       throw failure(e);
     }
-  }
-
-  private static NamedBytes onDisk(String name, Path file) {
-    return new NamedBytes() {
-      @Override
-      public String name() {
-        return name;
-      }
-
-      @Override
-      public InputStream open() throws IOException {
-        return Files.newInputStream(file);
-      }
-    };
   }
 
   /** Somebody confirmed that a recording is a stand of this state, or takes that back. */

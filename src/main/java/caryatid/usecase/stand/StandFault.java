@@ -8,6 +8,8 @@ enum StandFault implements Topic {
   NO_SECONDS("StandFault.NO_SECONDS"),
   /** Arguments: how many recordings a draft holds. */
   TOO_MANY("StandFault.TOO_MANY"),
+  /** Arguments: how many photographs wait at the most. */
+  TOO_MANY_PHOTOGRAPHS("StandFault.TOO_MANY_PHOTOGRAPHS"),
   /** The clinic no longer remembers the plate. Argument: its name. */
   PLATE_GONE("StandFault.PLATE_GONE");
 

@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import static java.util.stream.Collectors.joining;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -17,12 +18,13 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A real browser, whose requests and complaints are kept. */
-final class Chromium implements AutoCloseable {
+final class Chromium implements RealBrowser {
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Pattern ASKED =
@@ -64,8 +66,8 @@ final class Chromium implements AutoCloseable {
     return driver;
   }
 
-  /** Goes in by the start file, as its owner does. */
-  void open(Window window) {
+  @Override
+  public void open(Window window) {
     driver.get(window.startFile().toUri().toString());
     for (int i = 0; i < 100 && driver.findElements(By.id("main")).isEmpty(); i++) {
       sleep();
@@ -89,8 +91,24 @@ final class Chromium implements AutoCloseable {
     }
   }
 
-  /** Saves what is downloaded into a folder without asking. */
-  void saveTo(Path folder) {
+  @Override
+  public Object run(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  @Override
+  public void write(CharSequence keys) {
+    new Actions(driver).sendKeys(keys).perform();
+  }
+
+  @Override
+  public void give(String id, List<Path> files) {
+    String names = files.stream().map(f -> f.toAbsolutePath().toString()).collect(joining("\n"));
+    driver.findElement(By.id(id)).sendKeys(names);
+  }
+
+  @Override
+  public void saveTo(Path folder) {
     driver.executeCdpCommand(
         "Browser.setDownloadBehavior",
         Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
@@ -126,8 +144,8 @@ final class Chromium implements AutoCloseable {
         Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
   }
 
-  /** What it has asked of anybody, since the last time. */
-  List<String> asked() {
+  @Override
+  public List<String> asked() {
     return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(LogEntry::getMessage)
         .map(ASKED::matcher)
@@ -136,8 +154,8 @@ final class Chromium implements AutoCloseable {
         .toList();
   }
 
-  /** What its console says: errors of scripts, and what the content security policy refused. */
-  List<String> complaints() {
+  @Override
+  public List<String> complaints() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(LogEntry::getMessage)
         .toList();

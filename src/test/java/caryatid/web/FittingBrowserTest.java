@@ -18,14 +18,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.By;
-import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.PointerInput;
 
 /**
  * The invented story, transtibial, from an empty folder to the packed record: by keyboard alone, in
- * English and in German with decimal commas, by mouse, and by finger at 390 px; in a real browser,
- * its input actions counted.
+ * English and in German with decimal commas, in a second browser, by mouse, and by finger at 390
+ * px; its input actions counted.
  */
 @Tag("proof")
 class FittingBrowserTest {
@@ -47,29 +45,47 @@ class FittingBrowserTest {
 
   @Test
   void theStoryTakesFewActionsAndIsTheSameInBothLanguages() throws Exception {
-    Map<String, String> english = story("en-GB", "en", ".", Keyboard::new);
-    Map<String, String> german = story("de-DE", "de", ",", Keyboard::new);
+    Map<String, String> english = story(chromium("en-GB"), "en", ".", Keyboard::new);
+    Map<String, String> german = story(chromium("de-DE"), "de", ",", Keyboard::new);
     assertThat(english.keySet()).hasSizeGreaterThan(8);
     assertThat(german).isEqualTo(english);
     assertThat(commandLine(folder.resolve("en/records"))).isEqualTo(english);
     assertThat(unpacked("en")).isEqualTo(english);
   }
 
+  private static Chromium chromium(String language) {
+    return new Chromium(language, 1366, 768);
+  }
+
+  /** A second engine, by keyboard. */
+  @Test
+  void theStoryInFirefoxIsTheSame() throws Exception {
+    Firefox firefox = new Firefox(folder.resolve("profile"), "en-GB");
+    Map<String, String> entries = story(firefox, "firefox", ".", Keyboard::new);
+    assertThat(commandLine(folder.resolve("firefox/records"))).isEqualTo(entries);
+    assertThat(unpacked("firefox")).isEqualTo(entries);
+  }
+
   /** Every button is in sight, free and hit in its middle, or the test fails. */
   @Test
   void theStoryByMouseIsTheSame() throws Exception {
     Map<String, String> mouse =
-        story("en-GB", "en", ".", driver -> new Pointer(driver, PointerInput.Kind.MOUSE));
+        story(
+            chromium("en-GB"), "en", ".", browser -> new Pointer(browser, PointerInput.Kind.MOUSE));
     assertThat(commandLine(folder.resolve("en/records"))).isEqualTo(mouse);
     assertThat(unpacked("en")).isEqualTo(mouse);
   }
 
   @Test
   void theStoryByFingerOnASmallScreenIsTheSame() throws Exception {
-    Map<String, String> finger =
-        story("en-GB", "touch", ".", driver -> new Pointer(driver, PointerInput.Kind.TOUCH));
+    Map<String, String> finger = story(chromium("en-GB"), "touch", ".", FittingBrowserTest::finger);
     assertThat(commandLine(folder.resolve("touch/records"))).isEqualTo(finger);
     assertThat(unpacked("touch")).isEqualTo(finger);
+  }
+
+  private static Hand finger(Chromium browser) {
+    browser.likeATelephone(390, 844);
+    return new Pointer(browser, PointerInput.Kind.TOUCH);
   }
 
   /** The entries of the packed record that the browser saved, as the command line unpacks it. */
@@ -149,33 +165,29 @@ class FittingBrowserTest {
     }
   }
 
-  /** The entries of the record that it makes, without times and digests. */
-  private Map<String, String> story(
-      String language, String name, String mark, Function<ChromeDriver, Hand> person)
-      throws Exception {
+  /** The entries of the record that it makes, without times and digests; closes the browser. */
+  private <B extends RealBrowser> Map<String, String> story(
+      B real, String name, String mark, Function<B, Hand> person) throws Exception {
     Path own = Files.createDirectories(folder.resolve(name));
     Path watched = Files.createDirectories(own.resolve("exports"));
-    try (OpenWindow window = new OpenWindow(own);
-        Chromium browser = new Chromium(language, 1366, 768)) {
+    try (B browser = real;
+        OpenWindow window = new OpenWindow(own)) {
       browser.open(window.window());
-      Hand hand = person.apply(browser.driver());
-      if (name.equals("touch")) {
-        browser.likeATelephone(390, 844);
-      }
+      Hand hand = person.apply(browser);
       Path saved = Files.createDirectories(own.resolve("saved"));
       browser.saveTo(saved);
       plate(hand);
       record(hand, mark);
-      firstState(hand, browser);
-      System.out.println("To the first state, " + language + ": " + hand);
+      firstState(hand);
+      System.out.println("To the first state, " + name + ": " + hand);
       int before = hand.actions();
-      int landmarks = secondState(hand, browser);
+      int landmarks = secondState(hand);
       int state = hand.actions() - before - landmarks;
       int watchedStand = watchedStand(hand, watched);
       last(hand, saved);
       System.out.println(
-          "The story, %s %s: %s; a further state of three stands %d beyond its %d for landmarks"
-              .formatted(name, language, hand, state, landmarks));
+          "The story, %s: %s; a further state of three stands %d beyond its %d for landmarks"
+              .formatted(name, hand, state, landmarks));
       assertThat(hand.actions()).isLessThanOrEqualTo(MOST_ACTIONS);
       assertThat(state).isLessThanOrEqualTo(MOST_OF_A_STATE);
       assertThat(watchedStand).isEqualTo(1);
@@ -213,13 +225,13 @@ class FittingBrowserTest {
     hand.type("landmarks[1].right-mm", "1003" + mark + "5").send();
   }
 
-  private static void firstState(Hand hand, Chromium browser) {
+  private static void firstState(Hand hand) {
     hand.follow("a.next").type("last-change", "none, as set on the bench");
     hand.type("worn", "barefoot").type("heel", "0");
     hand.numbers("landmark[1].forward", "231", "20", "82", "291", "23", "492");
     hand.numbers("landmark[3].rightward", "69", "498").enter();
     targets(hand);
-    stands(hand, browser, FIRST);
+    stands(hand, FIRST);
     hand.follow("button[value=keep]").await(".kept-now");
   }
 
@@ -230,27 +242,25 @@ class FittingBrowserTest {
     hand.choose("target[1].meant-for", "foot");
   }
 
-  private static void stands(Hand hand, Chromium browser, List<Path> files) {
+  private static void stands(Hand hand, List<Path> files) {
     hand.drop("recordings", files);
     for (int i = 1; i <= files.size(); i++) {
       hand.await("button[value=count-" + i + "]").press("button[value=count-" + i + "]");
       hand.await("button[value=uncount-" + i + "]");
     }
     hand.await("button[value=keep], .result .open");
-    assertThat(browser.driver().findElements(By.cssSelector("button[value=keep]")))
-        .as(hand.words(".result"))
-        .isNotEmpty();
+    assertThat(hand.isThere("button[value=keep]")).as(hand.words(".result")).isTrue();
   }
 
   /** The actions that its landmarks take: all but the knee as the last time, with Enter. */
-  private static int secondState(Hand hand, Chromium browser) {
+  private static int secondState(Hand hand) {
     hand.follow("main a.button[href$='/static-alignment']");
     hand.type("last-change", "ankle plantarflexed by 4 degrees");
     int before = hand.actions();
     hand.numbers("landmark[1].forward", "", "", "", "268", "", "");
     hand.numbers("landmark[3].rightward", "", "").enter();
     int landmarks = hand.actions() - before;
-    stands(hand, browser, BAREFOOT);
+    stands(hand, BAREFOOT);
     hand.follow("button[value=keep]").await(".kept-now");
     return landmarks;
   }

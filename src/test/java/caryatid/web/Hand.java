@@ -1,25 +1,18 @@
 package caryatid.web;
 
-import static java.util.stream.Collectors.joining;
-
 import java.nio.file.Path;
 import java.util.List;
-import org.openqa.selenium.By;
-import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.remote.RemoteWebElement;
 
 /** A person at the window, whose input actions are counted, whatever they use. */
 abstract class Hand {
-  final ChromeDriver driver;
+  private final RealBrowser browser;
   private int keys;
   private int choices;
   private int files;
   private int letters;
 
-  Hand(ChromeDriver driver) {
-    this.driver = driver;
+  Hand(RealBrowser browser) {
+    this.browser = browser;
   }
 
   /** Types a number or a code, each key counted, or free text, whose letters are counted apart. */
@@ -66,8 +59,8 @@ abstract class Hand {
     keys += pressed;
   }
 
-  void countTyped(WebElement field, String text) {
-    if (List.of("number", "code").contains(field.getAttribute("class"))) {
+  void countTyped(String name, String text) {
+    if (List.of("number", "code").contains(attribute(named(name), "className"))) {
       keys += text.length();
     } else {
       letters += text.length();
@@ -75,7 +68,7 @@ abstract class Hand {
   }
 
   void write(CharSequence keysPressed) {
-    new Actions(driver).sendKeys(keysPressed).perform();
+    browser.write(keysPressed);
   }
 
   static String named(String name) {
@@ -84,48 +77,57 @@ abstract class Hand {
 
   /** Chooses or drops files: one action each. */
   Hand drop(String id, List<Path> paths) {
-    String names = paths.stream().map(f -> f.toAbsolutePath().toString()).collect(joining("\n"));
-    driver.findElement(By.id(id)).sendKeys(names);
+    browser.give(id, paths);
     files += paths.size();
     return this;
   }
 
   /** The words of what is on the page now, which the page may replace at any time. */
   String words(String selector) {
-    String asked = "const e = document.querySelector(arguments[0]); return e ? e.innerText : '';";
-    return String.valueOf(driver.executeScript(asked, selector));
+    return attribute(selector, "innerText");
+  }
+
+  /** A property of the first that is found, empty where nothing is. */
+  String attribute(String selector, String property) {
+    String asked =
+        "const e = document.querySelector(arguments[0]); return e ? e[arguments[1]] : '';";
+    return String.valueOf(browser.run(asked, selector, property));
+  }
+
+  boolean isThere(String selector) {
+    return is("return !!document.querySelector(arguments[0]);", selector);
+  }
+
+  boolean is(String question, String selector) {
+    return Boolean.TRUE.equals(browser.run(question, selector));
+  }
+
+  String address() {
+    return String.valueOf(browser.run("return location.href;"));
   }
 
   /** Waits until something is there. */
   Hand await(String selector) {
     for (int i = 0; i < 1500; i++) {
-      if (!driver.findElements(By.cssSelector(selector)).isEmpty()) {
+      if (isThere(selector)) {
         return this;
       }
       pause();
     }
-    throw new AssertionError("not there: " + selector + " at " + driver.getCurrentUrl());
+    throw new AssertionError("not there: " + selector + " at " + address());
   }
 
-  /** Does what leads to another page, and waits for it. */
+  /** Does what leads to another page, and waits for it: the one that is left was marked. */
   Hand leave(Runnable action) {
-    String before = ((RemoteWebElement) driver.findElement(By.tagName("html"))).getId();
+    browser.run("window.isLeft = true;");
     action.run();
-    awaitAnother(before);
-    return this;
-  }
-
-  private void awaitAnother(String before) {
     for (int i = 0; i < 1500; i++) {
-      List<WebElement> pages = driver.findElements(By.tagName("html"));
-      if (!pages.isEmpty()
-          && !((RemoteWebElement) pages.get(0)).getId().equals(before)
-          && "complete".equals(driver.executeScript("return document.readyState"))) {
-        return;
+      if (is("return !window.isLeft && document.readyState === 'complete';", "")) {
+        return this;
       }
       pause();
     }
-    throw new AssertionError("no other page after " + driver.getCurrentUrl());
+    throw new AssertionError("no other page after " + address());
   }
 
   static void pause() {

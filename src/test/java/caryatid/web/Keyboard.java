@@ -1,8 +1,6 @@
 package caryatid.web;
 
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** A person at the keyboard alone. */
 class Keyboard extends Hand {
@@ -11,10 +9,10 @@ class Keyboard extends Hand {
   /** One question, because the page may replace what has the focus between two. */
   private static final String FOCUSED =
       "const focused = document.activeElement;"
-          + "return focused && focused.matches(arguments[0]) ? focused : null;";
+          + "return !!focused && focused.matches(arguments[0]);";
 
-  Keyboard(ChromeDriver driver) {
-    super(driver);
+  Keyboard(RealBrowser browser) {
+    super(browser);
   }
 
   private void press(Keys key) {
@@ -23,21 +21,21 @@ class Keyboard extends Hand {
   }
 
   /** Goes on by Tab until what is wanted has the focus. */
-  WebElement to(String selector) {
+  void to(String selector) {
     for (int i = 0; i < MOST_TABS; i++) {
-      if (driver.executeScript(FOCUSED, selector) instanceof WebElement focused) {
-        return focused;
+      if (is(FOCUSED, selector)) {
+        return;
       }
       press(Keys.TAB);
     }
-    throw new AssertionError("not reached by Tab: " + selector + " at " + driver.getCurrentUrl());
+    throw new AssertionError("not reached by Tab: " + selector + " at " + address());
   }
 
   @Override
   Keyboard type(String name, String text) {
-    WebElement field = to(named(name));
+    to(named(name));
     write(text);
-    countTyped(field, text);
+    countTyped(name, text);
     return this;
   }
 
@@ -67,11 +65,11 @@ class Keyboard extends Hand {
 
   @Override
   Keyboard choose(String name, String code) {
-    WebElement list = to(named(name));
-    for (int i = 0; i < 40 && !code.equals(list.getAttribute("value")); i++) {
+    to(named(name));
+    for (int i = 0; i < 40 && !code.equals(attribute(named(name), "value")); i++) {
       write(Keys.ARROW_DOWN);
     }
-    if (!code.equals(list.getAttribute("value"))) {
+    if (!code.equals(attribute(named(name), "value"))) {
       throw new AssertionError(name + " does not offer " + code);
     }
     count();

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.List;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.PointerInput;
 import org.openqa.selenium.interactions.Sequence;
@@ -50,11 +49,13 @@ final class Pointer extends Hand {
   /** A finger that presses twice within 0.3 s makes a double tap. */
   private static final long BETWEEN_TAPS_MS = 400;
 
+  private final ChromeDriver driver;
   private final PointerInput.Kind kind;
   private String typedInto = "";
 
-  Pointer(ChromeDriver driver, PointerInput.Kind kind) {
-    super(driver);
+  Pointer(Chromium browser, PointerInput.Kind kind) {
+    super(browser);
+    driver = browser.driver();
     this.kind = kind;
   }
 
@@ -69,13 +70,13 @@ final class Pointer extends Hand {
       if (driver.executeScript(MIDDLE, selector) instanceof List<?> at) {
         String fault = at.get(2).toString() + at.get(3);
         if (!fault.isEmpty()) {
-          throw new AssertionError(selector + " at " + driver.getCurrentUrl() + ": " + fault);
+          throw new AssertionError(selector + " at " + address() + ": " + fault);
         }
         return new int[] {((Number) at.get(0)).intValue(), ((Number) at.get(1)).intValue()};
       }
       pause();
     }
-    throw new AssertionError("not there: " + selector + " at " + driver.getCurrentUrl());
+    throw new AssertionError("not there: " + selector + " at " + address());
   }
 
   private void tap(int x, int y) {
@@ -97,13 +98,12 @@ final class Pointer extends Hand {
     tap(named(name));
     // A finger's press gives the focus a moment later.
     await(named(name) + ":focus");
-    WebElement field = driver.findElement(By.cssSelector(named(name)));
-    if (!field.getAttribute("value").isEmpty()) {
+    if (!attribute(named(name), "value").isEmpty()) {
       write(Keys.chord(Keys.CONTROL, "a"));
       countKeys(1);
     }
     write(text);
-    countTyped(field, text);
+    countTyped(name, text);
     typedInto = named(name);
     return this;
   }

@@ -44,7 +44,7 @@ class StretchBrowserTest {
   private Hand opened(OpenWindow window, Chromium browser) throws Exception {
     browser.open(window.window());
     browser.driver().get(window.origin() + window.start("K7-right", "right") + "/static-alignment");
-    return new Keyboard(browser.driver());
+    return new Keyboard(browser);
   }
 
   @Test

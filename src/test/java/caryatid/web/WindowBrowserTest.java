@@ -35,7 +35,7 @@ class WindowBrowserTest {
   @TempDir Path folder;
 
   private static String text(Chromium browser) {
-    return new Keyboard(browser.driver()).words("#main");
+    return new Keyboard(browser).words("#main");
   }
 
   /** An export is chosen, its questions answered, and the plate is known from then on. */
@@ -48,7 +48,7 @@ class WindowBrowserTest {
       browser.choose(Path.of("sample-recordings/k7/shoe.csv"));
       assertThat(text(browser)).contains("What was understood", "shoe.csv");
       assertThat(browser.barriers()).isEmpty();
-      Keyboard keyboard = new Keyboard(browser.driver());
+      Keyboard keyboard = new Keyboard(browser);
       keyboard.choose("answer-1", "+x").choose("answer-2", "+y").choose("answer-3", "+z");
       keyboard.follow("main button.strong");
       assertThat(browser.barriers()).isEmpty();
@@ -67,7 +67,7 @@ class WindowBrowserTest {
     try (OpenWindow window = new OpenWindow(folder);
         Chromium browser = new Chromium("en-GB", 1366, 768)) {
       browser.open(window.window());
-      new Keyboard(browser.driver()).type("by-initials", "AB");
+      new Keyboard(browser).type("by-initials", "AB");
       browser.choose(Path.of("sample-recordings/k7/shoe.csv"));
       assertThat(browser.driver().findElements(By.cssSelector(".upload .fault"))).hasSize(1);
       assertThat(browser.driver().findElement(By.cssSelector(".busy")).isDisplayed()).isFalse();
@@ -90,7 +90,7 @@ class WindowBrowserTest {
         String faulty =
             window.start(scheme.equals("dark") ? "K8-left" : "K9-left", "left") + "/footwear";
         browser.driver().get(window.origin() + faulty);
-        Keyboard keyboard = new Keyboard(browser.driver());
+        Keyboard keyboard = new Keyboard(browser);
         keyboard.type("shoes[1].heel-height-mm", "many").send();
         assertThat(browser.driver().findElements(By.id("faults"))).hasSize(1);
         assertThat(browser.barriers()).as(scheme + " with a fault").isEmpty();
@@ -160,7 +160,7 @@ class WindowBrowserTest {
       String base = window.start("K7-right", "right");
       keepAState(window, base);
       browser.driver().get(window.origin() + base + TypedStand.STEP);
-      Keyboard keyboard = new Keyboard(browser.driver());
+      Keyboard keyboard = new Keyboard(browser);
       String focused = "return document.activeElement.name || document.activeElement.id;";
       keyboard.to("[name='landmark[3].forward']");
       keyboard.enter();
@@ -183,7 +183,7 @@ class WindowBrowserTest {
       browser.open(window.window());
       String base = window.start("K7-right", "right");
       browser.driver().get(window.origin() + base + TypedStand.STEP);
-      Keyboard keyboard = new Keyboard(browser.driver());
+      Keyboard keyboard = new Keyboard(browser);
       By otherFoot = By.id("other-foot");
       assertThat(browser.driver().findElement(otherFoot).isDisplayed()).isTrue();
       keyboard.choose("stance", "one plate per foot");

@@ -28,7 +28,7 @@ class PhotographBrowserTest {
       browser.open(window.window());
       String base = window.start("K7-right", "right");
       browser.driver().get(window.origin() + base + "/dynamic-alignment");
-      Keyboard keyboard = new Keyboard(browser.driver());
+      Keyboard keyboard = new Keyboard(browser);
       keyboard.type("comfort", "8");
       choose(browser, photograph);
       keyboard.await(PICTURE);

@@ -31,7 +31,7 @@ final class PathCloseUp {
     this.paths = paths;
     this.frame = frame;
     List<PersonPoint> places = new ArrayList<>();
-    paths.forEach(path -> places.addAll(path.places()));
+    paths.forEach(path -> places.addAll(path.corners()));
     double numbers = paths.size() > 1 ? NUMBERS_MM : 0;
     Box room =
         new Box(

@@ -96,7 +96,7 @@ public final class PathDrawing {
   private void feetAndPaths(List<PersonPoint> places) {
     FootOutlines.of(stands.get(0)).forEach(places::addAll);
     for (int i = 0; i < stands.size(); i++) {
-      paths(i).forEach(path -> places.addAll(path.places()));
+      paths(i).forEach(path -> places.addAll(path.corners()));
     }
   }
 

@@ -16,7 +16,6 @@ import caryatid.standing.QuietStretch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * The path of one stand on one track over its quiet stretch, with its mean and ellipse; nothing
@@ -24,26 +23,27 @@ import java.util.function.Consumer;
  */
 record PathMarks(Stand stand, Track track) {
   /** Points closer on paper than a fraction of a pen's width add nothing. */
-  private static final double LEAST_STEP_MM = 0.03;
+  private static final double LEAST_STEP_MM = 0.06;
 
-  /** All that path and ellipse take. */
-  List<PersonPoint> places() {
-    List<PersonPoint> places = new ArrayList<>();
-    eachPlace(places::add);
-    Ellipse.of(stand.standing(), track.of()).ifPresent(places::addAll);
-    return places;
+  /** Opposite corners of all that path and ellipse take; none where there is neither. */
+  List<PersonPoint> corners() {
+    Corners corners = new Corners();
+    eachPlace(corners);
+    Ellipse.of(stand.standing(), track.of())
+        .ifPresent(e -> e.forEach(place -> corners.at(place.acrossMm(), place.heightMm())));
+    return corners.points();
   }
 
-  private void eachPlace(Consumer<PersonPoint> place) {
-    track.plate().copRightMm().ifPresent(right -> eachPlace(right, place));
+  private void eachPlace(PlaceVisitor visitor) {
+    track.plate().copRightMm().ifPresent(right -> eachPlace(right, visitor));
   }
 
-  private void eachPlace(Samples right, Consumer<PersonPoint> place) {
+  private void eachPlace(Samples right, PlaceVisitor visitor) {
     Samples anterior = track.plate().copAnteriorMm();
     QuietStretch stretch = stand.standing().stretch();
     for (int i = stretch.fromIndex(); i < stretch.toIndex(); i++) {
       if (track.plate().usable().at(i)) {
-        place.accept(new PersonPoint(right.at(i), anterior.at(i)));
+        visitor.at(right.at(i), anterior.at(i));
       }
     }
   }
@@ -72,14 +72,60 @@ record PathMarks(Stand stand, Track track) {
   }
 
   private List<PaperPoint> path(Scale scale) {
-    List<PaperPoint> path = new ArrayList<>();
-    eachPlace(
-        place -> {
-          PaperPoint spot = scale.spot(place);
-          if (path.isEmpty() || spot.distanceMm(path.get(path.size() - 1)) > LEAST_STEP_MM) {
-            path.add(spot);
-          }
-        });
-    return path;
+    Thinned path = new Thinned(scale);
+    eachPlace(path);
+    return path.points;
+  }
+
+  /** A place of the path, mm, as two numbers: a long stand has a hundred thousand of them. */
+  @FunctionalInterface
+  private interface PlaceVisitor {
+    void at(double acrossMm, double heightMm);
+  }
+
+  private static final class Corners implements PlaceVisitor {
+    private double left = Double.POSITIVE_INFINITY;
+    private double right = Double.NEGATIVE_INFINITY;
+    private double low = Double.POSITIVE_INFINITY;
+    private double high = Double.NEGATIVE_INFINITY;
+
+    @Override
+    public void at(double acrossMm, double heightMm) {
+      left = Math.min(left, acrossMm);
+      right = Math.max(right, acrossMm);
+      low = Math.min(low, heightMm);
+      high = Math.max(high, heightMm);
+    }
+
+    List<PersonPoint> points() {
+      return left > right
+          ? List.of()
+          : List.of(new PersonPoint(left, low), new PersonPoint(right, high));
+    }
+  }
+
+  /** The path on paper, without points that add nothing. */
+  private static final class Thinned implements PlaceVisitor {
+    private final List<PaperPoint> points = new ArrayList<>();
+    private final Scale scale;
+    private double lastRightMm = Double.NEGATIVE_INFINITY;
+    private double lastDownMm = Double.NEGATIVE_INFINITY;
+
+    Thinned(Scale scale) {
+      this.scale = scale;
+    }
+
+    @Override
+    public void at(double acrossMm, double heightMm) {
+      double right = scale.rightMm(acrossMm);
+      double down = scale.downMm(heightMm);
+      double rightward = right - lastRightMm;
+      double downward = down - lastDownMm;
+      if (rightward * rightward + downward * downward > LEAST_STEP_MM * LEAST_STEP_MM) {
+        points.add(new PaperPoint(right, down));
+        lastRightMm = right;
+        lastDownMm = down;
+      }
+    }
   }
 }

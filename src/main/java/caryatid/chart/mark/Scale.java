@@ -75,6 +75,16 @@ public record Scale(double oneTo, PaperPoint origin) {
   }
 
   public PaperPoint spot(double acrossMm, double heightMm) {
-    return origin.moved(acrossMm / oneTo, -heightMm / oneTo);
+    return new PaperPoint(rightMm(acrossMm), downMm(heightMm));
+  }
+
+  /** Where a place so far across is on paper, mm from the drawing's left edge. */
+  public double rightMm(double acrossMm) {
+    return origin.rightMm() + acrossMm / oneTo;
+  }
+
+  /** Where a place so high is on paper, mm from the drawing's top edge. */
+  public double downMm(double heightMm) {
+    return origin.downMm() + -heightMm / oneTo;
   }
 }

@@ -31,9 +31,10 @@ public record ShownRange(double lowest, double highest) {
     double most = Double.NEGATIVE_INFINITY;
     for (Curve curve : curves) {
       for (int i = from; i < to; i++) {
-        if (usable.at(i)) {
-          least = Math.min(least, curve.at(i));
-          most = Math.max(most, curve.at(i));
+        double value = curve.at(i);
+        if ((value < least || value > most) && usable.at(i)) {
+          least = Math.min(least, value);
+          most = Math.max(most, value);
         }
       }
     }

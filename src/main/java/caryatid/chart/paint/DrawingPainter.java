@@ -65,9 +65,11 @@ public final class DrawingPainter {
   }
 
   private Path2D path(List<PaperPoint> spots) {
-    Path2D path = new Path2D.Double();
+    Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, spots.size());
     path.moveTo(x(spots.get(0)), y(spots.get(0)));
-    spots.subList(1, spots.size()).forEach(spot -> path.lineTo(x(spot), y(spot)));
+    for (int i = 1; i < spots.size(); i++) {
+      path.lineTo(x(spots.get(i)), y(spots.get(i)));
+    }
     return path;
   }
 

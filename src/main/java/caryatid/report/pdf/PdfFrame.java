@@ -8,10 +8,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.OffsetDateTime;
 import java.util.OptionalInt;
+import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** What every report has as a PDF: tagged pages with footers, made to last. */
 public final class PdfFrame {
+  static {
+    // The library has no other place for it. Level 6, its own, takes three times as long and saves
+    // a tenth.
+    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, "4");
+  }
+
   private PdfFrame() {}
 
   /**

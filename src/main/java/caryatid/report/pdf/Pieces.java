@@ -79,9 +79,16 @@ public final class Pieces {
   public boolean fit(List<Block> blocks, double moreMm) {
     double heightMm = moreMm;
     for (Block block : blocks) {
-      heightMm += pieces(block, 0).stream().mapToDouble(Piece::heightMm).sum();
+      heightMm += leastMm(block);
     }
     return heightMm <= PdfLayout.roomMm(paper) - ROUNDING_MM;
+  }
+
+  /** What a block takes at the least; no drawing is planned for it. */
+  private double leastMm(Block block) {
+    return block instanceof Figures figures
+        ? figures.leastMm() + FactPieces.AROUND_FIGURE_MM
+        : fixed(block).stream().mapToDouble(Piece::heightMm).sum();
   }
 
   private List<Piece> pieces(Block block, double share) {

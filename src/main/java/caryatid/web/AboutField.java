@@ -3,6 +3,7 @@ package caryatid.web;
 import caryatid.remark.Argument;
 import caryatid.remark.Problem;
 import caryatid.remark.Question;
+import caryatid.remark.Topic;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.SheetLabels;
 import caryatid.web.page.TypedTime;
@@ -17,6 +18,23 @@ import java.util.stream.IntStream;
 final class AboutField {
   private static final Pattern MARK =
       Pattern.compile("(target )?(.+) (?:left|right) (sagittal|frontal)(?: .*)?");
+
+  /** Answers about how high a landmark is. */
+  private static final Pattern HEIGHT =
+      Pattern.compile("(.+?)(?: height| (?:left|right) up -?\\d+)");
+
+  /** Fields by how the code of a topic ends. */
+  private static final Map<String, String> BY_TOPIC =
+      Map.ofEntries(
+          Map.entry("TIME_AHEAD", TypedTime.AT),
+          Map.entry("AT_AHEAD", TypedTime.AT),
+          Map.entry("LONG_AGO", TypedTime.AT),
+          Map.entry("FEET_SWAPPED", StandFields.STANCE),
+          Map.entry("FEET_APART", StandFields.STANCE),
+          Map.entry("MASS_ABOVE_LIMIT", StandFields.BODY_MASS),
+          Map.entry("HEEL_BEYOND_LIMITS", StandFields.HEEL));
+
+  private static final Argument FRONTAL = new Argument.Term("Plane.FRONTAL");
   private static final int ROWS = 20;
 
   private final Map<String, String> typed;
@@ -31,9 +49,13 @@ final class AboutField {
   /** The field of a question, by the answer that it asks for. */
   Optional<String> of(Question question) {
     String answer = question.answer();
+    Matcher height = HEIGHT.matcher(answer);
+    if (height.matches()) {
+      return landmark(height.group(1)).map(row -> row + "up");
+    }
     Matcher mark = MARK.matcher(answer);
     if (!mark.matches()) {
-      return SheetLabels.field(answer.split(" ")[0], "");
+      return byTopic(question.topic()).or(() -> SheetLabels.field(answer.split(" ")[0], ""));
     }
     boolean sagittal = mark.group(3).equals("sagittal");
     return mark.group(1) == null
@@ -67,15 +89,26 @@ final class AboutField {
   /** The field of a problem, by what it is and what it names. */
   Optional<String> of(Problem problem) {
     String code = problem.topic().code();
-    if (code.endsWith("TIME_AHEAD") || code.endsWith("AT_AHEAD") || code.endsWith("LONG_AGO")) {
-      return Optional.of(TypedTime.AT);
-    }
     if (code.startsWith("Keeping.TEXT_LIKE_")) {
       return SheetLabels.field(text(problem), "");
     }
-    return code.endsWith("LANDMARKS_OUT_OF_ORDER")
-        ? landmark(text(problem)).map(row -> row + "up")
-        : Optional.empty();
+    if (code.endsWith("LANDMARKS_OUT_OF_ORDER")) {
+      return landmark(text(problem)).map(row -> row + "up");
+    }
+    return code.endsWith("FAR_FROM_LANDMARK")
+        ? landmark(text(problem)).map(row -> row + way(problem))
+        : byTopic(problem.topic());
+  }
+
+  private static String way(Problem problem) {
+    return problem.arguments().contains(FRONTAL) ? "rightward" : "forward";
+  }
+
+  private static Optional<String> byTopic(Topic topic) {
+    return BY_TOPIC.entrySet().stream()
+        .filter(field -> topic.code().endsWith(field.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst();
   }
 
   private static String text(Problem problem) {

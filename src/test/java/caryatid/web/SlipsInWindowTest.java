@@ -23,10 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The thirty slips of {@code blackbox.ThirtySlipsTest}, as far as they can be typed into the
- * window: none passes in silence, and what is about one field is said there. Not there to be typed
- * are the side (2), another wearer's sheet (3), two plates with one (4, 5), landmarks confirmed
- * without being measured (12, 13), the width of the stance (15) and a serial number beside the
- * stand (20).
+ * window: none passes in silence, and what is about one field is said there. {@link
+ * SlipsOfTwoPlatesTest} has the eight others: 2 to 5, 12, 13, 15 and 20.
  */
 class SlipsInWindowTest {
   private static final Path K7 = Path.of("sample-recordings/k7");

@@ -156,7 +156,7 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase.stand",
-        "usecase usecase.file disk clinic store fitting entry report report.pages wording sheet"
+        "usecase usecase.file disk clinic store fitting views entry report report.pages wording sheet"
             + " recording.model standing alignment loadline geometry remark",
         ""),
     new Row("usecase.prove", "plate sheet recording.model recording.importer geometry remark", ""),

@@ -10,6 +10,7 @@ import caryatid.fitting.FittingRecord;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,12 +68,35 @@ public record LastGood(
         .filter(LastGood::isGood)
         .forEach(entry -> good.put(folded(footwear(entry)), entry));
     Optional<Entry> stand = Optional.ofNullable(good.remove(folded(worn)));
+    return of(valid, worn, stand, List.copyOf(good.values()));
+  }
+
+  /**
+   * The last setting that was another one than the present, good or not: that of the last stand in
+   * the footwear of the newest one after which something was set otherwise; empty if there is none.
+   */
+  public static Optional<LastGood> before(FittingRecord record) {
+    List<Entry> stands =
+        new ArrayList<>(
+            record.valid().stream().filter(entry -> entry.kind() == EntryKind.STAND).toList());
+    Collections.reverse(stands);
+    Optional<String> worn = stands.stream().findFirst().flatMap(LastGood::footwear);
+    return stands.stream()
+        .filter(stand -> folded(footwear(stand)).equals(folded(worn)))
+        .map(stand -> of(record.valid(), worn, Optional.of(stand), List.of()))
+        .filter(way -> !way.turns().isEmpty())
+        .findFirst();
+  }
+
+  private static LastGood of(
+      List<Entry> valid, Optional<String> worn, Optional<Entry> stand, List<Entry> others) {
+    Optional<Entry> newest = Entry.latest(valid, entry -> entry.kind() == EntryKind.STAND);
     Optional<Remark> changed = newest.flatMap(entry -> OpenIssueFinder.changedSince(valid, entry));
     Settings settings = new Settings(valid, stand);
     return new LastGood(
         worn,
         stand,
-        List.copyOf(good.values()),
+        others,
         settings.turns,
         settings.later,
         settings.heel,

@@ -30,7 +30,7 @@ import java.util.Optional;
 
 /** The steps that add an entry: the form of its kind, kept by the same use case as elsewhere. */
 final class EntryPage {
-  private static final String PART = "part";
+  static final String PART = "part";
 
   private final WindowState state;
   private final EntryPhotographs photographs;
@@ -91,7 +91,7 @@ final class EntryPage {
     FormDraft drafted = state.draft(record.code(), kind);
     if (request.field(PART).isPresent()) {
       String head = request.field(EntryMarkup.HEAD).orElse("");
-      state.saveDraft(record.code(), kind, head, typed.texts());
+      state.saveDraft(record.code(), kind.key(), head, typed.texts());
       return Optional.of(Reply.part(new Markup().text(record.wording().word("Web.draftSaved"))));
     }
     if (request.field(StepForm.DISCARD).isPresent()) {
@@ -125,7 +125,7 @@ final class EntryPage {
     try {
       EntryDraft draft = draft(request, record, kind, typed);
       AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
-      state.keep(record.code(), kind, record.head().digest());
+      state.keep(record.code(), kind.key(), record.head().digest());
       state.remember(draft.by());
       state.draft(record.code(), kind).clear();
       state.photographs(record.code(), kind).clear();
@@ -153,7 +153,7 @@ final class EntryPage {
   }
 
   /** Somebody else added to the record since the form was made: what, before it is sent again. */
-  private static FieldFaults changed(OpenRecord record) {
+  static FieldFaults changed(OpenRecord record) {
     Wording wording = record.wording();
     return new FieldFaults(
         Map.of(),
@@ -185,19 +185,8 @@ final class EntryPage {
       throws BadInput, StoreFailure {
     Wording wording = before.wording();
     OpenRecord record = before.again(state);
-    Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
-    content.element(
-        "p",
-        wording.fill(
-            "Web.kept",
-            Argument.count(added.entry().number()),
-            Argument.term(added.entry().kind())));
+    Markup content = kept(added, wording);
     draft.understood(wording).forEach(line -> content.element("p", line));
-    RecordText.remarks(added.remarks(), wording).forEach(line -> content.element("p", line));
-    content.close("div");
-    new EntryWords(wording)
-        .lines(added.entry().content())
-        .forEach(line -> content.element("p", line));
     content
         .open("p")
         .element("a", wording.word("Web.addMore"), "class", "button", "href", record.address(step));
@@ -206,5 +195,22 @@ final class EntryPage {
     return draft.kind() == step.kinds().get(0)
         ? record.page(200, step, content)
         : record.keeping(200, step, content);
+  }
+
+  /** That it was kept, and what it says. */
+  static Markup kept(AddedEntry added, Wording wording) {
+    Markup content = new Markup().open("div", "class", "kept-now", "role", "status");
+    content.element(
+        "p",
+        wording.fill(
+            "Web.kept",
+            Argument.count(added.entry().number()),
+            Argument.term(added.entry().kind())));
+    RecordText.remarks(added.remarks(), wording).forEach(line -> content.element("p", line));
+    content.close("div");
+    new EntryWords(wording)
+        .lines(added.entry().content())
+        .forEach(line -> content.element("p", line));
+    return content;
   }
 }

@@ -20,6 +20,7 @@ final class RecordPages {
   private final StaticPage stand;
   private final RecordFiles files;
   private final ErasePage erase;
+  private final ChangePage change;
   private final EntryPhotographs photographs;
 
   RecordPages(WindowState state, Uploads uploads) {
@@ -28,6 +29,7 @@ final class RecordPages {
     this.entry = new EntryPage(state, photographs);
     this.show = new ShowPage(state, entry.form());
     this.stand = new StaticPage(state);
+    this.change = new ChangePage(state);
     this.erase = new ErasePage(state);
     this.files = new RecordFiles(state, uploads);
   }
@@ -52,7 +54,8 @@ final class RecordPages {
       case "record" -> show.timeline(record);
       case "report" -> show.report(record, request.part(3));
       case "file" -> show.file(record, request.part(3), request.field("name").orElse(""));
-      case "back" -> show.back(record);
+      case "back" -> change.back(request, record);
+      case "change" -> change.change(request, record);
       case "answer" -> AnswerPage.of(request, record, entry);
       case "pdf" -> files.report(request, record);
       case "pack" -> files.pack(record);

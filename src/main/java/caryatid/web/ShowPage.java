@@ -10,7 +10,6 @@ import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.ShowRecord;
 import caryatid.usecase.stand.KeptReport;
-import caryatid.views.LastGood;
 import caryatid.views.SinceVisit;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
@@ -104,27 +103,6 @@ final class ShowPage {
     return KeptReport.of(state.records(), record.code(), number)
         .map(pdf -> Reply.download("stand-" + number + ".pdf", "application/pdf", pdf))
         .orElseGet(() -> Pages.missing(record.wording()));
-  }
-
-  /** The way back to the last good setting, one step at a time. */
-  Reply back(OpenRecord record) throws BadInput {
-    Markup content = new Markup();
-    Wording wording = record.wording();
-    LastGood good = ShowRecord.lastGood(state.records(), record.code(), Optional.empty());
-    lines(content, VisitText.lines(good, record.code(), wording));
-    if (good.stand().isPresent()) {
-      content
-          .open("p")
-          .element(
-              "a",
-              wording.word(JobStep.BENCH.key()),
-              "class",
-              "button",
-              "href",
-              record.address(JobStep.BENCH));
-      content.close("p");
-    }
-    return record.page(200, Optional.empty(), wording.word("Web.lastGood"), content);
   }
 
   /** What is new since the last visit, and what has changed since then is asked. */

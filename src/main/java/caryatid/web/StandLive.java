@@ -9,17 +9,21 @@ import caryatid.usecase.stand.DraftedStand.SoFar;
 import caryatid.usecase.stand.DrawnOverTime;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandDraft.Arrived;
+import caryatid.usecase.stand.StandFields;
 import caryatid.usecase.stand.WatchedFolder;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ResultMarkup;
 import caryatid.web.page.StretchMarkup;
+import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 
 /** What follows what is typed and what arrives: the stands and the result so far. */
 final class StandLive {
+  private final OpenRecord record;
   private final StandDraft draft;
   private final DraftedStand work;
   private final Optional<WatchedFolder> watched;
@@ -29,6 +33,7 @@ final class StandLive {
 
   StandLive(
       OpenRecord record, StandDraft draft, DraftedStand work, Optional<WatchedFolder> watched) {
+    this.record = record;
     this.watched = watched;
     this.draft = draft;
     this.work = work;
@@ -118,10 +123,13 @@ final class StandLive {
     out.text(wording.word("Web.still")).close("button").open("output").close("output");
     out.element("span", wording.word("Web.ofTwenty")).close("p");
     out.element("p", wording.word("Web.between"), "class", "note");
-    out.open("p").element("a", wording.word("Web.lastGood"), "href", base + "/back").close("p");
+    out.open("p", "class", "actions");
+    out.element("a", wording.word("Web.change.title"), "class", "button", "href", base + "/change");
+    out.element("a", wording.word("Web.lastGood"), "class", "button", "href", base + "/back");
+    out.close("p");
   }
 
-  private void result(SoFar found, SheetFaults faults, int counted) {
+  private void result(SoFar found, SheetFaults faults, int counted) throws StoreFailure {
     out.element(
         "h2",
         "3 "
@@ -130,6 +138,7 @@ final class StandLive {
       out.element("p", wording.word("Web.noStand"));
       return;
     }
+    beforeChange();
     if (found.checked().isPresent()) {
       var checked = found.checked().get();
       if (!found.before().isEmpty()) {
@@ -149,6 +158,10 @@ final class StandLive {
     } else {
       refused(found, faults);
     }
+    discard();
+  }
+
+  private void discard() {
     out.open("p", "class", "actions");
     out.element(
         "button",
@@ -160,6 +173,24 @@ final class StandLive {
         "data-ask",
         wording.word("Web.discardAsk"));
     out.close("p");
+  }
+
+  /** What was counted before something was set otherwise does not show what is set now. */
+  private void beforeChange() throws StoreFailure {
+    Optional<OffsetDateTime> stood =
+        Optional.ofNullable(draft.fields().get(StandFields.AT))
+            .filter(at -> !TypedTime.isNone(at))
+            .map(OffsetDateTime::parse);
+    Optional<Integer> change = LastState.newestChange(record);
+    boolean before =
+        stood.isPresent()
+            && record.view().valid().stream()
+                .filter(entry -> change.equals(Optional.of(entry.number())))
+                .anyMatch(entry -> entry.at().isAfter(stood.get()));
+    if (before) {
+      String words = wording.fill("Web.change.before", Argument.count(change.orElseThrow()));
+      out.element("p", words + " " + wording.word("Web.change.keepOrDiscard"), "class", "danger");
+    }
   }
 
   /** What is wrong, or asked: an answer goes into the sheet that is kept. */

@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.entry.Entry;
 import caryatid.entry.KeptFile;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
@@ -260,25 +261,19 @@ final class StaticPage {
     Markup live = live(record, draft, work, found);
     Markup content = new Markup();
     notice.ifPresent(key -> content.add(fault(wording.word(key))));
-    lastReport(content, record);
+    lastState(content, record);
     return record.page(status, JobStep.STATIC, content.add(form.page(found, live)));
   }
 
-  /** The report of the state that was kept last. */
-  private static void lastReport(Markup content, OpenRecord record) {
-    record.view().valid().stream()
-        .filter(entry -> entry.file(KeptFile.Role.REPORT).isPresent())
-        .reduce((earlier, later) -> later)
-        .ifPresent(
-            entry ->
-                content
-                    .open("p")
-                    .element(
-                        "a",
-                        record.wording().fill("Web.lastReport", Argument.count(entry.number())),
-                        "href",
-                        record.base() + "/report/" + entry.number())
-                    .close("p"));
+  /** The state that was kept last: its report, what was found, and whether it still holds. */
+  private static void lastState(Markup content, OpenRecord record) {
+    Optional<Entry> last =
+        record.view().valid().stream()
+            .filter(entry -> entry.file(KeptFile.Role.REPORT).isPresent())
+            .reduce((earlier, later) -> later);
+    if (last.isPresent()) {
+      new LastState(record, last.get()).show(content);
+    }
   }
 
   private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, SoFar found)

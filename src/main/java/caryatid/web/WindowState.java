@@ -81,8 +81,13 @@ final class WindowState {
 
   /** The draft of a form of a record: one for all pages as well. */
   FormDraft draft(String code, EntryKind kind) throws BadInput {
-    FormDraft made = FormDraft.of(records, code, kind);
-    return Optional.ofNullable(forms.putIfAbsent(code + "/" + kind.key(), made)).orElse(made);
+    return draft(code, kind.key());
+  }
+
+  /** The draft of a form that is not a step's. */
+  FormDraft draft(String code, String form) throws BadInput {
+    FormDraft made = FormDraft.of(records, code, form);
+    return Optional.ofNullable(forms.putIfAbsent(code + "/" + form, made)).orElse(made);
   }
 
   /** The photographs that wait with it. */
@@ -107,18 +112,18 @@ final class WindowState {
   }
 
   /** A form was kept; what its page still sends by itself is no new draft. */
-  void keep(String code, EntryKind kind, String head) {
-    kept.add(code + "/" + kind.key() + "/" + head);
+  void keep(String code, String form, String head) {
+    kept.add(code + "/" + form + "/" + head);
   }
 
   /**
    * Saves what is typed into a form, though the record may have changed since the form was made;
    * not if the form was kept meanwhile, because it would be offered again.
    */
-  void saveDraft(String code, EntryKind kind, String head, Map<String, String> typed)
+  void saveDraft(String code, String form, String head, Map<String, String> typed)
       throws BadInput, StoreFailure {
-    if (!kept.contains(code + "/" + kind.key() + "/" + head)) {
-      draft(code, kind).type(typed);
+    if (!kept.contains(code + "/" + form + "/" + head)) {
+      draft(code, form).type(typed);
     }
   }
 

@@ -117,10 +117,8 @@ public final class VisitText {
     good.changed().ifPresent(remark -> text.lines.add(wording.say(remark)));
     if (good.stand().isPresent()) {
       text.back(good, good.stand().get());
-    } else if (good.footwear().isPresent()) {
-      text.say("Back.noneIn", code, good.footwear().get());
     } else {
-      text.say("Back.none", code);
+      text.none(good, code);
     }
     String others = good.others().stream().map(text::stood).collect(Collectors.joining("; "));
     if (!others.isEmpty()) {
@@ -129,16 +127,47 @@ public final class VisitText {
     return text.lines();
   }
 
+  /**
+   * The way back for a page that has fields for the torques and keeps the change itself.
+   *
+   * @param way to the last good setting, or, where none was good, to the last one before
+   * @param good whether it is to a good one
+   */
+  public static List<String> forPage(LastGood way, boolean good, String code, Wording wording) {
+    VisitText text = new VisitText(wording);
+    way.changed().ifPresent(remark -> text.lines.add(wording.say(remark)));
+    if (!good) {
+      text.none(way, code);
+    }
+    if (way.stand().isPresent()) {
+      text.say(good ? "Back.head" : "Back.before", text.stood(way.stand().get()));
+      text.turns(way);
+    }
+    return text.lines();
+  }
+
+  private void none(LastGood good, String code) {
+    if (good.footwear().isPresent()) {
+      say("Back.noneIn", code, good.footwear().get());
+    } else {
+      say("Back.none", code);
+    }
+  }
+
   private void back(LastGood good, Entry stand) {
     say("Back.head", stood(stand));
+    turns(good);
+    good.fasteners().forEach(this::fastener);
+    say("Back.then");
+  }
+
+  private void turns(LastGood good) {
     if (good.turns().isEmpty()) {
       say("Back.same");
     }
     good.turns().forEach(this::turn);
     good.later().forEach(row -> row("Back.later", words.item(row), amount(row)));
     good.heel().ifPresent(turn -> row("Back.heel", amount(turn.is()), amount(turn.was())));
-    good.fasteners().forEach(this::fastener);
-    say("Back.then");
   }
 
   private String stood(Entry stand) {

@@ -25,8 +25,18 @@ public final class FormDraft {
    * @throws BadInput if a record cannot have this code
    */
   public static FormDraft of(Records records, String code, EntryKind kind) throws BadInput {
+    return of(records, code, kind.key());
+  }
+
+  /**
+   * The draft of a form.
+   *
+   * @param form small letters, digits and hyphens
+   * @throws BadInput if a record cannot have this code
+   */
+  public static FormDraft of(Records records, String code, String form) throws BadInput {
     return new FormDraft(
-        new DraftFile(records.drafts(RecordCode.of(code)).resolve("form-" + kind.key())));
+        new DraftFile(records.drafts(RecordCode.of(code)).resolve("form-" + form)));
   }
 
   /** What was typed, by the names of the fields; nothing where nothing was. */

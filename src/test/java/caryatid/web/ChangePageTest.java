@@ -1,0 +1,203 @@
+package caryatid.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.file.LocalFiles;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A change of alignment as one step, and one step back. */
+class ChangePageTest {
+  @TempDir Path folder;
+  private OpenWindow window;
+  private String base;
+
+  @BeforeEach
+  void open() throws Exception {
+    LocalFiles files = new LocalFiles();
+    Path k7 = Path.of("sample-recordings/k7");
+    RememberedPlates.remember(
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
+        files.read(k7.resolve("barefoot-1.csv")),
+        files.read(k7.resolve("plate.yaml")),
+        false);
+    window = new OpenWindow(folder);
+    base = window.start("K7-right", "right");
+    bench("5", "10");
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  private HttpResponse<String> send(String page, String... fields) throws Exception {
+    String head = OpenWindow.head(window.page(base + page));
+    return window.send(
+        base + page,
+        Stream.concat(Stream.of("record-head", head, "by-initials", "AB"), Stream.of(fields))
+            .toArray(String[]::new));
+  }
+
+  private void bench(String flexion, String torque) throws Exception {
+    HttpResponse<String> kept =
+        send(
+            "/bench-alignment",
+            "items[1].item",
+            "socket flexion",
+            "items[1].unit",
+            "deg",
+            "items[1].recommended",
+            "5",
+            "items[1].set",
+            flexion,
+            "items[2].item",
+            "fasteners secured to torque",
+            "items[2].fastener",
+            "tube clamp",
+            "items[2].unit",
+            "N m",
+            "items[2].recommended",
+            "10",
+            "items[2].set",
+            torque);
+    assertThat(kept.body()).contains("Kept as entry");
+  }
+
+  private void keepAStand() throws Exception {
+    TypedStand stand = new TypedStand(window, base);
+    stand.typeAs(Map.of(), "part", "live");
+    stand.drop("barefoot-1.csv");
+    stand.typeAs(Map.of(), "action", "count-1");
+    String head = OpenWindow.head(window.page(base + TypedStand.STEP));
+    assertThat(stand.typeAs(Map.of(), "action", "keep", "record-head", head).body())
+        .contains("Kept as entry 3");
+  }
+
+  @Test
+  void aChangeSaysWhatFromAndTo() throws Exception {
+    assertThat(window.page(base + "/change"))
+        .contains(
+            "socket flexion (now 5 deg)",
+            "All secured to torque: tube clamp 10 N m",
+            "Change nothing under load.");
+  }
+
+  @Test
+  void oneTapSecuresAllFastenersAndAnExceptionIsTyped() throws Exception {
+    String kept =
+        send("/change", "change-what", "0", "items[1].set", "6,5", "all-secured", "yes").body();
+    assertThat(kept).contains("Kept as entry 3", "set 6.5 deg", "tube clamp", "set 10 N m");
+    assertThat(window.page(base + TypedStand.STEP))
+        .contains("value=\"socket flexion: 5 \u2192 6,5 deg\"");
+    String other =
+        send(
+                "/change",
+                "change-what",
+                "0",
+                "items[1].set",
+                "6",
+                "all-secured",
+                "yes",
+                "items[2].set",
+                "8")
+            .body();
+    assertThat(other).contains("Kept as entry 4", "set 8 N m");
+    assertThat(window.page(base + "/record")).contains("tube clamp: secured to 8.0");
+  }
+
+  @Test
+  void withoutTheTapNoTorqueIsKept() throws Exception {
+    assertThat(send("/change", "change-what", "0", "items[1].set", "6").body())
+        .contains("Kept as entry 3", "set 6 deg")
+        .doesNotContain("set 10 N m");
+  }
+
+  @Test
+  void whatIsMissingOrOddIsToldAtItsField() throws Exception {
+    HttpResponse<String> nothing = send("/change", "items[1].set", "6");
+    assertThat(nothing.statusCode()).isEqualTo(422);
+    assertThat(nothing.body()).contains("id=\"change-what-fault\"", "value=\"6\"");
+    HttpResponse<String> word = send("/change", "change-what", "0", "items[1].set", "more");
+    assertThat(word.statusCode()).isEqualTo(422);
+    assertThat(word.body()).contains("id=\"items-1-set-fault\"");
+    assertThat(send("/change", "change-what", "0").body()).contains("id=\"items-1-set-fault\"");
+    HttpResponse<String> far = send("/change", "change-what", "0", "items[1].set", "40");
+    assertThat(far.body()).contains("set is 40.0°, and 5.0° is recommended");
+    assertThat(
+            send("/change", "change-what", "0", "items[1].set", "40", "items[1].why", "tried")
+                .body())
+        .contains("Kept as entry 3");
+  }
+
+  @Test
+  void whatWasTypedIsADraftAndTheRecordMayNotHaveChanged() throws Exception {
+    String head = OpenWindow.head(window.page(base + "/change"));
+    window.send(base + "/change", "record-head", head, "items[1].set", "7", "part", "draft");
+    assertThat(window.page(base + "/change")).contains("value=\"7\"");
+    bench("6", "10");
+    HttpResponse<String> old =
+        window.send(
+            base + "/change",
+            "record-head",
+            head,
+            "by-initials",
+            "AB",
+            "change-what",
+            "0",
+            "items[1].set",
+            "7");
+    assertThat(old.statusCode()).isEqualTo(422);
+    assertThat(old.body()).contains("The record has changed", "value=\"7\"");
+  }
+
+  @Test
+  void theResultBeforeIsMarked() throws Exception {
+    keepAStand();
+    assertThat(window.page(base + TypedStand.STEP)).doesNotContain("From before the change");
+    send("/change", "change-what", "0", "items[1].set", "6", "all-secured", "yes");
+    assertThat(window.page(base + TypedStand.STEP))
+        .contains("<strong class=\"before-change\">From before the change (entry 4).</strong>");
+  }
+
+  @Test
+  void aDraftThatWasCountedBeforeTheChangeIsMarked() throws Exception {
+    TypedStand stand = new TypedStand(window, base);
+    stand.typeAs(Map.of(), "part", "live");
+    stand.drop("barefoot-1.csv");
+    stand.typeAs(Map.of(), "action", "count-1");
+    assertThat(window.page(base + TypedStand.STEP)).doesNotContain("From before the change");
+    Thread.sleep(1100);
+    send("/change", "change-what", "0", "items[1].set", "6", "all-secured", "yes");
+    assertThat(window.page(base + TypedStand.STEP))
+        .contains("From before the change (entry 3). Keep these stands")
+        .contains("value=\"foot moved 4 mm to the rear\"");
+  }
+
+  /** The sample's barefoot stand does not meet every tolerance. */
+  @Test
+  void whereNoStandWasGoodTheStepBackLeadsToTheSettingBefore() throws Exception {
+    assertThat(window.page(base + "/back")).contains("no stand of this record met every tolerance");
+    keepAStand();
+    send("/change", "change-what", "0", "items[1].set", "6", "all-secured", "yes");
+    assertThat(window.page(base + "/back"))
+        .contains(
+            "no stand in this footwear met every tolerance: barefoot",
+            "The last setting before the present one is that of entry 3",
+            "socket flexion: from 6 deg to 5 deg (−1 deg)");
+    assertThat(send("/back", "all-secured", "yes").body())
+        .contains("Kept as entry 5", "set 5 deg", "set 10 N m");
+    assertThat(window.page(base + TypedStand.STEP))
+        .contains("value=\"socket flexion \u2192 5 deg\"");
+  }
+}

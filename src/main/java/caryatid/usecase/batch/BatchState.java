@@ -27,8 +27,12 @@ public record BatchState(
     problems = List.copyOf(problems);
   }
 
-  /** What it is checked from. */
-  Inputs inputs(FileAccess files) throws BadInput {
+  /**
+   * What it is checked from.
+   *
+   * @throws BadInput if it cannot be checked, or a file cannot be read
+   */
+  public Inputs inputs(FileAccess files) throws BadInput {
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }

@@ -119,7 +119,8 @@ final class StandLive {
           "3");
     }
     out.close("div");
-    out.open("p", "class", "clock").open("button", "type", "button", "data-clock", "20");
+    out.open("p", "class", "clock", "data-interrupted", wording.word("Web.clockInterrupted"));
+    out.open("button", "type", "button", "data-clock", "20");
     out.text(wording.word("Web.still")).close("button").open("output").close("output");
     out.element("span", wording.word("Web.ofTwenty")).close("p");
     out.element("p", wording.word("Web.between"), "class", "note");

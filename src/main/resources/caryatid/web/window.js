@@ -6,6 +6,12 @@ const TYPING_MS = 500;
 /** What takes longer is said, and can be cancelled. */
 const SLOW_MS = 500;
 
+/** After this time, what could not be sent is sent again. */
+const AGAIN_MS = 3000;
+
+/** A clock that does not tick for so long is none. */
+const LATE_MS = 3000;
+
 /** By how much a key moves the stretch that is used. */
 const STEP_S = 0.5;
 
@@ -89,7 +95,11 @@ function follow(form, live) {
         }
       }
     } catch (failure) {
-      unlessCancelled(failure);
+      // The machine slept, or the window was busy: what is typed is sent again, what was pressed is not.
+      if (failure.name !== 'AbortError' && mine === asked) {
+        clearTimeout(timer);
+        timer = setTimeout(() => refresh(), AGAIN_MS);
+      }
     } finally {
       work.done();
       if (mine === asked) {
@@ -379,9 +389,13 @@ function saveDrafts(form) {
     const fields = new URLSearchParams(new FormData(form));
     fields.append('part', 'draft');
     delete kept?.dataset.draft;
-    const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields, keepalive: true });
-    if (reply.ok && kept && !sent) {
-      kept.dataset.draft = await reply.text();
+    try {
+      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields, keepalive: true });
+      if (reply.ok && kept && !sent) {
+        kept.dataset.draft = await reply.text();
+      }
+    } catch {
+      timer = timer || setTimeout(save, AGAIN_MS);
     }
   }
 
@@ -423,27 +437,44 @@ function watch(form, live, refresh) {
   }, 3000);
 }
 
-/** Counts the seconds of a stand; it says nothing about the recording. */
+/**
+ * Counts the seconds of a stand; it says nothing about the recording. Where the machine slept or its
+ * clock was set meanwhile, it counts no more and says so.
+ */
 function clock(live) {
   let ticking = 0;
+  let said = '';
+
+  function show() {
+    const output = live.querySelector('.clock output');
+    if (output && output.textContent !== said) {
+      output.textContent = said;
+    }
+  }
+
   live.addEventListener('click', (event) => {
-    if (!event.target.dataset.clock) {
+    const most = Number(event.target.dataset.clock);
+    if (!most) {
       return;
     }
+    const { interrupted } = event.target.closest('.clock').dataset;
     clearInterval(ticking);
     const begun = Date.now();
-    const most = Number(event.target.dataset.clock);
+    let last = begun;
     ticking = setInterval(() => {
-      const seconds = Math.min(most, Math.floor((Date.now() - begun) / 1000));
-      const shown = live.querySelector('.clock output');
-      if (shown) {
-        shown.textContent = '0:' + String(seconds).padStart(2, '0');
-      }
-      if (seconds === most) {
+      const now = Date.now();
+      const late = now < last || now - last > LATE_MS;
+      const seconds = Math.min(most, Math.floor((now - begun) / 1000));
+      last = now;
+      said = late ? interrupted : '0:' + String(seconds).padStart(2, '0');
+      if (late || seconds === most) {
         clearInterval(ticking);
       }
+      show();
     }, 200);
   });
+  // What it says stays when the page around it is replaced.
+  new MutationObserver(show).observe(live, { childList: true });
 }
 
 const form = document.querySelector('form#stand');

@@ -68,7 +68,11 @@ final class Chromium implements RealBrowser {
 
   @Override
   public void open(Window window) {
-    driver.get(window.startFile().toUri().toString());
+    open(window.startFile());
+  }
+
+  void open(Path startFile) {
+    driver.get(startFile.toUri().toString());
     for (int i = 0; i < 100 && driver.findElements(By.id("main")).isEmpty(); i++) {
       sleep();
     }

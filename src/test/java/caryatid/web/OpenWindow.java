@@ -28,7 +28,11 @@ final class OpenWindow implements AutoCloseable {
       HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(5)).build();
 
   OpenWindow(Path folder) throws Exception {
-    window = Window.open(setting(folder)).orElseThrow();
+    this(setting(folder));
+  }
+
+  OpenWindow(Window.Setting setting) throws Exception {
+    window = Window.open(setting).orElseThrow();
     cookie = ask(unknown(key())).headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
   }
 

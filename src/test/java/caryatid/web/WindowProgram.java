@@ -50,18 +50,22 @@ final class WindowProgram implements AutoCloseable {
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     program.inputReader().readLine();
-    Matcher url = Pattern.compile("url=((http://[^/]+)[^\"]+)").matcher(startFile());
+    Matcher url =
+        Pattern.compile("url=((http://[^/]+)[^\"]+)").matcher(Files.readString(startFile()));
     assertThat(url.find()).isTrue();
     origin = url.group(2);
     HttpResponse<String> let = get(HttpRequest.newBuilder(URI.create(url.group(1))));
     cookie = let.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
   }
 
-  private String startFile() throws IOException {
+  Path startFile() throws IOException {
     try (Stream<Path> files = Files.list(folder.resolve("windows"))) {
-      return Files.readString(
-          files.filter(file -> file.toString().endsWith(".html")).findFirst().orElseThrow());
+      return files.filter(file -> file.toString().endsWith(".html")).findFirst().orElseThrow();
     }
+  }
+
+  ProcessHandle process() {
+    return program.toHandle();
   }
 
   String origin() {

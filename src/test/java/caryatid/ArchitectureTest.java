@@ -62,6 +62,7 @@ class ArchitectureTest {
         "sheet",
         "sheet.yaml recording.model standing loadline geometry uncertainty remark",
         "org.snakeyaml.engine.."),
+    new Row("repeatability", "sheet.yaml recording.model uncertainty remark", ""),
     new Row("plate", "sheet.yaml recording.model geometry uncertainty remark", ""),
     new Row(
         "alignment",
@@ -156,10 +157,15 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase.stand",
-        "usecase usecase.file disk clinic store fitting views entry report report.pages wording sheet"
+        "usecase usecase.file usecase.prove disk clinic store fitting views entry report report.pages"
+            + " wording sheet"
             + " recording.model standing alignment loadline geometry remark",
         ""),
-    new Row("usecase.prove", "plate sheet recording.model recording.importer geometry remark", ""),
+    new Row(
+        "usecase.prove",
+        "usecase clinic plate repeatability sheet wording recording.model recording.importer"
+            + " geometry uncertainty remark",
+        ""),
     new Row(
         "usecase.batch",
         "usecase usecase.file report report.pages wording format alignment recording.model remark",
@@ -191,6 +197,7 @@ class ArchitectureTest {
     "caryatid.fitting.Addition$Attached",
     "caryatid.clinic.KnownPlate",
     "caryatid.clinic.PartTorque",
+    "caryatid.clinic.MeasuredDoubt",
     "caryatid.format.NearlyKnown$Word",
     "caryatid.store.Backup$Made",
     "caryatid.views.Comparison",

@@ -38,6 +38,7 @@ final class Purity {
     "caryatid.standing..",
     "caryatid.loadline..",
     "caryatid.plate..",
+    "caryatid.repeatability..",
     "caryatid.alignment..",
     "caryatid.entry..",
     "caryatid.fitting..",

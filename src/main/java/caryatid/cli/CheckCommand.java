@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,6 +42,9 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
   /** Differences listed at the most: where one value differs, many that follow from it do. */
   static final int MOST = 10;
+
+  /** What the clinic measured of its own hands, in a sheet. */
+  private static final Pattern MEASURED = Pattern.compile("(?m)^measured: .*\n");
 
   @Mixin private TrialOptions trial;
   @Mixin private ReportOptions report;
@@ -105,14 +109,22 @@ final class CheckCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static void used(Inputs given, Inputs inputs, Wording wording, PrintWriter to) {
+  private static void used(Inputs given, Inputs inputs, Wording wording, PrintWriter to)
+      throws BadInput {
     if (given.description().isEmpty()) {
       inputs
           .description()
           .map(plate -> wording.fill("cli.plateUsed", Argument.text(plate.name())))
           .ifPresent(to::println);
     }
-    if (inputs.sheet() != given.sheet()) {
+    String before = new String(given.sheet().readAll(), UTF_8);
+    String after = new String(inputs.sheet().readAll(), UTF_8);
+    String unmeasured = MEASURED.matcher(after).replaceFirst("");
+    if (!unmeasured.equals(after) && !MEASURED.matcher(before).find()) {
+      to.println(wording.word("cli.handsUsed"));
+      after = unmeasured;
+    }
+    if (!after.strip().equals(before.strip())) {
       to.println(wording.word("cli.limitsUsed"));
     }
   }

@@ -9,6 +9,7 @@ import caryatid.usecase.Records;
 import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedParts;
 import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.prove.MeasuredHands;
 import caryatid.wording.EntryWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,6 +28,8 @@ import picocli.CommandLine.Parameters;
       ClinicCommand.Plate.class,
       ClinicCommand.Parts.class,
       ClinicCommand.SetLimits.class,
+      ClinicCommand.MarkingHand.class,
+      ClinicCommand.FeetTurn.class,
       ClinicCommand.Show.class
     })
 final class ClinicCommand extends CommandGroup {
@@ -102,6 +105,48 @@ final class ClinicCommand extends CommandGroup {
     }
   }
 
+  /** Remembers how well a hand marks. */
+  @Command(
+      name = "hand",
+      mixinStandardHelpOptions = true,
+      description =
+          "Measures how well landmarks are marked, from the same ones marked several times, and"
+              + " remembers it for sheets that state no marking-mm.")
+  static final class MarkingHand extends RecordSubcommand {
+    @Parameters(paramLabel = "FILE", description = "A YAML file: hand-repeatability: 1.")
+    private Path file;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
+      print(
+          MeasuredHands.lines(
+              List.of(MeasuredHands.rememberHand(records, CaryatidCommand.FILES.read(file))),
+              wording()));
+      return 0;
+    }
+  }
+
+  /** Remembers how far feet are turned. */
+  @Command(
+      name = "turn",
+      mixinStandardHelpOptions = true,
+      description =
+          "Measures how far feet are turned on the plate, from several placements, and remembers it"
+              + " for sheets that state no turn-deg.")
+  static final class FeetTurn extends RecordSubcommand {
+    @Parameters(paramLabel = "FILE", description = "A YAML file: feet-turn: 1.")
+    private Path file;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
+      print(
+          MeasuredHands.lines(
+              List.of(MeasuredHands.rememberTurn(records, CaryatidCommand.FILES.read(file))),
+              wording()));
+      return 0;
+    }
+  }
+
   /** Shows what the clinic remembers. */
   @Command(
       name = "show",
@@ -129,6 +174,7 @@ final class ClinicCommand extends CommandGroup {
                         torque.fastener(),
                         torque.torqueNm().toPlainString())));
       }
+      known.addAll(MeasuredHands.lines(MeasuredHands.all(records), wording()));
       RememberedLimits.text(records).ifPresent(yaml -> known.addAll(yaml.lines().toList()));
       if (known.isEmpty()) {
         say("cli.nothingRemembered", records.folder());

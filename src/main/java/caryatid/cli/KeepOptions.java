@@ -7,9 +7,8 @@ import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.Records;
-import caryatid.usecase.RememberedLimits;
-import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.SessionCheck;
+import caryatid.usecase.prove.ClinicInputs;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -71,7 +70,7 @@ final class KeepOptions {
    */
   Inputs completed(Inputs inputs, CommandSpec command) throws BadInput {
     Records from = records.quietly(command);
-    return RememberedLimits.complete(from, RememberedPlates.complete(from, inputs));
+    return ClinicInputs.complete(from, inputs);
   }
 
   /**

@@ -18,16 +18,18 @@ import java.util.stream.Stream;
  * @param torques of components' fasteners, one for each
  * @param limits a file of the clinic's limits, if there are any
  * @param answers what was answered in sessions, each once
+ * @param doubts what the clinic measured of its own hands, one of a kind for each
  */
 public record Clinic(
     List<KnownPlate> plates,
     List<ComponentLimits> parts,
     List<PartTorque> torques,
     Optional<String> limits,
-    List<SessionAnswer> answers) {
+    List<SessionAnswer> answers,
+    List<MeasuredDoubt> doubts) {
   /** A clinic that remembers nothing. */
   public static final Clinic NEW =
-      new Clinic(List.of(), List.of(), List.of(), Optional.empty(), List.of());
+      new Clinic(List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of());
 
   /** Answers of so many days are remembered, the latest ones. */
   private static final int DAYS = 3;
@@ -37,6 +39,7 @@ public record Clinic(
     parts = List.copyOf(parts);
     torques = List.copyOf(torques);
     answers = List.copyOf(answers);
+    doubts = List.copyOf(doubts);
   }
 
   /** The description for exports with these columns: the same names in the same order. */
@@ -49,7 +52,7 @@ public record Clinic(
     Stream<KnownPlate> others =
         plates.stream().filter(other -> !other.columns().equals(plate.columns()));
     return new Clinic(
-        Stream.concat(others, Stream.of(plate)).toList(), parts, torques, limits, answers);
+        Stream.concat(others, Stream.of(plate)).toList(), parts, torques, limits, answers, doubts);
   }
 
   /** The same clinic without the description for these columns. */
@@ -59,7 +62,8 @@ public record Clinic(
         parts,
         torques,
         limits,
-        answers);
+        answers,
+        doubts);
   }
 
   /** The component that goes by a name, whatever its capital letters and blanks. */
@@ -75,7 +79,7 @@ public record Clinic(
         parts.stream()
             .filter(o -> !isSame(o.what(), part.what()) || !isSame(o.name(), part.name()));
     return new Clinic(
-        plates, Stream.concat(others, Stream.of(part)).toList(), torques, limits, answers);
+        plates, Stream.concat(others, Stream.of(part)).toList(), torques, limits, answers, doubts);
   }
 
   /** The torques of a component's fasteners. */
@@ -95,12 +99,20 @@ public record Clinic(
                         || !isSame(o.name(), torque.name())
                         || !isSame(o.fastener(), torque.fastener()));
     return new Clinic(
-        plates, parts, Stream.concat(others, Stream.of(torque)).toList(), limits, answers);
+        plates, parts, Stream.concat(others, Stream.of(torque)).toList(), limits, answers, doubts);
   }
 
   /** The same clinic with limits, which take the place of those before. */
   public Clinic limited(String yaml) {
-    return new Clinic(plates, parts, torques, Optional.of(yaml), answers);
+    return new Clinic(plates, parts, torques, Optional.of(yaml), answers, doubts);
+  }
+
+  /** The same clinic with a doubt, which takes the place of the one of that kind and hand. */
+  public Clinic with(MeasuredDoubt doubt) {
+    Stream<MeasuredDoubt> others =
+        doubts.stream().filter(o -> o.kind() != doubt.kind() || !isSame(o.by(), doubt.by()));
+    return new Clinic(
+        plates, parts, torques, limits, answers, Stream.concat(others, Stream.of(doubt)).toList());
   }
 
   /** What was answered in a session. */
@@ -126,7 +138,8 @@ public record Clinic(
         parts,
         torques,
         limits,
-        all.stream().filter(given -> latest.contains(given.day())).toList());
+        all.stream().filter(given -> latest.contains(given.day())).toList(),
+        doubts);
   }
 
   private static boolean isSame(String one, String other) {

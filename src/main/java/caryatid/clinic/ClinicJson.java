@@ -7,6 +7,7 @@ import caryatid.entry.form.AnswersToContent;
 import caryatid.entry.form.ContentToAnswers;
 import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
+import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.format.FormJson;
 import caryatid.remark.BadInput;
@@ -15,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A clinic as JSON and back. */
 final class ClinicJson {
@@ -26,7 +28,11 @@ final class ClinicJson {
 
   private static final String ANSWERS = "answers";
   private static final String LIMITS = "limits";
+  private static final String DOUBTS = "measured";
   private static final Field TORQUES = PartTorques.FIELD;
+
+  private static final List<String> KINDS =
+      Stream.of(MeasuredDoubt.What.values()).map(MeasuredDoubt.What::word).toList();
 
   private static final Form FORM =
       Form.of(
@@ -42,6 +48,13 @@ final class ClinicJson {
               Field.day("day").needed(),
               Field.words("session").needed(),
               Field.words("answer").needed()),
+          Field.rows(
+              DOUBTS,
+              Field.choice("kind", KINDS).needed(),
+              Field.words("by").needed(),
+              Field.day("day").needed(),
+              number("value", 1000).needed(),
+              number("degrees-of-freedom", 1_000_000).needed()),
           new Field(
               PARTS, EntryForms.of(EntryKind.COMPONENTS).field(PARTS).orElseThrow().type(), false));
 
@@ -65,6 +78,11 @@ final class ClinicJson {
           ANSWERS,
           new Answers.Value.Rows(clinic.answers().stream().map(ClinicJson::answers).toList()));
     }
+    if (!clinic.doubts().isEmpty()) {
+      values.put(
+          DOUBTS,
+          new Answers.Value.Rows(clinic.doubts().stream().map(ClinicJson::answers).toList()));
+    }
     return FormJson.write(VERSION, CURRENT, new Answers(values));
   }
 
@@ -81,7 +99,8 @@ final class ClinicJson {
         parts(answers),
         PartTorques.of(answers),
         answers.words(LIMITS),
-        answers.rows(ANSWERS).stream().map(ClinicJson::answer).toList());
+        answers.rows(ANSWERS).stream().map(ClinicJson::answer).toList(),
+        answers.rows(DOUBTS).stream().map(ClinicJson::doubt).toList());
   }
 
   private static List<Components.ComponentLimits> parts(Answers answers) {
@@ -108,6 +127,30 @@ final class ClinicJson {
     values.put("session", new Answers.Value.Words(given.session()));
     values.put("answer", new Answers.Value.Words(given.answer()));
     return new Answers(values);
+  }
+
+  private static Field number(String key, double highest) {
+    return new Field(key, new FieldType.Number(0, highest, false), false);
+  }
+
+  private static Answers answers(MeasuredDoubt doubt) {
+    Map<String, Answers.Value> values = new LinkedHashMap<>();
+    values.put("kind", new Answers.Value.Words(doubt.kind().word()));
+    values.put("by", new Answers.Value.Words(doubt.by()));
+    values.put("day", new Answers.Value.Words(doubt.day().toString()));
+    values.put("value", new Answers.Value.Amount(doubt.value()));
+    values.put("degrees-of-freedom", new Answers.Value.Amount(doubt.degreesOfFreedom()));
+    return new Answers(values);
+  }
+
+  private static MeasuredDoubt doubt(Answers row) {
+    String kind = row.words("kind").orElseThrow();
+    return new MeasuredDoubt(
+        MeasuredDoubt.What.values()[KINDS.indexOf(kind)],
+        row.words("by").orElseThrow(),
+        LocalDate.parse(row.words("day").orElseThrow()),
+        row.number("value").orElseThrow(),
+        row.number("degrees-of-freedom").orElseThrow());
   }
 
   private static SessionAnswer answer(Answers row) {

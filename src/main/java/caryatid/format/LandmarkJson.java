@@ -3,6 +3,7 @@ package caryatid.format;
 import caryatid.loadline.Landmark;
 import caryatid.sheet.LandmarkEntry;
 import caryatid.sheet.LandmarkEntry.MeasuredDistance;
+import caryatid.uncertainty.Contribution;
 import java.io.IOException;
 
 /** Landmarks: as they were written down, and in the person's frame. */
@@ -56,11 +57,16 @@ final class LandmarkJson {
     out.number("mm", measured.mm())
         .text("from", measured.from())
         .flag("from-landmark", measured.fromLandmark())
-        .number("marking-mm", measured.markingMm());
+        .number("marking-mm", measured.markingMm())
+        .number("marking-degrees-of-freedom", measured.markingDegrees());
   }
 
   private static MeasuredDistance readMeasured(JsonObjectReader in) {
     return new MeasuredDistance(
-        in.number("mm"), in.textIfThere("from"), in.flag("from-landmark"), in.number("marking-mm"));
+        in.number("mm"),
+        in.textIfThere("from"),
+        in.flag("from-landmark"),
+        in.number("marking-mm"),
+        in.numberIfThere("marking-degrees-of-freedom").orElse(Contribution.STATED_DEGREES));
   }
 }

@@ -4,6 +4,7 @@ import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.OffTargetHints;
 import caryatid.loadline.Target;
+import caryatid.uncertainty.Contribution;
 import java.io.IOException;
 
 /** Targets, assumed uncertainties and the decision rule. */
@@ -56,7 +57,9 @@ final class TargetJson {
         .number("pendulum-mm", doubts.pendulumMm())
         .number("sagittal-repeat-mm", doubts.sagittalRepeatMm())
         .number("frontal-repeat-mm", doubts.frontalRepeatMm())
-        .number("repeat-degrees-of-freedom", doubts.repeatDegreesOfFreedom());
+        .number("repeat-degrees-of-freedom", doubts.repeatDegreesOfFreedom())
+        .number("level-degrees-of-freedom", doubts.degrees().level())
+        .number("yaw-degrees-of-freedom", doubts.degrees().yaw());
   }
 
   static AssumedUncertainties readDoubts(JsonObjectReader in) {
@@ -68,7 +71,10 @@ final class TargetJson {
         in.number("pendulum-mm"),
         in.number("sagittal-repeat-mm"),
         in.number("frontal-repeat-mm"),
-        in.number("repeat-degrees-of-freedom"));
+        in.number("repeat-degrees-of-freedom"),
+        new AssumedUncertainties.KnownLevelAndYaw(
+            in.numberIfThere("level-degrees-of-freedom").orElse(Contribution.STATED_DEGREES),
+            in.numberIfThere("yaw-degrees-of-freedom").orElse(Contribution.STATED_DEGREES)));
   }
 
   static void writeRule(DecisionRule rule, JsonObjectWriter out) throws IOException {

@@ -1,6 +1,7 @@
 package caryatid.loadline;
 
 import caryatid.geometry.Plane;
+import caryatid.uncertainty.Contribution;
 
 /**
  * Uncertainties of every stand other than those of the recording and the marks, as standard
@@ -17,6 +18,7 @@ import caryatid.geometry.Plane;
  *     the sway of each included, mm
  * @param frontalRepeatMm the same sideways, mm
  * @param repeatDegreesOfFreedom how well the two are known, as degrees of freedom, above 0
+ * @param degrees how well level and turn are known
  */
 public record AssumedUncertainties(
     double levelRad,
@@ -26,7 +28,29 @@ public record AssumedUncertainties(
     double pendulumMm,
     double sagittalRepeatMm,
     double frontalRepeatMm,
-    double repeatDegreesOfFreedom) {
+    double repeatDegreesOfFreedom,
+    KnownLevelAndYaw degrees) {
+  /**
+   * KnownLevelAndYaw of freedom, above 0.
+   *
+   * @param level of the plate's level
+   * @param yaw of the wearer's turn
+   */
+  public record KnownLevelAndYaw(double level, double yaw) {
+    /** Those of what was not measured. */
+    public static final KnownLevelAndYaw STATED =
+        new KnownLevelAndYaw(Contribution.STATED_DEGREES, Contribution.STATED_DEGREES);
+
+    /**
+     * @throws IllegalArgumentException if one is not above 0
+     */
+    public KnownLevelAndYaw {
+      if (!(level > 0 && yaw > 0)) {
+        throw new IllegalArgumentException(level + ", " + yaw);
+      }
+    }
+  }
+
   /**
    * Where nothing else is stated.
    *
@@ -68,8 +92,30 @@ public record AssumedUncertainties(
     }
   }
 
-  /** These, with the plate's level as its description states it, rad. */
-  public AssumedUncertainties withLevel(double rad) {
+  /** Uncertainties of which level and turn were not measured. */
+  public AssumedUncertainties(
+      double levelRad,
+      double yawRad,
+      double footLeverMm,
+      double bodyLeverMm,
+      double pendulumMm,
+      double sagittalRepeatMm,
+      double frontalRepeatMm,
+      double repeatDegreesOfFreedom) {
+    this(
+        levelRad,
+        yawRad,
+        footLeverMm,
+        bodyLeverMm,
+        pendulumMm,
+        sagittalRepeatMm,
+        frontalRepeatMm,
+        repeatDegreesOfFreedom,
+        KnownLevelAndYaw.STATED);
+  }
+
+  /** These, with the plate's level as its description states it or its proof shows it, rad. */
+  public AssumedUncertainties withLevel(double rad, double degreesOfFreedom) {
     return new AssumedUncertainties(
         rad,
         yawRad,
@@ -78,7 +124,22 @@ public record AssumedUncertainties(
         pendulumMm,
         sagittalRepeatMm,
         frontalRepeatMm,
-        repeatDegreesOfFreedom);
+        repeatDegreesOfFreedom,
+        new KnownLevelAndYaw(degreesOfFreedom, degrees.yaw()));
+  }
+
+  /** These, with the wearer's turn as it was measured, rad. */
+  public AssumedUncertainties withYaw(double rad, double degreesOfFreedom) {
+    return new AssumedUncertainties(
+        levelRad,
+        rad,
+        footLeverMm,
+        bodyLeverMm,
+        pendulumMm,
+        sagittalRepeatMm,
+        frontalRepeatMm,
+        repeatDegreesOfFreedom,
+        new KnownLevelAndYaw(degrees.level(), degreesOfFreedom));
   }
 
   /** Standard deviation between stands in a plane, mm. */

@@ -65,8 +65,8 @@ final class Offsets {
     double sign = sign(landmark, plane);
     Estimate point = new Estimate(mark.mm(), mark.doubts());
     return cop.plus(-1, point)
-        .with(known(Cause.LEVEL, plane.lastPart(), doubts.levelRad(), landmark.heightMm()))
-        .with(known(Cause.YAW, "", doubts.yawRad(), yawLever(load, landmark, plane)))
+        .with(level(plane, landmark.heightMm()))
+        .with(yaw(yawLever(load, landmark, plane)))
         .with(movement(load, landmark, plane))
         .times(sign);
   }
@@ -97,8 +97,14 @@ final class Offsets {
         new Source(Cause.LANDMARK_MOVEMENT, of), 1, mm, swing.degreesOfFreedom());
   }
 
-  private static Contribution known(Cause cause, String of, double u, double sensitivity) {
-    return new Contribution(new Source(cause, of), u, sensitivity, Double.POSITIVE_INFINITY);
+  private Contribution level(Plane plane, double heightMm) {
+    Source source = new Source(Cause.LEVEL, plane.lastPart());
+    return new Contribution(source, doubts.levelRad(), heightMm, doubts.degrees().level());
+  }
+
+  private Contribution yaw(double leverMm) {
+    Source source = new Source(Cause.YAW, "");
+    return new Contribution(source, doubts.yawRad(), leverMm, doubts.degrees().yaw());
   }
 
   private static double sign(Landmark landmark, Plane plane) {

@@ -3,6 +3,7 @@ package caryatid.sheet;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
+import caryatid.uncertainty.Contribution;
 import java.util.Optional;
 
 /**
@@ -52,9 +53,14 @@ public record LandmarkEntry(
    *     same side; empty for the frame's origin
    * @param fromLandmark whether it was measured from another landmark
    * @param markingMm standard uncertainty of marking, mm, not negative
+   * @param markingDegrees its degrees of freedom, above 0
    */
   public record MeasuredDistance(
-      double mm, Optional<String> from, boolean fromLandmark, double markingMm) {
+      double mm,
+      Optional<String> from,
+      boolean fromLandmark,
+      double markingMm,
+      double markingDegrees) {
     /**
      * @throws IllegalArgumentException if a number is out of its range or a landmark has no name
      */
@@ -62,9 +68,18 @@ public record LandmarkEntry(
       if (!Double.isFinite(mm) || !(markingMm >= 0) || !Double.isFinite(markingMm)) {
         throw new IllegalArgumentException(mm + " mm +/- " + markingMm + " mm");
       }
+      if (!(markingDegrees > 0)) {
+        throw new IllegalArgumentException("degrees of freedom: " + markingDegrees);
+      }
       if (fromLandmark && from.isEmpty()) {
         throw new IllegalArgumentException("measured from a landmark without a name");
       }
+    }
+
+    /** A distance whose marking is stated and was not measured. */
+    public MeasuredDistance(
+        double mm, Optional<String> from, boolean fromLandmark, double markingMm) {
+      this(mm, from, fromLandmark, markingMm, Contribution.STATED_DEGREES);
     }
   }
 }

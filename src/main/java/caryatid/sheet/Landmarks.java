@@ -100,7 +100,7 @@ public final class Landmarks {
             + ValueParsers.lower(entry.side().lastPart())
             + " "
             + ValueParsers.lower(plane.lastPart());
-    doubts.add(known(Cause.MARKING, label, measured.markingMm()));
+    doubts.add(known(Cause.MARKING, label, measured.markingMm(), measured.markingDegrees()));
     return new Coordinate(start.mm() + measured.mm(), doubts);
   }
 
@@ -115,12 +115,18 @@ public final class Landmarks {
 
   private static Coordinate on(MeasuringLine line) {
     return new Coordinate(
-        line.positionMm(), List.of(known(Cause.REGISTRATION, line.name(), line.registrationMm())));
+        line.positionMm(),
+        List.of(
+            known(
+                Cause.REGISTRATION,
+                line.name(),
+                line.registrationMm(),
+                Contribution.STATED_DEGREES)));
   }
 
-  private static Contribution known(Cause cause, String of, double standardUncertaintyMm) {
-    return new Contribution(
-        new Source(cause, of), standardUncertaintyMm, 1, Double.POSITIVE_INFINITY);
+  private static Contribution known(
+      Cause cause, String of, double standardUncertaintyMm, double degrees) {
+    return new Contribution(new Source(cause, of), standardUncertaintyMm, 1, degrees);
   }
 
   private Optional<MeasuringLine> line(String name, Plane plane) {

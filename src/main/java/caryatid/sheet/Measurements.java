@@ -4,6 +4,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Place;
+import caryatid.sheet.MeasuredSection.KnownTo;
 import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.Section;
@@ -19,18 +20,21 @@ import java.util.Set;
  *
  * @param landmarks carried over and the sheet's own
  * @param targets carried over and the sheet's own
+ * @param turn of the feet on the plate, if the clinic measured it
  */
-record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
+record Measurements(List<LandmarkEntry> landmarks, List<Target> targets, Optional<KnownTo> turn) {
 
   static Measurements of(
       Section root,
       Optional<ProstheticSide> side,
       Optional<String> wearer,
       Optional<TrialSheet> earlier) {
+    MeasuredSection hands = MeasuredSection.in(root);
+    Optional<KnownTo> hand = hands.marking();
     List<Optional<LocatedValue<LandmarkEntry>>> entries =
         root.has("based-on")
-            ? root.sections("landmarks", s -> LandmarkSection.entry(s, side))
-            : root.requiredSections("landmarks", s -> LandmarkSection.entry(s, side));
+            ? root.sections("landmarks", s -> LandmarkSection.entry(s, side, hand))
+            : root.requiredSections("landmarks", s -> LandmarkSection.entry(s, side, hand));
     List<LocatedValue<LandmarkEntry>> ownLandmarks =
         entries.stream().flatMap(Optional::stream).toList();
     List<LocatedValue<Target>> ownTargets =
@@ -48,7 +52,8 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets) {
     }
     return new Measurements(
         landmarks.stream().map(LocatedValue::value).toList(),
-        targets.stream().map(LocatedValue::value).toList());
+        targets.stream().map(LocatedValue::value).toList(),
+        hands.turn());
   }
 
   private static void refuseTwins(

@@ -3,6 +3,7 @@ package caryatid.sheet;
 import caryatid.loadline.AssumedUncertainties;
 import caryatid.loadline.DecisionRule;
 import caryatid.loadline.GeometryLimits;
+import caryatid.sheet.MeasuredSection.KnownTo;
 import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
@@ -65,9 +66,9 @@ final class SheetSection {
       GeometryLimits limits,
       List<String> asMeant,
       Notes notes) {
-    static Judging of(Section root) {
+    static Judging of(Section root, Optional<KnownTo> turn) {
       Optional<AssumedUncertainties> doubts =
-          root.optionalSection("doubts").flatMap(SheetSection::doubts);
+          root.optionalSection("doubts").flatMap(s -> SheetSection.doubts(s, turn));
       Optional<DecisionRule> rule =
           root.optionalSection("decision-rule").flatMap(SheetSection::rule);
       Optional<GeometryLimits> limits =
@@ -76,7 +77,7 @@ final class SheetSection {
       List<String> asMeant = root.list("as-meant", ValueParsers.TEXT);
       Optional<Notes> notes = root.optionalSection("notes").flatMap(WearerSection::notes);
       return new Judging(
-          doubts.orElse(AssumedUncertainties.ASSUMED),
+          doubts.orElseGet(() -> turned(AssumedUncertainties.ASSUMED, turn)),
           rule.orElse(DecisionRule.USUAL),
           limits.orElse(GeometryLimits.USUAL),
           asMeant,
@@ -109,7 +110,7 @@ final class SheetSection {
     FeetPlacement feet = FeetPlacement.of(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
     WearerSection.axis(root, measured.landmarks());
-    Judging judging = Judging.of(root);
+    Judging judging = Judging.of(root, measured.turn());
     LimitsSection.requirePossible(root, footwear, feet.widthMm(), judging.limits());
     return root.build(
         () ->
@@ -145,7 +146,19 @@ final class SheetSection {
   }
 
   /** What a clinic knows better than is assumed; the rest stays as assumed. */
-  private static Optional<AssumedUncertainties> doubts(Section section) {
+  private static Optional<AssumedUncertainties> doubts(
+      Section section, Optional<KnownTo> measuredTurn) {
+    Optional<KnownTo> measured = section.has("turn-deg") ? Optional.empty() : measuredTurn;
+    return stated(section).map(doubts -> turned(doubts, measured));
+  }
+
+  private static AssumedUncertainties turned(AssumedUncertainties doubts, Optional<KnownTo> turn) {
+    return turn.map(
+            known -> doubts.withYaw(Math.toRadians(known.value()), known.degreesOfFreedom()))
+        .orElse(doubts);
+  }
+
+  private static Optional<AssumedUncertainties> stated(Section section) {
     AssumedUncertainties assumed = AssumedUncertainties.ASSUMED;
     OptionalDouble turn = radians(number(section, "turn-deg", ValueParsers.number(0, 45)));
     OptionalDouble foot = number(section, "foot-line-aside-mm", ValueParsers.number(0, 300));

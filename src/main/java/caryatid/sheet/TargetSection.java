@@ -24,7 +24,7 @@ final class TargetSection {
       Section section, Optional<ProstheticSide> prosthetic) {
     Optional<Plane> plane = section.required("plane", ValueParsers.word(Plane.class));
     Optional<String> landmark = section.required("landmark", ValueParsers.TEXT);
-    Side side = SideReader.of(section, prosthetic);
+    Side side = LandmarkSection.side(section, prosthetic);
     Optional<Double> recommended = section.required("recommended-mm", OFFSET_MM);
     Optional<Double> below = section.required("below-mm", TOLERANCE_MM);
     Optional<Double> above = section.required("above-mm", TOLERANCE_MM);

@@ -61,7 +61,7 @@ final class LoadShare {
             new Source(Cause.BODY_MASS, ""),
             WEIGHT_FRACTION,
             share.value(),
-            Double.POSITIVE_INFINITY));
+            Contribution.STATED_DEGREES));
   }
 
   /** A foot cannot bear more than the whole body weighs. */

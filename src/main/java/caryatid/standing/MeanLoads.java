@@ -122,7 +122,7 @@ final class MeanLoads {
   private Estimate lean(LoadSignals signals, double[] push, String direction) {
     Source offset = new Source(Cause.PLATE_ACCURACY, signals.plate + " " + direction);
     return ratio(push, signals.upN, signals.of, direction)
-        .with(new Contribution(offset, accuracy.leanRad(), 1, Double.POSITIVE_INFINITY));
+        .with(new Contribution(offset, accuracy.leanRad(), 1, accuracy.degrees().lean()));
   }
 
   /**
@@ -143,13 +143,13 @@ final class MeanLoads {
   private Estimate withPlate(Estimate mean, String plate, String direction, double sensitivity) {
     Source source = new Source(Cause.PLATE_ACCURACY, plate + " " + direction);
     return mean.with(
-        new Contribution(source, accuracy.copMm(), sensitivity, Double.POSITIVE_INFINITY));
+        new Contribution(source, accuracy.copMm(), sensitivity, accuracy.degrees().cop()));
   }
 
   private Contribution forceDoubt(LoadSignals signals, double sensitivity) {
     Source source = new Source(Cause.PLATE_ACCURACY, signals.plate + " force");
     return new Contribution(
-        source, accuracy.forceFraction(), sensitivity, Double.POSITIVE_INFINITY);
+        source, accuracy.forceFraction(), sensitivity, accuracy.degrees().force());
   }
 
   private static double meanForce(LoadSignals signals) {

@@ -12,6 +12,13 @@ package caryatid.uncertainty;
 public record Contribution(
     Source source, double standardUncertainty, double sensitivity, double degreesOfFreedom) {
   /**
+   * Degrees of freedom of a standard uncertainty that is stated or assumed and was not measured:
+   * such a number is itself known to about a quarter of it (JCGM 100:2008, G.4.2 and its example,
+   * 8).
+   */
+  public static final double STATED_DEGREES = 8;
+
+  /**
    * @throws IllegalArgumentException if a number is out of its range
    */
   public Contribution {

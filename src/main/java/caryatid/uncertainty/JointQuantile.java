@@ -66,7 +66,7 @@ final class JointQuantile {
     if (degrees.length == 1) {
       return Quantiles.below(-away / sd, degrees[0]);
     }
-    UnivariateFunction more = z -> at(normalTail(z)) - away;
+    UnivariateFunction more = new FurtherOut(away);
     // Student's t lies further out than the normal distribution's quantile.
     double most = Math.min(FARTHEST, away / sd);
     if (more.value(most) <= 0) {
@@ -87,8 +87,42 @@ final class JointQuantile {
       return degrees[0];
     }
     double t = at(tail) / sd;
-    UnivariateFunction more = reciprocal -> -Quantiles.t(tail, 1 / reciprocal) - t;
+    UnivariateFunction more = new LargerT(tail, t);
     return 1 / solver().solve(MOST_STEPS, more, 0, 1 / degrees[0]);
+  }
+
+  /**
+   * By how much the tail of a normal probability begins further out. A class, as the other one,
+   * because Java 17 crashes where it makes the archive of classes with which the launcher starts
+   * it, if a lambda expression stands here.
+   */
+  private final class FurtherOut implements UnivariateFunction {
+    private final double away;
+
+    FurtherOut(double away) {
+      this.away = away;
+    }
+
+    @Override
+    public double value(double z) {
+      return at(normalTail(z)) - away;
+    }
+  }
+
+  /** By how much t is larger, by the reciprocal of its degrees. */
+  private static final class LargerT implements UnivariateFunction {
+    private final double tail;
+    private final double t;
+
+    LargerT(double tail, double t) {
+      this.tail = tail;
+      this.t = t;
+    }
+
+    @Override
+    public double value(double reciprocal) {
+      return -Quantiles.t(tail, 1 / reciprocal) - t;
+    }
   }
 
   private static double normalTail(double z) {

@@ -46,7 +46,7 @@ public record Inputs(
   }
 
   /** The same with another sheet under the same name. */
-  Inputs withSheet(byte[] yaml) {
+  public Inputs withSheet(byte[] yaml) {
     NamedBytes other = NamedBytes.of(sheet.name(), yaml);
     return new Inputs(recordings, other, description, beside, byHand, earlier);
   }

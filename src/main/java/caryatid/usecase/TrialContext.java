@@ -14,6 +14,7 @@ import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout.ExportOrigin;
 import caryatid.recording.model.Provenance;
 import caryatid.recording.model.Recording;
+import caryatid.recording.model.RecordingRemark;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -98,7 +99,7 @@ record TrialContext(
     new GeometryCheck(standing, past.offsets(), landmarks, how.prostheticKnee(), trial.limits())
         .requirePossible(how);
     List<Remark> remarks =
-        Stream.of(recording.remarks(), standing.remarks(), past.remarks())
+        Stream.of(recording.remarks(), standing.remarks(), past.remarks(), List.of(proven()))
             .flatMap(List::stream)
             .toList();
     return new Stand(
@@ -111,6 +112,18 @@ record TrialContext(
         past.offsets(),
         past.moments(),
         remarks);
+  }
+
+  private Remark proven() {
+    return plate
+        .flatMap(PlateDescription::proof)
+        .map(
+            proof ->
+                Remark.of(
+                    RecordingRemark.PROVEN,
+                    Argument.text(proof.at().toLocalDate().toString()),
+                    Argument.text(proof.by())))
+        .orElse(Remark.of(RecordingRemark.UNPROVEN));
   }
 
   /** How far the plates' zeros lie apart, to the right, where each foot has a plate of its own. */
@@ -134,11 +147,12 @@ record TrialContext(
   }
 
   AssumedUncertainties doubts() {
-    return trial.doubts().withLevel(accuracy().levelRad());
+    PlateAccuracy known = accuracy();
+    return trial.doubts().withLevel(known.levelRad(), known.degrees().level());
   }
 
   private PlateAccuracy accuracy() {
-    return plate.flatMap(PlateDescription::accuracy).orElse(PlateAccuracy.ASSUMED);
+    return plate.map(PlateDescription::known).orElse(PlateAccuracy.ASSUMED);
   }
 
   private StandAnalysis.Conditions analysisConditions() {

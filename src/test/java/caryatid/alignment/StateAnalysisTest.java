@@ -212,7 +212,7 @@ class StateAnalysisTest {
     PrecisionHint level = state(tilted, 14, 14.1, 13.9).offsets().get(0).hint().orElseThrow();
     assertThat(level.dominant()).isEqualTo(Cause.LEVEL);
     assertThat(level.remedy()).isEqualTo(PrecisionHint.Remedy.LEVEL_PLATE);
-    double levelMm = 1.959964 * 0.05 * 490;
+    double levelMm = 2.306004 * 0.05 * 490;
     assertThat(level.halfWidthThenMm())
         .isCloseTo(
             Math.sqrt(Math.pow(level.halfWidthMm(), 2) - 0.75 * levelMm * levelMm), within(1e-4));

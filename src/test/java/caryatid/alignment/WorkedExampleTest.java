@@ -50,7 +50,10 @@ class WorkedExampleTest {
   private static final double[] FORCE = {
     398, 402, 400, 407, 399, 400, 396, 398, 400, 403, 401, 400
   };
-  private static final double KNOWN = Double.POSITIVE_INFINITY;
+
+  /** Of what is stated or assumed (JCGM 100:2008, G.4.2, example). */
+  private static final double STATED = 8;
+
   private static final double HEIGHT = 490;
 
   private final List<String> rows = new ArrayList<>();
@@ -91,7 +94,7 @@ class WorkedExampleTest {
   }
 
   private static Contribution doubt(Cause cause, double mm) {
-    return new Contribution(new Source(cause, "knee"), mm, -1, KNOWN);
+    return new Contribution(new Source(cause, "knee"), mm, -1, STATED);
   }
 
   @Test
@@ -210,12 +213,16 @@ class WorkedExampleTest {
       u += c.amount() * c.amount();
     }
     assertThat(mm.standardUncertainty()).isCloseTo(Math.sqrt(u), within(1e-12));
+    for (Cause cause :
+        List.of(Cause.PLATE_ACCURACY, Cause.MARKING, Cause.REGISTRATION, Cause.LEVEL, Cause.YAW)) {
+      assertThat(degrees(mm, cause)).isEqualTo(STATED);
+    }
     row(
         "t for 95 %: repeatability, landmark movement, the rest",
         "%.4f, %.4f, %.4f",
         Quantiles.t(0.975, 5),
         Quantiles.t(0.975, degrees(mm, Cause.LANDMARK_MOVEMENT)),
-        Quantiles.t(0.975, KNOWN));
+        Quantiles.t(0.975, STATED));
     outcome("one stand", finding);
   }
 

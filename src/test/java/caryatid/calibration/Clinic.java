@@ -40,7 +40,7 @@ record Clinic(
 
   /** What the program doubts beside. */
   static final AssumedUncertainties DOUBTS =
-      AssumedUncertainties.ASSUMED.withLevel(ACCURACY.levelRad());
+      AssumedUncertainties.ASSUMED.withLevel(ACCURACY.levelRad(), ACCURACY.degrees().level());
 
   /** Its wearers put their feet back where they stood, and differ as is usual. */
   Clinic(double rateHz, double seconds, int stands, int plates) {

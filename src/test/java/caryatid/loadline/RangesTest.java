@@ -38,7 +38,7 @@ class RangesTest {
 
   @Test
   void theLevelThatADescriptionStatesTakesThePlaceOfOneAlone() {
-    assertThat(new AssumedUncertainties(1, 2, 3, 4, 5, 6, 7, 8).withLevel(0.5))
+    assertThat(new AssumedUncertainties(1, 2, 3, 4, 5, 6, 7, 8).withLevel(0.5, 8))
         .isEqualTo(new AssumedUncertainties(0.5, 2, 3, 4, 5, 6, 7, 8));
   }
 

@@ -51,7 +51,7 @@ class BadSheetTest {
             "sheet.yaml line 22, column 1: unknown key `color`. Keys that can stand here:"
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
                 + " other-foot, hands, knee, ankle-axis, components, footwear, stance-width-mm,"
-                + " toe-out-deg, minutes-walked, landmarks, targets, confirmed, doubts,"
+                + " toe-out-deg, minutes-walked, measured, landmarks, targets, confirmed, doubts,"
                 + " decision-rule, limits, as-meant, notes.");
   }
 

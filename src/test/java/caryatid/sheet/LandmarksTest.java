@@ -45,7 +45,7 @@ class LandmarksTest {
   }
 
   private static Contribution doubt(Cause cause, String of, double u) {
-    return new Contribution(new Source(cause, of), u, 1, Double.POSITIVE_INFINITY);
+    return new Contribution(new Source(cause, of), u, 1, 8);
   }
 
   private static List<String> problems(LandmarkEntry... entries) {

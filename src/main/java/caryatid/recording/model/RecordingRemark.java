@@ -57,7 +57,11 @@ public enum RecordingRemark implements Topic {
   FORE_AND_AFT_ONLY("RecordingRemark.FORE_AND_AFT_ONLY", Weight.IMPORTANT),
   ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT),
   /** Shorter than stated; arguments: length stated, length, s. */
-  DURATION_STATED("RecordingRemark.DURATION_STATED", Weight.IMPORTANT);
+  DURATION_STATED("RecordingRemark.DURATION_STATED", Weight.IMPORTANT),
+  /** Nothing showed that the plate's description is true. */
+  UNPROVEN("RecordingRemark.UNPROVEN"),
+  /** Arguments: the day, initials. */
+  PROVEN("RecordingRemark.PROVEN");
 
   private final String code;
   private final Weight weight;

@@ -23,10 +23,9 @@ import caryatid.usecase.Check.Checked;
 import caryatid.usecase.Inputs;
 import caryatid.usecase.KeepStand;
 import caryatid.usecase.Records;
-import caryatid.usecase.RememberedLimits;
-import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.SessionCheck;
 import caryatid.usecase.SessionCheck.Answered;
+import caryatid.usecase.prove.ClinicInputs;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.wording.Wording;
 import java.time.temporal.ChronoUnit;
@@ -269,7 +268,7 @@ public final class DraftedStand {
             ChosenPlate.description(records, fields),
             name -> Optional.empty(),
             byHand(fields));
-    return RememberedLimits.complete(records, RememberedPlates.complete(records, inputs));
+    return ClinicInputs.complete(records, inputs);
   }
 
   private static Optional<Stretch> byHand(Map<String, String> fields) throws BadInput {

@@ -14,4 +14,9 @@ public record KnownPlate(List<String> columns, String name, String description) 
   public KnownPlate {
     columns = List.copyOf(columns);
   }
+
+  /** Whether the description holds a proof. */
+  public boolean isProven() {
+    return description.lines().anyMatch("proof:"::equals);
+  }
 }

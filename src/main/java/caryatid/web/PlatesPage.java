@@ -11,8 +11,10 @@ import caryatid.remark.StoreFailure;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.inspect.PlateDraft;
 import caryatid.usecase.inspect.PlateMeasures;
+import caryatid.usecase.prove.MeasuredHands;
 import caryatid.usecase.stand.TypedNumber;
 import caryatid.web.page.Frame;
+import caryatid.web.page.GuideMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.PlateMarkup;
 import caryatid.web.page.Reply;
@@ -33,18 +35,32 @@ final class PlatesPage {
 
   private final WindowState state;
   private final Uploads uploads;
+  private final ProvePage prove;
+  private final RepeatsPage hand;
+  private final RepeatsPage turn;
   private final Map<String, String> answered = new ConcurrentHashMap<>();
 
   PlatesPage(WindowState state, Uploads uploads) {
     this.state = state;
     this.uploads = uploads;
+    this.prove = new ProvePage(state, uploads);
+    this.hand = new RepeatsPage(state, true);
+    this.turn = new RepeatsPage(state, false);
   }
 
   /** Answers a request about plates. */
   Reply answer(Request request, Wording wording) throws BadInput, StoreFailure, IOException {
-    if (request.part(1).isEmpty()) {
-      return list(wording);
-    }
+    return switch (request.part(1)) {
+      case "" -> list(wording);
+      case "prove" -> prove.answer(request, wording);
+      case "hand" -> hand.answer(request, wording);
+      case "turn" -> turn.answer(request, wording);
+      default -> ofExport(request, wording);
+    };
+  }
+
+  private Reply ofExport(Request request, Wording wording)
+      throws BadInput, StoreFailure, IOException {
     if (request.part(1).equals("file") && request.changes()) {
       return Reply.seeOther(address(uploads.take(request.body(), name(request))));
     }
@@ -78,6 +94,7 @@ final class PlatesPage {
       known(content, known.get(i), i, wording);
     }
     content.close("ul");
+    hands(content, wording);
     return page(200, wording, content);
   }
 
@@ -94,7 +111,32 @@ final class PlatesPage {
         "aria-describedby",
         "plate-" + number);
     content.element("span", plate.name(), "class", "hidden", "id", "plate-" + number);
-    content.close("form").close("li");
+    content.element(
+        "a",
+        wording.word("Web.prove"),
+        "class",
+        "button",
+        "href",
+        ProvePage.BASE + "/" + number,
+        "aria-describedby",
+        "plate-" + number);
+    content.close("form");
+    content.element(
+        "p",
+        wording.word(plate.isProven() ? "Web.plateProven" : "Web.plateUnproven"),
+        "class",
+        "note");
+    content.close("li");
+  }
+
+  /** What the clinic measured of its own hands, and the ways to measure it. */
+  private void hands(Markup content, Wording wording) throws BadInput {
+    content.element("h2", wording.word("Web.hands"));
+    GuideMarkup guide = new GuideMarkup(wording);
+    guide.lines(MeasuredHands.lines(MeasuredHands.all(state.records()), wording));
+    guide.link("/plates/hand", wording.word("Web.handTitle"));
+    guide.link("/plates/turn", wording.word("Web.turnTitle"));
+    content.add(guide.markup());
   }
 
   private static String columns(KnownPlate plate) {

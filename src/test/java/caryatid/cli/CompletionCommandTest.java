@@ -15,7 +15,7 @@ class CompletionCommandTest {
 
     assertThat(code).isZero();
     assertThat(out.toString())
-        .contains("check inspect batch record clinic open completion")
+        .contains("check inspect batch record clinic plate open completion")
         .contains("_picocli_caryatid_record_compare()")
         .contains("'--at-a-time'");
   }

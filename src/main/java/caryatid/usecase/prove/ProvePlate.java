@@ -1,20 +1,10 @@
 package caryatid.usecase.prove;
 
-import caryatid.geometry.Axes;
-import caryatid.plate.MarkedWeight;
-import caryatid.plate.MeasuredPlate;
-import caryatid.plate.PersonMoves;
 import caryatid.plate.PlateFault;
-import caryatid.plate.PlateTrial;
 import caryatid.plate.ProofSheet;
 import caryatid.plate.ProofSheetReader;
-import caryatid.plate.ShownLoad;
-import caryatid.recording.importer.Importer;
 import caryatid.recording.model.NamedBytes;
-import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateProof;
-import caryatid.recording.model.Provenance;
-import caryatid.recording.model.Recording;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
@@ -30,18 +20,7 @@ import java.util.function.Function;
 
 /** Proves a plate's description by recordings of known weights and of a person. */
 public final class ProvePlate {
-  private final PlateDescription description;
-  private final Function<String, Optional<NamedBytes>> beside;
-  private final Place sheet;
-  private final List<Provenance> used = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
-
-  private ProvePlate(
-      PlateDescription description, Function<String, Optional<NamedBytes>> beside, Place sheet) {
-    this.description = description;
-    this.beside = beside;
-    this.sheet = sheet;
-  }
+  private ProvePlate() {}
 
   /**
    * A proven description.
@@ -63,88 +42,45 @@ public final class ProvePlate {
   public static Proven run(
       NamedBytes description, NamedBytes sheet, Function<String, Optional<NamedBytes>> beside)
       throws BadInput {
-    PlateDescription plate = DescriptionReader.read(description);
+    ProofRecordings recordings =
+        new ProofRecordings(DescriptionReader.read(description), description.name());
     ProofSheet done = ProofSheetReader.read(sheet);
     Place place = Place.of(sheet.name());
-    Axes axes =
-        plate
-            .axes()
-            .orElseThrow(
-                () -> new BadInput(Problem.at(Place.of(description.name()), PlateFault.NO_AXES)));
-    ProvePlate proving = new ProvePlate(plate, beside, place);
-    PlateTrial trial = proving.trial(done, axes);
-    PlateTrial.ProofOutcome outcome = trial.outcome();
-    if (!outcome.faults().isEmpty()) {
-      throw new BadInput(outcome.faults());
-    }
-    PlateProof proof =
-        new PlateProof(
-            done.at(),
-            done.by(),
-            done.meanKg(),
-            done.bodyKg(),
-            outcome.accuracy(),
-            outcome.plates().stream().map(MeasuredPlate::shown).toList(),
-            proving.used);
-    return new Proven(proof, ProvenDescription.with(description.readAll(), proof));
-  }
-
-  private PlateTrial trial(ProofSheet done, Axes axes) throws BadInput {
+    List<Problem> problems = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (String name : done.recordings()) {
-      if (!names.add(name)) {
-        problems.add(Problem.at(sheet, PlateFault.RECORDING_TWICE, Argument.text(name)));
+      if (names.add(name)) {
+        take(recordings, name, beside.apply(name), place, problems);
+      } else {
+        problems.add(Problem.at(place, PlateFault.RECORDING_TWICE, Argument.text(name)));
       }
     }
-    List<Optional<MarkedWeight>> marks = new ArrayList<>();
-    for (ProofSheet.PlacedWeight weight : done.weights()) {
-      marks.add(
-          shown(weight.recording())
-              .map(
-                  load ->
-                      new MarkedWeight(weight.rightMm(), weight.anteriorMm(), weight.kg(), load)));
-    }
-    ProofSheet.Person person = done.person();
-    Optional<ShownLoad> standing = shown(person.standing());
-    Optional<ShownLoad> forward = shown(person.forward());
-    Optional<ShownLoad> oneFoot = shown(person.oneFoot());
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }
-    PersonMoves moves =
-        new PersonMoves(
-            standing.orElseThrow(),
-            forward.orElseThrow(),
-            oneFoot.orElseThrow(),
-            person.foot(),
-            person.kg());
-    return new PlateTrial(
-        marks.stream().flatMap(Optional::stream).toList(), moves, done.doubts(), axes, sheet);
+    PlateProof proof = recordings.proof(done, place);
+    return new Proven(proof, ProvenDescription.with(description.readAll(), proof));
   }
 
-  /** Where a recording shows its load; what keeps it from being read is noted. */
-  private Optional<ShownLoad> shown(String name) {
-    Optional<NamedBytes> file = beside.apply(name);
+  private static void take(
+      ProofRecordings recordings,
+      String name,
+      Optional<NamedBytes> file,
+      Place place,
+      List<Problem> problems) {
     if (file.isEmpty()) {
-      problems.add(Problem.at(sheet, PlateFault.NO_RECORDING, Argument.text(name)));
-      return Optional.empty();
+      problems.add(Problem.at(place, PlateFault.NO_RECORDING, Argument.text(name)));
+      return;
     }
     try {
-      Recording recording = Importer.resting(file.get(), description);
-      used.add(recording.provenance());
-      Optional<ShownLoad> load = ShownLoad.of(recording);
-      if (load.isEmpty()) {
-        problems.add(Problem.at(sheet, PlateFault.NO_LOAD, Argument.text(name)));
-      }
-      return load;
+      recordings.take(name, file.get());
     } catch (BadInput e) {
-      e.problems().stream().filter(this::isNew).forEach(problems::add);
-      return Optional.empty();
+      e.problems().stream().filter(problem -> isNew(problem, problems)).forEach(problems::add);
     }
   }
 
   /** What is wrong with one recording is mostly wrong with all; it is said once. */
-  private boolean isNew(Problem problem) {
+  private static boolean isNew(Problem problem, List<Problem> problems) {
     return problems.stream()
         .noneMatch(
             known ->

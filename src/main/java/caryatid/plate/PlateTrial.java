@@ -194,9 +194,11 @@ public final class PlateTrial {
       measured = measured.withForce(force.standardUncertainty(), force.degreesOfFreedom());
     }
     List<Double> leans = leans();
-    return leans.isEmpty()
-        ? measured
-        : measured.withLean(WeightBudget.rootMeanSquare(leans), marks.size());
+    if (leans.isEmpty()) {
+      return measured;
+    }
+    Estimate lean = new WeightBudget(marks, doubts).lean(leans);
+    return measured.withLean(lean.standardUncertainty(), lean.degreesOfFreedom());
   }
 
   private Estimate force(List<Double> weights) {

@@ -102,6 +102,13 @@ final class WeightBudget {
     return body ? seen : seen.with(unseen(PlateAccuracy.ASSUMED.forceFraction()));
   }
 
+  /** How a force leans that does not, rad; both directions of a mark count as one. */
+  Estimate lean(List<Double> leans) {
+    return Estimate.exact(0)
+        .with(part(Cause.REPEATABILITY, rootMeanSquare(leans), 1, marks.size()))
+        .with(unseen(PlateAccuracy.ASSUMED.leanRad()));
+  }
+
   /** The mean mass of weights, kg. */
   static double meanKg(List<MarkedWeight> marks) {
     return marks.stream().mapToDouble(MarkedWeight::kg).average().orElseThrow();

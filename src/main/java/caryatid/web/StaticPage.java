@@ -262,6 +262,7 @@ final class StaticPage {
     Markup content = new Markup();
     notice.ifPresent(key -> content.add(fault(wording.word(key))));
     lastState(content, record);
+    content.add(AheadNote.of(state.records(), record));
     return record.page(status, JobStep.STATIC, content.add(form.page(found, live)));
   }
 

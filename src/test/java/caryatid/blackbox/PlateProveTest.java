@@ -57,6 +57,33 @@ class PlateProveTest {
   }
 
   @Test
+  void aCheckTakesWhatWasMeasuredAndSaysSo() {
+    Path proven = folder.resolve("proven.yaml");
+    prove(PLATE, SHEET, "--write", proven.toString());
+    String stated = check(PLATE);
+    String measured = check(proven);
+    assertThat(stated)
+        .contains("RecordingRemark.UNPROVEN")
+        .doesNotContain("\"standard-uncertainty\" : 1.7181");
+    assertThat(measured)
+        .contains("RecordingRemark.PROVEN", "\"standard-uncertainty\" : 1.7181")
+        .contains("\"degrees-of-freedom\" : 5.8518")
+        .doesNotContain("RecordingRemark.UNPROVEN");
+  }
+
+  private static String check(Path plate) {
+    return Run.caryatid(
+            "check",
+            EXPORT.toString(),
+            "--trial",
+            "sample-recordings/k7/barefoot.yaml",
+            "--plate",
+            plate.toString(),
+            "--json")
+        .out();
+  }
+
+  @Test
   void aDescriptionWithReversedAxesIsNotProven() throws IOException {
     Path wrong = folder.resolve("wrong.yaml");
     Files.writeString(

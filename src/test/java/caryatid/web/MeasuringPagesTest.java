@@ -109,7 +109,8 @@ class MeasuringPagesTest {
         .doesNotContain("Make the last recording again");
     assertThat(file("weight-1.csv").statusCode()).isEqualTo(303);
     assertThat(window.page("/plates/prove/step"))
-        .contains("2 of 8", "The plate shows the last load −149.8", "Make the last recording again");
+        .contains(
+            "2 of 8", "The plate shows the last load −149.8", "Make the last recording again");
     window.send("/plates/prove/back", "x", "y");
     assertThat(window.page("/plates/prove/step")).contains("1 of 8");
     assertThat(all())

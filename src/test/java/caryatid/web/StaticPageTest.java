@@ -10,6 +10,7 @@ import caryatid.usecase.Records;
 import caryatid.usecase.RememberedLimits;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.file.LocalFiles;
+import caryatid.usecase.prove.MeasuredHands;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -88,6 +89,32 @@ class StaticPageTest {
     drop("barefoot-1.csv");
     type("action", "count-1");
     assertThat(window.page(base + STEP)).contains("It is so").doesNotContain("tolerance met");
+  }
+
+  /** Five marks with a standard deviation of root 2.5, as a test of it works out by hand. */
+  @Test
+  void aMarkingThatIsNotTypedIsTheMeasuredHands() throws Exception {
+    Records records = Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault()));
+    MeasuredHands.rememberHand(
+        records,
+        NamedBytes.of(
+            "hand.yaml",
+            ("hand-repeatability: 1\nat: 2026-03-02T09:00+01:00\nby: AB\nlandmarks:\n"
+                    + "  - {name: ankle, mm: [92, 94, 91, 95, 93]}\n")
+                .getBytes(UTF_8)));
+    Map<String, String> blank = new java.util.HashMap<>();
+    for (int i = 1; i <= 3; i++) {
+      blank.put("landmark[" + i + "].marking", "");
+    }
+    typeAs(blank, "part", "live");
+    drop("barefoot-1.csv");
+    typeAs(blank, "action", "count-1");
+    String page = window.page(base + STEP);
+    typeAs(blank, "action", "keep", "record-head", OpenWindow.head(page));
+    String sheet = Files.readString(entry(folder.resolve("records")).resolve("sheet.yaml"));
+    assertThat(sheet)
+        .contains("measured: {marking-mm: 1.5811, marking-degrees-of-freedom: 4}")
+        .doesNotContain("    marking-mm: ");
   }
 
   /** The axis begins 11 mm from the left of 90 mm and ends 1 mm from the right. */
@@ -202,6 +229,8 @@ class StaticPageTest {
     HttpResponse<String> kept = type("action", "keep", "record-head", OpenWindow.head(page));
     assertThat(kept.body()).contains("Kept as entry 2");
     assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
+    assertThat(window.page(base + STEP))
+        .contains("What the next state will show, measured as the last one was", "three stands");
 
     Path windows = entry(folder.resolve("records"));
     Path other = folder.resolve("other");

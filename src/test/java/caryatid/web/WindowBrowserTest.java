@@ -77,6 +77,7 @@ class WindowBrowserTest {
   /** Validation by an independent program, axe-core, on each page in both schemes of colours. */
   @Test
   void theCheckForAccessFindsNothingOnAnyPage() throws Exception {
+    knowThePlate();
     try (OpenWindow window = new OpenWindow(folder);
         Chromium browser = new Chromium("en-GB", 1366, 768)) {
       browser.open(window.window());
@@ -102,6 +103,7 @@ class WindowBrowserTest {
   /** A telephone, 390 px wide: all that is touched is large enough, and nothing sticks out. */
   @Test
   void aFingerFindsEverythingOnASmallScreen() throws Exception {
+    knowThePlate();
     try (OpenWindow window = new OpenWindow(folder);
         Chromium browser = new Chromium("de-DE", 1366, 768)) {
       browser.open(window.window());
@@ -210,6 +212,9 @@ class WindowBrowserTest {
             "/new",
             "/end",
             "/plates",
+            "/plates/prove/0",
+            "/plates/hand",
+            "/plates/turn",
             "/verify",
             base + "/compare",
             base + "/verify",

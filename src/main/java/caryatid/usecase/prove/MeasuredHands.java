@@ -109,6 +109,15 @@ public final class MeasuredHands {
     return inputs.withSheet(measured.into(inputs.sheet().readAll()));
   }
 
+  /** Whether it was measured how well landmarks are marked; not if that cannot be read. */
+  public static boolean isMarking(Records records) {
+    try {
+      return all(records).stream().anyMatch(d -> d.kind() == MeasuredDoubt.What.HAND);
+    } catch (BadInput e) {
+      return false;
+    }
+  }
+
   /** Each as a line. */
   public static List<String> lines(List<MeasuredDoubt> doubts, Wording wording) {
     return doubts.stream().map(doubt -> line(doubt, wording)).toList();

@@ -26,6 +26,7 @@ import caryatid.usecase.Records;
 import caryatid.usecase.SessionCheck;
 import caryatid.usecase.SessionCheck.Answered;
 import caryatid.usecase.prove.ClinicInputs;
+import caryatid.usecase.prove.MeasuredHands;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.wording.Wording;
 import java.time.temporal.ChronoUnit;
@@ -145,7 +146,7 @@ public final class DraftedStand {
   /** Checks the recordings that are counted, as keeping them would. */
   public SoFar found(boolean sure) throws StoreFailure {
     Map<String, String> fields = draft.fields();
-    SheetText sheet = SheetOfFields.of(opening, fields, by);
+    SheetText sheet = SheetOfFields.of(opening, fields, by, MeasuredHands.isMarking(records));
     List<NamedBytes> counted =
         draft.arrived().stream().filter(Arrived::counted).map(Arrived::file).toList();
     if (counted.isEmpty()) {
@@ -198,7 +199,8 @@ public final class DraftedStand {
   public List<DrawnOverTime> overTime(Arrived arrived, Wording wording)
       throws BadInput, StoreFailure {
     Map<String, String> fields = draft.fields();
-    SheetText sheet = SheetOfFields.of(opening, provisional(fields), "");
+    SheetText sheet =
+        SheetOfFields.of(opening, provisional(fields), "", MeasuredHands.isMarking(records));
     Inputs inputs = inputs(List.of(arrived.file()), sheet.sheet(), fields);
     FoundBefore.DrawnStand drawing =
         new FoundBefore.DrawnStand(

@@ -15,6 +15,7 @@ import caryatid.sheet.TrialSheet;
 import caryatid.sheet.TrialSheetReader;
 import caryatid.standing.Stance;
 import caryatid.store.StoredRecord;
+import caryatid.uncertainty.Contribution;
 import caryatid.usecase.Records;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -135,6 +136,7 @@ final class EarlierFields {
     landmark
         .forward()
         .or(landmark::rightward)
+        .filter(d -> d.markingDegrees() == Contribution.STATED_DEGREES)
         .ifPresent(d -> put(row + "marking", number(d.markingMm())));
     landmark.definition().ifPresent(is -> put(row + "is", is));
   }

@@ -22,10 +22,12 @@ final class SheetOfFields {
           StandFields.NEXT);
 
   private final Map<String, String> fields;
+  private final boolean hand;
   private final SheetText sheet = new SheetText();
 
-  private SheetOfFields(Map<String, String> fields) {
+  private SheetOfFields(Map<String, String> fields, boolean hand) {
     this.fields = fields;
+    this.hand = hand;
   }
 
   /**
@@ -34,9 +36,10 @@ final class SheetOfFields {
    * @param opening whose prosthesis it is
    * @param fields what was typed, by the names that {@link StandFields} states
    * @param by initials of who measured
+   * @param hand whether the clinic measured how well it marks, which counts where nothing is typed
    */
-  static SheetText of(RecordOpening opening, Map<String, String> fields, String by) {
-    SheetOfFields made = new SheetOfFields(fields);
+  static SheetText of(RecordOpening opening, Map<String, String> fields, String by, boolean hand) {
+    SheetOfFields made = new SheetOfFields(fields, hand);
     made.head(opening);
     made.stance();
     made.rows("landmarks", StandFields.LANDMARK, made::landmark);
@@ -121,7 +124,8 @@ final class SheetOfFields {
     distance(row, "forward", StandFields.BEHIND);
     distance(row, "rightward", StandFields.LEFT_OF);
     sheet.number("    up-mm", typed(row + "up"), false, row + "up");
-    Optional<String> marking = typed(row + "marking").or(() -> Optional.of(StandFields.MARKING_MM));
+    Optional<String> usual = hand ? Optional.empty() : Optional.of(StandFields.MARKING_MM);
+    Optional<String> marking = typed(row + "marking").or(() -> usual);
     sheet.number("    marking-mm", marking, false, row + "marking");
     sheet.words("    is", typed(row + "is"), row + "is");
   }

@@ -2,14 +2,18 @@ package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.GroupedRemark;
+import caryatid.alignment.PrecisionHint;
 import caryatid.alignment.Result;
+import caryatid.alignment.StateOffset;
 import caryatid.alignment.StateRemark;
 import caryatid.loadline.Finding;
+import caryatid.loadline.KneeSafety;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A result in as few sentences as it takes: what is unsafe first, then one for each finding. */
 public final class ResultSentences {
@@ -29,8 +33,9 @@ public final class ResultSentences {
    * @param result whether the tolerance is met, its mark in front
    * @param sentence where the load line runs, and what is recommended
    * @param undecided whether the measurement decides neither way
+   * @param help what would make it surer most, if it is undecided and nobody is at risk
    */
-  public record InWords(String result, String sentence, boolean undecided) {}
+  public record InWords(String result, String sentence, boolean undecided, Optional<String> help) {}
 
   /** What is unsafe, in words; empty where nothing is. */
   public static List<String> unsafe(Result result, Wording wording) {
@@ -58,11 +63,27 @@ public final class ResultSentences {
     ResultSentences sentences =
         new ResultSentences(wording, new LandmarkWords(wording, state.trial()));
     List<InWords> said = new ArrayList<>();
-    state.findings().forEach(finding -> said.add(sentences.said(finding)));
+    boolean safe = !KneeSafety.mayBend(state.remarks());
+    for (Finding finding : state.findings()) {
+      Optional<PrecisionHint> hint =
+          state
+              .offset(finding)
+              .flatMap(StateOffset::hint)
+              .filter(known -> safe && finding.verdict().tooClose());
+      said.add(sentences.said(finding, hint));
+    }
     return said;
   }
 
-  private InWords said(Finding finding) {
+  private String help(PrecisionHint hint) {
+    return wording.fill(
+        "ResultSentences.HELP",
+        Argument.text(wording.word("Findings.REMEDY." + hint.remedy().lastPart())),
+        Argument.of(hint.halfWidthMm(), Unit.MM),
+        Argument.of(hint.halfWidthThenMm(), Unit.MM));
+  }
+
+  private InWords said(Finding finding, Optional<PrecisionHint> hint) {
     double mm = finding.offset().mm().value();
     double expandedMm = finding.offset().mm().expanded(Estimate.COVERAGE);
     var plane = finding.offset().plane();
@@ -76,7 +97,10 @@ public final class ResultSentences {
             Argument.text(
                 span(finding, finding.target().lowestMm(), finding.target().highestMm())));
     return new InWords(
-        new ResultWords(wording).result(finding), sentence, finding.verdict().tooClose());
+        new ResultWords(wording).result(finding),
+        sentence,
+        finding.verdict().tooClose(),
+        hint.map(this::help));
   }
 
   /** A range by its two ends: with their directions where these differ. */

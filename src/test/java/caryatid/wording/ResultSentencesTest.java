@@ -63,6 +63,20 @@ class ResultSentencesTest {
                 + " lateral); recommended 2 mm lateral (1 mm medial to 10 mm lateral).");
   }
 
+  /** Only the undecided finding says it, and none does where a knee may bend. */
+  @Test
+  void whatHelpsMostIsSaidOfWhatIsUndecidedUnlessAKneeMayBend() {
+    List<Optional<String>> help =
+        ResultSentences.findings(result(STATE.findings()), ENGLISH).stream()
+            .map(said -> said.help().map(text -> text.replace('\u00a0', ' ')))
+            .toList();
+    assertThat(help).hasSize(3);
+    assertThat(help.get(0).orElseThrow()).startsWith("What helps most: ").contains(", from ± ");
+    assertThat(help.subList(1, 3)).containsOnly(Optional.empty());
+    assertThat(ResultSentences.findings(result(STATE.findings(), BENDS), ENGLISH))
+        .allMatch(said -> said.help().isEmpty());
+  }
+
   private static Finding within(double lowest, double highest) {
     LandmarkInPlane at = new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "point");
     double recommended = (lowest + highest) / 2;

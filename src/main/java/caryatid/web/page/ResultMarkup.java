@@ -26,6 +26,7 @@ public final class ResultMarkup {
       out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
       if (said.undecided()) {
         out.element("p", wording.word("Web.undecided"), "class", "note");
+        said.help().ifPresent(help -> out.element("p", help, "class", "note"));
       }
     }
     if (!findings.isEmpty()) {

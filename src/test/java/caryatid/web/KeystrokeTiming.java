@@ -84,7 +84,7 @@ final class KeystrokeTiming {
   }
 
   /** An invented stand there and back again, with ten rows for each. */
-  private static byte[] longer(Path sample) throws IOException {
+  static byte[] longer(Path sample) throws IOException {
     List<String> lines = Files.readAllLines(sample);
     List<double[]> rows =
         new ArrayList<>(lines.stream().skip(1).map(KeystrokeTiming::row).toList());

@@ -60,9 +60,39 @@ final class AlignedWearer {
     firstMm = first(noise.split());
   }
 
-  /** The wearer of a seed; at first at least one offset is truly outside. */
+  /**
+   * The wearer of a seed; at first at least one offset is truly outside. One whom no setting within
+   * travel brings within by as much as a landmark is marked well, 3 mm, or whose first recordings
+   * are refused, is drawn anew: nothing that is turned can tell two strategies apart there. (This
+   * was added after runs with other seeds, in which 8 of 60 wearers could not be brought within by
+   * anything, and half of those who were left at the end only by a last millimetre of every screw.)
+   */
   static AlignedWearer of(Family family, long seed) {
-    return new AlignedWearer(family, seed);
+    AlignedWearer wearer = new AlignedWearer(family, seed);
+    for (long anew = 1; !wearer.canBeJudged(); anew++) {
+      wearer = new AlignedWearer(family, seed + anew * 1_000_000_000L);
+    }
+    return wearer;
+  }
+
+  private boolean canBeJudged() {
+    return isReachable(new double[Screw.values().length], 0)
+        && measure(new double[Screw.values().length], 0, List.of()).isPresent();
+  }
+
+  private boolean isReachable(double[] settings, int from) {
+    if (from == settings.length) {
+      return isWellWithin(trueMm(settings));
+    }
+    Screw screw = Screw.values()[from];
+    int most = (int) StrictMath.round(screw.travel() / screw.step());
+    for (int i = -most; i <= most; i++) {
+      settings[from] = i * screw.step();
+      if (isReachable(settings, from + 1)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double[] first(Noise noise) {
@@ -87,6 +117,16 @@ final class AlignedWearer {
   static double beyondMm(int offset, double mm) {
     Target target = WHERE.get(offset);
     return StrictMath.max(0, StrictMath.max(target.lowestMm() - mm, mm - target.highestMm()));
+  }
+
+  private static boolean isWellWithin(double[] mm) {
+    for (int offset = 0; offset < mm.length; offset++) {
+      if (beyondMm(offset, mm[offset] - Clinic.MARKING_MM) > 0
+          || beyondMm(offset, mm[offset] + Clinic.MARKING_MM) > 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The true offsets at settings, mm. */

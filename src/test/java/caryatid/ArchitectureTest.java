@@ -69,6 +69,10 @@ class ArchitectureTest {
         "sheet recording.model standing loadline geometry uncertainty remark",
         "org.apache.commons.math3.."),
     new Row(
+        "advice",
+        "alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "org.apache.commons.statistics.. org.apache.commons.math3.."),
+    new Row(
         "entry",
         "alignment sheet sheet.yaml recording.model standing loadline geometry uncertainty remark",
         ""),
@@ -94,37 +98,37 @@ class ArchitectureTest {
         ""),
     new Row(
         "views",
-        "fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
+        "advice fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
         ""),
     new Row(
         "wording",
-        "views fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
+        "advice views fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
         ""),
     new Row(
         "chart.mark",
-        "wording views fitting entry alignment sheet recording.model standing loadline geometry"
+        "advice wording views fitting entry alignment sheet recording.model standing loadline geometry"
             + " uncertainty remark",
         "java.awt.."),
     new Row(
         "chart.leg",
-        "chart.mark wording views fitting entry alignment sheet recording.model standing loadline"
+        "advice chart.mark wording views fitting entry alignment sheet recording.model standing loadline"
             + " geometry uncertainty remark",
         ""),
     new Row(
         "chart.paint",
-        "chart.leg chart.mark wording views fitting entry alignment sheet recording.model standing"
+        "advice chart.leg chart.mark wording views fitting entry alignment sheet recording.model standing"
             + " loadline geometry uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "chart",
-        "chart.paint chart.leg chart.mark wording views fitting entry alignment sheet"
+        "advice chart.paint chart.leg chart.mark wording views fitting entry alignment sheet"
             + " recording.model standing loadline geometry uncertainty remark",
         ""),
     new Row(
         "report.pages",
-        "chart chart.mark wording views fitting format entry alignment sheet recording.model"
+        "advice chart chart.mark wording views fitting format entry alignment sheet recording.model"
             + " standing loadline geometry uncertainty remark",
         ""),
     new Row(
@@ -133,13 +137,13 @@ class ArchitectureTest {
         "java.awt.. javax.imageio.. com.drew.."),
     new Row(
         "report.pdf",
-        "report.pages report.picture chart.paint chart chart.mark wording views fitting format"
+        "advice report.pages report.picture chart.paint chart chart.mark wording views fitting format"
             + " entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
         "org.apache.pdfbox.. org.apache.fontbox.. de.rototor.. java.awt.. javax.imageio.."),
     new Row(
         "report",
-        "report.pages report.pdf report.picture chart chart.mark wording views fitting format entry"
+        "advice report.pages report.pdf report.picture chart chart.mark wording views fitting format entry"
             + " alignment sheet recording.model standing loadline geometry uncertainty remark",
         "org.apache.pdfbox.."),
     new Row("usecase.file", "disk recording.model remark", ""),
@@ -150,7 +154,7 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase",
-        "usecase.file disk clinic store disk views fitting format entry report report.pages report.pdf"
+        "advice usecase.file disk clinic store disk views fitting format entry report report.pages report.pdf"
             + " report.picture wording alignment sheet sheet.yaml recording.model"
             + " recording.importer standing"
             + " loadline geometry uncertainty remark",
@@ -205,6 +209,7 @@ class ArchitectureTest {
     "caryatid.views.LastGood",
     "caryatid.views.SinceVisit",
     "caryatid.views.RecordView",
+    "caryatid.views.RecordAdvice",
     "caryatid.report.pages.Paper",
     "caryatid.format.ResultDifference"
   };

@@ -10,6 +10,7 @@ import caryatid.usecase.ShowRecord;
 import caryatid.views.LastGood;
 import caryatid.views.RecordView;
 import caryatid.views.SinceVisit;
+import caryatid.wording.AdviceText;
 import caryatid.wording.ChangeText;
 import caryatid.wording.ComparisonText;
 import caryatid.wording.ForesightText;
@@ -44,6 +45,7 @@ final class RecordCommand extends CommandGroup {
           RecordCompareCommand.class,
           RecordSinceCommand.class,
           RecordBackCommand.class,
+          RecordAdviceCommand.class,
           RecordReportCommand.class,
           RecordVerifyCommand.class,
           RecordPackCommand.class,
@@ -207,6 +209,21 @@ final class RecordCommand extends CommandGroup {
     int run(Records records) throws BadInput {
       LastGood good = ShowRecord.lastGood(records, code(), Optional.ofNullable(footwear));
       print(VisitText.lines(good, code(), wording()));
+      return 0;
+    }
+  }
+
+  /** What to change next. */
+  @Command(
+      name = "advice",
+      mixinStandardHelpOptions = true,
+      description =
+          "Says what to change next, learnt from this wearer's stands, how probable it is that every"
+              + " tolerance is then met, and what a heel or the wearer's own setting changes.")
+  private static final class RecordAdviceCommand extends OneRecordCommand {
+    @Override
+    int run(Records records) throws BadInput {
+      ShowRecord.advice(records, code()).forEach(leg -> print(AdviceText.lines(leg, wording())));
       return 0;
     }
   }

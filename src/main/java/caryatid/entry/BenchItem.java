@@ -27,7 +27,11 @@ public enum BenchItem implements Coded {
   ANKLE("BenchItem.ANKLE", SettingUnit.DEG, level -> true),
   HEEL_HEIGHT("BenchItem.HEEL_HEIGHT", SettingUnit.MM, level -> true),
   HEIGHT("BenchItem.HEIGHT", SettingUnit.MM, level -> true),
-  FASTENERS("BenchItem.FASTENERS", SettingUnit.NEWTON_METRE, level -> true);
+  FASTENERS("BenchItem.FASTENERS", SettingUnit.NEWTON_METRE, level -> true),
+  /** Chosen by name; no prosthesis is asked for it. */
+  FOOT_LATERAL("BenchItem.FOOT_LATERAL", SettingUnit.MM, level -> false),
+  /** The same. */
+  FOOT_INVERSION("BenchItem.FOOT_INVERSION", SettingUnit.DEG, level -> false);
 
   private final String code;
   private final SettingUnit unit;

@@ -20,6 +20,9 @@ public record Range(double lowest, double highest) {
   /** Also an angle or a torque: what an item is set to, in its own unit. */
   public static final Range SETTING = new Range(-2500, 2500);
 
+  /** The smallest amount an item is changed by, and degrees for each turn of a screw. */
+  public static final Range STEP = new Range(0.01, 100);
+
   public static final Range HEIGHT_MM = new Range(0, 2500);
   public static final Range OFFSET_MM = new Range(-2500, 2500);
   public static final Range SHORTENING_MM = new Range(0, 100);

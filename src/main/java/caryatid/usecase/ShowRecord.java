@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
@@ -8,11 +9,13 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.store.StoredRecord;
 import caryatid.views.LastGood;
+import caryatid.views.RecordAdvice;
 import caryatid.views.RecordView;
 import caryatid.views.SinceVisit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Shows a record: its timeline, the offsets from stand to stand, makers' limits. */
@@ -63,6 +66,23 @@ public final class ShowRecord {
   public static LastGood lastGood(Records records, String code, Optional<String> footwear)
       throws BadInput {
     return LastGood.of(whole(records, code), footwear);
+  }
+
+  /**
+   * What to change next, for each leg with a prosthesis.
+   *
+   * @throws BadInput if there is no such record, or it is damaged, so that what was found or set
+   *     may be otherwise
+   */
+  public static List<RecordAdvice> advice(Records records, String code) throws BadInput {
+    StoredRecord record = records.store().open(RecordCode.of(code));
+    List<Problem> damage = new ArrayList<>(record.record().notShown());
+    Map<Integer, AlignmentState> states =
+        KeptResults.of(record, record.record().valid(), damage, new ArrayList<>());
+    if (!damage.isEmpty()) {
+      throw new BadInput(damage);
+    }
+    return RecordAdvice.of(record.record(), states);
   }
 
   private static FittingRecord whole(Records records, String code) throws BadInput {

@@ -103,7 +103,8 @@ public record CurrentSetting(BenchAlignment.Item row, int entry, Optional<String
                             ? before.row.why()
                             : Optional.empty()),
             row.source().or(before.row::source),
-            row.note());
+            row.note(),
+            row.travel().or(before.row.travel()));
     return new CurrentSetting(kept, entry, byWearer);
   }
 }

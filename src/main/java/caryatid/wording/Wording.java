@@ -42,6 +42,7 @@ public final class Wording {
           "fitting",
           "store",
           "views",
+          "advice",
           "record",
           "usecase",
           "recheck",

@@ -29,7 +29,9 @@ final class AnswersToRows {
         choice(a, "unit", Choices.UNIT).orElseThrow(),
         a.words("why"),
         a.words("source"),
-        a.words("note"));
+        a.words("note"),
+        new BenchAlignment.Travel(
+            a.number("lowest"), a.number("highest"), a.number("step"), a.number("deg-per-turn")));
   }
 
   static Components.ComponentLimits component(Answers a) {

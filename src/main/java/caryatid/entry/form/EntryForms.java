@@ -46,21 +46,25 @@ public final class EntryForms {
           words("wearer-says"),
           words("note"));
 
-  private static final Form BENCH_ALIGNMENT =
+  private static final Form BENCH_ITEM =
       Form.of(
-          rows(
-                  "items",
-                  name("item", Vocabulary.BENCH_ITEM).needed(),
-                  words("fastener"),
-                  choice("side", Choices.SIDE.codes()),
-                  number("recommended", Range.SETTING),
-                  number("set", Range.SETTING).needed(),
-                  choice("unit", Choices.UNIT.codes()).needed(),
-                  words("why"),
-                  words("source"),
-                  words("note"))
-              .needed(),
-          words("note"));
+              name("item", Vocabulary.BENCH_ITEM).needed(),
+              words("fastener"),
+              choice("side", Choices.SIDE.codes()),
+              number("recommended", Range.SETTING),
+              number("set", Range.SETTING).needed(),
+              choice("unit", Choices.UNIT.codes()).needed(),
+              words("why"),
+              words("source"),
+              words("note"),
+              number("lowest", Range.SETTING),
+              number("highest", Range.SETTING),
+              number("step", Range.STEP),
+              number("deg-per-turn", Range.STEP))
+          .ordered("lowest", "highest");
+
+  private static final Form BENCH_ALIGNMENT =
+      Form.of(rows("items", BENCH_ITEM).needed(), words("note"));
 
   private static final Form COMPONENT =
       Form.of(

@@ -22,7 +22,11 @@ final class RowsToAnswers {
         .choice("unit", Choices.UNIT, Optional.of(c.unit()))
         .words("why", c.why())
         .words("source", c.source())
-        .words("note", c.note());
+        .words("note", c.note())
+        .number("lowest", c.travel().lowest())
+        .number("highest", c.travel().highest())
+        .number("step", c.travel().step())
+        .number("deg-per-turn", c.travel().degPerTurn());
   }
 
   static AnswersBuilder component(Components.ComponentLimits c) {

@@ -1,0 +1,118 @@
+package caryatid.views;
+
+import caryatid.advice.Advice;
+import caryatid.advice.AdviceRemark;
+import caryatid.advice.Advisor;
+import caryatid.advice.Extension;
+import caryatid.advice.HeelAnswer;
+import caryatid.advice.RepeatedSetting;
+import caryatid.advice.Situation;
+import caryatid.alignment.AlignmentState;
+import caryatid.entry.BenchItem;
+import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
+import caryatid.entry.OwnSetting;
+import caryatid.entry.RecordOpening;
+import caryatid.entry.TermOrText;
+import caryatid.fitting.FittingRecord;
+import caryatid.geometry.Side;
+import caryatid.remark.Remark;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a record advises for one leg.
+ *
+ * @param leg the leg
+ * @param prostheticKnee whether its knee belongs to the prosthesis
+ * @param stand the newest stand; empty if there is none
+ * @param advice what to change next, or why nothing is advised
+ * @param heels what a heel of another height does
+ * @param attempts what repeated settings of the wearer's own show, by what was set
+ * @param back the last good setting, where something is set otherwise now and the way back is not
+ *     advised against
+ * @param backAgainst why the way back is not advised
+ */
+public record RecordAdvice(
+    Side leg,
+    boolean prostheticKnee,
+    Optional<Entry> stand,
+    Advice advice,
+    List<HeelAnswer> heels,
+    List<Attempts> attempts,
+    Optional<LastGood> back,
+    Optional<Remark> backAgainst) {
+
+  /** What was set, and what its attempts show. */
+  public record Attempts(String what, RepeatedSetting show) {}
+
+  public RecordAdvice {
+    heels = List.copyOf(heels);
+    attempts = List.copyOf(attempts);
+  }
+
+  /**
+   * The advice for each leg with a prosthesis.
+   *
+   * @param states what was found in stands, by the number of their entry
+   */
+  public static List<RecordAdvice> of(FittingRecord record, Map<Integer, AlignmentState> states) {
+    return record.opening().stream()
+        .flatMap(opening -> opening.side().sides().stream())
+        .map(leg -> of(record, states, leg))
+        .toList();
+  }
+
+  private static RecordAdvice of(
+      FittingRecord record, Map<Integer, AlignmentState> states, Side leg) {
+    List<Entry> valid = record.valid();
+    Situation situation = new RecordSituation(valid, states, leg).situation();
+    LastGood good = LastGood.of(record, Optional.empty());
+    Extension extension = situation.extension();
+    boolean enough = good.turns().stream().allMatch(turn -> takenUp(turn, extension));
+    boolean turned = good.stand().isPresent() && !good.turns().isEmpty();
+    return new RecordAdvice(
+        leg,
+        Entry.latest(valid, RecordOpening.class)
+            .map(opening -> opening.level(leg).prostheticKnee())
+            .orElse(true),
+        Entry.latest(valid, entry -> entry.kind() == EntryKind.STAND),
+        Advisor.advise(situation),
+        Advisor.heels(situation),
+        attempts(valid),
+        turned && enough ? Optional.of(good) : Optional.empty(),
+        turned && !enough
+            ? Optional.of(Remark.of(AdviceRemark.BACK_BELOW_CONTRACTURE))
+            : Optional.empty());
+  }
+
+  private static boolean takenUp(LastGood.Turn turn, Extension extension) {
+    return !turn.was().item().is(BenchItem.SOCKET_FLEXION)
+        || extension.takenUpBy(turn.was().set().doubleValue());
+  }
+
+  private static List<Attempts> attempts(List<Entry> valid) {
+    Map<String, List<Double>> errors = new LinkedHashMap<>();
+    Map<String, String> names = new LinkedHashMap<>();
+    Entry.contents(valid, OwnSetting.class)
+        .filter(own -> own.heelHeightSetMm().isPresent() && own.heelHeightWantedMm().isPresent())
+        .forEach(
+            own -> {
+              BigDecimal error =
+                  own.heelHeightSetMm().get().subtract(own.heelHeightWantedMm().get());
+              String key = TermOrText.fold(own.what());
+              names.putIfAbsent(key, own.what());
+              errors.computeIfAbsent(key, k -> new ArrayList<>()).add(error.doubleValue());
+            });
+    List<Attempts> attempts = new ArrayList<>();
+    errors.forEach(
+        (key, all) ->
+            RepeatedSetting.of(all, OwnSetting.SAME_MM.doubleValue())
+                .ifPresent(show -> attempts.add(new Attempts(names.get(key), show))));
+    return attempts;
+  }
+}

@@ -1,0 +1,293 @@
+package caryatid.wording;
+
+import caryatid.advice.Advice;
+import caryatid.advice.HeelAnswer;
+import caryatid.advice.Learnt;
+import caryatid.advice.Proposal;
+import caryatid.advice.RepeatedSetting;
+import caryatid.entry.OwnSetting;
+import caryatid.geometry.Plane;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.views.LastGood;
+import caryatid.views.RecordAdvice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** What to change next, how this wearer answers, heels and own settings, as lines. */
+public final class AdviceText {
+  private final RecordAdvice of;
+  private final Wording wording;
+  private final LandmarkWords landmarks;
+  private final OffsetWords offsets;
+  private final List<String> lines = new ArrayList<>();
+
+  private AdviceText(RecordAdvice of, Wording wording) {
+    this.of = of;
+    this.wording = wording;
+    this.landmarks = new LandmarkWords(wording, of.prostheticKnee());
+    this.offsets = new OffsetWords(wording);
+  }
+
+  /** All of it: the advice first, the numbers behind it last. */
+  public static List<String> lines(RecordAdvice of, Wording wording) {
+    AdviceText text = new AdviceText(of, wording);
+    text.head();
+    text.proposals();
+    text.back();
+    text.remarks();
+    text.answers();
+    text.predictions();
+    text.heels();
+    text.attempts();
+    return List.copyOf(text.lines);
+  }
+
+  /** The advice in one sentence; what is said of it first where no change is advised. */
+  public static String sentence(RecordAdvice of, Wording wording) {
+    AdviceText text = new AdviceText(of, wording);
+    return of.advice().proposals().isEmpty() || text.isUnsafe()
+        ? landmarks(text, wording)
+        : text.first(of.advice().proposals().get(0));
+  }
+
+  private static String landmarks(AdviceText text, Wording wording) {
+    return text.landmarks.say(text.of.advice().remarks().get(0));
+  }
+
+  private boolean isUnsafe() {
+    return of.advice().remarks().get(0).topic() == caryatid.advice.AdviceRemark.KNEE_WARNING;
+  }
+
+  private void head() {
+    lines.add(
+        of.stand().isPresent()
+            ? wording.fill(
+                "AdviceText.head",
+                Argument.term(of.leg()),
+                Argument.count(of.stand().get().number()))
+            : wording.fill("AdviceText.head.none", Argument.term(of.leg())));
+    if (isUnsafe()) {
+      lines.add(wording.say(of.advice().remarks().get(0)));
+    }
+  }
+
+  private void proposals() {
+    Advice advice = of.advice();
+    if (advice.proposals().isEmpty()) {
+      advice
+          .probabilityNow()
+          .ifPresent(now -> lines.add(wording.fill("AdviceText.now", percent(now))));
+      return;
+    }
+    Proposal first = advice.proposals().get(0);
+    lines.add(first(first));
+    turns(first.first());
+    first.afterFirst().forEach(this::expected);
+    first
+        .kneeBehind()
+        .ifPresent(behind -> lines.add(wording.fill("AdviceText.behind", percent(behind))));
+    advice.proposals().stream().skip(1).forEach(this::other);
+  }
+
+  private String first(Proposal proposal) {
+    List<Argument> arguments = new ArrayList<>();
+    arguments.add(Argument.text(phrase(proposal.first())));
+    arguments.add(percent(proposal.probability()));
+    arguments.add(percent(of.advice().probabilityNow().orElse(0.0)));
+    if (proposal.changes().size() == 1) {
+      return wording.fill("AdviceText.change", arguments);
+    }
+    arguments.add(Argument.text(phrase(proposal.changes().get(1))));
+    return wording.fill("AdviceText.two", arguments);
+  }
+
+  private String phrase(Proposal.Change change) {
+    Unit unit = change.of().kind().unit();
+    return wording.fill(
+        change.of().kind().code() + (change.by() > 0 ? ".more" : ".less"),
+        Argument.of(Math.abs(change.by()), unit),
+        Argument.of(change.to(), unit));
+  }
+
+  private void turns(Proposal.Change change) {
+    OptionalDouble turns = change.of().turns(change.by());
+    if (turns.isPresent()) {
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.turns",
+                  Argument.of(turns.getAsDouble(), Unit.PLAIN),
+                  Argument.text(wording.signed(change.riseMm(), Unit.MM) + " mm")));
+    }
+  }
+
+  private void expected(Proposal.PredictedOffset offset) {
+    LandmarkInPlane at = offset.target().at();
+    lines.add(
+        "  "
+            + wording.fill(
+                "AdviceText.expected",
+                landmark(at),
+                Argument.term(at.plane()),
+                mm(at.plane(), offset.mm()),
+                mm(at.plane(), offset.lowMm()),
+                mm(at.plane(), offset.highMm())));
+  }
+
+  private void other(Proposal proposal) {
+    String changes =
+        proposal.changes().size() == 1
+            ? phrase(proposal.first())
+            : wording.fill(
+                "AdviceText.and",
+                Argument.text(phrase(proposal.first())),
+                Argument.text(phrase(proposal.changes().get(1))));
+    lines.add(
+        wording.fill(
+            proposal.aboutEqual() ? "AdviceText.equal" : "AdviceText.or",
+            Argument.text(changes),
+            percent(proposal.probability())));
+  }
+
+  private void back() {
+    of.back()
+        .ifPresent(
+            good ->
+                lines.add(
+                    wording.fill(
+                        "AdviceText.back",
+                        Argument.count(good.stand().orElseThrow().number()),
+                        Argument.text(
+                            good.turns().stream()
+                                .map(this::turn)
+                                .collect(Collectors.joining("; "))))));
+    of.backAgainst().ifPresent(remark -> lines.add(wording.say(remark)));
+  }
+
+  private String turn(LastGood.Turn turn) {
+    return wording.fill(
+        "AdviceText.turn",
+        Argument.text(new EntryWords(wording).item(turn.is())),
+        Argument.text(wording.exact(turn.is().set()) + " " + turn.is().unit().code()),
+        Argument.text(wording.exact(turn.was().set()) + " " + turn.was().unit().code()));
+  }
+
+  private void remarks() {
+    of.advice().remarks().stream()
+        .skip(isUnsafe() ? 1 : 0)
+        .forEach(remark -> lines.add(landmarks.say(remark)));
+  }
+
+  private void answers() {
+    List<Learnt.Answer> answers = of.advice().learnt().answers();
+    if (!answers.isEmpty()) {
+      lines.add(wording.word("AdviceText.answers"));
+    }
+    for (Learnt.Answer answer : answers) {
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.answer",
+                  Argument.term(answer.kind()),
+                  landmark(answer.at()),
+                  Argument.term(answer.at().plane()),
+                  signed(answer.mm()),
+                  signed(answer.lowMm()),
+                  signed(answer.highMm()),
+                  signed(answer.geometryMm())));
+    }
+  }
+
+  private void predictions() {
+    List<Learnt.Predicted> predictions = of.advice().learnt().predictions();
+    if (!predictions.isEmpty()) {
+      lines.add(wording.word("AdviceText.predictions"));
+    }
+    for (Learnt.Predicted one : predictions) {
+      Plane plane = one.at().plane();
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.predicted",
+                  Argument.count(one.state()),
+                  landmark(one.at()),
+                  Argument.term(plane),
+                  mm(plane, one.mm()),
+                  mm(plane, one.lowMm()),
+                  mm(plane, one.highMm()),
+                  mm(plane, one.measuredMm())));
+    }
+  }
+
+  private void heels() {
+    if (!of.heels().isEmpty()) {
+      lines.add(wording.word("AdviceText.heels"));
+    }
+    for (HeelAnswer heel : of.heels()) {
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.heel",
+                  landmark(heel.target().at()),
+                  Argument.term(heel.target().plane()),
+                  signed(heel.mmPer10Mm()),
+                  signed(heel.lowPer10Mm()),
+                  signed(heel.highPer10Mm()),
+                  Argument.of(-heel.lowestHeelMm(), Unit.MM),
+                  Argument.of(heel.highestHeelMm(), Unit.MM)));
+    }
+  }
+
+  private void attempts() {
+    if (!of.attempts().isEmpty()) {
+      lines.add(wording.word("AdviceText.attempts"));
+    }
+    for (RecordAdvice.Attempts attempts : of.attempts()) {
+      RepeatedSetting show = attempts.show();
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.attempt",
+                  Argument.text(attempts.what()),
+                  Argument.count(show.n()),
+                  signed(show.meanMm()),
+                  Argument.of(show.sdMm(), Unit.MM),
+                  Argument.of(show.reachMm(), Unit.MM),
+                  percent(show.share()),
+                  Argument.of(OwnSetting.SAME_MM.doubleValue(), Unit.MM)));
+      lines.add("  " + more(show));
+    }
+  }
+
+  private String more(RepeatedSetting show) {
+    if (show.more().isEmpty()) {
+      return wording.word("AdviceText.attempts.never");
+    }
+    int more = show.more().getAsInt();
+    return more == 0
+        ? wording.word("AdviceText.attempts.enough")
+        : wording.fill("AdviceText.attempts.more", Argument.count(more));
+  }
+
+  private Argument landmark(LandmarkInPlane at) {
+    return Argument.text(landmarks.name(at.landmark()));
+  }
+
+  private Argument mm(Plane plane, double mm) {
+    return Argument.text(offsets.distance(plane, mm));
+  }
+
+  private Argument signed(double mm) {
+    return Argument.text(wording.signed(mm, Unit.MM) + " mm");
+  }
+
+  /** Whole percent; between the ends never all or nothing. */
+  private static Argument percent(double probability) {
+    long whole = Math.round(100 * probability);
+    return Argument.text((whole < 1 ? "< 1" : whole > 99 ? "> 99" : "" + whole) + " %");
+  }
+}

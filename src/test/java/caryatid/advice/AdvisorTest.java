@@ -1,0 +1,421 @@
+package caryatid.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import caryatid.advice.Advice.Outcome;
+import caryatid.advice.Situation.Circumstance;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.loadline.LoadLineMethod;
+import caryatid.loadline.Offset;
+import caryatid.loadline.Target;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import caryatid.standing.LoadLineOwner;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AdvisorTest {
+  private static final LandmarkInPlane KNEE =
+      new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, KinematicsTest.KNEE);
+  private static final LandmarkInPlane KNEE_FRONT =
+      new LandmarkInPlane(Plane.FRONTAL, Side.RIGHT, KinematicsTest.KNEE);
+  private static final Adjustment ANKLE =
+      new Adjustment(ChangeKind.PLANTARFLEXION, 0, -8, 8, 0.5, OptionalDouble.of(2));
+  private static final Adjustment FORWARD =
+      new Adjustment(ChangeKind.FOOT_FORWARD, 0, -20, 20, 2, OptionalDouble.empty());
+  private static final Adjustment SOCKET =
+      new Adjustment(ChangeKind.SOCKET_FORWARD, 0, -20, 20, 2, OptionalDouble.empty());
+  private static final Adjustment FLEXION =
+      new Adjustment(ChangeKind.SOCKET_FLEXION, 5, 0, 10, 1, OptionalDouble.empty());
+
+  private static Target target(LandmarkInPlane at, double mm, double tolerance) {
+    return new Target(
+        at,
+        mm,
+        tolerance,
+        tolerance,
+        "instructions (invented)",
+        Target.MeantFor.FOOT,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Offset offset(LandmarkInPlane at, double mm, double sd) {
+    List<Contribution> doubts =
+        List.of(
+            new Contribution(
+                new Source(Cause.REPEATABILITY, at.toString()), sd, 1, Double.POSITIVE_INFINITY),
+            new Contribution(
+                new Source(Cause.PLATE_ACCURACY, "plate"), 1, 1, Double.POSITIVE_INFINITY));
+    return new Offset(
+        at, LoadLineOwner.foot(Side.RIGHT), LoadLineMethod.VERTICAL, new Estimate(mm, doubts));
+  }
+
+  private static MeasuredState state(int name, double plantarflexion, double kneeMm) {
+    return new MeasuredState(
+        name,
+        "plate",
+        true,
+        Map.of(ChangeKind.PLANTARFLEXION, plantarflexion),
+        List.of(offset(KNEE, kneeMm, 2)));
+  }
+
+  /** One leg, to be varied. */
+  private static final class Case {
+    private boolean prosthetic;
+    private final List<MeasuredState> states = new ArrayList<>();
+    private List<Target> targets = List.of(target(KNEE, 15, 10));
+    private List<Adjustment> adjustments = List.of(ANKLE);
+    private Set<Circumstance> circumstances = Set.of();
+    private List<Remark> causes = List.of();
+    private Extension extension = Extension.UNKNOWN;
+    private Leg leg = KinematicsTest.leg(false, Side.RIGHT);
+
+    Case kneeAt(double... mm) {
+      for (double each : mm) {
+        states.add(state(states.size() + 1, 0, each));
+      }
+      return this;
+    }
+
+    Case prosthetic() {
+      prosthetic = true;
+      leg = KinematicsTest.leg(true, Side.RIGHT);
+      return this;
+    }
+
+    Case holds(Circumstance... all) {
+      circumstances = Set.of(all);
+      return this;
+    }
+
+    Case can(Adjustment... all) {
+      adjustments = List.of(all);
+      return this;
+    }
+
+    Advice advice() {
+      assertThat(leg.prostheticKnee()).isEqualTo(prosthetic);
+      return Advisor.advise(
+          new Situation(leg, states, targets, adjustments, circumstances, causes, extension));
+    }
+  }
+
+  private static List<Topic> topics(Advice advice) {
+    return advice.remarks().stream().map(Remark::topic).toList();
+  }
+
+  private static double firstBy(Advice advice) {
+    return advice.proposals().get(0).first().by();
+  }
+
+  @Test
+  void aLineTooFarBackIsBroughtForwardByPlantarflexion() {
+    Advice advice = new Case().kneeAt(-10).advice();
+    assertThat(advice.outcome()).isEqualTo(Outcome.CHANGE);
+    Proposal first = advice.proposals().get(0);
+    assertThat(first.first().of().kind()).isEqualTo(ChangeKind.PLANTARFLEXION);
+    assertThat(first.first().by()).isBetween(2.0, 4.0);
+    assertThat(first.probability()).isGreaterThan(advice.probabilityNow().orElseThrow());
+    assertThat(first.offsets().get(0).lowMm()).isLessThan(first.offsets().get(0).mm());
+    assertThat(topics(advice)).contains(AdviceRemark.FROM_GEOMETRY);
+  }
+
+  /** What is said with every advice, and also where none is given. */
+  @Test
+  void whatIsSaidAlwaysIsSaidLast() {
+    List<Advice> all =
+        List.of(
+            new Case().kneeAt(-10).advice(),
+            new Case().kneeAt(15).advice(),
+            new Case().advice(),
+            new Case().kneeAt(-10).holds(Circumstance.LOCKED).advice());
+    for (Advice advice : all) {
+      List<Topic> said = topics(advice);
+      assertThat(said.subList(said.size() - 2, said.size()))
+          .containsExactly(AdviceRemark.ONE_AT_A_TIME, AdviceRemark.WALKING_DECIDES);
+    }
+  }
+
+  /** Geometry says 7.5 mm for a degree; this wearer shows 3, and outweighs it. */
+  @Test
+  void theWearersOwnAnswerOutweighsGeometry() {
+    Case of = new Case();
+    of.states.add(state(1, 0, -20));
+    of.states.add(state(2, 3, -11));
+    of.states.add(state(3, 5, -5));
+    of.can(new Adjustment(ChangeKind.PLANTARFLEXION, 5, -8, 20, 0.5, OptionalDouble.empty()));
+    Advice advice = of.advice();
+    Learnt.Answer answer = advice.learnt().answers().get(0);
+    assertThat(answer.geometryMm()).isCloseTo(7.51, within(0.01));
+    assertThat(answer.mm()).isCloseTo(3, within(0.5));
+    assertThat(answer.highMm()).isLessThan(7.51);
+    assertThat(advice.proposals().get(0).offsets().get(0).mm()).isBetween(5.0, 20.0);
+    assertThat(firstBy(advice)).isBetween(4.0, 8.0);
+    assertThat(topics(advice)).doesNotContain(AdviceRemark.FROM_GEOMETRY);
+  }
+
+  /** Twice at one setting, 40 mm apart, where 2 mm of scatter are stated. */
+  @Test
+  void statesThatContradictAreShownAndWidenWhatIsExpected() {
+    Advice apart = new Case().kneeAt(-30, 10).advice();
+    assertThat(apart.learnt().contradicting()).containsExactly(2);
+    assertThat(topics(apart)).contains(AdviceRemark.CONTRADICTS);
+    Advice alike = new Case().kneeAt(-10, -10).advice();
+    assertThat(alike.learnt().contradicting()).isEmpty();
+    double wide = apart.now().get(0).highMm() - apart.now().get(0).lowMm();
+    double narrow = alike.now().get(0).highMm() - alike.now().get(0).lowMm();
+    assertThat(wide).isGreaterThan(4 * narrow);
+  }
+
+  @Test
+  void whereEverythingIsWithinNothingIsToBeChanged() {
+    Advice advice = new Case().kneeAt(15, 15).advice();
+    assertThat(advice.outcome()).isEqualTo(Outcome.NOTHING_TO_CHANGE);
+    assertThat(advice.proposals()).isEmpty();
+    assertThat(topics(advice)).contains(AdviceRemark.ALL_WITHIN);
+  }
+
+  @Test
+  void whereTheMeasurementIsWhatIsUncertainItIsToBeRepeated() {
+    Case of = new Case();
+    of.states.add(
+        new MeasuredState(
+            1,
+            "plate",
+            true,
+            Map.of(ChangeKind.PLANTARFLEXION, 0.0),
+            List.of(offset(KNEE, 15, 7))));
+    Advice advice = of.holds(Circumstance.ONE_UNDECIDED_STAND).advice();
+    assertThat(advice.outcome()).isEqualTo(Outcome.MEASURE_AGAIN);
+    assertThat(topics(advice))
+        .contains(AdviceRemark.MEASURE_AGAIN, AdviceRemark.ONE_UNDECIDED_STAND);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "REFUSED, REFUSED",
+    "LOCKED, LOCKED",
+    "HAND_HELD, HAND_HELD",
+    "CHANGED_SINCE, CHANGED_SINCE",
+    "AXIS_NOT_NAMED, AXIS_NOT_NAMED"
+  })
+  void someStandsGiveNoAdvice(Circumstance circumstance, AdviceRemark said) {
+    Advice advice = new Case().kneeAt(-10).holds(circumstance).advice();
+    assertThat(advice.outcome()).isEqualTo(Outcome.NOT_GIVEN);
+    assertThat(advice.proposals()).isEmpty();
+    assertThat(topics(advice).get(0)).isEqualTo(said);
+  }
+
+  @Test
+  void withoutStandTargetOrAdjustmentNothingIsAdvised() {
+    assertThat(topics(new Case().advice())).contains(AdviceRemark.NO_STAND);
+    Case noTarget = new Case().kneeAt(-10);
+    noTarget.targets = List.of();
+    assertThat(topics(noTarget.advice())).contains(AdviceRemark.NO_TARGET);
+    assertThat(topics(new Case().kneeAt(-10).can().advice())).contains(AdviceRemark.NO_ADJUSTMENT);
+    assertThat(topics(new Case().kneeAt(-10).can(FLEXION).advice()))
+        .contains(AdviceRemark.NO_ADJUSTMENT);
+  }
+
+  @Test
+  void unknownGeometryGivesNoAdviceUntilTheWearerHasShownAnAnswer() {
+    Case of = new Case().kneeAt(-10);
+    of.leg = new Leg(Side.RIGHT, false, List.of(of.leg.landmarks().get(0)));
+    assertThat(topics(of.advice())).contains(AdviceRemark.GEOMETRY_UNKNOWN);
+    of.states.add(state(2, 2, 0));
+    of.can(new Adjustment(ChangeKind.PLANTARFLEXION, 2, -8, 8, 0.5, OptionalDouble.empty()));
+    assertThat(of.advice().outcome()).isEqualTo(Outcome.CHANGE);
+  }
+
+  @Test
+  void plainCausesComeFirst() {
+    Case of = new Case().kneeAt(-10);
+    of.causes = List.of(Remark.of(AdviceRemark.NO_STAND));
+    Advice advice = of.advice();
+    assertThat(advice.outcome()).isEqualTo(Outcome.CAUSES_FIRST);
+    assertThat(topics(advice).get(0)).isEqualTo(AdviceRemark.CAUSES_FIRST);
+    assertThat(advice.proposals()).isEmpty();
+  }
+
+  /** Flexion would bring the line there as well; it is not among the proposals. */
+  @Test
+  void socketFlexionIsNeverProposed() {
+    Advice advice = new Case().kneeAt(-10).can(FLEXION, ANKLE, FORWARD).advice();
+    assertThat(advice.proposals())
+        .flatExtracting(Proposal::changes)
+        .extracting(change -> change.of().kind())
+        .doesNotContain(ChangeKind.SOCKET_FLEXION);
+  }
+
+  @Test
+  void onlySomeKindsAreEverProposed() {
+    assertThat(ChangeKind.values())
+        .filteredOn(ChangeKind::isProposed)
+        .containsExactly(
+            ChangeKind.PLANTARFLEXION,
+            ChangeKind.INVERSION,
+            ChangeKind.FOOT_ROTATION,
+            ChangeKind.FOOT_FORWARD,
+            ChangeKind.FOOT_LATERAL,
+            ChangeKind.SOCKET_FORWARD,
+            ChangeKind.SOCKET_LATERAL,
+            ChangeKind.SOCKET_ADDUCTION);
+  }
+
+  /** The line far in front of a prosthetic knee whose target lies near its axis. */
+  @Test
+  void nothingMakesItMoreProbableThanFivePercentThatTheLineRunsBehindAProstheticKnee() {
+    Case of = new Case().prosthetic().kneeAt(60);
+    of.targets = List.of(target(KNEE, 3, 6));
+    Advice advice = of.advice();
+    assertThat(advice.proposals()).isNotEmpty();
+    assertThat(advice.proposals())
+        .allSatisfy(p -> assertThat(p.kneeBehind().orElseThrow()).isLessThanOrEqualTo(0.05));
+    assertThat(topics(advice)).contains(AdviceRemark.KNEE_KEPT);
+    Case own = new Case().kneeAt(60);
+    own.targets = of.targets;
+    assertThat(own.advice().proposals())
+        .anySatisfy(p -> assertThat(p.kneeBehind().orElseThrow()).isGreaterThan(0.05));
+  }
+
+  @Test
+  void whileTheKneesWarningIsOpenOnlyWhatMakesItLessProbableIsProposed() {
+    Case of = new Case().prosthetic().kneeAt(2).holds(Circumstance.KNEE_WARNING);
+    of.targets = List.of(target(KNEE, -10, 6));
+    Advice back = of.advice();
+    assertThat(topics(back).get(0)).isEqualTo(AdviceRemark.KNEE_WARNING);
+    assertThat(back.proposals()).allSatisfy(p -> assertThat(p.first().by()).isPositive());
+    of.targets = List.of(target(KNEE, 15, 10));
+    assertThat(firstBy(of.advice())).isPositive();
+  }
+
+  /** Within by its target, yet the knee may bend: never "measure again", never "nothing". */
+  @Test
+  void aWarningIsNeverAnsweredByMeasuringAgain() {
+    Case of =
+        new Case()
+            .prosthetic()
+            .kneeAt(3)
+            .holds(Circumstance.KNEE_WARNING, Circumstance.ONE_UNDECIDED_STAND);
+    of.targets = List.of(target(KNEE, 3, 10));
+    Advice advice = of.advice();
+    assertThat(advice.outcome()).isEqualTo(Outcome.CHANGE);
+    assertThat(topics(advice))
+        .doesNotContain(AdviceRemark.MEASURE_AGAIN, AdviceRemark.ONE_UNDECIDED_STAND);
+  }
+
+  @Test
+  void aProstheticKneeThatWasNotMarkedGivesNoAdvice() {
+    Case of = new Case().prosthetic();
+    of.states.add(
+        new MeasuredState(1, "plate", true, Map.of(), List.of(offset(KNEE_FRONT, 20, 2))));
+    of.targets = List.of(target(KNEE_FRONT, 0, 5));
+    of.can(new Adjustment(ChangeKind.INVERSION, 0, -8, 8, 0.5, OptionalDouble.empty()));
+    assertThat(topics(of.advice())).contains(AdviceRemark.KNEE_NOT_MARKED);
+  }
+
+  /** The knee has no target, but its axis is guarded all the same. */
+  @Test
+  void aKneeWithoutATargetIsGuardedToo() {
+    LandmarkInPlane ankle = new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, KinematicsTest.ANKLE);
+    Case of = new Case().prosthetic();
+    of.states.add(
+        new MeasuredState(
+            1, "plate", true, Map.of(), List.of(offset(ankle, 90, 2), offset(KNEE, 12, 2))));
+    of.targets = List.of(target(ankle, 60, 10));
+    Advice advice = of.can(FORWARD).advice();
+    assertThat(advice.proposals())
+        .allSatisfy(p -> assertThat(p.kneeBehind().orElseThrow()).isLessThanOrEqualTo(0.05));
+  }
+
+  @Test
+  void theWearersOwnKneeIsKeptFromBucklingAndHyperextension() {
+    KneeGuard guard = KneeGuard.of(false, false, 20, 5, 25);
+    assertThat(guard.allows(5, 5)).isTrue();
+    assertThat(guard.allows(4, 5)).isFalse();
+    assertThat(guard.allows(45, 5)).isTrue();
+    assertThat(guard.allows(46, 5)).isFalse();
+    assertThat(topics(new Case().kneeAt(-10).advice())).contains(AdviceRemark.OWN_KNEE_KEPT);
+  }
+
+  @Test
+  void nothingGoesPastTravelAndNothingBesideItsSteps() {
+    Adjustment little =
+        new Adjustment(ChangeKind.PLANTARFLEXION, 1, 0, 2, 0.5, OptionalDouble.empty());
+    Case of = new Case();
+    of.states.add(state(1, 1, -30));
+    Advice advice = of.can(little).advice();
+    assertThat(advice.proposals()).allSatisfy(p -> assertThat(p.first().to()).isBetween(0.0, 2.0));
+    assertThat(little.amounts()).containsExactly(-1, -0.5, 0.5, 1);
+    assertThat(topics(of.can(atItsEnd()).advice())).contains(AdviceRemark.NO_CHANGE_HELPS);
+  }
+
+  private static Adjustment atItsEnd() {
+    return new Adjustment(ChangeKind.PLANTARFLEXION, 1, 1, 1, 0.5, OptionalDouble.empty());
+  }
+
+  /** A contracture of 5 deg in a socket at 6 deg leaves one degree to extend. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void noChangeTakesAwayFullExtension(boolean prosthetic) {
+    Extension one = new Extension(OptionalDouble.of(5), OptionalDouble.of(6));
+    double asks = prosthetic ? -1 : 1;
+    assertThat(one.allows(ChangeKind.PLANTARFLEXION, asks, prosthetic)).isTrue();
+    assertThat(one.allows(ChangeKind.PLANTARFLEXION, 1.5 * asks, prosthetic)).isFalse();
+    assertThat(one.allows(ChangeKind.PLANTARFLEXION, -3 * asks, prosthetic)).isTrue();
+    assertThat(one.allows(ChangeKind.FOOT_FORWARD, 20, prosthetic)).isTrue();
+    assertThat(Extension.UNKNOWN.allows(ChangeKind.PLANTARFLEXION, 9, prosthetic)).isTrue();
+    Extension unknownSocket = new Extension(OptionalDouble.of(5), OptionalDouble.empty());
+    assertThat(unknownSocket.allows(ChangeKind.PLANTARFLEXION, asks, prosthetic)).isFalse();
+  }
+
+  @Test
+  void aContractureLimitsWhatIsProposedAndIsSaid() {
+    Case of = new Case().kneeAt(-10);
+    assertThat(topics(of.advice())).contains(AdviceRemark.CONTRACTURE_NOT_NOTED);
+    of.extension = new Extension(OptionalDouble.of(5), OptionalDouble.of(6));
+    Advice advice = of.advice();
+    assertThat(firstBy(advice)).isLessThanOrEqualTo(1);
+    assertThat(topics(advice)).contains(AdviceRemark.EXTENSION_KEPT);
+    assertThat(of.extension.takenUpBy(5)).isTrue();
+    assertThat(of.extension.takenUpBy(4.5)).isFalse();
+  }
+
+  /** By hand: 3 deg at 2 deg a turn are one and a half turns; a shift has none. */
+  @Test
+  void degreesAreTurnsOfAScrewWhereTheAdapterSaysHowMany() {
+    assertThat(ANKLE.turns(-3)).hasValue(1.5);
+    assertThat(FORWARD.turns(4)).isEmpty();
+    assertThat(atItsEnd().turns(1)).isEmpty();
+  }
+
+  /** The foot forward and the socket back do the same: what is about as probable is called so. */
+  @Test
+  void closeProbabilitiesAreCalledAboutEqual() {
+    Advice advice = new Case().kneeAt(-3).can(FORWARD, SOCKET).advice();
+    assertThat(advice.proposals().get(0).aboutEqual()).isFalse();
+    assertThat(advice.proposals())
+        .filteredOn(Proposal::aboutEqual)
+        .allSatisfy(
+            p ->
+                assertThat(p.probability())
+                    .isCloseTo(advice.proposals().get(0).probability(), within(0.05)))
+        .isNotEmpty();
+  }
+}

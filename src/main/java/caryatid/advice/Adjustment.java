@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * What can be changed at a joint of this prosthesis, as it was entered: nothing else is proposed.
  *
  * @param kind what
- * @param now what it is set to, in the kind's unit
+ * @param set what it is set to, in the kind's unit
  * @param lowest how far it goes, by its travel, its thread and its maker's limit, whichever is
  *     nearest
  * @param highest the same to the other side
@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  */
 public record Adjustment(
     ChangeKind kind,
-    double now,
+    double set,
     double lowest,
     double highest,
     double step,
@@ -27,8 +27,8 @@ public record Adjustment(
    * @throws IllegalArgumentException if a number is out of its range
    */
   public Adjustment {
-    if (!Double.isFinite(now) || !(lowest <= highest) || !(step > 0)) {
-      throw new IllegalArgumentException(now + ", " + lowest + " to " + highest + " by " + step);
+    if (!Double.isFinite(set) || !(lowest <= highest) || !(step > 0)) {
+      throw new IllegalArgumentException(set + ", " + lowest + " to " + highest + " by " + step);
     }
     if (!(degreesPerTurn.orElse(1) > 0)) {
       throw new IllegalArgumentException("degrees per turn: " + degreesPerTurn);
@@ -37,7 +37,7 @@ public record Adjustment(
 
   /** Whether it goes so far. */
   boolean reaches(double by) {
-    return now + by >= lowest - ROUNDING && now + by <= highest + ROUNDING;
+    return set + by >= lowest - ROUNDING && set + by <= highest + ROUNDING;
   }
 
   /** Turns of the set screw for an amount; empty where they are not known or it is no angle. */
@@ -49,11 +49,11 @@ public record Adjustment(
 
   /** The amounts it can be changed by, without 0; at most 40 to a side. */
   double[] amounts() {
-    int down = count(now - lowest);
-    int up = count(highest - now);
+    int down = count(set - lowest);
+    int up = count(highest - set);
     double wide = Math.ceil(Math.max(down, up) / 40.0) * step;
-    int stepsDown = (int) Math.floor((now - lowest) / wide + ROUNDING);
-    int stepsUp = (int) Math.floor((highest - now) / wide + ROUNDING);
+    int stepsDown = (int) Math.floor((set - lowest) / wide + ROUNDING);
+    int stepsUp = (int) Math.floor((highest - set) / wide + ROUNDING);
     double[] amounts = new double[Math.max(0, stepsDown) + Math.max(0, stepsUp)];
     int next = 0;
     for (int i = -Math.max(0, stepsDown); i <= stepsUp; i++) {

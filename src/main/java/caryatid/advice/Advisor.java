@@ -1,11 +1,7 @@
 package caryatid.advice;
 
-import caryatid.advice.Advice.Outcome;
 import caryatid.advice.Candidates.Candidate;
-import caryatid.advice.Proposal.PredictedOffset;
 import caryatid.advice.Situation.Circumstance;
-import caryatid.loadline.LandmarkInPlane;
-import caryatid.loadline.Target;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
@@ -14,8 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -39,10 +33,10 @@ public final class Advisor {
   private static final int TRIED = 4;
 
   private final Situation situation;
-  private final Basis basis;
+  private final AdviceBasis basis;
   private final List<Remark> remarks = new ArrayList<>();
 
-  private Advisor(Situation situation, Basis basis) {
+  private Advisor(Situation situation, AdviceBasis basis) {
     this.situation = situation;
     this.basis = basis;
   }
@@ -50,13 +44,13 @@ public final class Advisor {
   /** The advice for a situation. */
   public static Advice advise(Situation situation) {
     List<Remark> against = Obstacles.of(situation);
-    Optional<Basis> basis = Basis.of(situation);
-    Learnt learnt = basis.map(Basis::learnt).orElse(Learnt.NOTHING);
+    Optional<AdviceBasis> basis = AdviceBasis.of(situation);
+    Learnt learnt = basis.map(AdviceBasis::learnt).orElse(Learnt.NOTHING);
     if (!against.isEmpty() || basis.isEmpty()) {
       List<Remark> all = new ArrayList<>(Obstacles.warning(situation));
       all.addAll(against);
       return new Advice(
-          Outcome.NOT_GIVEN,
+          AdviceOutcome.NOT_GIVEN,
           Stream.concat(all.stream(), Obstacles.ALWAYS.stream()).toList(),
           List.of(),
           Optional.empty(),
@@ -85,39 +79,39 @@ public final class Advisor {
     Prediction now = basis.model().after(Map.of());
     double probabilityNow = basis.probability(now);
     List<Proposal> proposals = ranked();
-    Outcome outcome = outcome(probabilityNow, proposals);
+    AdviceOutcome outcome = outcome(probabilityNow, proposals);
     say(outcome, learnt);
     return new Advice(
         outcome,
         remarks,
         basis.offsets(now),
         Optional.of(probabilityNow),
-        outcome == Outcome.CHANGE ? proposals : List.of(),
+        outcome == AdviceOutcome.CHANGE ? proposals : List.of(),
         learnt);
   }
 
-  private Outcome outcome(double probabilityNow, List<Proposal> proposals) {
+  private AdviceOutcome outcome(double probabilityNow, List<Proposal> proposals) {
     boolean warned = situation.is(Circumstance.KNEE_WARNING);
     if (!situation.plainCauses().isEmpty()) {
-      return Outcome.CAUSES_FIRST;
+      return AdviceOutcome.CAUSES_FIRST;
     }
     if (probabilityNow >= MET && !warned) {
-      return Outcome.NOTHING_TO_CHANGE;
+      return AdviceOutcome.NOTHING_TO_CHANGE;
     }
     if (warned) {
-      return proposals.isEmpty() ? Outcome.NO_CHANGE_HELPS : Outcome.CHANGE;
+      return proposals.isEmpty() ? AdviceOutcome.NO_CHANGE_HELPS : AdviceOutcome.CHANGE;
     }
     double gain = proposals.isEmpty() ? 0 : proposals.get(0).probability() - probabilityNow;
     boolean likely = probabilityNow > 0.5;
     if (gain >= (likely && measuredSo() == 1 ? ABOUT_EQUAL : WORTH_IT)) {
-      return Outcome.CHANGE;
+      return AdviceOutcome.CHANGE;
     }
     if (likely) {
-      return Outcome.MEASURE_AGAIN;
+      return AdviceOutcome.MEASURE_AGAIN;
     }
     return probabilityNow < HARDLY && !proposals.isEmpty() && basis.improves(proposals.get(0))
-        ? Outcome.CHANGE
-        : Outcome.NO_CHANGE_HELPS;
+        ? AdviceOutcome.CHANGE
+        : AdviceOutcome.NO_CHANGE_HELPS;
   }
 
   /** How many states were measured at the present setting, one after the other. */
@@ -131,7 +125,7 @@ public final class Advisor {
     return last - first + 1;
   }
 
-  private void say(Outcome outcome, Learnt learnt) {
+  private void say(AdviceOutcome outcome, Learnt learnt) {
     remarks.addAll(Obstacles.warning(situation));
     switch (outcome) {
       case CAUSES_FIRST -> {
@@ -146,7 +140,7 @@ public final class Advisor {
     learnt
         .contradicting()
         .forEach(s -> remarks.add(Remark.of(AdviceRemark.CONTRADICTS, Argument.count(s))));
-    if (outcome == Outcome.CHANGE) {
+    if (outcome == AdviceOutcome.CHANGE) {
       remarks.addAll(Obstacles.limits(situation, basis.kneeOffset().isPresent()));
       if (learnt.answers().isEmpty()) {
         remarks.add(Remark.of(AdviceRemark.FROM_GEOMETRY));
@@ -181,137 +175,5 @@ public final class Advisor {
 
   private static boolean isEqual(Proposal one, Proposal first) {
     return !one.equals(first) && Math.abs(one.probability() - first.probability()) <= ABOUT_EQUAL;
-  }
-
-  /** The model of a situation, with what is asked of it. */
-  private record Basis(
-      Situation situation,
-      List<Target> targets,
-      List<LandmarkInPlane> all,
-      OptionalInt kneeOffset,
-      List<Adjustment> adjustments,
-      WearerModel model,
-      Learnt learnt) {
-
-    static Optional<Basis> of(Situation situation) {
-      if (situation.states().isEmpty()) {
-        return Optional.empty();
-      }
-      MeasuredState now = situation.states().get(situation.states().size() - 1);
-      List<Target> targets = Obstacles.targets(situation, now);
-      List<LandmarkInPlane> all = new ArrayList<>(targets.stream().map(Target::at).toList());
-      now.offsets().stream()
-          .map(offset -> offset.at())
-          .filter(situation.leg()::isKneeFromTheSide)
-          .filter(at -> !all.contains(at))
-          .findFirst()
-          .ifPresent(all::add);
-      Kinematics geometry = Obstacles.geometry(situation, now);
-      List<Adjustment> usable = Obstacles.usable(situation, all, geometry);
-      if (targets.isEmpty() || usable.isEmpty()) {
-        return Optional.empty();
-      }
-      List<ChangeKind> kinds =
-          Stream.concat(
-                  usable.stream().map(Adjustment::kind),
-                  Stream.of(ChangeKind.values())
-                      .filter(kind -> Learning.isChanged(kind, situation.states())))
-              .distinct()
-              .toList();
-      WearerModel model = WearerModel.of(all, kinds, situation.states(), now, geometry, true);
-      Learnt learnt = new Learning(all, kinds, situation.states(), geometry).learnt(model);
-      return Optional.of(
-          new Basis(
-              situation, targets, List.copyOf(all), knee(situation, all), usable, model, learnt));
-    }
-
-    private static OptionalInt knee(Situation situation, List<LandmarkInPlane> all) {
-      for (int j = 0; j < all.size(); j++) {
-        if (situation.leg().isKneeFromTheSide(all.get(j))) {
-          return OptionalInt.of(j);
-        }
-      }
-      return OptionalInt.empty();
-    }
-
-    Candidates candidates() {
-      return new Candidates(
-          model,
-          bounds(),
-          adjustments,
-          situation.extension(),
-          situation.leg().prostheticKnee(),
-          kneeOffset,
-          kneeOffset.isPresent() ? Optional.of(guard(kneeOffset.getAsInt())) : Optional.empty());
-    }
-
-    private KneeGuard guard(int knee) {
-      Prediction now = model.after(Map.of());
-      return KneeGuard.of(
-          situation.leg().prostheticKnee(),
-          situation.is(Circumstance.KNEE_WARNING),
-          now.meanMm().getEntry(knee),
-          now.sdMm(knee),
-          knee < targets.size() ? targets.get(knee).highestMm() : KneeGuard.FAR_MM);
-    }
-
-    private Candidates.Bounds bounds() {
-      double[] lowest = new double[all.size()];
-      double[] highest = new double[all.size()];
-      for (int j = 0; j < lowest.length; j++) {
-        boolean asked = j < targets.size();
-        lowest[j] = asked ? targets.get(j).lowestMm() : Double.NEGATIVE_INFINITY;
-        highest[j] = asked ? targets.get(j).highestMm() : Double.POSITIVE_INFINITY;
-      }
-      return new Candidates.Bounds(lowest, highest);
-    }
-
-    double probability(Prediction at) {
-      return BoxProbability.of(at, bounds().lowest(), bounds().highest());
-    }
-
-    Proposal proposal(List<Proposal.Change> changes) {
-      Map<ChangeKind, Double> by = new HashMap<>();
-      changes.forEach(change -> by.put(change.of().kind(), change.by()));
-      Prediction then = model.after(by);
-      OptionalDouble behind =
-          kneeOffset.isEmpty()
-              ? OptionalDouble.empty()
-              : OptionalDouble.of(
-                  KneeGuard.behind(
-                      then.meanMm().getEntry(kneeOffset.getAsInt()),
-                      then.sdMm(kneeOffset.getAsInt())));
-      Proposal.Change first = changes.get(0);
-      Prediction next = model.after(Map.of(first.of().kind(), first.by()));
-      return new Proposal(
-          changes.stream().map(this::rising).toList(),
-          probability(then),
-          offsets(then),
-          offsets(next),
-          behind,
-          false);
-    }
-
-    private Proposal.Change rising(Proposal.Change change) {
-      MeasuredState now = situation.states().get(situation.states().size() - 1);
-      return change.rising(
-          Obstacles.geometry(situation, now).riseMm(change.of().kind(), change.by()));
-    }
-
-    List<PredictedOffset> offsets(Prediction at) {
-      List<PredictedOffset> offsets = new ArrayList<>();
-      for (int j = 0; j < targets.size(); j++) {
-        double mm = at.meanMm().getEntry(j);
-        double half = Learning.NINETY * at.sdMm(j);
-        offsets.add(new PredictedOffset(targets.get(j), mm, mm - half, mm + half));
-      }
-      return offsets;
-    }
-
-    /** Whether it makes each offset by itself likelier to be within, all of them together. */
-    boolean improves(Proposal proposal) {
-      Candidates candidates = candidates();
-      return candidates.log(proposal.changes()) > candidates.log(List.of());
-    }
   }
 }

@@ -24,7 +24,7 @@ final class Candidates {
   private static final double DEGREE_MM = 7.2;
 
   private final WearerModel model;
-  private final Bounds bounds;
+  private final ToleranceBounds bounds;
   private final List<Adjustment> adjustments;
   private final Extension extension;
   private final boolean prostheticKnee;
@@ -38,7 +38,7 @@ final class Candidates {
    */
   Candidates(
       WearerModel model,
-      Bounds bounds,
+      ToleranceBounds bounds,
       List<Adjustment> adjustments,
       Extension extension,
       boolean prostheticKnee,
@@ -67,7 +67,7 @@ final class Candidates {
    * @param lowest smallest
    * @param highest largest
    */
-  record Bounds(double[] lowest, double[] highest) {}
+  record ToleranceBounds(double[] lowest, double[] highest) {}
 
   /** The best single change of each kind, likeliest first. */
   List<Candidate> singles() {

@@ -14,19 +14,19 @@ import java.util.OptionalDouble;
  *
  * <p>The ankle's mark belongs to the shank. Places are lateral, anterior and up, mm.
  */
-public final class Kinematics {
+final class Kinematics {
   /** Horizontal distance from heel to ball, mm (assumed, where none is given). */
-  public static final double HEEL_TO_BALL_MM = 170;
+  static final double HEEL_TO_BALL_MM = 170;
 
   /** What moves with what, from the floor up. */
-  private enum Part {
+  private enum Segment {
     FOOT,
     SHANK,
     KNEE,
     SOCKET
   }
 
-  private final Leg leg;
+  private final LegChain leg;
   private final Optional<double[]> line;
 
   /**
@@ -34,7 +34,7 @@ public final class Kinematics {
    * @param line where the load line stands, lateral and anterior, mm; empty where it is not known
    *     in both planes
    */
-  public Kinematics(Leg leg, Optional<double[]> line) {
+  Kinematics(LegChain leg, Optional<double[]> line) {
     this.leg = leg;
     this.line = line;
   }
@@ -43,7 +43,7 @@ public final class Kinematics {
    * By how many millimetres an offset grows for one unit of a change, about the present setting;
    * empty where a landmark is missing that it would follow from.
    */
-  public OptionalDouble slope(ChangeKind kind, LandmarkInPlane at) {
+  OptionalDouble slope(ChangeKind kind, LandmarkInPlane at) {
     Optional<Landmark> landmark =
         leg.landmark(at.landmark()).filter(l -> l.in(at.plane()).isPresent());
     if (landmark.isEmpty() || landmark.get().kind() == LandmarkKind.OTHER) {
@@ -67,24 +67,24 @@ public final class Kinematics {
    *
    * @param amount in the kind's unit
    */
-  public Optional<double[]> moved(ChangeKind kind, double amount, Landmark landmark) {
+  Optional<double[]> moved(ChangeKind kind, double amount, Landmark landmark) {
     double[] from = leg.place(landmark);
-    Part part = part(landmark.kind());
+    Segment part = part(landmark.kind());
     return switch (kind) {
       case PLANTARFLEXION -> aboutAnkle(from, part, 1, Math.toRadians(amount));
       case INVERSION -> aboutAnkle(from, part, 0, Math.toRadians(amount));
       case HEEL -> aboutAnkle(from, part, 1, -Math.atan(amount / HEEL_TO_BALL_MM));
-      case FOOT_FORWARD -> shifted(from, part, Part.SHANK, 1, -amount);
-      case FOOT_LATERAL -> shifted(from, part, Part.SHANK, 0, -amount);
-      case SOCKET_FORWARD -> shifted(from, part, Part.SOCKET, 1, amount);
-      case SOCKET_LATERAL -> shifted(from, part, Part.SOCKET, 0, amount);
+      case FOOT_FORWARD -> shifted(from, part, Segment.SHANK, 1, -amount);
+      case FOOT_LATERAL -> shifted(from, part, Segment.SHANK, 0, -amount);
+      case SOCKET_FORWARD -> shifted(from, part, Segment.SOCKET, 1, amount);
+      case SOCKET_LATERAL -> shifted(from, part, Segment.SOCKET, 0, amount);
       case SOCKET_FLEXION -> aboutSocket(from, part, 1, -Math.toRadians(amount));
       case SOCKET_ADDUCTION -> aboutSocket(from, part, 0, -Math.toRadians(amount));
-      case KNEE_FORWARD -> Optional.of(part == Part.KNEE ? along(from, 1, amount) : from);
+      case KNEE_FORWARD -> Optional.of(part == Segment.KNEE ? along(from, 1, amount) : from);
       case HIP_JOINT_FORWARD ->
           Optional.of(landmark.kind() == LandmarkKind.HIP ? along(from, 1, amount) : from);
-      case HEIGHT -> shifted(from, part, Part.SHANK, 2, amount);
-      case KNEE_HEIGHT -> Optional.of(part == Part.KNEE ? along(from, 2, amount) : from);
+      case HEIGHT -> shifted(from, part, Segment.SHANK, 2, amount);
+      case KNEE_HEIGHT -> Optional.of(part == Segment.KNEE ? along(from, 2, amount) : from);
       case KNEE_ROTATION, FOOT_ROTATION -> Optional.of(from);
     };
   }
@@ -96,23 +96,25 @@ public final class Kinematics {
         .orElse(0.0);
   }
 
-  private Part part(LandmarkKind kind) {
+  private Segment part(LandmarkKind kind) {
     return switch (kind) {
-      case FOOT_REFERENCE_POINT -> Part.FOOT;
-      case ANKLE_AXIS -> Part.SHANK;
-      case KNEE_CENTRE, OUTER_PATELLAR_BORDER -> leg.prostheticKnee() ? Part.KNEE : Part.SOCKET;
-      case HIP, SOCKET_REFERENCE_POINT, OTHER -> Part.SOCKET;
+      case FOOT_REFERENCE_POINT -> Segment.FOOT;
+      case ANKLE_AXIS -> Segment.SHANK;
+      case KNEE_CENTRE, OUTER_PATELLAR_BORDER ->
+          leg.prostheticKnee() ? Segment.KNEE : Segment.SOCKET;
+      case HIP, SOCKET_REFERENCE_POINT, OTHER -> Segment.SOCKET;
     };
   }
 
-  private Optional<double[]> aboutAnkle(double[] from, Part part, int axis, double backwardRad) {
-    return part == Part.FOOT
+  private Optional<double[]> aboutAnkle(double[] from, Segment part, int axis, double backwardRad) {
+    return part == Segment.FOOT
         ? Optional.of(from)
         : leg.ankle().map(ankle -> tilted(from, leg.place(ankle), axis, backwardRad));
   }
 
-  private Optional<double[]> aboutSocket(double[] from, Part part, int axis, double backwardRad) {
-    return part == Part.SOCKET
+  private Optional<double[]> aboutSocket(
+      double[] from, Segment part, int axis, double backwardRad) {
+    return part == Segment.SOCKET
         ? leg.first(LandmarkKind.SOCKET_REFERENCE_POINT)
             .map(socket -> tilted(from, leg.place(socket), axis, backwardRad))
         : Optional.of(from);
@@ -131,7 +133,7 @@ public final class Kinematics {
   }
 
   private static Optional<double[]> shifted(
-      double[] from, Part part, Part lowest, int axis, double mm) {
+      double[] from, Segment part, Segment lowest, int axis, double mm) {
     return Optional.of(part.compareTo(lowest) >= 0 ? along(from, axis, mm) : from);
   }
 

@@ -92,7 +92,7 @@ final class Learning {
     Map<ChangeKind, Double> changes = new HashMap<>();
     kinds.forEach(kind -> changes.put(kind, state.setting(kind, last) - last.setting(kind, state)));
     Prediction expected = model.after(changes);
-    List<StateErrors.Row> rows = WearerModel.rows(both, List.of(state));
+    List<StateErrors.MeasuredOffset> rows = WearerModel.rows(both, List.of(state));
     RealMatrix spread = expected.covariance().add(StateErrors.covariance(rows, plates));
     boolean contradicts = contradicts(rows, expected.meanMm(), spread);
     List<Learnt.Predicted> predicted = new ArrayList<>();
@@ -113,7 +113,7 @@ final class Learning {
   }
 
   private static boolean contradicts(
-      List<StateErrors.Row> rows, RealVector expected, RealMatrix spread) {
+      List<StateErrors.MeasuredOffset> rows, RealVector expected, RealMatrix spread) {
     RealVector rest = expected.mapMultiply(-1);
     for (int j = 0; j < rows.size(); j++) {
       rest.addToEntry(j, rows.get(j).mm().value());

@@ -114,7 +114,7 @@ final class Obstacles {
             : Optional.empty());
   }
 
-  private static OptionalDouble line(Leg leg, MeasuredState now, Plane plane, int axis) {
+  private static OptionalDouble line(LegChain leg, MeasuredState now, Plane plane, int axis) {
     for (Offset offset : now.offsets()) {
       Optional<Landmark> landmark = leg.landmark(offset.at().landmark());
       if (offset.at().plane() == plane && landmark.isPresent()) {

@@ -41,7 +41,7 @@ public record Proposal(
 
     /** What it is set to then. */
     public double to() {
-      return of.now() + by;
+      return of.set() + by;
     }
   }
 

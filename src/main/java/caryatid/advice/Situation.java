@@ -17,7 +17,7 @@ import java.util.Set;
  * @param extension what a contracture leaves
  */
 public record Situation(
-    Leg leg,
+    LegChain leg,
     List<MeasuredState> states,
     List<Target> targets,
     List<Adjustment> adjustments,

@@ -31,7 +31,7 @@ final class StateErrors {
   private StateErrors() {}
 
   /** One measured offset of a state. */
-  record Row(MeasuredState state, int offset, Estimate mm) {}
+  record MeasuredOffset(MeasuredState state, int offset, Estimate mm) {}
 
   /**
    * The covariance of rows.
@@ -39,7 +39,7 @@ final class StateErrors {
    * @param plateCounts whether what is wrong with the plate counts; where it is the same in all
    *     states, what is measured is predicted without it
    */
-  static RealMatrix covariance(List<Row> rows, boolean plateCounts) {
+  static RealMatrix covariance(List<MeasuredOffset> rows, boolean plateCounts) {
     RealMatrix all = new Array2DRowRealMatrix(rows.size(), rows.size());
     for (int i = 0; i < rows.size(); i++) {
       for (int j = 0; j <= i; j++) {
@@ -52,7 +52,7 @@ final class StateErrors {
     return all;
   }
 
-  private static double covariance(Row one, Row other, boolean plateCounts) {
+  private static double covariance(MeasuredOffset one, MeasuredOffset other, boolean plateCounts) {
     boolean same = one.state().equals(other.state());
     if (!same && !one.state().plate().equals(other.state().plate())) {
       return 0;

@@ -13,7 +13,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * n values of a normal distribution (ISO 16269-6; exact by Eberhardt, Mee and Reeve 1989, Commun
  * Stat Simul 18:397-413; from memory).
  */
-public final class ToleranceFactor {
+final class ToleranceFactor {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
   private static final GaussIntegrator POINTS = new GaussIntegratorFactory().legendre(60, 0, 8);
   private static final double MOST = 1000;
@@ -29,7 +29,7 @@ public final class ToleranceFactor {
    * @param confidence with which it does, above 0, below 1
    * @throws IllegalArgumentException if a number is out of its range
    */
-  public static double of(int n, double share, double confidence) {
+  static double of(int n, double share, double confidence) {
     if (n < 2 || !(share > 0 && share < 1) || !(confidence > 0 && confidence < 1)) {
       throw new IllegalArgumentException(n + " values, " + share + ", " + confidence);
     }
@@ -53,7 +53,7 @@ public final class ToleranceFactor {
    *
    * @param factor how many standard deviations it reaches to either side, not negative
    */
-  public static double share(int n, double factor, double confidence) {
+  static double share(int n, double factor, double confidence) {
     double least = 0.01;
     double most = 1 - 1e-6;
     if (factor <= 0 || confidence(n, least, factor) < confidence) {

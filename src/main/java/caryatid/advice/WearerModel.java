@@ -61,11 +61,11 @@ final class WearerModel {
       before.setSubVector(m * (1 + i), new ArrayRealVector(expected.mm()));
       precision.setSubMatrix(inverse.getData(), m * (1 + i), m * (1 + i));
     }
-    List<StateErrors.Row> rows = rows(offsets, states);
+    List<StateErrors.MeasuredOffset> rows = rows(offsets, states);
     RealMatrix design = new Array2DRowRealMatrix(rows.size(), parameters);
     RealVector measured = new ArrayRealVector(rows.size());
     for (int r = 0; r < rows.size(); r++) {
-      StateErrors.Row row = rows.get(r);
+      StateErrors.MeasuredOffset row = rows.get(r);
       measured.setEntry(r, row.mm().value());
       design.setEntry(r, row.offset(), 1);
       for (int i = 0; i < kinds.size(); i++) {
@@ -82,15 +82,16 @@ final class WearerModel {
         rows.size() - m);
   }
 
-  static List<StateErrors.Row> rows(List<LandmarkInPlane> offsets, List<MeasuredState> states) {
-    List<StateErrors.Row> rows = new ArrayList<>();
+  static List<StateErrors.MeasuredOffset> rows(
+      List<LandmarkInPlane> offsets, List<MeasuredState> states) {
+    List<StateErrors.MeasuredOffset> rows = new ArrayList<>();
     for (MeasuredState state : states) {
       for (int j = 0; j < offsets.size(); j++) {
         int offset = j;
         state
             .offset(offsets.get(j))
             .map(Offset::mm)
-            .ifPresent(mm -> rows.add(new StateErrors.Row(state, offset, mm)));
+            .ifPresent(mm -> rows.add(new StateErrors.MeasuredOffset(state, offset, mm)));
       }
     }
     return rows;

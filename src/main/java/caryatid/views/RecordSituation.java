@@ -1,7 +1,7 @@
 package caryatid.views;
 
 import caryatid.advice.AdviceRemark;
-import caryatid.advice.Leg;
+import caryatid.advice.LegChain;
 import caryatid.advice.MeasuredState;
 import caryatid.advice.Situation;
 import caryatid.advice.Situation.Circumstance;
@@ -67,7 +67,7 @@ final class RecordSituation {
 
   Situation situation() {
     return new Situation(
-        new Leg(leg, prostheticKnee, landmarks()),
+        new LegChain(leg, prostheticKnee, landmarks()),
         measured(),
         targets(),
         ChangesOfItems.adjustments(valid, leg),

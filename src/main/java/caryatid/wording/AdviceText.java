@@ -1,6 +1,8 @@
 package caryatid.wording;
 
 import caryatid.advice.Advice;
+import caryatid.advice.AdviceOutcome;
+import caryatid.advice.AdviceRemark;
 import caryatid.advice.HeelAnswer;
 import caryatid.advice.Learnt;
 import caryatid.advice.Proposal;
@@ -46,20 +48,8 @@ public final class AdviceText {
     return List.copyOf(text.lines);
   }
 
-  /** The advice in one sentence; what is said of it first where no change is advised. */
-  public static String sentence(RecordAdvice of, Wording wording) {
-    AdviceText text = new AdviceText(of, wording);
-    return of.advice().proposals().isEmpty() || text.isUnsafe()
-        ? landmarks(text, wording)
-        : text.first(of.advice().proposals().get(0));
-  }
-
-  private static String landmarks(AdviceText text, Wording wording) {
-    return text.landmarks.say(text.of.advice().remarks().get(0));
-  }
-
   private boolean isUnsafe() {
-    return of.advice().remarks().get(0).topic() == caryatid.advice.AdviceRemark.KNEE_WARNING;
+    return of.advice().remarks().get(0).topic() == AdviceRemark.KNEE_WARNING;
   }
 
   private void head() {
@@ -77,7 +67,7 @@ public final class AdviceText {
 
   private void proposals() {
     Advice advice = of.advice();
-    if (advice.proposals().isEmpty()) {
+    if (advice.outcome() != AdviceOutcome.CHANGE) {
       advice
           .probabilityNow()
           .ifPresent(now -> lines.add(wording.fill("AdviceText.now", percent(now))));

@@ -3,7 +3,6 @@ package caryatid.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import caryatid.advice.Advice.Outcome;
 import caryatid.advice.Situation.Circumstance;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
@@ -38,8 +37,10 @@ class AdvisorTest {
       new Adjustment(ChangeKind.PLANTARFLEXION, 0, -8, 8, 0.5, OptionalDouble.of(2));
   private static final Adjustment FORWARD =
       new Adjustment(ChangeKind.FOOT_FORWARD, 0, -20, 20, 2, OptionalDouble.empty());
-  private static final Adjustment SOCKET =
-      new Adjustment(ChangeKind.SOCKET_FORWARD, 0, -20, 20, 2, OptionalDouble.empty());
+  private static final Adjustment ONCE_FORWARD =
+      new Adjustment(ChangeKind.FOOT_FORWARD, 0, 0, 12, 12, OptionalDouble.empty());
+  private static final Adjustment SOCKET_ONCE_BACK =
+      new Adjustment(ChangeKind.SOCKET_FORWARD, 0, -12, 0, 12, OptionalDouble.empty());
   private static final Adjustment FLEXION =
       new Adjustment(ChangeKind.SOCKET_FLEXION, 5, 0, 10, 1, OptionalDouble.empty());
 
@@ -84,7 +85,7 @@ class AdvisorTest {
     private Set<Circumstance> circumstances = Set.of();
     private List<Remark> causes = List.of();
     private Extension extension = Extension.UNKNOWN;
-    private Leg leg = KinematicsTest.leg(false, Side.RIGHT);
+    private LegChain leg = KinematicsTest.leg(false, Side.RIGHT);
 
     Case kneeAt(double... mm) {
       for (double each : mm) {
@@ -127,7 +128,7 @@ class AdvisorTest {
   @Test
   void aLineTooFarBackIsBroughtForwardByPlantarflexion() {
     Advice advice = new Case().kneeAt(-10).advice();
-    assertThat(advice.outcome()).isEqualTo(Outcome.CHANGE);
+    assertThat(advice.outcome()).isEqualTo(AdviceOutcome.CHANGE);
     Proposal first = advice.proposals().get(0);
     assertThat(first.first().of().kind()).isEqualTo(ChangeKind.PLANTARFLEXION);
     assertThat(first.first().by()).isBetween(2.0, 4.0);
@@ -178,15 +179,15 @@ class AdvisorTest {
     assertThat(topics(apart)).contains(AdviceRemark.CONTRADICTS);
     Advice alike = new Case().kneeAt(-10, -10).advice();
     assertThat(alike.learnt().contradicting()).isEmpty();
-    double wide = apart.now().get(0).highMm() - apart.now().get(0).lowMm();
-    double narrow = alike.now().get(0).highMm() - alike.now().get(0).lowMm();
+    double wide = apart.present().get(0).highMm() - apart.present().get(0).lowMm();
+    double narrow = alike.present().get(0).highMm() - alike.present().get(0).lowMm();
     assertThat(wide).isGreaterThan(4 * narrow);
   }
 
   @Test
   void whereEverythingIsWithinNothingIsToBeChanged() {
     Advice advice = new Case().kneeAt(15, 15).advice();
-    assertThat(advice.outcome()).isEqualTo(Outcome.NOTHING_TO_CHANGE);
+    assertThat(advice.outcome()).isEqualTo(AdviceOutcome.NOTHING_TO_CHANGE);
     assertThat(advice.proposals()).isEmpty();
     assertThat(topics(advice)).contains(AdviceRemark.ALL_WITHIN);
   }
@@ -202,7 +203,7 @@ class AdvisorTest {
             Map.of(ChangeKind.PLANTARFLEXION, 0.0),
             List.of(offset(KNEE, 15, 7))));
     Advice advice = of.holds(Circumstance.ONE_UNDECIDED_STAND).advice();
-    assertThat(advice.outcome()).isEqualTo(Outcome.MEASURE_AGAIN);
+    assertThat(advice.outcome()).isEqualTo(AdviceOutcome.MEASURE_AGAIN);
     assertThat(topics(advice))
         .contains(AdviceRemark.MEASURE_AGAIN, AdviceRemark.ONE_UNDECIDED_STAND);
   }
@@ -217,7 +218,7 @@ class AdvisorTest {
   })
   void someStandsGiveNoAdvice(Circumstance circumstance, AdviceRemark said) {
     Advice advice = new Case().kneeAt(-10).holds(circumstance).advice();
-    assertThat(advice.outcome()).isEqualTo(Outcome.NOT_GIVEN);
+    assertThat(advice.outcome()).isEqualTo(AdviceOutcome.NOT_GIVEN);
     assertThat(advice.proposals()).isEmpty();
     assertThat(topics(advice).get(0)).isEqualTo(said);
   }
@@ -236,11 +237,11 @@ class AdvisorTest {
   @Test
   void unknownGeometryGivesNoAdviceUntilTheWearerHasShownAnAnswer() {
     Case of = new Case().kneeAt(-10);
-    of.leg = new Leg(Side.RIGHT, false, List.of(of.leg.landmarks().get(0)));
+    of.leg = new LegChain(Side.RIGHT, false, List.of(of.leg.landmarks().get(0)));
     assertThat(topics(of.advice())).contains(AdviceRemark.GEOMETRY_UNKNOWN);
     of.states.add(state(2, 2, 0));
     of.can(new Adjustment(ChangeKind.PLANTARFLEXION, 2, -8, 8, 0.5, OptionalDouble.empty()));
-    assertThat(of.advice().outcome()).isEqualTo(Outcome.CHANGE);
+    assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CHANGE);
   }
 
   @Test
@@ -248,7 +249,7 @@ class AdvisorTest {
     Case of = new Case().kneeAt(-10);
     of.causes = List.of(Remark.of(AdviceRemark.NO_STAND));
     Advice advice = of.advice();
-    assertThat(advice.outcome()).isEqualTo(Outcome.CAUSES_FIRST);
+    assertThat(advice.outcome()).isEqualTo(AdviceOutcome.CAUSES_FIRST);
     assertThat(topics(advice).get(0)).isEqualTo(AdviceRemark.CAUSES_FIRST);
     assertThat(advice.proposals()).isEmpty();
   }
@@ -315,7 +316,7 @@ class AdvisorTest {
             .holds(Circumstance.KNEE_WARNING, Circumstance.ONE_UNDECIDED_STAND);
     of.targets = List.of(target(KNEE, 3, 10));
     Advice advice = of.advice();
-    assertThat(advice.outcome()).isEqualTo(Outcome.CHANGE);
+    assertThat(advice.outcome()).isEqualTo(AdviceOutcome.CHANGE);
     assertThat(topics(advice))
         .doesNotContain(AdviceRemark.MEASURE_AGAIN, AdviceRemark.ONE_UNDECIDED_STAND);
   }
@@ -408,7 +409,7 @@ class AdvisorTest {
   /** The foot forward and the socket back do the same: what is about as probable is called so. */
   @Test
   void closeProbabilitiesAreCalledAboutEqual() {
-    Advice advice = new Case().kneeAt(-3).can(FORWARD, SOCKET).advice();
+    Advice advice = new Case().kneeAt(2).can(ONCE_FORWARD, SOCKET_ONCE_BACK).advice();
     assertThat(advice.proposals().get(0).aboutEqual()).isFalse();
     assertThat(advice.proposals())
         .filteredOn(Proposal::aboutEqual)

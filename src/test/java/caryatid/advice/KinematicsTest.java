@@ -35,8 +35,8 @@ class KinematicsTest {
         Optional.of("axis"));
   }
 
-  static Leg leg(boolean prostheticKnee, Side side) {
-    return new Leg(
+  static LegChain leg(boolean prostheticKnee, Side side) {
+    return new LegChain(
         side,
         prostheticKnee,
         List.of(
@@ -45,11 +45,11 @@ class KinematicsTest {
             landmark("socket", LandmarkKind.SOCKET_REFERENCE_POINT, side, 108, 5, 350)));
   }
 
-  private static Kinematics of(Leg leg) {
+  private static Kinematics of(LegChain leg) {
     return new Kinematics(leg, Optional.of(new double[] {112, 25}));
   }
 
-  private static double slope(Leg leg, ChangeKind kind, Plane plane, String landmark) {
+  private static double slope(LegChain leg, ChangeKind kind, Plane plane, String landmark) {
     return of(leg).slope(kind, new LandmarkInPlane(plane, leg.side(), landmark)).orElseThrow();
   }
 
@@ -61,8 +61,8 @@ class KinematicsTest {
   @CsvSource({"3, 7.60", "5, 12.66", "8, 20.24", "10, 25.28", "20, 50.30"})
   void aHeelOfAnotherHeightTiltsTheLegForward(double heelMm, double kneeMm) {
     Landmark knee = landmark(KNEE, LandmarkKind.KNEE_CENTRE, Side.LEFT, 110, -30, 510.5);
-    Leg leg =
-        new Leg(
+    LegChain leg =
+        new LegChain(
             Side.LEFT,
             false,
             List.of(knee, landmark(ANKLE, LandmarkKind.ANKLE_AXIS, Side.LEFT, 105, -30, 80)));
@@ -73,7 +73,7 @@ class KinematicsTest {
   /** Validation by hand: 430.5 mm times two sines of half a degree is 7.513 mm. */
   @Test
   void aDegreeOfPlantarflexionBringsTheLineForwardAtTheKneeAndNotAtTheAnkle() {
-    Leg leg = leg(false, Side.RIGHT);
+    LegChain leg = leg(false, Side.RIGHT);
     assertThat(slope(leg, ChangeKind.PLANTARFLEXION, Plane.SAGITTAL, KNEE))
         .isCloseTo(7.5135, within(1e-3));
     assertThat(slope(leg, ChangeKind.PLANTARFLEXION, Plane.SAGITTAL, ANKLE)).isZero();
@@ -84,13 +84,13 @@ class KinematicsTest {
   /** By hand: the foot 5 mm forward leaves the leg 5 mm behind its line. */
   @Test
   void shiftsMoveWhatIsAboveThem() {
-    Leg below = leg(false, Side.RIGHT);
+    LegChain below = leg(false, Side.RIGHT);
     assertThat(slope(below, ChangeKind.FOOT_FORWARD, Plane.SAGITTAL, ANKLE)).isEqualTo(1);
     assertThat(slope(below, ChangeKind.FOOT_FORWARD, Plane.SAGITTAL, KNEE)).isEqualTo(1);
     assertThat(slope(below, ChangeKind.FOOT_LATERAL, Plane.FRONTAL, KNEE)).isEqualTo(1);
     assertThat(slope(below, ChangeKind.SOCKET_FORWARD, Plane.SAGITTAL, KNEE)).isEqualTo(-1);
     assertThat(slope(below, ChangeKind.SOCKET_FORWARD, Plane.SAGITTAL, ANKLE)).isZero();
-    Leg above = leg(true, Side.RIGHT);
+    LegChain above = leg(true, Side.RIGHT);
     assertThat(slope(above, ChangeKind.SOCKET_FORWARD, Plane.SAGITTAL, KNEE)).isZero();
     assertThat(slope(above, ChangeKind.KNEE_FORWARD, Plane.SAGITTAL, KNEE)).isEqualTo(-1);
   }
@@ -113,7 +113,7 @@ class KinematicsTest {
   /** Validation: the foot's turn by Commons Math, about the upright axis through the ankle. */
   @Test
   void aTurnOfTheFootCarriesTheLineAboutTheAnkle() {
-    Leg leg = leg(false, Side.RIGHT);
+    LegChain leg = leg(false, Side.RIGHT);
     Rotation half =
         new Rotation(Vector3D.MINUS_K, Math.toRadians(0.5), RotationConvention.VECTOR_OPERATOR);
     Vector3D line = new Vector3D(7, 55, 0);
@@ -135,8 +135,8 @@ class KinematicsTest {
 
   @Test
   void whatIsNotMarkedIsNotKnown() {
-    Leg noAnkle =
-        new Leg(
+    LegChain noAnkle =
+        new LegChain(
             Side.LEFT,
             false,
             List.of(landmark(KNEE, LandmarkKind.KNEE_CENTRE, Side.LEFT, 110, 10, 510)));

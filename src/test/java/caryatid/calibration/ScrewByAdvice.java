@@ -2,10 +2,11 @@ package caryatid.calibration;
 
 import caryatid.advice.Adjustment;
 import caryatid.advice.Advice;
+import caryatid.advice.AdviceOutcome;
 import caryatid.advice.Advisor;
 import caryatid.advice.ChangeKind;
 import caryatid.advice.Extension;
-import caryatid.advice.Leg;
+import caryatid.advice.LegChain;
 import caryatid.advice.MeasuredState;
 import caryatid.advice.Proposal;
 import caryatid.advice.Situation;
@@ -34,7 +35,7 @@ final class ScrewByAdvice implements Strategy {
   public Step next(List<Visit> visits) {
     Visit now = visits.get(visits.size() - 1);
     Advice advice = Advisor.advise(situation(visits, now));
-    return advice.outcome() == Advice.Outcome.CHANGE ? step(advice.proposals().get(0)) : Step.AGAIN;
+    return advice.outcome() == AdviceOutcome.CHANGE ? step(advice.proposals().get(0)) : Step.AGAIN;
   }
 
   static Situation situation(List<Visit> visits, Visit now) {
@@ -50,7 +51,7 @@ final class ScrewByAdvice implements Strategy {
     }
     AlignmentState state = now.state();
     return new Situation(
-        new Leg(Side.RIGHT, false, state.stands().get(0).landmarks()),
+        new LegChain(Side.RIGHT, false, state.stands().get(0).landmarks()),
         states,
         AlignedWearer.WHERE,
         adjustments(now),

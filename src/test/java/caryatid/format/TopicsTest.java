@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class TopicsTest {
   /** What is remarked of a record is in no result. */
   private static final Set<String> RECORD =
-      Set.of("caryatid.fitting", "caryatid.store", "caryatid.views");
+      Set.of("caryatid.advice", "caryatid.fitting", "caryatid.store", "caryatid.views");
 
   @Test
   void everyKindOfRemarkThatAResultCanHoldCanBeReadBack() {

@@ -17,8 +17,8 @@ import java.util.OptionalDouble;
  * @param prostheticKnee whether the knee belongs to the prosthesis, below the socket
  * @param landmarks those of the leg, in the person's frame
  */
-public record Leg(Side side, boolean prostheticKnee, List<Landmark> landmarks) {
-  public Leg {
+public record LegChain(Side side, boolean prostheticKnee, List<Landmark> landmarks) {
+  public LegChain {
     landmarks = landmarks.stream().filter(each -> each.side() == side).toList();
   }
 

@@ -1,0 +1,264 @@
+package caryatid.views;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.advice.AdviceOutcome;
+import caryatid.advice.AdviceRemark;
+import caryatid.advice.ChangeKind;
+import caryatid.demo.Entries;
+import caryatid.demo.Invented;
+import caryatid.entry.BenchItem;
+import caryatid.entry.EntryKind;
+import caryatid.entry.TermOrText;
+import caryatid.entry.form.Answers;
+import caryatid.remark.Remark;
+import caryatid.remark.Topic;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The advice from a record of typed stands: they have no landmarks, so only answers are known. */
+class RecordAdviceTest {
+  private static Answers ankle(double set) {
+    return Invented.answers(
+        "items",
+        Invented.answers(
+            "item",
+            "ankle plantarflexion",
+            "set",
+            set,
+            "unit",
+            "deg",
+            "lowest",
+            -6,
+            "highest",
+            8,
+            "step",
+            0.5,
+            "deg-per-turn",
+            2));
+  }
+
+  private static Answers stand(double kneeMm, Object... more) {
+    Object[] all =
+        Arrays.copyOf(new Object[] {"footwear", "shoe", "findings", null}, 4 + more.length);
+    all[3] =
+        Invented.answers(
+            "plane",
+            "sagittal",
+            "side",
+            "right",
+            "landmark",
+            "knee centre",
+            "offset-mm",
+            kneeMm,
+            "expanded-mm",
+            4,
+            "recommended-mm",
+            15,
+            "below-mm",
+            10,
+            "above-mm",
+            10,
+            "result",
+            kneeMm == 15 ? "within" : "outside",
+            "source",
+            "instructions (invented)");
+    System.arraycopy(more, 0, all, 4, more.length);
+    return Invented.answers(all);
+  }
+
+  /** Length and seat are noted, the ankle was turned once, and the wearer answered by 4 mm. */
+  private static Entries turnedOnce() {
+    return begun()
+        .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
+        .add(EntryKind.STAND, stand(-20))
+        .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
+        .add(EntryKind.STAND, stand(-8));
+  }
+
+  private static Entries begun() {
+    return Entries.opened()
+        .add(EntryKind.ASSESSMENT, Invented.answers("socket-fit", "seated"))
+        .add(
+            EntryKind.LEG_LENGTH,
+            Invented.answers(
+                "landmarks",
+                Invented.answers("landmark", "crest", "left-mm", 900, "right-mm", 900)));
+  }
+
+  private static RecordAdvice advice(Entries entries) {
+    List<RecordAdvice> legs = RecordAdvice.of(entries.record(), Map.of());
+    assertThat(legs).hasSize(1);
+    return legs.get(0);
+  }
+
+  private static List<Topic> topics(RecordAdvice of) {
+    return of.advice().remarks().stream().map(Remark::topic).toList();
+  }
+
+  @Test
+  void theAnswerOfEarlierStandsTellsWhatToTurnNext() {
+    RecordAdvice of = advice(turnedOnce());
+    assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CHANGE);
+    var change = of.advice().proposals().get(0).first();
+    assertThat(change.of().kind()).isEqualTo(ChangeKind.PLANTARFLEXION);
+    assertThat(change.to()).isBetween(6.0, 8.0);
+    assertThat(change.of().turns(3)).hasValue(1.5);
+    assertThat(of.stand().orElseThrow().number()).isEqualTo(7);
+  }
+
+  @Test
+  void aSettingMadeAfterTheStandAsksForAStandFirst() {
+    RecordAdvice of = advice(turnedOnce().add(EntryKind.BENCH_ALIGNMENT, ankle(5)));
+    assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.NOT_GIVEN);
+    assertThat(topics(of)).contains(AdviceRemark.CHANGED_SINCE);
+  }
+
+  @Test
+  void aStandWithoutFindingsGivesNoAdvice() {
+    RecordAdvice of =
+        advice(turnedOnce().add(EntryKind.STAND, Invented.answers("footwear", "shoe")));
+    assertThat(topics(of)).contains(AdviceRemark.REFUSED);
+  }
+
+  @Test
+  void lengthAndSeatThatNobodyNotedAreRuledOutFirst() {
+    RecordAdvice of =
+        advice(
+            Entries.opened()
+                .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
+                .add(EntryKind.STAND, stand(-20))
+                .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
+                .add(EntryKind.STAND, stand(-8, "load-share-percent", 30)));
+    assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CAUSES_FIRST);
+    assertThat(topics(of))
+        .contains(
+            AdviceRemark.LENGTH_NOT_NOTED,
+            AdviceRemark.SEAT_NOT_NOTED,
+            AdviceRemark.LOAD_SHARE_LOW);
+  }
+
+  @Test
+  void anAnkleSetForAnotherHeelIsRuledOutFirst() {
+    Answers heel =
+        Invented.answers("items", Invented.answers("item", "heel height", "set", 0, "unit", "mm"));
+    RecordAdvice of =
+        advice(
+            begun()
+                .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
+                .add(EntryKind.BENCH_ALIGNMENT, heel)
+                .add(EntryKind.STAND, stand(-20))
+                .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
+                .add(EntryKind.STAND, stand(-8, "heel-height-mm", 15)));
+    assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CAUSES_FIRST);
+    assertThat(topics(of)).contains(OpenIssue.ANKLE_AND_HEEL);
+  }
+
+  @Test
+  void aLockedProstheticKneeGivesNoAdviceAndIsNotLearntFrom() {
+    Entries above =
+        new Entries()
+            .add(
+                EntryKind.OPENING,
+                Invented.answers("wearer", "DEMO-7", "side", "right", "level", "transfemoral"))
+            .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
+            .add(EntryKind.STAND, stand(20, "knee-mode", "locked"));
+    assertThat(topics(advice(above))).contains(AdviceRemark.LOCKED, AdviceRemark.NO_STAND);
+  }
+
+  @Test
+  void aPolycentricKneeIsAskedForItsAxis() {
+    Entries above =
+        new Entries()
+            .add(
+                EntryKind.OPENING,
+                Invented.answers("wearer", "DEMO-7", "side", "right", "level", "transfemoral"))
+            .add(
+                EntryKind.COMPONENTS,
+                Invented.answers(
+                    "components", Invented.answers("what", "polycentric knee", "name", "invented")))
+            .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
+            .add(EntryKind.STAND, stand(-20));
+    assertThat(topics(advice(above)))
+        .startsWith(AdviceRemark.KNEE_WARNING)
+        .contains(AdviceRemark.AXIS_NOT_NAMED);
+  }
+
+  /** The lowest flexion that the socket may be set to is the contracture that it takes up. */
+  @Test
+  void theWayBackIsNotAdvisedWhereItFlexesTheSocketLessThanTheContracture() {
+    Entries entries =
+        begun()
+            .add(EntryKind.BENCH_ALIGNMENT, flexion(4, 0))
+            .add(EntryKind.STAND, stand(15))
+            .add(EntryKind.BENCH_ALIGNMENT, flexion(8, 5))
+            .add(EntryKind.STAND, stand(-20));
+    RecordAdvice less = advice(entries);
+    assertThat(less.back()).isEmpty();
+    assertThat(less.backAgainst().orElseThrow().topic())
+        .isEqualTo(AdviceRemark.BACK_BELOW_CONTRACTURE);
+    RecordAdvice enough =
+        advice(
+            begun()
+                .add(EntryKind.BENCH_ALIGNMENT, flexion(5, 5))
+                .add(EntryKind.STAND, stand(15))
+                .add(EntryKind.BENCH_ALIGNMENT, flexion(8, 5))
+                .add(EntryKind.STAND, stand(-20)));
+    assertThat(enough.back().orElseThrow().turns()).hasSize(1);
+    assertThat(enough.backAgainst()).isEmpty();
+  }
+
+  private static Answers flexion(double set, double contracture) {
+    return Invented.answers(
+        "items",
+        Invented.answers(
+            "item", "socket flexion", "set", set, "unit", "deg", "lowest", contracture));
+  }
+
+  @Test
+  void repeatedOwnSettingsAreSummedUp() {
+    Entries entries = begun();
+    for (double mm : new double[] {14, 15, 16, 15}) {
+      entries.add(
+          EntryKind.OWN_SETTING,
+          Invented.answers(
+              "what",
+              "ankle",
+              "attempts",
+              1,
+              "succeeded",
+              1,
+              "heel-height-wanted-mm",
+              15,
+              "heel-height-set-mm",
+              mm));
+    }
+    RecordAdvice.Attempts attempts = advice(entries).attempts().get(0);
+    assertThat(attempts.what()).isEqualTo("ankle");
+    assertThat(attempts.show().n()).isEqualTo(4);
+    assertThat(attempts.show().meanMm()).isZero();
+  }
+
+  /** What the record already names as an item maps onto the closed list; two are no change. */
+  @ParameterizedTest
+  @EnumSource(BenchItem.class)
+  void eachItemIsAKindOfChangeOrNone(BenchItem item) {
+    boolean none = item == BenchItem.FASTENERS || item == BenchItem.HEEL_HEIGHT;
+    var row =
+        new caryatid.entry.BenchAlignment.Item(
+            TermOrText.of(item),
+            java.util.Optional.empty(),
+            java.util.Optional.empty(),
+            java.util.Optional.empty(),
+            java.math.BigDecimal.ONE,
+            item.unit(),
+            java.util.Optional.empty(),
+            java.util.Optional.empty(),
+            java.util.Optional.empty());
+    assertThat(ChangesOfItems.kind(row).isEmpty()).isEqualTo(none);
+  }
+}

@@ -218,10 +218,11 @@ public final class AdviceText {
       lines.add(wording.word("AdviceText.heels"));
     }
     for (HeelAnswer heel : of.heels()) {
+      boolean none = heel.lowestHeelMm() == 0 && heel.highestHeelMm() == 0;
       lines.add(
           "  "
               + wording.fill(
-                  "AdviceText.heel",
+                  none ? "AdviceText.heel.none" : "AdviceText.heel",
                   landmark(heel.target().at()),
                   Argument.term(heel.target().plane()),
                   signed(heel.mmPer10Mm()),

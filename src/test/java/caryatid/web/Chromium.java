@@ -81,8 +81,8 @@ final class Chromium implements RealBrowser {
   /** Chooses a file where the page asks for one, and waits for what becomes of it. */
   void choose(Path file) {
     driver.findElement(By.id("file")).sendKeys(file.toAbsolutePath().toString());
-    String seen = "h2 + .facts, .upload .fault";
-    for (int i = 0; i < 200 && driver.findElements(By.cssSelector(seen)).isEmpty(); i++) {
+    String seen = "[name^=answer-], .upload .fault";
+    for (int i = 0; i < 1500 && driver.findElements(By.cssSelector(seen)).isEmpty(); i++) {
       sleep();
     }
   }

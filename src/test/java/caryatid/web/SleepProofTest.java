@@ -92,6 +92,8 @@ class SleepProofTest {
       Hand.pause(ASLEEP_MS);
       signal("-CONT", List.of(window.process()));
       hand.await("#working[hidden]").await("#kept[data-draft]");
+      // What could not be sent is sent again after 3 s.
+      Hand.pause(6000);
       browser.driver().navigate().refresh();
       assertThat(hand.attribute(Hand.named("comfort"), "value")).isEqualTo("better than before");
     }

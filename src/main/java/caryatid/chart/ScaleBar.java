@@ -29,6 +29,7 @@ import java.util.Set;
 /** Plans the bar that checks a print's scale, and the key of the strips above it. */
 public final class ScaleBar {
   private static final double BAR_MM = 100;
+  private static final double ALONE_MM = 50;
   private static final double ROW_MM = 7.2;
   private static final int COLUMNS = 3;
   private static final double GAP_MM = 4;
@@ -66,6 +67,32 @@ public final class ScaleBar {
     return new ScaleBar(symbols, before, wording, widthMm).drawing();
   }
 
+  /**
+   * Plans a bar alone for a screen, whose scale nobody knows: it is to be compared with drawings of
+   * the same width.
+   *
+   * @param widthMm width of the drawings, at least 80 mm
+   */
+  public static Drawing alone(Wording wording, double widthMm) {
+    String says = wording.word("ScaleBar.ALONE");
+    double height = ROW_MM;
+    PaperPoint left = new PaperPoint(0.5, height / 2);
+    List<Mark> marks = new ArrayList<>(marks(left, ALONE_MM));
+    double base = height / 2 - Lettering.PLAIN.lineMm() / 2 + Lettering.PLAIN.ascentMm();
+    marks.add(new Text(left.moved(ALONE_MM + GAP_MM, base - height / 2), says, Lettering.PLAIN));
+    return new Drawing("bar", widthMm, height, says, List.of(Part.saying(says, marks)));
+  }
+
+  private static List<Mark> marks(PaperPoint left, double lengthMm) {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Stroke.of(Pen.LANDMARK, left, left.moved(lengthMm, 0)));
+    for (int i = 0; i <= lengthMm / 10; i++) {
+      double half = i % 5 == 0 ? 1.6 : 0.7;
+      marks.add(Symbols.upright(Pen.LANDMARK, left.moved(10 * i, 0), half));
+    }
+    return marks;
+  }
+
   private Drawing drawing() {
     double height = ROW_MM + Legend.heightMm(1 + symbols.size(), COLUMNS);
     String says = wording.word("ScaleBar.SAYS");
@@ -76,13 +103,7 @@ public final class ScaleBar {
   private List<Mark> bar() {
     double middle = ROW_MM / 2;
     PaperPoint left = new PaperPoint(0.2, middle);
-    PaperPoint right = left.moved(BAR_MM, 0);
-    List<Mark> marks = new ArrayList<>();
-    marks.add(Stroke.of(Pen.LANDMARK, left, right));
-    for (int i = 0; i <= BAR_MM / 10; i++) {
-      double half = i % 5 == 0 ? 1.6 : 0.7;
-      marks.add(Symbols.upright(Pen.LANDMARK, left.moved(10 * i, 0), half));
-    }
+    List<Mark> marks = marks(left, BAR_MM);
     double room = widthMm - BAR_MM - GAP_MM;
     List<String> lines = Fonts.wrap(wording.word("ScaleBar.BAR"), Lettering.PLAIN, room);
     double top = middle - Math.min(2, lines.size()) * Lettering.PLAIN.lineMm() / 2;

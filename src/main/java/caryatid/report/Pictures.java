@@ -3,6 +3,7 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.chart.ScaleBar;
 import caryatid.chart.StripDrawing;
 import caryatid.chart.TimeDrawing;
 import caryatid.chart.mark.Drawing;
@@ -14,6 +15,7 @@ import caryatid.report.picture.Png;
 import caryatid.report.picture.Svg;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,9 +51,16 @@ public final class Pictures {
     return files;
   }
 
-  /** The strips of each leg and plane as elements of a page, with what they say. */
+  /**
+   * The strips of each leg and plane as elements of a page, with what they say; below them a bar to
+   * compare them with, because a screen's scale is not known.
+   */
   public static List<String> strips(Result result, Wording wording) {
-    return drawings(result, wording, SCREEN_MM).values().stream().map(Svg::inside).toList();
+    List<Drawing> all = new ArrayList<>(drawings(result, wording, SCREEN_MM).values());
+    if (!all.isEmpty()) {
+      all.add(ScaleBar.alone(wording, SCREEN_MM));
+    }
+    return all.stream().map(Svg::inside).toList();
   }
 
   /**

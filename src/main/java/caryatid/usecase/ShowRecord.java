@@ -7,6 +7,8 @@ import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
+import caryatid.standing.QuietStretch;
+import caryatid.standing.UnusedPart;
 import caryatid.store.StoredRecord;
 import caryatid.views.LastGood;
 import caryatid.views.RecordAdvice;
@@ -83,6 +85,28 @@ public final class ShowRecord {
       throw new BadInput(damage);
     }
     return RecordAdvice.of(record.record(), states);
+  }
+
+  /**
+   * How long the wearer stood on a day, s: the recordings of the stands that were kept then, from
+   * the beginning of each to its end, as far as their results can be read.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public static double stoodS(Records records, String code, LocalDate day) throws BadInput {
+    StoredRecord stored = records.store().open(RecordCode.of(code));
+    List<Entry> stands =
+        stored.record().valid().stream()
+            .filter(e -> e.kind() == EntryKind.STAND && e.at().toLocalDate().equals(day))
+            .toList();
+    return KeptResults.of(stored, stands, new ArrayList<>(), new ArrayList<>()).values().stream()
+        .flatMap(state -> state.stands().stream())
+        .mapToDouble(stand -> recordedS(stand.standing().stretch()))
+        .sum();
+  }
+
+  private static double recordedS(QuietStretch used) {
+    return used.leftOut().stream().mapToDouble(UnusedPart::toS).reduce(used.toS(), Math::max);
   }
 
   private static FittingRecord whole(Records records, String code) throws BadInput {

@@ -4,9 +4,13 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.StandSummary;
 import caryatid.remark.Argument;
+import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.Markup;
+import caryatid.web.page.TypedTime;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
+import java.util.Map;
 import java.util.Optional;
 
 /** The state of alignment that was kept last, as it is told where the next one is measured. */
@@ -27,11 +31,30 @@ final class LastState {
   }
 
   /** The newest entry about what is set. */
-  static Optional<Integer> newestChange(OpenRecord record) {
+  private static Optional<Integer> newestChange(OpenRecord record) {
     return record.view().valid().stream()
         .filter(entry -> entry.kind() == EntryKind.BENCH_ALIGNMENT)
         .map(Entry::number)
         .reduce((earlier, later) -> later);
+  }
+
+  /**
+   * The change after which what was counted before does not show what is set now; empty where
+   * nothing was set otherwise since.
+   *
+   * @param fields what was typed for the drafted state, with its time
+   */
+  static Optional<Integer> changeSince(OpenRecord record, Map<String, String> fields) {
+    Optional<OffsetDateTime> stood =
+        Optional.ofNullable(fields.get(StandFields.AT))
+            .filter(at -> !TypedTime.isNone(at))
+            .map(OffsetDateTime::parse);
+    Optional<Integer> change = newestChange(record);
+    return change.filter(
+        number ->
+            stood.isPresent()
+                && record.view().valid().stream()
+                    .anyMatch(e -> e.number() == number && e.at().isAfter(stood.get())));
   }
 
   void show(Markup content) {

@@ -67,6 +67,20 @@ record OpenRecord(
         status, new Frame(wording).page(head, base, around, wording.word(step.key()), content));
   }
 
+  /**
+   * The page of static alignment.
+   *
+   * @param now what is to be done on it next, before the next step
+   */
+  Reply standing(int status, Markup content, Markup now) {
+    Frame.Around around =
+        new Frame.Around(
+            Optional.of(JobStep.STATIC), drafted, Optional.of(after(JobStep.STATIC)), false);
+    String title = wording.word(JobStep.STATIC.key());
+    return Reply.page(
+        status, new Frame(wording).page(head, base, around, title, content, Optional.of(now)));
+  }
+
   /** A page within the record's frame: a step leads to the next one, others to the record. */
   Reply page(int status, Optional<JobStep> step, String title, Markup content) {
     Frame.Onward onward = step.map(this::after).orElseGet(() -> toRecord(wording.word(RECORD)));

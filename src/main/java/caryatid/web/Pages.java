@@ -4,6 +4,7 @@ import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
+import caryatid.web.page.CardMarkup;
 import caryatid.web.page.Frame;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
@@ -53,6 +54,7 @@ final class Pages {
       case "r" -> records.answer(request, wording);
       case "plates" -> plates.answer(request, wording);
       case "verify" -> list.verify(wording);
+      case "card" -> card(wording);
       case "take-in" -> list.takeIn(request);
       case "window.css" -> resource("text/css; charset=utf-8", "window.css");
       case "window.js" -> resource("text/javascript; charset=utf-8", "window.js");
@@ -68,6 +70,11 @@ final class Pages {
             .flatMap(tag -> Arrays.stream(Language.values()).filter(l -> l.tag().equals(tag)))
             .findFirst()
             .orElse(Language.EN));
+  }
+
+  private static Reply card(Wording wording) {
+    return Reply.page(
+        200, new Frame(wording).page(wording.word("Web.card"), CardMarkup.of(wording)));
   }
 
   /** A page that says why a request could not be answered. */

@@ -82,7 +82,9 @@ final class StandForm {
         "data-sending",
         wording.word("Web.sending"),
         "data-reading",
-        wording.word("Web.readingAll"));
+        wording.word("Web.readingAll"),
+        "data-stale",
+        wording.word("Web.stale"));
     out.open("span").close("span");
     out.element("button", wording.word("Web.cancel"), "type", "button").close("p");
   }

@@ -15,24 +15,39 @@ import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ResultMarkup;
 import caryatid.web.page.StretchMarkup;
-import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What follows what is typed and what arrives: the stands and the result so far. */
 final class StandLive {
+  private static final double SECONDS_A_MINUTE = 60;
+
+  /** After so much standing in a day the wearer is to sit: common practice, no source. */
+  static final double SIT_AFTER_S = 5 * SECONDS_A_MINUTE;
+
   private final OpenRecord record;
   private final StandDraft draft;
   private final DraftedStand work;
   private final Optional<WatchedFolder> watched;
   private final Wording wording;
   private final String base;
+  private double stoodS;
+  private OptionalInt toCount = OptionalInt.empty();
+  private final Markup step = new Markup();
   private final Markup out = new Markup();
 
+  /**
+   * @param stoodS how long the wearer stood today in the stands that are kept, s
+   */
   StandLive(
-      OpenRecord record, StandDraft draft, DraftedStand work, Optional<WatchedFolder> watched) {
+      OpenRecord record,
+      StandDraft draft,
+      DraftedStand work,
+      Optional<WatchedFolder> watched,
+      double stoodS) {
+    this.stoodS = stoodS;
     this.record = record;
     this.watched = watched;
     this.draft = draft;
@@ -44,6 +59,9 @@ final class StandLive {
   Markup of(SoFar found) throws BadInput, StoreFailure {
     List<Arrived> arrived = draft.arrived();
     out.open("section", "class", "stands").element("h2", "2 " + wording.word("Web.stands"));
+    if (arrived.size() > 1 && (isSet(StandFields.FROM_S) || isSet(StandFields.TO_S))) {
+      out.element("p", wording.word("Web.stretchOfAll"), "class", "note stretch-of-all");
+    }
     int number = 1;
     for (Arrived stand : arrived) {
       stand(stand, number++);
@@ -55,7 +73,12 @@ final class StandLive {
     result(found, faults, (int) counted);
     out.close("section");
     atFields(faults);
+    step(arrived, found);
     return out;
+  }
+
+  private boolean isSet(String field) throws StoreFailure {
+    return !draft.fields().getOrDefault(field, "").isBlank();
   }
 
   private void stand(Arrived stand, int number) throws StoreFailure {
@@ -67,6 +90,7 @@ final class StandLive {
       action("uncount-" + stand.number(), wording.word("Web.uncount"), "");
     } else {
       if (readable) {
+        toCount = toCount.isPresent() ? toCount : OptionalInt.of(number);
         action("count-" + stand.number(), wording.word("Web.count"), "strong");
       }
       action("remove-" + stand.number(), wording.word("Web.remove"), "");
@@ -85,6 +109,7 @@ final class StandLive {
       if (stand.counted()) {
         out.open("details").element("summary", wording.word("Web.overTime"));
       }
+      stoodS += stand.counted() ? drawings.get(0).seconds() : 0;
       for (DrawnOverTime drawing : drawings) {
         out.add(StretchMarkup.of(drawing, stand.number(), wording));
       }
@@ -124,9 +149,20 @@ final class StandLive {
     out.text(wording.word("Web.still")).close("button").open("output").close("output");
     out.element("span", wording.word("Web.ofTwenty")).close("p");
     out.element("p", wording.word("Web.between"), "class", "note");
+    stoodToday();
     out.open("p", "class", "actions");
     out.element("a", wording.word("Web.change.title"), "class", "button", "href", base + "/change");
     out.element("a", wording.word("Web.lastGood"), "class", "button", "href", base + "/back");
+    out.close("p");
+  }
+
+  /** How long the wearer stood today, and from when on that it is time to sit. */
+  private void stoodToday() {
+    Argument minutes = Argument.count(Math.round(stoodS / SECONDS_A_MINUTE));
+    out.open("p", "class", "stood").text(wording.fill("Web.stood", minutes));
+    if (stoodS >= SIT_AFTER_S) {
+      out.text(" ").element("strong", wording.word("Web.sit"));
+    }
     out.close("p");
   }
 
@@ -148,11 +184,7 @@ final class StandLive {
       }
       out.add(ResultMarkup.sentences(checked.result(), wording));
       out.open("p", "class", "actions");
-      String keep =
-          counted == 1
-              ? wording.word("Web.keepOne")
-              : wording.fill("Web.keepState", Argument.count(counted));
-      action("keep", keep, "strong next");
+      action("keep", keep(counted, wording), "strong next");
       out.close("p");
       out.add(
           ResultMarkup.drawings(checked.result(), DraftedStand.strips(checked, wording), wording));
@@ -176,20 +208,10 @@ final class StandLive {
     out.close("p");
   }
 
-  /** What was counted before something was set otherwise does not show what is set now. */
   private void beforeChange() throws StoreFailure {
-    Optional<OffsetDateTime> stood =
-        Optional.ofNullable(draft.fields().get(StandFields.AT))
-            .filter(at -> !TypedTime.isNone(at))
-            .map(OffsetDateTime::parse);
-    Optional<Integer> change = LastState.newestChange(record);
-    boolean before =
-        stood.isPresent()
-            && record.view().valid().stream()
-                .filter(entry -> change.equals(Optional.of(entry.number())))
-                .anyMatch(entry -> entry.at().isAfter(stood.get()));
-    if (before) {
-      String words = wording.fill("Web.change.before", Argument.count(change.orElseThrow()));
+    Optional<Integer> change = LastState.changeSince(record, draft.fields());
+    if (change.isPresent()) {
+      String words = wording.fill("Web.change.before", Argument.count(change.get()));
       out.element("p", words + " " + wording.word("Web.change.keepOrDiscard"), "class", "danger");
     }
   }
@@ -218,6 +240,44 @@ final class StandLive {
     out.open("div", "class", "field check");
     out.open("input", "type", "checkbox", "id", name, "name", name, "value", "yes");
     out.element("label", wording.word("Web.sure"), "for", name).close("div");
+  }
+
+  /**
+   * The one clear next step, for the foot of the page, once what follows is written: to count the
+   * stand that arrived, or to keep the state that was found; empty where it is another one.
+   */
+  Markup step() {
+    return new Markup().add(step);
+  }
+
+  private void step(List<Arrived> arrived, SoFar found) {
+    if (toCount.isPresent()) {
+      String words = wording.fill("Web.countStand", Argument.count(toCount.getAsInt()));
+      step(step, "count-" + arrived.get(toCount.getAsInt() - 1).number(), words);
+    } else if (found.checked().isPresent()) {
+      step(step, "keep", keep(arrived.size(), wording));
+    }
+    out.open("div", "id", "step-now", "hidden", "").add(step).close("div");
+  }
+
+  private static void step(Markup out, String value, String words) {
+    out.element(
+        "button",
+        words + " \u2192",
+        "form",
+        "stand",
+        "name",
+        "action",
+        "value",
+        value,
+        "class",
+        "strong");
+  }
+
+  private static String keep(int stands, Wording wording) {
+    return stands == 1
+        ? wording.word("Web.keepOne")
+        : wording.fill("Web.keepState", Argument.count(stands));
   }
 
   /** What is wrong at the fields, for the script, which puts it there. */

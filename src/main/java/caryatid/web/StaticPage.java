@@ -66,16 +66,23 @@ final class StaticPage {
     if (part && isOfAnotherHead(request, record)) {
       return Reply.part(outdated(record, draft));
     }
-    type(request, draft);
+    if (!isPoll(request)) {
+      type(request, draft);
+    }
     if (part) {
       watch.look(record.code(), draft);
       change(request, draft);
       DraftedStand work = work(record, draft);
-      Markup live = live(record, draft, work, work.shown(isSure(request)));
+      Markup live = live(record, draft, work).of(work.shown(isSure(request)));
       String leg = LegDrawing.svg(draft.fields(), work.hasProstheticKnee(), record.wording());
       return Reply.part(live.open("div", "id", "leg-now", "hidden", "").drawing(leg).close("div"));
     }
     return act(request, record, draft);
+  }
+
+  /** Asked by the page alone while a folder is watched: nobody typed anything. */
+  private static boolean isPoll(Request request) {
+    return request.field("part").equals(Optional.of("poll"));
   }
 
   private static boolean isOfAnotherHead(Request request, OpenRecord record) {
@@ -89,7 +96,7 @@ final class StaticPage {
   private Markup outdated(OpenRecord record, StandDraft draft) throws BadInput, StoreFailure {
     DraftedStand work = work(record, draft);
     return fault(record.wording().word("Web.changed"))
-        .add(live(record, draft, work, work.shown(false)));
+        .add(live(record, draft, work).of(work.shown(false)));
   }
 
   private static Markup fault(String words) {
@@ -258,12 +265,13 @@ final class StaticPage {
     DraftedStand work = work(record, draft);
     StandForm form = new StandForm(record, work, draft, plate.get(), state);
     SoFar found = work.shown(sure);
-    Markup live = live(record, draft, work, found);
+    StandLive live = live(record, draft, work);
     Markup content = new Markup();
     notice.ifPresent(key -> content.add(fault(wording.word(key))));
+    content.open("div", "class", "known-before");
     lastState(content, record);
-    content.add(AheadNote.of(state.records(), record));
-    return record.page(status, JobStep.STATIC, content.add(form.page(found, live)));
+    content.add(AheadNote.of(state.records(), record)).close("div");
+    return record.standing(status, content.add(form.page(found, live.of(found))), live.step());
   }
 
   /** The state that was kept last: its report, what was found, and whether it still holds. */
@@ -277,8 +285,9 @@ final class StaticPage {
     }
   }
 
-  private Markup live(OpenRecord record, StandDraft draft, DraftedStand work, SoFar found)
+  private StandLive live(OpenRecord record, StandDraft draft, DraftedStand work)
       throws BadInput, StoreFailure {
-    return new StandLive(record, draft, work, state.watched(record.code())).of(found);
+    double stoodS = state.stoodTodayS(record.code(), record.head().digest());
+    return new StandLive(record, draft, work, state.watched(record.code()), stoodS);
   }
 }

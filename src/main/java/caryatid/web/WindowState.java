@@ -4,6 +4,7 @@ import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.Records;
+import caryatid.usecase.ShowRecord;
 import caryatid.usecase.stand.FormDraft;
 import caryatid.usecase.stand.FormPhotographs;
 import caryatid.usecase.stand.FoundBefore;
@@ -13,6 +14,7 @@ import caryatid.web.page.JobStep;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.Map;
@@ -37,6 +39,7 @@ final class WindowState {
   private final FoundBefore before = new FoundBefore();
   private final Set<String> kept = ConcurrentHashMap.newKeySet();
   private final SecureRandom random = new SecureRandom();
+  private final Map<String, StoodOn> stood = new ConcurrentHashMap<>();
   private volatile String initials = "";
 
   WindowState(Records records) {
@@ -76,6 +79,7 @@ final class WindowState {
     Optional.ofNullable(drafts.remove(code)).ifPresent(StandDraft::forget);
     forms.keySet().removeIf(key -> key.startsWith(code + "/"));
     photographs.keySet().removeIf(key -> key.startsWith(code + "/"));
+    stood.remove(code);
     stopWatching(code);
   }
 
@@ -125,6 +129,23 @@ final class WindowState {
     if (!kept.contains(code + "/" + form + "/" + head)) {
       draft(code, form).type(typed);
     }
+  }
+
+  /** How long a wearer stood on a day, by a record as it was. */
+  private record StoodOn(String head, LocalDate day, double seconds) {}
+
+  /**
+   * How long the wearer stood today in the stands that are kept, s; read again only when the record
+   * has changed.
+   */
+  double stoodTodayS(String code, String head) throws BadInput {
+    LocalDate today = records.now().toLocalDate();
+    StoodOn known = stood.get(code);
+    if (known == null || !known.head().equals(head) || !known.day().equals(today)) {
+      known = new StoodOn(head, today, ShowRecord.stoodS(records, code, today));
+      stood.put(code, known);
+    }
+    return known.seconds();
   }
 
   /** The folder that is watched for a record's next stand; empty where none is. */

@@ -57,10 +57,11 @@ function follow(form, live) {
   let timer = 0;
   let asked = 0;
 
-  async function refresh(action) {
+  async function refresh(action, poll) {
     const mine = ++asked;
     const fields = new URLSearchParams(new FormData(form));
-    fields.append('part', 'live');
+    // While nobody types, the page only asks what arrived.
+    fields.append('part', poll ? 'poll' : 'live');
     if (action) {
       fields.append('action', action);
     }
@@ -82,10 +83,11 @@ function follow(form, live) {
           chooser.focus({ preventScroll: true });
         }
         showLeg();
+        showStep();
         showFaults(form);
         showStretches(live);
         const kept = document.getElementById('kept');
-        if (kept) {
+        if (kept && !poll) {
           kept.dataset.draft = form.dataset.saved;
         }
         if (edge) {
@@ -99,6 +101,9 @@ function follow(form, live) {
       if (failure.name !== 'AbortError' && mine === asked) {
         clearTimeout(timer);
         timer = setTimeout(() => refresh(), AGAIN_MS);
+      }
+      if (mine === asked) {
+        stale(live, failure.name === 'AbortError');
       }
     } finally {
       work.done();
@@ -114,8 +119,8 @@ function follow(form, live) {
       timer = setTimeout(() => refresh(), TYPING_MS);
     }
   });
-  live.addEventListener('click', (event) => {
-    const button = event.target.closest('button[name=action]');
+  document.addEventListener('click', (event) => {
+    const button = event.target.closest?.('#live button[name=action], #step button[name=action]');
     if (button && /^(count|uncount|remove|meant)/.test(button.value)) {
       event.preventDefault();
       clearTimeout(timer);
@@ -123,6 +128,29 @@ function follow(form, live) {
     }
   });
   return refresh;
+}
+
+/** What was found before something was cancelled is not the result of what stands in the fields. */
+function stale(live, cancelled) {
+  live.querySelector('.stale')?.remove();
+  if (!cancelled) {
+    return;
+  }
+  const said = document.createElement('p');
+  said.className = 'fault stale';
+  said.setAttribute('role', 'alert');
+  said.textContent = document.getElementById('working').dataset.stale;
+  live.querySelector('.result').prepend(said);
+}
+
+/** The one clear next step comes with the answer and stands at the foot of the page. */
+function showStep() {
+  const now = document.getElementById('step-now');
+  const step = document.getElementById('step');
+  if (now && step) {
+    step.innerHTML = now.innerHTML;
+    now.remove();
+  }
 }
 
 /** Where the keyboard goes on: to the next stand that is not counted; after the last one, to the result. */
@@ -432,7 +460,7 @@ function watch(form, live, refresh) {
   setInterval(() => {
     const watching = live.querySelector('[data-watching]');
     if (watching && !moving && !document.hidden && Date.now() - typing > 2000 && !live.hasAttribute('aria-busy')) {
-      refresh();
+      refresh(undefined, true);
     }
   }, 3000);
 }
@@ -541,6 +569,43 @@ function photographs(section) {
 }
 
 document.querySelectorAll('.photographs').forEach(photographs);
+
+/** How wide a card is on this screen, CSS px; kept in the browser, and forgotten when its pixels change. */
+function trueSize() {
+  const known = document.cookie.match(/(?:^|; )card=([0-9.]+)x([0-9.]+)/);
+  const holds = known && Number(known[2]) === window.devicePixelRatio;
+  if (known && !holds) {
+    document.cookie = 'card=; path=/; max-age=0; samesite=lax';
+  }
+  document.documentElement.classList.toggle('true-size', Boolean(holds));
+  if (holds) {
+    document.documentElement.style.setProperty('--card', known[1]);
+  }
+}
+
+trueSize();
+window.addEventListener('resize', trueSize);
+
+/** A rectangle is made as wide as the card that is held to it. */
+function holdCard(card) {
+  const width = card.querySelector('input');
+  const shape = document.getElementById('card-shape');
+  const show = () => { shape.style.width = width.value + 'px'; };
+  const known = document.documentElement.style.getPropertyValue('--card');
+  if (known) {
+    width.value = known;
+  }
+  show();
+  width.addEventListener('input', show);
+  card.addEventListener('submit', (event) => {
+    event.preventDefault();
+    document.cookie = 'card=' + width.value + 'x' + window.devicePixelRatio + '; path=/; max-age=31536000; samesite=lax';
+    trueSize();
+    document.getElementById('card-kept').hidden = false;
+  });
+}
+
+document.querySelectorAll('form#card').forEach(holdCard);
 
 // A file is sent as it is, as soon as it is dropped or chosen.
 document.querySelectorAll('form[data-upload]').forEach(form => {

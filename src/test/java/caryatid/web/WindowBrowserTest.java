@@ -127,7 +127,7 @@ class WindowBrowserTest {
         if (page.endsWith("static-alignment")) {
           assertThat(browser.driver().findElements(By.cssSelector(".target input.words")))
               .isNotEmpty();
-          assertThat(browser.heightOfPage()).isLessThan(4000);
+          assertThat(browser.heightOfPage()).isLessThan(1000);
         }
         assertThat(browser.tallFields()).as(page).isEmpty();
       }

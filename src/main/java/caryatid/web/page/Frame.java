@@ -68,6 +68,21 @@ public final class Frame {
    * @param around what of the record is around it
    */
   public Markup page(RecordHead head, String base, Around around, String title, Markup content) {
+    return page(head, base, around, title, content, Optional.empty());
+  }
+
+  /**
+   * The same with what is to be done on the page before the next step.
+   *
+   * @param now empty where the script may put something there
+   */
+  public Markup page(
+      RecordHead head,
+      String base,
+      Around around,
+      String title,
+      Markup content,
+      Optional<Markup> now) {
     Markup page = begin(title);
     page.open("div", "class", "top");
     head(page, head);
@@ -78,7 +93,7 @@ public final class Frame {
     steps(page, head, base, around);
     page.close("nav");
     page.add(main(title, content));
-    return end(page, around.next().map(next -> bar(next, around)));
+    return end(page, around.next().map(next -> bar(next, around, now)));
   }
 
   private Markup begin(String title) {
@@ -188,8 +203,9 @@ public final class Frame {
   }
 
   /** What is typed and not kept is to be kept first. */
-  private Markup bar(Onward next, Around around) {
+  private Markup bar(Onward next, Around around, Optional<Markup> now) {
     Markup out = new Markup();
+    now.ifPresent(step -> out.open("span", "id", "step").add(step).close("span"));
     if (around.keeps()) {
       out.element("button", wording.word("Web.keep"), "form", EntryMarkup.FORM, "class", "strong");
     }

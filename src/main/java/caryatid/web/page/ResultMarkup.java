@@ -10,6 +10,9 @@ import java.util.List;
 
 /** What was found so far: what is unsafe first, a sentence for each landmark, the strips. */
 public final class ResultMarkup {
+  /** The page on which a card is held to the screen. */
+  public static final String CARD = "/card";
+
   private ResultMarkup() {}
 
   /** What is unsafe first, then what to do next, and a sentence for each recommended offset. */
@@ -42,13 +45,24 @@ public final class ResultMarkup {
    */
   public static Markup drawings(Result result, List<String> strips, Wording wording) {
     Markup out = new Markup();
-    strips.forEach(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
+    strips.forEach(svg -> out.open("div", "class", "figure strips").drawing(svg).close("div"));
+    if (!strips.isEmpty()) {
+      trueSize(out, wording);
+    }
     out.open("details").element("summary", wording.word("Web.numbers"));
     out.open("div", "class", "lines");
     ResultText.lines(result, wording).stream()
         .filter(line -> !line.isBlank())
         .forEach(line -> out.element("p", line));
     return out.close("div").close("details");
+  }
+
+  /** Nothing is claimed of a screen's scale before a card was held to it. */
+  private static void trueSize(Markup out, Wording wording) {
+    out.open("p", "class", "note no-true-size").text(wording.word("Web.noTrueSize") + " ");
+    out.element("a", wording.word("Web.card"), "href", CARD).close("p");
+    out.open("p", "class", "note true-size-only").text(wording.word("Web.trueSize") + " ");
+    out.element("a", wording.word("Web.cardAgain"), "href", CARD).close("p");
   }
 
   /** The heading: of how many stands. */

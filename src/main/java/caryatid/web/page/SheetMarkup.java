@@ -149,8 +149,9 @@ public final class SheetMarkup {
     control.faults(row + "up");
     out.close("div");
     before(row);
+    boolean wrong = !values.faults().at(row + "marking").isEmpty();
+    out.open("details", wrong ? "open" : "", "").element("summary", word("moreOfMark"));
     marking(row);
-    out.open("details").element("summary", word("is"));
     control.words(row + "is", word("is"));
     out.close("details").close("fieldset");
   }

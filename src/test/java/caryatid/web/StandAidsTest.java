@@ -1,0 +1,139 @@
+package caryatid.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import caryatid.usecase.Records;
+import caryatid.usecase.RememberedPlates;
+import caryatid.usecase.file.LocalFiles;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the page of static alignment tells beside landmarks, stands and result. */
+class StandAidsTest {
+  private static final String SIT = "Let the wearer sit before the next stand.";
+
+  @TempDir Path folder;
+  private OpenWindow window;
+  private String base;
+  private TypedStand stand;
+
+  @BeforeEach
+  void open() throws Exception {
+    LocalFiles files = new LocalFiles();
+    Path k7 = Path.of("sample-recordings/k7");
+    RememberedPlates.remember(
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
+        files.read(k7.resolve("barefoot-1.csv")),
+        files.read(k7.resolve("plate.yaml")),
+        false);
+    window = new OpenWindow(folder);
+    base = window.start("K7-right", "right");
+    stand = new TypedStand(window, base);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  private String page() throws Exception {
+    return window.page(base + TypedStand.STEP);
+  }
+
+  private void keep() throws Exception {
+    String head = OpenWindow.head(page());
+    assertThat(stand.typeAs(Map.of(), "action", "keep", "record-head", head).body())
+        .contains("Kept as entry 2");
+  }
+
+  /**
+   * The sample's barefoot stands take 18, 20 and 17 s; what is not counted was not stood for this.
+   */
+  @Test
+  void theMinutesOfTodayAreThoseOfKeptAndOfCountedStands() throws Exception {
+    stand.typeAs(Map.of(), "part", "live");
+    for (String name : new String[] {"barefoot-1.csv", "barefoot-2.csv", "barefoot-3.csv"}) {
+      stand.drop(name);
+    }
+    assertThat(page()).contains("Stood today: 0 min.");
+    for (int i = 1; i <= 3; i++) {
+      stand.typeAs(Map.of(), "action", "count-" + i);
+    }
+    assertThat(page()).contains("Stood today: 1 min.");
+    keep();
+    assertThat(page()).contains("Stood today: 1 min.");
+    stand.drop("barefoot-1.csv");
+    stand.drop("barefoot-2.csv");
+    stand.typeAs(Map.of(), "action", "count-1");
+    stand.typeAs(Map.of(), "action", "count-2");
+    assertThat(page()).contains("Stood today: 2 min.");
+  }
+
+  /** Both sides of five minutes: 15 and 16 stands of nearly 20 s. */
+  @Test
+  void afterFiveMinutesTheWearerIsToSit() throws Exception {
+    stand.typeAs(Map.of(), "part", "live");
+    for (int i = 1; i <= 16; i++) {
+      stand.drop("barefoot-2.csv");
+    }
+    for (int i = 1; i <= 15; i++) {
+      stand.typeAs(Map.of(), "part", "live", "action", "count-" + i);
+    }
+    assertThat(page()).contains("Stood today: 5 min.").doesNotContain(SIT);
+    stand.typeAs(Map.of(), "part", "live", "action", "count-16");
+    assertThat(page()).contains(SIT);
+  }
+
+  @Test
+  void askingWhatArrivedIsNoTyping() throws Exception {
+    assertThat(stand.typeAs(Map.of(), "part", "poll").statusCode()).isEqualTo(200);
+    assertThat(page()).doesNotContain("drafted-mark");
+    stand.typeAs(Map.of(), "part", "live");
+    assertThat(page()).contains("drafted-mark");
+    stand.typeAs(Map.of("worn", "boots"), "part", "poll");
+    assertThat(page()).contains("value=\"barefoot\"").doesNotContain("boots");
+  }
+
+  @Test
+  void theNextStepIsToCountWhatArrivedThenToKeepTheState() throws Exception {
+    stand.typeAs(Map.of(), "part", "live");
+    assertThat(page()).contains("<span id=\"step\"></span>");
+    stand.drop("barefoot-1.csv");
+    assertThat(page())
+        .contains(
+            "<button form=\"stand\" name=\"action\" value=\"count-1\" class=\"strong\">Hands free,"
+                + " feet in outlines: count stand 1 \u2192</button>");
+    stand.typeAs(Map.of(), "action", "count-1");
+    assertThat(page())
+        .contains("<button form=\"stand\" name=\"action\" value=\"keep\" class=\"strong\">");
+  }
+
+  @Test
+  void thatOneStretchHoldsForAllRecordingsIsSaid() throws Exception {
+    String said = "The stretch set by hand is used in all recordings of this state.";
+    stand.typeAs(Map.of(), "part", "live");
+    stand.drop("barefoot-1.csv");
+    stand.typeAs(Map.of("from-s", "2"), "part", "live");
+    assertThat(page()).doesNotContain(said);
+    stand.drop("barefoot-2.csv");
+    assertThat(page()).contains(said);
+    stand.typeAs(Map.of(), "part", "live");
+    assertThat(page()).doesNotContain(said);
+  }
+
+  @Test
+  void belowTheStripsIsABarToCompareThemWith() throws Exception {
+    stand.typeAs(Map.of(), "part", "live");
+    stand.drop("barefoot-1.csv");
+    assertThat(page()).doesNotContain("50 mm in these drawings");
+    stand.typeAs(Map.of(), "action", "count-1");
+    assertThat(page())
+        .contains("50 mm in these drawings", "Not at true size; the bar is 50 mm.", "/card");
+  }
+}

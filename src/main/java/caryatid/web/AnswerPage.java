@@ -14,24 +14,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The answer to something unsafe, which stays in sight and is never removed. */
 final class AnswerPage {
+  /** Names of drafts of answers, each by the line that it answers. */
+  static final Pattern NAME = Pattern.compile("answer-[0-9a-f]{1,8}");
+
   private AnswerPage() {}
 
   /** The form that takes something unsafe as it is, with the reason. */
-  static Reply of(Request request, OpenRecord record, EntryPage entry)
+  static Reply of(Request request, OpenRecord record, WindowState state, StepForm form)
       throws BadInput, StoreFailure {
-    TypedForm said = new TypedForm(said(request, record.head().unsafe()));
-    Markup form =
-        entry
-            .form()
-            .form(
-                record,
-                JobStep.CLOSING,
-                EntryKind.ACCEPTED,
-                new StepForm.Again(said, FieldFaults.NONE, List.of()));
-    return record.page(200, Optional.empty(), record.wording().word("Web.answer"), form);
+    Map<String, String> said = said(request, record.head().unsafe());
+    Map<String, String> drafted =
+        said.containsKey(StepForm.DRAFT)
+            ? state.draft(record.code(), said.get(StepForm.DRAFT)).fields()
+            : Map.of();
+    TypedForm typed = new TypedForm(drafted.isEmpty() ? said : drafted);
+    Markup content =
+        form.form(
+            record,
+            JobStep.CLOSING,
+            EntryKind.ACCEPTED,
+            new StepForm.Again(typed, FieldFaults.NONE, List.of()));
+    return record.page(200, Optional.empty(), record.wording().word("Web.answer"), content);
   }
 
   /** What an answer is about: the line that was chosen, and the stand it was seen in. */
@@ -45,6 +52,7 @@ final class AnswerPage {
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put("what", line.words().strip());
     line.stand().ifPresent(stand -> texts.put("stand", Integer.toString(stand)));
+    texts.put(StepForm.DRAFT, "answer-" + Integer.toHexString(line.words().hashCode()));
     return texts;
   }
 }

@@ -56,6 +56,9 @@ final class EntryPage {
     for (EntryKind kind : step.kinds()) {
       form.section(content, record, step, kind, form.drafted(record, kind));
     }
+    if (step == JobStep.CLOSING) {
+      content.element("h2", record.wording().word("Web.takeAway")).add(RecordFiles.toSave(record));
+    }
     return record.keeping(200, step, content);
   }
 
@@ -88,10 +91,10 @@ final class EntryPage {
   private Optional<Reply> aside(
       Request request, OpenRecord record, JobStep step, EntryKind kind, TypedForm typed)
       throws BadInput, StoreFailure {
-    FormDraft drafted = state.draft(record.code(), kind);
+    FormDraft drafted = state.draft(record.code(), draftName(request, kind));
     if (request.field(PART).isPresent()) {
       String head = request.field(EntryMarkup.HEAD).orElse("");
-      state.saveDraft(record.code(), kind.key(), head, typed.texts());
+      state.saveDraft(record.code(), draftName(request, kind), head, typed.texts());
       return Optional.of(Reply.part(new Markup().text(record.wording().word("Web.draftSaved"))));
     }
     if (request.field(StepForm.DISCARD).isPresent()) {
@@ -111,6 +114,14 @@ final class EntryPage {
     return Optional.empty();
   }
 
+  /** Under which name the form's draft is kept: its kind's, or that of an answer. */
+  private static String draftName(Request request, EntryKind kind) {
+    return request
+        .field(StepForm.DRAFT)
+        .filter(name -> kind == EntryKind.ACCEPTED && AnswerPage.NAME.matcher(name).matches())
+        .orElse(kind.key());
+  }
+
   private Reply add(
       Request request, OpenRecord record, JobStep step, EntryKind kind, TypedForm typed)
       throws BadInput, StoreFailure {
@@ -125,9 +136,9 @@ final class EntryPage {
     try {
       EntryDraft draft = draft(request, record, kind, typed);
       AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
-      state.keep(record.code(), kind.key(), record.head().digest());
+      state.keep(record.code(), draftName(request, kind), record.head().digest());
       state.remember(draft.by());
-      state.draft(record.code(), kind).clear();
+      state.draft(record.code(), draftName(request, kind)).clear();
       state.photographs(record.code(), kind).clear();
       return kept(record, step, added, draft);
     } catch (BadInput e) {

@@ -11,6 +11,7 @@ import caryatid.usecase.RecordReport;
 import caryatid.usecase.VerifyRecord;
 import caryatid.usecase.file.LocalFiles;
 import caryatid.usecase.file.Output;
+import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
@@ -39,13 +40,25 @@ final class RecordFiles {
     this.uploads = uploads;
   }
 
-  /** What can be done with a record as it is. */
-  static Markup actions(OpenRecord record) {
+  /** The record as files to be saved. */
+  static Markup toSave(OpenRecord record) {
+    return saved(record, new Markup().open("ul", "class", "actions")).close("ul");
+  }
+
+  private static Markup saved(OpenRecord record, Markup out) {
     Wording wording = record.wording();
-    Markup out = new Markup().open("ul", "class", "actions");
     action(out, record.base() + "/pdf?paper=a4", wording.word("Web.reportA4"));
     action(out, record.base() + "/pdf?paper=letter", wording.word("Web.reportLetter"));
     action(out, record.base() + "/pack", wording.word("Web.pack"));
+    return out;
+  }
+
+  /** What can be done with a record as it is. */
+  static Markup actions(OpenRecord record) {
+    Wording wording = record.wording();
+    Markup out = saved(record, new Markup().open("ul", "class", "actions"));
+    String arriving = record.address(JobStep.ARRIVING);
+    action(out, arriving, wording.word("Web.sinceVisit"));
     action(out, record.base() + "/verify", wording.word("Web.verify"));
     action(out, record.base() + "/compare", wording.word("Web.compare"));
     action(out, record.base() + "/erase", wording.word("Web.erase"));

@@ -21,6 +21,7 @@ final class RecordPages {
   private final RecordFiles files;
   private final ErasePage erase;
   private final ChangePage change;
+  private final CorrectPage correct;
   private final EntryPhotographs photographs;
 
   RecordPages(WindowState state, Uploads uploads) {
@@ -30,6 +31,7 @@ final class RecordPages {
     this.show = new ShowPage(state, entry.form());
     this.stand = new StaticPage(state);
     this.change = new ChangePage(state);
+    this.correct = new CorrectPage(state);
     this.erase = new ErasePage(state);
     this.files = new RecordFiles(state, uploads);
   }
@@ -55,8 +57,10 @@ final class RecordPages {
       case "report" -> show.report(record, request.part(3));
       case "file" -> show.file(record, request.part(3), request.field("name").orElse(""));
       case "back" -> change.back(request, record);
+      case "picture" -> show.picture(record, request.part(3), request.field("name").orElse(""));
+      case "correct" -> correct.answer(request, record);
       case "change" -> change.change(request, record);
-      case "answer" -> AnswerPage.of(request, record, entry);
+      case "answer" -> AnswerPage.of(request, record, state, entry.form());
       case "pdf" -> files.report(request, record);
       case "pack" -> files.pack(record);
       case "verify" -> files.verify(record);

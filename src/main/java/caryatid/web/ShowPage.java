@@ -40,6 +40,7 @@ final class ShowPage {
     Wording wording = record.wording();
     List<String> all = RecordText.lines(record.view(), wording);
     lines(content, all.subList(1, all.size()));
+    CorrectPage.offer(content, record);
     files(content, record);
     digest(content, record.head().digest(), wording);
     return record.page(content);
@@ -94,6 +95,23 @@ final class ShowPage {
         .orElseGet(() -> Pages.missing(record.wording()));
   }
 
+  /** A photograph that was kept with an entry, to be shown. */
+  Reply picture(OpenRecord record, String entry, String name) throws BadInput {
+    boolean photograph =
+        entry.matches("\\d{1,6}")
+            && record.view().timeline().stream()
+                .map(row -> row.entry())
+                .filter(kept -> kept.number() == Integer.parseInt(entry))
+                .flatMap(kept -> kept.files().stream())
+                .anyMatch(
+                    file -> file.is() == KeptFile.Role.PHOTOGRAPH && file.name().equals(name));
+    return photograph
+        ? KeptReport.file(state.records(), record.code(), Integer.parseInt(entry), name)
+            .map(EntryPhotographs::picture)
+            .orElseGet(() -> Pages.missing(record.wording()))
+        : Pages.missing(record.wording());
+  }
+
   /** The report that was kept with a stand. */
   Reply report(OpenRecord record, String entry) throws BadInput {
     if (!entry.matches("\\d{1,6}")) {
@@ -109,16 +127,22 @@ final class ShowPage {
   Reply arriving(OpenRecord record) throws BadInput, StoreFailure {
     Markup content = new Markup();
     damage(content, record);
+    Optional<Markup> last = LastVisit.before(record, state.records().now().toLocalDate());
+    last.ifPresent(content::add);
     if (record.view().notShown().isEmpty()) {
       Optional<SinceVisit> since =
           ShowRecord.since(state.records(), record.code(), Optional.empty());
       if (since.isPresent()) {
+        content.open("details", "class", "latest");
+        content.element("summary", record.wording().word("Web.sinceVisit"));
         lines(content, VisitText.lines(since.get(), record.view(), record.wording()));
+        content.close("details");
       } else {
         content.element("p", record.wording().word("Web.firstVisit"));
       }
     }
     EntryKind kind = JobStep.ARRIVING.kinds().get(0);
+    content.element("h2", record.wording().word("Web.changedSince"));
     content.add(form.form(record, JobStep.ARRIVING, kind, form.drafted(record, kind)));
     return record.keeping(200, JobStep.ARRIVING, content);
   }

@@ -16,11 +16,16 @@ import caryatid.web.page.TypedForm;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.List;
+import java.util.Optional;
 
 /** The form of an entry in a step, with what was typed, what waits and what is asked. */
 final class StepForm {
   static final String KIND = "entry-kind";
   static final String DISCARD = "discard";
+
+  /** Of a form that is not its kind's usual one: under which name its draft is kept. */
+  static final String DRAFT = "draft-name";
+
   private static final String OWN_WORDS = ".text";
 
   private final WindowState state;
@@ -38,7 +43,11 @@ final class StepForm {
    * @param faults what is wrong
    * @param questions what is asked
    */
-  record Again(TypedForm typed, FieldFaults faults, List<Question> questions) {}
+  record Again(TypedForm typed, FieldFaults faults, List<Question> questions) {
+    private Optional<String> text(String name) {
+      return Optional.ofNullable(typed.texts().get(name));
+    }
+  }
 
   /** What was typed before and is not kept yet. */
   Again drafted(OpenRecord record, EntryKind kind) throws BadInput, StoreFailure {
@@ -77,14 +86,21 @@ final class StepForm {
     content.element("summary", wording.word("Web.saidBefore"));
     Entry last = all.get(all.size() - 1);
     new EntryWords(wording).lines(last.content()).forEach(line -> content.element("p", line));
-    content.close("details");
+    content.open("p").text(wording.word("Web.correct.title") + ": ");
+    CorrectPage.link(content, record, last).close("p").close("details");
   }
 
   /** The form of a kind. */
   Markup form(OpenRecord record, JobStep step, EntryKind kind, Again again)
       throws BadInput, StoreFailure {
     Wording wording = record.wording();
-    EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), state.initials());
+    EntryMarkup form =
+        new EntryMarkup(
+            wording,
+            again.typed(),
+            again.faults(),
+            state.initials(),
+            kind == step.kinds().get(0) ? "" : kind.key() + "-");
     boolean steps = kind == step.kinds().get(0);
     String digest = record.head().digest();
     Markup content =
@@ -92,6 +108,9 @@ final class StepForm {
             ? form.beginStep(record.address(step), digest)
             : form.begin(record.address(step), digest);
     content.open("input", "type", "hidden", "name", KIND, "value", kind.key());
+    again
+        .text(DRAFT)
+        .ifPresent(name -> content.open("input", "type", "hidden", "name", DRAFT, "value", name));
     // The first button is the one that Enter presses.
     content.element("button", wording.word("Web.keep"), "class", "hidden", "tabindex", "-1");
     drafted(content, again, wording);
@@ -110,7 +129,7 @@ final class StepForm {
   }
 
   /** That what stands in the form was typed before; the way to begin anew. */
-  private static void drafted(Markup content, Again again, Wording wording) {
+  static void drafted(Markup content, Again again, Wording wording) {
     if (again.faults().isEmpty() && isDraft(again)) {
       content.open("p", "class", "kept-now drafted").text(wording.word("Web.drafted") + " ");
       content.element("button", wording.word("Web.keep"), "class", "strong");
@@ -128,7 +147,7 @@ final class StepForm {
   }
 
   /** A name that is nearly a known one may be meant as it is: then it is taken as plain words. */
-  private static void asked(Markup content, Question question, Wording wording) {
+  static void asked(Markup content, Question question, Wording wording) {
     if (question.answer().endsWith(OWN_WORDS)) {
       String says = question.line().substring(question.line().indexOf('=') + 1);
       String id = "so-" + question.answer();

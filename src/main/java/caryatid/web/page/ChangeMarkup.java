@@ -44,6 +44,12 @@ public final class ChangeMarkup {
     return out;
   }
 
+  /** An item and what it is set to. */
+  public static String nameAndNow(Changeable one, Wording wording) {
+    String now = one.now().map(set -> " " + wording.exact(set) + " " + one.unit()).orElse("");
+    return name(one, wording) + now;
+  }
+
   private String now(Changeable one) {
     String now =
         one.now()
@@ -53,6 +59,10 @@ public final class ChangeMarkup {
   }
 
   private String name(Changeable one) {
+    return name(one, wording);
+  }
+
+  private static String name(Changeable one, Wording wording) {
     return Stream.of(
             Stream.of(one.fastener().orElse(one.item())), one.side().stream().map(wording::word))
         .flatMap(words -> words)
@@ -102,8 +112,7 @@ public final class ChangeMarkup {
   }
 
   private String torque(Changeable one) {
-    String set = one.now().map(amount -> wording.exact(amount) + " " + one.unit()).orElse("");
-    return name(one) + " " + set;
+    return nameAndNow(one, wording);
   }
 
   /** Why, of a row. */

@@ -22,11 +22,24 @@ public final class EntryMarkup {
   private final TypedForm typed;
   private final FieldFaults faults;
   private final String initials;
+  private final String prefix;
 
   /**
    * @param initials those that are offered
    */
   public EntryMarkup(Wording wording, TypedForm typed, FieldFaults faults, String initials) {
+    this(wording, typed, faults, initials, "");
+  }
+
+  /**
+   * One of several forms on a page.
+   *
+   * @param initials those that are offered
+   * @param prefix of its fields' ids
+   */
+  public EntryMarkup(
+      Wording wording, TypedForm typed, FieldFaults faults, String initials, String prefix) {
+    this.prefix = prefix;
     this.wording = wording;
     this.typed = typed;
     this.faults = faults;
@@ -97,7 +110,7 @@ public final class EntryMarkup {
 
   /** The entry's fields. */
   public void fields(Markup out, Form form, RowOffers offers) {
-    out.add(FormMarkup.fields(form, wording, typed, faults, offers));
+    out.add(FormMarkup.fields(form, wording, typed, faults, offers, prefix));
   }
 
   /** When it was, who says it, and the button. */
@@ -112,7 +125,7 @@ public final class EntryMarkup {
     when(out, now);
     confirm(out);
     out.open("div", "class", "field");
-    initials(out, wording, typed.text(BY).orElse(initials), true);
+    initials(out, wording, typed.text(BY).orElse(initials), true, prefix);
     out.close("div").close("form");
   }
 
@@ -140,17 +153,22 @@ public final class EntryMarkup {
   /** Who says it, and the button. */
   public void close(Markup out, String button) {
     out.open("div", "class", "field");
-    initials(out, wording, typed.text(BY).orElse(initials), true);
+    initials(out, wording, typed.text(BY).orElse(initials), true, prefix);
     out.element("button", button, "class", "strong").close("div").close("form");
   }
 
   /** The label and the field of the initials. */
   public static void initials(Markup out, Wording wording, String by, boolean required) {
-    out.element("label", wording.word("Web.by") + " *", "for", BY);
+    initials(out, wording, by, required, "");
+  }
+
+  private static void initials(
+      Markup out, Wording wording, String by, boolean required, String prefix) {
+    out.element("label", wording.word("Web.by") + " *", "for", prefix + BY);
     out.open(
         "input",
         "id",
-        BY,
+        prefix + BY,
         "name",
         BY,
         "type",
@@ -166,7 +184,7 @@ public final class EntryMarkup {
   }
 
   private void when(Markup out, OffsetDateTime now) {
-    TypedTime.field(
-        out, new TypedTime.Untouched(now, wording.word("Web.whenHint")), typed, faults, wording);
+    TypedTime.Untouched shown = new TypedTime.Untouched(now, wording.word("Web.whenHint"), prefix);
+    TypedTime.field(out, shown, typed, faults, wording);
   }
 }

@@ -27,9 +27,12 @@ final class FormMarkup {
   private final TypedForm typed;
   private final FieldFaults faults;
   private final RowOffers offers;
+  private final String prefix;
   private final Markup out = new Markup();
 
-  private FormMarkup(Wording wording, TypedForm typed, FieldFaults faults, RowOffers offers) {
+  private FormMarkup(
+      Wording wording, TypedForm typed, FieldFaults faults, RowOffers offers, String prefix) {
+    this.prefix = prefix;
     this.wording = wording;
     this.words = new EntryWords(wording);
     this.typed = typed;
@@ -37,10 +40,19 @@ final class FormMarkup {
     this.offers = offers;
   }
 
-  /** The fields with what was typed into them before. */
+  /**
+   * The fields with what was typed into them before.
+   *
+   * @param prefix of their ids, where a page has several forms
+   */
   static Markup fields(
-      Form form, Wording wording, TypedForm typed, FieldFaults faults, RowOffers offers) {
-    FormMarkup markup = new FormMarkup(wording, typed, faults, offers);
+      Form form,
+      Wording wording,
+      TypedForm typed,
+      FieldFaults faults,
+      RowOffers offers,
+      String prefix) {
+    FormMarkup markup = new FormMarkup(wording, typed, faults, offers, prefix);
     for (Field field : form.fields()) {
       if (field.type() instanceof FieldType.Rows rows) {
         markup.rows(field, rows.form());
@@ -112,7 +124,7 @@ final class FormMarkup {
   }
 
   private void field(Field field, String name, String unit, boolean required) {
-    String id = id(name);
+    String id = prefix + id(name);
     out.open("div", "class", "field");
     String label = words.label(field.key()) + (required ? " *" : "");
     if (field.type() instanceof FieldType.YesNo) {
@@ -183,7 +195,7 @@ final class FormMarkup {
     out.open("fieldset", "class", "choice").element("legend", label);
     Optional<String> chosen = typed.text(name);
     for (String answer : answers.keySet().stream().sorted(Comparator.reverseOrder()).toList()) {
-      String id = id(name) + "-" + answer;
+      String id = prefix + id(name) + "-" + answer;
       boolean checked = chosen.equals(Optional.of(answer));
       out.open(
           "input",
@@ -204,7 +216,7 @@ final class FormMarkup {
 
   private void faults(String name) {
     if (!faults.at(name).isEmpty()) {
-      out.open("div", "class", "fault", "id", id(name) + "-fault");
+      out.open("div", "class", "fault", "id", prefix + id(name) + "-fault");
       faults.at(name).forEach(fault -> out.element("p", fault));
       out.close("div");
     }

@@ -30,8 +30,13 @@ public final class TypedTime {
    * What stands in a field that nobody has typed into.
    *
    * @param hint what becomes of it if it is left as it is
+   * @param prefix of the ids, where a page has several forms
    */
-  public record Untouched(OffsetDateTime at, String hint) {}
+  public record Untouched(OffsetDateTime at, String hint, String prefix) {
+    public Untouched(OffsetDateTime at, String hint) {
+      this(at, hint, "");
+    }
+  }
 
   /** What was typed instead of the time that stood there. */
   public static Optional<String> changed(TypedForm typed) {
@@ -77,11 +82,11 @@ public final class TypedTime {
       Markup out, Untouched shown, TypedForm typed, FieldFaults faults, Wording wording) {
     List<String> wrong = faults.at(AT);
     out.open("div", "class", "field");
-    out.element("label", wording.word("Web.when"), "for", AT);
-    inputs(out, typed, shown.at(), !wrong.isEmpty());
-    out.element("span", shown.hint(), "class", "note", "id", AT + "-hint");
+    out.element("label", wording.word("Web.when"), "for", shown.prefix() + AT);
+    inputs(out, typed, shown, !wrong.isEmpty());
+    out.element("span", shown.hint(), "class", "note", "id", shown.prefix() + AT + "-hint");
     if (!wrong.isEmpty()) {
-      out.open("div", "class", "fault", "id", AT + "-fault");
+      out.open("div", "class", "fault", "id", shown.prefix() + AT + "-fault");
       wrong.forEach(fault -> out.element("p", fault));
       out.close("div");
     }
@@ -89,12 +94,12 @@ public final class TypedTime {
   }
 
   /** What stands in the field, and the hidden one that tells whether it was changed. */
-  private static void inputs(Markup out, TypedForm typed, OffsetDateTime now, boolean bad) {
-    String shown = now.format(MINUTES);
+  private static void inputs(Markup out, TypedForm typed, Untouched untouched, boolean bad) {
+    String shown = untouched.at().format(MINUTES);
     out.open(
         "input",
         "id",
-        AT,
+        untouched.prefix() + AT,
         "name",
         AT,
         "type",
@@ -104,7 +109,7 @@ public final class TypedTime {
         "autocomplete",
         "off",
         "aria-describedby",
-        AT + "-hint",
+        untouched.prefix() + AT + "-hint",
         bad ? "aria-invalid" : "",
         "true",
         "value",

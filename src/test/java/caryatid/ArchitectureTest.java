@@ -162,7 +162,7 @@ class ArchitectureTest {
     new Row(
         "usecase.stand",
         "usecase usecase.file usecase.prove disk clinic store fitting views entry report report.pages"
-            + " wording sheet"
+            + " wording sheet sheet.yaml"
             + " recording.model standing alignment loadline geometry remark",
         ""),
     new Row(

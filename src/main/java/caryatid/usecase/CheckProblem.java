@@ -3,7 +3,7 @@ package caryatid.usecase;
 import caryatid.remark.Topic;
 
 /** Why inputs that are valid one by one cannot be checked together. */
-enum CheckProblem implements Topic {
+public enum CheckProblem implements Topic {
   LINES_WITHOUT_DESCRIPTION("CheckProblem.LINES_WITHOUT_DESCRIPTION"),
   SAME_NAME("CheckProblem.SAME_NAME"),
   SAME_RECORDING("CheckProblem.SAME_RECORDING"),

@@ -11,9 +11,6 @@ import java.nio.file.Path;
 
 /** A file on this computer whose path was typed, where the script that sends files does not run. */
 final class PathField {
-  /** The name of its field. */
-  static final String FIELD = "file-path";
-
   private PathField() {}
 
   /**

@@ -8,6 +8,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.CheckProblem;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.inspect.PlateDraft;
 import caryatid.usecase.inspect.PlateMeasures;
@@ -62,17 +63,13 @@ final class PlatesPage {
   private Reply ofExport(Request request, Wording wording)
       throws BadInput, StoreFailure, IOException {
     if (request.part(1).equals("file") && request.changes()) {
-      return Reply.seeOther(address(uploads.take(request.body(), name(request))));
+      return Reply.seeOther(address(uploads.take(request, "export")));
     }
     if (request.part(1).equals("forget") && request.changes()) {
       return forget(request);
     }
     Optional<Uploads.Upload> upload = uploads.find(request.part(1));
     return upload.isPresent() ? about(upload.get(), request, wording) : Pages.missing(wording);
-  }
-
-  private static String name(Request request) {
-    return request.field("name").orElse("export");
   }
 
   private static String address(Uploads.Upload upload) {
@@ -230,7 +227,7 @@ final class PlatesPage {
   }
 
   private static String said(Problem problem, Wording wording) {
-    return problem.topic().code().equals("CheckProblem.ANOTHER_PLATE")
+    return problem.topic() == CheckProblem.ANOTHER_PLATE
         ? wording.fill(
             "Web.plateAnother",
             problem.arguments().get(0),

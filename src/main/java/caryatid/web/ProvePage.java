@@ -149,7 +149,7 @@ final class ProvePage {
     if (proof.isEmpty()) {
       return Pages.missing(wording);
     }
-    Uploads.Upload upload = uploads.take(request.body(), request.field("name").orElse("export"));
+    Uploads.Upload upload = uploads.take(request, "export");
     try {
       NamedBytes bytes = upload.bytes();
       proof.get().take(bytes);

@@ -81,9 +81,10 @@ final class RecordFiles {
           letter ? Paper.LETTER : Paper.A4,
           new Output(made, false),
           FILES);
-      return Reply.download(record.code() + ".pdf", "application/pdf", Files.readAllBytes(made));
-    } finally {
+      return Reply.download(record.code() + ".pdf", "application/pdf", made);
+    } catch (BadInput | StoreFailure | RuntimeException e) {
       Files.deleteIfExists(made);
+      throw e;
     }
   }
 
@@ -92,9 +93,10 @@ final class RecordFiles {
     Path made = uploads.free();
     try {
       PackRecord.run(state.records(), record.code(), made, record.wording(), FILES);
-      return Reply.download(record.code() + ".zip", "application/zip", Files.readAllBytes(made));
-    } finally {
+      return Reply.download(record.code() + ".zip", "application/zip", made);
+    } catch (BadInput | StoreFailure | RuntimeException e) {
       Files.deleteIfExists(made);
+      throw e;
     }
   }
 

@@ -88,7 +88,7 @@ final class RecordsPage {
 
   /** Takes a packed record in: all of it, checked, or nothing. */
   Reply takeIn(Request request) throws BadInput, StoreFailure, IOException {
-    Uploads.Upload zip = uploads.take(request.body(), request.field("name").orElse(""));
+    Uploads.Upload zip = uploads.take(request, "");
     try {
       String by = request.field(EntryMarkup.BY).orElse("");
       String code = UnpackRecord.run(state.records(), zip.path(), by, new LocalFiles());

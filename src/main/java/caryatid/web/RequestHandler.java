@@ -12,6 +12,8 @@ import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -128,10 +130,29 @@ final class RequestHandler implements HttpHandler {
     if (reply.status() >= 400) {
       headers.set("Connection", "close");
     }
-    boolean bare = exchange.getRequestMethod().equals("HEAD") || reply.bytes().length == 0;
+    boolean head = exchange.getRequestMethod().equals("HEAD");
+    if (reply.file().isPresent()) {
+      sendFile(exchange, reply, head);
+      return;
+    }
+    boolean bare = head || reply.bytes().length == 0;
     exchange.sendResponseHeaders(reply.status(), bare ? -1 : reply.bytes().length);
     if (!bare) {
       exchange.getResponseBody().write(reply.bytes());
+    }
+  }
+
+  /** A file goes through no memory, and away once it was sent or whoever asked is gone. */
+  private static void sendFile(HttpExchange exchange, Reply reply, boolean head)
+      throws IOException {
+    Path made = reply.file().orElseThrow();
+    try {
+      exchange.sendResponseHeaders(reply.status(), head ? -1 : Files.size(made));
+      if (!head) {
+        Files.copy(made, exchange.getResponseBody());
+      }
+    } finally {
+      Files.deleteIfExists(made);
     }
   }
 

@@ -6,6 +6,7 @@ import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.usecase.stand.DraftedStand;
 import caryatid.usecase.stand.DraftedStand.SoFar;
+import caryatid.usecase.stand.FieldProblem;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.NumberFault;
@@ -69,7 +70,7 @@ final class SheetFaults {
       return Optional.of(problem.place().file());
     }
     Optional<String> field = found.sheet().field(problem).map(SheetFaults::shown);
-    if (problem.topic().code().equals("Writing.MISSING_KEY")) {
+    if (FieldProblem.of(problem) == FieldProblem.MISSING_KEY) {
       String row = field.map(ROW::matcher).filter(Matcher::matches).map(m -> m.group(1)).orElse("");
       return text(problem, 0).equals("landmarks")
           ? Optional.of(StandFields.LANDMARK + "[1].forward")
@@ -94,7 +95,7 @@ final class SheetFaults {
   /** Whether something is left out only because it looks like a name. */
   boolean looksLikeName() {
     return found.problems().stream()
-        .anyMatch(problem -> problem.topic().code().matches("Keeping\\.(CODE|TEXT)_LIKE_.*"));
+        .anyMatch(problem -> FieldProblem.of(problem) == FieldProblem.LIKE_A_NAME);
   }
 
   private String sentence(int number) {
@@ -102,11 +103,10 @@ final class SheetFaults {
     if (field(number).equals(Optional.of(TypedTime.AT)) && TypedTime.isNone(at())) {
       return wording.fill("Web.badTime", Argument.text(at()));
     }
-    return switch (problem.topic().code()) {
-      case "Writing.NOT_A_NUMBER" ->
-          NumberFault.of(field(number).map(typed::get).orElse(""), wording);
-      case "Writing.MISSING_KEY" -> missing(problem, field(number));
-      case "Writing.OUT_OF_RANGE" ->
+    return switch (FieldProblem.of(problem)) {
+      case NOT_A_NUMBER -> NumberFault.of(field(number).map(typed::get).orElse(""), wording);
+      case MISSING_KEY -> missing(problem, field(number));
+      case OUT_OF_RANGE ->
           wording.fill("Web.fault.range", problem.arguments().get(2), problem.arguments().get(3));
       default -> inFieldWords(withoutCommandLine(bare(problem, wording)));
     };

@@ -15,6 +15,7 @@ import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ResultMarkup;
 import caryatid.web.page.StretchMarkup;
+import caryatid.web.page.UploadMarkup;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Optional;
@@ -126,24 +127,8 @@ final class StandLive {
   }
 
   private void drop() {
-    out.open("div", "class", "drop", "id", "drop");
-    out.open("label", "for", "recordings", "class", "button")
-        .text(wording.word("Web.chooseFile"))
-        .close("label");
-    out.open("input", "type", "file", "id", "recordings", "multiple", "", "class", "file");
-    out.element("p", wording.word("Web.orDrop"));
-    out.open("noscript").element("p", wording.word("Web.withoutScript")).close("noscript");
-    if (watched.isPresent()) {
-      String folder = watched.get().folder().toString();
-      out.element(
-          "p",
-          wording.fill("Web.watching", Argument.text(folder)),
-          "class",
-          "note",
-          "data-watching",
-          "3");
-    }
-    out.close("div");
+    Optional<String> folder = watched.map(in -> in.folder().toString());
+    out.add(new UploadMarkup(wording).recordings(folder));
     out.open("p", "class", "clock", "data-interrupted", wording.word("Web.clockInterrupted"));
     out.open("button", "type", "button", "data-clock", "20");
     out.text(wording.word("Web.still")).close("button").open("output").close("output");

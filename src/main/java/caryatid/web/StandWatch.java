@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.stand.StandDraft;
@@ -50,6 +51,15 @@ final class StandWatch {
       draft.take(file.getFileName().toString(), bytes);
     } catch (IOException lockedForTheMoment) {
       watched.again(file);
+    }
+  }
+
+  /** Takes a file on this computer whose path was typed. */
+  static void take(StandDraft draft, NamedBytes file) throws BadInput, StoreFailure {
+    try (InputStream bytes = file.open()) {
+      draft.take(file.name(), bytes);
+    } catch (IOException e) {
+      throw file.unreadable(e);
     }
   }
 }

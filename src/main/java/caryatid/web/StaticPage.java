@@ -21,6 +21,7 @@ import caryatid.web.page.Request;
 import caryatid.web.page.ResultMarkup;
 import caryatid.web.page.TypedForm;
 import caryatid.web.page.TypedTime;
+import caryatid.web.page.UploadMarkup;
 import caryatid.wording.RecordText;
 import caryatid.wording.Wording;
 import java.time.temporal.ChronoUnit;
@@ -40,7 +41,14 @@ final class StaticPage {
   private static final String AT_TYPED = "at-typed";
 
   private static final Set<String> NOT_TYPED =
-      Set.of(ACT, "part", EntryMarkup.HEAD, TypedTime.AT, TypedTime.SHOWN, StandFields.AT);
+      Set.of(
+          UploadMarkup.PATH,
+          ACT,
+          "part",
+          EntryMarkup.HEAD,
+          TypedTime.AT,
+          TypedTime.SHOWN,
+          StandFields.AT);
 
   private final WindowState state;
   private final StandWatch watch;
@@ -150,6 +158,8 @@ final class StaticPage {
     change(request, draft);
     if (action.equals("watch")) {
       watch.begin(record.code(), draft.fields());
+    } else if (action.equals("take") && request.field(UploadMarkup.PATH).isPresent()) {
+      StandWatch.take(draft, PathField.read(request.field(UploadMarkup.PATH).get()));
     } else if (action.equals("discard")) {
       draft.clear();
     } else if (action.equals("keep")) {
@@ -167,7 +177,7 @@ final class StaticPage {
     if (stand.matches()) {
       number(draft, stand.group(1), Integer.parseInt(stand.group(2)));
     } else if (action.startsWith("meant=")) {
-      meant(draft, action.substring("meant=".length()));
+      draft.mean(action.substring("meant=".length()));
     }
   }
 
@@ -181,17 +191,6 @@ final class StaticPage {
     if (fields.putIfAbsent(StandFields.AT, now()) == null) {
       draft.type(fields);
     }
-  }
-
-  /** What was asked is so: kept with the sheet. */
-  private static void meant(StandDraft draft, String answer) throws StoreFailure {
-    Map<String, String> fields = new LinkedHashMap<>(draft.fields());
-    int number = 1;
-    while (fields.containsKey(StandFields.MEANT + "[" + number + "]")) {
-      number++;
-    }
-    fields.put(StandFields.MEANT + "[" + number + "]", answer);
-    draft.type(fields);
   }
 
   private static boolean isSure(Request request) {

@@ -1,6 +1,9 @@
 package caryatid.web;
 
 import caryatid.recording.model.NamedBytes;
+import caryatid.remark.BadInput;
+import caryatid.web.page.Request;
+import caryatid.web.page.UploadMarkup;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -119,6 +122,23 @@ final class Uploads implements AutoCloseable {
     String shown = FOLDERS.matcher(name).replaceFirst("");
     String cut = shown.substring(0, Math.min(LONGEST_NAME, shown.length()));
     return keep(new Upload(path.getFileName().toString(), cut, path));
+  }
+
+  /**
+   * Takes the file that a request brings, or, where the script that sends it does not run, the one
+   * on this computer whose path was typed.
+   *
+   * @throws BadInput if there is no file of that path
+   */
+  Upload take(Request request, String unnamed) throws IOException, BadInput {
+    Optional<String> path = request.field(UploadMarkup.PATH);
+    if (path.isEmpty()) {
+      return take(request.body(), request.field("name").orElse(unnamed));
+    }
+    NamedBytes file = PathField.read(path.get());
+    try (InputStream bytes = file.open()) {
+      return take(bytes, file.name());
+    }
   }
 
   private synchronized Upload keep(Upload upload) throws IOException {

@@ -8,6 +8,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -143,5 +144,39 @@ class RecordFilesTest {
             .header("Origin", window.origin())
             .header("Content-Type", "application/octet-stream")
             .POST(HttpRequest.BodyPublishers.ofFile(zip)));
+  }
+
+  @Test
+  void withoutScriptAPackedRecordIsTakenInByItsPath() throws Exception {
+    String base = window.start("K7-right", "right");
+    Path zip = Files.write(folder.resolve("packed"), bytes(base + "/pack", "K7-right.zip"));
+    try (OpenWindow other = new OpenWindow(folder.resolve("elsewhere"))) {
+      assertThat(
+              other.send("/take-in", "file-path", zip.toString(), "by-initials", "AB").statusCode())
+          .isEqualTo(303);
+      assertThat(other.page("/")).contains("K7-right");
+      assertThat(other.send("/take-in", "file-path", zip + "x", "by-initials", "AB").body())
+          .contains("expected a file, found nothing of that name.");
+    }
+  }
+
+  /** What is made to be saved lies on the disk only until it was sent. */
+  @Test
+  void aFileThatWasSavedLeavesNothingBehind() throws Exception {
+    String base = window.start("K7-right", "right");
+    bytes(base + "/pack", "K7-right.zip");
+    bytes(base + "/pdf?paper=a4", "K7-right.pdf");
+    for (int i = 0; i < 100 && !left().isEmpty(); i++) {
+      Thread.sleep(20);
+    }
+    assertThat(left()).isEmpty();
+  }
+
+  private List<Path> left() throws Exception {
+    try (Stream<Path> all = Files.walk(folder.resolve("home"))) {
+      return all.filter(Files::isRegularFile)
+          .filter(file -> file.getParent().getFileName().toString().startsWith("files-"))
+          .toList();
+    }
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.usecase.Records;
 import caryatid.usecase.RememberedPlates;
 import caryatid.usecase.file.LocalFiles;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -135,5 +136,38 @@ class StandAidsTest {
     stand.typeAs(Map.of(), "action", "count-1");
     assertThat(page())
         .contains("50 mm in these drawings", "Not at true size; the bar is 50 mm.", "/card");
+  }
+
+  @Test
+  void withoutScriptARecordingIsTakenByItsPath() throws Exception {
+    Path file = Path.of("sample-recordings/k7/barefoot-1.csv").toAbsolutePath();
+    stand.typeAs(Map.of(), "action", "take", "file-path", file.toString());
+    assertThat(page()).contains("1 \u00b7 barefoot-1.csv").doesNotContain("value=\"" + file);
+    assertThat(stand.typeAs(Map.of(), "action", "take", "file-path", file + "x").body())
+        .contains("expected a file, found nothing of that name.");
+  }
+
+  /** Two descriptions under one file name: both are offered, told apart by their exports. */
+  @Test
+  void twoPlatesOfOneNameAreToldApart() throws Exception {
+    LocalFiles files = new LocalFiles();
+    assertThat(page()).contains("<option value=\"plate.yaml\"");
+    Path m4 = Path.of("sample-recordings/m4");
+    Path renamed = Files.createDirectories(folder.resolve("m4")).resolve("plate.yaml");
+    Files.copy(m4.resolve("plates.yaml"), renamed);
+    RememberedPlates.remember(
+        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
+        files.read(m4.resolve("shoe.txt")),
+        files.read(renamed),
+        false);
+    assertThat(page())
+        .doesNotContain("<option value=\"plate.yaml\"")
+        .contains("<option value=\"\" selected>")
+        .containsPattern("<option value=\"plate.yaml \\([^\"]+\\)\">");
+    stand.typeAs(Map.of(), "part", "live");
+    stand.drop("barefoot-1.csv");
+    assertThat(page()).contains("Several plates are known under one name.");
+    stand.typeAs(Map.of("known-plate", "plate.yaml"), "part", "live");
+    assertThat(page()).contains("The plate plate.yaml is no longer known here.");
   }
 }

@@ -3,7 +3,7 @@ package caryatid.sheet.yaml;
 import caryatid.remark.Topic;
 
 /** What can be wrong with the way a YAML file is written. */
-enum YamlProblem implements Topic {
+public enum YamlProblem implements Topic {
   UNREADABLE("Writing.UNREADABLE"),
   TOO_LARGE("Writing.TOO_LARGE"),
   NOT_UTF8("Writing.NOT_UTF8"),

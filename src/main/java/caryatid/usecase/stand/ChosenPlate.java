@@ -18,11 +18,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The plates that the clinic remembers, and what of the chosen one is needed to measure from it.
  *
- * @param names the names of all
+ * @param names the names of all; an empty one first where it is asked which one is meant
  * @param chosen the name of the chosen one; the first where none was chosen
  * @param plates names of its plates, from the left where their edges are known
  * @param forwardLines names of the lines from which one measures forward
@@ -53,13 +54,15 @@ public record ChosenPlate(
     if (chosen.isEmpty()) {
       return Optional.empty();
     }
+    List<KnownPlate> all = RememberedPlates.all(records);
+    Stream<String> none = isAsked(all, fields) ? Stream.of("") : Stream.of();
     List<String> names =
-        RememberedPlates.all(records).stream().map(KnownPlate::name).distinct().toList();
+        Stream.concat(none, all.stream().map(plate -> label(plate, all)).distinct()).toList();
     PlateDescription plate = DescriptionReader.read(bytes(chosen.get()));
     return Optional.of(
         new ChosenPlate(
             names,
-            chosen.get().name(),
+            label(chosen.get(), all),
             fromTheLeft(plate.plates()).stream().map(PlateLayout::name).toList(),
             lines(plate, MeasuringLine.Sense.FORWARD),
             lines(plate, MeasuringLine.Sense.RIGHTWARD)));
@@ -90,12 +93,28 @@ public record ChosenPlate(
       throws BadInput {
     Optional<KnownPlate> known = known(records, fields);
     String named = fields.getOrDefault(StandFields.KNOWN_PLATE, "");
-    if (!named.isEmpty() && known.filter(plate -> plate.name().equals(named)).isEmpty()) {
+    List<KnownPlate> all = RememberedPlates.all(records);
+    if (!named.isEmpty() && known.filter(plate -> label(plate, all).equals(named)).isEmpty()) {
       throw new BadInput(
           Problem.at(
               Place.of(StandFields.KNOWN_PLATE), StandFault.PLATE_GONE, Argument.text(named)));
     }
+    if (isAsked(all, fields)) {
+      throw new BadInput(Problem.at(Place.of(StandFields.KNOWN_PLATE), StandFault.WHICH_PLATE));
+    }
     return known.map(ChosenPlate::bytes);
+  }
+
+  /** Whether nobody chose, and names alone do not tell which one is meant. */
+  private static boolean isAsked(List<KnownPlate> all, Map<String, String> fields) {
+    return fields.getOrDefault(StandFields.KNOWN_PLATE, "").isEmpty()
+        && all.stream().map(KnownPlate::name).distinct().count() < all.size();
+  }
+
+  /** Its name; where another plate has the same one, with the columns that tell them apart. */
+  private static String label(KnownPlate plate, List<KnownPlate> all) {
+    boolean alone = all.stream().filter(one -> one.name().equals(plate.name())).count() == 1;
+    return alone ? plate.name() : plate.name() + " (" + String.join(", ", plate.columns()) + ")";
   }
 
   private static NamedBytes bytes(KnownPlate plate) {
@@ -107,7 +126,7 @@ public record ChosenPlate(
     List<KnownPlate> all = RememberedPlates.all(records);
     String named = fields.getOrDefault(StandFields.KNOWN_PLATE, "");
     return all.stream()
-        .filter(plate -> plate.name().equals(named))
+        .filter(plate -> label(plate, all).equals(named))
         .findFirst()
         .or(() -> all.stream().findFirst());
   }

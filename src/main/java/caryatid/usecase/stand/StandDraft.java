@@ -172,6 +172,17 @@ public final class StandDraft {
     }
   }
 
+  /** What was asked is so: kept with the sheet. */
+  public synchronized void mean(String answer) throws StoreFailure {
+    Map<String, String> fields = fields();
+    int number = 1;
+    while (fields.containsKey(StandFields.MEANT + "[" + number + "]")) {
+      number++;
+    }
+    fields.put(StandFields.MEANT + "[" + number + "]", answer);
+    type(fields);
+  }
+
   /** Somebody confirmed that a recording is a stand of this state, or takes that back. */
   public synchronized void count(int number, boolean counted) throws StoreFailure {
     Map<String, String> changed = new LinkedHashMap<>(all());

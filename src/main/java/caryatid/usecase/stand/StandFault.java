@@ -10,6 +10,8 @@ enum StandFault implements Topic {
   TOO_MANY("StandFault.TOO_MANY"),
   /** Arguments: how many photographs wait at the most. */
   TOO_MANY_PHOTOGRAPHS("StandFault.TOO_MANY_PHOTOGRAPHS"),
+  /** Several plates are remembered under one name, and none was chosen. */
+  WHICH_PLATE("StandFault.WHICH_PLATE"),
   /** The clinic no longer remembers the plate. Argument: its name. */
   PLATE_GONE("StandFault.PLATE_GONE");
 

@@ -2,20 +2,28 @@ package caryatid.web.page;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a request is answered with.
  *
  * @param status of HTTP
  * @param type media type
- * @param bytes the body
+ * @param bytes the body; nothing where it is a file
+ * @param file a file that was made to be sent, and goes once it was
  * @param headers further headers
  */
-public record Reply(int status, String type, byte[] bytes, Map<String, String> headers) {
+public record Reply(
+    int status, String type, byte[] bytes, Optional<Path> file, Map<String, String> headers) {
   public Reply {
     headers = Map.copyOf(headers);
+  }
+
+  public Reply(int status, String type, byte[] bytes, Map<String, String> headers) {
+    this(status, type, bytes, Optional.empty(), headers);
   }
 
   /** A page. */
@@ -43,11 +51,22 @@ public record Reply(int status, String type, byte[] bytes, Map<String, String> h
         200, type, bytes, Map.of("Content-Disposition", "attachment; filename=\"" + name + "\""));
   }
 
+  /**
+   * A file to be kept, which is sent as it lies on the disk.
+   *
+   * @param name letters, digits, dots and hyphens
+   * @param made the file; whoever sends the reply removes it
+   */
+  public static Reply download(String name, String type, Path made) {
+    Reply named = download(name, type, new byte[0]);
+    return new Reply(200, type, named.bytes(), Optional.of(made), named.headers());
+  }
+
   /** The same reply with a header more. */
   public Reply with(String header, String value) {
     Map<String, String> all = new HashMap<>(headers);
     all.put(header, value);
-    return new Reply(status, type, bytes, all);
+    return new Reply(status, type, bytes, file, all);
   }
 
   private static byte[] utf8(Markup page) {

@@ -1,5 +1,6 @@
 package caryatid.web;
 
+import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.stand.ChosenPlate;
@@ -11,12 +12,14 @@ import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.LegDrawing;
 import caryatid.web.page.Markup;
+import caryatid.web.page.ReadyMarkup;
 import caryatid.web.page.SheetMarkup;
 import caryatid.web.page.SheetMarkup.StandFormValues;
 import caryatid.web.page.StateMarkup;
 import caryatid.web.page.TypedForm;
 import caryatid.web.page.TypedTime;
 import caryatid.wording.Wording;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -114,6 +117,7 @@ final class StandForm {
   private void sheet(Markup out, StandFormValues values) {
     Map<String, String> typed = values.typed();
     out.add(SheetMarkup.change(wording, values));
+    out.add(ReadyMarkup.of(typed, isFirstOfDay(), values.knee(), wording));
     boolean worn = typed.containsKey(StandFields.WORN);
     folded(out, "ready", worn(typed), worn, SheetMarkup.stance(wording, values));
     out.open("div", "id", "leg", "class", "leg");
@@ -123,6 +127,13 @@ final class StandForm {
     folded(out, "targets", "", targets, StateMarkup.targets(wording, values));
     folded(out, "stretch", stretch(typed), true, StateMarkup.stretch(wording, values));
     folded(out, "notes", "", true, StateMarkup.notes(wording, values));
+  }
+
+  private boolean isFirstOfDay() {
+    LocalDate today = state.records().now().toLocalDate();
+    return record.view().valid().stream()
+        .noneMatch(
+            entry -> entry.kind() == EntryKind.STAND && entry.at().toLocalDate().equals(today));
   }
 
   /** What was typed; before anything was, what stays from the stand before: all but the marks. */

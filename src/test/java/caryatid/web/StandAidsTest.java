@@ -170,4 +170,19 @@ class StandAidsTest {
     stand.typeAs(Map.of("known-plate", "plate.yaml"), "part", "live");
     assertThat(page()).contains("The plate plate.yaml is no longer known here.");
   }
+
+  @Test
+  void whatIsToBeReadyIsAskedInFullOnceADayThenOnlyWhatCanHaveChanged() throws Exception {
+    assertThat(page())
+        .contains("Ready to stand: 0 of 4", "ready-rails", "ready-helper", "ready-fasteners")
+        .doesNotContain("ready-knee");
+    stand.typeAs(Map.of("ready-rails", "yes"), "part", "live");
+    assertThat(page()).contains("Ready to stand: 1 of 4");
+    stand.drop("barefoot-1.csv");
+    stand.typeAs(Map.of(), "action", "count-1");
+    keep();
+    assertThat(page())
+        .contains("Ready to stand: 0 of 2", "ready-fasteners", "ready-feet")
+        .doesNotContain("ready-rails");
+  }
 }

@@ -18,9 +18,15 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 record KneeGuard(
     boolean prosthetic, boolean warned, double behindNow, double farNow, double farMm) {
+  /** How probable a line behind a prosthetic knee's axis may be (common practice, no source). */
   static final double MOST_BEHIND = 0.05;
+
+  /** The same for the wearer's own knee, behind or far in front (common practice, no source). */
   static final double MOST_OF_OWN_KNEE = 0.2;
+
+  /** From here on a line is far in front of a knee, mm (common practice, no source). */
   static final double FAR_MM = 50;
+
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
   /**

@@ -31,7 +31,7 @@ public record AssumedUncertainties(
     double repeatDegreesOfFreedom,
     KnownLevelAndYaw degrees) {
   /**
-   * KnownLevelAndYaw of freedom, above 0.
+   * Degrees of freedom, above 0.
    *
    * @param level of the plate's level
    * @param yaw of the wearer's turn

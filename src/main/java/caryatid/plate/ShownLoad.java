@@ -51,7 +51,7 @@ public record ShownLoad(
     return tracks.isEmpty() ? Optional.empty() : new LoadSums(tracks, recording.size()).load();
   }
 
-  /** LoadSums over the samples that count. */
+  /** Sums over the samples that count. */
   private static final class LoadSums {
     private final List<PlateTrack> tracks;
     private final double[] force;

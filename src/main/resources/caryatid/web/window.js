@@ -56,16 +56,34 @@ function toAnswer() {
 function follow(form, live) {
   let timer = 0;
   let asked = 0;
+  let typed = false;
+  let before = Promise.resolve();
 
-  async function refresh(action, poll) {
-    const mine = ++asked;
+  function inFields(part) {
     const fields = new URLSearchParams(new FormData(form));
+    fields.append('part', part);
+    return fields;
+  }
+
+  /** One after the other: what was sent first must not be taken last. */
+  function refresh(action, poll) {
+    const mine = ++asked;
+    live.setAttribute('aria-busy', 'true');
+    before = before.then(() => send(mine, action, poll));
+    return before;
+  }
+
+  async function send(mine, action, poll) {
+    if (mine !== asked && !action) {
+      // What was asked since sends all that stands in the fields now.
+      return;
+    }
     // While nobody types, the page only asks what arrived.
-    fields.append('part', poll ? 'poll' : 'live');
+    const fields = inFields(poll ? 'poll' : 'live');
+    typed = typed && Boolean(poll);
     if (action) {
       fields.append('action', action);
     }
-    live.setAttribute('aria-busy', 'true');
     const work = working(document.getElementById('working').dataset.reading);
     try {
       const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields, signal: work.signal });
@@ -73,7 +91,7 @@ function follow(form, live) {
       if (reply.ok && mine === asked && !moving) {
         const edge = document.activeElement?.dataset?.edge;
         const waiting = document.activeElement === document.body || live.contains(document.activeElement);
-        const before = document.activeElement?.value;
+        const focused = document.activeElement?.value;
         const chooser = document.getElementById('recordings');
         const choosing = chooser === document.activeElement;
         live.innerHTML = text;
@@ -93,7 +111,7 @@ function follow(form, live) {
         if (edge) {
           live.querySelector(`[data-edge="${edge}"]`)?.focus({ preventScroll: true });
         } else if (waiting && !(choosing && !live.querySelector('button[value^="count-"]'))) {
-          goOn(live, action, before);
+          goOn(live, action, focused);
         }
       }
     } catch (failure) {
@@ -115,8 +133,16 @@ function follow(form, live) {
 
   form.addEventListener('input', (event) => {
     if (event.target.type !== 'file') {
+      typed = true;
       clearTimeout(timer);
       timer = setTimeout(() => refresh(), TYPING_MS);
+    }
+  });
+  form.addEventListener('submit', () => { typed = false; });
+  // The page is left before the last letters were sent.
+  window.addEventListener('pagehide', () => {
+    if (typed) {
+      fetch(form.getAttribute('action'), { method: 'POST', body: inFields('live'), keepalive: true });
     }
   });
   document.addEventListener('click', (event) => {
@@ -409,10 +435,20 @@ document.querySelector('.unsafe')?.addEventListener('click', (event) => {
 /** Saves what is typed into the form of an entry as a draft, which never becomes an entry by itself. */
 function saveDrafts(form) {
   let timer = 0;
+  let typed = false;
   let sent = false;
+  let before = Promise.resolve();
+
+  /** One after the other, so that the newest is saved last. */
+  function later() {
+    before = before.then(save);
+  }
 
   async function save() {
-    timer = 0;
+    if (!typed) {
+      return;
+    }
+    typed = false;
     const kept = document.getElementById('kept');
     const fields = new URLSearchParams(new FormData(form));
     fields.append('part', 'draft');
@@ -423,28 +459,25 @@ function saveDrafts(form) {
         kept.dataset.draft = await reply.text();
       }
     } catch {
-      timer = timer || setTimeout(save, AGAIN_MS);
+      typed = !sent;
+      clearTimeout(timer);
+      timer = setTimeout(later, AGAIN_MS);
     }
   }
 
   form.addEventListener('submit', () => {
     sent = true;
-    clearTimeout(timer);
-    timer = 0;
+    typed = false;
   });
   form.addEventListener('input', (event) => {
     if (event.target.type !== 'file') {
+      typed = true;
       clearTimeout(timer);
-      timer = setTimeout(save, TYPING_MS);
+      timer = setTimeout(later, TYPING_MS);
     }
   });
   // The page is left, or its other form is sent, before the last letters were saved.
-  window.addEventListener('pagehide', () => {
-    if (timer) {
-      clearTimeout(timer);
-      save();
-    }
-  });
+  window.addEventListener('pagehide', save);
 }
 
 document.querySelectorAll('form.entry').forEach((entry) => {

@@ -174,6 +174,11 @@ class ArchitectureTest {
         "usecase.batch",
         "usecase usecase.file report report.pages wording format alignment recording.model remark",
         "org.apache.commons.csv.."),
+    new Row(
+        "exchange",
+        "usecase usecase.file report.pages store fitting views wording format entry alignment"
+            + " recording.model sheet sheet.yaml loadline geometry uncertainty remark",
+        "com.fasterxml.jackson.. java.net.http.."),
     new Row("web.safe", "remark", "com.sun.net.httpserver.."),
     new Row(
         "web.page", "usecase usecase.file usecase.inspect usecase.stand wording entry remark", ""),
@@ -184,7 +189,8 @@ class ArchitectureTest {
         "com.sun.net.httpserver.."),
     new Row(
         "cli",
-        "web usecase usecase.file usecase.inspect usecase.prove usecase.batch wording entry remark",
+        "web exchange usecase usecase.file usecase.inspect usecase.prove usecase.batch wording entry"
+            + " remark",
         "picocli..")
   };
 

@@ -48,6 +48,7 @@ final class RecordCommand extends CommandGroup {
           RecordAdviceCommand.class,
           RecordReportCommand.class,
           RecordVerifyCommand.class,
+          RecordBundleCommand.class,
           RecordPackCommand.class,
           RecordUnpackCommand.class,
           RecordBackupCommand.class,

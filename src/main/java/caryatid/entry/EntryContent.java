@@ -16,6 +16,7 @@ public sealed interface EntryContent
         OwnSetting,
         Closing,
         Note,
+        Sending,
         Erasure {
 
   /** The kind of entry that says it. */

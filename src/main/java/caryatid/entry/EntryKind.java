@@ -25,6 +25,8 @@ public enum EntryKind implements Coded {
   /** How a visit ends: what the wearer says, and when the next visit is. */
   CLOSING("EntryKind.CLOSING", "closing"),
   NOTE("EntryKind.NOTE", "note"),
+  /** That the record was sent to a clinic's system; made by sending alone. */
+  SENDING("EntryKind.SENDING", "sent"),
   /** What is left of a record that was erased; made by erasing alone. */
   ERASURE("EntryKind.ERASURE", "erasure");
 
@@ -50,7 +52,7 @@ public enum EntryKind implements Coded {
 
   /** Whether a person adds such entries to a record that is open; of an opening, a correction. */
   public boolean isAdded() {
-    return this != ERASURE;
+    return this != ERASURE && this != SENDING;
   }
 
   /** The kind of a name. */

@@ -1,6 +1,7 @@
 package caryatid.fitting;
 
 import caryatid.entry.EntryKind;
+import caryatid.entry.StandSummary;
 import caryatid.entry.form.Answers;
 import caryatid.entry.form.Choices;
 import caryatid.loadline.DecisionRule;
@@ -67,6 +68,11 @@ public final class TypedFindings {
     Estimate offset = estimate(mm, number(row, "expanded-mm"));
     return DecisionRule.USUAL.verdict(
         mm >= lowestMm && mm <= highestMm, Conformity.of(offset, lowestMm, highestMm));
+  }
+
+  /** A typed offset with its uncertainty, which is taken as that of a normal distribution. */
+  public static Estimate offset(StandSummary.Found found) {
+    return estimate(found.offsetMm().doubleValue(), found.expandedMm().doubleValue());
   }
 
   private static Estimate estimate(double mm, double expandedMm) {

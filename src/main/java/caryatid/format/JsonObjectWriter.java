@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Writes an object, member after member. What is empty is left out. */
-final class JsonObjectWriter {
+public final class JsonObjectWriter {
   /** How a value's members are written into its object. */
-  interface MemberWriter<T> {
+  public interface MemberWriter<T> {
 
     /** Writes every member, in the order of the format. */
     void write(T value, JsonObjectWriter out) throws IOException;
@@ -18,16 +18,17 @@ final class JsonObjectWriter {
 
   private final JsonGenerator json;
 
-  JsonObjectWriter(JsonGenerator json) {
+  /** A writer of objects into a generator. */
+  public JsonObjectWriter(JsonGenerator json) {
     this.json = json;
   }
 
-  JsonObjectWriter text(String key, String value) throws IOException {
+  public JsonObjectWriter text(String key, String value) throws IOException {
     json.writeStringField(key, value);
     return this;
   }
 
-  JsonObjectWriter text(String key, Optional<String> value) throws IOException {
+  public JsonObjectWriter text(String key, Optional<String> value) throws IOException {
     return value.isPresent() ? text(key, value.get()) : this;
   }
 
@@ -50,11 +51,22 @@ final class JsonObjectWriter {
     return this;
   }
 
+  /**
+   * A number with the digits it is given in.
+   *
+   * @param digits a number as JSON writes it
+   */
+  public JsonObjectWriter number(String key, String digits) throws IOException {
+    json.writeFieldName(key);
+    json.writeNumber(digits);
+    return this;
+  }
+
   JsonObjectWriter number(String key, OptionalDouble value) throws IOException {
     return value.isPresent() ? number(key, value.getAsDouble()) : this;
   }
 
-  JsonObjectWriter whole(String key, long value) throws IOException {
+  public JsonObjectWriter whole(String key, long value) throws IOException {
     json.writeNumberField(key, value);
     return this;
   }
@@ -64,18 +76,19 @@ final class JsonObjectWriter {
     return this;
   }
 
-  <T> JsonObjectWriter object(String key, T value, MemberWriter<T> members) throws IOException {
+  public <T> JsonObjectWriter object(String key, T value, MemberWriter<T> members)
+      throws IOException {
     json.writeFieldName(key);
     members(value, members);
     return this;
   }
 
-  <T> JsonObjectWriter object(String key, Optional<T> value, MemberWriter<T> members)
+  public <T> JsonObjectWriter object(String key, Optional<T> value, MemberWriter<T> members)
       throws IOException {
     return value.isPresent() ? object(key, value.get(), members) : this;
   }
 
-  <T> JsonObjectWriter list(String key, List<T> values, MemberWriter<T> members)
+  public <T> JsonObjectWriter list(String key, List<T> values, MemberWriter<T> members)
       throws IOException {
     json.writeArrayFieldStart(key);
     for (T value : values) {
@@ -85,12 +98,13 @@ final class JsonObjectWriter {
     return this;
   }
 
-  <T> JsonObjectWriter listUnlessEmpty(String key, List<T> values, MemberWriter<T> members)
+  public <T> JsonObjectWriter listUnlessEmpty(String key, List<T> values, MemberWriter<T> members)
       throws IOException {
     return values.isEmpty() ? this : list(key, values, members);
   }
 
-  JsonObjectWriter textsUnlessEmpty(String key, List<String> values) throws IOException {
+  /** Texts; left out if there are none. */
+  public JsonObjectWriter textsUnlessEmpty(String key, List<String> values) throws IOException {
     if (!values.isEmpty()) {
       json.writeArrayFieldStart(key);
       for (String value : values) {
@@ -101,7 +115,8 @@ final class JsonObjectWriter {
     return this;
   }
 
-  <T> void members(T value, MemberWriter<T> members) throws IOException {
+  /** Writes an object by itself. */
+  public <T> void members(T value, MemberWriter<T> members) throws IOException {
     json.writeStartObject();
     members.write(value, this);
     json.writeEndObject();

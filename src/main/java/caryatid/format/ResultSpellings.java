@@ -3,6 +3,7 @@ package caryatid.format;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
+import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Verdict;
 import caryatid.sheet.AmputationLevel;
 import caryatid.standing.LoadLineOwner;
@@ -25,6 +26,11 @@ public final class ResultSpellings {
   /** For example {@code left-foot}. */
   public static String line(LoadLineOwner of) {
     return FindingSpellings.LINE_OF.of(of);
+  }
+
+  /** For example {@code vertical}. */
+  public static String method(LoadLineMethod method) {
+    return FindingSpellings.LINE.of(method);
   }
 
   /** For example {@code inside-too-close}. */

@@ -40,9 +40,21 @@ final class RecordReader {
     return new RecordReader(files).record(head);
   }
 
+  /**
+   * Reads a record as it was after an entry was added.
+   *
+   * @throws IOException if the inventory of then cannot be read, or is not what its sum file says
+   */
+  static StoredRecord readUpTo(ObjectFiles files, int entry) throws IOException {
+    return new RecordReader(files).record(files.inventory("v" + entry + "/"), entry);
+  }
+
   private StoredRecord record(ObjectFiles.Vouched head) {
+    return record(head, newestFirst().stream().findFirst().orElse(0));
+  }
+
+  private StoredRecord record(ObjectFiles.Vouched head, int newest) {
     Inventory inventory = head.inventory();
-    int newest = newestFirst().stream().findFirst().orElse(0);
     noteOtherRecordOrOlder(inventory, newest);
     List<Entry> entries = entries(head);
     int added = damage.isEmpty() ? 0 : newest;

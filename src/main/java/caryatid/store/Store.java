@@ -145,6 +145,21 @@ public final class Store {
   }
 
   /**
+   * Reads a record as it was after an entry was added, with the head digest that it had then.
+   *
+   * @param entry the number of one of its entries
+   * @throws BadInput if there is no such record, or its inventory of then is damaged
+   */
+  public StoredRecord openUpTo(RecordCode code, int entry) throws BadInput {
+    contents.requireStarted(code);
+    try {
+      return RecordReader.readUpTo(contents.files(code), entry);
+    } catch (IOException e) {
+      throw new BadInput(Problem.at(Place.of(code.text()), StoreProblem.DAMAGED));
+    }
+  }
+
+  /**
    * Erases a record for good and leaves an entry that says when, by whom and why.
    *
    * @throws BadInput if there is no such record, or it was erased before

@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The results that are kept with the stands of a record. */
-final class KeptResults {
+public final class KeptResults {
   private KeptResults() {}
 
   /**
@@ -30,7 +30,7 @@ final class KeptResults {
    * @param damage collects problems of files that are not what was added
    * @param unread collects problems of results that are undamaged but cannot be read
    */
-  static Map<Integer, AlignmentState> of(
+  public static Map<Integer, AlignmentState> of(
       StoredRecord record,
       List<Entry> entries,
       Collection<Problem> damage,

@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** The report of a fitting record, made from the results that are kept in it. */
-final class RecordPdf {
+public final class RecordPdf {
   private RecordPdf() {}
 
   /**
@@ -27,7 +27,7 @@ final class RecordPdf {
    * @param found what verifying the record's files found; nothing is signed where it found anything
    * @throws BadInput if the record has no undamaged entry
    */
-  static byte[] pdf(StoredRecord record, List<Problem> found, Wording wording, Paper paper)
+  public static byte[] pdf(StoredRecord record, List<Problem> found, Wording wording, Paper paper)
       throws BadInput {
     RecordView view = RecordView.of(record.record());
     if (view.timeline().isEmpty()) {

@@ -84,7 +84,7 @@ public record Comparison(int from, int to, boolean prostheticKnee, List<Differen
     record.entry(to);
     List<Difference> differences = new ArrayList<>();
     for (EntryKind kind : EntryKind.values()) {
-      if (kind != EntryKind.NOTE) {
+      if (kind != EntryKind.NOTE && kind != EntryKind.SENDING) {
         compare(kind, state(record, kind, from), state(record, kind, to), differences);
       }
     }

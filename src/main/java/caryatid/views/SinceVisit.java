@@ -143,8 +143,12 @@ public record SinceVisit(
         .orElse("");
   }
 
+  /** Nobody visits when a record is sent. */
   private static List<Entry> byNumber(FittingRecord record) {
-    return record.entries().stream().sorted(Comparator.comparingInt(Entry::number)).toList();
+    return record.entries().stream()
+        .filter(entry -> entry.kind() != EntryKind.SENDING)
+        .sorted(Comparator.comparingInt(Entry::number))
+        .toList();
   }
 
   private static Optional<LocalDate> newest(List<Entry> entries) {

@@ -4,6 +4,7 @@ import caryatid.entry.Assessment;
 import caryatid.entry.Closing;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryContent;
+import caryatid.entry.EntryKind;
 import caryatid.entry.Severity;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
@@ -237,6 +238,7 @@ final class WearerIssues {
                 valid.stream()
                     .dropWhile(other -> !other.equals(e))
                     .skip(1)
+                    .filter(other -> other.kind() != EntryKind.SENDING)
                     .noneMatch(other -> isFrom(day(e).orElseThrow(), other)))
         .map(
             e ->

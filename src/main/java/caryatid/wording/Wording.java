@@ -46,6 +46,7 @@ public final class Wording {
           "record",
           "usecase",
           "recheck",
+          "exchange",
           "cli",
           "web");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");

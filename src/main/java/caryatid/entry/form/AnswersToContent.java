@@ -13,6 +13,7 @@ import caryatid.entry.LegLength;
 import caryatid.entry.Note;
 import caryatid.entry.OwnSetting;
 import caryatid.entry.RecordOpening;
+import caryatid.entry.Sending;
 import caryatid.entry.ShoeList;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
@@ -53,6 +54,7 @@ public final class AnswersToContent {
       case OWN_SETTING -> ownSetting(a);
       case CLOSING -> closing(a);
       case NOTE -> note(a);
+      case SENDING -> sending(a);
       case ERASURE -> erasure(a);
     };
   }
@@ -169,6 +171,11 @@ public final class AnswersToContent {
 
   private static Note note(Answers a) {
     return new Note(a.words("text").orElseThrow());
+  }
+
+  private static Sending sending(Answers a) {
+    return new Sending(
+        a.words("sent-to").orElseThrow(), number(a, "up-to-entry"), number(a, "newly-stored"));
   }
 
   private static Erasure erasure(Answers a) {

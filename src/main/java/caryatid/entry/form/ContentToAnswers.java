@@ -11,6 +11,7 @@ import caryatid.entry.LegLength;
 import caryatid.entry.Note;
 import caryatid.entry.OwnSetting;
 import caryatid.entry.RecordOpening;
+import caryatid.entry.Sending;
 import caryatid.entry.ShoeList;
 import caryatid.entry.StandSummary;
 import caryatid.entry.Walking;
@@ -44,6 +45,7 @@ public final class ContentToAnswers {
       case OWN_SETTING -> of((OwnSetting) content);
       case CLOSING -> of((Closing) content);
       case NOTE -> of((Note) content);
+      case SENDING -> of((Sending) content);
       case ERASURE -> of((Erasure) content);
     };
   }
@@ -166,6 +168,13 @@ public final class ContentToAnswers {
 
   private static AnswersBuilder of(Note c) {
     return new AnswersBuilder().words("text", Optional.of(c.text()));
+  }
+
+  private static AnswersBuilder of(Sending c) {
+    return new AnswersBuilder()
+        .words("sent-to", Optional.of(c.to()))
+        .whole("up-to-entry", OptionalInt.of(c.upTo()))
+        .whole("newly-stored", OptionalInt.of(c.newlyStored()));
   }
 
   private static AnswersBuilder of(Erasure c) {

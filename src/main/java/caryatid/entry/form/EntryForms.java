@@ -188,6 +188,12 @@ public final class EntryForms {
 
   private static final Form NOTE = Form.of(words("text").needed());
 
+  private static final Form SENDING =
+      Form.of(
+          words("sent-to").needed(),
+          whole("up-to-entry", Range.ENTRY).needed(),
+          whole("newly-stored", Range.ENTRIES).needed());
+
   private static final Form ERASURE =
       Form.of(words("why").needed(), whole("entries", Range.ENTRIES).needed());
 
@@ -208,6 +214,7 @@ public final class EntryForms {
       case OWN_SETTING -> OWN_SETTING;
       case CLOSING -> CLOSING;
       case NOTE -> NOTE;
+      case SENDING -> SENDING;
       case ERASURE -> ERASURE;
     };
   }

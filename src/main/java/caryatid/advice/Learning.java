@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
@@ -65,11 +64,10 @@ final class Learning {
 
   private Learnt.Answer answer(WearerModel model, ChangeKind kind, int j) {
     WearerModel.Response response = model.response(kind, j);
-    OptionalDouble expected = geometry.slope(kind, offsets.get(j));
     return new Learnt.Answer(
         kind,
         offsets.get(j),
-        expected.orElse(0),
+        geometry.slope(kind, offsets.get(j)),
         response.mm(),
         response.mm() - NINETY * response.sdMm(),
         response.mm() + NINETY * response.sdMm());

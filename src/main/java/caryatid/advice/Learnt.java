@@ -2,6 +2,7 @@ package caryatid.advice;
 
 import caryatid.loadline.LandmarkInPlane;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What the states show of this wearer.
@@ -17,7 +18,7 @@ public record Learnt(List<Answer> answers, List<Predicted> predictions) {
   /**
    * How an offset answers one unit of a change.
    *
-   * @param geometryMm what geometry expects, mm for each unit
+   * @param geometryMm what geometry expects, mm for each unit; empty where it tells nothing
    * @param mm what was learnt
    * @param lowMm lower end of its 90 % interval
    * @param highMm upper end
@@ -25,7 +26,7 @@ public record Learnt(List<Answer> answers, List<Predicted> predictions) {
   public record Answer(
       ChangeKind kind,
       LandmarkInPlane at,
-      double geometryMm,
+      OptionalDouble geometryMm,
       double mm,
       double lowMm,
       double highMm) {}

@@ -6,6 +6,7 @@ import caryatid.loadline.Landmark;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.LandmarkKind;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,6 +19,9 @@ import java.util.OptionalDouble;
  * @param landmarks those of the leg, in the person's frame
  */
 public record LegChain(Side side, boolean prostheticKnee, List<Landmark> landmarks) {
+  /** A knee's centre or axis as trial sheets name it, and people who type what was found. */
+  private static final String KNEE = "knee centre";
+
   public LegChain {
     landmarks = landmarks.stream().filter(each -> each.side() == side).toList();
   }
@@ -39,8 +43,11 @@ public record LegChain(Side side, boolean prostheticKnee, List<Landmark> landmar
 
   /** Whether a landmark in a plane is the centre or axis of the knee, seen from the side. */
   boolean isKneeFromTheSide(LandmarkInPlane at) {
-    return at.plane() == Plane.SAGITTAL
-        && landmark(at.landmark()).filter(l -> l.kind() == LandmarkKind.KNEE_CENTRE).isPresent();
+    boolean knee =
+        landmark(at.landmark())
+            .map(marked -> marked.kind() == LandmarkKind.KNEE_CENTRE)
+            .orElseGet(() -> at.landmark().strip().toLowerCase(Locale.ROOT).equals(KNEE));
+    return knee && at.plane() == Plane.SAGITTAL;
   }
 
   /** Where a landmark was marked: lateral, anterior and up, mm; 0 where a plane was not marked. */

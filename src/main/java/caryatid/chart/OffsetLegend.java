@@ -21,17 +21,18 @@ import java.util.List;
 final class OffsetLegend {
   private static final double SYMBOL_MM = 4;
   private static final double HALF_BAND_MM = 1.5;
-  private static final int ENTRIES = 4;
 
   private final double baseMm;
-  private final double eachMm;
+  private final double widthMm;
   private final Wording wording;
   private final List<Mark> marks = new ArrayList<>();
+  private double eachMm;
   private int entries;
 
   OffsetLegend(double baseMm, double widthMm, Wording wording) {
     this.baseMm = baseMm;
-    this.eachMm = widthMm / ENTRIES;
+    this.widthMm = widthMm;
+    this.eachMm = widthMm / 4;
     this.wording = wording;
   }
 
@@ -40,6 +41,15 @@ final class OffsetLegend {
     result(Verdict.WITHIN.code(), Verdict.WITHIN);
     result("OffsetsDrawing.TOO_CLOSE", Verdict.INSIDE_TOO_CLOSE);
     result(Verdict.OUTSIDE.code(), Verdict.OUTSIDE);
+    return marks;
+  }
+
+  /** The same for a chart of what was measured and what is expected. */
+  List<Mark> ofExpected() {
+    eachMm = widthMm / 3;
+    band(entry("Key.TARGET"));
+    result("AdviceDrawing.MEASURED", Verdict.WITHIN);
+    result("AdviceDrawing.EXPECTED", Verdict.INSIDE_TOO_CLOSE);
     return marks;
   }
 

@@ -3,6 +3,7 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.chart.AdviceDrawing;
 import caryatid.chart.ScaleBar;
 import caryatid.chart.StripDrawing;
 import caryatid.chart.TimeDrawing;
@@ -13,12 +14,14 @@ import caryatid.geometry.Side;
 import caryatid.recording.model.Recording;
 import caryatid.report.picture.Png;
 import caryatid.report.picture.Svg;
+import caryatid.views.RecordAdvice;
 import caryatid.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The drawings of the legs as files of their own, for pasting. */
 public final class Pictures {
@@ -79,6 +82,11 @@ public final class Pictures {
                     stands, recordings, number, side, wording, TIME_WIDTH_MM, TIME_HEIGHT_MM))
         .map(Svg::inside)
         .toList();
+  }
+
+  /** Each offset now and after the change that is advised, as an element of a page. */
+  public static Optional<String> nextChange(RecordAdvice of, Wording wording) {
+    return AdviceDrawing.next(of, wording, WIDTH_MM).map(Svg::inside);
   }
 
   private static Map<String, Drawing> drawings(Result result, Wording wording, double widthMm) {

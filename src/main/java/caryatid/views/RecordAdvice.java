@@ -47,8 +47,17 @@ public record RecordAdvice(
     Optional<LastGood> back,
     Optional<Remark> backAgainst) {
 
-  /** What was set, and what its attempts show. */
-  public record Attempts(String what, RepeatedSetting show) {}
+  /**
+   * What attempts at one setting show.
+   *
+   * @param what what was set
+   * @param errorsMm what was set less what was wanted, mm, in order of time
+   */
+  public record Attempts(String what, List<Double> errorsMm, RepeatedSetting show) {
+    public Attempts {
+      errorsMm = List.copyOf(errorsMm);
+    }
+  }
 
   public RecordAdvice {
     heels = List.copyOf(heels);
@@ -112,7 +121,7 @@ public record RecordAdvice(
     errors.forEach(
         (key, all) ->
             RepeatedSetting.of(all, OwnSetting.SAME_MM.doubleValue())
-                .ifPresent(show -> attempts.add(new Attempts(names.get(key), show))));
+                .ifPresent(show -> attempts.add(new Attempts(names.get(key), all, show))));
     return attempts;
   }
 }

@@ -241,6 +241,7 @@ final class StaticPage {
     content.add(ResultMarkup.sentences(checked.result(), wording));
     content.add(
         ResultMarkup.drawings(checked.result(), DraftedStand.strips(checked, wording), wording));
+    content.add(AdviceNote.of(state.records(), record));
     return record.page(200, JobStep.STATIC, content);
   }
 

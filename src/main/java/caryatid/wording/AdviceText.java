@@ -3,21 +3,20 @@ package caryatid.wording;
 import caryatid.advice.Advice;
 import caryatid.advice.AdviceOutcome;
 import caryatid.advice.AdviceRemark;
-import caryatid.advice.HeelAnswer;
-import caryatid.advice.Learnt;
 import caryatid.advice.Proposal;
-import caryatid.advice.RepeatedSetting;
-import caryatid.entry.OwnSetting;
 import caryatid.geometry.Plane;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.remark.Argument;
+import caryatid.remark.Remark;
 import caryatid.remark.Unit;
+import caryatid.remark.Weight;
 import caryatid.views.LastGood;
 import caryatid.views.RecordAdvice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What to change next, how this wearer answers, heels and own settings, as lines. */
 public final class AdviceText {
@@ -41,11 +40,36 @@ public final class AdviceText {
     text.proposals();
     text.back();
     text.remarks();
-    text.answers();
-    text.predictions();
-    text.heels();
-    text.attempts();
+    text.lines.addAll(new AdviceNumbers(of, wording).lines());
     return List.copyOf(text.lines);
+  }
+
+  /** For which leg it is, as a heading. */
+  public static String title(RecordAdvice of, Wording wording) {
+    return wording.fill("AdviceText.title", Argument.term(of.leg()));
+  }
+
+  /** What it comes to, in a sentence; with the causes where these are to be ruled out first. */
+  public static String sentence(RecordAdvice of, Wording wording) {
+    AdviceText text = new AdviceText(of, wording);
+    Advice advice = of.advice();
+    if (advice.outcome() == AdviceOutcome.CHANGE) {
+      return text.first(advice.proposals().get(0));
+    }
+    boolean causes = advice.outcome() == AdviceOutcome.CAUSES_FIRST;
+    return advice.remarks().stream()
+        .filter(remark -> remark.topic().weight() != Weight.SAFETY)
+        .limit(causes ? advice.remarks().size() : 1)
+        .map(text.landmarks::say)
+        .collect(Collectors.joining(" "));
+  }
+
+  /** What is said with every advice. */
+  public static List<String> always(Wording wording) {
+    return Stream.of(AdviceRemark.ONE_AT_A_TIME, AdviceRemark.WALKING_DECIDES)
+        .map(Remark::of)
+        .map(wording::say)
+        .toList();
   }
 
   private boolean isUnsafe() {
@@ -172,98 +196,6 @@ public final class AdviceText {
         .forEach(remark -> lines.add(landmarks.say(remark)));
   }
 
-  private void answers() {
-    List<Learnt.Answer> answers = of.advice().learnt().answers();
-    if (!answers.isEmpty()) {
-      lines.add(wording.word("AdviceText.answers"));
-    }
-    for (Learnt.Answer answer : answers) {
-      lines.add(
-          "  "
-              + wording.fill(
-                  "AdviceText.answer",
-                  Argument.term(answer.kind()),
-                  landmark(answer.at()),
-                  Argument.term(answer.at().plane()),
-                  signed(answer.mm()),
-                  signed(answer.lowMm()),
-                  signed(answer.highMm()),
-                  signed(answer.geometryMm())));
-    }
-  }
-
-  private void predictions() {
-    List<Learnt.Predicted> predictions = of.advice().learnt().predictions();
-    if (!predictions.isEmpty()) {
-      lines.add(wording.word("AdviceText.predictions"));
-    }
-    for (Learnt.Predicted one : predictions) {
-      Plane plane = one.at().plane();
-      lines.add(
-          "  "
-              + wording.fill(
-                  "AdviceText.predicted",
-                  Argument.count(one.state()),
-                  landmark(one.at()),
-                  Argument.term(plane),
-                  mm(plane, one.mm()),
-                  mm(plane, one.lowMm()),
-                  mm(plane, one.highMm()),
-                  mm(plane, one.measuredMm())));
-    }
-  }
-
-  private void heels() {
-    if (!of.heels().isEmpty()) {
-      lines.add(wording.word("AdviceText.heels"));
-    }
-    for (HeelAnswer heel : of.heels()) {
-      boolean none = heel.lowestHeelMm() == 0 && heel.highestHeelMm() == 0;
-      lines.add(
-          "  "
-              + wording.fill(
-                  none ? "AdviceText.heel.none" : "AdviceText.heel",
-                  landmark(heel.target().at()),
-                  Argument.term(heel.target().plane()),
-                  signed(heel.mmPer10Mm()),
-                  signed(heel.lowPer10Mm()),
-                  signed(heel.highPer10Mm()),
-                  Argument.of(-heel.lowestHeelMm(), Unit.MM),
-                  Argument.of(heel.highestHeelMm(), Unit.MM)));
-    }
-  }
-
-  private void attempts() {
-    if (!of.attempts().isEmpty()) {
-      lines.add(wording.word("AdviceText.attempts"));
-    }
-    for (RecordAdvice.Attempts attempts : of.attempts()) {
-      RepeatedSetting show = attempts.show();
-      lines.add(
-          "  "
-              + wording.fill(
-                  "AdviceText.attempt",
-                  Argument.text(attempts.what()),
-                  Argument.count(show.n()),
-                  signed(show.meanMm()),
-                  Argument.of(show.sdMm(), Unit.MM),
-                  Argument.of(show.reachMm(), Unit.MM),
-                  percent(show.share()),
-                  Argument.of(OwnSetting.SAME_MM.doubleValue(), Unit.MM)));
-      lines.add("  " + more(show));
-    }
-  }
-
-  private String more(RepeatedSetting show) {
-    if (show.more().isEmpty()) {
-      return wording.word("AdviceText.attempts.never");
-    }
-    int more = show.more().getAsInt();
-    return more == 0
-        ? wording.word("AdviceText.attempts.enough")
-        : wording.fill("AdviceText.attempts.more", Argument.count(more));
-  }
-
   private Argument landmark(LandmarkInPlane at) {
     return Argument.text(landmarks.name(at.landmark()));
   }
@@ -272,12 +204,8 @@ public final class AdviceText {
     return Argument.text(offsets.distance(plane, mm));
   }
 
-  private Argument signed(double mm) {
-    return Argument.text(wording.signed(mm, Unit.MM) + " mm");
-  }
-
   /** Whole percent; between the ends never all or nothing. */
-  private static Argument percent(double probability) {
+  static Argument percent(double probability) {
     long whole = Math.round(100 * probability);
     return Argument.text((whole < 1 ? "< 1" : whole > 99 ? "> 99" : "" + whole) + " %");
   }

@@ -163,7 +163,7 @@ class AdvisorTest {
     of.can(new Adjustment(ChangeKind.PLANTARFLEXION, 5, -8, 20, 0.5, OptionalDouble.empty()));
     Advice advice = of.advice();
     Learnt.Answer answer = advice.learnt().answers().get(0);
-    assertThat(answer.geometryMm()).isCloseTo(7.51, within(0.01));
+    assertThat(answer.geometryMm().orElseThrow()).isCloseTo(7.51, within(0.01));
     assertThat(answer.mm()).isCloseTo(3, within(0.5));
     assertThat(answer.highMm()).isLessThan(7.51);
     assertThat(advice.proposals().get(0).offsets().get(0).mm()).isBetween(5.0, 20.0);

@@ -7,13 +7,13 @@ import caryatid.advice.AdviceRemark;
 import caryatid.advice.ChangeKind;
 import caryatid.demo.Entries;
 import caryatid.demo.Invented;
+import caryatid.demo.TurnedAnkle;
 import caryatid.entry.BenchItem;
 import caryatid.entry.EntryKind;
 import caryatid.entry.TermOrText;
 import caryatid.entry.form.Answers;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -22,74 +22,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The advice from a record of typed stands: they have no landmarks, so only answers are known. */
 class RecordAdviceTest {
-  private static Answers ankle(double set) {
-    return Invented.answers(
-        "items",
-        Invented.answers(
-            "item",
-            "ankle plantarflexion",
-            "set",
-            set,
-            "unit",
-            "deg",
-            "lowest",
-            -6,
-            "highest",
-            8,
-            "step",
-            0.5,
-            "deg-per-turn",
-            2));
-  }
-
-  private static Answers stand(double kneeMm, Object... more) {
-    Object[] all =
-        Arrays.copyOf(new Object[] {"footwear", "shoe", "findings", null}, 4 + more.length);
-    all[3] =
-        Invented.answers(
-            "plane",
-            "sagittal",
-            "side",
-            "right",
-            "landmark",
-            "knee centre",
-            "offset-mm",
-            kneeMm,
-            "expanded-mm",
-            4,
-            "recommended-mm",
-            15,
-            "below-mm",
-            10,
-            "above-mm",
-            10,
-            "result",
-            kneeMm == 15 ? "within" : "outside",
-            "source",
-            "instructions (invented)");
-    System.arraycopy(more, 0, all, 4, more.length);
-    return Invented.answers(all);
-  }
-
-  /** Length and seat are noted, the ankle was turned once, and the wearer answered by 4 mm. */
-  private static Entries turnedOnce() {
-    return begun()
-        .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
-        .add(EntryKind.STAND, stand(-20))
-        .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
-        .add(EntryKind.STAND, stand(-8));
-  }
-
-  private static Entries begun() {
-    return Entries.opened()
-        .add(EntryKind.ASSESSMENT, Invented.answers("socket-fit", "seated"))
-        .add(
-            EntryKind.LEG_LENGTH,
-            Invented.answers(
-                "landmarks",
-                Invented.answers("landmark", "crest", "left-mm", 900, "right-mm", 900)));
-  }
-
   private static RecordAdvice advice(Entries entries) {
     List<RecordAdvice> legs = RecordAdvice.of(entries.record(), Map.of());
     assertThat(legs).hasSize(1);
@@ -102,7 +34,7 @@ class RecordAdviceTest {
 
   @Test
   void theAnswerOfEarlierStandsTellsWhatToTurnNext() {
-    RecordAdvice of = advice(turnedOnce());
+    RecordAdvice of = advice(TurnedAnkle.turnedOnce());
     assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CHANGE);
     var change = of.advice().proposals().get(0).first();
     assertThat(change.of().kind()).isEqualTo(ChangeKind.PLANTARFLEXION);
@@ -111,9 +43,15 @@ class RecordAdviceTest {
     assertThat(of.stand().orElseThrow().number()).isEqualTo(7);
   }
 
+  /** A stand that was typed has no landmarks; its knee is known by its name. */
+  @Test
+  void theKneeOfATypedStandIsGuardedToo() {
+    assertThat(topics(advice(TurnedAnkle.turnedOnce()))).contains(AdviceRemark.OWN_KNEE_KEPT);
+  }
+
   @Test
   void aSettingMadeAfterTheStandAsksForAStandFirst() {
-    RecordAdvice of = advice(turnedOnce().add(EntryKind.BENCH_ALIGNMENT, ankle(5)));
+    RecordAdvice of = advice(TurnedAnkle.turnedOnce().add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(5)));
     assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.NOT_GIVEN);
     assertThat(topics(of)).contains(AdviceRemark.CHANGED_SINCE);
   }
@@ -121,7 +59,7 @@ class RecordAdviceTest {
   @Test
   void aStandWithoutFindingsGivesNoAdvice() {
     RecordAdvice of =
-        advice(turnedOnce().add(EntryKind.STAND, Invented.answers("footwear", "shoe")));
+        advice(TurnedAnkle.turnedOnce().add(EntryKind.STAND, Invented.answers("footwear", "shoe")));
     assertThat(topics(of)).contains(AdviceRemark.REFUSED);
   }
 
@@ -130,10 +68,10 @@ class RecordAdviceTest {
     RecordAdvice of =
         advice(
             Entries.opened()
-                .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
-                .add(EntryKind.STAND, stand(-20))
-                .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
-                .add(EntryKind.STAND, stand(-8, "load-share-percent", 30)));
+                .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(0))
+                .add(EntryKind.STAND, TurnedAnkle.stand(-20))
+                .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(3))
+                .add(EntryKind.STAND, TurnedAnkle.stand(-8, "load-share-percent", 30)));
     assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CAUSES_FIRST);
     assertThat(topics(of))
         .contains(
@@ -148,12 +86,12 @@ class RecordAdviceTest {
         Invented.answers("items", Invented.answers("item", "heel height", "set", 0, "unit", "mm"));
     RecordAdvice of =
         advice(
-            begun()
-                .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
+            TurnedAnkle.begun()
+                .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(0))
                 .add(EntryKind.BENCH_ALIGNMENT, heel)
-                .add(EntryKind.STAND, stand(-20))
-                .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
-                .add(EntryKind.STAND, stand(-8, "heel-height-mm", 15)));
+                .add(EntryKind.STAND, TurnedAnkle.stand(-20))
+                .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(3))
+                .add(EntryKind.STAND, TurnedAnkle.stand(-8, "heel-height-mm", 15)));
     assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.CAUSES_FIRST);
     assertThat(topics(of)).contains(OpenIssue.ANKLE_AND_HEEL);
   }
@@ -165,8 +103,8 @@ class RecordAdviceTest {
             .add(
                 EntryKind.OPENING,
                 Invented.answers("wearer", "DEMO-7", "side", "right", "level", "transfemoral"))
-            .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
-            .add(EntryKind.STAND, stand(20, "knee-mode", "locked"));
+            .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(0))
+            .add(EntryKind.STAND, TurnedAnkle.stand(20, "knee-mode", "locked"));
     assertThat(topics(advice(above))).contains(AdviceRemark.LOCKED, AdviceRemark.NO_STAND);
   }
 
@@ -181,8 +119,8 @@ class RecordAdviceTest {
                 EntryKind.COMPONENTS,
                 Invented.answers(
                     "components", Invented.answers("what", "polycentric knee", "name", "invented")))
-            .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
-            .add(EntryKind.STAND, stand(-20));
+            .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(0))
+            .add(EntryKind.STAND, TurnedAnkle.stand(-20));
     assertThat(topics(advice(above)))
         .startsWith(AdviceRemark.KNEE_WARNING)
         .contains(AdviceRemark.AXIS_NOT_NAMED);
@@ -192,22 +130,22 @@ class RecordAdviceTest {
   @Test
   void theWayBackIsNotAdvisedWhereItFlexesTheSocketLessThanTheContracture() {
     Entries entries =
-        begun()
+        TurnedAnkle.begun()
             .add(EntryKind.BENCH_ALIGNMENT, flexion(4, 0))
-            .add(EntryKind.STAND, stand(15))
+            .add(EntryKind.STAND, TurnedAnkle.stand(15))
             .add(EntryKind.BENCH_ALIGNMENT, flexion(8, 5))
-            .add(EntryKind.STAND, stand(-20));
+            .add(EntryKind.STAND, TurnedAnkle.stand(-20));
     RecordAdvice less = advice(entries);
     assertThat(less.back()).isEmpty();
     assertThat(less.backAgainst().orElseThrow().topic())
         .isEqualTo(AdviceRemark.BACK_BELOW_CONTRACTURE);
     RecordAdvice enough =
         advice(
-            begun()
+            TurnedAnkle.begun()
                 .add(EntryKind.BENCH_ALIGNMENT, flexion(5, 5))
-                .add(EntryKind.STAND, stand(15))
+                .add(EntryKind.STAND, TurnedAnkle.stand(15))
                 .add(EntryKind.BENCH_ALIGNMENT, flexion(8, 5))
-                .add(EntryKind.STAND, stand(-20)));
+                .add(EntryKind.STAND, TurnedAnkle.stand(-20)));
     assertThat(enough.back().orElseThrow().turns()).hasSize(1);
     assertThat(enough.backAgainst()).isEmpty();
   }
@@ -221,7 +159,7 @@ class RecordAdviceTest {
 
   @Test
   void repeatedOwnSettingsAreSummedUp() {
-    Entries entries = begun();
+    Entries entries = TurnedAnkle.begun();
     for (double mm : new double[] {14, 15, 16, 15}) {
       entries.add(
           EntryKind.OWN_SETTING,

@@ -227,7 +227,12 @@ class StaticPageTest {
     String page = window.page(base + STEP);
     assertThat(page).contains("Result of 3 stands");
     HttpResponse<String> kept = type("action", "keep", "record-head", OpenWindow.head(page));
-    assertThat(kept.body()).contains("Kept as entry 2");
+    assertThat(kept.body())
+        .contains(
+            "Kept as entry 2",
+            "<h2>What to change next, right</h2>",
+            "<p>Nothing that may be changed has its travel noted.",
+            "<p class=\"note\">Standing does not show how the wearer walks;");
     assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
     assertThat(window.page(base + STEP))
         .contains("What the next state will show, measured as the last one was", "three stands");

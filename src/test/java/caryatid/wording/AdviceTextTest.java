@@ -3,10 +3,7 @@ package caryatid.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.advice.AdviceRemark;
-import caryatid.demo.Entries;
-import caryatid.demo.Invented;
-import caryatid.entry.EntryKind;
-import caryatid.entry.form.Answers;
+import caryatid.demo.TurnedAnkle;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.views.RecordAdvice;
@@ -24,68 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AdviceTextTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
 
-  private static Answers ankle(double set) {
-    return Invented.answers(
-        "items",
-        Invented.answers(
-            "item",
-            "ankle plantarflexion",
-            "set",
-            set,
-            "unit",
-            "deg",
-            "lowest",
-            -6,
-            "highest",
-            8,
-            "step",
-            0.5,
-            "deg-per-turn",
-            2));
-  }
-
-  private static Answers stand(double kneeMm) {
-    return Invented.answers(
-        "footwear",
-        "shoe",
-        "findings",
-        Invented.answers(
-            "plane",
-            "sagittal",
-            "side",
-            "right",
-            "landmark",
-            "knee centre",
-            "offset-mm",
-            kneeMm,
-            "expanded-mm",
-            4,
-            "recommended-mm",
-            15,
-            "below-mm",
-            10,
-            "above-mm",
-            10,
-            "result",
-            kneeMm == 15 ? "within" : "outside",
-            "source",
-            "instructions (invented)"));
-  }
-
   private static List<String> lines(Locale locale) {
-    Entries entries =
-        Entries.opened()
-            .add(EntryKind.ASSESSMENT, Invented.answers("socket-fit", "seated"))
-            .add(
-                EntryKind.LEG_LENGTH,
-                Invented.answers(
-                    "landmarks",
-                    Invented.answers("landmark", "crest", "left-mm", 900, "right-mm", 900)))
-            .add(EntryKind.BENCH_ALIGNMENT, ankle(0))
-            .add(EntryKind.STAND, stand(-20))
-            .add(EntryKind.BENCH_ALIGNMENT, ankle(3))
-            .add(EntryKind.STAND, stand(-8));
-    return AdviceText.lines(RecordAdvice.of(entries.record(), Map.of()).get(0), Wording.in(locale))
+    return AdviceText.lines(RecordAdvice.of(TurnedAnkle.turnedOnce().record(), Map.of()).get(0), Wording.in(locale))
         .stream()
         .map(line -> line.replace('\u00a0', ' '))
         .toList();

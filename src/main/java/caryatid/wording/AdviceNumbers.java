@@ -1,0 +1,147 @@
+package caryatid.wording;
+
+import caryatid.advice.HeelAnswer;
+import caryatid.advice.Learnt;
+import caryatid.advice.RepeatedSetting;
+import caryatid.entry.OwnSetting;
+import caryatid.geometry.Plane;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.remark.Argument;
+import caryatid.remark.Unit;
+import caryatid.views.RecordAdvice;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The numbers behind an advice: answers, predictions, heels and own settings, as lines. */
+final class AdviceNumbers {
+  private final RecordAdvice of;
+  private final Wording wording;
+  private final LandmarkWords landmarks;
+  private final OffsetWords offsets;
+  private final List<String> lines = new ArrayList<>();
+
+  AdviceNumbers(RecordAdvice of, Wording wording) {
+    this.of = of;
+    this.wording = wording;
+    this.landmarks = new LandmarkWords(wording, of.prostheticKnee());
+    this.offsets = new OffsetWords(wording);
+  }
+
+  List<String> lines() {
+    answers();
+    predictions();
+    heels();
+    attempts();
+    return List.copyOf(lines);
+  }
+
+  private void answers() {
+    List<Learnt.Answer> answers = of.advice().learnt().answers();
+    if (!answers.isEmpty()) {
+      lines.add(wording.word("AdviceText.answers"));
+    }
+    for (Learnt.Answer answer : answers) {
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.answer",
+                  Argument.term(answer.kind()),
+                  landmark(answer.at()),
+                  Argument.term(answer.at().plane()),
+                  signed(answer.mm()),
+                  signed(answer.lowMm()),
+                  signed(answer.highMm()),
+                  geometry(answer)));
+    }
+  }
+
+  private Argument geometry(Learnt.Answer answer) {
+    return answer.geometryMm().isPresent()
+        ? signed(answer.geometryMm().getAsDouble())
+        : Argument.text(wording.word("AdviceText.nothing"));
+  }
+
+  private void predictions() {
+    List<Learnt.Predicted> predictions = of.advice().learnt().predictions();
+    if (!predictions.isEmpty()) {
+      lines.add(wording.word("AdviceText.predictions"));
+    }
+    for (Learnt.Predicted one : predictions) {
+      Plane plane = one.at().plane();
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.predicted",
+                  Argument.count(one.state()),
+                  landmark(one.at()),
+                  Argument.term(plane),
+                  mm(plane, one.mm()),
+                  mm(plane, one.lowMm()),
+                  mm(plane, one.highMm()),
+                  mm(plane, one.measuredMm())));
+    }
+  }
+
+  private void heels() {
+    if (!of.heels().isEmpty()) {
+      lines.add(wording.word("AdviceText.heels"));
+    }
+    for (HeelAnswer heel : of.heels()) {
+      boolean none = heel.lowestHeelMm() == 0 && heel.highestHeelMm() == 0;
+      lines.add(
+          "  "
+              + wording.fill(
+                  none ? "AdviceText.heel.none" : "AdviceText.heel",
+                  landmark(heel.target().at()),
+                  Argument.term(heel.target().plane()),
+                  signed(heel.mmPer10Mm()),
+                  signed(heel.lowPer10Mm()),
+                  signed(heel.highPer10Mm()),
+                  Argument.of(-heel.lowestHeelMm(), Unit.MM),
+                  Argument.of(heel.highestHeelMm(), Unit.MM)));
+    }
+  }
+
+  private void attempts() {
+    if (!of.attempts().isEmpty()) {
+      lines.add(wording.word("AdviceText.attempts"));
+    }
+    for (RecordAdvice.Attempts attempts : of.attempts()) {
+      RepeatedSetting show = attempts.show();
+      lines.add(
+          "  "
+              + wording.fill(
+                  "AdviceText.attempt",
+                  Argument.text(attempts.what()),
+                  Argument.count(show.n()),
+                  signed(show.meanMm()),
+                  Argument.of(show.sdMm(), Unit.MM),
+                  Argument.of(show.reachMm(), Unit.MM),
+                  AdviceText.percent(show.share()),
+                  Argument.of(OwnSetting.SAME_MM.doubleValue(), Unit.MM)));
+      lines.add("  " + more(show));
+    }
+  }
+
+  private String more(RepeatedSetting show) {
+    if (show.more().isEmpty()) {
+      return wording.word("AdviceText.attempts.never");
+    }
+    int more = show.more().getAsInt();
+    return more == 0
+        ? wording.word("AdviceText.attempts.enough")
+        : wording.fill("AdviceText.attempts.more", Argument.count(more));
+  }
+
+  private Argument landmark(LandmarkInPlane at) {
+    return Argument.text(landmarks.name(at.landmark()));
+  }
+
+  private Argument mm(Plane plane, double mm) {
+    return Argument.text(offsets.distance(plane, mm));
+  }
+
+  private Argument signed(double mm) {
+    return Argument.text(wording.signed(mm, Unit.MM) + " mm");
+  }
+}

@@ -144,9 +144,11 @@ public final class AdviceDrawing {
     LandmarkInPlane at = offset.target().at();
     String says =
         wording.fill(
-            key, frame.mm(at, offset.mm()), frame.mm(at, offset.lowMm()), frame.mm(at, offset.highMm()));
+            key,
+            frame.mm(at, offset.mm()),
+            frame.mm(at, offset.lowMm()),
+            frame.mm(at, offset.highMm()));
     return new BandPoint(
         column, offset.mm(), offset.lowMm(), offset.highMm(), kind, Optional.of(says));
   }
-
 }

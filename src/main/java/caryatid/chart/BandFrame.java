@@ -46,28 +46,23 @@ final class BandFrame {
 
   Drawing drawing(String name, String title, String below, BandPlan plan) {
     List<Part> parts = new ArrayList<>();
-    parts.add(
-        Part.background(
-            List.of(text(title, Lettering.TITLE.ascentMm(), Lettering.TITLE))));
+    parts.add(Part.background(List.of(text(title, Lettering.TITLE.ascentMm(), Lettering.TITLE))));
     parts.addAll(BandChart.draw(plan, wording));
-    parts.add(
-        Part.background(List.of(text(below, plan.box().bottomMm() + 7.6, Lettering.PLAIN))));
+    parts.add(Part.background(List.of(text(below, plan.box().bottomMm() + 7.6, Lettering.PLAIN))));
     StringBuilder says = new StringBuilder(title + ".");
     plan.points().forEach(point -> point.says().ifPresent(said -> says.append(' ').append(said)));
     return new Drawing(name, widthMm, HEIGHT_MM, says.toString(), parts);
   }
 
   private Mark text(String words, double downMm, Lettering lettering) {
-    return new Text(
-        new PaperPoint(0, downMm), Fonts.fit(words, lettering, widthMm), lettering);
+    return new Text(new PaperPoint(0, downMm), Fonts.fit(words, lettering, widthMm), lettering);
   }
 
   Drawing withLegend(Drawing drawing) {
     List<Part> parts = new ArrayList<>(drawing.parts());
     OffsetLegend legend = new OffsetLegend(HEIGHT_MM - 1.2, drawing.widthMm(), wording);
     parts.add(Part.background(legend.ofExpected()));
-    return new Drawing(
-        drawing.name(), drawing.widthMm(), HEIGHT_MM, drawing.alternative(), parts);
+    return new Drawing(drawing.name(), drawing.widthMm(), HEIGHT_MM, drawing.alternative(), parts);
   }
 
   /** Where the chart is drawn, its axes outside. */

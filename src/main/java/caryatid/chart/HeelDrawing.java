@@ -104,10 +104,8 @@ public final class HeelDrawing {
     double same = OwnSetting.SAME_MM.doubleValue();
     return frame.drawing(
         "attempts-" + of.leg().lastPart().toLowerCase(Locale.ROOT) + "-" + number,
-        wording.fill(
-            "AdviceDrawing.ATTEMPTS", Argument.text(PrintableText.of(attempts.what()))),
+        wording.fill("AdviceDrawing.ATTEMPTS", Argument.text(PrintableText.of(attempts.what()))),
         wording.word("AdviceDrawing.ATTEMPTS_AXIS"),
         new BandPlan(points, List.of(), new ToleranceBand(-same, 0, same), columns, frame.box()));
   }
-
 }

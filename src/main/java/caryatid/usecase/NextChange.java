@@ -34,8 +34,7 @@ public record NextChange(
    * @throws BadInput if there is no such record, or it is damaged, so that what was found or set
    *     may be otherwise
    */
-  public static List<NextChange> of(Records records, String code, Wording wording)
-      throws BadInput {
+  public static List<NextChange> of(Records records, String code, Wording wording) throws BadInput {
     return ShowRecord.advice(records, code).stream().map(leg -> of(leg, wording)).toList();
   }
 

@@ -75,8 +75,7 @@ class AdviceDrawingTest {
 
   @Test
   void theNextChangeSaysTheOffsetNowAndAfterIt() {
-    Drawing next =
-        AdviceDrawing.next(advice(TurnedAnkle.turnedOnce()), ENGLISH, 186).orElseThrow();
+    Drawing next = AdviceDrawing.next(advice(TurnedAnkle.turnedOnce()), ENGLISH, 186).orElseThrow();
     assertThat(next.alternative().replace('\u00a0', ' '))
         .matches(
             "sagittal, right, knee centre: now and after the change, mm\\. Now: 8\\.\\d mm posterior"

@@ -51,7 +51,8 @@ class RecordAdviceTest {
 
   @Test
   void aSettingMadeAfterTheStandAsksForAStandFirst() {
-    RecordAdvice of = advice(TurnedAnkle.turnedOnce().add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(5)));
+    RecordAdvice of =
+        advice(TurnedAnkle.turnedOnce().add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(5)));
     assertThat(of.advice().outcome()).isEqualTo(AdviceOutcome.NOT_GIVEN);
     assertThat(topics(of)).contains(AdviceRemark.CHANGED_SINCE);
   }

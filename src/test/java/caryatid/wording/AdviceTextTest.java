@@ -22,7 +22,8 @@ class AdviceTextTest {
   private static final Wording ENGLISH = Wording.in(Locale.ENGLISH);
 
   private static List<String> lines(Locale locale) {
-    return AdviceText.lines(RecordAdvice.of(TurnedAnkle.turnedOnce().record(), Map.of()).get(0), Wording.in(locale))
+    return AdviceText.lines(
+            RecordAdvice.of(TurnedAnkle.turnedOnce().record(), Map.of()).get(0), Wording.in(locale))
         .stream()
         .map(line -> line.replace('\u00a0', ' '))
         .toList();

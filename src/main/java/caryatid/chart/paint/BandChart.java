@@ -143,8 +143,7 @@ public final class BandChart {
   private void tolerance(XYPlot plot) {
     ToleranceBand band = plan.band();
     IntervalMarker hatched =
-        new IntervalMarker(
-            band.low(), band.high(), new Hatch(Pen.HATCH, OffsetsChart.HATCH_MM));
+        new IntervalMarker(band.low(), band.high(), new Hatch(Pen.HATCH, OffsetsChart.HATCH_MM));
     hatched.setOutlinePaint(null);
     plot.addRangeMarker(hatched, Layer.BACKGROUND);
     for (double at : new double[] {band.low(), band.middle(), band.high()}) {

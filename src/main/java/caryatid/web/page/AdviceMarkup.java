@@ -14,8 +14,7 @@ public final class AdviceMarkup {
     for (NextChange leg : legs) {
       out.open("section", "class", "advice").element("h2", leg.title());
       out.element("p", leg.sentence());
-      leg.drawing()
-          .ifPresent(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
+      leg.drawing().ifPresent(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
       leg.always().forEach(said -> out.element("p", said, "class", "note"));
       out.open("details").element("summary", wording.word("AdviceText.numbers"));
       out.open("div", "class", "lines");

@@ -1,8 +1,8 @@
 package caryatid.web;
 
 import caryatid.remark.BadInput;
-import caryatid.usecase.NextChange;
 import caryatid.usecase.Records;
+import caryatid.usecase.stand.NextChange;
 import caryatid.web.page.AdviceMarkup;
 import caryatid.web.page.Markup;
 

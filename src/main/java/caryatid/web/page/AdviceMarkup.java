@@ -1,6 +1,6 @@
 package caryatid.web.page;
 
-import caryatid.usecase.NextChange;
+import caryatid.usecase.stand.NextChange;
 import caryatid.wording.Wording;
 import java.util.List;
 

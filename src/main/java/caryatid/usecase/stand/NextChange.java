@@ -1,7 +1,9 @@
-package caryatid.usecase;
+package caryatid.usecase.stand;
 
 import caryatid.remark.BadInput;
 import caryatid.report.Pictures;
+import caryatid.usecase.Records;
+import caryatid.usecase.ShowRecord;
 import caryatid.views.RecordAdvice;
 import caryatid.wording.AdviceText;
 import caryatid.wording.Wording;

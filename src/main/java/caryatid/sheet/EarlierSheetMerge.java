@@ -65,7 +65,8 @@ final class EarlierSheetMerge {
     List<LocatedValue<LandmarkEntry>> carried = new ArrayList<>();
     for (LandmarkEntry landmark : before) {
       if (!anew(landmark, own)) {
-        confirmation(landmark).ifPresent(c -> carried.add(new LocatedValue<>(landmark, c.place())));
+        confirmation(landmark)
+            .ifPresent(c -> carried.add(new LocatedValue<>(landmark.readBefore(), c.place())));
       }
     }
     carried.addAll(own);

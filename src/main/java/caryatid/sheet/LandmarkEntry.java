@@ -4,6 +4,7 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import caryatid.uncertainty.Contribution;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,8 @@ import java.util.Optional;
  * @param rightward measured to the person's right; empty when not marked in the frontal plane
  * @param upMm height above the plate's top, mm
  * @param definition the axis or edge it stands for
+ * @param readAtS when it was read, s from the first sample of the state's first recording; empty
+ *     where nobody noted it
  */
 public record LandmarkEntry(
     String name,
@@ -24,7 +27,8 @@ public record LandmarkEntry(
     Optional<MeasuredDistance> forward,
     Optional<MeasuredDistance> rightward,
     double upMm,
-    Optional<String> definition) {
+    Optional<String> definition,
+    List<Double> readAtS) {
 
   /**
    * @throws IllegalArgumentException if the height is not finite
@@ -33,6 +37,24 @@ public record LandmarkEntry(
     if (!Double.isFinite(upMm)) {
       throw new IllegalArgumentException("height: " + upMm);
     }
+    readAtS = List.copyOf(readAtS);
+  }
+
+  /** The same, read nobody knows when. */
+  public LandmarkEntry(
+      String name,
+      LandmarkKind kind,
+      Side side,
+      Optional<MeasuredDistance> forward,
+      Optional<MeasuredDistance> rightward,
+      double upMm,
+      Optional<String> definition) {
+    this(name, kind, side, forward, rightward, upMm, definition, List.of());
+  }
+
+  /** This one in a later stand, in whose recording nobody read it. */
+  LandmarkEntry readBefore() {
+    return new LandmarkEntry(name, kind, side, forward, rightward, upMm, definition);
   }
 
   /** What was measured for a plane. */

@@ -12,6 +12,7 @@ import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
 import caryatid.uncertainty.Contribution;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -85,6 +86,7 @@ final class LandmarkSection {
     Optional<MeasuredDistance> rightward = measured("rightward");
     Optional<Double> up = section.required("up-mm", ValueParsers.number(-500, 3_000));
     Optional<String> definition = section.optional("is", ValueParsers.TEXT);
+    List<Double> readAtS = section.oneOrSeveral("read-at-s", ValueParsers.number(0, 3_600));
     checkDistances();
     return section.build(
         () ->
@@ -96,7 +98,8 @@ final class LandmarkSection {
                     forward,
                     rightward,
                     up.orElseThrow(),
-                    definition),
+                    definition,
+                    readAtS),
                 section.place()));
   }
 
@@ -133,7 +136,9 @@ final class LandmarkSection {
     if (relative && !section.has("landmark")) {
       section.refuse(section.place(), SheetProblem.DISTANCE_WITHOUT_LANDMARK);
     }
-    if (!relative) {
+    if (relative) {
+      section.without("read-at-s", SheetProblem.READ_FROM_LANDMARK);
+    } else {
       section.without("landmark", SheetProblem.LANDMARK_WITHOUT_DISTANCE);
     }
     if (!relative && !section.has("forward-mm") && !section.has("rightward-mm")) {

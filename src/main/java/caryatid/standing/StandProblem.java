@@ -25,6 +25,8 @@ enum StandProblem implements Topic {
   STILL_FORE_AND_AFT("StandProblem.STILL_FORE_AND_AFT"),
   /** Arguments: plate, horizontal force, vertical force, largest share in percent, share. */
   LEANING_FORCE("StandProblem.LEANING_FORCE"),
+  /** Argument: the moment. */
+  NOT_READ_THEN("StandProblem.NOT_READ_THEN"),
   FEET_SWAPPED("StandProblem.FEET_SWAPPED"),
   MORE_THAN_WHOLE("StandProblem.MORE_THAN_WHOLE"),
   PROSTHESIS_UNLOADED("StandProblem.PROSTHESIS_UNLOADED");

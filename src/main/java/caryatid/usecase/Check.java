@@ -114,7 +114,10 @@ public final class Check {
     for (NamedBytes file : inputs.recordings()) {
       Recording recording = Importer.read(file, context.plate());
       recordings.add(recording);
-      stands.add(stand(context, recording, file.name()));
+      if (stands.isEmpty()) {
+        context = named(file.name(), recording, context::readIn);
+      }
+      stands.add(named(file.name(), recording, context::stand));
     }
     DuplicateInputCheck.check(inputs, recordings, beside.used());
     Optional<EarlierStates> earlier = EarlierInput.read(inputs, context.trial());
@@ -136,13 +139,18 @@ public final class Check {
     return days;
   }
 
+  /** What is found in a recording. */
+  private interface InRecording<T> {
+    T in(Recording recording) throws BadInput;
+  }
+
   /**
    * A recording knows its file without the folders before it; a problem names it as it was given.
    */
-  private static Stand stand(TrialContext context, Recording recording, String given)
+  private static <T> T named(String given, Recording recording, InRecording<T> found)
       throws BadInput {
     try {
-      return context.stand(recording);
+      return found.in(recording);
     } catch (BadInput e) {
       String bare = recording.provenance().name();
       throw new BadInput(

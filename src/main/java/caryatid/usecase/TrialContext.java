@@ -6,6 +6,7 @@ import caryatid.loadline.GeometryCheck;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.LoadLineResult;
+import caryatid.loadline.ReadMoments;
 import caryatid.loadline.StanceConditions;
 import caryatid.loadline.UseLimits;
 import caryatid.recording.model.NamedBytes;
@@ -27,10 +28,12 @@ import caryatid.sheet.Landmarks;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.TrialSheet;
 import caryatid.sheet.TrialSheetReader;
+import caryatid.standing.Leaning;
 import caryatid.standing.Stance;
 import caryatid.standing.StandAnalysis;
 import caryatid.standing.Standing;
 import caryatid.standing.Stretch;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -90,6 +93,30 @@ record TrialContext(
       throw new BadInput(
           Problem.at(Place.of(sheet.name()), CheckProblem.LINES_WITHOUT_DESCRIPTION, names));
     }
+  }
+
+  /**
+   * The same, the landmarks freed from the swing of the moments at which the sheet says they were
+   * read.
+   *
+   * @param first the state's first recording
+   */
+  TrialContext readIn(Recording first) throws BadInput {
+    if (trial.landmarks().stream().allMatch(entry -> entry.readAtS().isEmpty())) {
+      return this;
+    }
+    StandAnalysis.Conditions conditions = analysisConditions();
+    Standing standing = StandAnalysis.analyse(first, conditions);
+    List<Landmark> swungBack = new ArrayList<>();
+    for (int i = 0; i < landmarks.size(); i++) {
+      List<Double> atS = trial.landmarks().get(i).readAtS();
+      swungBack.add(
+          atS.isEmpty()
+              ? landmarks.get(i)
+              : ReadMoments.swungBack(
+                  landmarks.get(i), Leaning.at(first, conditions, standing, atS), doubts()));
+    }
+    return new TrialContext(sheet, description, trial, plate, swungBack, byHand);
   }
 
   Stand stand(Recording recording) throws BadInput {

@@ -173,7 +173,7 @@ class WorkedExampleTest {
 
   private void movement(Estimate mm, double effectiveSize) {
     double degrees = degrees(mm, Cause.LANDMARK_MOVEMENT);
-    assertThat(1 / degrees).isCloseTo(1 / effectiveSize + 2 * 0.2 * 0.2, within(1e-12));
+    assertThat(1 / degrees).isCloseTo(1 / effectiveSize + 2 * 0.26 * 0.26, within(1e-12));
     row(
         "landmark movement, of which one foot shows 0.7",
         "%.4f mm",

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The whole study; writes its tables into a page. */
 public final class CalibrationStudy {
@@ -27,6 +28,7 @@ public final class CalibrationStudy {
       Page.put(page, "people frozen", frozen.people(Families.FROZEN));
       Page.put(page, "pooled", frozen.pooled(pooled()));
       Page.put(page, "pooled beyond", frozen.pooled(pooledBeyond()));
+      Page.put(page, "changes", frozen.changes(changes()));
       return;
     }
     boolean chosenOn = which.equals("chosen-on");
@@ -60,6 +62,8 @@ public final class CalibrationStudy {
         plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, stands, 1), 4000));
       }
       plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 2), 4000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 1).readingAt(), 4000));
+      plans.add(new Plan(family, new Clinic(RATE_HZ, SECONDS, 3, 2).readingAt(), 4000));
       Clinic one = new Clinic(RATE_HZ, SECONDS, 1, 1);
       Clinic three = new Clinic(RATE_HZ, SECONDS, 3, 1);
       plans.add(new Plan(family, one.after(3), 4000));
@@ -87,6 +91,14 @@ public final class CalibrationStudy {
             three.bySession(4),
             three.after(3, 3).bySession(4));
     return clinics.stream().map(c -> new Plan(Families.FROZEN.get(0), c, 4000)).toList();
+  }
+
+  /** Three states without a change between them. */
+  private static List<Plan> changes() {
+    Clinic three = new Clinic(RATE_HZ, SECONDS, 3, 1).after(3, 3);
+    return Stream.of(three, three.restless(2), three.inARow(0.5), three.bySession(4))
+        .map(clinic -> new Plan(Families.FROZEN.get(0), clinic, 2000))
+        .toList();
   }
 
   private static List<Plan> twoAndFive(List<Family> families) {

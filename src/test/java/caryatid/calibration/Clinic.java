@@ -17,6 +17,7 @@ import java.util.List;
  * @param serial correlation of how a wearer stands with how they stood the time before
  * @param sessionMm by how much all stands of a state differ from the wearer's own mean, in each
  *     direction, standard deviation, mm
+ * @param readsAt whether it notes when a landmark is read
  * @param earlier how many stands each earlier state of the wearer's record has
  */
 record Clinic(
@@ -28,6 +29,7 @@ record Clinic(
     double restless,
     double serial,
     double sessionMm,
+    boolean readsAt,
     List<Integer> earlier) {
   /** How far its plates can be trusted, as it states itself. */
   static final PlateAccuracy ACCURACY = new PlateAccuracy(1.5, 0.002, 0.005, 0);
@@ -44,35 +46,61 @@ record Clinic(
 
   /** Its wearers put their feet back where they stood, and differ as is usual. */
   Clinic(double rateHz, double seconds, int stands, int plates) {
-    this(rateHz, seconds, stands, plates, 0, 1, 0, 0, List.of());
+    this(rateHz, seconds, stands, plates, 0, 1, 0, 0, false, List.of());
   }
 
   /** This clinic, the feet put back with an error, mm. */
   Clinic puttingBack(double mm) {
-    return new Clinic(rateHz, seconds, stands, plates, mm, restless, serial, sessionMm, earlier);
+    return new Clinic(
+        rateHz, seconds, stands, plates, mm, restless, serial, sessionMm, readsAt, earlier);
   }
 
   /** This clinic, its wearers differing more from stand to stand, by a factor. */
   Clinic restless(double factor) {
     return new Clinic(
-        rateHz, seconds, stands, plates, putBackMm, factor, serial, sessionMm, earlier);
+        rateHz, seconds, stands, plates, putBackMm, factor, serial, sessionMm, readsAt, earlier);
   }
 
   /** This clinic, its wearers standing in part as they stood the time before. */
   Clinic inARow(double correlation) {
     return new Clinic(
-        rateHz, seconds, stands, plates, putBackMm, restless, correlation, sessionMm, earlier);
+        rateHz,
+        seconds,
+        stands,
+        plates,
+        putBackMm,
+        restless,
+        correlation,
+        sessionMm,
+        readsAt,
+        earlier);
   }
 
   /** This clinic, its wearers standing elsewhere in each session. */
   Clinic bySession(double mm) {
-    return new Clinic(rateHz, seconds, stands, plates, putBackMm, restless, serial, mm, earlier);
+    return new Clinic(
+        rateHz, seconds, stands, plates, putBackMm, restless, serial, mm, readsAt, earlier);
   }
 
   /** This clinic, with states of so many stands before in the wearer's record. */
   Clinic after(Integer... states) {
     return new Clinic(
-        rateHz, seconds, stands, plates, putBackMm, restless, serial, sessionMm, List.of(states));
+        rateHz,
+        seconds,
+        stands,
+        plates,
+        putBackMm,
+        restless,
+        serial,
+        sessionMm,
+        readsAt,
+        List.of(states));
+  }
+
+  /** This clinic, noting when a landmark is read. */
+  Clinic readingAt() {
+    return new Clinic(
+        rateHz, seconds, stands, plates, putBackMm, restless, serial, sessionMm, true, earlier);
   }
 
   int samples() {
@@ -93,6 +121,7 @@ record Clinic(
         + (putBackMm == 0 ? "" : ", feet put back within " + (int) putBackMm + " mm")
         + (serial == 0 ? "" : ", serial correlation " + serial)
         + (sessionMm == 0 ? "" : ", sessions " + (int) sessionMm + " mm apart")
+        + (readsAt ? ", read at a stated moment" : "")
         + (earlier.isEmpty() ? "" : ", after states of " + earlier + " stands");
   }
 }

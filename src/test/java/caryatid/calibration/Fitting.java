@@ -8,6 +8,7 @@ import caryatid.geometry.Side;
 import caryatid.loadline.Landmark;
 import caryatid.loadline.LoadLineCheck;
 import caryatid.loadline.LoadLineResult;
+import caryatid.loadline.ReadMoments;
 import caryatid.loadline.Target;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
@@ -18,6 +19,7 @@ import caryatid.samples.Person;
 import caryatid.samples.Stand;
 import caryatid.sheet.Landmarks;
 import caryatid.sheet.TrialSheet;
+import caryatid.standing.Leaning;
 import caryatid.standing.StandAnalysis;
 import caryatid.standing.Standing;
 import java.util.ArrayList;
@@ -89,16 +91,52 @@ final class Fitting {
     }
   }
 
+  /**
+   * Its states in order, each knowing those before it; the offsets of all of them truly the same.
+   * Empty where a stand was refused.
+   */
+  static List<AlignmentState> states(Family family, Clinic clinic, Noise noise) {
+    Fitting fitting = new Fitting(family, clinic, noise);
+    List<List<Stand>> all = new ArrayList<>(fitting.earlier);
+    all.add(fitting.stands);
+    try {
+      List<EarlierState> before = new ArrayList<>();
+      List<AlignmentState> states = new ArrayList<>();
+      for (List<Stand> stands : all) {
+        TrialSheet sheet = fitting.sheet(List.of(), stands.get(0));
+        List<Landmark> landmarks = fitting.landmarks(sheet, stands.get(0));
+        AlignmentState state =
+            StateAnalysis.of(fitting.measured(stands, sheet, landmarks), Clinic.DOUBTS, before);
+        states.add(state);
+        before.add(EarlierState.of(state, Measured.NOWHERE.sha512()));
+      }
+      return states;
+    } catch (BadInput refused) {
+      return List.of();
+    }
+  }
+
   private AlignmentState state(List<Target> targets) throws BadInput {
-    TrialSheet sheet = sheet(targets);
-    List<Landmark> landmarks =
-        Landmarks.place(sheet.landmarks(), Sheet.LINES, Place.of("simulated"));
+    TrialSheet sheet = sheet(targets, stands.get(0));
+    List<Landmark> landmarks = landmarks(sheet, stands.get(0));
     List<EarlierState> before = new ArrayList<>();
     for (List<Stand> state : earlier) {
       AlignmentState then = StateAnalysis.of(measured(state, sheet, landmarks), Clinic.DOUBTS);
       before.add(EarlierState.of(then, Measured.NOWHERE.sha512()));
     }
     return StateAnalysis.of(measured(stands, sheet, landmarks), Clinic.DOUBTS, before);
+  }
+
+  /** In the person's frame; freed from the swing where the clinic notes the moment. */
+  private List<Landmark> landmarks(TrialSheet sheet, Stand readIn) throws BadInput {
+    List<Landmark> read = Landmarks.place(sheet.landmarks(), Sheet.LINES, Place.of("simulated"));
+    if (!clinic.readsAt()) {
+      return read;
+    }
+    Recording first = Measured.recording(readIn, clinic.plates(), errors);
+    double atS = errors.swingAt() * (clinic.samples() - 1) / clinic.rateHz();
+    Leaning leaning = Leaning.at(first, conditions(sheet), analysed(first, sheet), List.of(atS));
+    return read.stream().map(mark -> ReadMoments.swungBack(mark, leaning, Clinic.DOUBTS)).toList();
   }
 
   private List<caryatid.alignment.Stand> measured(
@@ -113,15 +151,7 @@ final class Fitting {
   private caryatid.alignment.Stand measured(Stand stand, TrialSheet sheet, List<Landmark> landmarks)
       throws BadInput {
     Recording recording = Measured.recording(stand, clinic.plates(), errors);
-    Standing standing =
-        StandAnalysis.analyse(
-            recording,
-            new StandAnalysis.Conditions(
-                sheet.stance(),
-                List.of(Side.RIGHT),
-                OptionalDouble.empty(),
-                Clinic.ACCURACY,
-                Optional.empty()));
+    Standing standing = analysed(recording, sheet);
     LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, Sheet.circumstances(clinic));
     return new caryatid.alignment.Stand(
         Measured.NOWHERE,
@@ -135,22 +165,34 @@ final class Fitting {
         past.remarks());
   }
 
+  private static Standing analysed(Recording recording, TrialSheet sheet) throws BadInput {
+    return StandAnalysis.analyse(recording, conditions(sheet));
+  }
+
+  private static StandAnalysis.Conditions conditions(TrialSheet sheet) {
+    return new StandAnalysis.Conditions(
+        sheet.stance(),
+        List.of(Side.RIGHT),
+        OptionalDouble.empty(),
+        Clinic.ACCURACY,
+        Optional.empty());
+  }
+
   /**
    * The knee as it was read: turned with the wearer, tilted with the plate, swinging, and marked
    * beside.
    */
-  private TrialSheet sheet(List<Target> targets) {
+  private TrialSheet sheet(List<Target> targets, Stand readIn) {
     double cos = StrictMath.cos(errors.yawRad());
     double sin = StrictMath.sin(errors.yawRad());
     double x = wearer.kneeRightMm();
     double y = wearer.kneeAnteriorMm();
     double up = Wearer.KNEE_UP_MM;
-    FootTrace body = stands.get(0).whole();
+    FootTrace body = readIn.whole();
     int moment = (int) (errors.swingAt() * body.size());
     double swing = up / Clinic.DOUBTS.pendulumMm();
-    double swingRight = swing * (body.rightMm()[moment] - stands.get(0).person().rightMm());
-    double swingAnterior =
-        swing * (body.anteriorMm()[moment] - stands.get(0).person().anteriorMm());
+    double swingRight = swing * (body.rightMm()[moment] - readIn.person().rightMm());
+    double swingAnterior = swing * (body.anteriorMm()[moment] - readIn.person().anteriorMm());
     return Sheet.of(
         clinic,
         cos * x - sin * y + errors.tilt()[0] * up + errors.markMm()[0] + swingRight,

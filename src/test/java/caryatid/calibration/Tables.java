@@ -149,6 +149,26 @@ record Tables(double scale) {
     };
   }
 
+  /** Changes that are none, without and with a drift from state to state. */
+  Table changes(List<Plan> plans) {
+    Table table =
+        new Table(
+            "clinic, three states",
+            "drift from state to state, mm",
+            "wearers",
+            "smallest difference of the method before, mm",
+            "A-B: half-width, mm",
+            "called real, %",
+            "A-B-A: half-width, mm",
+            "called real, %");
+    for (Plan plan : plans) {
+      Changes changes = Changes.of(plan.family(), plan.clinic(), runs(plan.runs()), seed(plan));
+      table.row(changes.cells(0));
+      table.row(changes.cells(4));
+    }
+    return table;
+  }
+
   /**
    * One row of {@link #alignments}.
    *

@@ -67,7 +67,7 @@ public final class AnyResult {
   private Object simple(Class<?> type, String name) {
     if (type == OptionalDouble.class) {
       return random.nextBoolean() ? OptionalDouble.of(number(name)) : OptionalDouble.empty();
-    } else if (type == double.class) {
+    } else if (type == double.class || type == Double.class) {
       return name.equals("degreesOfFreedom") && random.nextBoolean()
           ? Double.POSITIVE_INFINITY
           : number(name);

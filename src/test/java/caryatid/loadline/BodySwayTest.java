@@ -36,15 +36,15 @@ class BodySwayTest {
   }
 
   /**
-   * Validation: JCGM 100:2008, G.4.2, a standard uncertainty known to 20 % has 12.5 degrees of
-   * freedom, one known to 30 % 5.556; 1/15 + 1/12.5 = 1/6.818 and 1/15 + 1/5.556 = 1/4.054.
+   * Validation: JCGM 100:2008, G.4.2, a standard uncertainty known to 26 % has 7.396 degrees of
+   * freedom, one known to 35 % 4.082; 1/15 + 1/7.396 = 1/4.954 and 1/15 + 1/4.082 = 1/3.208.
    */
   @Test
   void whatOneFootShowsOfTheBodysSwingIsKnownLessWell() {
     Standing one = of(LoadLineOwner.LEFT_FOOT);
     assertThat(BodySway.of(one, LoadLineOwner.LEFT_FOOT, Plane.SAGITTAL).degreesOfFreedom())
-        .isCloseTo(6.818, within(0.001));
+        .isCloseTo(4.954, within(0.001));
     assertThat(BodySway.of(one, LoadLineOwner.LEFT_FOOT, Plane.FRONTAL).degreesOfFreedom())
-        .isCloseTo(4.054, within(0.001));
+        .isCloseTo(3.208, within(0.001));
   }
 }

@@ -56,6 +56,29 @@ class BadLandmarkTest {
   }
 
   @Test
+  void aMomentOfReadingIsFrom0To3600Seconds() {
+    String up = "    up-mm: 492\n";
+    assertThat(replacing(up, up + "    read-at-s: -0.1\n"))
+        .containsExactly(
+            "sheet.yaml line 14, column 16: `read-at-s`: expected a number from 0 to 3600, found"
+                + " -0.1. Correct it; the key says its unit.");
+    assertThat(replacing(up, up + "    read-at-s: [4, 3600.1]\n"))
+        .containsExactly(
+            "sheet.yaml line 14, column 20: `read-at-s`: expected a number from 0 to 3600, found"
+                + " 3600.1. Correct it; the key says its unit.");
+  }
+
+  @Test
+  void aLandmarkMeasuredFromAnotherIsReadAtNoMomentOfItsOwn() {
+    String from = "    forward-of-landmark-mm: 3\n    landmark: hip\n    read-at-s: 4\n";
+    assertThat(replacing(FORWARD, from))
+        .containsExactly(
+            "sheet.yaml line 14, column 16: `read-at-s` goes with a landmark that is measured from"
+                + " a line, not with one that is measured from another landmark. Leave one of them"
+                + " out.");
+  }
+
+  @Test
   void aLandmarkNeedsADistance() {
     assertThat(replacing(FORWARD, ""))
         .containsExactly(

@@ -58,6 +58,19 @@ class SheetEntriesTest {
   }
 
   @Test
+  void aLandmarkSaysWhenItWasReadOnceOrSeveralTimes() throws BadInput {
+    String up = "    up-mm: 492\n";
+    assertThat(readAtS(Sheets.SHEET)).isEmpty();
+    assertThat(readAtS(replaced(up, up + "    read-at-s: 0\n"))).containsExactly(0.0);
+    assertThat(readAtS(replaced(up, up + "    read-at-s: 3600\n"))).containsExactly(3600.0);
+    assertThat(readAtS(replaced(up, up + "    read-at-s: [4, 12.5]\n"))).containsExactly(4.0, 12.5);
+  }
+
+  private static List<Double> readAtS(String sheet) throws BadInput {
+    return Sheets.sheet(sheet).landmarks().get(0).readAtS();
+  }
+
+  @Test
   void aTargetSaysWhatItIsMeantAndValidFor() throws BadInput {
     Target target =
         Sheets.sheet(Sheets.SHEET + "    meant-for: whole body\n    valid-for: barefoot\n")

@@ -57,6 +57,10 @@ final class Nodes {
     return List.of();
   }
 
+  List<Node> oneOrSeveral(String key, Node node) {
+    return node instanceof SequenceNode ? items(key, node) : List.of(node);
+  }
+
   <T> Optional<T> single(String key, Node node, ValueParser<T> form) {
     if (!(node instanceof ScalarNode scalar)) {
       return refuse(node, YamlProblem.NOT_A_SINGLE_VALUE, key);

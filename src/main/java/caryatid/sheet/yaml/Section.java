@@ -107,6 +107,13 @@ public final class Section {
     return items(key).stream().flatMap(n -> nodes.single(key, n, form).stream()).toList();
   }
 
+  /** The values of a key with one value or a list of them; none when the key is not there. */
+  public <T> List<T> oneOrSeveral(String key, ValueParser<T> form) {
+    return keys.ask(key).map(v -> nodes.oneOrSeveral(key, v.node())).orElse(List.of()).stream()
+        .flatMap(n -> nodes.single(key, n, form).stream())
+        .toList();
+  }
+
   /** Where a key's value stands; where the section begins when the key is not there. */
   public Place place(String key) {
     return keys.ask(key).map(value -> nodes.place(value.node())).orElse(place);

@@ -127,6 +127,7 @@ final class SheetOfFields {
     Optional<String> usual = hand ? Optional.empty() : Optional.of(StandFields.MARKING_MM);
     Optional<String> marking = typed(row + "marking").or(() -> usual);
     sheet.number("    marking-mm", marking, false, row + "marking");
+    sheet.numbers("    read-at-s", typed(row + "read-at"), row + "read-at");
     sheet.words("    is", typed(row + "is"), row + "is");
   }
 

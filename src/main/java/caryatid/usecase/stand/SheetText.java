@@ -5,8 +5,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Problem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A trial sheet with the name of the field that each of its lines was typed into, so that what is
@@ -34,6 +36,20 @@ public final class SheetText {
   /** A key with a number; what is no number is written all the same, so that it is refused. */
   SheetText number(String key, Optional<String> typed, boolean negative, String field) {
     typed.ifPresent(text -> line(key + ": " + number(text, negative), field));
+    return this;
+  }
+
+  /** A key with one number, or a list of several that were typed with spaces between. */
+  SheetText numbers(String key, Optional<String> typed, String field) {
+    typed.ifPresent(
+        text ->
+            line(
+                key
+                    + ": "
+                    + Arrays.stream(text.split("[;\\s]+"))
+                        .map(one -> number(one, false))
+                        .collect(Collectors.joining(", ", "[", "]")),
+                field));
     return this;
   }
 

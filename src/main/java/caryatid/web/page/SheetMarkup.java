@@ -149,19 +149,22 @@ public final class SheetMarkup {
     control.faults(row + "up");
     out.close("div");
     before(row);
-    boolean wrong = !values.faults().at(row + "marking").isEmpty();
+    boolean wrong =
+        Stream.of("marking", "read-at").anyMatch(f -> !values.faults().at(row + f).isEmpty());
     out.open("details", wrong ? "open" : "", "").element("summary", word("moreOfMark"));
-    marking(row);
+    ofMark(row + "marking", "markingMm", "mm");
+    ofMark(row + "read-at", "readAt", "s");
     control.words(row + "is", word("is"));
     out.close("details").close("fieldset");
   }
 
-  private void marking(String row) {
+  /** What is seldom typed of a mark. */
+  private void ofMark(String name, String label, String unit) {
     out.open("div", "class", "distance marking");
-    out.element("label", word("markingMm"), "for", Control.id(row + "marking"));
-    control.bareNumber(row + "marking", "");
-    out.element("span", "mm", "class", "unit");
-    control.faults(row + "marking");
+    out.element("label", word(label), "for", Control.id(name));
+    control.bareNumber(name, "");
+    out.element("span", unit, "class", "unit");
+    control.faults(name);
     out.close("div");
   }
 

@@ -74,7 +74,7 @@ final class StandLive {
     result(found, faults, (int) counted);
     out.close("section");
     atFields(faults);
-    step(arrived, found);
+    step(arrived, found, (int) counted);
     return out;
   }
 
@@ -235,12 +235,12 @@ final class StandLive {
     return new Markup().add(step);
   }
 
-  private void step(List<Arrived> arrived, SoFar found) {
+  private void step(List<Arrived> arrived, SoFar found, int counted) {
     if (toCount.isPresent()) {
       String words = wording.fill("Web.countStand", Argument.count(toCount.getAsInt()));
       step(step, "count-" + arrived.get(toCount.getAsInt() - 1).number(), words);
     } else if (found.checked().isPresent()) {
-      step(step, "keep", keep(arrived.size(), wording));
+      step(step, "keep", keep(counted, wording));
     }
     out.open("div", "id", "step-now", "hidden", "").add(step).close("div");
   }

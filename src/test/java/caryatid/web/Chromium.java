@@ -168,11 +168,22 @@ final class Chromium implements RealBrowser {
   /** What an independent check for access finds: axe-core, with its own good practice. */
   @SuppressWarnings("unchecked")
   List<String> barriers() throws IOException {
-    driver.executeScript(axe());
+    if (Boolean.FALSE.equals(driver.executeScript("return !!window.axe;"))) {
+      driver.executeScript(axe());
+    }
     return (List<String>)
         driver.executeAsyncScript(
             "const done = arguments[0]; axe.run().then(r => done(r.violations.map(v =>"
                 + " v.id + ': ' + v.help + ' ' + v.nodes.map(n => n.target + ' ' + n.html).join('; '))))");
+  }
+
+  /** Ids that more than one thing on the page has. */
+  @SuppressWarnings("unchecked")
+  List<String> idsTwice() {
+    return (List<String>)
+        driver.executeScript(
+            "const all = [...document.querySelectorAll('[id]')].map(e => e.id);"
+                + "return all.filter((id, i) => all.indexOf(id) !== i);");
   }
 
   private static String axe() throws IOException {

@@ -116,6 +116,16 @@ class StandAidsTest {
   }
 
   @Test
+  void theNextStepKeepsTheStandsThatAreCounted() throws Exception {
+    stand.drop("barefoot-1.csv");
+    stand.upload("notes.csv", new byte[] {'a', ',', 'b', '\n', '1', ',', '2', '\n'});
+    stand.typeAs(Map.of(), "action", "count-1");
+    assertThat(page())
+        .contains("Keep this state of one stand \u2192")
+        .doesNotContain("Keep this state of 2 stands");
+  }
+
+  @Test
   void thatOneStretchHoldsForAllRecordingsIsSaid() throws Exception {
     String said = "The stretch set by hand is used in all recordings of this state.";
     stand.typeAs(Map.of(), "part", "live");

@@ -74,32 +74,6 @@ class WindowBrowserTest {
     }
   }
 
-  /** Validation by an independent program, axe-core, on each page in both schemes of colours. */
-  @Test
-  void theCheckForAccessFindsNothingOnAnyPage() throws Exception {
-    knowThePlate();
-    try (OpenWindow window = new OpenWindow(folder);
-        Chromium browser = new Chromium("en-GB", 1366, 768)) {
-      browser.open(window.window());
-      List<String> pages = pages(window);
-      for (String scheme : List.of("light", "dark")) {
-        browser.colours(scheme);
-        for (String page : pages) {
-          browser.driver().get(window.origin() + page);
-          assertThat(browser.barriers()).as(page + " " + scheme).isEmpty();
-        }
-        String faulty =
-            window.start(scheme.equals("dark") ? "K8-left" : "K9-left", "left") + "/footwear";
-        browser.driver().get(window.origin() + faulty);
-        Keyboard keyboard = new Keyboard(browser);
-        keyboard.type("shoes[1].heel-height-mm", "many").send();
-        assertThat(browser.driver().findElements(By.id("faults"))).hasSize(1);
-        assertThat(browser.barriers()).as(scheme + " with a fault").isEmpty();
-      }
-      assertThat(browser.complaints()).allMatch(said -> said.contains("status of 422"));
-    }
-  }
-
   /** A telephone, 390 px wide: all that is touched is large enough, and nothing sticks out. */
   @Test
   void aFingerFindsEverythingOnASmallScreen() throws Exception {

@@ -122,6 +122,14 @@ final class RecordCommand extends CommandGroup {
             "By how many mm the offsets were meant to change: how many stands would show it is said.")
     private Double intendedMm;
 
+    @Option(
+        names = "--back",
+        paramLabel = "ENTRY",
+        description =
+            "A state after the later one in which the first setting was back: up to this entry. The"
+                + " change is judged against both, so that an even drift cancels.")
+    private Integer back;
+
     @Override
     int run(Records records) throws BadInput {
       CompareStates.Compared compared = CompareStates.run(records, code(), from, to);
@@ -133,6 +141,16 @@ final class RecordCommand extends CommandGroup {
               compared.comparison().prostheticKnee(),
               intendedMm == null ? OptionalDouble.empty() : OptionalDouble.of(intendedMm),
               wording()));
+      if (back != null) {
+        CompareStates.Back again = CompareStates.back(records, code(), from, to, back);
+        print(
+            ChangeText.back(
+                back,
+                again.sameSetting(),
+                again.changes(),
+                compared.comparison().prostheticKnee(),
+                wording()));
+      }
       return sound(compared.damage());
     }
   }

@@ -15,12 +15,19 @@ import caryatid.views.Comparison;
 import caryatid.views.LostEntryRemark;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 
-/** Compares two states of a record. */
+/** Compares two states of a record, and a changed state with the first setting before and after. */
 public final class CompareStates {
+  /** Kinds of entries that say how a prosthesis is set. */
+  private static final Set<EntryKind> SETTINGS =
+      EnumSet.of(EntryKind.BENCH_ALIGNMENT, EntryKind.COMPONENTS);
+
   private CompareStates() {}
 
   /**
@@ -39,6 +46,55 @@ public final class CompareStates {
       lost = List.copyOf(lost);
       damage = List.copyOf(damage);
     }
+  }
+
+  /**
+   * A changed state against the first setting before and after it.
+   *
+   * @param number the entry that ends the state in which the first setting was back
+   * @param sameSetting whether its settings and components are those of the first state
+   * @param changes against the mean of both; none where the setting is another, or a state's result
+   *     cannot be read or is of another plate
+   */
+  public record Back(int number, boolean sameSetting, List<OffsetChange> changes) {
+    public Back {
+      changes = List.copyOf(changes);
+    }
+  }
+
+  /**
+   * Judges a change by going back: what drifts evenly from state to state cancels.
+   *
+   * @param from number of the entry that ends the state with the first setting
+   * @param to number of the entry that ends the changed state
+   * @param back number of the entry that ends the state with the first setting once more
+   * @throws BadInput if there is no such record or entry, or it cannot be read
+   */
+  public static Back back(Records records, String code, int from, int to, int back)
+      throws BadInput {
+    StoredRecord stored = records.store().open(RecordCode.of(code));
+    boolean same =
+        Comparison.of(stored.record(), from, back).differences().stream()
+            .noneMatch(d -> SETTINGS.contains(d.kind()));
+    return new Back(back, same, same ? against(stored, from, to, back) : List.of());
+  }
+
+  private static List<OffsetChange> against(StoredRecord stored, int from, int to, int back) {
+    List<Entry> ends =
+        IntStream.of(from, to, back)
+            .mapToObj(i -> lastStand(stored, i))
+            .flatMap(Optional::stream)
+            .toList();
+    List<Integer> numbers = ends.stream().map(Entry::number).distinct().toList();
+    if (numbers.size() < 3) {
+      return List.of();
+    }
+    Map<Integer, AlignmentState> states =
+        KeptResults.of(stored, ends, new ArrayList<>(), new ArrayList<>());
+    return states.size() == 3 && isOfOnePlate(states.values())
+        ? OffsetChange.againstBoth(
+            states.get(numbers.get(0)), states.get(numbers.get(1)), states.get(numbers.get(2)))
+        : List.of();
   }
 
   /**

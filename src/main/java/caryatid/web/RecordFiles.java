@@ -32,6 +32,8 @@ import java.util.OptionalDouble;
 final class RecordFiles {
   private static final LocalFiles FILES = new LocalFiles();
 
+  private static final int NOT_COMPARED = 0;
+
   private final WindowState state;
   private final Uploads uploads;
 
@@ -112,7 +114,8 @@ final class RecordFiles {
   Reply compare(Request request, OpenRecord record) throws BadInput {
     Optional<Integer> from = number(request, "from");
     Optional<Integer> to = number(request, "to");
-    Markup content = choice(record, from, to);
+    Optional<Integer> back = number(request, "back");
+    Markup content = choice(record, from, to, back);
     if (from.isPresent() && to.isPresent()) {
       CompareStates.Compared compared =
           CompareStates.run(state.records(), record.code(), from.get(), to.get());
@@ -125,6 +128,17 @@ final class RecordFiles {
               compared.comparison().prostheticKnee(),
               OptionalDouble.empty(),
               wording));
+      if (back.isPresent()) {
+        CompareStates.Back again =
+            CompareStates.back(state.records(), record.code(), from.get(), to.get(), back.get());
+        lines.addAll(
+            ChangeText.back(
+                back.get(),
+                again.sameSetting(),
+                again.changes(),
+                compared.comparison().prostheticKnee(),
+                wording));
+      }
       compared.damage().stream().map((Problem p) -> wording.say(p)).forEach(lines::add);
       ShowPage.lines(content, lines);
     }
@@ -135,7 +149,8 @@ final class RecordFiles {
     return request.field(name).filter(text -> text.matches("\\d{1,6}")).map(Integer::valueOf);
   }
 
-  private static Markup choice(OpenRecord record, Optional<Integer> from, Optional<Integer> to) {
+  private static Markup choice(
+      OpenRecord record, Optional<Integer> from, Optional<Integer> to, Optional<Integer> back) {
     Wording wording = record.wording();
     Markup out = new Markup().open("form", "action", record.base() + "/compare", "class", "entry");
     entries(
@@ -145,6 +160,9 @@ final class RecordFiles {
         wording.word("Web.compareFrom"),
         from.orElse(Math.max(1, record.head().newest() - 1)));
     entries(out, record, "to", wording.word("Web.compareTo"), to.orElse(record.head().newest()));
+    if (record.head().newest() > 2) {
+      entries(out, record, "back", wording.word("Web.compareBack"), back.orElse(NOT_COMPARED));
+    }
     return out.element("button", wording.word("Web.compare")).close("form");
   }
 
@@ -152,6 +170,10 @@ final class RecordFiles {
       Markup out, OpenRecord record, String name, String label, int chosen) {
     out.open("div", "class", "field").element("label", label, "for", name);
     out.open("select", "id", name, "name", name);
+    if (name.equals("back")) {
+      String none = record.wording().word("Web.compareBackNone");
+      out.element("option", none, "value", "", chosen == NOT_COMPARED ? "selected" : "", "");
+    }
     for (int i = 1; i <= record.head().newest(); i++) {
       String number = Integer.toString(i);
       String words = number + about(record, i);

@@ -46,6 +46,33 @@ public final class ChangeText {
     return List.copyOf(lines);
   }
 
+  /**
+   * How a changed state differs from the first setting before and after it, or why that is not
+   * said.
+   *
+   * @param back number of the entry after which the first setting was back
+   * @param sameSetting whether it truly was
+   */
+  public static List<String> back(
+      int back,
+      boolean sameSetting,
+      List<OffsetChange> changes,
+      boolean prostheticKnee,
+      Wording wording) {
+    Argument number = Argument.text(Integer.toString(back));
+    if (!sameSetting || changes.isEmpty()) {
+      return List.of(wording.fill(sameSetting ? "Change.noBack" : "Change.otherSetting", number));
+    }
+    ChangeText text = new ChangeText(new LandmarkWords(wording, prostheticKnee), wording);
+    List<String> lines = new ArrayList<>();
+    lines.add(wording.fill("Change.backHead", number));
+    for (OffsetChange change : changes) {
+      lines.add(text.changed(change));
+      lines.add("  " + text.judged(change));
+    }
+    return List.copyOf(lines);
+  }
+
   private String changed(OffsetChange change) {
     return wording.fill(
         "Change.changed",

@@ -80,6 +80,43 @@ class OffsetChangeTest {
         .isCloseTo(Math.sqrt(108.0 / 5 * 1.5 + 2 * 9 + 2 * 1.5 * 1.5), within(1e-6));
   }
 
+  /**
+   * One stand, two of the changed state, one back. By hand: the changed state knows the scatter
+   * best, (4 x 25 + 8) / 5 with five degrees, times 1/2 + (1 + 1) / 4, which is 1. Marked anew: 3
+   * mm and 0.05 rad times 30 mm of the changed state, and half of each of the outer ones, so 1 +
+   * 1/4 + 1/4 times their squares. The changed state lies 8 mm before the mean of 20 and 24 mm.
+   */
+  @Test
+  void aChangedStateIsJudgedAgainstBothSidesOfIt() throws BadInput {
+    AlignmentState changed = state(STIFF, List.of(), 28, 32);
+    OffsetChange both = back(state(STIFF, List.of(), 20), changed, state(STIFF, List.of(), 24));
+    assertThat(both.beforeMm()).isCloseTo(22, within(1e-12));
+    assertThat(both.afterMm()).isCloseTo(30, within(1e-12));
+    assertThat(both.stayed().value()).isCloseTo(8, within(1e-12));
+    assertThat(both.stayed().standardUncertainty()).isCloseTo(Math.sqrt(21.6), within(1e-6));
+    assertThat(both.stayed().expanded(0.95))
+        .isCloseTo(Quantiles.t(0.975, 5) * Math.sqrt(21.6), within(1e-6));
+    assertThat(both.anew().standardUncertainty())
+        .isCloseTo(Math.sqrt(21.6 + 1.5 * (9 + 1.5 * 1.5)), within(1e-6));
+  }
+
+  /** 10 mm of change, and from state to state 4 mm of drift: 14 mm one way, 10 mm both ways. */
+  @Test
+  void anEvenDriftCancelsOnGoingBack() throws BadInput {
+    AlignmentState first = state(STIFF, List.of(), 20);
+    AlignmentState changed = state(STIFF, List.of(), 34);
+    assertThat(change(first, changed).stayed().value()).isCloseTo(14, within(1e-12));
+    assertThat(back(first, changed, state(STIFF, List.of(), 28)).stayed().value())
+        .isCloseTo(10, within(1e-12));
+  }
+
+  private static OffsetChange back(
+      AlignmentState first, AlignmentState changed, AlignmentState again) {
+    List<OffsetChange> changes = OffsetChange.againstBoth(first, changed, again);
+    assertThat(changes).hasSize(1);
+    return changes.get(0);
+  }
+
   /** t(5) 0.975 is 2.5706, so 14.63 mm; both sides. */
   @Test
   void aChangeIsRealBeyondItsInterval() throws BadInput {

@@ -256,6 +256,7 @@ class EarlierStatesTest {
         .allMatch(c -> c.stayed().expanded(0.95) < c.anew().expanded(0.95));
     assertThat(CompareStates.run(records, CODE, two, two).changes()).isEmpty();
     assertThat(CompareStates.run(records, CODE, 1, two).changes()).isEmpty();
+    assertThat(CompareStates.back(records, CODE, one, two, two).changes()).isEmpty();
     List<Foresight> ahead = NextStand.of(records, CODE).ahead();
     assertThat(ahead).isNotEmpty();
     assertThat(ahead.get(0).decidesWithinMm(5).orElse(0))

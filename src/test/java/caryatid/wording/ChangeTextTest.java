@@ -66,6 +66,25 @@ class ChangeTextTest {
                 + " their outlines (number of stands)");
   }
 
+  @Test
+  void goingBackIsSaidOrWhyItIsNot() {
+    Estimate change = new Estimate(5, List.of(part(Cause.REPEATABILITY, 2)));
+    OffsetChange both = new OffsetChange(KNEE, LoadLineOwner.RIGHT_FOOT, 10, 15, change, change, 1);
+    assertThat(ChangeText.back(9, true, List.of(both), true, ENGLISH))
+        .hasSize(3)
+        .startsWith(
+            "Against the mean of the first setting before the change and again after entry 9 (an"
+                + " even drift cancels; each ± is for this):");
+    assertThat(ChangeText.back(9, true, List.of(), true, ENGLISH))
+        .containsExactly(
+            "The change is not judged against entry 9: it takes three states with stands whose"
+                + " results can be read, of the same plate and stance.");
+    assertThat(ChangeText.back(9, false, List.of(both), true, ENGLISH))
+        .containsExactly(
+            "Settings or components after entry 9 are not those of the first state: the change is"
+                + " not judged against both. Go back to the first setting, and stand again.");
+  }
+
   /** 3.92 mm over root n: nine stands show 1.31 mm. */
   @Test
   void theSizeThatWasIntendedIsTaken() {

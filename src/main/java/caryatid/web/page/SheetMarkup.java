@@ -53,7 +53,6 @@ public final class SheetMarkup {
   /** The landmarks. */
   public static Markup landmarks(Wording wording, StandFormValues values) {
     SheetMarkup markup = new SheetMarkup(wording, values);
-    markup.out.element("p", markup.word("marking"), "class", "note");
     for (int i = 1; i <= rows(values, StandFields.LANDMARK, FEWEST_ROWS) + 1; i++) {
       markup.landmark(StandFields.LANDMARK + "[" + i + "].", i);
     }
@@ -153,6 +152,7 @@ public final class SheetMarkup {
         Stream.of("marking", "read-at").anyMatch(f -> !values.faults().at(row + f).isEmpty());
     out.open("details", wrong ? "open" : "", "").element("summary", word("moreOfMark"));
     ofMark(row + "marking", "markingMm", "mm");
+    out.element("p", word("marking"), "class", "note");
     ofMark(row + "read-at", "readAt", "s");
     control.words(row + "is", word("is"));
     out.close("details").close("fieldset");

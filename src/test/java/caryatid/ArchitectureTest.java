@@ -48,9 +48,11 @@ class ArchitectureTest {
     new Row("recording.time", "recording.model recording.table remark", ""),
     new Row(
         "recording.track", "recording.model recording.table recording.time geometry remark", ""),
+    new Row("recording.c3d", "recording.model recording.table geometry remark", ""),
     new Row(
         "recording.importer",
-        "recording.model recording.table recording.time recording.track geometry remark",
+        "recording.model recording.table recording.time recording.track recording.c3d geometry"
+            + " remark",
         ""),
     new Row(
         "standing",

@@ -3,6 +3,7 @@ package caryatid.recording.importer;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.Inspection;
 import caryatid.recording.model.Inspection.PlateView;
+import caryatid.recording.model.Markers;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
@@ -32,13 +33,11 @@ import java.util.stream.Collectors;
 final class ExportReader {
   private final NamedBytes export;
   private final String file;
-  private final Optional<PlateDescription> description;
   private final Stages stages;
 
   ExportReader(NamedBytes export, Optional<PlateDescription> description) {
     this.export = export;
     this.file = export.name();
-    this.description = description;
     this.stages = new Stages(export, description);
   }
 
@@ -74,7 +73,8 @@ final class ExportReader {
         timeline.timeS(),
         timeline.rateHz(),
         plates.tracks(),
-        plates.messages().remarks());
+        plates.messages().remarks(),
+        stages.markers());
   }
 
   Inspection inspect() {
@@ -99,7 +99,8 @@ final class ExportReader {
       Stages.Plates plates = stages.plates(table, mapped, timeline, timed.messages());
       Optional<Sampled> sampled =
           plates.messages().clean()
-              ? Optional.of(new SampledTracks(export.name(), timeline, plates.tracks()))
+              ? Optional.of(
+                  new SampledTracks(export.name(), timeline, plates.tracks(), stages.markers()))
               : Optional.empty();
       return inspection(parsed, mapped, timed.with(plates.messages()), views, sampled);
     }
@@ -128,7 +129,7 @@ final class ExportReader {
         messages.remarks(),
         views,
         timed.rateHz(),
-        new DescriptionDraft(description, asked(messages))
+        new DescriptionDraft(stages.description(), asked(messages))
             .of(
                 parsed.table(),
                 parsed.shown().map(ParsedTable::head),
@@ -170,8 +171,8 @@ final class ExportReader {
   }
 
   /** Tracks whose bytes were not digested: enough to seek a stand in, not to keep a result of. */
-  private record SampledTracks(String file, Timeline timeline, List<PlateTrack> plates)
-      implements Sampled {
+  private record SampledTracks(
+      String file, Timeline timeline, List<PlateTrack> plates, Markers markers) implements Sampled {
     SampledTracks {
       file = Provenance.fileName(file);
       plates = List.copyOf(plates);

@@ -2,10 +2,12 @@ package caryatid.recording.importer;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Axis;
+import caryatid.recording.c3d.C3dExport;
 import caryatid.recording.model.Channel;
 import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportProblem;
+import caryatid.recording.model.Markers;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateTrack;
@@ -49,20 +51,37 @@ import java.util.function.BiPredicate;
 final class Stages {
   private final NamedBytes export;
   private final String file;
+  private final Optional<MotionFile> motion;
   private final Optional<PlateDescription> description;
   private final Optional<Axes> axes;
   private final ExportLayout layout;
 
-  Stages(NamedBytes export, Optional<PlateDescription> description) {
+  Stages(NamedBytes export, Optional<PlateDescription> stated) {
     this.export = export;
     this.file = export.name();
-    this.description = description;
+    this.motion = MotionFile.of(export, stated);
+    this.description =
+        motion.flatMap(MotionFile::export).map(C3dExport::description).or(() -> stated);
     this.axes = description.flatMap(PlateDescription::axes);
     this.layout = description.map(PlateDescription::layout).orElse(ExportLayout.UNSTATED);
   }
 
+  /** What the export means: as described, and what a file without text states of itself. */
+  Optional<PlateDescription> description() {
+    return description;
+  }
+
+  /** What markers show. */
+  Markers markers() {
+    return motion.flatMap(MotionFile::export).map(C3dExport::markers).orElse(Markers.NONE);
+  }
+
   /** The tables, and the one that holds the plate. */
   Parsed parsed() {
+    return motion.map(MotionFile::parsed).orElseGet(this::parsedText);
+  }
+
+  private Parsed parsedText() {
     ColumnMapper mapper = new ColumnMapper(file, description);
     Outcome<List<ParsedTable>> read = new ExportText(export, layout, mapper::map).read();
     List<ParsedTable> tables = read.value();
@@ -102,16 +121,29 @@ final class Stages {
       messages = messages.and(byMoments.pairs(each.getKey(), each.getValue()));
     }
     if (!messages.has(ImportProblem.COMMA_TWICE)) {
-      messages = messages.and(new OpenQuestions(table, axes, vertical, loaded, file).ask());
+      messages = messages.and(asked(table, vertical, loaded));
     }
     return new Mapped(plates.value(), vertical, messages);
+  }
+
+  /** What is open; where the plates of a motion file lie follows from its axes. */
+  private StageMessages asked(
+      ParsedTable table, Axis vertical, Map<PlateColumns, PlateUnits> loaded) {
+    StageMessages asked = new OpenQuestions(table, axes, vertical, loaded, file).ask();
+    return motion.isPresent() ? asked.without(ImportProblem.EXPORT_ORIGIN) : asked;
+  }
+
+  private boolean axesFromMarkers() {
+    return motion.flatMap(MotionFile::export).filter(C3dExport::axesFromMarkers).isPresent();
   }
 
   private StageMessages axesFacts(Map<PlateColumns, PlateUnits> loaded, Axis vertical) {
     StageMessages nothing = StageMessages.none(file);
     if (axes.isPresent()) {
       return nothing.withFact(
-          ImportFact.AXES, Basis.DESCRIBED, Argument.text(AxesText.of(axes.get())));
+          ImportFact.AXES,
+          axesFromMarkers() ? Basis.CONCLUDED : Basis.DESCRIBED,
+          Argument.text(AxesText.of(axes.get())));
     }
     boolean forces = loaded.keySet().stream().anyMatch(p -> p.count(Channel.Quantity.FORCE) > 1);
     return forces
@@ -130,6 +162,9 @@ final class Stages {
   Timed timed(ParsedTable table, StageMessages parsed, StageMessages earlier) {
     if (!parsed.clean()) {
       return Timed.unsought(earlier);
+    }
+    if (motion.isPresent()) {
+      return motion.get().timed(earlier);
     }
     TimeBase base = description.map(PlateDescription::time).orElse(TimeBase.UNSTATED);
     Preamble preamble = new Preamble(table.head());

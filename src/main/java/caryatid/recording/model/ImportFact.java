@@ -36,6 +36,12 @@ public enum ImportFact implements Topic {
   DURATION("Aspect.DURATION"),
   ROWS_AGREE("Aspect.ROWS_AGREE"),
   PLATE_SIZE("Aspect.PLATE_SIZE"),
+  /** Arguments: frames, rate, channels, samples of each. */
+  MOTION_FILE("Aspect.MOTION_FILE"),
+  /** Axes by plates and markers; arguments: how far the toes point off anterior, degrees. */
+  MOTION_AXES("Aspect.MOTION_AXES"),
+  /** Arguments: side, plate. */
+  MOTION_FOOT("Aspect.MOTION_FOOT"),
   AXES("Aspect.AXES"),
   VERTICAL("Aspect.VERTICAL"),
   FORCE_SENSE("Aspect.FORCE_SENSE");

@@ -11,7 +11,42 @@ public enum ImportProblem implements Topic {
   /** Bytes that are no text. */
   BINARY("Reading.BINARY"),
   SPREADSHEET("Reading.SPREADSHEET"),
+  /** Of a C3D file: a byte or a parameter that makes no sense. */
+  MOTION_DAMAGED("Reading.MOTION_DAMAGED"),
+  /** Arguments: the most, MB. */
+  MOTION_LONG("Reading.MOTION_LONG"),
+  /** A parameter stands there twice, with different values. */
+  MOTION_TWICE("Reading.MOTION_TWICE"),
+  /** Header and parameters differ, and the file is as long as neither says. */
+  MOTION_LAYOUT("Reading.MOTION_LAYOUT"),
+  /** Arguments: frames stated, frames there. */
+  MOTION_CUT("Reading.MOTION_CUT"),
+  /** A C3D file without force plates. */
   MOTION_FILE("Reading.MOTION_FILE"),
+  /** Arguments: plate, its type. */
+  MOTION_TYPE("Reading.MOTION_TYPE"),
+  MOTION_CORNERS("Reading.MOTION_CORNERS"),
+  MOTION_TILTED("Reading.MOTION_TILTED"),
+  /** Arguments: plate, channel. */
+  MOTION_CHANNEL("Reading.MOTION_CHANNEL"),
+  /** Arguments: plate, channel. */
+  MOTION_DEAD("Reading.MOTION_DEAD"),
+  /** Arguments: plate, units. */
+  MOTION_UNITS("Reading.MOTION_UNITS"),
+  /** Arguments: plate, unit. */
+  MOTION_VOLTS("Reading.MOTION_VOLTS"),
+  /** The distances between the sensors of a plate of type 3. */
+  MOTION_SENSORS("Reading.MOTION_SENSORS"),
+  /** A unit of length in which no plate has a plate's size. */
+  MOTION_LENGTH("Reading.MOTION_LENGTH"),
+  /** A described plate that is not in the file; arguments: its name, plates in the file. */
+  MOTION_WHICH_PLATE("Reading.MOTION_WHICH_PLATE"),
+  /** The description has a plate elsewhere; arguments: plate, how far, mm. */
+  MOTION_PLACE("Reading.MOTION_PLACE"),
+  /** Markers contradict the described axes. */
+  MOTION_FACING("Reading.MOTION_FACING"),
+  /** Arguments: side, plate, how far the centre of pressure lies off the foot, mm. */
+  MOTION_OFF_FOOT("Reading.MOTION_OFF_FOOT"),
   /** The description names an encoding this platform does not have. */
   UNKNOWN_ENCODING("Reading.UNKNOWN_ENCODING"),
   LINE_TOO_LONG("Reading.LINE_TOO_LONG"),

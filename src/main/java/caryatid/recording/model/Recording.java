@@ -11,14 +11,26 @@ import java.util.List;
  * @param rateHz sampling rate, Hz, above 0
  * @param plates at least one
  * @param remarks what the reader of a result should know about the file
+ * @param markers what markers on the legs show
  */
 public record Recording(
     Provenance provenance,
     Samples timeS,
     double rateHz,
     List<PlateTrack> plates,
-    List<Remark> remarks)
+    List<Remark> remarks,
+    Markers markers)
     implements Sampled {
+  /** A recording without markers. */
+  public Recording(
+      Provenance provenance,
+      Samples timeS,
+      double rateHz,
+      List<PlateTrack> plates,
+      List<Remark> remarks) {
+    this(provenance, timeS, rateHz, plates, remarks, Markers.NONE);
+  }
+
   /**
    * @throws IllegalArgumentException if there is no sample, no plate, or the rate is not positive
    */

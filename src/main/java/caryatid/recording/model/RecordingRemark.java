@@ -58,6 +58,22 @@ public enum RecordingRemark implements Topic {
   ROWS_STATED("RecordingRemark.ROWS_STATED", Weight.IMPORTANT),
   /** Shorter than stated; arguments: length stated, length, s. */
   DURATION_STATED("RecordingRemark.DURATION_STATED", Weight.IMPORTANT),
+  /** Of a C3D file: header and parameters differ. */
+  MOTION_HEADER("RecordingRemark.MOTION_HEADER"),
+  /** Arguments: frames stated, frames there. */
+  MOTION_MORE("RecordingRemark.MOTION_MORE", Weight.IMPORTANT),
+  /** Arguments: first and last frame of the stretch that is called unloaded. */
+  MOTION_ZERO("RecordingRemark.MOTION_ZERO"),
+  /** A zero-moment point above the plate. */
+  MOTION_ORIGIN("RecordingRemark.MOTION_ORIGIN", Weight.IMPORTANT),
+  /** A plate whose z axis points up, by its corners. */
+  MOTION_UPSIDE_DOWN("RecordingRemark.MOTION_UPSIDE_DOWN", Weight.IMPORTANT),
+  /** Arguments: the unit as it is written, the one taken. */
+  MOTION_LENGTH("RecordingRemark.MOTION_LENGTH", Weight.IMPORTANT),
+  /** Arguments: how far the toes point off anterior, degrees. */
+  MOTION_TURNED("RecordingRemark.MOTION_TURNED", Weight.IMPORTANT),
+  /** Arguments: how far the plates' heights differ, mm. */
+  MOTION_HEIGHTS("RecordingRemark.MOTION_HEIGHTS", Weight.IMPORTANT),
   /** Nothing showed that the plate's description is true. */
   UNPROVEN("RecordingRemark.UNPROVEN"),
   /** Arguments: the day, initials. */

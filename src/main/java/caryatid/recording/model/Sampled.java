@@ -24,6 +24,9 @@ public interface Sampled {
   /** What each plate recorded; at least one. */
   List<PlateTrack> plates();
 
+  /** What markers on the legs show. */
+  Markers markers();
+
   /** The plate of a name. */
   default Optional<PlateTrack> plate(String name) {
     return plates().stream().filter(p -> p.plate().equals(name)).findFirst();

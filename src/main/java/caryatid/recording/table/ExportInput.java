@@ -102,9 +102,7 @@ final class ExportInput implements AutoCloseable {
     if (starts(0x50, 0x4b, 0x03, 0x04) || starts(0xd0, 0xcf, 0x11, 0xe0)) {
       return Optional.of(ImportProblem.SPREADSHEET);
     }
-    // A C3D file's first byte tells where its parameters are, and its second is 0x50.
-    boolean motion = start.length >= 512 && start[1] == 0x50 && start[0] > 0 && start[0] < 32;
-    return motion ? Optional.of(ImportProblem.MOTION_FILE) : Optional.empty();
+    return Optional.empty();
   }
 
   private boolean starts(int... magic) {

@@ -36,6 +36,21 @@ public record HeaderBlock(
     columns = List.copyOf(columns);
   }
 
+  /** The columns of a file that is no text. */
+  public static HeaderBlock named(List<ColumnName> columns) {
+    return new HeaderBlock(
+        List.of(),
+        1,
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        columns,
+        1,
+        new Dialect(Delimiter.COMMA, DecimalMark.POINT),
+        "",
+        List.of());
+  }
+
   /** How many columns the names and the rows agree on; the rest are unnamed and at the end. */
   int named() {
     int named = columns.size();

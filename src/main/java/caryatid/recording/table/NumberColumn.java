@@ -16,6 +16,22 @@ public final class NumberColumn {
     this.holes = holes;
   }
 
+  /**
+   * Numbers of a file that is no text; what is no number is a hole.
+   *
+   * @param numbers belong to the column from now on
+   */
+  public static NumberColumn of(double[] numbers) {
+    BitSet holes = new BitSet();
+    for (int row = 0; row < numbers.length; row++) {
+      if (!Double.isFinite(numbers[row])) {
+        holes.set(row);
+        numbers[row] = 0;
+      }
+    }
+    return new NumberColumn(numbers, holes);
+  }
+
   public int size() {
     return numbers.length;
   }

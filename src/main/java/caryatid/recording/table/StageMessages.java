@@ -76,6 +76,12 @@ public record StageMessages(
         joined(understood, later.understood));
   }
 
+  /** These without the problems of a kind. */
+  public StageMessages without(Topic topic) {
+    return new StageMessages(
+        file, problems.stream().filter(p -> p.topic() != topic).toList(), remarks, understood);
+  }
+
   /** Whether a further problem would be left out. */
   boolean full() {
     return problems.size() >= BadInput.CAP;

@@ -13,6 +13,11 @@ import java.util.BitSet;
  * @param rows which row of the table holds each sample
  */
 public record Timeline(double rateHz, SampleRows rows) {
+  /** Each row holds one sample. */
+  public static Timeline every(double rateHz, int rows) {
+    return new Timeline(rateHz, SampleRows.every(rows));
+  }
+
   public int size() {
     return rows.size();
   }

@@ -160,7 +160,7 @@ class BadTextTest {
 
   /** Validation: byte 2 of a C3D file is 50 hex (The C3D File Format, user guide, header). */
   @Test
-  void aMotionFileIsCalledOne() {
+  void aMotionFileOfNoProcessorIsRefused() {
     byte[] file = new byte[1024];
     java.util.Arrays.fill(file, (byte) 'x');
     file[0] = 2;
@@ -168,8 +168,8 @@ class BadTextTest {
     assertRefused(
         NamedBytes.of("stand.c3d", file),
         new Described().get(),
-        "stand.c3d: expected text, found a C3D file. Export the force plate's channels as text (CSV,"
-            + " tab or semicolon separated).");
+        "stand.c3d: the C3D file makes no sense at byte 515. Save it again in the laboratory's"
+            + " program, or export the force plates as text (CSV).");
   }
 
   @Test

@@ -100,6 +100,21 @@ final class AffineFit {
     return Math.atan2(anterior[1] - right[2], right[1] + anterior[2]);
   }
 
+  /**
+   * How well the shown directions tell the true ones apart: 1 where both are shown alike, whatever
+   * the unit, 0 where one is not shown or both are shown as one. At 0.5 one is shown about a
+   * quarter as far as the other.
+   */
+  double independence() {
+    double determinant = right[1] * anterior[2] - right[2] * anterior[1];
+    double squares =
+        right[1] * right[1]
+            + right[2] * right[2]
+            + anterior[1] * anterior[1]
+            + anterior[2] * anterior[2];
+    return squares > 0 ? 2 * Math.abs(determinant) / squares : 0;
+  }
+
   /** Variance of a shown place about the map, mm^2, each direction; with 2n - 6 degrees. */
   double variance() {
     return (right[3] + anterior[3]) / degrees();

@@ -24,7 +24,7 @@ final class PersonMovesCheck {
       faults.add(Problem.at(place, PlateFault.PERSON_STILL, Argument.of(LEAST_MM, Unit.MM)));
       return faults;
     }
-    if (forwardMm < Math.abs(asideMm)) {
+    if (forwardMm < Math.max(LEAST_MM, Math.abs(asideMm))) {
       faults.add(
           Problem.at(
               place,

@@ -10,6 +10,10 @@ public enum PlateFault implements Topic {
   MARKS_TOO_CLOSE("PlateFault.MARKS_TOO_CLOSE"),
   /** Arguments: the plate, the axes that would be right. */
   AXES("PlateFault.AXES"),
+  /** A direction is dead, or both are one; arguments: the plate. */
+  ONE_DIRECTION("PlateFault.ONE_DIRECTION"),
+  /** Arguments: the plate, how far off places are in the mean, the most, mm. */
+  PLACES_OFF("PlateFault.PLACES_OFF"),
   /** Arguments: the plate, the factor. */
   PLACE_UNIT("PlateFault.PLACE_UNIT"),
   /** No unit explains it; arguments: the plate, the factor. */

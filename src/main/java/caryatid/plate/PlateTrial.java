@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What weights on marked places and a person who moved as asked show of a description: what is
@@ -30,6 +31,15 @@ public final class PlateTrial {
 
   /** Marks nearer to one line, as {@link AffineFit#spread}, do not tell turn from scale. */
   private static final double LEAST_SPREAD = 0.1;
+
+  /** Below, as {@link AffineFit#independence}, a direction is dead (common practice, no source). */
+  private static final double LEAST_INDEPENDENCE = 0.5;
+
+  /** A plate that is further off than so is of no use for a load line (common practice). */
+  private static final double MOST_OFF_MM = 20;
+
+  /** A digital level is read to 0.1 deg: a rectangular distribution (JCGM 100:2008, F.2.2.1). */
+  private static final double LEVEL_READING_RAD = Math.toRadians(0.1) / Math.sqrt(12);
 
   private final List<MarkedWeight> marks;
   private final PersonMoves person;
@@ -78,6 +88,9 @@ public final class PlateTrial {
   public ProofOutcome outcome() {
     List<Problem> faults = new ArrayList<>();
     Map<String, List<MarkedWeight>> byPlate = byPlate(faults);
+    Stream.of(person.standing(), person.forward(), person.oneFoot())
+        .flatMap(load -> load.plates().stream())
+        .forEach(plate -> byPlate.putIfAbsent(plate, List.of()));
     byPlate.forEach((plate, its) -> faults.addAll(faults(plate, its)));
     faults.addAll(PersonMovesCheck.faults(person, place));
     if (!faults.isEmpty() || byPlate.isEmpty()) {
@@ -127,6 +140,25 @@ public final class PlateTrial {
     if (AffineFit.extentMm(its) < LEAST_EXTENT_MM || AffineFit.spread(its) < LEAST_SPREAD) {
       return List.of(Problem.at(place, PlateFault.MARKS_TOO_CLOSE, name));
     }
+    if (new AffineFit(its).independence() < LEAST_INDEPENDENCE) {
+      return List.of(Problem.at(place, PlateFault.ONE_DIRECTION, name));
+    }
+    List<Problem> faults = shownElsewhere(name, its);
+    faults.addAll(forceFaults(name, WeightBudget.forceErrors(its)));
+    double offMm = WeightBudget.deviationMm(its);
+    if (faults.isEmpty() && !(offMm <= MOST_OFF_MM)) {
+      faults.add(
+          Problem.at(
+              place,
+              PlateFault.PLACES_OFF,
+              name,
+              Argument.of(offMm, Unit.MM),
+              Argument.of(MOST_OFF_MM, Unit.MM)));
+    }
+    return faults;
+  }
+
+  private List<Problem> shownElsewhere(Argument name, List<MarkedWeight> its) {
     List<Problem> faults = new ArrayList<>();
     AxesMatch axes = AxesMatch.of(its);
     if (!axes.isTrue()) {
@@ -138,7 +170,6 @@ public final class PlateTrial {
       PlateFault fault = unit ? PlateFault.PLACE_UNIT : PlateFault.PLACE_FACTOR;
       faults.add(Problem.at(place, fault, name, factor(axes.factor())));
     }
-    faults.addAll(forceFaults(name, WeightBudget.forceErrors(its)));
     return faults;
   }
 
@@ -187,7 +218,8 @@ public final class PlateTrial {
     if (!doubts.levelRad().isEmpty()) {
       measured =
           measured.withLevel(
-              WeightBudget.rootMeanSquare(doubts.levelRad()), doubts.levelRad().size());
+              Math.max(LEVEL_READING_RAD, WeightBudget.rootMeanSquare(doubts.levelRad())),
+              doubts.levelRad().size());
     }
     if (!weights.isEmpty()) {
       Estimate force = force(weights);

@@ -58,16 +58,20 @@ final class WeightBudget {
    * many degrees of freedom as there are marks: both directions of a mark share the weight's place.
    */
   private Estimate cop() {
+    return Estimate.exact(0)
+        .with(part(Cause.REPEATABILITY, deviationMm(marks), 1, marks.size()))
+        .with(part(Cause.REGISTRATION, doubts.placeMm(), 1, PlateAccuracy.STATED_DEGREES))
+        .with(unseen(PlateAccuracy.ASSUMED.copMm()));
+  }
+
+  /** Root mean square of how far places are shown from where they are, each direction, mm. */
+  static double deviationMm(List<MarkedWeight> marks) {
     double squares = 0;
     for (MarkedWeight mark : marks) {
       squares += Math.pow(mark.shown().rightMm() - mark.rightMm(), 2);
       squares += Math.pow(mark.shown().anteriorMm() - mark.anteriorMm(), 2);
     }
-    double deviationMm = Math.sqrt(squares / (2 * marks.size()));
-    return Estimate.exact(0)
-        .with(part(Cause.REPEATABILITY, deviationMm, 1, marks.size()))
-        .with(part(Cause.REGISTRATION, doubts.placeMm(), 1, PlateAccuracy.STATED_DEGREES))
-        .with(unseen(PlateAccuracy.ASSUMED.copMm()));
+    return Math.sqrt(squares / (2 * marks.size()));
   }
 
   /** What the weights cannot show because a person is heavier, as {@link PlateProof#unseen}. */

@@ -85,12 +85,14 @@ public record FeetPlacements(
   /**
    * The mean square of the turn, rad^2. An analysis takes the wearer to face straight on, so the
    * mean square is about no turn, and has as many degrees of freedom as there are placements: what
-   * is common to all of them counts, too (JCGM 100:2008, F.2.4.5).
+   * is common to all of them counts, too (JCGM 100:2008, F.2.4.5). It is never taken to be less
+   * than the readings of both heels leave (F.2.2.1).
    */
   public SampleVariance variance() {
     double squares =
         placements.stream().mapToDouble(p -> Math.pow(turnRad(p), 2)).average().orElseThrow();
-    return new SampleVariance(squares, placements.size());
+    double readings = 2 * RepeatedMarks.READING_VARIANCE / (betweenMm * betweenMm);
+    return new SampleVariance(Math.max(readings, squares), placements.size());
   }
 
   private double turnRad(Placement placement) {

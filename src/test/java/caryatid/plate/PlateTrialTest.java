@@ -12,8 +12,10 @@ import caryatid.recording.model.PlateProof.Shown;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.uncertainty.Quantiles;
+import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -216,6 +218,57 @@ class PlateTrialTest {
     return PersonMovesCheck.faults(moves, Place.of("p")).stream()
         .map(p -> p.topic().code())
         .toList();
+  }
+
+  /** Both sides of the threshold: the mean over both directions, so 20 mm in each. */
+  @Test
+  void aPlateThatShowsWeightsFarFromWhereTheyStandIsNotProven() {
+    assertThat(codes(marks(20, shifted(19.99)))).isEmpty();
+    assertThat(codes(marks(20, shifted(20.01)))).containsExactly("PlateFault.PLACES_OFF");
+  }
+
+  private static double[][] shifted(double mm) {
+    double[][] errors = new double[CORNERS.length][2];
+    for (double[] error : errors) {
+      error[0] = mm;
+      error[1] = mm;
+    }
+    return errors;
+  }
+
+  @Test
+  void aPlateThatBearsThePersonAndNoWeightIsNotProven() {
+    ShownLoad both =
+        new ShownLoad(
+            List.of("plate 1", "plate 2"), 0, 0, OptionalDouble.of(800), Optional.empty());
+    PersonMoves moves =
+        new PersonMoves(both, load(2, 60, 800), load(-90, 0, 800), Side.LEFT, PERSON.kg());
+    List<Problem> faults =
+        new PlateTrial(marks(20, new double[4][2]), moves, doubts(1), AXES, Place.of("p.yaml"))
+            .outcome()
+            .faults();
+    assertThat(faults.stream().map(Wording.in(Locale.ENGLISH)::say))
+        .containsExactly(
+            "p.yaml: “plate 2” has 0 marks with a weight, and 4 are the least. Put the weight on"
+                + " more marks; five are better: four near the corners and one in the middle.");
+  }
+
+  /** A level is read to 0.1 degree: 0.1 / root 12 (JCGM 100:2008, F.2.2.1), by hand 0.0288675. */
+  @Test
+  void aLevelThatShowsNothingIsKnownToWhatItIsReadTo() {
+    ProofDoubts flat = new ProofDoubts(1, 0.002, 80, List.of(0.0, 0.0, 0.0, 0.0));
+    PlateAccuracy accuracy =
+        new PlateTrial(marks(20, new double[4][2]), PERSON, flat, AXES, Place.of("p"))
+            .outcome()
+            .accuracy();
+    assertThat(Math.toDegrees(accuracy.levelRad())).isCloseTo(0.0288675, within(1e-6));
+  }
+
+  @Test
+  void aLeanIsFifteenMillimetresAnteriorly() {
+    assertThat(person(load(14, 14.9, 800), load(-90, 0, 800)))
+        .containsExactly("PlateFault.PERSON_FORWARD");
+    assertThat(person(load(14, 15.1, 800), load(-90, 0, 800))).isEmpty();
   }
 
   @Test

@@ -40,6 +40,17 @@ class FeetPlacementsTest {
         .isCloseTo(0.04995840, within(1e-8));
   }
 
+  /**
+   * Validation, by hand: both distances are read to a millimetre, 1 / 12 mm^2 each (JCGM 100:2008,
+   * F.2.2.1); heels 100 mm apart: 2 / 12 / 100^2.
+   */
+  @Test
+  void placementsThatShowNoTurnAreKnownToWhatTheRulerShows() throws BadInput {
+    SampleVariance variance = read(20, 20, 20, 20, 20).variance();
+    assertThat(variance.variance()).isCloseTo(1.6667e-5, within(1e-9));
+    assertThat(variance.degreesOfFreedom()).isEqualTo(5);
+  }
+
   @Test
   void fourPlacementsAreTooFew() {
     BadInput refused = catchThrowableOfType(BadInput.class, () -> read(20, 20, 20, 20));

@@ -1,7 +1,10 @@
 package caryatid.usecase.prove;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
+import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateProof;
 import caryatid.recording.model.PlateProof.MeasuredValue;
 import caryatid.remark.BadInput;
@@ -24,15 +27,22 @@ class SimulatedPlatesTest {
   private static final double KG = 20;
 
   private static ProvePlate.Proven prove(SimulatedPlate plate, long seed) throws BadInput {
+    return prove(plate.description(), plate, seed);
+  }
+
+  private static ProvePlate.Proven prove(NamedBytes description, SimulatedPlate plate, long seed)
+      throws BadInput {
     return ProvePlate.run(
-        plate.description(),
-        SimulatedPlate.sheet(KG),
-        SimulatedPlate.finder(plate.recordings(KG, seed)));
+        description, SimulatedPlate.sheet(KG), SimulatedPlate.finder(plate.recordings(KG, seed)));
   }
 
   private static List<String> faults(SimulatedPlate plate) {
+    return faults(plate.description(), plate);
+  }
+
+  private static List<String> faults(NamedBytes description, SimulatedPlate plate) {
     try {
-      prove(plate, 1);
+      prove(description, plate, 1);
       return List.of();
     } catch (BadInput e) {
       List<String> said = new ArrayList<>();
@@ -177,6 +187,67 @@ class SimulatedPlatesTest {
                                         unit.places(),
                                         unit.forces())))
                             .anyMatch(said -> said.contains(unit.said()))));
+  }
+
+  private static final double[] TRUE = {1, 0, 0, 1, 0, 0};
+
+  /** Stated, it is refused; not stated, the load tells it, and moments give places reversed. */
+  @TestFactory
+  Stream<DynamicTest> aReversedVerticalIsFound() {
+    return Stream.of(Kind.values())
+        .map(kind -> DynamicTest.dynamicTest(kind.toString(), () -> reversedVertical(kind)));
+  }
+
+  private static void reversedVertical(Kind kind) throws BadInput {
+    SimulatedPlate reversed = new SimulatedPlate(kind, TRUE, 1, -1);
+    String sense = kind == Kind.MOMENTS ? "on the plate" : "on the person";
+    NamedBytes stated =
+        NamedBytes.of(
+            "plate.yaml", (kind.description() + "force-is: " + sense + "\n").getBytes(UTF_8));
+    SimulatedPlate right = SimulatedPlate.of(kind, TRUE);
+    assertThat(prove(stated, right, 1).proof().plates()).hasSize(1);
+    assertThat(faults(stated, reversed))
+        .singleElement(STRING)
+        .contains("plate 1: the plate description says that the exported force is the one " + sense)
+        .endsWith("Correct force-is or axes.");
+    if (kind == Kind.MOMENTS) {
+      assertThat(faults(reversed)).anyMatch(said -> said.contains("reversed or swapped"));
+    } else {
+      assertThat(prove(reversed, 1).proof().plates()).isEqualTo(prove(right, 1).proof().plates());
+    }
+  }
+
+  private record Broken(String name, String said, double... map) {}
+
+  private static final String DEAD = "hardly tells the two directions apart";
+  private static final String ELSEWHERE = "mm from where it stands";
+
+  /** What no reversal, swap or unit explains must not pass as a wide uncertainty. */
+  private static final List<Broken> BROKEN =
+      List.of(
+          new Broken("right dead", DEAD, 0, 0, 0, 1, 0, 0),
+          new Broken("anterior dead", DEAD, 1, 0, 0, 0, 0, 0),
+          new Broken("right stuck", DEAD, 0, 0, 0, 1, 80, 0),
+          new Broken("one channel for both", DEAD, 1, 1, 0, 0, 0, 0),
+          new Broken("turned by 40 degrees", ELSEWHERE, 0.766, 0.643, -0.643, 0.766, 0, 0),
+          new Broken("zero at an edge", ELSEWHERE, 1, 0, 0, 1, 250, 0),
+          new Broken("right times 1.3", ELSEWHERE, 1.3, 0, 0, 1, 0, 0));
+
+  @TestFactory
+  Stream<DynamicTest> aBrokenPlateIsNotProven() {
+    return Stream.of(Kind.values())
+        .flatMap(
+            kind ->
+                BROKEN.stream()
+                    .map(
+                        broken ->
+                            DynamicTest.dynamicTest(
+                                kind + " " + broken.name(),
+                                () ->
+                                    assertThat(faults(SimulatedPlate.of(kind, broken.map())))
+                                        .anyMatch(said -> said.contains(broken.said()))
+                                        .noneMatch(said -> said.contains("axes: {"))
+                                        .noneMatch(said -> said.contains("Another unit")))));
   }
 
   @Test

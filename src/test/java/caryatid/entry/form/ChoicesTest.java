@@ -68,6 +68,7 @@ class ChoicesTest {
                 "own-setting",
                 "closing",
                 "note",
+                "sent",
                 "erasure"));
   }
 }

@@ -180,7 +180,7 @@ class ArchitectureTest {
         "exchange",
         "usecase usecase.file report.pages store fitting views wording format entry alignment"
             + " recording.model sheet sheet.yaml loadline geometry uncertainty remark",
-        "com.fasterxml.jackson.. java.net.http.."),
+        "com.fasterxml.jackson.. java.net.http.. javax.net.ssl.."),
     new Row("web.safe", "remark", "com.sun.net.httpserver.."),
     new Row(
         "web.page", "usecase usecase.file usecase.inspect usecase.stand wording entry remark", ""),

@@ -49,6 +49,7 @@ final class RecordCommand extends CommandGroup {
           RecordReportCommand.class,
           RecordVerifyCommand.class,
           RecordBundleCommand.class,
+          RecordSendCommand.class,
           RecordPackCommand.class,
           RecordUnpackCommand.class,
           RecordBackupCommand.class,

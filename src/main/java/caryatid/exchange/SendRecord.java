@@ -75,7 +75,7 @@ public final class SendRecord {
     FhirServer server = new FhirServer(order.to(), order.token(), order.patience());
     try {
       requirePatient(server, order);
-      Sent.Counts counts = Sent.to(server, made.bytes());
+      SentBundle.Counts counts = SentBundle.to(server, made.bytes());
       Optional<Integer> entry = note(records, RecordCode.of(code), order, made.upTo(), counts);
       return new SendingDone(counts.created(), counts.there(), entry);
     } catch (StoreFailure e) {
@@ -118,7 +118,7 @@ public final class SendRecord {
   }
 
   private static Optional<Integer> note(
-      Records records, RecordCode code, SendingOrder order, int upTo, Sent.Counts counts)
+      Records records, RecordCode code, SendingOrder order, int upTo, SentBundle.Counts counts)
       throws BadInput, StoreFailure {
     String to = order.to().base().toString();
     boolean noted =

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A bundle that is sent: the answer to it, and what is stored after it. */
-final class Sent {
+final class SentBundle {
   private static final String PATIENT = "Patient";
 
   private final FhirServer server;
@@ -25,7 +25,7 @@ final class Sent {
 
   private final List<Boolean> isNew = new ArrayList<>();
 
-  private Sent(FhirServer server, byte[] bundle) {
+  private SentBundle(FhirServer server, byte[] bundle) {
     this.server = server;
     this.most = (int) Math.min(Integer.MAX_VALUE - 8L, (16L << 20) + 2L * bundle.length);
     try {
@@ -41,7 +41,7 @@ final class Sent {
    * @return how many resources the system did not have, and how many it had
    */
   static Counts to(FhirServer server, byte[] bundle) throws StoreFailure {
-    Sent sent = new Sent(server, bundle);
+    SentBundle sent = new SentBundle(server, bundle);
     sent.take(server.transact(bundle));
     for (int i = 0; i < sent.entries.size(); i++) {
       sent.compare(i);

@@ -63,22 +63,40 @@ class TrueSizeBrowserTest {
     try (OpenWindow window = new OpenWindow(folder);
         Chromium browser = new Chromium("en-GB", 1366, 768)) {
       browser.open(window.window());
-      browser
-          .driver()
-          .executeCdpCommand(
-              "Emulation.setDeviceMetricsOverride",
-              Map.of("width", 1366, "height", 768, "deviceScaleFactor", 1, "mobile", false));
-      browser.driver().get(aStand(window));
-      assertThat(browser.heightOfPage()).isLessThan(900);
-      for (String part : List.of(".sheet h2", ".stands h2", ".result h2", "#step button")) {
-        Object bottom =
-            browser
-                .driver()
-                .executeScript(
-                    "return document.querySelector(arguments[0]).getBoundingClientRect().bottom;",
-                    part);
-        assertThat(((Number) bottom).doubleValue()).as(part).isBetween(0.0, 768.0);
+      String stand = aStand(window);
+      for (int[] screen : new int[][] {{1366, 768}, {1280, 800}, {1100, 600}}) {
+        screen(browser, screen[0], screen[1], 1);
+        browser.driver().get(stand);
+        assertThat(browser.heightOfPage()).isEqualTo(screen[1]);
+        for (String part : List.of(".sheet h2", ".stands h2", ".result .verdict", "#step button")) {
+          Object bottom =
+              browser.run(
+                  "return document.querySelector(arguments[0]).getBoundingClientRect().bottom;",
+                  part);
+          assertThat(((Number) bottom).doubleValue()).as(part).isBetween(0.0, 1.0 * screen[1]);
+        }
       }
+    }
+  }
+
+  /** The leg stays above the numbers that are typed, however far the landmarks are scrolled. */
+  @Test
+  void theLegStaysInSightAboveTheLastLandmark() throws Exception {
+    knowThePlate();
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      screen(browser, 1280, 800, 1);
+      browser.driver().get(aStand(window));
+      browser.driver().findElement(By.name("landmark[3].up")).click();
+      browser.run("document.activeElement.scrollIntoView({block: 'start'})");
+      Object between =
+          browser.run(
+              "const leg = document.querySelector('#leg svg').getBoundingClientRect();"
+                  + "const sheet = document.querySelector('.sheet').getBoundingClientRect();"
+                  + "const field = document.activeElement.getBoundingClientRect();"
+                  + "return leg.top >= sheet.top - 4 && leg.bottom <= field.top;");
+      assertThat(between).isEqualTo(true);
     }
   }
 
@@ -131,10 +149,14 @@ class TrueSizeBrowserTest {
   }
 
   private static void pixels(Chromium browser, double ratio) {
+    screen(browser, 1366, 768, ratio);
+  }
+
+  private static void screen(Chromium browser, int width, int height, double ratio) {
     browser
         .driver()
         .executeCdpCommand(
             "Emulation.setDeviceMetricsOverride",
-            Map.of("width", 1366, "height", 768, "deviceScaleFactor", ratio, "mobile", false));
+            Map.of("width", width, "height", height, "deviceScaleFactor", ratio, "mobile", false));
   }
 }

@@ -150,7 +150,7 @@ class BadRecordingTest {
   void aCentreOfPressureBesideThePlate() throws IOException {
     folder.recording(column(2, i -> i % 2 == 0 ? "17999" : "18001"));
     refused(
-        "stand.csv: plate 1: the centre of pressure lies beside the plate, on average"
+        "stand.csv: plate 1: the centre of pressure lies off the plate, on average"
             + " 18000.0 mm to"
             + " the right and −6.5 mm forward; the plate reaches from −200.0 mm to 200.0 mm and from"
             + " −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in the"

@@ -27,8 +27,8 @@ class InspectCommandTest extends Inspecting {
     assertThat(lines(run))
         .containsExactly(
             "text encoding UTF-8 (concluded: its bytes are well formed as such)",
-            "cells are parted by commas (concluded: so the rows have 4 cells each)",
-            "decimals stand behind a point (concluded: as in 0.0)",
+            "columns are separated by commas (concluded: so the rows have 4 cells each)",
+            "decimal mark: point (concluded: as in 0.0)",
             "column names in line 1 (concluded: text above the numbers)",
             "rows: 30, from line 2 on (concluded: the first line of numbers)",
             COLUMNS_OF_ONE,

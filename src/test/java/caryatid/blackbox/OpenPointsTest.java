@@ -39,8 +39,8 @@ class OpenPointsTest {
         .toList();
   }
 
-  private static final String ABOVE = "Nothing but what is said above.";
-  private static final String NOTHING = "Nothing that the record knows of.";
+  private static final String ABOVE = "Nothing other than the above.";
+  private static final String NOTHING = "No open items.";
 
   private static String seen(String deviation, int entry) {
     return "Seen in walking: %s (entry %d). Nobody has noted since that it is gone, and nobody accepted it."

@@ -117,6 +117,7 @@ class PlateProveTest {
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err())
         .contains("`b.csv` is named twice. Name a recording of its own for each weight")
-        .contains("`a.csv` was not found beside this file. Copy it there, or correct its name.");
+        .contains(
+            "`a.csv` was not found in this file's folder. Copy it there, or correct its name.");
   }
 }

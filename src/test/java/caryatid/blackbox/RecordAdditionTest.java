@@ -146,9 +146,8 @@ class RecordAdditionTest {
             "Added entry 4 to record K7-right: bench alignment\n"
                 + "Remark: Entry 4 counts from 2026-03-04 09:00 +01:00, the time of entry 2 that it"
                 + " corrects; --as-of states another.\n"
-                + "Remark: Entry 4 (2026-03-04 09:00 +01:00) is older than entry 3 (2026-03-04"
-                + " 10:00 +01:00) and takes its place before it; what the later one says still"
-                + " holds.\n");
+                + "Remark: Entry 4 (2026-03-04 09:00 +01:00) is dated before entry 3 (2026-03-04"
+                + " 10:00 +01:00), so it is inserted there; the later entry still applies.\n");
     assertThat(
             bench(
                     "2026-03-04T11:10+01:00",

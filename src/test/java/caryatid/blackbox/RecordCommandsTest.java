@@ -50,7 +50,7 @@ class RecordCommandsTest {
             new Run(
                 1,
                 "",
-                "walking: nothing is said. Give at least one of: observations, comfort, skin,"
+                "walking: nothing is filled in. Give at least one of: observations, comfort, skin,"
                     + " heel-stiffness, walking-aid, socket-comfort, pain, wearer-says, note.\n"));
     assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
   }

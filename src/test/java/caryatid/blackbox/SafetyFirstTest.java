@@ -25,7 +25,7 @@ class SafetyFirstTest {
           "The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct"
               + " it, then stand again.",
           "de",
-          "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände"
+          "Das Knie kann einknicken. Den Anwender hinsetzen lassen, oder Hände"
               + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
               + " stehen lassen.",
           "fr",

@@ -74,7 +74,7 @@ class KneeSafetyTest {
                                         warnings(past(LoadLineOwner.RIGHT_FOOT, mm)).get(0)))))
         .extracting(sentence -> sentence.replaceAll(" (Die Last|La ligne de|La línea de).*", ""))
         .containsExactly(
-            "Das Knie kann einknicken. Den Träger hinsetzen lassen, oder Hände"
+            "Das Knie kann einknicken. Den Anwender hinsetzen lassen, oder Hände"
                 + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
                 + " stehen lassen.",
             "Das Knie kann einknicken. Hände an den Gehbarren und eine Hilfsperson"

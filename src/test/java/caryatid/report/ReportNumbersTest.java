@@ -44,7 +44,7 @@ class ReportNumbersTest {
             "findings",
             0,
             """
-            Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm | Tolerance met with, % | Degrees of freedom | Change counts from, mm | Source
+            Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm | Tolerance met with, % | Degrees of freedom | Detectable change, mm | Source
             sagittal | ankle axis | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0) | †\u00a087.3 | 4.0 | 8.4 | 1
             sagittal | prosthetic knee axis | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0) | 3.1 | 7.0 | 9.3 | 2
             frontal | prosthetic knee axis | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0) | 96.4 | ∞ | 10.7 | 3

@@ -156,7 +156,7 @@ class BadDescriptionTest {
                   - {name: b, forward-from-mm: 0, rightward-from-mm: 0, registration-mm: 1}
                 """))
         .containsExactly(
-            "plate.yaml line 4, column 5: it is not said where the measuring line 'a' lies. Add"
+            "plate.yaml line 4, column 5: the place is missing for the measuring line 'a' lies. Add"
                 + " `forward-from-mm` for a line one measures forward from, or `rightward-from-mm`"
                 + " for one measured from to the right.",
             "plate.yaml line 5, column 5: the measuring line 'b' has both `forward-from-mm` and"

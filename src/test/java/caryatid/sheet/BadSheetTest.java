@@ -101,7 +101,7 @@ class BadSheetTest {
                 ONE_FOOT + "}\nother-foot: {on: block, height-difference-mm: 0}",
                 "kind: one plate per foot, left: a, right: a}"))
         .containsExactly(
-            "sheet.yaml line 6, column 52: both feet are said to stand on 'a'. Name a plate for"
+            "sheet.yaml line 6, column 52: both feet are given the plate 'a'. Name a plate for"
                 + " each foot, or use the stance 'both feet on one plate'.");
   }
 

@@ -114,7 +114,7 @@ class StoreTest {
         "K7-right: entry 1 is of the kind opening. A correction must be of the same kind.");
     assertSays(
         () -> store.add(CODE, correcting(9, note("again"))),
-        "K7-right: there is no whole entry 9. Show the record to see its entries.");
+        "K7-right: there is no complete entry 9. Show the record to see its entries.");
   }
 
   @Test

@@ -134,9 +134,9 @@ class RecordPdfTest {
     assertReadable(pdf, Paper.A4);
     assertThat(PdfText.running(pdf))
         .contains(
-            "No stand in this record was held against a target yet.",
+            "No stand in this record has been compared with a target yet.",
             "No setting is in this record yet.",
-            "Nothing that the record knows of.",
+            "No open items.",
             "Nothing was noted as accepted.");
   }
 

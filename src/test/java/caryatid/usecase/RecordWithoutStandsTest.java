@@ -24,7 +24,7 @@ class RecordWithoutStandsTest {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
-          .contains("No stand in this record was held against a target yet.", "Timeline")
+          .contains("No stand in this record has been compared with a target yet.", "Timeline")
           .doesNotContain("Offsets from stand to stand", "Each column", "small drawing");
     }
   }

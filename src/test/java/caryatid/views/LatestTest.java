@@ -49,8 +49,8 @@ class LatestTest {
         .containsExactly(3, 2);
     assertThat(said(late))
         .containsExactly(
-            "Entry 3 (2026-03-04 10:30 +01:00) is older than entry 2 (2026-03-04 11:00 +01:00) and"
-                + " takes its place before it; what the later one says still holds.");
+            "Entry 3 (2026-03-04 10:30 +01:00) is dated before entry 2 (2026-03-04 11:00 +01:00),"
+                + " so it is inserted there; the later entry still applies.");
   }
 
   @Test
@@ -72,8 +72,8 @@ class LatestTest {
         .containsExactly(
             "Entry 4 counts from 2026-03-04 11:00 +01:00, the time of entry 2 that it corrects;"
                 + " --as-of states another.",
-            "Entry 4 (2026-03-04 11:00 +01:00) is older than entry 3 (2026-03-04 11:30 +01:00) and"
-                + " takes its place before it; what the later one says still holds.");
+            "Entry 4 (2026-03-04 11:00 +01:00) is dated before entry 3 (2026-03-04 11:30 +01:00),"
+                + " so it is inserted there; the later entry still applies.");
     Entry again = correct(5, "12:10", new Entry.Correction(4, "day", Optional.of(at("11:40"))));
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(5.0);
     assertThat(said(again)).isEmpty();
@@ -117,7 +117,7 @@ class LatestTest {
     assertThat(said(store.read(CODE).entry(3)))
         .singleElement()
         .asString()
-        .contains("older than entry 2");
+        .contains("dated before entry 2");
     bench("11:10", 5);
     assertThat(open()).anyMatch(s -> s.contains("(entry 4) after the last stand (entry 2)"));
   }

@@ -38,7 +38,7 @@ class PlatesPageTest {
   void whatIsUnderstoodIsShownWithItsEvidenceAndWhatIsNotIsAsked() throws Exception {
     String page = window.page(upload("shoe.csv"));
     assertThat(page)
-        .contains("What was understood", "cells are parted by commas (concluded:", "shoe.csv")
+        .contains("What was understood", "columns are separated by commas (concluded:", "shoe.csv")
         .contains("Which of the export's axes point to the person's right, forward and up?")
         .contains("<option value=\"+x\">+x</option>")
         .doesNotContain("Nothing is left to be answered");

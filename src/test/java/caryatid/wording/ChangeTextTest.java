@@ -56,12 +56,12 @@ class ChangeTextTest {
     assertThat(lines(5, OptionalDouble.empty()).get(2))
         .isEqualTo(
             "  a real change only if the marks stayed and the feet stood in their outlines"
-                + " (± 3.9 mm); where the landmarks were marked anew, chance may explain it"
+                + " (± 3.9 mm); if the landmarks were marked again, chance may explain it"
                 + " (± 7.8 mm)");
     assertThat(lines(3, OptionalDouble.empty()))
         .endsWith(
             "  chance may explain it: ± 3.9 mm where the marks stayed and the feet stood in their"
-                + " outlines, ± 7.8 mm where the landmarks were marked anew",
+                + " outlines, ± 7.8 mm if the landmarks were marked again",
             "  what would show a change of 3.0 mm: 2 in each state, the marks staying, the feet in"
                 + " their outlines (number of stands)");
   }

@@ -97,7 +97,7 @@ class ComparisonTextNumbersTest {
             "static alignment, body mass: 82.5 kg -> 83.75 kg",
             "static alignment, load on the prosthetic side: 42.3 % -> 43.5 %",
             "static alignment, sagittal, right, ankle axis, offset: 47.3 mm -> 31.2 mm",
-            "static alignment, sagittal, right, ankle axis, expanded uncertainty (95 %):"
+            "static alignment, sagittal, right, ankle axis, uncertainty (± at 95 %):"
                 + " 12.4 mm -> 10.1 mm",
             "static alignment, sagittal, right, ankle axis, recommended: 44 mm -> 45.5 mm",
             "static alignment, sagittal, right, ankle axis, tolerance below: 7 mm -> 6 mm",
@@ -105,7 +105,7 @@ class ComparisonTextNumbersTest {
             "static alignment, sagittal, right, ankle axis, result:"
                 + " tolerance met -> tolerance not met",
             "static alignment, sagittal, right, knee centre, offset: −3.8 mm -> −2.7 mm",
-            "static alignment, sagittal, right, knee centre, expanded uncertainty (95 %):"
+            "static alignment, sagittal, right, knee centre, uncertainty (± at 95 %):"
                 + " 10.0 mm -> 8.1 mm");
   }
 

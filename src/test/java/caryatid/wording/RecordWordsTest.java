@@ -247,9 +247,9 @@ class RecordWordsTest {
     RecordView unsafe = open(plain, BENDS);
     assertThat(plain(RecordText.lines(unsafe, ENGLISH)).get(1))
         .isEqualTo("Take care: " + BENDS_SAYS);
-    assertThat(afterOpen(unsafe)).containsExactly("  Nothing but what is said above.");
+    assertThat(afterOpen(unsafe)).containsExactly("  Nothing other than the above.");
     assertThat(afterOpen(open(plain, BENDS, NOTED))).containsExactly(NOTED_SAYS);
-    assertThat(afterOpen(open(plain))).containsExactly("  Nothing that the record knows of.");
+    assertThat(afterOpen(open(plain))).containsExactly("  No open items.");
     assertThat(plain(RecordText.readMe(unsafe, ENGLISH))).contains("Take care: " + BENDS_SAYS);
     assertThat(plain(RecordText.readMe(open(plain, NOTED), ENGLISH)))
         .noneMatch(line -> line.contains("One stand"));
@@ -262,7 +262,7 @@ class RecordWordsTest {
     assertThat(plain(VisitText.lines(since, open(visits().view(), NOTED), ENGLISH)))
         .endsWith("What is open", NOTED_SAYS);
     assertThat(plain(VisitText.lines(since, open(visits().view()), ENGLISH)))
-        .endsWith("What is open", "  Nothing that the record knows of.");
+        .endsWith("What is open", "  No open items.");
   }
 
   @Test

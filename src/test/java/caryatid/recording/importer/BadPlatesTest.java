@@ -27,7 +27,7 @@ class BadPlatesTest {
     assertRefused(
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,0,0,800,16000,-240000", 3),
         new Described().plate(plate().trueOrigin(0, 0, -40).edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure from forces and moments lies beside the plate,"
+        "stand.csv: plate 1: the centre of pressure from forces and moments lies off the plate,"
             + " on average 300.0 mm to the right and 20.0 mm forward; the plate reaches from −200.0"
             + " mm to 200.0 mm and from −300.0 mm to 300.0 mm. Check the unit of the moments"
             + " (units: moment), true-origin-mm, the axes and the edges in the plate description.");
@@ -81,7 +81,7 @@ class BadPlatesTest {
     assertRefused(
         Exports.rows("Time,A,B", "0.0#,400,400", 3),
         new Described().plate(plate().sensors(cells).edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure from the sensors lies beside the plate, on"
+        "stand.csv: plate 1: the centre of pressure from the sensors lies off the plate, on"
             + " average 255.0 mm to the right and 0.0 mm forward; the plate reaches from −200.0 mm"
             + " to 200.0 mm and from −300.0 mm to 300.0 mm. Check the sensors' columns and places"
             + " and the edges in the plate description.");
@@ -127,7 +127,7 @@ class BadPlatesTest {
     assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,250,20", 3),
         new Described().plate(plate().edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure lies beside the plate, on average 250.0 mm to"
+        "stand.csv: plate 1: the centre of pressure lies off the plate, on average 250.0 mm to"
             + " the right and 20.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm and"
             + " from −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in"
             + " the plate description.");

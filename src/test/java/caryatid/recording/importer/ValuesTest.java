@@ -210,6 +210,6 @@ class ValuesTest {
     Described.Plate plate = new Described.Plate("plate 1").edges(-200, 200, -300, 300);
     NamedBytes export = export(COP_AND_FORCE, 100, i -> "800," + (i < 5 ? "201,0" : "10,20"));
     assertThat(Exports.remarks(Exports.read(export, new Described().rate(100).plate(plate).get())))
-        .contains("plate 1: samples beside the plate: 5.");
+        .contains("plate 1: samples off the plate: 5.");
   }
 }

@@ -44,7 +44,7 @@ class RecordPagesTest {
   private static final Problem PROBLEM =
       Problem.at(Place.of("entry 3"), RecordProblem.NO_SUCH_ENTRY, Argument.count(3));
   private static final String PROBLEM_SAYS =
-      "entry 3: there is no whole entry 3. Show the record to see its entries.";
+      "entry 3: there is no complete entry 3. Show the record to see its entries.";
 
   private static <B extends Block> Stream<B> only(Class<B> kind, List<Block> blocks) {
     return blocks.stream().filter(kind::isInstance).map(kind::cast);
@@ -93,7 +93,7 @@ class RecordPagesTest {
             "One stand: how far the next would differ is not measured. Make three; between them"
                 + " step off, two steps, turn, feet back.");
     assertThat(points(blocks)).hasSize(points(first(plain)).size() + 2);
-    String nothingOpen = "Nothing that the record knows of.";
+    String nothingOpen = "No open items.";
     assertThat(prose(first(plain), false)).contains(nothingOpen);
     assertThat(prose(blocks, false)).doesNotContain(nothingOpen);
   }
@@ -111,7 +111,7 @@ class RecordPagesTest {
             "What a signature vouches for");
     assertThat(prose(blocks, false))
         .contains(
-            "No stand in this record was held against a target yet.",
+            "No stand in this record has been compared with a target yet.",
             "No setting is in this record yet.",
             "No component is in this record yet.",
             "Nothing was noted as accepted.");

@@ -97,7 +97,7 @@ class BatchFolderTest {
     files("shoe.yaml");
     assertThat(said(states().get(0)))
         .containsExactly(
-            "expected an export of the same name beside the trial sheet, such as shoe-1.csv, and"
+            "expected an export of the same name in the trial sheet's folder, such as shoe-1.csv, and"
                 + " found none");
   }
 
@@ -113,7 +113,7 @@ class BatchFolderTest {
     files("shoe.yaml", "shoe.csv", "plate-1.yaml", "plate-2.yaml");
     assertThat(said(states().get(0)))
         .containsExactly(
-            "expected one plate description beside the trial sheet, and found plate-1.yaml,"
+            "expected one plate description in the trial sheet's folder, and found plate-1.yaml,"
                 + " plate-2.yaml");
     Path given = folder.resolve("plate-2.yaml");
     BatchState state = BatchFolder.states(folder, NONE, "", Optional.of(given)).get(0);

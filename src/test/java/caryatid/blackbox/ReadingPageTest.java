@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** Holds the page of what is read and refused against the specimens and the tests. */
 class ReadingPageTest {
-  private static final Path PAGE = Path.of("docs/reading.md");
+  private static final Path PAGE = Path.of("src/test/resources/caryatid/recording/reading.md");
   private static final Path TESTS = Path.of("src/test/java/caryatid");
   private static final Path SPECIMENS = Path.of("src/test/resources/caryatid/recording/specimens");
   private static final Pattern FILE = Pattern.compile("`([a-z0-9-]+\\.(?:csv|txt))`");

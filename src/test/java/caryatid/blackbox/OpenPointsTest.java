@@ -125,7 +125,7 @@ class OpenPointsTest {
     assertThat(run.err().replace('\u00a0', ' '))
         .isEqualTo(
             "length: knee centre: left and right differ by 40.0 mm, 0.0 mm is intended, and the"
-                + " pelvis is said to be level: are the numbers right? Correct them; if it is so,"
+                + " pelvis is noted as level: are the numbers right? Correct them; if it is so,"
                 + " say why and add: note=why it is so\n");
     level.add("note=other knee height");
     assertThat(clinic.record("add", "K7-right", level.toArray(String[]::new)).err()).isEmpty();

@@ -139,8 +139,8 @@ class RecordAdditionTest {
     assertThat(half.code()).isEqualTo(2);
     assertThat(half.err())
         .startsWith(
-            "A correction wants both --corrects ENTRY, the entry it takes the place of, and"
-                + " --because WHY, what was wrong with it.\n");
+            "A correction needs both --corrects ENTRY (the entry to replace) and --because WHY (the"
+                + " reason).\n");
     assertThat(bench("2026-03-04T11:00+01:00", "6", "--corrects", "2", "--because", "x").out())
         .startsWith(
             "Added entry 4 to record K7-right: bench alignment\n"

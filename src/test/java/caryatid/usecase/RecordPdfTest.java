@@ -179,7 +179,7 @@ class RecordPdfTest {
     Files.writeString(result, Files.readString(result).replaceFirst("60", "61"));
     assertThat(PdfText.running(pdf(record)))
         .contains(
-            "This record is damaged. The report shows what is whole of it",
+            "This record is damaged. Only the undamaged parts are shown.",
             "Take care: DEMO-7/v3/content/0003-stand/result.json: is not what was added",
             "no drawing: no result of this stand can be read",
             "Entry 2, 08:30")

@@ -50,9 +50,8 @@ class ChangeTextTest {
             head,
             "sagittal, prosthetic knee axis (right), right foot's line: 10.0 mm anterior -> 2.0 mm"
                 + " anterior, changed by 8.0 mm",
-            "  a real change: it exceeds ± 3.9 mm, which holds where the marks stayed and the feet"
-                + " stood in their outlines, and ± 7.8 mm, which holds where the landmarks were"
-                + " marked anew (same plate and shoe)");
+            "  a real change: it exceeds ± 3.9 mm (marks kept, feet in their outlines) and"
+                + " ± 7.8 mm (landmarks marked again; same plate and shoe)");
     assertThat(lines(5, OptionalDouble.empty()).get(2))
         .isEqualTo(
             "  a real change only if the marks stayed and the feet stood in their outlines"
@@ -60,7 +59,7 @@ class ChangeTextTest {
                 + " (± 7.8 mm)");
     assertThat(lines(3, OptionalDouble.empty()))
         .endsWith(
-            "  chance may explain it: ± 3.9 mm where the marks stayed and the feet stood in their"
+            "  chance may explain it: ± 3.9 mm if the marks stayed and the feet stood in their"
                 + " outlines, ± 7.8 mm if the landmarks were marked again",
             "  what would show a change of 3.0 mm: 2 in each state, the marks staying, the feet in"
                 + " their outlines (number of stands)");

@@ -141,8 +141,8 @@ class RecordPagesTest {
     List<Block> blocks = first(Entries.opened().damaged(PROBLEM).view());
     assertThat(prose(blocks, true))
         .containsExactly(
-            "This record is damaged. The report shows what is whole of it and says what is not; it"
-                + " is not to be signed. Bring the record back from a backup first.");
+            "This record is damaged. Only the undamaged parts are shown. Do not sign this report."
+                + " Restore the record from a backup first.");
     assertThat(points(blocks)).contains("Take care|" + PROBLEM_SAYS);
     assertThat(headings(blocks)).doesNotContain("What a signature vouches for");
   }

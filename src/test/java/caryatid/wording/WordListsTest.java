@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Holds the bundles and the docs to plain words, and to one word for one thing. */
-class PlainWordsTest {
+class WordListsTest {
   private static final Path BUNDLES = Path.of("src/main/resources/caryatid/wording");
   private static final String WORDS = "caryatid/words/";
 

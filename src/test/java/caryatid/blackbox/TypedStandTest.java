@@ -56,8 +56,8 @@ class TypedStandTest {
             new Run(
                 1,
                 "",
-                "command line: findings[1].result: is computed from the numbers beside it. Leave it"
-                    + " out.\n"));
+                "command line: findings[1].result: is computed from the other numbers."
++ " Leave it out.\n"));
   }
 
   /**

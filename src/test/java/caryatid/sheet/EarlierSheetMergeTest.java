@@ -81,16 +81,17 @@ class EarlierSheetMergeTest {
                 + " such landmark. Correct the name, or delete it here.");
     assertThat(problemsOfSheet(BASED + "confirmed: [knee centre]\n" + NEW_KNEE, EARLIER))
         .containsExactly(
-            "sheet.yaml line 11, column 13: 'knee centre' is both confirmed and given anew under"
-                + " `landmarks`. Keep the one that is true.");
+            "sheet.yaml line 11, column 13: 'knee centre' is both confirmed and listed"
++ " under `landmarks`. Keep the correct one.");
   }
 
   @Test
   void aMissingEarlierSheetIsRefused() {
     assertThat(problemsOfSheet(BASED))
         .containsExactly(
-            "sheet.yaml line 10, column 11: there is no file 'first.yaml' beside this sheet."
-                + " Correct the name, or write targets and landmarks here and delete `based-on`.");
+            "sheet.yaml line 10, column 11: there is no file 'first.yaml' in this"
++ " sheet's folder. Correct the name, or write targets and landmarks here and"
++ " delete `based-on`.");
   }
 
   @Test

@@ -84,8 +84,8 @@ class YamlFileTest {
   void aTabIsRefusedWithLineAndColumn() {
     assertThat(withLines("axes:\n\tright: +x\n"))
         .containsExactly(
-            "plate.yaml line 4, column 1: a tab stands where YAML wants blanks. Replace it by"
-                + " blanks.");
+            "plate.yaml line 4, column 1: found a tab; YAML needs blanks. Replace it"
++ " with blanks.");
   }
 
   @Test

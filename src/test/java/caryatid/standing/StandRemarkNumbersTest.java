@@ -117,7 +117,7 @@ class StandRemarkNumbersTest {
             + " in plain standing it is less than 9.8 %. ",
         "The vertical force (whole body's line) varies by 22.5 % of its mean (standard deviation);"
             + " in plain standing it is less than 1.0 %. ",
-        "For the mean, the 11.95 s used count as about 6 independent looks, ",
+        "Because sway is slow, the 11.95 s used are worth only about 6 independent measurements; ",
         "Only 11.95 s were used; sway measures need at least 25.00 s, ",
         "Recorded at 40.0 Hz; sway measures need at least 50.0 Hz. ",
         "The part used was set by hand, from 0.75 s to 12.70 s.",

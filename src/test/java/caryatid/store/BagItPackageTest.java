@@ -226,8 +226,8 @@ class BagItPackageTest {
     fetch.put("K7-right/fetch.txt", new byte[] {1});
     assertRefused(
         write(fetch),
-        ": wants files fetched from elsewhere (fetch.txt), which is not done. Nothing was taken"
-            + " in.");
+        ": refers to remote files (fetch.txt), which is not supported. Nothing was"
++ " imported.");
   }
 
   private Map<String, byte[]> files() throws IOException {

@@ -349,8 +349,8 @@ class StaticPageTest {
     assertThat(typeAs(wrong, "part", "live").body())
         .contains(
             "<p data-at=\"landmark[2].up\">" + comma,
-            "<p data-at=\"landmark[1].forward\">Type the number without a sign; the choice beside it"
-                + " says the direction.");
+            "<p data-at=\"landmark[1].forward\">Type the number without a sign; the"
++ " choice next to it gives the direction.");
   }
 
   @Test

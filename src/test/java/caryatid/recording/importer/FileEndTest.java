@@ -85,8 +85,8 @@ class FileEndTest {
         .singleElement()
         .asString()
         .isEqualTo(
-            "stand.csv.gz: expected a whole gz-compressed file, found one that ends early or is"
-                + " damaged. Copy it once more, or compress the export anew.");
+            "stand.csv.gz: expected a complete gz-compressed file, found one that ends"
++ " early or is damaged. Copy it again, or compress the export again.");
   }
 
   /** FIPS 180-4, the 512-bit digest of "abc", as NIST's example prints it (from memory). */

@@ -59,6 +59,7 @@ public final class StandAnalysis {
       throws BadInput {
     StanceSignals signals =
         StanceSignals.of(recording, conditions.stance(), conditions.prosthetic());
+    MarkedFeet.refuse(recording, conditions.stance(), conditions.prosthetic());
     QuietStretch stretch =
         new StretchSelector(recording, signals, limits).settle(conditions.byHand());
     List<LoadSignals> quiet = quiet(recording, signals, stretch, limits);

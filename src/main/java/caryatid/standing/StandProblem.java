@@ -28,6 +28,8 @@ enum StandProblem implements Topic {
   /** Argument: the moment. */
   NOT_READ_THEN("StandProblem.NOT_READ_THEN"),
   FEET_SWAPPED("StandProblem.FEET_SWAPPED"),
+  /** Markers contradict the stance; arguments: side, plate it was on. */
+  FEET_BY_MARKERS("StandProblem.FEET_BY_MARKERS"),
   MORE_THAN_WHOLE("StandProblem.MORE_THAN_WHOLE"),
   PROSTHESIS_UNLOADED("StandProblem.PROSTHESIS_UNLOADED");
 

@@ -30,6 +30,7 @@ final class AboutField {
           Map.entry("AT_AHEAD", TypedTime.AT),
           Map.entry("LONG_AGO", TypedTime.AT),
           Map.entry("FEET_SWAPPED", StandFields.STANCE),
+          Map.entry("FEET_BY_MARKERS", StandFields.STANCE),
           Map.entry("FEET_APART", StandFields.STANCE),
           Map.entry("MASS_ABOVE_LIMIT", StandFields.BODY_MASS),
           Map.entry("HEEL_BEYOND_LIMITS", StandFields.HEEL));

@@ -201,7 +201,7 @@ final class Stages {
               forces ? ImportProblem.UNLOADED : ImportProblem.EMPTY_THROUGHOUT,
               Argument.of(TrackLimits.LEAST_N, Unit.N));
     }
-    return new Plates(all, messages);
+    return new Plates(all, messages.and(new MarkerChecks(markers(), file).of(all)));
   }
 
   /**

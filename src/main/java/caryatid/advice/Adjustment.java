@@ -1,6 +1,7 @@
 package caryatid.advice;
 
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What can be changed at a joint of this prosthesis, as it was entered: nothing else is proposed.
@@ -47,21 +48,21 @@ public record Adjustment(
         : OptionalDouble.empty();
   }
 
-  /** The amounts it can be changed by, without 0; at most 40 to a side. */
+  /**
+   * The amounts it can be changed by, without 0, within the travel even where it is set beyond it;
+   * at most 40 to a side.
+   */
   double[] amounts() {
     int down = count(set - lowest);
     int up = count(highest - set);
     double wide = Math.ceil(Math.max(down, up) / 40.0) * step;
-    int stepsDown = (int) Math.floor((set - lowest) / wide + ROUNDING);
-    int stepsUp = (int) Math.floor((highest - set) / wide + ROUNDING);
-    double[] amounts = new double[Math.max(0, stepsDown) + Math.max(0, stepsUp)];
-    int next = 0;
-    for (int i = -Math.max(0, stepsDown); i <= stepsUp; i++) {
-      if (i != 0) {
-        amounts[next++] = i * wide;
-      }
-    }
-    return amounts;
+    return IntStream.rangeClosed(
+            (int) -Math.floor((set - lowest) / wide + ROUNDING),
+            (int) Math.floor((highest - set) / wide + ROUNDING))
+        .filter(steps -> steps != 0)
+        .mapToDouble(steps -> steps * wide)
+        .filter(this::reaches)
+        .toArray();
   }
 
   private int count(double travel) {

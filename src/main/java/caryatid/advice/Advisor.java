@@ -6,7 +6,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -160,7 +160,7 @@ public final class Advisor {
                 candidates.singles().stream().limit(TRIED),
                 candidates.pairs().stream().limit(TRIED))
             .toList();
-    Map<Proposal, Double> logs = new HashMap<>();
+    Map<Proposal, Double> logs = new LinkedHashMap<>();
     for (Candidate candidate : tried) {
       logs.put(basis.proposal(candidate.changes()), candidate.logProbability());
     }

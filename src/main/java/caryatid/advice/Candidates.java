@@ -131,8 +131,8 @@ final class Candidates {
   private Optional<Candidate> ordered(Proposal.Change one, Proposal.Change other, Change2 both) {
     Change2 first = new Change2(both.one(), both.a(), 0, 0);
     Change2 second = new Change2(both.other(), both.b(), 0, 0);
-    boolean oneMay = allowedAtKnee(first);
-    boolean otherMay = allowedAtKnee(second);
+    boolean oneMay = allowedAtKnee(first) && allowedNext(first, both);
+    boolean otherMay = allowedAtKnee(second) && allowedNext(second, both);
     if (!oneMay && !otherMay) {
       return Optional.empty();
     }
@@ -156,6 +156,15 @@ final class Candidates {
     }
     int offset = knee.orElseThrow();
     return guard.get().allows(mean(by, offset), sd(by, offset));
+  }
+
+  private boolean allowedNext(Change2 first, Change2 both) {
+    if (guard.isEmpty()) {
+      return true;
+    }
+    int offset = knee.orElseThrow();
+    double behind = KneeGuard.behind(mean(first, offset), sd(first, offset));
+    return guard.get().allowsNext(behind, mean(both, offset), sd(both, offset));
   }
 
   private static double sizeMm(List<Proposal.Change> changes) {

@@ -59,4 +59,12 @@ record KneeGuard(
     return behind <= Math.max(MOST_OF_OWN_KNEE, behindNow)
         && beyond(mm, sdMm, farMm) <= Math.max(MOST_OF_OWN_KNEE, farNow);
   }
+
+  /**
+   * Whether a second change is allowed after a first one: while the warning is open it must not
+   * take back what the first one gained.
+   */
+  boolean allowsNext(double behindFirst, double mm, double sdMm) {
+    return !(prosthetic && warned) || behind(mm, sdMm) <= behindFirst;
+  }
 }

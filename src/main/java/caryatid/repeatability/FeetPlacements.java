@@ -3,6 +3,7 @@ package caryatid.repeatability;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Unit;
 import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
@@ -26,6 +27,9 @@ public record FeetPlacements(
 
   /** Fewer say little (common practice, no source). */
   static final int FEWEST = 5;
+
+  /** Feet that are turned further are a slip of the pen (common practice, no source). */
+  private static final double MOST_DEG = 20;
 
   private static final ValueParser<Double> DISTANCE_MM = ValueParsers.number(-1_000, 1_000);
 
@@ -70,10 +74,20 @@ public record FeetPlacements(
           Argument.count(placements.size()),
           Argument.count(FEWEST));
     }
-    return root.build(
-        () ->
-            new FeetPlacements(
-                at.orElseThrow(), by.orElseThrow(), between.orElseThrow(), placements));
+    Optional<FeetPlacements> feet =
+        root.build(
+            () ->
+                new FeetPlacements(
+                    at.orElseThrow(), by.orElseThrow(), between.orElseThrow(), placements));
+    double deg = feet.map(all -> Math.toDegrees(Math.sqrt(all.variance().variance()))).orElse(0.0);
+    if (deg > MOST_DEG) {
+      root.refuse(
+          root.place("placements"),
+          RepeatProblem.TOO_LARGE,
+          Argument.of(deg, Unit.DEG),
+          Argument.of(MOST_DEG, Unit.DEG));
+    }
+    return feet;
   }
 
   private static Optional<Placement> placement(Section section) {

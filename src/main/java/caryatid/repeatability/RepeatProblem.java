@@ -8,7 +8,9 @@ enum RepeatProblem implements Topic {
   FEW_MARKS("RepeatProblem.FEW_MARKS"),
   MARKED_ONCE("RepeatProblem.MARKED_ONCE"),
   /** Arguments: placements, how many it takes. */
-  FEW_PLACEMENTS("RepeatProblem.FEW_PLACEMENTS");
+  FEW_PLACEMENTS("RepeatProblem.FEW_PLACEMENTS"),
+  /** Arguments: the standard uncertainty, the most. */
+  TOO_LARGE("RepeatProblem.TOO_LARGE");
 
   private final String code;
 

@@ -3,6 +3,7 @@ package caryatid.repeatability;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Unit;
 import caryatid.sheet.yaml.Section;
 import caryatid.sheet.yaml.ValueParser;
 import caryatid.sheet.yaml.ValueParsers;
@@ -32,6 +33,9 @@ public record RepeatedMarks(OffsetDateTime at, String by, List<Repeats> landmark
    * 100:2008, F.2.2.1); less than that no scatter of readings shows.
    */
   static final double READING_VARIANCE = 1.0 / 12;
+
+  /** Marks that scatter more are a slip of the pen (common practice, no source). */
+  private static final double MOST_MM = 50;
 
   private static final ValueParser<Double> DISTANCE_MM = ValueParsers.number(-5_000, 5_000);
 
@@ -86,7 +90,17 @@ public record RepeatedMarks(OffsetDateTime at, String by, List<Repeats> landmark
           Argument.count(degrees),
           Argument.count(FEWEST_DEGREES));
     }
-    return root.build(() -> new RepeatedMarks(at.orElseThrow(), by.orElseThrow(), landmarks));
+    Optional<RepeatedMarks> marks =
+        root.build(() -> new RepeatedMarks(at.orElseThrow(), by.orElseThrow(), landmarks));
+    double mm = marks.map(all -> Math.sqrt(all.variance().variance())).orElse(0.0);
+    if (mm > MOST_MM) {
+      root.refuse(
+          root.place("landmarks"),
+          RepeatProblem.TOO_LARGE,
+          Argument.of(mm, Unit.MM),
+          Argument.of(MOST_MM, Unit.MM));
+    }
+    return marks;
   }
 
   private static Optional<Repeats> repeats(Section section) {

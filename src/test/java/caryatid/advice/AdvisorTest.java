@@ -23,12 +23,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AdvisorTest {
+  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
   private static final LandmarkInPlane KNEE =
       new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, KinematicsTest.KNEE);
   private static final LandmarkInPlane KNEE_FRONT =
@@ -304,6 +306,39 @@ class AdvisorTest {
     assertThat(back.proposals()).allSatisfy(p -> assertThat(p.first().by()).isPositive());
     of.targets = List.of(target(KNEE, 15, 10));
     assertThat(firstBy(of.advice())).isPositive();
+  }
+
+  /**
+   * The ankle asks the line backward, the knee forward: more plantarflexion, and then the foot
+   * back, would meet both, but the second change takes back what the first one gained.
+   */
+  @Test
+  void whileTheKneesWarningIsOpenASecondChangeTakesNothingBack() {
+    LandmarkInPlane ankle = new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, KinematicsTest.ANKLE);
+    Case of = new Case().prosthetic().can(ANKLE, FORWARD).holds(Circumstance.KNEE_WARNING);
+    of.states.add(
+        new MeasuredState(
+            1, "plate", true, Map.of(), List.of(offset(KNEE, -2, 2), offset(ankle, 80, 2))));
+    of.targets = List.of(target(KNEE, 15, 10), target(ankle, 60, 10));
+    assertThat(of.advice().proposals())
+        .isNotEmpty()
+        .allSatisfy(
+            p -> {
+              Proposal.PredictedOffset first = p.afterFirst().get(0);
+              double sd = (first.highMm() - first.mm()) / 1.6448536;
+              assertThat(p.kneeBehind().orElseThrow())
+                  .isLessThanOrEqualTo(NORMAL.cumulativeProbability(-first.mm() / sd) + 1e-6);
+            });
+  }
+
+  /** With the knee alone to meet, the foot forward and the socket back come out the same. */
+  @Test
+  void whatIsEquallyProbableComesInTheOrderOfTheAdjustments() {
+    Case of = new Case().kneeAt(2);
+    assertThat(of.can(ONCE_FORWARD, SOCKET_ONCE_BACK).advice().proposals().get(0).first().of())
+        .isEqualTo(ONCE_FORWARD);
+    assertThat(of.can(SOCKET_ONCE_BACK, ONCE_FORWARD).advice().proposals().get(0).first().of())
+        .isEqualTo(SOCKET_ONCE_BACK);
   }
 
   /** Within by its target, yet the knee may bend: never "measure again", never "nothing". */

@@ -51,6 +51,17 @@ class FeetPlacementsTest {
     assertThat(variance.degreesOfFreedom()).isEqualTo(5);
   }
 
+  /** By hand: the tangents of 19.8 and 20.3 degrees are 0.36 and 0.37. */
+  @Test
+  void aTurnOfMoreThanTwentyDegreesIsTakenForASlip() throws BadInput {
+    assertThat(read(56, 56, 56, 56, 56).placements()).hasSize(5);
+    BadInput refused = catchThrowableOfType(BadInput.class, () -> read(57, 57, 57, 57, 57));
+    assertThat(refused.problems().stream().map(Wording.in(Locale.ENGLISH)::say))
+        .containsExactly(
+            "turn.yaml line 6, column 3: they scatter by 20.3°, and more than 20.0° is taken for a"
+                + " slip of the pen. Check the numbers.");
+  }
+
   @Test
   void fourPlacementsAreTooFew() {
     BadInput refused = catchThrowableOfType(BadInput.class, () -> read(20, 20, 20, 20));

@@ -57,6 +57,16 @@ class RepeatedMarksTest {
                 + " wiped off in between.");
   }
 
+  /** By hand: -a, a, -a, a, 0 scatter by a. What is larger could be written and not read again. */
+  @Test
+  void marksThatScatterByMoreThanFiftyMillimetresAreTakenForASlip() throws BadInput {
+    assertThat(read("  - {name: knee, mm: [-50, 50, -50, 50, 0]}\n").landmarks()).hasSize(1);
+    assertThat(said("  - {name: knee, mm: [-51, 51, -51, 51, 0]}\n"))
+        .containsExactly(
+            "hand.yaml line 5, column 3: they scatter by 51.0\u00a0mm, and more than 50.0\u00a0mm is taken"
+                + " for a slip of the pen. Check the numbers.");
+  }
+
   @Test
   void aLandmarkThatWasMarkedOnceIsRefused() {
     assertThat(said("  - {name: ankle, mm: [1, 2, 3, 4, 5]}\n  - {name: knee, mm: [3]}\n"))

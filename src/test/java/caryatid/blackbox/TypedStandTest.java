@@ -57,7 +57,7 @@ class TypedStandTest {
                 1,
                 "",
                 "command line: findings[1].result: is computed from the other numbers."
-+ " Leave it out.\n"));
+                    + " Leave it out.\n"));
   }
 
   /**

@@ -235,9 +235,9 @@ class GeometryCheckTest {
     assertThat(impossible(apart(500.1)))
         .containsExactly(
             "sheet.yaml: the centres of pressure under the feet would lie 500.1 mm"
-+ " apart, and nobody stands like that (from 30.0 mm to 500.0 mm). Check"
-+ " which cable and which columns belong to which plate, and units and places"
-+ " in the plate description.");
+                + " apart, and nobody stands like that (from 30.0 mm to 500.0 mm). Check"
+                + " which cable and which columns belong to which plate, and units and places"
+                + " in the plate description.");
   }
 
   private static GeometryCheck apart(double mm) {

@@ -82,7 +82,7 @@ class EarlierSheetMergeTest {
     assertThat(problemsOfSheet(BASED + "confirmed: [knee centre]\n" + NEW_KNEE, EARLIER))
         .containsExactly(
             "sheet.yaml line 11, column 13: 'knee centre' is both confirmed and listed"
-+ " under `landmarks`. Keep the correct one.");
+                + " under `landmarks`. Keep the correct one.");
   }
 
   @Test
@@ -90,8 +90,8 @@ class EarlierSheetMergeTest {
     assertThat(problemsOfSheet(BASED))
         .containsExactly(
             "sheet.yaml line 10, column 11: there is no file 'first.yaml' in this"
-+ " sheet's folder. Correct the name, or write targets and landmarks here and"
-+ " delete `based-on`.");
+                + " sheet's folder. Correct the name, or write targets and landmarks here and"
+                + " delete `based-on`.");
   }
 
   @Test

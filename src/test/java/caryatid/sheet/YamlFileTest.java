@@ -85,7 +85,7 @@ class YamlFileTest {
     assertThat(withLines("axes:\n\tright: +x\n"))
         .containsExactly(
             "plate.yaml line 4, column 1: found a tab; YAML needs blanks. Replace it"
-+ " with blanks.");
+                + " with blanks.");
   }
 
   @Test

@@ -350,7 +350,7 @@ class StaticPageTest {
         .contains(
             "<p data-at=\"landmark[2].up\">" + comma,
             "<p data-at=\"landmark[1].forward\">Type the number without a sign; the"
-+ " choice next to it gives the direction.");
+                + " choice next to it gives the direction.");
   }
 
   @Test

@@ -29,14 +29,14 @@ class BadColumnsTest {
         Exports.rows("Time,Fz,CoPx,CoPy,Fz,CoPx,CoPy", "0.0#,800,1,2,700,3,4", 3),
         new Described().get(),
         "stand.csv line 1: several columns are called 'Fz', so it is unclear which"
-+ " is meant. Give each column a different name in the plate description:"
-+ " export: {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}",
+            + " is meant. Give each column a different name in the plate description:"
+            + " export: {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}",
         "stand.csv line 1: several columns are called 'CoPx', so it is unclear"
-+ " which is meant. Give each column a different name in the plate"
-+ " description: export: {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}",
+            + " which is meant. Give each column a different name in the plate"
+            + " description: export: {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}",
         "stand.csv line 1: several columns are called 'CoPy', so it is unclear"
-+ " which is meant. Give each column a different name in the plate"
-+ " description: export: {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}");
+            + " which is meant. Give each column a different name in the plate"
+            + " description: export: {columns: [Time, Fz, CoPx, CoPy, Fz, CoPx, CoPy]}");
   }
 
   @Test

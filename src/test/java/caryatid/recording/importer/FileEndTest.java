@@ -86,7 +86,7 @@ class FileEndTest {
         .asString()
         .isEqualTo(
             "stand.csv.gz: expected a complete gz-compressed file, found one that ends"
-+ " early or is damaged. Copy it again, or compress the export again.");
+                + " early or is damaged. Copy it again, or compress the export again.");
   }
 
   /** FIPS 180-4, the 512-bit digest of "abc", as NIST's example prints it (from memory). */

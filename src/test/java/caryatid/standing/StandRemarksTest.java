@@ -180,7 +180,7 @@ class StandRemarksTest {
 
   /** A slow wave all through the stand counts as a handful of independent samples. */
   @Test
-  void aStandSaysAsHowManyLooksItCounts() throws BadInput {
+  void aStandSaysHowManyMeasurementsItIsWorth() throws BadInput {
     Recording slow =
         Made.at(100, 60)
             .copAlone("p", wave(6000, 1 / 25.0, 3), wave(6000, 1 / 30.0, 4))
@@ -194,7 +194,8 @@ class StandRemarksTest {
             .findFirst()
             .orElseThrow();
     assertThat(Wording.in(Locale.ENGLISH).say(remark))
-        .startsWith("For the mean, the 59.99\u00a0s used count as about ");
+        .startsWith("Because sway is slow, the 59.99\u00a0s used are worth only about ")
+        .contains(" independent measurements; ");
   }
 
   private static double[] wave(int n, double hertz, double mm) {

@@ -9,8 +9,8 @@ import caryatid.chart.paint.BandChart.BandPlan;
 import caryatid.chart.paint.BandChart.BandPoint;
 import caryatid.chart.paint.BandChart.PointKind;
 import caryatid.loadline.LandmarkInPlane;
-import caryatid.remark.Argument;
 import caryatid.views.RecordAdvice;
+import caryatid.wording.FollowedText;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -102,16 +102,7 @@ public final class AdviceDrawing {
     for (Learnt.Predicted one : predicted(of, at)) {
       int column = columns.size();
       columns.add(Integer.toString(one.state()));
-      String says =
-          wording.fill(
-              "AdviceText.predicted",
-              Argument.count(one.state()),
-              Argument.text(landmarks.name(at.landmark())),
-              Argument.term(at.plane()),
-              frame.mm(at, one.mm()),
-              frame.mm(at, one.lowMm()),
-              frame.mm(at, one.highMm()),
-              frame.mm(at, one.measuredMm()));
+      String says = new FollowedText(of, wording).predicted(one) + ".";
       points.add(
           new BandPoint(
               column - ASIDE,
@@ -119,7 +110,7 @@ public final class AdviceDrawing {
               one.lowMm(),
               one.highMm(),
               PointKind.EXPECTED,
-              Optional.of(says + ".")));
+              Optional.of(says)));
       points.add(
           new BandPoint(
               column + ASIDE,

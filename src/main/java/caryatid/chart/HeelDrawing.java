@@ -20,7 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Plans the drawings of footwear: an offset over heel heights, and the wearer's attempts. */
-final class HeelDrawing {
+public final class HeelDrawing {
   private final RecordAdvice of;
   private final Wording wording;
   private final BandFrame frame;

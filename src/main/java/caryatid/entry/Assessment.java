@@ -8,6 +8,8 @@ import java.util.OptionalInt;
  * The wearer's condition and the fit of the socket, before anything is adjusted.
  *
  * @param contractures which joints lack movement, and how much
+ * @param contractureDeg by how much the joint above the socket lacks extension, deg; of two legs,
+ *     the larger
  * @param socketFit how the wearer sits in the socket
  * @param liner which liner is worn
  * @param sockPly ply of the socks
@@ -22,6 +24,7 @@ import java.util.OptionalInt;
  */
 public record Assessment(
     Optional<String> contractures,
+    Optional<BigDecimal> contractureDeg,
     Optional<String> socketFit,
     Optional<String> liner,
     OptionalInt sockPly,
@@ -39,6 +42,7 @@ public record Assessment(
    * @throws IllegalArgumentException if a number is outside its range
    */
   public Assessment {
+    Range.CONTRACTURE_DEG.require(contractureDeg);
     Range.SOCK_PLY.require(sockPly);
     Range.MINUTES.require(minutesSinceDonning);
     Range.SCORE.require(socketComfort);

@@ -78,7 +78,7 @@ public record BenchAlignment(List<Item> items, Optional<String> note) implements
    * How far an item goes at this prosthesis, in the item's unit: by its travel, its thread and its
    * maker's limit, whichever is nearest.
    *
-   * @param lowest the smallest setting; of socket flexion, the contracture that it takes up
+   * @param lowest the smallest setting
    * @param highest the largest setting
    * @param step the smallest amount it is changed by
    * @param degPerTurn how far one turn of a set screw tilts the adapter, deg

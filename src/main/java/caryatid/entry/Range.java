@@ -15,6 +15,10 @@ public record Range(double lowest, double highest) {
   public static final Range BODY_MASS_KG = new Range(1, 500);
   public static final Range MOBILITY_GRADE = new Range(0, 4);
   public static final Range SOCK_PLY = new Range(0, 30);
+
+  /** By how much a joint lacks extension. */
+  public static final Range CONTRACTURE_DEG = new Range(0, 90);
+
   public static final Range MINUTES = new Range(0, 1440);
 
   /** Also an angle or a torque: what an item is set to, in its own unit. */

@@ -2,6 +2,7 @@ package caryatid.report;
 
 import caryatid.remark.Argument;
 import caryatid.remark.TimeText;
+import caryatid.report.pages.AdviceSection;
 import caryatid.report.pages.Block;
 import caryatid.report.pages.OffsetHistory;
 import caryatid.report.pages.Paper;
@@ -46,6 +47,7 @@ public final class FittingReport {
     double widthMm = paper.textWidthMm();
     List<Block> blocks = new ArrayList<>(new RecordFirstPage(data.view(), wording).blocks(title));
     blocks.addAll(new OffsetHistory(data.view(), wording).blocks());
+    blocks.addAll(AdviceSection.blocks(data, wording));
     blocks.addAll(new RecordTimeline(data, wording, widthMm).blocks());
     blocks.addAll(photographs(data, wording));
     blocks.addAll(new RecordClosing(data.view(), program, wording).blocks());

@@ -9,6 +9,7 @@ import caryatid.report.FittingReport;
 import caryatid.report.pages.Paper;
 import caryatid.report.pages.RecordReportData;
 import caryatid.store.StoredRecord;
+import caryatid.views.RecordAdvice;
 import caryatid.views.RecordView;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -40,8 +41,19 @@ public final class RecordPdf {
         KeptResults.of(record, record.record().entries(), damage, unread);
     List<RecordReportData.Photographed> photographs = photographs(record, view, damage);
     RecordView told = view.withResults(states).withDamage(List.copyOf(damage)).withRemarks(unread);
-    RecordReportData data = new RecordReportData(told, states, photographs);
+    RecordReportData data =
+        new RecordReportData(told, states, photographs, advice(record, states, damage, unread));
     return FittingReport.pdf(data, Program.NAME, wording, paper);
+  }
+
+  /** Nothing is advised where what was found or set may be otherwise. */
+  private static List<RecordAdvice> advice(
+      StoredRecord record,
+      Map<Integer, AlignmentState> states,
+      Set<Problem> damage,
+      List<Remark> unread) {
+    boolean all = damage.isEmpty() && unread.isEmpty() && record.record().notShown().isEmpty();
+    return all ? RecordAdvice.of(record.record(), states) : List.of();
   }
 
   /** Those of entries that nothing takes the place of; damaged ones are reported as damage. */

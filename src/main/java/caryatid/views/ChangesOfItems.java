@@ -3,6 +3,7 @@ package caryatid.views;
 import caryatid.advice.Adjustment;
 import caryatid.advice.ChangeKind;
 import caryatid.advice.Extension;
+import caryatid.entry.Assessment;
 import caryatid.entry.BenchAlignment;
 import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
@@ -103,18 +104,21 @@ final class ChangesOfItems {
     return adjustments;
   }
 
-  /** The contracture that the socket takes up: the lowest flexion that it may be set to. */
+  /** The contracture as the newest assessment notes it, and how the socket is set to it. */
   static Extension extension(List<Entry> valid, Side leg) {
-    return CurrentSetting.of(valid).stream()
-        .map(CurrentSetting::row)
-        .filter(row -> row.item().is(BenchItem.SOCKET_FLEXION) && isOf(row, leg))
-        .filter(row -> kind(row).isPresent())
-        .map(
-            row ->
-                new Extension(
-                    number(row.travel().lowest()), OptionalDouble.of(row.set().doubleValue())))
-        .reduce((earlier, later) -> later)
-        .orElse(Extension.UNKNOWN);
+    OptionalDouble contracture =
+        Entry.contents(valid, Assessment.class)
+            .flatMap(assessment -> assessment.contractureDeg().stream())
+            .mapToDouble(BigDecimal::doubleValue)
+            .reduce((earlier, later) -> later);
+    OptionalDouble flexion =
+        CurrentSetting.of(valid).stream()
+            .map(CurrentSetting::row)
+            .filter(row -> row.item().is(BenchItem.SOCKET_FLEXION) && isOf(row, leg))
+            .filter(row -> kind(row).isPresent())
+            .mapToDouble(row -> row.set().doubleValue())
+            .reduce((earlier, later) -> later);
+    return new Extension(contracture, flexion);
   }
 
   private static OptionalDouble number(Optional<BigDecimal> value) {

@@ -36,6 +36,7 @@ import java.util.Optional;
  * @param back the last good setting, where something is set otherwise now and the way back is not
  *     advised against
  * @param backAgainst why the way back is not advised
+ * @param followed what was advised after each stand but the newest, and what was changed then
  */
 public record RecordAdvice(
     Side leg,
@@ -45,7 +46,8 @@ public record RecordAdvice(
     List<HeelAnswer> heels,
     List<Attempts> attempts,
     Optional<LastGood> back,
-    Optional<Remark> backAgainst) {
+    Optional<Remark> backAgainst,
+    List<FollowedAdvice> followed) {
 
   /**
    * What attempts at one setting show.
@@ -62,6 +64,7 @@ public record RecordAdvice(
   public RecordAdvice {
     heels = List.copyOf(heels);
     attempts = List.copyOf(attempts);
+    followed = List.copyOf(followed);
   }
 
   /**
@@ -96,7 +99,8 @@ public record RecordAdvice(
         turned && enough ? Optional.of(good) : Optional.empty(),
         turned && !enough
             ? Optional.of(Remark.of(AdviceRemark.BACK_BELOW_CONTRACTURE))
-            : Optional.empty());
+            : Optional.empty(),
+        FollowedAdvice.of(valid, states, leg, situation.states()));
   }
 
   private static boolean takenUp(LastGood.Turn turn, Extension extension) {

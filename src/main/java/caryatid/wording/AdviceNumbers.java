@@ -4,7 +4,6 @@ import caryatid.advice.HeelAnswer;
 import caryatid.advice.Learnt;
 import caryatid.advice.RepeatedSetting;
 import caryatid.entry.OwnSetting;
-import caryatid.geometry.Plane;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
@@ -13,29 +12,28 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The numbers behind an advice: answers, predictions, heels and own settings, as lines. */
-final class AdviceNumbers {
+public final class AdviceNumbers {
   private final RecordAdvice of;
   private final Wording wording;
   private final LandmarkWords landmarks;
-  private final OffsetWords offsets;
-  private final List<String> lines = new ArrayList<>();
 
-  AdviceNumbers(RecordAdvice of, Wording wording) {
+  public AdviceNumbers(RecordAdvice of, Wording wording) {
     this.of = of;
     this.wording = wording;
     this.landmarks = new LandmarkWords(wording, of.prostheticKnee());
-    this.offsets = new OffsetWords(wording);
   }
 
   List<String> lines() {
-    answers();
-    predictions();
-    heels();
-    attempts();
+    List<String> lines = new ArrayList<>(answers());
+    lines.addAll(predictions());
+    lines.addAll(heels());
+    lines.addAll(attempts());
     return List.copyOf(lines);
   }
 
-  private void answers() {
+  /** How each offset answers each kind of change; none where nothing was learnt. */
+  public List<String> answers() {
+    List<String> lines = new ArrayList<>();
     List<Learnt.Answer> answers = of.advice().learnt().answers();
     if (!answers.isEmpty()) {
       lines.add(wording.word("AdviceText.answers"));
@@ -53,6 +51,7 @@ final class AdviceNumbers {
                   signed(answer.highMm()),
                   geometry(answer)));
     }
+    return lines;
   }
 
   private Argument geometry(Learnt.Answer answer) {
@@ -61,28 +60,27 @@ final class AdviceNumbers {
         : Argument.text(wording.word("AdviceText.nothing"));
   }
 
-  private void predictions() {
+  private List<String> predictions() {
+    List<String> lines = new ArrayList<>();
     List<Learnt.Predicted> predictions = of.advice().learnt().predictions();
     if (!predictions.isEmpty()) {
       lines.add(wording.word("AdviceText.predictions"));
     }
+    FollowedText followed = new FollowedText(of, wording);
+    int state = 0;
     for (Learnt.Predicted one : predictions) {
-      Plane plane = one.at().plane();
-      lines.add(
-          "  "
-              + wording.fill(
-                  "AdviceText.predicted",
-                  Argument.count(one.state()),
-                  landmark(one.at()),
-                  Argument.term(plane),
-                  mm(plane, one.mm()),
-                  mm(plane, one.lowMm()),
-                  mm(plane, one.highMm()),
-                  mm(plane, one.measuredMm())));
+      if (one.state() != state) {
+        state = one.state();
+        followed.of(state).ifPresent(line -> lines.add("  " + line));
+      }
+      lines.add("  " + followed.predicted(one));
     }
+    return lines;
   }
 
-  private void heels() {
+  /** What a heel does that the ankle is not set for. */
+  public List<String> heels() {
+    List<String> lines = new ArrayList<>();
     if (!of.heels().isEmpty()) {
       lines.add(wording.word("AdviceText.heels"));
     }
@@ -100,9 +98,12 @@ final class AdviceNumbers {
                   Argument.of(-heel.lowestHeelMm(), Unit.MM),
                   Argument.of(heel.highestHeelMm(), Unit.MM)));
     }
+    return lines;
   }
 
-  private void attempts() {
+  /** What the wearer's attempts show. */
+  public List<String> attempts() {
+    List<String> lines = new ArrayList<>();
     if (!of.attempts().isEmpty()) {
       lines.add(wording.word("AdviceText.attempts"));
     }
@@ -121,6 +122,7 @@ final class AdviceNumbers {
                   Argument.of(OwnSetting.SAME_MM.doubleValue(), Unit.MM)));
       lines.add("  " + more(show));
     }
+    return lines;
   }
 
   private String more(RepeatedSetting show) {
@@ -135,10 +137,6 @@ final class AdviceNumbers {
 
   private Argument landmark(LandmarkInPlane at) {
     return Argument.text(landmarks.name(at.landmark()));
-  }
-
-  private Argument mm(Plane plane, double mm) {
-    return Argument.text(offsets.distance(plane, mm));
   }
 
   private Argument signed(double mm) {

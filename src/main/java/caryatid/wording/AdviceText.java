@@ -35,12 +35,18 @@ public final class AdviceText {
 
   /** All of it: the advice first, the numbers behind it last. */
   public static List<String> lines(RecordAdvice of, Wording wording) {
+    List<String> lines = new ArrayList<>(advice(of, wording));
+    lines.addAll(new AdviceNumbers(of, wording).lines());
+    return List.copyOf(lines);
+  }
+
+  /** The advice with what is said of it, without the numbers behind it. */
+  public static List<String> advice(RecordAdvice of, Wording wording) {
     AdviceText text = new AdviceText(of, wording);
     text.head();
     text.proposals();
     text.back();
     text.remarks();
-    text.lines.addAll(new AdviceNumbers(of, wording).lines());
     return List.copyOf(text.lines);
   }
 
@@ -120,11 +126,7 @@ public final class AdviceText {
   }
 
   private String phrase(Proposal.Change change) {
-    Unit unit = change.of().kind().unit();
-    return wording.fill(
-        change.of().kind().code() + (change.by() > 0 ? ".more" : ".less"),
-        Argument.of(Math.abs(change.by()), unit),
-        Argument.of(change.to(), unit));
+    return FollowedText.phrase(change, wording);
   }
 
   private void turns(Proposal.Change change) {

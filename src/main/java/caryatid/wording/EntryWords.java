@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 /** The content of an entry in words. */
 public final class EntryWords {
   private static final Map<String, String> UNITS =
-      Map.of("-mm", "mm", "-kg", "kg", "-percent", "%");
+      Map.of("-mm", "mm", "-kg", "kg", "-percent", "%", "-deg", "°");
 
   /** Holds the unit of the numbers in its row. */
   private static final String UNIT = "unit";

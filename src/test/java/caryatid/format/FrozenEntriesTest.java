@@ -86,6 +86,7 @@ class FrozenEntriesTest {
             some("note")),
         new Assessment(
             some("none"),
+            Optional.empty(),
             some("full contact"),
             some("silicone"),
             OptionalInt.of(2),

@@ -64,7 +64,7 @@ class RecordNumbersTest {
 
   private RecordReportData story() throws Exception {
     return new RecordReportData(
-        RecordView.of(record().read()), Map.of(3, Numbered.state()), List.of());
+        RecordView.of(record().read()), Map.of(3, Numbered.state()), List.of(), List.of());
   }
 
   /** Everything that the report says, cell by cell. */
@@ -199,7 +199,8 @@ class RecordNumbersTest {
   @Test
   void entriesAreNamedByTheirOwnNumbers() throws Exception {
     RecordView view = RecordView.of(new DemoRecord(folder).story().read());
-    RecordReportData data = new RecordReportData(view, Map.of(3, Numbered.state()), List.of());
+    RecordReportData data =
+        new RecordReportData(view, Map.of(3, Numbered.state()), List.of(), List.of());
     List<String> said =
         FittingReport.content(data, "caryatid test", ENGLISH, Paper.A4).pages().stream()
             .flatMap(List::stream)
@@ -265,7 +266,10 @@ class RecordNumbersTest {
                 .read());
     List<String> said =
         FittingReport.content(
-                new RecordReportData(view, Map.of(), List.of()), "caryatid test", ENGLISH, Paper.A4)
+                new RecordReportData(view, Map.of(), List.of(), List.of()),
+                "caryatid test",
+                ENGLISH,
+                Paper.A4)
             .pages()
             .stream()
             .flatMap(List::stream)

@@ -66,7 +66,7 @@ class RecordNotReadTest {
 
   private static byte[] pdf(RecordView view) {
     return FittingReport.pdf(
-        new RecordReportData(view, Map.of(), List.of()), "test", ENGLISH, Paper.A4);
+        new RecordReportData(view, Map.of(), List.of(), List.of()), "test", ENGLISH, Paper.A4);
   }
 
   /** Version 0.1.0 showed three current values of one item, and two of another. */

@@ -127,35 +127,50 @@ class RecordAdviceTest {
         .contains(AdviceRemark.AXIS_NOT_NAMED);
   }
 
-  /** The lowest flexion that the socket may be set to is the contracture that it takes up. */
+  /** The contracture is the assessment's, whatever travel the socket's flexion has. */
   @Test
   void theWayBackIsNotAdvisedWhereItFlexesTheSocketLessThanTheContracture() {
-    Entries entries =
-        TurnedAnkle.begun()
-            .add(EntryKind.BENCH_ALIGNMENT, flexion(4, 0))
-            .add(EntryKind.STAND, TurnedAnkle.stand(15))
-            .add(EntryKind.BENCH_ALIGNMENT, flexion(8, 5))
-            .add(EntryKind.STAND, TurnedAnkle.stand(-20));
-    RecordAdvice less = advice(entries);
+    RecordAdvice less = advice(flexedFrom(4));
     assertThat(less.back()).isEmpty();
     assertThat(less.backAgainst().orElseThrow().topic())
         .isEqualTo(AdviceRemark.BACK_BELOW_CONTRACTURE);
-    RecordAdvice enough =
-        advice(
-            TurnedAnkle.begun()
-                .add(EntryKind.BENCH_ALIGNMENT, flexion(5, 5))
-                .add(EntryKind.STAND, TurnedAnkle.stand(15))
-                .add(EntryKind.BENCH_ALIGNMENT, flexion(8, 5))
-                .add(EntryKind.STAND, TurnedAnkle.stand(-20)));
+    RecordAdvice enough = advice(flexedFrom(5));
     assertThat(enough.back().orElseThrow().turns()).hasSize(1);
     assertThat(enough.backAgainst()).isEmpty();
   }
 
-  private static Answers flexion(double set, double contracture) {
+  /** A contracture of 5 deg is noted; the socket was good at some flexion, and is at 8 deg now. */
+  private static Entries flexedFrom(double goodDeg) {
+    return TurnedAnkle.begun()
+        .add(EntryKind.ASSESSMENT, Invented.answers("contracture-deg", 5))
+        .add(EntryKind.BENCH_ALIGNMENT, flexion(goodDeg))
+        .add(EntryKind.STAND, TurnedAnkle.stand(15))
+        .add(EntryKind.BENCH_ALIGNMENT, flexion(8))
+        .add(EntryKind.STAND, TurnedAnkle.stand(-20));
+  }
+
+  private static Answers flexion(double set) {
     return Invented.answers(
         "items",
-        Invented.answers(
-            "item", "socket flexion", "set", set, "unit", "deg", "lowest", contracture));
+        Invented.answers("item", "socket flexion", "set", set, "unit", "deg", "lowest", 0));
+  }
+
+  @Test
+  void aNotedContractureLimitsPlantarflexionAndIsSaid() {
+    Entries noted =
+        TurnedAnkle.begun()
+            .add(
+                EntryKind.ASSESSMENT,
+                Invented.answers("contracture-deg", 5, "socket-fit", "seated"))
+            .add(EntryKind.BENCH_ALIGNMENT, flexion(6))
+            .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(0))
+            .add(EntryKind.STAND, TurnedAnkle.stand(-20))
+            .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(3))
+            .add(EntryKind.STAND, TurnedAnkle.stand(-8));
+    RecordAdvice of = advice(noted);
+    assertThat(of.advice().proposals())
+        .allSatisfy(p -> assertThat(p.first().by()).isLessThanOrEqualTo(1));
+    assertThat(topics(of)).doesNotContain(AdviceRemark.CONTRACTURE_NOT_NOTED);
   }
 
   @Test

@@ -74,6 +74,7 @@ public final class AnswersToContent {
   private static Assessment assessment(Answers a) {
     return new Assessment(
         a.words("contractures"),
+        a.number("contracture-deg"),
         a.words("socket-fit"),
         a.words("liner"),
         whole(a, "sock-ply"),

@@ -65,6 +65,7 @@ public final class ContentToAnswers {
   private static AnswersBuilder of(Assessment c) {
     return new AnswersBuilder()
         .words("contractures", c.contractures())
+        .number("contracture-deg", c.contractureDeg())
         .words("socket-fit", c.socketFit())
         .words("liner", c.liner())
         .whole("sock-ply", c.sockPly())

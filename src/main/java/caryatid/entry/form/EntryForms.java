@@ -34,6 +34,7 @@ public final class EntryForms {
   private static final Form ASSESSMENT =
       Form.of(
           words("contractures"),
+          number("contracture-deg", Range.CONTRACTURE_DEG),
           words("socket-fit"),
           words("liner"),
           whole("sock-ply", Range.SOCK_PLY),

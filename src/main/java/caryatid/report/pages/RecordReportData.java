@@ -2,6 +2,7 @@ package caryatid.report.pages;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
+import caryatid.views.RecordAdvice;
 import caryatid.views.RecordView;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +14,13 @@ import java.util.Map;
  * @param states what was found in stands, by the number of their entry, as far as their results can
  *     be read; stands that are missing here have no drawing
  * @param photographs what entries keep as photographs
+ * @param advice what to change next at each leg; empty where the record is damaged
  */
 public record RecordReportData(
-    RecordView view, Map<Integer, AlignmentState> states, List<Photographed> photographs) {
+    RecordView view,
+    Map<Integer, AlignmentState> states,
+    List<Photographed> photographs,
+    List<RecordAdvice> advice) {
   /**
    * A photograph.
    *
@@ -42,5 +47,6 @@ public record RecordReportData(
     }
     states = Map.copyOf(states);
     photographs = List.copyOf(photographs);
+    advice = List.copyOf(advice);
   }
 }

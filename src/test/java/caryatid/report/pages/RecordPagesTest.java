@@ -257,7 +257,9 @@ class RecordPagesTest {
   }
 
   private static List<Block> timeline(RecordView view, Map<Integer, AlignmentState> states) {
-    return new RecordTimeline(new RecordReportData(view, states, List.of()), ENGLISH, 186).blocks();
+    return new RecordTimeline(
+            new RecordReportData(view, states, List.of(), List.of()), ENGLISH, 186)
+        .blocks();
   }
 
   private static List<List<String>> rows(List<Block> blocks) {

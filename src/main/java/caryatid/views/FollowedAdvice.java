@@ -30,7 +30,7 @@ public record FollowedAdvice(
   private static final double SAME = 1e-9;
 
   /** How what was changed goes with what was advised. */
-  public enum Made {
+  public enum HowFollowed {
     /** Nothing was advised. */
     NOTHING_ADVISED,
     /** What was advised, and nothing else. */
@@ -47,19 +47,19 @@ public record FollowedAdvice(
   }
 
   /** How it was followed. */
-  public Made how() {
+  public HowFollowed how() {
     if (advised.isEmpty()) {
-      return Made.NOTHING_ADVISED;
+      return HowFollowed.NOTHING_ADVISED;
     }
     if (made.isEmpty()) {
-      return Made.NOTHING_CHANGED;
+      return HowFollowed.NOTHING_CHANGED;
     }
     Proposal.Change first = advised.get().first();
     Double by = made.get(first.of().kind());
     if (by == null || made.size() > 1 || Math.signum(by) != Math.signum(first.by())) {
-      return Made.SOMETHING_ELSE;
+      return HowFollowed.SOMETHING_ELSE;
     }
-    return Math.abs(by - first.by()) < SAME ? Made.AS_ADVISED : Made.OTHER_AMOUNT;
+    return Math.abs(by - first.by()) < SAME ? HowFollowed.AS_ADVISED : HowFollowed.OTHER_AMOUNT;
   }
 
   /** What was made, in the order of the kinds. */

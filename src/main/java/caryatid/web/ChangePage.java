@@ -114,18 +114,27 @@ final class ChangePage {
     if (!request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
       return Optional.of(EntryPage.changed(record));
     }
-    if (offer.back().isEmpty() && chosen(request, offer).isEmpty()) {
+    String to = AlignmentChange.lead(1) + SET;
+    boolean sets = offer.back().isEmpty() && !onlySecures(request, offer, to);
+    if (sets && chosen(request, offer).isEmpty()) {
       return Optional.of(
           new FieldFaults(
               Map.of(ChangeMarkup.WHAT, List.of(wording.word("Web.fault.missing"))), List.of()));
     }
-    String to = AlignmentChange.lead(1) + SET;
-    if (offer.back().isEmpty() && request.field(to).isEmpty()) {
+    if (sets && request.field(to).isEmpty()) {
       return Optional.of(
           new FieldFaults(Map.of(to, List.of(wording.word("Web.fault.missing"))), List.of()));
     }
     Optional<String> noTime = TypedTime.unreadable(typed);
     return noTime.map(time -> FieldFaults.NONE.andTime(noTime, wording));
+  }
+
+  /** Nothing is set otherwise, and the fasteners are secured after all. */
+  private static boolean onlySecures(Request request, Offer offer, String to) {
+    return chosen(request, offer).isEmpty()
+        && request.field(to).isEmpty()
+        && request.field(ChangeMarkup.SECURED).isPresent()
+        && !offer.fasteners().isEmpty();
   }
 
   private static Optional<Changeable> chosen(Request request, Offer offer) {
@@ -147,7 +156,9 @@ final class ChangePage {
     state.keep(record.code(), offer.form(), record.head().digest());
     state.remember(draft.by());
     state.draft(record.code(), offer.form()).clear();
-    tell(record, said);
+    if (!said.isEmpty()) {
+      tell(record, said);
+    }
     return kept(record.again(state), added);
   }
 

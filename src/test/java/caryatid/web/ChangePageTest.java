@@ -116,6 +116,16 @@ class ChangePageTest {
     assertThat(window.page(base + "/record")).contains("tube clamp: secured to 8.0");
   }
 
+  /** What was forgotten is made up for without a change of anything; the last change stays. */
+  @Test
+  void fastenersAreSecuredAfterwards() throws Exception {
+    send("/change", "change-what", "0", "items[1].set", "6");
+    String kept = send("/change", "all-secured", "yes").body();
+    assertThat(kept).contains("Kept as entry 4", "set 10 N m").doesNotContain("set 6 deg");
+    assertThat(window.page(base + TypedStand.STEP))
+        .contains("value=\"socket flexion: 5 \u2192 6 deg\"");
+  }
+
   @Test
   void withoutTheTapNoTorqueIsKept() throws Exception {
     assertThat(send("/change", "change-what", "0", "items[1].set", "6").body())

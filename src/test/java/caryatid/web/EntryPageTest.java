@@ -348,6 +348,9 @@ class EntryPageTest {
     HttpResponse<String> refused = send(base, "arriving", "text", "Call +49 170 1234567 please");
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body()).contains("name=\"is-sure\"");
+    assertThat(send(base, "closing", "socket-comfort", "many").body())
+        .contains("id=\"faults\"")
+        .doesNotContain("is-sure");
     assertThat(
             send(base, "arriving", "text", "Call +49 170 1234567 please", "is-sure", "yes").body())
         .contains("Kept as entry 2");

@@ -21,7 +21,7 @@ class NoKeyIsUnusedTest {
   private static final Pattern TEXT = Pattern.compile("\"((?:\\\\.|[^\"\\\\\\n])*)\"");
 
   /** Constants of enums, whose codes end as they are named. */
-  private static final Pattern CONSTANT = Pattern.compile("(?m)^ +([A-Z][A-Z0-9_]+)[(,;]");
+  private static final Pattern CONSTANT = Pattern.compile("(?m)^ +([A-Z][A-Z0-9_]+)(?:[(,;]|$)");
 
   /** What stands in the program's source. */
   private record Source(Set<String> texts, Set<String> constants) {}

@@ -8,6 +8,7 @@ import caryatid.report.pages.Block.Table;
 import caryatid.report.pages.Block.TableColumn;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
@@ -29,6 +30,33 @@ final class TablePieces {
     this.widthMm = widthMm;
     double parts = table.columns().stream().mapToDouble(TableColumn::parts).sum();
     table.columns().forEach(column -> widths.add(column.parts() / parts * widthMm));
+    makeRoom(table.columns().stream().map(TablePieces::leastMm).toList());
+  }
+
+  /** Room for the longest word of a heading, which is never cut if another column can give way. */
+  private static double leastMm(TableColumn column) {
+    return Arrays.stream(column.heading().split("\\s"))
+            .mapToDouble(word -> Fonts.widthMm(word, Lettering.STRONG))
+            .max()
+            .orElse(0)
+        + GUTTER_MM;
+  }
+
+  private void makeRoom(List<Double> least) {
+    double lacking = 0;
+    double spare = 0;
+    for (int i = 0; i < widths.size(); i++) {
+      double over = widths.get(i) - least.get(i);
+      lacking += Math.max(0, -over);
+      spare += Math.max(0, over);
+    }
+    if (lacking == 0 || lacking > spare) {
+      return;
+    }
+    for (int i = 0; i < widths.size(); i++) {
+      double over = widths.get(i) - least.get(i);
+      widths.set(i, over < 0 ? least.get(i) : widths.get(i) - over * lacking / spare);
+    }
   }
 
   List<Piece> pieces() {

@@ -41,6 +41,7 @@ public final class ChangeMarkup {
         Stream.concat(Stream.of(""), codes.stream()).toList(),
         Stream.concat(Stream.of(""), offered.stream().map(this::now)).toList());
     control.number(AlignmentChange.lead(1) + SET, word("change.to"), "mm, \u00b0");
+    out.element("p", wording.word("Web.otherWay"), "class", "note");
     return out;
   }
 

@@ -129,9 +129,9 @@ public final class EntryMarkup {
     out.close("div").close("form");
   }
 
-  /** Where something was refused: that the words say nothing about who the wearer is. */
+  /** Where something looks like a name: that the words say nothing about who the wearer is. */
   public void confirm(Markup out) {
-    if (!faults.isEmpty()) {
+    if (faults.looksLikeName()) {
       out.open("div", "class", "field check");
       boolean sure = typed.text(SURE).isPresent();
       out.open(

@@ -8,6 +8,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Topic;
+import caryatid.usecase.stand.FieldProblem;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
@@ -24,8 +25,10 @@ import java.util.regex.Pattern;
  *
  * @param atFields sentences by the names of their fields
  * @param others sentences that are about the form
+ * @param looksLikeName whether something was refused only because it looks like a name
  */
-public record FieldFaults(Map<String, List<String>> atFields, List<String> others) {
+public record FieldFaults(
+    Map<String, List<String>> atFields, List<String> others, boolean looksLikeName) {
   /** Nothing is wrong. */
   public static final FieldFaults NONE = new FieldFaults(Map.of(), List.of());
 
@@ -38,6 +41,11 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
     others = List.copyOf(others);
   }
 
+  /** Faults of which none is about a name. */
+  public FieldFaults(Map<String, List<String>> atFields, List<String> others) {
+    this(atFields, others, false);
+  }
+
   /** Whether nothing is wrong. */
   public boolean isEmpty() {
     return atFields.isEmpty() && others.isEmpty();
@@ -48,7 +56,7 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
     Map<String, List<String>> all = new LinkedHashMap<>(atFields);
     unreadable.ifPresent(
         typed -> all.put(TypedTime.AT, List.of(wording.fill("Web.badTime", Argument.text(typed)))));
-    return new FieldFaults(all, others);
+    return new FieldFaults(all, others, looksLikeName);
   }
 
   /** The sentences at a field. */
@@ -72,7 +80,9 @@ public record FieldFaults(Map<String, List<String>> atFields, List<String> other
         others.addAll(said);
       }
     }
-    return new FieldFaults(atFields, others);
+    boolean looksLikeName =
+        problems.stream().anyMatch(p -> FieldProblem.of(p) == FieldProblem.LIKE_A_NAME);
+    return new FieldFaults(atFields, others, looksLikeName);
   }
 
   private static List<String> joined(List<String> some, List<String> more) {

@@ -57,7 +57,10 @@ final class EntryPage {
       form.section(content, record, step, kind, form.drafted(record, kind));
     }
     if (step == JobStep.CLOSING) {
-      content.element("h2", record.wording().word("Web.takeAway")).add(RecordFiles.toSave(record));
+      content
+          .element("h2", record.wording().word("Web.takeAway"))
+          .element("p", record.wording().word("Web.takeAwayKept"), "class", "note")
+          .add(RecordFiles.toSave(record));
     }
     return record.keeping(200, step, content);
   }

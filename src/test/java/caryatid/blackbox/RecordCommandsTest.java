@@ -91,7 +91,7 @@ class RecordCommandsTest {
   @Test
   void aRecordIsShownInOtherLanguages() {
     assertThat(clinic.record("show", "K7-right", "--language", "de").out())
-        .startsWith("Akte K7-right: 1 Eintrag. Kopfsumme ")
+        .startsWith("Akte K7-right: 1 Eintrag. Prüfsumme ")
         .contains("      Amputationshöhe: transtibial\n");
   }
 

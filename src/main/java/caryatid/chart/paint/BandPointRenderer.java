@@ -32,14 +32,7 @@ final class BandPointRenderer extends XYErrorRenderer {
 
   BandPointRenderer(List<BandPoint> points) {
     this.points = List.copyOf(points);
-    setDefaultLinesVisible(false);
-    setDefaultShapesVisible(true);
-    setUseFillPaint(true);
-    setDrawOutlines(true);
-    setDrawXError(false);
-    setCapLength(2 * RADIUS);
-    setErrorPaint(MarkCanvas.color(Ink.BLUE));
-    setErrorStroke(new PenStroke(Pen.LOAD_LINE));
+    IntervalBars.prepare(this, 2 * RADIUS);
   }
 
   @Override

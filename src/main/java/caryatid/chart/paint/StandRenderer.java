@@ -44,14 +44,7 @@ final class StandRenderer extends XYErrorRenderer {
     this.stands = List.copyOf(stands);
     this.says = List.copyOf(says);
     this.half = Math.min(LARGEST_BAND_MM, 0.8 * eachMm) / 2 * MarkCanvas.UNITS_PER_MM;
-    setDefaultLinesVisible(false);
-    setDefaultShapesVisible(true);
-    setUseFillPaint(true);
-    setDrawOutlines(true);
-    setDrawXError(false);
-    setCapLength(2 * Math.min(RADIUS, half));
-    setErrorPaint(MarkCanvas.color(Ink.BLUE));
-    setErrorStroke(new PenStroke(Pen.LOAD_LINE));
+    IntervalBars.prepare(this, 2 * Math.min(RADIUS, half));
   }
 
   @Override

@@ -2,51 +2,17 @@ package caryatid.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.usecase.Records;
-import caryatid.usecase.RememberedPlates;
-import caryatid.usecase.file.LocalFiles;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.Map;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A change of alignment as one step, and one step back. */
-class ChangePageTest {
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
-
+class ChangePageTest extends FittingWindow {
   @BeforeEach
-  void open() throws Exception {
-    LocalFiles files = new LocalFiles();
-    Path k7 = Path.of("sample-recordings/k7");
-    RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
-        files.read(k7.resolve("barefoot-1.csv")),
-        files.read(k7.resolve("plate.yaml")),
-        false);
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
+  void prepare() throws Exception {
+    rememberPlate();
     bench("5", "10");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
-  }
-
-  private HttpResponse<String> send(String page, String... fields) throws Exception {
-    String head = OpenWindow.head(window.page(base + page));
-    return window.send(
-        base + page,
-        Stream.concat(Stream.of("record-head", head, "by-initials", "AB"), Stream.of(fields))
-            .toArray(String[]::new));
   }
 
   private void bench(String flexion, String torque) throws Exception {

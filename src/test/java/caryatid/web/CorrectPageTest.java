@@ -3,38 +3,10 @@ package caryatid.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Entries that are corrected from the page. */
-class CorrectPageTest {
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
-
-  @BeforeEach
-  void open() throws Exception {
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
-  }
-
-  private HttpResponse<String> send(String page, String... fields) throws Exception {
-    String head = OpenWindow.head(window.page(base + page));
-    return window.send(
-        base + page,
-        Stream.concat(Stream.of("record-head", head, "by-initials", "AB"), Stream.of(fields))
-            .toArray(String[]::new));
-  }
-
+class CorrectPageTest extends FittingWindow {
   @Test
   void theFormHoldsWhatTheEntrySays() throws Exception {
     send("/assessment", "sock-ply", "2", "skin", "no marks", "minutes-since-donning", "12.5");

@@ -14,29 +14,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Photographs that go with an entry from the page. */
-class PhotographPageTest {
+class PhotographPageTest extends FittingWindow {
   private static final String STEP = "/dynamic-alignment";
-
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
-
-  @BeforeEach
-  void open() throws Exception {
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
-  }
 
   private HttpResponse<String> drop(String step, String name, byte[] bytes) throws Exception {
     return window.ask(

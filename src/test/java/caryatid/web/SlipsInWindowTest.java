@@ -3,21 +3,13 @@ package caryatid.web;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import caryatid.usecase.Records;
-import caryatid.usecase.RememberedPlates;
-import caryatid.usecase.file.LocalFiles;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,28 +18,13 @@ import org.junit.jupiter.params.provider.CsvSource;
  * window: none passes in silence, and what is about one field is said there. {@link
  * SlipsOfTwoPlatesTest} has the eight others: 2 to 5, 12, 13, 15 and 20.
  */
-class SlipsInWindowTest {
-  private static final Path K7 = Path.of("sample-recordings/k7");
-
-  @TempDir Path folder;
-  private OpenWindow window;
+class SlipsInWindowTest extends FittingWindow {
   private TypedStand stand;
 
   @BeforeEach
-  void open() throws Exception {
-    LocalFiles files = new LocalFiles();
-    RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
-        files.read(K7.resolve("barefoot-1.csv")),
-        files.read(K7.resolve("plate.yaml")),
-        false);
-    window = new OpenWindow(folder);
-    stand = new TypedStand(window, window.start("K7-right", "right"));
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
+  void prepare() throws Exception {
+    rememberPlate();
+    stand = new TypedStand(window, base);
   }
 
   /** The page with a counted recording, whose draft has no result. */
@@ -148,7 +125,7 @@ class SlipsInWindowTest {
   @Test
   void aWearerAboveTheMakersLimitIsAskedAbout() throws Exception {
     send(
-        "parts",
+        "/parts",
         "components[1].what",
         "foot",
         "components[1].name",
@@ -175,19 +152,8 @@ class SlipsInWindowTest {
       String step, String field, String typed, String other, String alsoTyped, String at)
       throws Exception {
     HttpResponse<String> sent =
-        send(step, field, typed, other, alsoTyped, "landmarks[1].right-mm", "99.1");
+        send("/" + step, field, typed, other, alsoTyped, "landmarks[1].right-mm", "99.1");
     assertThat(sent.statusCode()).isEqualTo(422);
     assertThat(sent.body()).containsPattern("id=\"" + at + "[a-z-]*\"");
-  }
-
-  private HttpResponse<String> send(String step, String... fields) throws Exception {
-    String address = stand.base() + "/" + step;
-    String[] all = new String[fields.length + 4];
-    System.arraycopy(fields, 0, all, 0, fields.length);
-    all[fields.length] = "record-head";
-    all[fields.length + 1] = OpenWindow.head(window.page(address));
-    all[fields.length + 2] = "by-initials";
-    all[fields.length + 3] = "AB";
-    return window.send(address, all);
   }
 }

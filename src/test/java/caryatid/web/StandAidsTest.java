@@ -10,37 +10,19 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the page of static alignment tells beside landmarks, stands and result. */
-class StandAidsTest {
+class StandAidsTest extends FittingWindow {
   private static final String SIT = "Let the wearer sit before the next stand.";
 
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
   private TypedStand stand;
 
   @BeforeEach
-  void open() throws Exception {
-    LocalFiles files = new LocalFiles();
-    Path k7 = Path.of("sample-recordings/k7");
-    RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
-        files.read(k7.resolve("barefoot-1.csv")),
-        files.read(k7.resolve("plate.yaml")),
-        false);
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
+  void prepare() throws Exception {
+    rememberPlate();
     stand = new TypedStand(window, base);
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
   }
 
   private String page() throws Exception {

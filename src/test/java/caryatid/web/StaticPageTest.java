@@ -26,38 +26,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Static alignment in the window, with the samples. */
-class StaticPageTest {
+class StaticPageTest extends FittingWindow {
   private static final String EARLIER = "2026-03-04T10:15+01:00";
   private static final String LATER = "2026-03-04T10:35+01:00";
 
-  private static final Path K7 = Path.of("sample-recordings/k7");
   private static final String STEP = "/static-alignment";
 
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
-
   @BeforeEach
-  void open() throws Exception {
-    LocalFiles files = new LocalFiles();
-    RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
-        files.read(K7.resolve("barefoot-1.csv")),
-        files.read(K7.resolve("plate.yaml")),
-        false);
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
+  void prepare() throws Exception {
+    rememberPlate();
   }
 
   @Test

@@ -11,49 +11,20 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is typed, kept and proposed from step to step of a fitting. */
-class StepsTest {
-  private static final Path K7 = Path.of("sample-recordings/k7");
+class StepsTest extends FittingWindow {
   private static final String STATIC = "/static-alignment";
 
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
-
   @BeforeEach
-  void open() throws Exception {
-    LocalFiles files = new LocalFiles();
-    RememberedPlates.remember(
-        Records.in(folder.resolve("records"), Clock.system(ZoneId.systemDefault())),
-        files.read(K7.resolve("barefoot-1.csv")),
-        files.read(K7.resolve("plate.yaml")),
-        false);
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
+  void prepare() throws Exception {
+    rememberPlate();
   }
 
   private TypedStand stand() {
     return new TypedStand(window, base);
-  }
-
-  private HttpResponse<String> send(String step, String... fields) throws Exception {
-    String[] all = new String[fields.length + 4];
-    System.arraycopy(fields, 0, all, 0, fields.length);
-    all[fields.length] = "record-head";
-    all[fields.length + 1] = OpenWindow.head(window.page(base + "/" + step));
-    all[fields.length + 2] = "by-initials";
-    all[fields.length + 3] = "AB";
-    return window.send(base + "/" + step, all);
   }
 
   private String kept(Map<String, String> other, String recording) throws Exception {
@@ -108,7 +79,7 @@ class StepsTest {
     assertThat(before)
         .contains("<button form=\"entry\" class=\"strong\">Keep</button>", "class=\"button next\"")
         .doesNotContain("· draft");
-    send("assessment", "skin", "no marks", "part", "draft");
+    send("/assessment", "skin", "no marks", "part", "draft");
     String after = window.page(base + "/assessment");
     assertThat(after)
         .contains("class=\"button next soft\"")
@@ -122,20 +93,20 @@ class StepsTest {
 
   @Test
   void aStepIsDoneByItsMainEntryAloneAndTheOtherFormStays() throws Exception {
-    send("closing", "entry-kind", "closing", "skin", "no marks", "part", "draft");
+    send("/closing", "entry-kind", "closing", "skin", "no marks", "part", "draft");
     HttpResponse<String> kept =
-        send("closing", "entry-kind", "accepted", "what", "the offset", "why", "comfortable");
+        send("/closing", "entry-kind", "accepted", "what", "the offset", "why", "comfortable");
     assertThat(kept.body())
         .contains("Kept as entry", "value=\"no marks\"", "What you typed before and did not keep:")
         .doesNotContainPattern("closing\" aria-current=\"page\">Closing<span aria-hidden");
-    assertThat(send("closing", "entry-kind", "closing", "skin", "no marks").body())
+    assertThat(send("/closing", "entry-kind", "closing", "skin", "no marks").body())
         .containsPattern("closing\" aria-current=\"page\">Closing<span aria-hidden");
   }
 
   @Test
   void aFaultInOneFormLeavesTheOtherOneOnThePage() throws Exception {
-    send("closing", "entry-kind", "closing", "skin", "no marks", "part", "draft");
-    HttpResponse<String> refused = send("closing", "entry-kind", "accepted", "what", "");
+    send("/closing", "entry-kind", "closing", "skin", "no marks", "part", "draft");
+    HttpResponse<String> refused = send("/closing", "entry-kind", "accepted", "what", "");
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body()).contains("value=\"no marks\"", "id=\"entry\"");
   }
@@ -145,7 +116,7 @@ class StepsTest {
     kept(Map.of(), "barefoot-1.csv");
     HttpResponse<String> changed =
         send(
-            "bench-alignment",
+            "/bench-alignment",
             "items[1].item",
             "socket flexion",
             "items[1].set",
@@ -154,7 +125,7 @@ class StepsTest {
             "deg");
     assertThat(changed.body()).contains("Kept as entry");
     String next = "class=\"button next\" href=\"" + base + STATIC + "\">Next: Stand again";
-    assertThat(send("length-and-pelvis", "notes", "level").body()).contains(next);
+    assertThat(send("/length-and-pelvis", "notes", "level").body()).contains(next);
     assertThat(window.page(base + "/dynamic-alignment")).contains(next);
     assertThat(window.page(base + "/closing"))
         .contains(

@@ -4,44 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.demo.DemoPhotograph;
 import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** How a visit begins and ends in the window, and its answers to what is unsafe. */
-class VisitPagesTest {
+class VisitPagesTest extends FittingWindow {
   private static final String EARLIER = "2026-03-04T10:15+01:00";
   private static final Pattern ID = Pattern.compile(" id=\"([^\"]+)\"");
-
-  @TempDir Path folder;
-  private OpenWindow window;
-  private String base;
-
-  @BeforeEach
-  void open() throws Exception {
-    window = new OpenWindow(folder);
-    base = window.start("K7-right", "right");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    window.close();
-  }
-
-  private HttpResponse<String> send(String page, String... fields) throws Exception {
-    String head = OpenWindow.head(window.page(base + page));
-    return window.send(
-        base + page,
-        Stream.concat(Stream.of("record-head", head, "by-initials", "AB"), Stream.of(fields))
-            .toArray(String[]::new));
-  }
 
   @Test
   void noIdStandsTwiceOnAPage() throws Exception {

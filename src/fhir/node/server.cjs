@@ -34,5 +34,5 @@ http
     });
   })
   .listen(0, '127.0.0.1', function () {
-    console.log(this.address().port);
+    console.log('PORT ' + this.address().port);
   });

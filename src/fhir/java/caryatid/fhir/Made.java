@@ -26,13 +26,26 @@ final class Made {
 
   private Made() {}
 
-  /** Runs a command, which must not complain. */
-  static String caryatid(String... arguments) {
+  /** What a command ended with and said. */
+  record Said(int code, String out, String err) {
+    /** What it said; it must not complain. */
+    String done() {
+      assertThat(code).as(err).isZero();
+      return out;
+    }
+  }
+
+  /** Runs a command. */
+  static Said said(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code = Main.run(CLOCK, new PrintWriter(out), new PrintWriter(err), arguments);
-    assertThat(code).as(String.join(" ", arguments) + "\n" + err).isZero();
-    return out.toString();
+    return new Said(code, out.toString(), err.toString());
+  }
+
+  /** Runs a command, which must not complain. */
+  static String caryatid(String... arguments) {
+    return said(arguments).done();
   }
 
   /** The story's record, {@code K7-right}, in a folder of records. */
@@ -59,18 +72,44 @@ final class Made {
 
   /** A record of a sample, in a folder of records, with one typed stand. */
   static void sample(
-      Path folder, String code, String level, String side, String sheet, String plate, String... of) {
+      Path folder,
+      String code,
+      String level,
+      String side,
+      String sheet,
+      String plate,
+      String... of) {
     String records = folder.resolve("records").toString();
     String wearer = code.substring(0, 2);
     caryatid(
-        "record", "start", code, "--records", records, "--by", "AB", "--at",
-        "2026-03-01T09:00+01:00", "wearer=" + wearer, "side=" + side, "level=" + level);
+        "record",
+        "start",
+        code,
+        "--records",
+        records,
+        "--by",
+        "AB",
+        "--at",
+        "2026-03-01T09:00+01:00",
+        "wearer=" + wearer,
+        "side=" + side,
+        "level=" + level);
     List<String> check = new ArrayList<>(List.of("check"));
     check.addAll(List.of(of));
     check.addAll(
         List.of(
-            "--trial", sheet, "--plate", plate, "--out", folder.resolve("reports").toString(),
-            "--record", code, "--records", records, "--by", "AB"));
+            "--trial",
+            sheet,
+            "--plate",
+            plate,
+            "--out",
+            folder.resolve("reports").toString(),
+            "--record",
+            code,
+            "--records",
+            records,
+            "--by",
+            "AB"));
     caryatid(check.toArray(String[]::new));
   }
 
@@ -78,8 +117,15 @@ final class Made {
   static Path bundle(Path folder, String code, String language) {
     Path file = folder.resolve(code + "-" + language + ".json");
     caryatid(
-        "record", "bundle", code, file.toString(), "--records",
-        folder.resolve("records").toString(), "--language", language, "--patient-identifier",
+        "record",
+        "bundle",
+        code,
+        file.toString(),
+        "--records",
+        folder.resolve("records").toString(),
+        "--language",
+        language,
+        "--patient-identifier",
         PATIENT);
     return file;
   }

@@ -45,6 +45,10 @@ class ValidatorTest {
               + " (Best Practice Recommendation)",
           1L);
 
+  /** Probabilities have as many digits as in the result. */
+  private static final String DIGITS =
+      "WARNING The value '0.0...' is outside the range of commonly/reasonably supported decimals";
+
   private static final Map<String, Long> OF_THE_STORY =
       with(
           Map.of(
@@ -54,10 +58,8 @@ class ValidatorTest {
               3L,
               result("within"),
               10L,
-              digits("0.015472918202084714"),
-              1L,
-              digits("0.030577808074482293"),
-              1L));
+              DIGITS,
+              2L));
 
   private static final Map<String, Long> OF_THE_SAMPLE =
       with(Map.of(result("inside too close"), 2L));
@@ -82,19 +84,17 @@ class ValidatorTest {
         + ")";
   }
 
-  /** As many digits as the result has. */
-  private static String digits(String number) {
-    return "WARNING The value '"
-        + number
-        + "' is outside the range of commonly/reasonably supported decimals";
-  }
-
   @BeforeAll
   static void prepare() throws IOException {
     Made.story(folder);
     String m4 = "sample-recordings/m4/";
     Made.sample(
-        folder, "M4-left", "transfemoral", "left", m4 + "barefoot.yaml", m4 + "plates.yaml",
+        folder,
+        "M4-left",
+        "transfemoral",
+        "left",
+        m4 + "barefoot.yaml",
+        m4 + "plates.yaml",
         m4 + "barefoot.txt");
     validator = validator();
   }
@@ -136,7 +136,10 @@ class ValidatorTest {
         messages(Made.bundle(folder, words[0], words[1])).stream()
             .collect(
                 Collectors.groupingBy(
-                    m -> m.getSeverity() + " " + m.getMessage(),
+                    m ->
+                        m.getSeverity()
+                            + " "
+                            + m.getMessage().replaceFirst("'0\\.0\\d{17}'", "'0.0...'"),
                     TreeMap::new,
                     Collectors.counting()));
     assertThat(said).isEqualTo(words[0].equals("K7-right") ? OF_THE_STORY : OF_THE_SAMPLE);

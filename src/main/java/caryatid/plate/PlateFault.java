@@ -34,6 +34,8 @@ public enum PlateFault implements Topic {
   NO_LOAD("PlateFault.NO_LOAD"),
   /** A recording named twice; arguments: its name. */
   RECORDING_TWICE("PlateFault.RECORDING_TWICE"),
+  /** Two files with the same content; arguments: what the two recordings are called. */
+  RECORDING_COPIED("PlateFault.RECORDING_COPIED"),
   /** A recording that was not found; arguments: its name. */
   NO_RECORDING("PlateFault.NO_RECORDING"),
   /** A description without axes. */

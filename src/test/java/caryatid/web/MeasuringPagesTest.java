@@ -148,6 +148,27 @@ class MeasuringPagesTest {
   }
 
   @Test
+  void aRecordingThatComesTwiceIsNotTakenForTheNextOne() throws Exception {
+    begin("60", "-");
+    file("weight-1.csv");
+    HttpResponse<String> refused = file("weight-1.csv");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains(
+            "`weight 2` holds the same recording as `weight 1`. Record each"
+                + " weight and each posture by itself.",
+            "2 of 8");
+  }
+
+  @Test
+  void theLastRecordingMayComeTwice() throws Exception {
+    begin("60", "-");
+    all();
+    assertThat(file("left-foot.csv").statusCode()).isEqualTo(303);
+    assertThat(window.page("/plates/prove/step")).contains("The plate is proven");
+  }
+
+  @Test
   void aLandmarkIsMarkedFiveTimesWithoutTheNumbersBefore() throws Exception {
     assertThat(window.page("/plates/hand")).contains("Choose a landmark");
     String first =

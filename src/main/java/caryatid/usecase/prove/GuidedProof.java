@@ -104,11 +104,14 @@ public final class GuidedProof {
   }
 
   /**
-   * Takes the next recording.
+   * Takes the next recording; one that comes when none is needed any more is left out.
    *
    * @throws BadInput if it cannot be used; the step stays
    */
   public synchronized void take(NamedBytes file) throws BadInput {
+    if (step() == ProofStep.DONE) {
+      return;
+    }
     String name = sheet.recordings().get(taken.size());
     recordings.take(name, file);
     taken.add(name);

@@ -38,7 +38,11 @@ final class ProofRecordings {
     this.description = description;
   }
 
-  /** Reads one; {@code name} is what the sheet calls it. */
+  /**
+   * Reads one; {@code name} is what the sheet calls it.
+   *
+   * @throws BadInput if it cannot be used, or if it is a copy of another one
+   */
   ShownLoad take(String name, NamedBytes file) throws BadInput {
     Recording recording = Importer.resting(file, description);
     ShownLoad load =
@@ -50,9 +54,23 @@ final class ProofRecordings {
                             Place.of(file.name()),
                             PlateFault.NO_LOAD,
                             Argument.text(recording.file()))));
+    refuseCopy(name, recording.provenance(), Place.of(file.name()));
     loads.put(name, load);
     used.put(name, recording.provenance());
     return load;
+  }
+
+  private void refuseCopy(String name, Provenance read, Place place) throws BadInput {
+    for (Map.Entry<String, Provenance> earlier : used.entrySet()) {
+      if (earlier.getValue().sha512().equals(read.sha512()) && !earlier.getKey().equals(name)) {
+        throw new BadInput(
+            Problem.at(
+                place,
+                PlateFault.RECORDING_COPIED,
+                Argument.text(name),
+                Argument.text(earlier.getKey())));
+      }
+    }
   }
 
   /** Where a recording that was read shows its load. */

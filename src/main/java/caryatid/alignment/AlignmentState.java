@@ -2,6 +2,7 @@ package caryatid.alignment;
 
 import caryatid.loadline.Finding;
 import caryatid.loadline.UnjudgedTarget;
+import caryatid.recording.model.Provenance;
 import caryatid.remark.Remark;
 import caryatid.sheet.TrialSheet;
 import java.util.List;
@@ -39,6 +40,16 @@ public record AlignmentState(
   /** The trial sheet, the same for each of its stands. */
   public TrialSheet trial() {
     return stands.get(0).trial();
+  }
+
+  /** Whether it was measured as another state: on the same plate, by its description, and feet. */
+  public boolean isMeasuredAs(AlignmentState other) {
+    Stand mine = stands.get(0);
+    Stand theirs = other.stands.get(0);
+    return mine.trial().stance().equals(theirs.trial().stance())
+        && mine.description()
+            .map(Provenance::sha512)
+            .equals(theirs.description().map(Provenance::sha512));
   }
 
   /** The state's offset that a finding of it judges. */

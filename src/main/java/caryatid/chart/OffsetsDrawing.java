@@ -11,12 +11,15 @@ import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.Style.Lettering;
 import caryatid.chart.paint.OffsetsChart;
 import caryatid.chart.paint.OffsetsChart.ChangeMark;
+import caryatid.chart.paint.OffsetsChart.Join;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.views.OffsetSeries;
 import caryatid.views.OffsetSeries.Measured;
 import caryatid.views.ResultOrigin;
 import caryatid.views.StandChange;
+import caryatid.views.StateChange;
+import caryatid.views.StateChange.Judgement;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.OffsetWords;
 import caryatid.wording.ResultWords;
@@ -40,6 +43,7 @@ public final class OffsetsDrawing {
   private final OffsetSeries series;
   private final LandmarkWords names;
   private final List<StandChange> changes;
+  private final List<StateChange> judged;
   private final Wording wording;
   private final double widthMm;
   private final Box plot;
@@ -47,12 +51,14 @@ public final class OffsetsDrawing {
   private OffsetsDrawing(
       OffsetSeries series,
       List<StandChange> changes,
+      List<StateChange> judged,
       LandmarkWords names,
       Wording wording,
       double widthMm) {
     this.names = names;
     this.series = series;
     this.changes = changes;
+    this.judged = judged;
     this.wording = wording;
     this.widthMm = widthMm;
     this.plot = new Box(LEFT_MM, TOP_MM, widthMm - 1, HEIGHT_MM - BELOW_MM);
@@ -63,16 +69,19 @@ public final class OffsetsDrawing {
    *
    * @param series the offset, at least one stand
    * @param changes of the whole record; those between stands of the series are marked
+   * @param judged which changes are real; two stands are joined by a line where theirs is, by a
+   *     dashed one where it is if the marks stayed
    * @param names of the record's landmarks
    * @param widthMm width on paper, at least 100 mm
    */
   public static Drawing plan(
       OffsetSeries series,
       List<StandChange> changes,
+      List<StateChange> judged,
       LandmarkWords names,
       Wording wording,
       double widthMm) {
-    return new OffsetsDrawing(series, changes, names, wording, widthMm).drawing();
+    return new OffsetsDrawing(series, changes, judged, names, wording, widthMm).drawing();
   }
 
   private Drawing drawing() {
@@ -81,7 +90,8 @@ public final class OffsetsDrawing {
     List<String> sentences = series.measured().stream().map(this::sentence).toList();
     parts.addAll(
         OffsetsChart.draw(
-            new OffsetsChart.OffsetsPlan(series.measured(), names(), sentences, changes(), plot),
+            new OffsetsChart.OffsetsPlan(
+                series.measured(), names(), sentences, changes(), joins(), plot),
             wording));
     parts.add(Part.background(List.of(directions())));
     OffsetLegend legend = new OffsetLegend(HEIGHT_MM - 1.2, widthMm, wording);
@@ -127,6 +137,26 @@ public final class OffsetsDrawing {
       }
     }
     return marks;
+  }
+
+  private List<Join> joins() {
+    List<Join> joins = new ArrayList<>();
+    for (int i = 1; i < series.measured().size(); i++) {
+      Judgement judgement = judgement(series.measured().get(i - 1), series.measured().get(i));
+      if (judgement != Judgement.CHANCE) {
+        joins.add(new Join(i, judgement == Judgement.REAL_IF_STAYED));
+      }
+    }
+    return joins;
+  }
+
+  private Judgement judgement(Measured before, Measured after) {
+    return judged.stream()
+        .filter(c -> c.before() == before.entry() && c.after() == after.entry())
+        .flatMap(c -> c.of(series).stream())
+        .map(Judgement::of)
+        .findFirst()
+        .orElse(Judgement.CHANCE);
   }
 
   /** The stands' entries; a result that was typed has its mark. */

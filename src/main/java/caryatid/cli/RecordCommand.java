@@ -67,6 +67,7 @@ final class RecordCommand extends CommandGroup {
     int run(Records records) throws BadInput {
       RecordView view = ShowRecord.run(records, code());
       print(RecordText.lines(view, wording()));
+      print(ChangeText.history(ShowRecord.changes(records, code()), view, wording()));
       return sound(view.notShown());
     }
   }

@@ -46,7 +46,7 @@ public final class FittingReport {
     String title = wording.fill("FittingReport.TITLE", Argument.text(data.view().code().text()));
     double widthMm = paper.textWidthMm();
     List<Block> blocks = new ArrayList<>(new RecordFirstPage(data.view(), wording).blocks(title));
-    blocks.addAll(new OffsetHistory(data.view(), wording).blocks());
+    blocks.addAll(new OffsetHistory(data, wording).blocks());
     blocks.addAll(AdviceSection.blocks(data, wording));
     blocks.addAll(new RecordTimeline(data, wording, widthMm).blocks());
     blocks.addAll(photographs(data, wording));

@@ -6,7 +6,6 @@ import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
-import caryatid.recording.model.Provenance;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.Remark;
@@ -139,13 +138,7 @@ public final class CompareStates {
 
   /** By its description, on the same feet. */
   private static boolean isOfOnePlate(Collection<AlignmentState> states) {
-    return states.stream()
-            .map(state -> state.stands().get(0))
-            .map(
-                stand ->
-                    List.of(stand.description().map(Provenance::sha512), stand.trial().stance()))
-            .distinct()
-            .count()
-        == 1;
+    AlignmentState first = states.iterator().next();
+    return states.stream().allMatch(first::isMeasuredAs);
   }
 }

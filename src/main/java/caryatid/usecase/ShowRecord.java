@@ -14,6 +14,7 @@ import caryatid.views.LastGood;
 import caryatid.views.RecordAdvice;
 import caryatid.views.RecordView;
 import caryatid.views.SinceVisit;
+import caryatid.views.StateChange;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,19 @@ public final class ShowRecord {
     List<Problem> damage = new ArrayList<>(record.record().damage());
     latestStand(record.record()).ifPresent(stand -> damage.addAll(record.damage(stand)));
     return KeptResults.view(record).withDamage(damage);
+  }
+
+  /**
+   * How the offsets changed from one measured stand to the next, as far as their results can be
+   * read.
+   *
+   * @throws BadInput if there is no such record, or nothing of it can be read
+   */
+  public static List<StateChange> changes(Records records, String code) throws BadInput {
+    StoredRecord record = records.store().open(RecordCode.of(code));
+    List<Entry> valid = record.record().valid();
+    return StateChange.of(
+        valid, KeptResults.of(record, valid, new ArrayList<>(), new ArrayList<>()));
   }
 
   /**

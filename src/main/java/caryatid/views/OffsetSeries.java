@@ -81,7 +81,7 @@ public record OffsetSeries(LandmarkInPlane at, List<Measured> measured) implemen
   }
 
   /** What a finding has in common with the others of its series, however its name is written. */
-  static LandmarkInPlane key(StandSummary.Found found) {
+  static LandmarkInPlane key(LandmarkInPlane found) {
     return new LandmarkInPlane(found.plane(), found.side(), TermOrText.fold(found.landmark()));
   }
 

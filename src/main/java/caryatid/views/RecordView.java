@@ -157,7 +157,7 @@ public record RecordView(
                     new OffsetSeries(
                         found.at(),
                         List.of(OffsetSeries.measured(entry, record.timeOf(entry), found)));
-                all.merge(OffsetSeries.key(found), one, OffsetSeries::with);
+                all.merge(OffsetSeries.key(found.at()), one, OffsetSeries::with);
               });
     }
     return List.copyOf(all.values());

@@ -26,13 +26,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** A record's report and its packed file to be saved, its check, and two of its states compared. */
 final class RecordFiles {
   private static final LocalFiles FILES = new LocalFiles();
 
   private static final int NOT_COMPARED = 0;
+
+  /** A change that was intended. */
+  private static final Pattern MM = Pattern.compile("\\d{1,3}(?:[.,]\\d{1,2})?");
 
   private final WindowState state;
   private final Uploads uploads;
@@ -115,7 +118,9 @@ final class RecordFiles {
     Optional<Integer> from = number(request, "from");
     Optional<Integer> to = number(request, "to");
     Optional<Integer> back = number(request, "back");
-    Markup content = choice(record, from, to, back);
+    Optional<String> intended =
+        request.field("intended").filter(text -> MM.matcher(text).matches());
+    Markup content = choice(record, from, to, back, intended);
     if (from.isPresent() && to.isPresent()) {
       CompareStates.Compared compared =
           CompareStates.run(state.records(), record.code(), from.get(), to.get());
@@ -126,7 +131,9 @@ final class RecordFiles {
           ChangeText.lines(
               compared.changes(),
               compared.comparison().prostheticKnee(),
-              OptionalDouble.empty(),
+              intended.stream()
+                  .mapToDouble(mm -> Double.parseDouble(mm.replace(',', '.')))
+                  .findFirst(),
               wording));
       if (back.isPresent()) {
         CompareStates.Back again =
@@ -150,7 +157,11 @@ final class RecordFiles {
   }
 
   private static Markup choice(
-      OpenRecord record, Optional<Integer> from, Optional<Integer> to, Optional<Integer> back) {
+      OpenRecord record,
+      Optional<Integer> from,
+      Optional<Integer> to,
+      Optional<Integer> back,
+      Optional<String> intended) {
     Wording wording = record.wording();
     Markup out = new Markup().open("form", "action", record.base() + "/compare", "class", "entry");
     entries(
@@ -163,6 +174,19 @@ final class RecordFiles {
     if (record.head().newest() > 2) {
       entries(out, record, "back", wording.word("Web.compareBack"), back.orElse(NOT_COMPARED));
     }
+    out.open("div", "class", "field")
+        .element("label", wording.word("Web.compareIntended"), "for", "intended")
+        .open(
+            "input",
+            "id",
+            "intended",
+            "name",
+            "intended",
+            "inputmode",
+            "decimal",
+            "value",
+            intended.orElse(""))
+        .close("div");
     return out.element("button", wording.word("Web.compare")).close("form");
   }
 

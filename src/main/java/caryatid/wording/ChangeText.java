@@ -4,6 +4,8 @@ import caryatid.alignment.OffsetChange;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import caryatid.uncertainty.Estimate;
+import caryatid.views.RecordView;
+import caryatid.views.StateChange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -38,12 +40,40 @@ public final class ChangeText {
     ChangeText text = new ChangeText(new LandmarkWords(wording, prostheticKnee), wording);
     List<String> lines = new ArrayList<>();
     lines.add(wording.word("Change.head"));
-    for (OffsetChange change : changes) {
-      lines.add(text.changed(change));
-      lines.add("  " + text.judged(change));
-      text.stands(change, intendedMm).forEach(line -> lines.add("  " + line));
+    changes.forEach(change -> lines.addAll(text.lines(change, intendedMm)));
+    return List.copyOf(lines);
+  }
+
+  /**
+   * A head, one for each pair of states, and two or three lines for each offset; nothing where
+   * there is no pair.
+   *
+   * @param view the record's
+   */
+  public static List<String> history(List<StateChange> pairs, RecordView view, Wording wording) {
+    List<String> lines = new ArrayList<>();
+    if (!pairs.isEmpty()) {
+      lines.add("");
+      lines.add(wording.word("Change.history"));
+    }
+    for (StateChange pair : pairs) {
+      lines.add("  " + pair.before() + " -> " + pair.after());
+      for (OffsetChange change : pair.offsets()) {
+        LandmarkWords names = LandmarkWords.of(view, change.at().side(), wording);
+        new ChangeText(names, wording)
+            .lines(change, OptionalDouble.empty())
+            .forEach(line -> lines.add("    " + line));
+      }
     }
     return List.copyOf(lines);
+  }
+
+  private List<String> lines(OffsetChange change, OptionalDouble intendedMm) {
+    List<String> lines = new ArrayList<>();
+    lines.add(changed(change));
+    lines.add("  " + judged(change));
+    stands(change, intendedMm).forEach(line -> lines.add("  " + line));
+    return lines;
   }
 
   /**

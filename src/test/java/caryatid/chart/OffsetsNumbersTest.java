@@ -3,6 +3,7 @@ package caryatid.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import caryatid.alignment.OffsetChange;
 import caryatid.chart.mark.Box;
 import caryatid.chart.mark.Drawing;
 import caryatid.chart.mark.Drawing.Part;
@@ -16,9 +17,15 @@ import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkInPlane;
 import caryatid.loadline.Verdict;
+import caryatid.standing.LoadLineOwner;
+import caryatid.uncertainty.Cause;
+import caryatid.uncertainty.Contribution;
+import caryatid.uncertainty.Estimate;
+import caryatid.uncertainty.Source;
 import caryatid.views.OffsetSeries;
 import caryatid.views.OffsetSeries.Measured;
 import caryatid.views.StandChange;
+import caryatid.views.StateChange;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
@@ -56,6 +63,7 @@ class OffsetsNumbersTest {
     return OffsetsDrawing.plan(
         series,
         List.of(change("a", 5, 20), change("b", 8, 40)),
+        List.of(judged(3, 5, 2, 2), judged(5, 8, 2, 9), judged(3, 8, 1, 1)),
         new LandmarkWords(Wording.in(Locale.ENGLISH), false),
         Wording.in(Locale.ENGLISH),
         186);
@@ -95,6 +103,48 @@ class OffsetsNumbersTest {
         Optional.empty(),
         Optional.of("moved"),
         Optional.empty());
+  }
+
+  /**
+   * A change by 10 mm, known to so many mm (standard uncertainty) if the marks stayed, and if not.
+   */
+  private static StateChange judged(int before, int after, double stayedMm, double anewMm) {
+    return new StateChange(
+        before,
+        after,
+        List.of(
+            new OffsetChange(
+                new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "Knee centre"),
+                LoadLineOwner.RIGHT_FOOT,
+                0,
+                10,
+                tenMm(stayedMm),
+                tenMm(anewMm),
+                1)));
+  }
+
+  private static Estimate tenMm(double u) {
+    return new Estimate(
+        10,
+        List.of(
+            new Contribution(new Source(Cause.REPEATABILITY, ""), u, 1, Double.POSITIVE_INFINITY)));
+  }
+
+  /** From a tenth of the way to nine tenths: -9.72 to 13.32 mm, and 18.77 to 39.33 mm. */
+  @Test
+  void aLineJoinsStandsThatDifferAndADashedOneThoseThatMay() {
+    Drawing drawing = drawing();
+    DoubleUnaryOperator at = axis(drawing);
+    for (Pen pen : new Pen[] {Pen.DIMENSION, Pen.ELLIPSE}) {
+      List<Stroke> lines = Ruled.strokes(drawing, pen);
+      assertThat(lines).hasSize(1);
+      Box box = Ruled.box(lines.get(0));
+      boolean surely = pen == Pen.DIMENSION;
+      assertThat(at.applyAsDouble(box.bottomMm()))
+          .isCloseTo(surely ? -9.72 : 18.77, within(OF_LETTERS_MM));
+      assertThat(at.applyAsDouble(box.topMm()))
+          .isCloseTo(surely ? 13.32 : 39.33, within(OF_LETTERS_MM));
+    }
   }
 
   /** By the ticks beside the plot, the lowest first. */
@@ -213,6 +263,7 @@ class OffsetsNumbersTest {
             new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
             List.of(measured(3, 0, mm, half, mm - half, mm, mm + half, Verdict.WITHIN))),
         List.of(),
+        List.of(),
         new LandmarkWords(Wording.in(Locale.ENGLISH), false),
         Wording.in(Locale.ENGLISH),
         186);
@@ -235,6 +286,7 @@ class OffsetsNumbersTest {
             new OffsetSeries(
                 new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
                 List.of(measured(3, 0, 2, 9, 1, 2, 3, Verdict.INSIDE_TOO_CLOSE))),
+            List.of(),
             List.of(),
             new LandmarkWords(Wording.in(Locale.ENGLISH), false),
             Wording.in(Locale.ENGLISH),

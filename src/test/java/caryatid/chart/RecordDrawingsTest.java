@@ -39,7 +39,12 @@ class RecordDrawingsTest {
       for (double width : new double[] {100, 186, 192}) {
         Drawing drawing =
             OffsetsDrawing.plan(
-                series, changes(stands), new LandmarkWords(wording, false), wording, width);
+                series,
+                changes(stands),
+                List.of(),
+                new LandmarkWords(wording, false),
+                wording,
+                width);
         Sound.assertSound(drawing, stands + " stands, " + size + " mm, " + width + " mm wide");
       }
     }
@@ -52,7 +57,8 @@ class RecordDrawingsTest {
             new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre"),
             List.of(measured(6, -10.2, Verdict.OUTSIDE)));
     assertThat(
-            OffsetsDrawing.plan(series, List.of(), new LandmarkWords(ENGLISH, false), ENGLISH, 186)
+            OffsetsDrawing.plan(
+                    series, List.of(), List.of(), new LandmarkWords(ENGLISH, false), ENGLISH, 186)
                 .alternative())
         .isEqualTo(
             "sagittal, right, knee centre: load line from the landmark, mm. Entry 6: 10.2\u00a0mm"

@@ -1,21 +1,43 @@
 package caryatid.demo;
 
+import caryatid.alignment.AlignmentState;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
+import caryatid.loadline.Finding;
 import caryatid.loadline.Landmark;
+import caryatid.loadline.Offset;
 import caryatid.recording.model.Provenance;
 import caryatid.sheet.AnkleAxis;
 import caryatid.sheet.TrialSheet;
 import caryatid.standing.Stance;
 import caryatid.standing.Standing;
 import caryatid.uncertainty.Estimate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A stand in which one thing differs from another one's. */
+/** A stand, or a state, in which one thing differs from another one's. */
 public final class ChangedStand {
   private ChangedStand() {}
+
+  /** A state whose findings' offsets are larger by so much, one after the other. */
+  public static AlignmentState moved(AlignmentState state, double... byMm) {
+    List<Finding> findings = new ArrayList<>();
+    List<StateOffset> offsets = new ArrayList<>();
+    for (int i = 0; i < byMm.length; i++) {
+      Finding was = state.findings().get(i);
+      Offset old = was.offset();
+      Estimate mm = new Estimate(old.mm().value() + byMm[i], old.mm().contributions());
+      Offset moved = new Offset(old.at(), old.of(), old.kind(), mm);
+      findings.add(
+          new Finding(
+              moved, was.target(), was.probabilityWithin(), was.undecidable(), was.verdict()));
+      offsets.add(new StateOffset(moved, 1, Optional.empty()));
+    }
+    return new AlignmentState(state.stands(), offsets, findings, List.of(), List.of());
+  }
 
   /** One whose feet stood otherwise. */
   public static Stand stance(Stand stand, Stance stance) {

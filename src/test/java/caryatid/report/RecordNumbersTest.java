@@ -3,6 +3,7 @@ package caryatid.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.chart.mark.Drawing;
+import caryatid.demo.ChangedStand;
 import caryatid.demo.DemoRecord;
 import caryatid.demo.Numbered;
 import caryatid.entry.EntryKind;
@@ -212,6 +213,49 @@ class RecordNumbersTest {
             "Wearer's code DEMO-7", "Entries 7", "toe-out: the wearer prefers it (entry 6, AB)")
         .anyMatch(line -> line.equals("static alignment; superseded by entry 7"))
         .anyMatch(line -> line.startsWith("The record up to entry 7, by its head digest"));
+  }
+
+  /**
+   * Half-widths by hand, from the numbers of {@link Numbered}: two stands in each state, so the
+   * scatter of both counts, and the movement of the landmark twice; marked again, marks and turn
+   * twice as well. Knee: t(7) 2.3646 times root (2 x 1.9^2 + 2 x 3.7^2), which is 13.9 mm, and
+   * times root (34.6 + 2 x (2.7^2 + 0.3^2)), 16.6 mm. Ankle: t(4) 2.7764 times root 24.34 and root
+   * 35, 13.7 and 16.4 mm. Sideways 1.96 times root 42.44 and root 59.28: 12.8 and 15.1 mm; of n
+   * stands each 1.96 times root (8.82 + 67.24 / n), which is below 9 mm from six on.
+   */
+  @Test
+  void everyChangeIsJudgedWithItsOwnNumbers() throws Exception {
+    RecordReportData data =
+        new RecordReportData(
+            RecordView.of(record().read()),
+            Map.of(3, Numbered.state(), 5, ChangedStand.moved(Numbered.state(), -17, 16, 9)),
+            List.of(),
+            List.of());
+    List<String> said =
+        FittingReport.content(data, "caryatid test", ENGLISH, Paper.A4).pages().stream()
+            .flatMap(List::stream)
+            .flatMap(RecordNumbersTest::said)
+            .map(RecordNumbersTest::plain)
+            .toList();
+    assertThat(said)
+        .containsSequence(
+            "Entries", "Offset, load line", "Before → after", "Changed by, mm", "Judgement")
+        .containsSequence(
+            "3 → 5",
+            "sagittal, foot reference point, right foot's line",
+            "47.3 mm anterior → 30.3 mm anterior",
+            "−17.0 ± 13.7 (± 16.4)",
+            "a real change",
+            "3 → 5",
+            "sagittal, knee centre, right foot's line",
+            "12.6 mm posterior → 3.4 mm anterior",
+            "+16.0 ± 13.9 (± 16.6)",
+            "real only if the marks stayed",
+            "3 → 5",
+            "frontal, knee centre, right foot's line",
+            "5.8 mm lateral → 14.8 mm lateral",
+            "+9.0 ± 12.8 (± 15.1)",
+            "chance may explain it; stands in each state that would show it: 6");
   }
 
   /** The table of what is now refers to a source by its number. */

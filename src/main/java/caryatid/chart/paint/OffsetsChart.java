@@ -11,8 +11,10 @@ import caryatid.views.OffsetSeries.Measured;
 import caryatid.wording.Wording;
 import java.awt.Color;
 import java.util.List;
+import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
@@ -33,6 +35,10 @@ public final class OffsetsChart {
   private static final double TICK_GAP_MM = 6;
   private static final double BETWEEN_NAMES_MM = 1.5;
   private static final double ABOVE_MM = 1;
+
+  /** Where a line begins that joins two stands, as a part of the way. */
+  private static final double BESIDE = 0.1;
+
   private static final Color NONE = new Color(0, 0, 0, 0);
 
   private final OffsetsPlan plan;
@@ -58,6 +64,7 @@ public final class OffsetsChart {
    * @param names what stands below each of them
    * @param says what each of them means
    * @param changes before which of them something was changed
+   * @param joins which of them differ by more than chance
    * @param box where it is drawn, its axes outside, mm
    */
   public record OffsetsPlan(
@@ -65,12 +72,14 @@ public final class OffsetsChart {
       List<String> names,
       List<String> says,
       List<ChangeMark> changes,
+      List<Join> joins,
       Box box) {
     public OffsetsPlan {
       stands = List.copyOf(stands);
       names = List.copyOf(names);
       says = List.copyOf(says);
       changes = List.copyOf(changes);
+      joins = List.copyOf(joins);
     }
   }
 
@@ -81,6 +90,14 @@ public final class OffsetsChart {
    * @param before number of the stand after it, from 1 on
    */
   public record ChangeMark(String name, int before) {}
+
+  /**
+   * A line from one stand to the next.
+   *
+   * @param to number of the later stand, from 1 on
+   * @param dashed whether the two differ only on a condition
+   */
+  public record Join(int to, boolean dashed) {}
 
   /** The chart's parts: a background, one for each stand, and what lies above. */
   public static List<Part> draw(OffsetsPlan plan, Wording wording) {
@@ -112,6 +129,7 @@ public final class OffsetsChart {
     plot.setRangeZeroBaselineStroke(new PenStroke(Pen.TICK));
     plot.setRangeZeroBaselinePaint(MarkCanvas.color(Pen.TICK.ink()));
     mark(plot, eachMm);
+    plan.joins().forEach(join -> join(plot, join));
     MarkCanvas canvas = new MarkCanvas();
     Plots.draw(plot, plan.box(), canvas);
     return canvas.parts();
@@ -126,6 +144,23 @@ public final class OffsetsChart {
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     data.addSeries(series);
     return data;
+  }
+
+  /** From beside one result to beside the next. */
+  private void join(XYPlot plot, Join join) {
+    double from = plan.stands().get(join.to() - 1).offsetMm();
+    double rise = BESIDE * (plan.stands().get(join.to()).offsetMm() - from);
+    Pen pen = join.dashed() ? Pen.ELLIPSE : Pen.DIMENSION;
+    plot.getRenderer()
+        .addAnnotation(
+            new XYLineAnnotation(
+                join.to() - 1 + BESIDE,
+                from + rise,
+                join.to() - BESIDE,
+                plan.stands().get(join.to()).offsetMm() - rise,
+                new PenStroke(pen),
+                MarkCanvas.color(pen.ink())),
+            Layer.BACKGROUND);
   }
 
   /** A line for each change, named where there is room for its name. */

@@ -4,6 +4,7 @@ import caryatid.alignment.AlignmentState;
 import caryatid.entry.Entry;
 import caryatid.views.RecordAdvice;
 import caryatid.views.RecordView;
+import caryatid.views.StateChange;
 import java.util.List;
 import java.util.Map;
 
@@ -48,5 +49,10 @@ public record RecordReportData(
     states = Map.copyOf(states);
     photographs = List.copyOf(photographs);
     advice = List.copyOf(advice);
+  }
+
+  /** How offsets changed from one measured state to the next. */
+  List<StateChange> judged() {
+    return StateChange.of(view.valid(), states);
   }
 }

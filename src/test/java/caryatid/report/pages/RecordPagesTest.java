@@ -250,10 +250,14 @@ class RecordPagesTest {
 
   @Test
   void withoutOffsetsNothingIsSaidOfThem() {
-    assertThat(new OffsetHistory(Entries.opened().view(), ENGLISH).blocks()).isEmpty();
+    assertThat(history(Entries.opened().view())).isEmpty();
     RecordView view = Entries.opened().add(EntryKind.STAND, Invented.found(21)).view();
-    assertThat(headings(new OffsetHistory(view, ENGLISH).blocks()))
-        .containsExactly("Offsets from stand to stand");
+    assertThat(headings(history(view))).containsExactly("Offsets from stand to stand");
+  }
+
+  private static List<Block> history(RecordView view) {
+    return new OffsetHistory(new RecordReportData(view, Map.of(), List.of(), List.of()), ENGLISH)
+        .blocks();
   }
 
   private static List<Block> timeline(RecordView view, Map<Integer, AlignmentState> states) {

@@ -1,5 +1,6 @@
 package caryatid.alignment;
 
+import caryatid.loadline.DecisionRule;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Target;
 import caryatid.uncertainty.Cause;
@@ -7,6 +8,7 @@ import caryatid.uncertainty.Conformity;
 import caryatid.uncertainty.Contribution;
 import caryatid.uncertainty.Estimate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -21,28 +23,38 @@ import java.util.OptionalDouble;
 public record Foresight(Target target, double confidence, Contribution scatter, Estimate rest) {
   private static final double FINE_MM = 0.05;
 
-  /** Of every finding that is judged by its uncertainty. */
+  /** Of every finding that is judged by its uncertainty, and whose stands' scatter is known. */
   public static List<Foresight> of(AlignmentState state) {
-    boolean guarded = state.stands().get(0).trial().rule().guarded();
-    double confidence = state.stands().get(0).trial().rule().confidence();
-    return state.findings().stream()
-        .filter(finding -> guarded)
-        .map(finding -> of(finding, state.stands().size(), confidence))
-        .toList();
+    return state.findings().stream().flatMap(finding -> of(state, finding).stream()).toList();
   }
 
-  private static Foresight of(Finding finding, int stands, double confidence) {
+  /** Of one finding of a state; empty by the simple rule, or if the scatter is not known. */
+  public static Optional<Foresight> of(AlignmentState state, Finding finding) {
+    DecisionRule rule = state.trial().rule();
     List<Contribution> all = finding.offset().mm().contributions();
-    Contribution mean =
-        all.stream()
-            .filter(c -> c.source().cause() == Cause.REPEATABILITY)
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("a finding of no state"));
-    return new Foresight(
-        finding.target(),
-        confidence,
-        times(mean, Math.sqrt(stands)),
-        new Estimate(0, all.stream().filter(c -> !c.equals(mean)).toList()));
+    return all.stream()
+        .filter(c -> rule.guarded() && c.source().cause() == Cause.REPEATABILITY)
+        .findFirst()
+        .map(
+            mean ->
+                new Foresight(
+                    finding.target(),
+                    rule.confidence(),
+                    times(mean, Math.sqrt(state.stands().size())),
+                    new Estimate(0, all.stream().filter(c -> !c.equals(mean)).toList())));
+  }
+
+  /**
+   * Whether a tolerance is found met or not met if the line is measured at an offset.
+   *
+   * @param offsetMm the offset, mm, signed as offsets are
+   * @param stands how many stands, at least 1
+   * @param marking what becomes of the uncertainty of marks and measuring lines, as a factor
+   */
+  public boolean decidesAt(double offsetMm, int stands, double marking) {
+    Estimate there = new Estimate(offsetMm, after(stands, marking).contributions());
+    double within = Conformity.of(there, target.lowestMm(), target.highestMm()).within();
+    return within >= confidence || within <= 1 - confidence;
   }
 
   /**

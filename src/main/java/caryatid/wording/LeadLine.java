@@ -1,12 +1,14 @@
 package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.Undecided;
 import caryatid.loadline.Finding;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What a state of alignment asks for next, in one line. */
 public final class LeadLine {
@@ -38,9 +40,28 @@ public final class LeadLine {
           : wording.fill("Lead.NOT_MET_YET", Argument.text(notMet), Argument.text(undecided));
     }
     if (!undecided.isEmpty()) {
-      return wording.fill("Lead.UNDECIDED", Argument.text(undecided));
+      return undecided(undecided);
     }
     return wording.word("Lead." + met());
+  }
+
+  /** Measuring again is asked for where it can decide something; else what helps instead. */
+  private String undecided(String all) {
+    String lasting = named(state.findings().stream().filter(this::isLasting));
+    boolean marks =
+        state.findings().stream()
+            .anyMatch(f -> Undecided.of(state, f).filter(Undecided.MARKS::equals).isPresent());
+    if (lasting.equals(all)) {
+      return wording.fill(
+          marks ? "Lead.UNDECIDED_MARKS" : "Lead.UNDECIDED_NEITHER", Argument.text(all));
+    }
+    return lasting.isEmpty()
+        ? wording.fill("Lead.UNDECIDED", Argument.text(all))
+        : wording.fill("Lead.UNDECIDED_SOME", Argument.text(all), Argument.text(lasting));
+  }
+
+  private boolean isLasting(Finding finding) {
+    return Undecided.of(state, finding).filter(by -> by != Undecided.STANDS).isPresent();
   }
 
   private String met() {
@@ -52,12 +73,11 @@ public final class LeadLine {
 
   /** The landmarks of some results, each with its plane; of many, how many they are. */
   private String where(Predicate<Verdict> which) {
-    List<String> some =
-        state.findings().stream()
-            .filter(f -> which.test(f.verdict()))
-            .map(this::where)
-            .distinct()
-            .toList();
+    return named(state.findings().stream().filter(f -> which.test(f.verdict())));
+  }
+
+  private String named(Stream<Finding> findings) {
+    List<String> some = findings.map(this::where).distinct().toList();
     return some.size() <= MOST_NAMED
         ? String.join(", ", some)
         : wording.fill(

@@ -6,6 +6,7 @@ import caryatid.alignment.PrecisionHint;
 import caryatid.alignment.Result;
 import caryatid.alignment.StateOffset;
 import caryatid.alignment.StateRemark;
+import caryatid.alignment.Undecided;
 import caryatid.loadline.Finding;
 import caryatid.loadline.KneeSafety;
 import caryatid.remark.Argument;
@@ -32,10 +33,11 @@ public final class ResultSentences {
    *
    * @param result whether the tolerance is met, its mark in front
    * @param sentence where the load line runs, and what is recommended
-   * @param undecided whether the measurement decides neither way
+   * @param undecided what would decide it; empty if the measurement decides
    * @param help what would make it surer most, if it is undecided and nobody is at risk
    */
-  public record InWords(String result, String sentence, boolean undecided, Optional<String> help) {}
+  public record InWords(
+      String result, String sentence, Optional<Undecided> undecided, Optional<String> help) {}
 
   /** What is unsafe, in words; empty where nothing is. */
   public static List<String> unsafe(Result result, Wording wording) {
@@ -65,14 +67,22 @@ public final class ResultSentences {
     List<InWords> said = new ArrayList<>();
     boolean safe = !KneeSafety.mayBend(state.remarks());
     for (Finding finding : state.findings()) {
+      Optional<Undecided> undecided = Undecided.of(state, finding);
       Optional<PrecisionHint> hint =
           state
               .offset(finding)
               .flatMap(StateOffset::hint)
-              .filter(known -> safe && finding.verdict().tooClose());
-      said.add(sentences.said(finding, hint));
+              .filter(known -> safe && helps(known, undecided));
+      said.add(sentences.said(finding, undecided, hint));
     }
     return said;
+  }
+
+  /** More stands are not called a help where they will not decide. */
+  private static boolean helps(PrecisionHint hint, Optional<Undecided> undecided) {
+    return undecided
+        .filter(by -> by == Undecided.STANDS || hint.remedy() != PrecisionHint.Remedy.REPEAT)
+        .isPresent();
   }
 
   private String help(PrecisionHint hint) {
@@ -83,7 +93,8 @@ public final class ResultSentences {
         Argument.of(hint.halfWidthThenMm(), Unit.MM));
   }
 
-  private InWords said(Finding finding, Optional<PrecisionHint> hint) {
+  private InWords said(
+      Finding finding, Optional<Undecided> undecided, Optional<PrecisionHint> hint) {
     double mm = finding.offset().mm().value();
     double expandedMm = finding.offset().mm().expanded(Estimate.COVERAGE);
     var plane = finding.offset().plane();
@@ -97,10 +108,7 @@ public final class ResultSentences {
             Argument.text(
                 span(finding, finding.target().lowestMm(), finding.target().highestMm())));
     return new InWords(
-        new ResultWords(wording).result(finding),
-        sentence,
-        finding.verdict().tooClose(),
-        hint.map(this::help));
+        new ResultWords(wording).result(finding), sentence, undecided, hint.map(this::help));
   }
 
   /** A range by its two ends: with their directions where these differ. */

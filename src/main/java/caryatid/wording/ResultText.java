@@ -7,11 +7,9 @@ import caryatid.alignment.Stand;
 import caryatid.alignment.StateOffset;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
-import caryatid.loadline.KneeSafety;
 import caryatid.loadline.LoadLineMethod;
 import caryatid.loadline.Offset;
 import caryatid.loadline.UnjudgedTarget;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
@@ -60,7 +58,7 @@ public final class ResultText {
     state.findings().forEach(this::finding);
     untargeted(state).forEach(this::offset);
     state.withheld().forEach(this::withheld);
-    tooClose(state);
+    new ResultWords(wording).undecided(state).ifPresent(lines::add);
     LandmarkWords.open(state.trial(), wording).ifPresent(lines::add);
     if (!said.isEmpty()) {
       lines.add("");
@@ -147,13 +145,6 @@ public final class ResultText {
         offsets.target(finding.target()),
         offsets.result(finding));
     ResultWords.advice(finding).ifPresent(words -> say("ResultText.advice", words));
-  }
-
-  private void tooClose(AlignmentState state) {
-    List<Verdict> verdicts = state.findings().stream().map(Finding::verdict).toList();
-    new ResultWords(wording)
-        .undecided(verdicts, KneeSafety.mayBend(state.remarks()))
-        .ifPresent(lines::add);
   }
 
   private void withheld(UnjudgedTarget withheld) {

@@ -2,8 +2,10 @@ package caryatid.wording;
 
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.GroupedRemark;
+import caryatid.alignment.Undecided;
 import caryatid.geometry.Plane;
 import caryatid.loadline.Finding;
+import caryatid.loadline.KneeSafety;
 import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
@@ -33,17 +35,35 @@ public final class ResultWords {
   }
 
   /**
-   * What to do next if some result is undecided: what is not met is changed before anything is
-   * measured again.
+   * What to do next if some result of a state is undecided, and more stands may decide it or not.
+   */
+  public Optional<String> undecided(AlignmentState state) {
+    List<Verdict> verdicts = state.findings().stream().map(Finding::verdict).toList();
+    List<Undecided> open =
+        state.findings().stream().flatMap(f -> Undecided.of(state, f).stream()).toList();
+    String key =
+        open.contains(Undecided.STANDS)
+            ? "Findings.TOO_CLOSE"
+            : open.contains(Undecided.MARKS) ? "Findings.LASTING_MARKS" : "Findings.LASTING";
+    return undecided(verdicts, KneeSafety.mayBend(state.remarks()), key);
+  }
+
+  /**
+   * What to do next if some result in a record is undecided: what is not met is changed before
+   * anything is measured again.
    *
    * @param kneeMayBend whether a prosthetic knee may bend: then the alignment is corrected first,
    *     and nothing else is said
    */
   public Optional<String> undecided(List<Verdict> verdicts, boolean kneeMayBend) {
+    return undecided(verdicts, kneeMayBend, "Findings.UNDECIDED_IN_RECORD");
+  }
+
+  private Optional<String> undecided(List<Verdict> verdicts, boolean kneeMayBend, String key) {
     boolean notMet = verdicts.contains(Verdict.OUTSIDE);
     return verdicts.stream().noneMatch(Verdict::tooClose) || kneeMayBend
         ? Optional.empty()
-        : Optional.of(wording.word(notMet ? "Findings.NOT_MET_FIRST" : "Findings.TOO_CLOSE"));
+        : Optional.of(wording.word(notMet ? "Findings.NOT_MET_FIRST" : key));
   }
 
   /** The result, its mark in front: {@code ○ undecided: 3 mm to spare}. */

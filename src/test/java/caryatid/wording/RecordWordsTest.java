@@ -128,7 +128,7 @@ class RecordWordsTest {
         .contains("   2  2026-03-04 09:00 +01:00  AB  note, corrected by entry 4")
         .anyMatch(line -> line.strip().equals("corrects entry 2: wrong leg"))
         .anyMatch(line -> line.strip().equals("kept: recording-a.csv (recording)"))
-        .contains("  Undecided: measure again before changing.");
+        .contains("  Undecided: the stand’s result says whether measuring again can decide it.");
   }
 
   @Test

@@ -18,14 +18,17 @@ public final class ColumnText {
 
   private ColumnText() {}
 
-  /** The lines; none where there is no column. */
+  /** The lines; none where there is no column, and no list of columns whose meaning is settled. */
   public static List<String> lines(List<ColumnView> columns, Wording wording) {
     List<String> lines = new ArrayList<>();
     if (!columns.isEmpty()) {
       lines.add(wording.word("ColumnText.how"));
-      lines.add(wording.fill("ColumnText.columns", Argument.count(columns.size())));
     }
-    columns.stream().limit(MOST).map(column -> line(column, wording)).forEach(lines::add);
+    List<ColumnView> written = columns.stream().filter(c -> !c.first().isEmpty()).toList();
+    if (!written.isEmpty()) {
+      lines.add(wording.fill("ColumnText.columns", Argument.count(written.size())));
+    }
+    written.stream().limit(MOST).map(column -> line(column, wording)).forEach(lines::add);
     return List.copyOf(lines);
   }
 

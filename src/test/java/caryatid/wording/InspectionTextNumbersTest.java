@@ -168,9 +168,21 @@ class InspectionTextNumbersTest {
   @Test
   void aHundredColumnsAreListedAndNoMore() {
     ColumnView column =
-        new ColumnView(1, "x", List.of(), ByName.NOTHING, Optional.empty(), ByNumbers.TEXT, 0, 0);
+        new ColumnView(
+            1, "x", List.of("a"), ByName.NOTHING, Optional.empty(), ByNumbers.TEXT, 0, 0);
     assertThat(ColumnText.lines(Collections.nCopies(100, column), ENGLISH)).hasSize(102);
     assertThat(ColumnText.lines(Collections.nCopies(101, column), ENGLISH)).hasSize(102);
     assertThat(ColumnText.lines(List.of(), ENGLISH)).isEmpty();
+  }
+
+  @Test
+  void columnsWithoutRowsOfTextAreNotListed() {
+    ColumnView column =
+        new ColumnView(
+            1, "Fx 1", List.of(), ByName.CHANNEL, Optional.empty(), ByNumbers.TEXT, 0, 0);
+    assertThat(ColumnText.lines(List.of(column), ENGLISH))
+        .containsExactly(
+            "Replace each unknown; the question above it says how. As long as one is left, the"
+                + " description is refused. Delete what your plate does not export.");
   }
 }

@@ -63,7 +63,8 @@ final class ColumnSurvey {
     return new ColumnMapping(OptionalInt.empty(), OptionalInt.empty(), List.of(all), List.of());
   }
 
-  private static List<ColumnView> views(ParsedTable table) {
+  /** The columns of a table. */
+  static List<ColumnView> views(ParsedTable table) {
     List<ColumnMeaning> meanings = ColumnMeaning.of(table.head().columns());
     List<ColumnView> views = new ArrayList<>();
     for (int i = 0; i < meanings.size(); i++) {

@@ -69,6 +69,8 @@ public final class Importer {
    * @param layout how the text is laid out, as far as that is known already
    */
   public static List<ColumnView> columns(NamedBytes export, ExportLayout layout) {
-    return ColumnSurvey.of(export, layout);
+    return MotionFile.of(export, Optional.empty())
+        .map(file -> file.parsed().table().map(ColumnSurvey::views).orElse(List.of()))
+        .orElseGet(() -> ColumnSurvey.of(export, layout));
   }
 }

@@ -4,6 +4,7 @@ import caryatid.recording.c3d.MadeC3d.Made;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.StringJoiner;
 
 /**
  * An invented stand on two plates, one foot on each, whose forces and points are known in the
@@ -36,29 +37,52 @@ public final class MadeStand {
   private final int type;
   private final Made processor;
   private final boolean real;
+  private final int frames;
   private boolean unsigned;
   private boolean onThePlate;
   private boolean metres;
   private double originSign = 1;
 
   public MadeStand(int type, Made processor, boolean real) {
+    this(type, processor, real, FRAMES, 4, 32, 1);
+  }
+
+  /**
+   * @param draws in how many steps, each taken or not, the vertical force differs
+   */
+  private MadeStand(
+      int type, Made processor, boolean real, int frames, double stepMm, double stepN, int draws) {
     this.type = type;
     this.processor = processor;
     this.real = real;
+    this.frames = frames;
     Random random = new Random(20);
     for (double[] centre : CENTRES) {
       List<Load> plate = new ArrayList<>();
       double x = centre[0] + 80;
       double y = centre[1] + 20;
-      for (int i = 0; i < FRAMES * PER_FRAME; i++) {
-        x = Math.max(centre[0] + 60, Math.min(centre[0] + 100, x + 4 * (random.nextInt(3) - 1)));
-        y = Math.max(centre[1], Math.min(centre[1] + 40, y + 4 * (random.nextInt(3) - 1)));
-        double fx = 32 * random.nextInt(2);
-        double fy = 32 * random.nextInt(2);
-        plate.add(new Load(x, y, fx, fy, 416 + 32 * random.nextInt(2), 128 * random.nextInt(3)));
+      for (int i = 0; i < frames * PER_FRAME; i++) {
+        x = between(centre[0] + 60, x + stepMm * (random.nextInt(3) - 1));
+        y = between(centre[1], y + stepMm * (random.nextInt(3) - 1));
+        double fx = stepN * random.nextInt(2);
+        double fy = stepN * random.nextInt(2);
+        double fz = 416 + stepN * Integer.bitCount(random.nextInt(1 << draws));
+        plate.add(new Load(x, y, fx, fy, fz, 4 * stepN * random.nextInt(3)));
       }
       loads.add(plate);
     }
+  }
+
+  private static double between(double lowest, double value) {
+    return Math.max(lowest, Math.min(lowest + 40, value));
+  }
+
+  /**
+   * One that is as calm as people stand, long enough for a check: 20 s on plates of type 2, written
+   * as reals, which hold it exactly.
+   */
+  public static MadeStand calm() {
+    return new MadeStand(2, Made.INTEL, true, 2000, 0.125, 0.25, 12);
   }
 
   public MadeStand unsigned() {
@@ -92,12 +116,44 @@ public final class MadeStand {
     return metres ? 0.001 : 1;
   }
 
+  /**
+   * The same stand as a text: each plate's force and moment about its zero-moment point along the
+   * laboratory's axes, in N and N mm, one line a sample. By statics from the loads, not by way of
+   * the channels.
+   */
+  public String csv() {
+    StringBuilder csv = new StringBuilder("Fx1,Fy1,Fz1,Mx1,My1,Mz1,Fx2,Fy2,Fz2,Mx2,My2,Mz2\n");
+    for (int i = 0; i < loads.get(0).size(); i++) {
+      StringJoiner line = new StringJoiner(",", "", "\n");
+      for (int plate = 0; plate < 2; plate++) {
+        for (double value : alongTheLaboratory(loads.get(plate).get(i), CENTRES[plate])) {
+          line.add(Double.toString(value));
+        }
+      }
+      csv.append(line);
+    }
+    return csv.toString();
+  }
+
+  private static double[] alongTheLaboratory(Load load, double[] centre) {
+    double x = load.x() - centre[0];
+    double y = load.y() - centre[1];
+    return new double[] {
+      load.fx(),
+      load.fy(),
+      load.fz(),
+      y * load.fz() - DEPTH * load.fy(),
+      DEPTH * load.fx() - x * load.fz(),
+      x * load.fy() - y * load.fx() + load.tz()
+    };
+  }
+
   /** The file, to which more can be added. */
   public MadeC3d file() {
     MadeC3d made = new MadeC3d(processor, real);
     int channels = 2 * perPlate();
     made.integers("POINT:USED", 8)
-        .integers("POINT:FRAMES", FRAMES)
+        .integers("POINT:FRAMES", frames)
         .reals("POINT:SCALE", real ? -length() : 0.25 * length())
         .reals("POINT:RATE", 100)
         .texts("POINT:UNITS", metres ? "m" : "mm")
@@ -189,7 +245,7 @@ public final class MadeStand {
 
   private List<double[]> samples() {
     List<double[]> samples = new ArrayList<>();
-    for (int i = 0; i < FRAMES * PER_FRAME; i++) {
+    for (int i = 0; i < frames * PER_FRAME; i++) {
       double[] sample = new double[2 * perPlate()];
       for (int plate = 0; plate < 2; plate++) {
         double[] channels = channels(loads.get(plate).get(i), CENTRES[plate]);
@@ -284,8 +340,8 @@ public final class MadeStand {
    * frame.
    */
   private List<double[][]> markers() {
-    List<double[][]> frames = new ArrayList<>();
-    for (int frame = 0; frame < FRAMES; frame++) {
+    List<double[][]> all = new ArrayList<>();
+    for (int frame = 0; frame < frames; frame++) {
       double[][] frameOf = new double[8][];
       for (int side = 0; side < 2; side++) {
         double y = CENTRES[side][1] + 20;
@@ -298,9 +354,9 @@ public final class MadeStand {
       if (frame % 10 == 0) {
         frameOf[2] = new double[] {0, 0, 0, 0};
       }
-      frames.add(frameOf);
+      all.add(frameOf);
     }
-    return frames;
+    return all;
   }
 
   private double[] marker(double x, double y, double z) {

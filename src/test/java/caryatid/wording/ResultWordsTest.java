@@ -147,7 +147,7 @@ class ResultWordsTest {
   @ParameterizedTest
   @CsvSource({
     "en, knee centre, prosthetic knee axis, lateral patellar border, greater trochanter",
-    "de, Kniedrehpunkt, Bezugsachse des Knies, lateraler Patellarand, Trochanter major",
+    "de, Kniedrehpunkt, Prothesenknieachse, lateraler Patellarand, Trochanter major",
     "fr, centre articulaire du genou, axe du genou prothétique, bord latéral de la patella,"
         + " grand trochanter",
     "es, centro articular de la rodilla, eje de la rodilla protésica, borde lateral de la rótula,"

@@ -34,7 +34,7 @@ public final class BundleRecord {
    *
    * @param output the file
    * @throws BadInput if the file is there already and may not be replaced, the record is not there,
-   *     was erased or is damaged
+   *     was erased or is damaged, or its report is too large
    * @throws StoreFailure if another program is writing to the record, or the file cannot be written
    */
   public static void write(
@@ -83,6 +83,14 @@ public final class BundleRecord {
             RecordBundle.patient(patient).fullUrl(),
             wording);
     byte[] pdf = RecordPdf.pdf(stored, List.of(), wording, Paper.A4);
+    int megabytes = ReportDocument.megabytes(pdf.length);
+    if (megabytes > ReportDocument.MOST_MB) {
+      throw refused(
+          record,
+          ExchangeProblem.TOO_LARGE,
+          Argument.count(megabytes),
+          Argument.count(ReportDocument.MOST_MB));
+    }
     return new MadeBundle(RecordBundle.bytes(told, patient, pdf), stored.record().size());
   }
 

@@ -9,6 +9,8 @@ enum ExchangeProblem implements Topic {
   ERASED("Exchange.ERASED"),
   /** Arguments: the entry's number. */
   NEWER("Exchange.NEWER"),
+  /** Arguments: the report's size and the largest one, MB. */
+  TOO_LARGE("Exchange.TOO_LARGE"),
   /** Arguments: an example. */
   BAD_ADDRESS("Exchange.BAD_ADDRESS"),
   NOT_ENCRYPTED("Exchange.NOT_ENCRYPTED"),

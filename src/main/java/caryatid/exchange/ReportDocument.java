@@ -10,6 +10,12 @@ import java.util.Optional;
 
 /** The record's report, the PDF in it. */
 final class ReportDocument {
+  /**
+   * Systems, and readers of JSON, take texts of up to 20 million characters; base64 makes so many.
+   */
+  static final int MOST_MB = 15;
+
+  private static final int MB = 1_000_000;
   private static final String TYPE = "DocumentReference";
   private static final String CODE = "fitting-record";
 
@@ -23,6 +29,11 @@ final class ReportDocument {
 
   BundledResource resource() {
     return BundledResource.once(TYPE, Fhir.IDENTIFIERS, identity(told), this::content);
+  }
+
+  /** The size of a report in MB, rounded up. */
+  static int megabytes(int bytes) {
+    return (bytes + MB - 1) / MB;
   }
 
   /** By what the report is referred to. */

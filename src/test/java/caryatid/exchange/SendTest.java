@@ -3,64 +3,17 @@ package caryatid.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.blackbox.Run;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** `record send` to a system that is in good order, or is not. */
-class SendTest {
-  private static final String LOST =
-      ": the bundle is here; nothing is lost. Give the same command again to go on: nothing is"
-          + " stored twice.\n";
-
-  @TempDir private Path folder;
-  private ToldFitting fitting;
-  private StubSystem system;
-
-  @BeforeEach
-  void start() throws IOException {
-    fitting = ToldFitting.in(folder);
-    Files.writeString(folder.resolve("token"), "s3cret.Token~1==\n");
-    system = new StubSystem();
-    system.patient(ToldFitting.SYSTEM, ToldFitting.NUMBER);
-  }
-
-  @AfterEach
-  void stop() {
-    system.close();
-  }
-
-  private Run send(String... more) {
-    return send(ToldFitting.PATIENT, more);
-  }
-
-  private Run send(String patient, String[] more) {
-    List<String> all = new ArrayList<>(List.of("record", "send", ToldFitting.CODE));
-    all.addAll(List.of(fitting.file("b.json"), "--records", fitting.records(), "--by", "AB"));
-    all.addAll(List.of("--to", system.address(), "--token-file", fitting.file("token")));
-    all.addAll(List.of("--patient-identifier", patient));
-    all.addAll(List.of(more));
-    Run run = Run.caryatid(all.toArray(String[]::new));
-    assertThat(run.out() + run.err()).doesNotContain(ToldFitting.NUMBER).doesNotContain("s3cret");
-    return run;
-  }
-
+/** `record send` to a system that is in good order. */
+class SendTest extends StubSending {
   private void assertSent(int created, int there, int entry) {
     Run run = send();
     assertThat(run.err()).isEmpty();
@@ -188,189 +141,6 @@ class SendTest {
     assertThat(fitting.kept("entry.json")).hasSize(5);
   }
 
-  /**
-   * What the system does wrong, and what is said of it; then it is in order, and sending goes on.
-   */
-  private record Wrong(String name, String says, Consumer<StubSystem> fault) {}
-
-  @TestFactory
-  Stream<DynamicTest> whatGoesWrongIsSaidAndSendingGoesOnAfterwards() {
-    return Stream.of(
-            new Wrong(
-                "dies after storing",
-                "the connection broke off before the answer was complete.",
-                s -> s.after = Optional.of(SendTest::dies)),
-            new Wrong(
-                "dies midway in its answer",
-                "the connection broke off before the answer was complete.",
-                s -> s.after = Optional.of(SendTest::diesMidway)),
-            new Wrong(
-                "fails",
-                "the system failed (status 500). Try again later.",
-                s -> s.after = status(500, "{}")),
-            new Wrong(
-                "is full",
-                "the system failed (status 429). Try again later.",
-                s -> s.before = status(429, "")),
-            new Wrong(
-                "lets nobody in",
-                "did not let the sender in (status 401). The access token is missing, has expired, or does not allow this. Get a new one.",
-                s -> s.before = status(401, "")),
-            new Wrong(
-                "is slow",
-                "did not answer within 1 s. Allow it more with --timeout.",
-                s -> s.before = Optional.of(SendTest::slow)),
-            new Wrong(
-                "trickles",
-                "did not answer within 1 s. Allow it more with --timeout.",
-                s -> s.before = Optional.of(SendTest::trickle)),
-            new Wrong(
-                "talks garbage",
-                "the answer is not one that such a system gives. Check the address.",
-                s -> s.before = status(200, "<html>hello")),
-            new Wrong(
-                "answers with something else",
-                "the answer is not one that such a system gives. Check the address.",
-                s -> s.after = status(200, "{\"resourceType\":\"Bundle\",\"entry\":[]}")),
-            new Wrong(
-                "refuses",
-                "the system refused this (status 422; reason: invalid, duplicate). Ask those who run it.",
-                s ->
-                    s.before =
-                        status(
-                            422,
-                            "{\"resourceType\":\"OperationOutcome\",\"issue\":[{\"code\":\"invalid\",\"diagnostics\":\"Q8-77123\"},{\"code\":\"duplicate\"}]}")),
-            new Wrong(
-                "sends elsewhere",
-                "the system sends on to another address (host: other.invalid), which is not followed. Ask the clinic for the right address.",
-                s -> s.before = Optional.of(SendTest::elsewhere)))
-        .map(wrong -> DynamicTest.dynamicTest(wrong.name(), () -> goesWrong(wrong)));
-  }
-
-  private void goesWrong(Wrong wrong) throws IOException {
-    Files.deleteIfExists(folder.resolve("b.json"));
-    try (StubSystem fresh = new StubSystem()) {
-      system.close();
-      system = fresh;
-      system.patient(ToldFitting.SYSTEM, ToldFitting.NUMBER);
-      wrong.fault().accept(system);
-      int entries = fitting.kept("entry.json").size();
-      Run run = send("--timeout", "1");
-      assertThat(run.code()).isEqualTo(1);
-      assertThat(run.err())
-          .isEqualTo("localhost: " + wrong.says() + "\n" + fitting.file("b.json") + LOST);
-      assertThat(run.out()).isEmpty();
-      assertThat(fitting.kept("entry.json")).hasSize(entries);
-      system.before = Optional.empty();
-      system.after = Optional.empty();
-      assertThat(send("--timeout", "20").err()).isEmpty();
-      assertThat(system.stored).hasSize(10);
-      assertThat(fitting.kept("entry.json")).hasSize(entries + 1);
-    }
-  }
-
-  private static Optional<StubSystem.Fault> status(int status, String body) {
-    return Optional.of(
-        exchange -> {
-          StubSystem.answer(exchange, status, body);
-          return true;
-        });
-  }
-
-  private static boolean dies(HttpExchange exchange) {
-    exchange.close();
-    return true;
-  }
-
-  private static boolean diesMidway(HttpExchange exchange) throws IOException {
-    exchange.sendResponseHeaders(200, 1000);
-    exchange.getResponseBody().write("{\"resourceType\":".getBytes(StandardCharsets.UTF_8));
-    exchange.getResponseBody().flush();
-    exchange.close();
-    return true;
-  }
-
-  private static boolean slow(HttpExchange exchange) {
-    return pause(3000);
-  }
-
-  private static boolean trickle(HttpExchange exchange) throws IOException {
-    exchange.sendResponseHeaders(200, 0);
-    for (int i = 0; i < 12; i++) {
-      exchange.getResponseBody().write(' ');
-      exchange.getResponseBody().flush();
-      pause(250);
-    }
-    return true;
-  }
-
-  private static boolean pause(int ms) {
-    try {
-      Thread.sleep(ms);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-    return true;
-  }
-
-  private static boolean elsewhere(HttpExchange exchange) throws IOException {
-    exchange.getResponseHeaders().set("Location", "https://other.invalid/fhir");
-    exchange.sendResponseHeaders(307, -1);
-    exchange.close();
-    return true;
-  }
-
-  /** What is stored is changed behind the sender's back. */
-  @TestFactory
-  Stream<DynamicTest> whatIsStoredOtherwiseIsSaid() {
-    return Stream.of(
-        changed(
-            "Observation, valueQuantity.value",
-            "Observation",
-            r -> r.withObject("/valueQuantity").put("value", 5)),
-        changed(
-            "Observation, effectiveDateTime",
-            "Observation",
-            r -> r.put("effectiveDateTime", "2026-03-04T10:16:00+01:00")),
-        changed("Observation, interpretation", "Observation", r -> r.putArray("interpretation")),
-        changed("Device, serialNumber", "Device", r -> r.remove("serialNumber")),
-        changed(
-            "DocumentReference, content.attachment.data",
-            "DocumentReference",
-            r -> ((ObjectNode) r.at("/content/0/attachment")).put("data", "JVBERg==")),
-        changed("Provenance, entity", "Provenance", r -> r.putArray("entity")));
-  }
-
-  private DynamicTest changed(String says, String type, Consumer<ObjectNode> change) {
-    return DynamicTest.dynamicTest(
-        says,
-        () -> {
-          Files.deleteIfExists(folder.resolve("b.json"));
-          system.stored.clear();
-          system.patient(ToldFitting.SYSTEM, ToldFitting.NUMBER);
-          system.after =
-              Optional.of(
-                  exchange -> {
-                    system.stored.values().stream()
-                        .filter(r -> r.path("resourceType").asText().equals(type))
-                        .filter(
-                            r ->
-                                !type.equals("Observation")
-                                    || r.toString().contains("\"offset-mm\""))
-                        .findFirst()
-                        .ifPresent(change);
-                    return false;
-                  });
-          Run run = send();
-          assertThat(run.code()).isEqualTo(1);
-          assertThat(run.err())
-              .startsWith(
-                  "localhost: stored something other than what was sent ("
-                      + says
-                      + "). Do not rely on");
-        });
-  }
-
   @Test
   void nothingAnswers() {
     system.close();
@@ -379,6 +149,38 @@ class SendTest {
             "localhost: cannot be reached. Check the address and the network.\n"
                 + fitting.file("b.json")
                 + LOST);
+  }
+
+  /** Not even to a system that would take it. */
+  @ParameterizedTest
+  @ValueSource(ints = {301, 302, 303, 307, 308})
+  void aRedirectionIsNotFollowed(int status) {
+    try (StubSystem other = new StubSystem()) {
+      other.patient(ToldFitting.SYSTEM, ToldFitting.NUMBER);
+      system.before =
+          Optional.of(
+              exchange -> {
+                String path = exchange.getRequestURI().toString().substring("/fhir".length());
+                exchange.getResponseHeaders().set("Location", other.address() + path);
+                exchange.sendResponseHeaders(status, -1);
+                exchange.close();
+                return true;
+              });
+      assertThat(send().err()).startsWith("localhost: the system sends on to another address");
+      assertThat(other.asked).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"two words", "", "s3cret\u0000", "Bearer:s3cret"})
+  void aFileWithoutATokenIsNotSent(String text) throws IOException {
+    Files.writeString(folder.resolve("token"), text);
+    assertThat(send().err())
+        .isEqualTo(
+            fitting.file("token")
+                + ": expected an access token: one word of letters, digits and . _ ~ + / - =. Ask"
+                + " the clinic for one.\n");
+    assertThat(system.asked).isEmpty();
   }
 
   @Test

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import com.sun.net.httpserver.HttpsConfigurator;
+import com.sun.net.httpserver.HttpsServer;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
@@ -19,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import javax.net.ssl.SSLContext;
 
 /**
  * A small record system in memory: search by identifier, transactions with conditional create and
@@ -33,6 +36,7 @@ final class StubSystem implements AutoCloseable {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private final HttpServer server;
+  private final boolean encrypted;
   private final ExecutorService threads = Executors.newCachedThreadPool();
 
   /** What is stored, by type and id. */
@@ -51,8 +55,29 @@ final class StubSystem implements AutoCloseable {
   boolean silent;
 
   StubSystem() {
+    this(Optional.empty());
+  }
+
+  /**
+   * A system that is spoken to over an encrypted connection.
+   *
+   * @param certificates who it says it is
+   */
+  static StubSystem encrypted(SSLContext certificates) {
+    return new StubSystem(Optional.of(certificates));
+  }
+
+  private StubSystem(Optional<SSLContext> certificates) {
+    encrypted = certificates.isPresent();
+    InetSocketAddress place = new InetSocketAddress(InetAddress.getLoopbackAddress(), 0);
     try {
-      server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+      if (encrypted) {
+        HttpsServer https = HttpsServer.create(place, 0);
+        https.setHttpsConfigurator(new HttpsConfigurator(certificates.get()));
+        server = https;
+      } else {
+        server = HttpServer.create(place, 0);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -62,7 +87,10 @@ final class StubSystem implements AutoCloseable {
   }
 
   String address() {
-    return "http://localhost:" + server.getAddress().getPort() + "/fhir";
+    return (encrypted ? "https" : "http")
+        + "://localhost:"
+        + server.getAddress().getPort()
+        + "/fhir";
   }
 
   void patient(String system, String value) {

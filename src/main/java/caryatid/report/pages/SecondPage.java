@@ -1,6 +1,7 @@
 package caryatid.report.pages;
 
 import caryatid.alignment.AlignmentState;
+import caryatid.alignment.MovedLines;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
 import caryatid.recording.model.Provenance;
@@ -14,9 +15,11 @@ import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
 import caryatid.wording.LandmarkWords;
+import caryatid.wording.OffsetWords;
 import caryatid.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -57,6 +60,7 @@ public final class SecondPage {
     LandmarkWords.open(state.trial(), wording)
         .ifPresent(words -> blocks.add(new Prose(words, false)));
     findings.sources().ifPresent(words -> blocks.add(new Prose(words, false)));
+    moved().ifPresent(words -> blocks.add(new Prose(words, false)));
     blocks.add(heading("METHOD"));
     blocks.add(new Prose(wording.word("SecondPage.HOW"), false));
     blocks.add(heading("CERTAINTY"));
@@ -80,6 +84,27 @@ public final class SecondPage {
       last(blocks);
     }
     return blocks;
+  }
+
+  /** How the foot's and the whole body's line moved since the state before. */
+  private Optional<String> moved() {
+    List<MovedLines> all =
+        result.before().map(before -> MovedLines.since(before, state)).orElse(List.of());
+    String each = all.stream().map(this::moved).collect(Collectors.joining("; "));
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(wording.fill("SecondPage.MOVED", Argument.text(each)));
+  }
+
+  private String moved(MovedLines moved) {
+    OffsetWords offsets = new OffsetWords(wording);
+    LandmarkWords names = new LandmarkWords(wording, state.trial());
+    return wording.fill(
+        "SecondPage.MOVED_AT",
+        Argument.text(names.name(moved.at().landmark(), moved.at().side())),
+        Argument.term(moved.at().side()),
+        Argument.text(offsets.distance(moved.at().plane(), moved.footMm())),
+        Argument.text(offsets.distance(moved.at().plane(), moved.bodyMm())));
   }
 
   private void last(List<Block> blocks) {

@@ -7,9 +7,15 @@ import caryatid.alignment.EarlierState;
 import caryatid.alignment.EarlierStates;
 import caryatid.alignment.Result;
 import caryatid.alignment.Stand;
+import caryatid.alignment.StateOffset;
 import caryatid.alignment.StateRemark;
 import caryatid.demo.ChangedStand;
 import caryatid.demo.Numbered;
+import caryatid.geometry.Plane;
+import caryatid.geometry.Side;
+import caryatid.loadline.LandmarkInPlane;
+import caryatid.loadline.LoadLineMethod;
+import caryatid.loadline.Offset;
 import caryatid.recording.model.Provenance;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
@@ -18,10 +24,15 @@ import caryatid.report.pages.Block.Facts;
 import caryatid.report.pages.Block.Heading;
 import caryatid.report.pages.Block.Points;
 import caryatid.report.pages.Block.Prose;
+import caryatid.standing.LoadLineOwner;
+import caryatid.uncertainty.Estimate;
 import caryatid.wording.Wording;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -60,6 +71,60 @@ class SecondPageTest {
         .flatMap(facts -> facts.facts().stream())
         .map(fact -> fact.label() + ": " + fact.value())
         .toList();
+  }
+
+  /**
+   * The knee's line from 22.6 to 12.6 mm posterior, by 10 mm; the whole body's from 4.5 to 10.5 mm
+   * anterior, by 6 mm. Of the ankle only one line is known before, sideways there is no whole
+   * body's, and the state before may tell nothing.
+   */
+  @Test
+  void aChangeIsSplitIntoTheFootsLineAndTheWholeBodys() {
+    LandmarkInPlane knee = new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "knee centre");
+    LandmarkInPlane ankle = new LandmarkInPlane(Plane.SAGITTAL, Side.RIGHT, "ankle axis");
+    List<StateOffset> offsets = new ArrayList<>(STATE.offsets());
+    for (LandmarkInPlane at : List.of(knee, ankle)) {
+      Offset body =
+          new Offset(at, LoadLineOwner.WHOLE_BODY, LoadLineMethod.VERTICAL, Estimate.exact(10.5));
+      offsets.add(new StateOffset(body, 1, Optional.empty()));
+    }
+    AlignmentState state =
+        new AlignmentState(STATE.stands(), offsets, STATE.findings(), List.of(), List.of());
+    List<EarlierState.EarlierOffset> then =
+        List.of(
+            earlier(knee, LoadLineOwner.RIGHT_FOOT, -22.6),
+            earlier(knee, LoadLineOwner.WHOLE_BODY, 4.5),
+            earlier(ankle, LoadLineOwner.RIGHT_FOOT, 40));
+    assertThat(prose(page(state, Optional.of(before(then))).blocks(true)))
+        .contains(
+            "Since the state before: past the prosthetic knee axis (right) the foot's line moved by"
+                + " 10.0 mm anterior, and the whole body's line by 6.0 mm anterior with it. This"
+                + " describes posture and is no result: a change of alignment moves the whole"
+                + " body's line too.");
+    assertThat(prose(page(state, Optional.of(before(List.of()))).blocks(true)))
+        .noneMatch(words -> words.startsWith("Since"));
+    assertThat(prose(page(state, Optional.empty()).blocks(true)))
+        .noneMatch(words -> words.startsWith("Since"));
+  }
+
+  private static EarlierState.EarlierOffset earlier(
+      LandmarkInPlane at, LoadLineOwner of, double mm) {
+    return new EarlierState.EarlierOffset(at, of, mm, OptionalDouble.empty());
+  }
+
+  private static EarlierStates before(List<EarlierState.EarlierOffset> offsets) {
+    EarlierState state =
+        new EarlierState(
+            "0",
+            "DEMO-7",
+            OffsetDateTime.parse("2026-03-04T09:15+01:00"),
+            "walking shoe",
+            14.5,
+            1,
+            offsets,
+            true);
+    return new EarlierStates(
+        new Provenance("earlier-states.json", 5, "d".repeat(128)), List.of(state));
   }
 
   @Test

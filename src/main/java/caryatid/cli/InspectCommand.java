@@ -59,6 +59,7 @@ final class InspectCommand implements Callable<Integer> {
     Inspection inspection = inspection(export);
     PrintWriter out = spec.commandLine().getOut();
     InspectionText.lines(inspection, description != null, wording).forEach(out::println);
+    Inspect.landmarks(inspection, wording).forEach(out::println);
     if (file.isPresent()) {
       CaryatidCommand.FILES.write(file.get(), Inspect.draft(export, inspection, wording));
       out.println(wording.fill("InspectionText.written", Argument.text(draft.toString())));

@@ -82,13 +82,15 @@ public final class StandAnalysis {
    * Seeks a quiet stand on one plate, and measures nothing in it. What this refuses, {@link
    * #analyse} refuses for the same reason; what this finds, it refuses only by the body mass.
    *
+   * @return where it is
    * @throws BadInput if it is not quiet standing by the usual limits, or a channel seems dead
    */
-  public static void seek(Sampled recording, Stance stance) throws BadInput {
+  public static QuietStretch seek(Sampled recording, Stance stance) throws BadInput {
     StanceSignals signals = StanceSignals.of(recording, stance, List.of(Side.LEFT));
     QuietStretch stretch =
         new StretchSelector(recording, signals, Limits.USUAL).settle(Optional.empty());
     quiet(recording, signals, stretch, Limits.USUAL);
+    return stretch;
   }
 
   /** The signals over a stretch, none of them impossible. */

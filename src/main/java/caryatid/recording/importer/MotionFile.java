@@ -4,7 +4,6 @@ import caryatid.recording.c3d.C3dExport;
 import caryatid.recording.c3d.C3dReader;
 import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.model.MarkerTrack;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.UnderstoodFact.Basis;
@@ -20,7 +19,6 @@ import caryatid.remark.Unit;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.List;
 import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 
@@ -106,27 +104,7 @@ final class MotionFile {
         table.isPresent()
             ? read.messages().withProblems(table.get().mapping().problems())
             : read.messages();
-    return new Stages.Parsed(table, table, mapped.and(markers()));
-  }
-
-  /** The markers that may serve as landmarks, each with its mean place and how far it moved. */
-  private StageMessages markers() {
-    StageMessages offered = StageMessages.none(file);
-    for (MarkerTrack track : export().map(e -> e.markers().tracks()).orElse(List.of())) {
-      MarkerPlace place = MarkerPlace.of(track);
-      offered =
-          offered.withFact(
-              ImportFact.MOTION_MARKER,
-              Basis.CONCLUDED,
-              Argument.text(track.name()),
-              Argument.term(track.side()),
-              Argument.term(track.point()),
-              Argument.of(place.anteriorMm(), Unit.MM),
-              Argument.of(place.rightMm(), Unit.MM),
-              Argument.of(place.upMm(), Unit.MM),
-              Argument.of(place.spreadMm(), Unit.MM));
-    }
-    return offered;
+    return new Stages.Parsed(table, table, mapped);
   }
 
   /** Every row is a sample at the file's rate; without one it is asked for. */

@@ -42,8 +42,6 @@ public enum ImportFact implements Topic {
   MOTION_AXES("Aspect.MOTION_AXES"),
   /** Arguments: side, plate. */
   MOTION_FOOT("Aspect.MOTION_FOOT"),
-  /** Arguments: marker, side, place, anterior, right, up, spread, all mm. */
-  MOTION_MARKER("Aspect.MOTION_MARKER"),
   AXES("Aspect.AXES"),
   VERTICAL("Aspect.VERTICAL"),
   FORCE_SENSE("Aspect.FORCE_SENSE");

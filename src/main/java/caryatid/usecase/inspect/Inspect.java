@@ -65,6 +65,18 @@ public final class Inspect {
         .getBytes(UTF_8);
   }
 
+  /**
+   * Lines for a trial sheet: markers on knees and ankles as landmarks, and the joints measured from
+   * them by distances that are left open. None where the export has no such marker or no quiet
+   * stand.
+   */
+  public static List<String> landmarks(Inspection inspection, Wording wording) {
+    return inspection
+        .sampled()
+        .map(recording -> MarkedLandmarks.lines(recording, wording))
+        .orElse(List.of());
+  }
+
   /** As it was read: names that are still to be written are none. */
   private static ExportLayout surveyed(Inspection inspection) {
     ExportLayout layout = inspection.draft().layout();

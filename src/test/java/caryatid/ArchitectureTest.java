@@ -142,7 +142,7 @@ class ArchitectureTest {
         "advice report.pages report.picture chart.paint chart chart.mark wording views fitting format"
             + " entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
-        "org.apache.pdfbox.. org.apache.fontbox.. de.rototor.. java.awt.. javax.imageio.."),
+        "org.apache.pdfbox.. org.apache.fontbox.. java.awt.. javax.imageio.."),
     new Row(
         "report",
         "advice report.pages report.pdf report.picture chart chart.mark wording views fitting format entry"

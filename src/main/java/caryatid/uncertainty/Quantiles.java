@@ -8,7 +8,28 @@ import org.apache.commons.statistics.distribution.TDistribution;
 public final class Quantiles {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
+  /**
+   * The last quantiles found, each at the place of its hash: a few are asked for again and again.
+   * Several threads may use it: each item is complete, and says what it is of.
+   */
+  private static final StudentsT[] FOUND = new StudentsT[1 << 10];
+
   private Quantiles() {}
+
+  private record StudentsT(double probability, double degreesOfFreedom, double quantile) {
+    static StudentsT of(double probability, double degreesOfFreedom) {
+      return new StudentsT(
+          probability,
+          degreesOfFreedom,
+          Double.isInfinite(degreesOfFreedom)
+              ? NORMAL.inverseCumulativeProbability(probability)
+              : TDistribution.of(degreesOfFreedom).inverseCumulativeProbability(probability));
+    }
+
+    boolean isOf(double otherProbability, double otherDegrees) {
+      return probability == otherProbability && degreesOfFreedom == otherDegrees;
+    }
+  }
 
   /**
    * The quantile of Student's t.
@@ -17,9 +38,14 @@ public final class Quantiles {
    * @param degreesOfFreedom above 0; infinite for the normal distribution
    */
   public static double t(double probability, double degreesOfFreedom) {
-    return Double.isInfinite(degreesOfFreedom)
-        ? NORMAL.inverseCumulativeProbability(probability)
-        : TDistribution.of(degreesOfFreedom).inverseCumulativeProbability(probability);
+    int hash = 31 * Double.hashCode(probability) + Double.hashCode(degreesOfFreedom);
+    int place = (hash ^ hash >>> 10 ^ hash >>> 20) & FOUND.length - 1;
+    StudentsT found = FOUND[place];
+    if (found == null || !found.isOf(probability, degreesOfFreedom)) {
+      found = StudentsT.of(probability, degreesOfFreedom);
+      FOUND[place] = found;
+    }
+    return found.quantile();
   }
 
   /**

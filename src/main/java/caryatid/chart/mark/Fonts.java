@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * The letters of all drawings: Liberation Sans, and DejaVu Sans for signs that it lacks, such as
@@ -32,7 +33,13 @@ public final class Fonts {
       new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
   private static final Map<FontFile, Font> LOADED = new ConcurrentHashMap<>();
 
+  /** Codes below this are of letters and signs that reports have often. */
+  private static final int COMMON = 0x2600;
+
   private Fonts() {}
+
+  /** A letter of a font: whether it has it, and the width at a size of 1000. */
+  private record KnownLetter(boolean there, double width) {}
 
   /** The files of the fonts (TrueType). */
   public enum FontFile {
@@ -43,8 +50,8 @@ public final class Fonts {
 
     private final String path;
 
-    /** Widths at a size of 1000 by letter, because the drawings ask for the same ones often. */
-    private final Map<Integer, Double> widths = new ConcurrentHashMap<>();
+    /** What is known of the common letters, because the drawings ask for the same ones often. */
+    private final AtomicReferenceArray<KnownLetter> letters = new AtomicReferenceArray<>(COMMON);
 
     FontFile(String path) {
       this.path = path;
@@ -66,9 +73,16 @@ public final class Fonts {
       return stream;
     }
 
-    private double widthAtLarge(int letter) {
-      return widths.computeIfAbsent(
-          letter, l -> font().getStringBounds(Character.toString(l), EXACT).getWidth());
+    private KnownLetter letter(int code) {
+      KnownLetter known = code < COMMON ? letters.get(code) : null;
+      if (known == null) {
+        double width = font().getStringBounds(Character.toString(code), EXACT).getWidth();
+        known = new KnownLetter(font().canDisplay(code), width);
+        if (code < COMMON) {
+          letters.set(code, known);
+        }
+      }
+      return known;
     }
 
     /** The font, at a size of 1000. */
@@ -81,7 +95,10 @@ public final class Fonts {
   public record TextRun(String words, FontFile file) {
     /** Width, mm. */
     public double widthMm(Lettering lettering) {
-      double atLarge = words.codePoints().mapToDouble(file::widthAtLarge).sum();
+      double atLarge = 0;
+      for (int i = 0; i < words.length(); i += Character.charCount(words.codePointAt(i))) {
+        atLarge += file.letter(words.codePointAt(i)).width();
+      }
       return atLarge / LARGE * lettering.points() * Style.MM_PER_POINT;
     }
   }
@@ -102,29 +119,27 @@ public final class Fonts {
 
   /** Whether one of the fonts has a letter. */
   static boolean has(int letter) {
-    return FontFile.REGULAR.font().canDisplay(letter)
+    return FontFile.REGULAR.letter(letter).there()
         || Character.getType(letter) != Character.NON_SPACING_MARK
-            && FontFile.SIGNS.font().canDisplay(letter);
+            && FontFile.SIGNS.letter(letter).there();
   }
 
   /** A line of text by the fonts it is written with; one run for letters of {@link #font} alone. */
   public static List<TextRun> runs(String words, Lettering lettering) {
-    Font first = font(lettering);
-    if (first.canDisplayUpTo(words) < 0) {
-      return words.isEmpty()
-          ? List.of()
-          : List.of(new TextRun(words, FontFile.of(lettering, false)));
-    }
     List<TextRun> runs = new ArrayList<>();
     int from = 0;
     for (int to = 1; to <= words.length(); to++) {
-      boolean sign = !first.canDisplay(words.charAt(from));
-      if (to == words.length() || sign == first.canDisplay(words.charAt(to))) {
+      boolean sign = isSign(words.charAt(from), lettering);
+      if (to == words.length() || sign != isSign(words.charAt(to), lettering)) {
         runs.add(new TextRun(words.substring(from, to), FontFile.of(lettering, sign)));
         from = to;
       }
     }
     return runs;
+  }
+
+  private static boolean isSign(char letter, Lettering lettering) {
+    return !FontFile.of(lettering, false).letter(letter).there();
   }
 
   /** Measures of a font that is large enough for whole units to be exact. */
@@ -134,7 +149,11 @@ public final class Fonts {
 
   /** Width of a line of text, mm. */
   public static double widthMm(String words, Lettering lettering) {
-    return runs(words, lettering).stream().mapToDouble(run -> run.widthMm(lettering)).sum();
+    double widthMm = 0;
+    for (TextRun run : runs(words, lettering)) {
+      widthMm += run.widthMm(lettering);
+    }
+    return widthMm;
   }
 
   /** A text in lines no wider than a room, broken at blanks, and inside words that are wider. */
@@ -146,23 +165,33 @@ public final class Fonts {
   public static List<String> wrap(
       String words, Lettering lettering, double roomMm, double firstInMm) {
     List<String> lines = new ArrayList<>();
-    String line = "";
+    double blankMm = widthMm(" ", lettering);
+    StringBuilder line = new StringBuilder();
+    double lineMm = 0;
     for (String word : narrow(words, lettering, roomMm - firstInMm).split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
+      double wordMm = widthMm(word, lettering);
       double room = lines.isEmpty() ? roomMm - firstInMm : roomMm;
-      if (!line.isEmpty() && widthMm(longer, lettering) > room) {
-        lines.add(line);
-        line = word;
+      if (line.length() == 0) {
+        lineMm = wordMm;
+      } else if (lineMm + blankMm + wordMm > room) {
+        lines.add(line.toString());
+        line.setLength(0);
+        lineMm = wordMm;
       } else {
-        line = longer;
+        line.append(' ');
+        lineMm += blankMm + wordMm;
       }
+      line.append(word);
     }
-    lines.add(line);
+    lines.add(line.toString());
     return lines;
   }
 
   /** Puts blanks into words that are wider than a room. */
   private static String narrow(String words, Lettering lettering, double roomMm) {
+    if (widthMm(words, lettering) <= roomMm) {
+      return words;
+    }
     return Arrays.stream(words.split(" ", -1))
         .map(word -> widthMm(word, lettering) > roomMm ? cut(word, lettering, roomMm) : word)
         .collect(joining(" "));

@@ -10,6 +10,10 @@ public final class PrintableText {
   /** Stands for a letter that the drawings' letters do not have. */
   public static final String UNKNOWN = "\u25a1";
 
+  private static final char NO_BREAK_SPACE = '\u00a0';
+  private static final char SOFT_HYPHEN = '\u00ad';
+  private static final char LAST_PLAIN = '\u00ff';
+
   /** Written from left to right, letter by letter; others need more than their letters. */
   private static final Set<UnicodeScript> WRITTEN =
       EnumSet.of(
@@ -31,11 +35,29 @@ public final class PrintableText {
 
   /** The same, with all blanks as they are. */
   public static String letters(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder printable = new StringBuilder();
     Normalizer.normalize(text, Normalizer.Form.NFC)
         .codePoints()
         .forEach(letter -> printable.append(printable(letter)));
     return printable.toString();
+  }
+
+  /**
+   * Whether all of it is of the first letters of Unicode that are printed, which is quickly said.
+   */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      boolean plain =
+          letter >= ' ' && letter <= '~' || letter > NO_BREAK_SPACE && letter <= LAST_PLAIN;
+      if (!plain || letter == SOFT_HYPHEN) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether every letter of a text is printed as it is; blanks and line ends do not count. */

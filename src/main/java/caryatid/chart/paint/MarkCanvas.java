@@ -24,8 +24,11 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A canvas that keeps what a chart draws as marks, so that every form of a report is made from the
@@ -36,6 +39,14 @@ public final class MarkCanvas extends PlainCanvas {
   static final double UNITS_PER_MM = 100;
 
   private static final double FLATNESS = 1;
+  private static final Map<Lettering, Font> FONTS = new ConcurrentHashMap<>();
+  private static final Map<Ink, Color> COLORS = new EnumMap<>(Ink.class);
+
+  static {
+    for (Ink ink : Ink.values()) {
+      COLORS.put(ink, new Color(ink.rgb()));
+    }
+  }
 
   private final List<Part> parts = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
@@ -68,12 +79,16 @@ public final class MarkCanvas extends PlainCanvas {
 
   /** The font of a lettering, at the canvas's size. */
   static Font font(Lettering lettering) {
+    return FONTS.computeIfAbsent(lettering, MarkCanvas::derived);
+  }
+
+  private static Font derived(Lettering lettering) {
     double units = lettering.points() * Style.MM_PER_POINT * UNITS_PER_MM;
     return Fonts.font(lettering).deriveFont((float) units);
   }
 
   static Color color(Ink ink) {
-    return new Color(ink.rgb());
+    return COLORS.get(ink);
   }
 
   @Override

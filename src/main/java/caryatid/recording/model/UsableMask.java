@@ -9,11 +9,13 @@ import java.util.BitSet;
 public final class UsableMask {
   private final BitSet bits;
   private final int size;
+  private final boolean all;
 
   /** A copy of the bits, for a number of samples. */
   public UsableMask(BitSet bits, int size) {
     this.bits = bits.get(0, size);
     this.size = size;
+    this.all = this.bits.cardinality() == size;
   }
 
   /** All samples usable. */
@@ -33,7 +35,7 @@ public final class UsableMask {
 
   /** Whether a sample can be used. */
   public boolean at(int index) {
-    return bits.get(index);
+    return all ? index < size : bits.get(index);
   }
 
   /** Whether all samples {@code from} up to, not including, {@code to} can be used. */

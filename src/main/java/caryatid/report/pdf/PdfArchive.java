@@ -129,8 +129,9 @@ final class PdfArchive {
   }
 
   private PDComplexFileSpecification specification(AttachedFile file) throws IOException {
-    PDEmbeddedFile embedded =
-        new PDEmbeddedFile(document, new ByteArrayInputStream(file.bytes()), COSName.FLATE_DECODE);
+    PDEmbeddedFile embedded = new PDEmbeddedFile(document);
+    boolean isLong = file.role() == AttachmentRole.RECORDING;
+    Packed.put(file.bytes(), embedded.getCOSObject(), isLong ? Packed.QUICKLY : Packed.WELL);
     embedded.setSubtype(type(file));
     embedded.setSize(file.bytes().length);
     embedded.setModDate(calendar());

@@ -4,11 +4,8 @@ import caryatid.chart.mark.Fonts;
 import caryatid.chart.mark.Fonts.FontFile;
 import caryatid.chart.mark.Fonts.TextRun;
 import caryatid.chart.mark.Style.Lettering;
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
-import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +22,9 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  * signs only where there are such signs.
  */
 final class PdfFonts {
+  /** The fonts as they were read, the same for all documents. */
+  private static final Map<FontFile, TrueTypeFont> PARSED = new EnumMap<>(FontFile.class);
+
   private final PDDocument document;
   private final Map<FontFile, PDFont> embedded = new EnumMap<>(FontFile.class);
 
@@ -34,21 +34,33 @@ final class PdfFonts {
     embedded(FontFile.BOLD);
   }
 
-  private PDFont embedded(FontFile file) throws IOException {
+  PDFont embedded(FontFile file) throws IOException {
     if (!embedded.containsKey(file)) {
       embedded.put(file, PDType0Font.load(document, parsed(file), true));
     }
     return embedded.get(file);
   }
 
+  private static TrueTypeFont parsed(FontFile file) throws IOException {
+    synchronized (PARSED) {
+      if (!PARSED.containsKey(file)) {
+        PARSED.put(file, parse(file));
+      }
+      return PARSED.get(file);
+    }
+  }
+
   /**
    * A font, each letter drawn as it is: none is replaced for its neighbours, which would take a
-   * third of a report's time. It lies in memory until the document is saved, and holds no file.
+   * third of a report's time. It holds no file. The tables that are asked for are read now: what is
+   * read later would be read by several threads at a time.
    */
-  private static TrueTypeFont parsed(FontFile file) throws IOException {
+  private static TrueTypeFont parse(FontFile file) throws IOException {
     try (InputStream stream = file.open()) {
       TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(stream));
       font.setEnableGsub(false);
+      font.getOS2Windows();
+      font.getUnicodeCmapLookup();
       return font;
     }
   }
@@ -66,20 +78,10 @@ final class PdfFonts {
     }
   }
 
-  /** Writes a canvas's text with these fonts. */
-  PdfBoxGraphics2DFontTextDrawer forCanvas() {
-    return new PdfBoxGraphics2DFontTextDrawer() {
-      @Override
-      protected PDFont mapFont(Font font, IFontTextDrawerEnv env) throws IOException {
-        return embedded(file(font));
-      }
-    };
-  }
-
-  private static FontFile file(Font font) {
-    return Arrays.stream(FontFile.values())
-        .filter(file -> file.font().getFontName().equals(font.getFontName()))
-        .findFirst()
-        .orElseThrow();
+  /** The numbers of a run's letters in its font, which from now on holds these. */
+  byte[] codes(TextRun run) throws IOException {
+    PDFont font = embedded(run.file());
+    run.words().codePoints().forEach(font::addToSubset);
+    return font.encode(run.words());
   }
 }

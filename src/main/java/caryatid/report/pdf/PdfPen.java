@@ -6,11 +6,8 @@ import caryatid.chart.mark.PrintableText;
 import caryatid.chart.mark.Style;
 import caryatid.chart.mark.Style.Ink;
 import caryatid.chart.mark.Style.Lettering;
-import caryatid.chart.paint.DrawingPainter;
 import caryatid.report.pages.Paper;
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Color;
-import java.awt.geom.Rectangle2D;
 import java.io.Closeable;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSName;
@@ -103,7 +100,7 @@ final class PdfPen implements Closeable {
 
   /** Draws a drawing for the open element. */
   void draw(Drawing drawing, PaperPoint corner) throws IOException {
-    PDFormXObject form = form(drawing);
+    PDFormXObject form = DrawingForm.of(drawing, document, fonts);
     stream.beginMarkedContent(tags.type(), tags.mark(page));
     stream.saveGraphicsState();
     stream.transform(
@@ -128,16 +125,6 @@ final class PdfPen implements Closeable {
     stream.endMarkedContent();
   }
 
-  private PDFormXObject form(Drawing drawing) throws IOException {
-    float width = points(drawing.widthMm());
-    float height = points(drawing.heightMm());
-    PdfBoxGraphics2D canvas = new PrintableCanvas(document, width, height);
-    canvas.setFontTextDrawer(fonts.forCanvas());
-    DrawingPainter.paint(drawing, canvas, new Rectangle2D.Double(0, 0, width, height));
-    canvas.dispose();
-    return canvas.getXFormObject();
-  }
-
   private float down(double mm) {
     return points(paper.heightMm() - mm);
   }
@@ -149,22 +136,5 @@ final class PdfPen implements Closeable {
   @Override
   public void close() throws IOException {
     stream.close();
-  }
-
-  /** A canvas that writes no letter which the embedded letters lack. */
-  private static final class PrintableCanvas extends PdfBoxGraphics2D {
-    PrintableCanvas(PDDocument document, float width, float height) throws IOException {
-      super(document, width, height);
-    }
-
-    @Override
-    public void drawString(String words, int x, int y) {
-      super.drawString(PrintableText.letters(words), x, y);
-    }
-
-    @Override
-    public void drawString(String words, float x, float y) {
-      super.drawString(PrintableText.letters(words), x, y);
-    }
   }
 }

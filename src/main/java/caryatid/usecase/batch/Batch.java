@@ -28,6 +28,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -148,12 +149,15 @@ public final class Batch {
     requireOwn(order.folder());
     // First of all, because it says whose folder this is.
     write(order, FindingsCsv.METADATA_FILE, FindingsCsv.metadata(order.words()), files);
-    StateCheck check = new StateCheck(order, files, wording, now);
-    ExecutorService threads = Executors.newFixedThreadPool(order.atATime());
+    FreeWhileWriting turns = new FreeWhileWriting(files, new Semaphore(order.atATime()));
+    StateCheck check = new StateCheck(order, turns, wording, now);
+    ExecutorService threads = Executors.newFixedThreadPool(order.atATime() + 1);
     List<BatchOutcome> outcomes = new ArrayList<>();
     try {
       List<Future<BatchOutcome>> futures =
-          states.stream().map(state -> threads.submit(() -> check.of(state))).toList();
+          states.stream()
+              .map(state -> threads.submit(() -> turns.take(() -> check.of(state))))
+              .toList();
       for (Future<BatchOutcome> future : futures) {
         BatchOutcome outcome = outcome(future);
         outcomes.add(outcome);

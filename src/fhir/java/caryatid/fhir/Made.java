@@ -51,7 +51,7 @@ final class Made {
   /** The story's record, {@code K7-right}, in a folder of records. */
   static void story(Path folder) throws IOException {
     Set<String> kept = Set.of("record start", "record add", "check sample-recordings");
-    for (String line : Files.readAllLines(Path.of("docs/fitting-record.md"))) {
+    for (String line : Files.readAllLines(Path.of("sample-recordings/story/README.md"))) {
       String command = line.replaceFirst("^\\./caryatid ", "");
       if (!command.equals(line) && kept.stream().anyMatch(command.replace('/', ' ')::startsWith)) {
         caryatid(words(command, folder));

@@ -28,9 +28,6 @@ class DocumentedCommandsTest {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(\\S+)");
   private static final Pattern EXIT = Pattern.compile("#\\s*exit\\s+(\\d)\\s*$");
 
-  /** {@link StoryTest} runs every command of this page within one program. */
-  private static final Path RUN_BY_STORY = Path.of("fitting-record.md");
-
   @TempDir private Path folder;
 
   @TestFactory
@@ -42,11 +39,7 @@ class DocumentedCommandsTest {
 
   private static Stream<Path> pages() throws IOException {
     try (Stream<Path> docs = Files.walk(Path.of("docs"))) {
-      List<Path> found =
-          docs.filter(p -> p.toString().endsWith(".md"))
-              .filter(p -> !p.endsWith(RUN_BY_STORY))
-              .sorted()
-              .toList();
+      List<Path> found = docs.filter(p -> p.toString().endsWith(".md")).sorted().toList();
       return Stream.concat(
           Stream.of(Path.of("README.md"), Path.of("sample-recordings/README.md")), found.stream());
     }

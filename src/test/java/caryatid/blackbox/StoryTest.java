@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The story in the docs, from the bench to walking, tells what its page says it tells. */
 class StoryTest {
-  private static final Path PAGE = Path.of("docs/fitting-record.md");
+  private static final Path PAGE = Path.of("sample-recordings/story/README.md");
   private static final Path SHOWN = Path.of("src/test/resources/caryatid/blackbox/story.txt");
   private static final String REPORT = "K7-right-record.pdf";
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");

@@ -5,9 +5,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
-/** The whole study; writes its tables into a page. */
+/** The whole study; keeps its numbers in a file and writes their ranges into a page. */
 public final class CalibrationStudy {
   private static final int RATE_HZ = 50;
   private static final int SECONDS = 20;
@@ -15,42 +16,51 @@ public final class CalibrationStudy {
   private CalibrationStudy() {}
 
   /**
-   * Runs the study.
+   * Runs the study, or only writes the page from the numbers that are kept.
    *
-   * @param arguments the page, which families ({@code chosen-on}, {@code looked-at}, {@code
-   *     held-back} or {@code frozen}), and optionally a factor for the number of runs
+   * @param arguments the page, next to which the numbers are kept in a file of that name that ends
+   *     in {@code .csv}; which families ({@code chosen-on}, {@code looked-at}, {@code held-back} or
+   *     {@code frozen}), or {@code none} to run nothing; and optionally a factor for the number of
+   *     runs
    */
   public static void main(String[] arguments) throws IOException {
     Path page = Path.of(arguments[0]);
-    String which = arguments[1];
-    if (which.equals("frozen")) {
-      Tables frozen = new Tables(arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1);
-      Page.put(page, "people frozen", frozen.people(Families.FROZEN));
-      Page.put(page, "pooled", frozen.pooled(pooled()));
-      Page.put(page, "pooled beyond", frozen.pooled(pooledBeyond()));
-      Page.put(page, "changes", frozen.changes(changes()));
-      return;
-    }
-    boolean chosenOn = which.equals("chosen-on");
-    List<Family> families =
-        switch (which) {
-          case "chosen-on" -> Families.CHOSEN_ON;
-          case "looked-at" -> Families.LOOKED_AT;
-          case "held-back" -> Families.HELD_BACK;
-          default -> throw new IllegalArgumentException("no families are called " + which);
-        };
+    Path file = page.resolveSibling(page.getFileName().toString().replace(".md", ".csv"));
     Tables tables = new Tables(arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1);
-    Page.put(page, "people " + which, tables.people(families));
-    if (chosenOn) {
-      Page.put(page, "known memory", tables.knownMemory());
+    switch (arguments[1]) {
+      case "none" -> {}
+      case "frozen" -> frozen(file, tables);
+      case "chosen-on" -> methodBefore(file, "chosen-on", Families.CHOSEN_ON, tables);
+      case "looked-at" -> methodBefore(file, "looked-at", Families.LOOKED_AT, tables);
+      case "held-back" -> methodBefore(file, "held-back", Families.HELD_BACK, tables);
+      default -> throw new IllegalArgumentException("no families are called " + arguments[1]);
     }
-    Page.put(page, "stands " + which, tables.standMeans(families));
-    Page.put(page, "alignments " + which, tables.alignments(plans(families, chosenOn)));
+    for (Map.Entry<String, Table> summary : Summaries.of(Figures.read(file)).entrySet()) {
+      Page.put(page, summary.getKey(), summary.getValue());
+    }
+  }
+
+  private static void frozen(Path file, Tables tables) throws IOException {
+    Figures.put(file, "people", "frozen", tables.people(Families.FROZEN));
+    Figures.put(file, "pooled", "frozen", tables.pooled(pooled()));
+    Figures.put(file, "pooled beyond", "frozen", tables.pooled(pooledBeyond()));
+    Figures.put(file, "changes", "frozen", tables.changes(changes()));
+  }
+
+  private static void methodBefore(Path file, String which, List<Family> families, Tables tables)
+      throws IOException {
+    boolean chosenOn = which.equals("chosen-on");
+    Figures.put(file, "people", which, tables.people(families));
+    if (chosenOn) {
+      Figures.put(file, "known memory", which, tables.knownMemory());
+    }
+    Figures.put(file, "stands", which, tables.standMeans(families));
+    Figures.put(file, "alignments", which, tables.alignments(plans(families, chosenOn)));
     if (!chosenOn) {
-      Page.put(page, "two and five " + which, tables.alignments(twoAndFive(families)));
+      Figures.put(file, "two and five", which, tables.alignments(twoAndFive(families)));
     }
     if (which.equals("held-back")) {
-      Page.put(page, "beyond", tables.alignments(beyond(families.get(0))));
+      Figures.put(file, "beyond", which, tables.alignments(beyond(families.get(0))));
     }
   }
 

@@ -104,7 +104,7 @@ record Changes(Clinic clinic, List<Estimate> pairs, List<Estimate> thirds, List<
   String[] cells(double driftMm) {
     return new String[] {
       clinic.title(),
-      number(driftMm, 0),
+      number(driftMm, 0) + " mm",
       number(pairs.size(), 0),
       number(before.stream().mapToDouble(mm -> mm).average().orElse(0), 1),
       number(halfWidth(pairs), 1),

@@ -18,6 +18,9 @@ final class People {
           "first against last quarter, mm",
           "largest step between samples, mm");
 
+  /** What the real stands are called among the families. */
+  static final String REAL_STANDS = "real stands";
+
   /** 5th, 50th and 95th percentile of the real stands (Santos and Duarte 2016, PeerJ 4:e2648). */
   static final double[][] REAL = {
     {2.8, 7.4, 14.9},

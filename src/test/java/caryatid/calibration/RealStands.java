@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -28,6 +29,11 @@ import java.util.stream.Stream;
  * the project.
  */
 public final class RealStands {
+  /** The tables whose numbers are kept beside the page. */
+  static final String PARTS = "parts of one stand";
+
+  static final String RUNS = "stands among each other";
+
   private static final int RUN = 12;
   private static final String DESCRIPTION =
       """
@@ -46,15 +52,20 @@ public final class RealStands {
   private RealStands() {}
 
   /**
-   * Writes the tables.
+   * Keeps the numbers and writes the tables.
    *
-   * @param arguments the folder of recordings and the page
+   * @param arguments the folder of recordings, and the page, next to which numbers are kept in a
+   *     file of that name that ends in {@code .csv}
    */
   public static void main(String[] arguments) throws IOException, BadInput {
     List<Recording> stands = read(Path.of(arguments[0]));
     Path page = Path.of(arguments[1]);
-    Page.put(page, "parts of one stand", parts(stands));
-    Page.put(page, "stands among each other", runs(stands));
+    Path file = page.resolveSibling(page.getFileName().toString().replace(".md", ".csv"));
+    Figures.put(file, PARTS, "all", parts(stands));
+    Figures.put(file, RUNS, "all", runs(stands));
+    for (Map.Entry<String, Table> summary : Summaries.ofReal(Figures.read(file)).entrySet()) {
+      Page.put(page, summary.getKey(), summary.getValue());
+    }
     Page.put(page, "steps from stand to stand", steps(stands));
     Page.put(page, "two directions", directions(stands));
   }
@@ -103,10 +114,10 @@ public final class RealStands {
             "stands",
             "parts",
             "pairs",
-            "fore and aft: within their 95 %, %",
-            "rms of difference over its u",
-            "sideways: within, %",
-            "rms");
+            "fore and aft, within their 95 %, %",
+            "fore and aft, rms of difference over its u",
+            "sideways, within their 95 %, %",
+            "sideways, rms of difference over its u");
     parts(table, "real", stands);
     for (Family family : Families.CHOSEN_ON) {
       parts(table, "simulated: " + family.title(), Simulated.stands(family, 300));
@@ -131,10 +142,10 @@ public final class RealStands {
             "run",
             "compared",
             "pairs",
-            "fore and aft: within their 95 %, %",
-            "rms of difference over its u",
-            "sideways: within, %",
-            "rms");
+            "fore and aft, within their 95 %, %",
+            "fore and aft, rms of difference over its u",
+            "sideways, within their 95 %, %",
+            "sideways, rms of difference over its u");
     for (int run = 0; run * RUN < stands.size(); run++) {
       List<RealMean> means =
           stands.subList(run * RUN, Math.min(stands.size(), (run + 1) * RUN)).stream()

@@ -5,7 +5,6 @@ import static caryatid.calibration.Table.number;
 import caryatid.samples.Relaxation;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +13,9 @@ import java.util.stream.Stream;
  * @param scale how many runs, as a multiple of those that are published
  */
 record Tables(double scale) {
+  /** The percentiles of each measure of {@link People}. */
+  static final List<String> PERCENTILES = List.of("5th percentile", "median", "95th percentile");
+
   private static final long SEED = 20_260_101;
 
   private int runs(int published) {
@@ -22,10 +24,12 @@ record Tables(double scale) {
 
   /** How simulated people sway. */
   Table people(List<Family> families) {
+    Stream<String> measures =
+        People.MEASURES.stream()
+            .flatMap(m -> PERCENTILES.stream().map(percentile -> m + ", " + percentile));
     Table table =
-        new Table(
-            Stream.concat(Stream.of("family"), People.MEASURES.stream()).toArray(String[]::new));
-    table.row(cells("real stands", People.REAL));
+        new Table(Stream.concat(Stream.of("family", "recorded"), measures).toArray(String[]::new));
+    table.row(cells(People.REAL_STANDS, People.REAL));
     for (Family family : families) {
       table.row(cells(family.title(), People.percentiles(family, runs(400), SEED)));
     }
@@ -34,13 +38,8 @@ record Tables(double scale) {
 
   private static String[] cells(String title, double[][] percentiles) {
     Stream<String> numbers =
-        Arrays.stream(percentiles)
-            .map(
-                p ->
-                    Arrays.stream(p)
-                        .mapToObj(x -> number(x, 1))
-                        .collect(Collectors.joining(" / ")));
-    return Stream.concat(Stream.of(title), numbers).toArray(String[]::new);
+        Arrays.stream(percentiles).flatMapToDouble(Arrays::stream).mapToObj(x -> number(x, 1));
+    return Stream.concat(Stream.of(title, "60 s, 100 Hz"), numbers).toArray(String[]::new);
   }
 
   /** This stand's mean where the correlation time is known. */
@@ -58,8 +57,8 @@ record Tables(double scale) {
         Family family = Family.of("one relaxation", (sdMm, noise) -> new Relaxation(sdMm, timeS));
         StandMeans means = means(family, new Clinic(50, seconds, 1, 1));
         table.row(
-            number(times, 0),
-            number(seconds, 0),
+            number(times, 0) + " correlation times",
+            number(seconds, 0) + " s",
             number(means.runs(), 0),
             number(means.coverage(), 1),
             number(means.halfWidthMm(), 1));
@@ -77,7 +76,7 @@ record Tables(double scale) {
         StandMeans means = means(family, new Clinic(50, seconds, 1, 1));
         table.row(
             family.title(),
-            number(seconds, 0),
+            number(seconds, 0) + " s",
             number(means.runs(), 0),
             number(means.refused(), 0),
             number(means.coverage(), 1),
@@ -100,15 +99,15 @@ record Tables(double scale) {
             "fittings",
             "refused, %",
             "coverage sagittal, %",
-            "frontal, %",
+            "coverage frontal, %",
             "half-width sagittal, mm",
-            "frontal, mm",
-            "false within at the edge sagittal, %",
-            "frontal, %",
-            "said within, %",
-            "truly outside of these, %",
-            "said outside, %",
-            "truly within of these, %");
+            "half-width frontal, mm",
+            "met on the edge sagittal, %",
+            "met on the edge frontal, %",
+            "said met, %",
+            "truly outside of those said met, %",
+            "said not met, %",
+            "truly inside of those said not met, %");
     plans.forEach(plan -> table.row(cells(plan)));
     return table;
   }
@@ -121,13 +120,15 @@ record Tables(double scale) {
             "clinic",
             "fittings",
             "coverage sagittal, %",
-            "frontal, %",
-            "half-width sagittal: mean / 95th percentile, mm",
-            "frontal, mm",
-            "met, the truth in the middle: sagittal, %",
-            "frontal, %",
-            "false within at the edge sagittal, %",
-            "frontal, %");
+            "coverage frontal, %",
+            "half-width sagittal, mm",
+            "half-width sagittal, 95th percentile, mm",
+            "half-width frontal, mm",
+            "half-width frontal, 95th percentile, mm",
+            "met in the middle sagittal, %",
+            "met in the middle frontal, %",
+            "met on the edge sagittal, %",
+            "met on the edge frontal, %");
     plans.forEach(plan -> table.row(shortCells(plan)));
     return table;
   }
@@ -140,8 +141,10 @@ record Tables(double scale) {
       number(all.sagittal().runs(), 0),
       number(all.sagittal().coverage(), 1),
       number(all.frontal().coverage(), 1),
-      number(all.sagittal().halfWidthMm(), 1) + " / " + number(all.widestSagittalMm(), 1),
-      number(all.frontal().halfWidthMm(), 1) + " / " + number(all.widestFrontalMm(), 1),
+      number(all.sagittal().halfWidthMm(), 1),
+      number(all.widestSagittalMm(), 1),
+      number(all.frontal().halfWidthMm(), 1),
+      number(all.widestFrontalMm(), 1),
       number(all.sagittal().metCentredPercent(), 1),
       number(all.frontal().metCentredPercent(), 1),
       number(all.sagittal().falseWithinPercent(), 1),
@@ -154,13 +157,13 @@ record Tables(double scale) {
     Table table =
         new Table(
             "clinic, three states",
-            "drift from state to state, mm",
+            "drift from state to state",
             "wearers",
             "smallest difference of the method before, mm",
-            "A-B: half-width, mm",
-            "called real, %",
-            "A-B-A: half-width, mm",
-            "called real, %");
+            "A-B half-width, mm",
+            "A-B called real, %",
+            "A-B-A half-width, mm",
+            "A-B-A called real, %");
     for (Plan plan : plans) {
       Changes changes = Changes.of(plan.family(), plan.clinic(), runs(plan.runs()), seed(plan));
       table.row(changes.cells(0));

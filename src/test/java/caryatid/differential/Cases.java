@@ -14,7 +14,7 @@ final class Cases {
   private static final List<String> LANGUAGES = List.of("en", "de", "fr", "es");
   private static final Path SPECIMENS = Path.of("src/test/resources/caryatid/recording/specimens");
   private static final Path FROZEN = Path.of("src/test/resources/caryatid/frozen/v1");
-  private static final Path STORY = Path.of("docs/fitting-record.md");
+  private static final Path STORY = Path.of("sample-recordings/story/README.md");
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   private Cases() {}

@@ -23,10 +23,6 @@ class WordListsTest {
   private static final Path BUNDLES = Path.of("src/main/resources/caryatid/wording");
   private static final String WORDS = "caryatid/words/";
 
-  /** The docs that plain readers read; the others are tables that programs write. */
-  private static final List<String> WRITTEN_BY_PROGRAMS =
-      List.of("calibration.md", "estimator-study.md");
-
   /** Where a metrologist's words are in place: page two, and what a plate's proof prints. */
   private static final Pattern PAGE_TWO =
       Pattern.compile("(Findings|Budget|SecondPage|StandTable|Proof|Hands|RepeatProblem)\\..*");
@@ -99,7 +95,6 @@ class WordListsTest {
     try (Stream<Path> docs = Files.list(Path.of("docs"))) {
       return Stream.concat(Stream.of(Path.of("README.md")), docs.sorted())
           .filter(page -> page.toString().endsWith(".md"))
-          .filter(page -> !WRITTEN_BY_PROGRAMS.contains(page.getFileName().toString()))
           .toList();
     }
   }

@@ -26,16 +26,16 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Holds the table of packages: what each may use. The same table stands in DEVELOPERS.md. */
+/** Holds the table of packages: what each may use. {@link ArchitecturePageTest} compares it with DEVELOPERS.md. */
 class ArchitectureTest {
   private static final JavaClasses PROGRAM =
       new ClassFileImporter()
           .importUrl(Topic.class.getProtectionDomain().getCodeSource().getLocation());
 
   /** A package, the project's packages it may use, and the libraries only such packages may use. */
-  private record Row(String name, String uses, String libraries) {}
+  record Row(String name, String uses, String libraries) {}
 
-  private static final Row[] TABLE = {
+  static final Row[] TABLE = {
     new Row("remark", "", ""),
     new Row("disk", "", ""),
     new Row("geometry", "remark", ""),

@@ -184,8 +184,7 @@ final class Summaries {
             "met on the edge, %",
             "truly outside of those said met, %",
             "truly inside of those said not met, %");
-    Summaries before =
-        among(f -> BEFORE.contains(f.table()) && f.of().contains(" of 20 s, 50 Hz"));
+    Summaries before = among(f -> BEFORE.contains(f.table()) && f.of().contains(" of 20 s, 50 Hz"));
     for (String clinic : before.distinct(Figure::of)) {
       Summaries row = before.among(f -> f.of().equals(clinic));
       table.row(

@@ -26,7 +26,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Holds the table of packages: what each may use. {@link ArchitecturePageTest} compares it with DEVELOPERS.md. */
+/**
+ * Holds the table of packages: what each may use. {@link ArchitecturePageTest} compares it with
+ * DEVELOPERS.md.
+ */
 class ArchitectureTest {
   private static final JavaClasses PROGRAM =
       new ClassFileImporter()

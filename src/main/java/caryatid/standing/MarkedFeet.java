@@ -7,6 +7,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Place;
 import caryatid.remark.Problem;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -23,19 +24,28 @@ final class MarkedFeet {
    */
   static void refuse(Recording recording, Stance stance, List<Side> prosthetic) throws BadInput {
     Map<Side, String> stated = stated(recording, stance, prosthetic);
-    for (Map.Entry<Side, String> foot : recording.markers().feet().entrySet()) {
-      String plate = stated.get(foot.getKey());
-      boolean alone = stated.size() == 1 && plate == null;
-      boolean beside = alone && !stated.containsValue(foot.getValue());
-      if (!beside && !foot.getValue().equals(plate) && !stated.isEmpty()) {
-        throw new BadInput(
+    List<Problem> problems = new ArrayList<>();
+    for (Side side : Side.values()) {
+      Optional<String> marked = Optional.ofNullable(recording.markers().feet().get(side));
+      if (marked.filter(plate -> contradicts(side, plate, stated)).isPresent()) {
+        problems.add(
             Problem.at(
                 Place.of(recording.file()),
                 StandProblem.FEET_BY_MARKERS,
-                Argument.term(foot.getKey()),
-                Argument.text(foot.getValue())));
+                Argument.term(side),
+                Argument.text(marked.get())));
       }
     }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+  }
+
+  /** A foot that the stance does not place may be on any plate but the other foot's. */
+  private static boolean contradicts(Side side, String marked, Map<Side, String> stated) {
+    String plate = stated.get(side);
+    boolean free = plate == null && !stated.containsValue(marked);
+    return !stated.isEmpty() && !free && !marked.equals(plate);
   }
 
   private static Map<Side, String> stated(

@@ -8,7 +8,7 @@ import java.util.Locale;
 
 /** Numbers as a language writes them, from their exact decimal value, half away from zero. */
 final class Numbers {
-  private static final String NO_BREAK_SPACE = "\u00a0";
+  static final String NO_BREAK_SPACE = "\u00a0";
   private static final char MINUS = '\u2212';
 
   private final char decimalMark;

@@ -51,6 +51,9 @@ public final class Wording {
           "web");
   private static final Pattern PLACE_HOLDER = Pattern.compile("\\{(\\d+)\\}");
 
+  /** The spaces that French sets before a mark of two parts and inside its quotation marks. */
+  private static final Pattern FRENCH_SPACE = Pattern.compile(" (?=[:;?!»])|(?<=«) ");
+
   private final Locale locale;
   private final Map<String, String> sentences = new HashMap<>();
   private final Iterator<String> unread = BUNDLES.iterator();
@@ -121,9 +124,16 @@ public final class Wording {
               locale,
               ResourceBundle.Control.getNoFallbackControl(
                   ResourceBundle.Control.FORMAT_PROPERTIES));
-      bundle.keySet().forEach(each -> sentences.put(each, bundle.getString(each)));
+      bundle.keySet().forEach(each -> sentences.put(each, spaced(bundle.getString(each))));
     }
     return Optional.ofNullable(sentences.get(key));
+  }
+
+  /** French, so that no line ends before a colon or a closing quotation mark. */
+  private String spaced(String sentence) {
+    return locale.getLanguage().equals(Language.FR.tag())
+        ? FRENCH_SPACE.matcher(sentence).replaceAll(Numbers.NO_BREAK_SPACE)
+        : sentence;
   }
 
   /** The word for one of the program's own terms. */

@@ -169,7 +169,7 @@ class FrozenFilesTest {
       delimiter = '|',
       value = {
         "en | Take care: The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it, then stand again. The load line runs 19.8 mm behind | Remark: The prosthetic knee was locked: ",
-        "de | Vorsicht: Das Knie kann einknicken. Den Anwender hinsetzen lassen, oder Hände an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut stehen lassen. | Hinweis: Das Prothesenknie war gesperrt: ",
+        "de | Vorsicht: Das Knie kann einknicken. Den Anwender sich setzen lassen, oder Hände an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut stehen lassen. | Hinweis: Das Prothesenknie war gesperrt: ",
         "fr | Attention : Le genou peut se dérober. Asseoir le porteur, ou mains sur les barres parallèles et une personne pour l'aider. Corriger l'alignement, puis refaire l'essai debout. | Remarque : Le genou prothétique était verrouillé : ",
         "es | Precaución: La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra persona para ayudarle. Corregir la alineación y después repetir el ensayo de pie. | Observación: La rodilla protésica estaba bloqueada: ",
       })

@@ -95,7 +95,7 @@ class RecordSafetyTest {
       value = {
         "en|The knee may bend. Seat the wearer, or hands on the rails and a helper. Correct it,"
             + " then stand again.|Accepted by EF (entry 3)|whether measuring again can decide",
-        "de|Das Knie kann einknicken. Den Anwender hinsetzen lassen, oder Hände"
+        "de|Das Knie kann einknicken. Den Anwender sich setzen lassen, oder Hände"
             + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
             + " stehen lassen.|So belassen"
             + " von EF (Eintrag 3)|ob erneutes Messen entscheiden kann",

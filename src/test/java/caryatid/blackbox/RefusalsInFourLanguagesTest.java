@@ -105,7 +105,7 @@ class RefusalsInFourLanguagesTest {
           de | Erwartet wurden Datum, Uhrzeit und Abstand zu UTC wie 2026-03-04T10:15+01:00,\
            gefunden wurde „noon“. In dieser Form schreiben.
           fr | une date et une heure avec leur décalage par rapport à UTC, telles que\
-           2026-03-04T10:15+01:00, étaient attendues, trouvé « noon ». Les écrire ainsi.
+           2026-03-04T10:15+01:00, étaient attendues, trouvé «\u00a0noon\u00a0». Les écrire ainsi.
           es | se esperaba fecha, hora y diferencia con UTC, como 2026-03-04T10:15+01:00; se\
            encontró «noon». Escribirlo así.
           """,

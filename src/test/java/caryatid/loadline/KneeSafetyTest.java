@@ -74,7 +74,7 @@ class KneeSafetyTest {
                                         warnings(past(LoadLineOwner.RIGHT_FOOT, mm)).get(0)))))
         .extracting(sentence -> sentence.replaceAll(" (Die Last|La ligne de|La línea de).*", ""))
         .containsExactly(
-            "Das Knie kann einknicken. Den Anwender hinsetzen lassen, oder Hände"
+            "Das Knie kann einknicken. Den Anwender sich setzen lassen, oder Hände"
                 + " an den Gehbarren und eine Hilfsperson dazu. Den Aufbau korrigieren, dann erneut"
                 + " stehen lassen.",
             "Das Knie kann einknicken. Hände an den Gehbarren und eine Hilfsperson"
@@ -84,7 +84,7 @@ class KneeSafetyTest {
                 + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
                 + " debout.",
             "Le genou peut se dérober. Mains sur les barres parallèles et une personne pour"
-                + " aider. Refaire l'essai debout ; si le doute persiste, suivre la notice du genou.",
+                + " aider. Refaire l'essai debout\u00a0; si le doute persiste, suivre la notice du genou.",
             "La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra"
                 + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
                 + " pie.",

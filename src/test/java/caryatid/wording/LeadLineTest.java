@@ -122,9 +122,9 @@ class LeadLineTest {
       value = {
         "en|○ Undecided: ankle axis (sagittal), prosthetic knee axis (sagittal). Measure again"
             + " before changing. More stands will not decide prosthetic knee axis (sagittal).",
-        "de|○ Unentschieden: Knöchelachse (sagittal), Bezugsachse des Knies (sagittal). Erst"
+        "de|○ Unentschieden: Knöchelachse (sagittal), Prothesenknieachse (sagittal). Erst"
             + " erneut messen, dann ändern. Weitere Standmessungen entscheiden nicht über:"
-            + " Bezugsachse des Knies (sagittal).",
+            + " Prothesenknieachse (sagittal).",
         "fr|○ Indécis : axe de la cheville (sagittal), axe du genou prothétique (sagittal)."
             + " Remesurer avant de modifier. D'autres essais ne trancheront pas : axe du genou"
             + " prothétique (sagittal).",

@@ -156,9 +156,9 @@ class BadDescriptionTest {
                   - {name: b, forward-from-mm: 0, rightward-from-mm: 0, registration-mm: 1}
                 """))
         .containsExactly(
-            "plate.yaml line 4, column 5: the place is missing for the measuring line 'a' lies. Add"
-                + " `forward-from-mm` for a line one measures forward from, or `rightward-from-mm`"
-                + " for one measured from to the right.",
+            "plate.yaml line 4, column 5: the place of the measuring line 'a' is missing. Add"
+                + " `forward-from-mm` if you measure forward from it, or `rightward-from-mm` if you"
+                + " measure to the right from it.",
             "plate.yaml line 5, column 5: the measuring line 'b' has both `forward-from-mm` and"
                 + " `rightward-from-mm`. Keep one; describe a corner as two lines.");
   }

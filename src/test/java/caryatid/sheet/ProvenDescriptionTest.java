@@ -66,7 +66,8 @@ class ProvenDescriptionTest {
     assertThat(refused.problems().stream().map(Wording.in(Locale.ENGLISH)::say))
         .containsExactly(
             "plate.yaml line 7, column 23: the description was changed after it was proven, so the"
-                + " proof no longer applies. Prove it again, or delete `proof` and what is below it.");
+                + " proof no longer applies. Prove it again, or delete `proof` and what is below"
+                + " it.");
   }
 
   @Test

@@ -185,8 +185,8 @@ class RecheckOutcomesTest {
       value = {
         "en | the result inside is not reproduced: state.stands[0].recording.bytes was 7, and is"
             + " now SIZE. The report was altered; keep it and check its recording again.",
-        "de | Das enthaltene Ergebnis lässt sich nicht reproduzieren: state.stands[0].recording.bytes"
-            + " war 7 und ist jetzt SIZE. Der Bericht wurde geändert; ihn aufbewahren"
+        "de | Das enthaltene Ergebnis lässt sich nicht reproduzieren:"
+            + " state.stands[0].recording.bytes war 7 und ist jetzt SIZE. Der Bericht wurde geändert; ihn aufbewahren"
             + " und die Aufzeichnung erneut prüfen.",
         "fr | le résultat contenu n'est pas reproduit : state.stands[0].recording.bytes était 7 et"
             + " vaut maintenant SIZE. Le rapport a été modifié ; le conserver et"
@@ -213,8 +213,8 @@ class RecheckOutcomesTest {
       value = {
         "en | the result inside is not reproduced: recording[0].sha512 was WAS, and is now NOW. The"
             + " report was altered; keep it and check its recording again.",
-        "de | Das enthaltene Ergebnis lässt sich nicht reproduzieren: recording[0].sha512 war WAS und"
-            + " ist jetzt NOW. Der Bericht wurde geändert; ihn aufbewahren"
+        "de | Das enthaltene Ergebnis lässt sich nicht reproduzieren: recording[0].sha512 war WAS"
+            + " und ist jetzt NOW. Der Bericht wurde geändert; ihn aufbewahren"
             + " und die Aufzeichnung erneut prüfen.",
         "fr | le résultat contenu n'est pas reproduit : recording[0].sha512 était WAS et vaut"
             + " maintenant NOW. Le rapport a été modifié ; le conserver et"

@@ -84,7 +84,8 @@ class KneeSafetyTest {
                 + " une personne pour l'aider. Corriger l'alignement, puis refaire l'essai"
                 + " debout.",
             "Le genou peut se dérober. Mains sur les barres parallèles et une personne pour"
-                + " aider. Refaire l'essai debout\u00a0; si le doute persiste, suivre la notice du genou.",
+                + " aider. Refaire l'essai debout\u00a0; si le doute persiste, suivre la notice du"
+                + " genou.",
             "La rodilla puede ceder. Sentar al usuario, o manos en las barras paralelas y otra"
                 + " persona para ayudarle. Corregir la alineación y después repetir el ensayo de"
                 + " pie.",

@@ -55,8 +55,11 @@ final class BatchList {
       throws BadInput {
     BatchList list = new BatchList(file);
     String text = new String(bytes.readAll(), UTF_8).replaceFirst("^\uFEFF", "");
-    int headerEnd = (text + "\n").indexOf('\n');
-    char mark = text.substring(0, Math.min(text.length(), headerEnd)).contains(";") ? ';' : ',';
+    if (text.isBlank()) {
+      throw bad(Place.of(list.list), BatchProblem.NOTHING_FOUND);
+    }
+    String header = text.substring(0, (text + "\n").indexOf('\n'));
+    char mark = header.contains(";") ? ';' : ',';
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
@@ -77,7 +80,7 @@ final class BatchList {
           Problem.at(Place.of(list.list), BatchProblem.LIST_COLUMNS, Argument.why(e)));
     } catch (IllegalArgumentException e) {
       throw new BadInput(
-          Problem.at(Place.of(list.list), BatchProblem.LIST_COLUMNS, Argument.text("")));
+          Problem.at(Place.of(list.list), BatchProblem.LIST_COLUMNS, Argument.text(header)));
     }
     return new ArrayList<>(list.states.values());
   }

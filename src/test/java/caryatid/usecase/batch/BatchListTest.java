@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import caryatid.recording.model.NamedBytes;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +49,8 @@ class BatchListTest {
       value = {
         "no sheet column | state,recording | LIST_COLUMNS",
         "a name twice | state,state,recording,sheet | LIST_COLUMNS",
-        "nothing | '' | LIST_COLUMNS",
+        "nothing | '' | NOTHING_FOUND",
+        "an empty line | ' ' | NOTHING_FOUND",
         "a blank cell | state,recording,sheet/a,,s.yaml | LIST_ROW",
         "a short row | state,recording,sheet/a,b.csv | LIST_ROW",
         "out of the folder | state,recording,sheet/../a,b.csv,s.yaml | LIST_NAME",
@@ -61,6 +65,20 @@ class BatchListTest {
         .isInstanceOfSatisfying(
             BadInput.class,
             e -> assertThat(e.problems().get(0).topic().code()).isEqualTo("BatchProblem." + topic));
+  }
+
+  @Test
+  void columnsThatAreThereAreNamedAlsoWhereOneIsThereTwice() {
+    assertThatThrownBy(() -> states("state,state,recording,sheet\n"))
+        .isInstanceOfSatisfying(
+            BadInput.class,
+            e ->
+                assertThat(e.problems())
+                    .containsExactly(
+                        Problem.at(
+                            Place.of("lists/list.csv"),
+                            BatchProblem.LIST_COLUMNS,
+                            Argument.text("state,state,recording,sheet"))));
   }
 
   @Test

@@ -24,6 +24,9 @@ final class Made {
       Clock.fixed(Instant.parse("2026-12-01T08:00:00Z"), ZoneOffset.UTC);
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
+  /** The codes of the samples' records. */
+  static final List<String> SAMPLES = Sample.ALL.stream().map(Sample::code).toList();
+
   private Made() {}
 
   /** What a command ended with and said. */
@@ -48,13 +51,19 @@ final class Made {
     return said(arguments).done();
   }
 
+  /** What is done after each entry of the story. */
+  interface Step {
+    void done() throws IOException;
+  }
+
   /** The story's record, {@code K7-right}, in a folder of records. */
-  static void story(Path folder) throws IOException {
+  static void story(Path folder, Step step) throws IOException {
     Set<String> kept = Set.of("record start", "record add", "check sample-recordings");
     for (String line : Files.readAllLines(Path.of("sample-recordings/story/README.md"))) {
       String command = line.replaceFirst("^\\./caryatid ", "");
       if (!command.equals(line) && kept.stream().anyMatch(command.replace('/', ' ')::startsWith)) {
         caryatid(words(command, folder));
+        step.done();
       }
     }
   }
@@ -70,47 +79,42 @@ final class Made {
     return words.toArray(String[]::new);
   }
 
-  /** A record of a sample, in a folder of records, with one typed stand. */
-  static void sample(
-      Path folder,
-      String code,
-      String level,
-      String side,
-      String sheet,
-      String plate,
-      String... of) {
-    String records = folder.resolve("records").toString();
-    String wearer = code.substring(0, 2);
-    caryatid(
-        "record",
-        "start",
-        code,
-        "--records",
-        records,
-        "--by",
-        "AB",
-        "--at",
-        "2026-03-01T09:00+01:00",
-        "wearer=" + wearer,
-        "side=" + side,
-        "level=" + level);
-    List<String> check = new ArrayList<>(List.of("check"));
-    check.addAll(List.of(of));
-    check.addAll(
+  /**
+   * A sample report.
+   *
+   * @param code the code of the record that is made of it
+   * @param opening the record's side and level
+   * @param files its recordings, trial sheet and plate description, as {@code check} is given them
+   */
+  private record Sample(String code, String opening, String files) {
+    private static final String K7 = "wearer=K7 side=right level=transtibial";
+    private static final String M4 = "wearer=M4 side=left level=transfemoral";
+    private static final List<Sample> ALL =
         List.of(
-            "--trial",
-            sheet,
-            "--plate",
-            plate,
-            "--out",
-            folder.resolve("reports").toString(),
-            "--record",
-            code,
-            "--records",
-            records,
-            "--by",
-            "AB"));
-    caryatid(check.toArray(String[]::new));
+            new Sample(
+                "K7-1",
+                K7,
+                "k7/barefoot-1.csv k7/barefoot-2.csv k7/barefoot-3.csv --trial k7/barefoot.yaml"
+                    + " --plate k7/plate.yaml"),
+            new Sample(
+                "K7-2", K7, "k7/shoe.csv --trial k7/shoe.yaml --plate k7/plate-pressure.yaml"),
+            new Sample(
+                "M4-1", M4, "m4/barefoot.txt --trial m4/barefoot.yaml --plate m4/plates.yaml"),
+            new Sample("M4-2", M4, "m4/shoe.txt --trial m4/shoe.yaml --plate m4/plates.yaml"));
+
+    private void make(Path folder) {
+      String to = "--by AB --records " + folder.resolve("records") + " ";
+      caryatid(
+          ("record start " + code + " --at 2026-03-01T09:00+01:00 " + to + opening).split(" "));
+      String from = files.replaceAll("(k7|m4)/", "sample-recordings/$0");
+      String out = "--out " + folder.resolve("reports-" + code) + " ";
+      caryatid(("check " + out + to + "--record " + code + " " + from).split(" "));
+    }
+  }
+
+  /** Makes a record for each sample report, with one stand, in a folder of records. */
+  static void samples(Path folder) {
+    Sample.ALL.forEach(sample -> sample.make(folder));
   }
 
   /** A record's bundle in a language. */

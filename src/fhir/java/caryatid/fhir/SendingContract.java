@@ -33,7 +33,6 @@ abstract class SendingContract {
       List.of("Patient", "DocumentReference", "Device", "Procedure", "Observation", "Provenance");
   private static final Map<String, Integer> NONE = Map.of();
   private static final Pattern NUMBER = Pattern.compile("\\d+");
-  private static final String M4 = "sample-recordings/m4/";
 
   private Path folder;
   private SystemProcess system;
@@ -58,15 +57,8 @@ abstract class SendingContract {
     system = system(folder);
     system.start();
     relay = new Relay(system);
-    Made.story(folder);
-    Made.sample(
-        folder,
-        "M4-left",
-        "transfemoral",
-        "left",
-        M4 + "barefoot.yaml",
-        M4 + "plates.yaml",
-        M4 + "barefoot.txt");
+    Made.story(folder, () -> {});
+    Made.samples(folder);
   }
 
   @AfterAll
@@ -145,13 +137,13 @@ abstract class SendingContract {
   /** The numbers that are said of a sending which goes on after the system was killed. */
   private List<Integer> killed(String language, Moment moment) {
     relay.killAt(moment);
-    Made.Said broken = send("M4-left", language);
+    Made.Said broken = send("M4-1", language);
     assertThat(relay.hasKilled()).as("killed").isTrue();
     assertThat(broken.code()).isEqualTo(1);
     assertThat(broken.out()).isEmpty();
-    assertThat(broken.err()).contains(file("M4-left", language).toString());
+    assertThat(broken.err()).contains(file("M4-1", language).toString());
     system.start();
-    String done = send("M4-left", language).done().replace(relay.address(), "");
+    String done = send("M4-1", language).done().replace(relay.address(), "");
     return NUMBER.matcher(done).results().map(found -> Integer.valueOf(found.group())).toList();
   }
 

@@ -1,6 +1,7 @@
 package caryatid.fhir;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import ca.uhn.fhir.context.FhirContext;
 import ca.uhn.fhir.context.support.DefaultProfileValidationSupport;
@@ -10,9 +11,11 @@ import ca.uhn.fhir.validation.SingleValidationMessage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hl7.fhir.common.hapi.validation.support.CommonCodeSystemsTerminologyService;
@@ -25,6 +28,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The bundles before an independent validator, with the project's definitions in docs/fhir. */
@@ -45,31 +49,25 @@ class ValidatorTest {
               + " (Best Practice Recommendation)",
           1L);
 
+  private static final Pattern INTERPRETATION =
+      Pattern.compile("\"interpretation\" : \\[[^]]*?\"code\" : \"([^\"]*)\"");
+
   /** Probabilities have as many digits as in the result. */
-  private static final String DIGITS =
-      "WARNING The value '0.0...' is outside the range of commonly/reasonably supported decimals";
-
-  private static final Map<String, Long> OF_THE_STORY =
-      with(
-          Map.of(
-              result("inside too close"),
-              1L,
-              result("outside"),
-              3L,
-              result("within"),
-              10L,
-              DIGITS,
-              2L));
-
-  private static final Map<String, Long> OF_THE_SAMPLE =
-      with(Map.of(result("inside too close"), 2L));
+  private static final Pattern LONG = Pattern.compile("(?<=: )-?\\d+\\.\\d{18,}(?=[,\n])");
 
   @TempDir private static Path folder;
   private static FhirValidator validator;
 
-  private static Map<String, Long> with(Map<String, Long> more) {
+  /** All that is said of a bundle, and how often. */
+  private static Map<String, Long> expected(String bundle) {
     Map<String, Long> all = new TreeMap<>(ALWAYS);
-    all.putAll(more);
+    INTERPRETATION
+        .matcher(bundle)
+        .results()
+        .forEach(found -> all.merge(result(found.group(1)), 1L, Long::sum));
+    LONG.matcher(bundle)
+        .results()
+        .forEach(found -> all.merge(digits(found.group()), 1L, Long::sum));
     return all;
   }
 
@@ -84,19 +82,16 @@ class ValidatorTest {
         + ")";
   }
 
+  private static String digits(String number) {
+    return "WARNING The value '"
+        + number
+        + "' is outside the range of commonly/reasonably supported decimals";
+  }
+
   @BeforeAll
   static void prepare() throws IOException {
-    Made.story(folder);
-    String m4 = "sample-recordings/m4/";
-    Made.sample(
-        folder,
-        "M4-left",
-        "transfemoral",
-        "left",
-        m4 + "barefoot.yaml",
-        m4 + "plates.yaml",
-        m4 + "barefoot.txt");
     validator = validator();
+    Made.samples(folder);
   }
 
   private static FhirValidator validator() throws IOException {
@@ -124,25 +119,46 @@ class ValidatorTest {
     return validator.validateWithResult(Files.readString(file)).getMessages();
   }
 
-  static Stream<String> bundles() {
-    return LANGUAGES.stream().flatMap(l -> Stream.of("K7-right " + l, "M4-left " + l));
+  private static void assertKnown(Path bundle) throws IOException {
+    Map<String, Long> said =
+        messages(bundle).stream()
+            .collect(
+                Collectors.groupingBy(
+                    m -> m.getSeverity() + " " + m.getMessage(),
+                    TreeMap::new,
+                    Collectors.counting()));
+    assertThat(said).as(bundle.toString()).isEqualTo(expected(Files.readString(bundle)));
+  }
+
+  static Stream<Arguments> bundlesOfSamples() {
+    return Made.SAMPLES.stream().flatMap(code -> LANGUAGES.stream().map(l -> arguments(code, l)));
   }
 
   @ParameterizedTest
-  @MethodSource("bundles")
-  void aBundleHasNoErrorAndItsOtherMessagesAreKnown(String codeAndLanguage) throws IOException {
-    String[] words = codeAndLanguage.split(" ");
-    Map<String, Long> said =
-        messages(Made.bundle(folder, words[0], words[1])).stream()
-            .collect(
-                Collectors.groupingBy(
-                    m ->
-                        m.getSeverity()
-                            + " "
-                            + m.getMessage().replaceFirst("'0\\.0\\d{17}'", "'0.0...'"),
-                    TreeMap::new,
-                    Collectors.counting()));
-    assertThat(said).isEqualTo(words[0].equals("K7-right") ? OF_THE_STORY : OF_THE_SAMPLE);
+  @MethodSource("bundlesOfSamples")
+  void theBundleOfASampleHasNoErrorAndItsOtherMessagesAreKnown(String code, String language)
+      throws IOException {
+    assertKnown(Made.bundle(folder, code, language));
+  }
+
+  /** After each entry one, in a language by turns; of the last state one in each. */
+  @Test
+  void eachBundleOfTheStoryHasNoErrorAndItsOtherMessagesAreKnown() throws IOException {
+    List<Path> bundles = new ArrayList<>();
+    Made.story(
+        folder,
+        () -> {
+          Path bundle = Made.bundle(folder, "K7-right", LANGUAGES.get(bundles.size() % 4));
+          bundles.add(bundle.resolveSibling(bundles.size() + ".json"));
+          Files.move(bundle, bundles.get(bundles.size() - 1));
+        });
+    assertThat(bundles).hasSize(23);
+    for (String language : LANGUAGES) {
+      bundles.add(Made.bundle(folder, "K7-right", language));
+    }
+    for (Path bundle : bundles) {
+      assertKnown(bundle);
+    }
   }
 
   @Test

@@ -10,12 +10,9 @@ import caryatid.entry.Walking;
 import caryatid.entry.form.Choices;
 import caryatid.format.JsonObjectWriter;
 import caryatid.geometry.Side;
-import caryatid.recording.model.Provenance;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
-import caryatid.uncertainty.Estimate;
 import caryatid.wording.LandmarkWords;
-import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -29,19 +26,17 @@ final class Observations {
   static final String OFFSET = "offset-mm";
   static final String SHARE = "load-share-percent";
   static final String COMFORT = "socket-comfort";
-  private static final String UNCERTAINTY =
-      "http://hl7.org/fhir/StructureDefinition/iso21090-uncertainty";
   private static final String TYPE = "Observation";
   private static final String PERCENT = "%";
 
   private final ToldRecord told;
   private final Wording wording;
-  private final LandmarkWords landmarks;
+  private final OffsetValue offsets;
 
   Observations(ToldRecord told, LandmarkWords landmarks) {
     this.told = told;
     this.wording = told.wording();
-    this.landmarks = landmarks;
+    this.offsets = new OffsetValue(told, landmarks);
   }
 
   /**
@@ -61,7 +56,10 @@ final class Observations {
     for (Entry entry : told.record().entries()) {
       for (JudgedOffset offset : JudgedOffset.of(entry, told)) {
         String part = OFFSET + "-" + offset.index();
-        all.add(resource(new Observed(entry, part, OFFSET, sentence(offset), offset(offset))));
+        all.add(
+            resource(
+                new Observed(
+                    entry, part, OFFSET, offsets.sentence(offset), offsets.members(offset))));
       }
       entry
           .content(StandSummary.class)
@@ -113,76 +111,11 @@ final class Observations {
     return wording.word("Exchange.code." + code);
   }
 
-  private Fhir.FhirPart offset(JudgedOffset offset) {
-    return out -> offset(out, offset);
-  }
-
-  private void offset(JsonObjectWriter out, JudgedOffset offset) throws IOException {
-    Fhir.object(
-        out,
-        "valueQuantity",
-        quantity -> {
-          Fhir.objects(quantity, "extension", uncertainty(offset));
-          Fhir.quantity(offset.mm(), Fhir.MM).into(quantity);
-        });
-    Fhir.objects(
-        out,
-        "interpretation",
-        List.of(
-            Fhir.concept(
-                Choices.RESULT.code(offset.verdict()),
-                Optional.of(wording.word(offset.verdict())))));
-    Fhir.object(out, "method", Fhir.concept(offset.method()));
-    Optional<Provenance> plate = Devices.plate(told, offset.entry());
-    if (plate.isPresent()) {
-      Fhir.object(out, "device", Fhir.reference(Devices.urn(plate.get())));
-    }
-    Fhir.objects(out, "referenceRange", List.of(range(offset)));
-    Fhir.objects(out, "component", components(offset));
-  }
-
-  private static List<Fhir.FhirPart> uncertainty(JudgedOffset offset) {
-    return List.of(
-        out -> out.text("url", UNCERTAINTY).number("valueDecimal", offset.standardUncertaintyMm()),
-        out -> out.text("url", UNCERTAINTY + "Type").text("valueCode", offset.distribution()));
-  }
-
-  private static Fhir.FhirPart range(JudgedOffset offset) {
-    return out -> {
-      Fhir.object(out, "low", Fhir.quantity(offset.lowestMm(), Fhir.MM));
-      Fhir.object(out, "high", Fhir.quantity(offset.highestMm(), Fhir.MM));
-      out.text("text", offset.source());
-    };
-  }
-
-  private static List<Fhir.FhirPart> components(JudgedOffset offset) {
-    List<Fhir.FhirPart> all = new ArrayList<>();
-    all.add(coded("plane", Choices.PLANE.code(offset.at().plane())));
-    all.add(coded("side", Choices.SIDE.code(offset.at().side())));
-    all.add(
-        out -> {
-          Fhir.object(out, "code", Fhir.concept("landmark"));
-          out.text("valueString", offset.at().landmark());
-        });
-    offset.line().ifPresent(line -> all.add(coded("line", line)));
-    all.add(counted("recommended-mm", Fhir.quantity(offset.recommendedMm(), Fhir.MM)));
-    offset
-        .probability()
-        .ifPresent(p -> all.add(counted("probability-within", Fhir.quantity(p, "1"))));
-    return all;
-  }
-
-  private static Fhir.FhirPart coded(String code, String value) {
+  /** A component whose value is one of this project's codes. */
+  static Fhir.FhirPart coded(String code, String value) {
     return out -> {
       Fhir.object(out, "code", Fhir.concept(code));
       Fhir.object(out, "valueCodeableConcept", Fhir.concept(value));
-    };
-  }
-
-  private static Fhir.FhirPart counted(String code, Fhir.FhirPart quantity) {
-    return out -> {
-      Fhir.object(out, "code", Fhir.concept(code));
-      Fhir.object(out, "valueQuantity", quantity);
     };
   }
 
@@ -234,23 +167,5 @@ final class Observations {
 
   private String sentence(String code, String value) {
     return wording.fill("Exchange.observed", Argument.text(name(code)), Argument.text(value));
-  }
-
-  private String sentence(JudgedOffset offset) {
-    double lowestMm = Double.parseDouble(offset.lowestMm());
-    double highestMm = Double.parseDouble(offset.highestMm());
-    return wording.fill(
-        "Exchange.offset",
-        Argument.text(wording.word(offset.at().plane())),
-        Argument.text(wording.word(offset.at().side())),
-        Argument.text(landmarks.name(offset.at().landmark(), offset.at().side())),
-        Argument.text(wording.signed(offset.estimate().value(), Unit.MM)),
-        Argument.text(wording.number(offset.estimate().expanded(Estimate.COVERAGE), Unit.MM)),
-        Argument.text(wording.signed(Double.parseDouble(offset.recommendedMm()), Unit.MM)),
-        Argument.text(wording.signed(lowestMm, Unit.MM)),
-        Argument.text(wording.signed(highestMm, Unit.MM)),
-        Argument.text(
-            new ResultWords(wording)
-                .result(offset.verdict(), offset.estimate().value(), lowestMm, highestMm)));
   }
 }

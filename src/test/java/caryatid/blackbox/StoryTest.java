@@ -5,19 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The story in the docs, from the bench to walking, tells what its page says it tells. */
 class StoryTest {
-  private static final Path PAGE = Path.of("sample-recordings/story/README.md");
   private static final Path SHOWN = Path.of("src/test/resources/caryatid/blackbox/story.txt");
   private static final String REPORT = "K7-right-record.pdf";
-  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   @TempDir private Path folder;
 
@@ -28,8 +22,8 @@ class StoryTest {
   @Test
   void theWholeStoryIsShown() throws IOException {
     String shown = "";
-    for (String command : commands()) {
-      Run run = Run.caryatid(words(command));
+    for (String command : Story.commands()) {
+      Run run = Run.caryatid(Story.words(command, folder));
       assertThat(run.err()).as(command).isEmpty();
       assertThat(run.code()).as(command).isZero();
       if (command.startsWith("record show K7-right --records records")) {
@@ -45,7 +39,7 @@ class StoryTest {
     compareReport();
     assertThat(shown).isEqualTo(Files.readString(SHOWN));
     for (String line :
-        Files.readString(PAGE).lines().filter(l -> l.startsWith("    entry")).toList()) {
+        Files.readString(Story.PAGE).lines().filter(l -> l.startsWith("    entry")).toList()) {
       assertThat(shown).contains(line);
     }
   }
@@ -58,27 +52,5 @@ class StoryTest {
       Files.write(kept, made);
     }
     assertThat(Files.readAllBytes(kept)).as(kept.toString()).isEqualTo(made);
-  }
-
-  private static List<String> commands() throws IOException {
-    return Files.readString(PAGE)
-        .lines()
-        .filter(line -> line.startsWith("./caryatid "))
-        .map(line -> line.substring("./caryatid ".length()))
-        .toList();
-  }
-
-  /** The command's words; what it writes goes to the test's folder. */
-  private String[] words(String command) {
-    List<String> words = new ArrayList<>();
-    Matcher found = WORD.matcher(command);
-    while (found.find()) {
-      String word = found.group(1) == null ? found.group(2) : found.group(1);
-      boolean writes =
-          word.matches(
-              "records|restored|backup-.*|colleague|reports-story.*|next/.*|.*\\.zip|.*\\.pdf");
-      words.add(writes ? folder.resolve(word).toString() : word);
-    }
-    return words.toArray(String[]::new);
   }
 }

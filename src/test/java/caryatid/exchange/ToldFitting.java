@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -147,13 +148,13 @@ record ToldFitting(Path folder) {
     }
   }
 
-  /** All files of the record whose names end so. */
+  /** All files of the record whose names end so, in the order of their entries. */
   List<Path> kept(String end) {
     try (Stream<Path> files = Files.walk(folder.resolve("records").resolve("records"))) {
       return files
           .filter(Files::isRegularFile)
           .filter(f -> f.toString().endsWith(end))
-          .sorted()
+          .sorted(Comparator.comparing(f -> f.getParent().getFileName() + "/" + f.getFileName()))
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -1,5 +1,6 @@
 package caryatid.advice;
 
+import caryatid.advice.OffsetChances.ToleranceBounds;
 import caryatid.advice.Proposal.PredictedOffset;
 import caryatid.advice.Situation.Circumstance;
 import caryatid.loadline.LandmarkInPlane;
@@ -85,7 +86,7 @@ record AdviceBasis(
         knee < targets.size() ? targets.get(knee).highestMm() : KneeGuard.FAR_MM);
   }
 
-  private Candidates.ToleranceBounds bounds() {
+  private ToleranceBounds bounds() {
     double[] lowest = new double[all.size()];
     double[] highest = new double[all.size()];
     for (int j = 0; j < lowest.length; j++) {
@@ -93,7 +94,7 @@ record AdviceBasis(
       lowest[j] = asked ? targets.get(j).lowestMm() : Double.NEGATIVE_INFINITY;
       highest[j] = asked ? targets.get(j).highestMm() : Double.POSITIVE_INFINITY;
     }
-    return new Candidates.ToleranceBounds(lowest, highest);
+    return new ToleranceBounds(lowest, highest);
   }
 
   double probability(Prediction at) {

@@ -134,7 +134,12 @@ public final class Advisor {
       }
       case NOTHING_TO_CHANGE -> remarks.add(Remark.of(AdviceRemark.ALL_WITHIN));
       case MEASURE_AGAIN -> remarks.add(Remark.of(AdviceRemark.MEASURE_AGAIN));
-      case NO_CHANGE_HELPS -> remarks.add(Remark.of(AdviceRemark.NO_CHANGE_HELPS));
+      case NO_CHANGE_HELPS ->
+          remarks.add(
+              Remark.of(
+                  situation.is(Circumstance.KNEE_WARNING)
+                      ? AdviceRemark.NO_CHANGE_STEADIES_KNEE
+                      : AdviceRemark.NO_CHANGE_HELPS));
       case CHANGE, NOT_GIVEN -> {}
     }
     learnt
@@ -146,9 +151,12 @@ public final class Advisor {
         remarks.add(Remark.of(AdviceRemark.FROM_GEOMETRY));
       }
     }
-    if (situation.is(Circumstance.ONE_UNDECIDED_STAND)
-        && !situation.is(Circumstance.KNEE_WARNING)) {
-      remarks.add(Remark.of(AdviceRemark.ONE_UNDECIDED_STAND));
+    if (situation.is(Circumstance.ONE_UNDECIDED_STAND)) {
+      remarks.add(
+          Remark.of(
+              situation.is(Circumstance.KNEE_WARNING)
+                  ? AdviceRemark.ONE_UNDECIDED_STAND_WARNED
+                  : AdviceRemark.ONE_UNDECIDED_STAND));
     }
     remarks.addAll(Obstacles.ALWAYS);
   }

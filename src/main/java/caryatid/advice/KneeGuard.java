@@ -5,10 +5,11 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 /**
  * Keeps a change from making a knee less safe. A prosthetic knee: nothing that makes it more
  * probable than 5 % that the line runs behind its axis, and while its warning is open nothing that
- * does not make that less probable. The wearer's own knee: nothing that makes it more probable than
- * 20 % that the line runs behind it (buckling) or far in front (hyperextension); what is more
- * probable already must not become more so. The probabilities and what counts as far are common
- * practice without a source.
+ * does not make that clearly less probable: by 5 points, the difference below which probabilities
+ * are called about equal, or from 10 % down by half. The wearer's own knee: nothing that makes it
+ * more probable than 20 % that the line runs behind it (buckling) or far in front (hyperextension);
+ * what is more probable already must not become more so. The probabilities and what counts as far
+ * are common practice without a source.
  *
  * @param prosthetic whether the knee belongs to the prosthesis
  * @param warned whether its warning is open
@@ -20,6 +21,9 @@ record KneeGuard(
     boolean prosthetic, boolean warned, double behindNow, double farNow, double farMm) {
   /** How probable a line behind a prosthetic knee's axis may be (common practice, no source). */
   static final double MOST_BEHIND = 0.05;
+
+  /** What is left of a low probability while the warning is open (common practice, no source). */
+  private static final double HALF = 0.5;
 
   /** The same for the wearer's own knee, behind or far in front (common practice, no source). */
   static final double MOST_OF_OWN_KNEE = 0.2;
@@ -54,10 +58,17 @@ record KneeGuard(
   boolean allows(double mm, double sdMm) {
     double behind = behind(mm, sdMm);
     if (prosthetic) {
-      return warned ? behind < behindNow : behind <= Math.max(MOST_BEHIND, behindNow);
+      return warned
+          ? behind <= clearlyBelow(behindNow)
+          : behind <= Math.max(MOST_BEHIND, behindNow);
     }
     return behind <= Math.max(MOST_OF_OWN_KNEE, behindNow)
         && beyond(mm, sdMm, farMm) <= Math.max(MOST_OF_OWN_KNEE, farNow);
+  }
+
+  /** Up to where a probability is clearly less than another, so that a tiny fall is none. */
+  private static double clearlyBelow(double probability) {
+    return Math.max(probability - Advisor.ABOUT_EQUAL, HALF * probability);
   }
 
   /**

@@ -70,10 +70,10 @@ final class Obstacles {
   /** What is never proposed, and what is not known. */
   static List<Remark> limits(Situation situation, boolean kneeSeen) {
     List<Remark> limits = new ArrayList<>();
-    if (kneeSeen) {
-      boolean prosthetic = situation.leg().prostheticKnee();
-      limits.add(Remark.of(prosthetic ? AdviceRemark.KNEE_KEPT : AdviceRemark.OWN_KNEE_KEPT));
-    }
+    boolean own = !situation.leg().prostheticKnee();
+    add(limits, own && kneeSeen, AdviceRemark.OWN_KNEE_KEPT);
+    add(limits, own && !kneeSeen, AdviceRemark.OWN_KNEE_NOT_MARKED);
+    add(limits, !own && !situation.is(Circumstance.KNEE_WARNING), AdviceRemark.KNEE_KEPT);
     add(limits, situation.is(Circumstance.AXIS_ASKED), AdviceRemark.AXIS_ASKED);
     boolean noted = situation.extension().contractureDeg().isPresent();
     limits.add(Remark.of(noted ? AdviceRemark.EXTENSION_KEPT : AdviceRemark.CONTRACTURE_NOT_NOTED));

@@ -17,7 +17,8 @@ import org.apache.commons.math3.linear.RealMatrix;
  * The covariance of measured offsets of several states (JCGM 100:2008, F.1.2.3): offsets of one
  * state share all sources of the same name; those of two states on one plate share the plate, its
  * level and the measuring lines. A source that is known to few degrees of freedom counts as much
- * wider as its Student's t reaches beyond the normal distribution at 90 %.
+ * wider as its Student's t reaches beyond the normal distribution at 90 %. What an offset has for
+ * itself keeps two that are the same line, and share all, from being one number twice.
  */
 final class StateErrors {
   private static final Set<Cause> SHARED =
@@ -25,6 +26,12 @@ final class StateErrors {
 
   /** What another shoe of the same heel may change, one standard deviation, mm (no source). */
   private static final double OTHER_SHOE_MM = 5;
+
+  /**
+   * What each measured offset has for itself, one standard deviation, mm (assumed): no length is
+   * read more finely. Two marks of the same point share everything else.
+   */
+  private static final double FINEST_MM = 0.1;
 
   private static final double NINETY = 0.95;
 
@@ -42,12 +49,18 @@ final class StateErrors {
   static RealMatrix covariance(List<MeasuredOffset> rows, boolean plateCounts) {
     RealMatrix all = new Array2DRowRealMatrix(rows.size(), rows.size());
     for (int i = 0; i < rows.size(); i++) {
-      for (int j = 0; j <= i; j++) {
+      for (int j = 0; j < i; j++) {
         double covariance = covariance(rows.get(i), rows.get(j), plateCounts);
-        double shoe = i == j && !rows.get(i).state().sameShoe() ? OTHER_SHOE_MM : 0;
-        all.setEntry(i, j, covariance + shoe * shoe);
-        all.setEntry(j, i, covariance + shoe * shoe);
+        all.setEntry(i, j, covariance);
+        all.setEntry(j, i, covariance);
       }
+      double shoeMm = rows.get(i).state().sameShoe() ? 0 : OTHER_SHOE_MM;
+      all.setEntry(
+          i,
+          i,
+          covariance(rows.get(i), rows.get(i), plateCounts)
+              + shoeMm * shoeMm
+              + FINEST_MM * FINEST_MM);
     }
     return all;
   }

@@ -3,6 +3,7 @@ package caryatid.views;
 import caryatid.advice.Advice;
 import caryatid.advice.AdviceRemark;
 import caryatid.advice.Advisor;
+import caryatid.advice.AnkleRange;
 import caryatid.advice.Extension;
 import caryatid.advice.HeelAnswer;
 import caryatid.advice.RepeatedSetting;
@@ -23,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a record advises for one leg.
@@ -32,6 +34,7 @@ import java.util.Optional;
  * @param stand the newest stand; empty if there is none
  * @param advice what to change next, or why nothing is advised
  * @param heels what a heel of another height does
+ * @param ankles what heels the foot or ankle can be set for, where its maker's limits are noted
  * @param attempts what repeated settings of the wearer's own show, by what was set
  * @param back the last good setting, where something is set otherwise now and the way back is not
  *     advised against
@@ -44,6 +47,7 @@ public record RecordAdvice(
     Optional<Entry> stand,
     Advice advice,
     List<HeelAnswer> heels,
+    List<AnkleRange> ankles,
     List<Attempts> attempts,
     Optional<LastGood> back,
     Optional<Remark> backAgainst,
@@ -63,6 +67,7 @@ public record RecordAdvice(
 
   public RecordAdvice {
     heels = List.copyOf(heels);
+    ankles = List.copyOf(ankles);
     attempts = List.copyOf(attempts);
     followed = List.copyOf(followed);
   }
@@ -95,6 +100,7 @@ public record RecordAdvice(
         Entry.latest(valid, entry -> entry.kind() == EntryKind.STAND),
         Advisor.advise(situation),
         Advisor.heels(situation),
+        ankles(valid, leg),
         attempts(valid),
         turned && enough ? Optional.of(good) : Optional.empty(),
         turned && !enough
@@ -106,6 +112,31 @@ public record RecordAdvice(
   private static boolean takenUp(LastGood.Turn turn, Extension extension) {
     return !turn.was().item().is(BenchItem.SOCKET_FLEXION)
         || extension.takenUpBy(turn.was().set().doubleValue());
+  }
+
+  private static List<AnkleRange> ankles(List<Entry> valid, Side leg) {
+    List<AnkleRange.ShoeHeel> shoes =
+        LatestShoe.all(valid).stream()
+            .map(LatestShoe::said)
+            .map(shoe -> new AnkleRange.ShoeHeel(shoe.shoe(), shoe.heelHeightMm().doubleValue()))
+            .toList();
+    return CurrentComponent.of(valid).stream()
+        .map(CurrentComponent::limits)
+        .filter(part -> part.side().filter(side -> side != leg).isEmpty())
+        .filter(
+            part -> part.heelHeightLowestMm().isPresent() || part.heelHeightHighestMm().isPresent())
+        .map(
+            part ->
+                new AnkleRange(
+                    part.name(),
+                    mm(part.heelHeightLowestMm()),
+                    mm(part.heelHeightHighestMm()),
+                    shoes))
+        .toList();
+  }
+
+  private static OptionalDouble mm(Optional<BigDecimal> stated) {
+    return stated.stream().mapToDouble(BigDecimal::doubleValue).findFirst();
   }
 
   private static List<Attempts> attempts(List<Entry> valid) {

@@ -45,6 +45,9 @@ final class RecordSituation {
   /** A load share below which a cause is to be found first, % (common practice, no source). */
   private static final double LOW_SHARE = 40;
 
+  /** Pain from which on a cause is to be found first, of 10 (common practice, no source). */
+  private static final int PAIN = 4;
+
   private static final Pattern POLYCENTRIC =
       Pattern.compile("(?iu).*pol(?:y|i)[cz]+[eé]ntri.*", Pattern.DOTALL);
 
@@ -225,9 +228,17 @@ final class RecordSituation {
         hold,
         Circumstance.ONE_UNDECIDED_STAND,
         state()
-            .filter(state -> state.stands().size() == 1)
-            .filter(state -> state.findings().stream().anyMatch(f -> f.verdict().tooClose()))
-            .isPresent());
+            .map(RecordSituation::isOneUndecided)
+            .orElseGet(
+                () ->
+                    stood.stream()
+                        .flatMap(s -> s.findings().stream())
+                        .anyMatch(found -> found.result().tooClose())));
+  }
+
+  private static boolean isOneUndecided(AlignmentState state) {
+    return state.stands().size() == 1
+        && state.findings().stream().anyMatch(finding -> finding.verdict().tooClose());
   }
 
   private static void put(Set<Circumstance> all, Circumstance one, boolean holds) {
@@ -259,6 +270,7 @@ final class RecordSituation {
     if (Entry.latest(valid, Assessment.class).flatMap(Assessment::socketFit).isEmpty()) {
       causes.add(Remark.of(AdviceRemark.SEAT_NOT_NOTED));
     }
+    WearerIssues.pain(valid, AdviceRemark.PAIN, PAIN).ifPresent(causes::add);
     newest
         .flatMap(stand -> stand.content(StandSummary.class))
         .flatMap(StandSummary::loadSharePercent)

@@ -12,6 +12,7 @@ import caryatid.entry.Walking;
 import caryatid.entry.WalkingDeviation;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.remark.Topic;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -39,9 +40,9 @@ final class WearerIssues {
   /** Words that say that no deviation was seen, folded. */
   private static final Pattern NOTHING_SEEN =
       Pattern.compile(
-          "(?:none|nothing(?: seen)?|no deviations?(?: seen)?|keine?(?: abweichung(?:en)?)?|nichts(?:"
-              + " gesehen)?|rien(?: vu)?|aucune?(?: déviation| défaut)?|nada(?: visto)?|ninguna?(?:"
-              + " desviación)?)\\.?");
+          "(?:none|nothing(?: seen)?|no deviations?(?: seen)?|keine?(?:"
+              + " abweichung(?:en)?)?|nichts(?: gesehen)?|rien(?: vu)?|aucune?(?: déviation|"
+              + " défaut)?|nada(?: visto)?|ninguna?(?: desviación)?)\\.?");
 
   /** From here on pain is severe (common practice, no source). */
   private static final int SEVERE = 7;
@@ -133,16 +134,7 @@ final class WearerIssues {
 
   /** Severe pain leads, also where it is the first that was noted. */
   private void pain() {
-    Optional<Entry> last =
-        Entry.latest(valid, e -> pain(e.content()).isPresent())
-            .filter(e -> pain(e.content()).getAsInt() >= SEVERE)
-            .filter(e -> !Acceptances.isAccepted(valid, e.number()));
-    last.ifPresent(
-        e ->
-            add(
-                OpenIssue.PAIN_SEVERE,
-                Argument.count(pain(e.content()).getAsInt()),
-                Argument.count(e.number())));
+    pain(valid, OpenIssue.PAIN_SEVERE, SEVERE).ifPresent(open::add);
     worse(OpenIssue.PAIN_ROSE, WearerIssues::pain, -1);
   }
 
@@ -201,6 +193,22 @@ final class WearerIssues {
           Argument.count((long) good * value.applyAsInt(last)),
           Argument.count(last.number()));
     }
+  }
+
+  /**
+   * Pain as it was scored last, where it reaches a score and nobody accepted it as it is.
+   * Arguments: the score, the number of its entry.
+   */
+  static Optional<Remark> pain(List<Entry> valid, Topic topic, int least) {
+    return Entry.latest(valid, e -> pain(e.content()).isPresent())
+        .filter(e -> pain(e.content()).getAsInt() >= least)
+        .filter(e -> !Acceptances.isAccepted(valid, e.number()))
+        .map(
+            e ->
+                Remark.of(
+                    topic,
+                    Argument.count(pain(e.content()).getAsInt()),
+                    Argument.count(e.number())));
   }
 
   private static OptionalInt pain(EntryContent content) {

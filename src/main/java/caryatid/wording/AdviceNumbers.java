@@ -1,5 +1,6 @@
 package caryatid.wording;
 
+import caryatid.advice.AnkleRange;
 import caryatid.advice.HeelAnswer;
 import caryatid.advice.Learnt;
 import caryatid.advice.RepeatedSetting;
@@ -10,6 +11,7 @@ import caryatid.remark.Unit;
 import caryatid.views.RecordAdvice;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The numbers behind an advice: answers, predictions, heels and own settings, as lines. */
 public final class AdviceNumbers {
@@ -27,6 +29,7 @@ public final class AdviceNumbers {
     List<String> lines = new ArrayList<>(answers());
     lines.addAll(predictions());
     lines.addAll(heels());
+    lines.addAll(ankles());
     lines.addAll(attempts());
     return List.copyOf(lines);
   }
@@ -99,6 +102,46 @@ public final class AdviceNumbers {
                   Argument.of(heel.highestHeelMm(), Unit.MM)));
     }
     return lines;
+  }
+
+  /** What heels the ankle can be set for, and the shoes that lie beyond. */
+  public List<String> ankles() {
+    List<String> lines = new ArrayList<>();
+    for (AnkleRange ankle : of.ankles()) {
+      lines.add(range(ankle));
+      for (AnkleRange.ShoeHeel shoe : ankle.shoes()) {
+        lines.add(
+            "  "
+                + wording.fill(
+                    "AdviceText.shoe" + beyond(ankle, shoe),
+                    Argument.text(shoe.name()),
+                    Argument.of(shoe.heelMm(), Unit.MM),
+                    Argument.of(ankle.endMm(shoe), Unit.MM),
+                    Argument.of(Math.abs(ankle.leftMm(shoe)), Unit.MM)));
+      }
+    }
+    return lines;
+  }
+
+  private String range(AnkleRange ankle) {
+    Argument name = Argument.text(ankle.name());
+    if (ankle.lowestMm().isEmpty()) {
+      return wording.fill("AdviceText.ankle.highest", name, mm(ankle.highestMm()));
+    }
+    return ankle.highestMm().isEmpty()
+        ? wording.fill("AdviceText.ankle.lowest", name, mm(ankle.lowestMm()))
+        : wording.fill("AdviceText.ankle", name, mm(ankle.lowestMm()), mm(ankle.highestMm()));
+  }
+
+  private String beyond(AnkleRange ankle, AnkleRange.ShoeHeel shoe) {
+    if (of.heels().isEmpty()) {
+      return "";
+    }
+    return ankle.staysWithin(shoe, of.heels()) ? ".within" : ".outside";
+  }
+
+  private static Argument mm(OptionalDouble end) {
+    return Argument.of(end.orElseThrow(), Unit.MM);
   }
 
   /** What the wearer's attempts show. */

@@ -55,18 +55,25 @@ public final class AdviceText {
     return wording.fill("AdviceText.title", Argument.term(of.leg()));
   }
 
-  /** What it comes to, in a sentence; with the causes where these are to be ruled out first. */
+  /**
+   * What it comes to, in a sentence; with the causes where these are to be ruled out first, and
+   * before it that a prosthetic knee may bend.
+   */
   public static String sentence(RecordAdvice of, Wording wording) {
     AdviceText text = new AdviceText(of, wording);
+    return (text.isUnsafe() ? text.warning() + " " : "") + text.outcome();
+  }
+
+  private String outcome() {
     Advice advice = of.advice();
     if (advice.outcome() == AdviceOutcome.CHANGE) {
-      return text.first(advice.proposals().get(0));
+      return first(advice.proposals().get(0));
     }
     boolean causes = advice.outcome() == AdviceOutcome.CAUSES_FIRST;
     return advice.remarks().stream()
         .filter(remark -> remark.topic().weight() != Weight.SAFETY)
         .limit(causes ? advice.remarks().size() : 1)
-        .map(text.landmarks::say)
+        .map(landmarks::say)
         .collect(Collectors.joining(" "));
   }
 
@@ -76,6 +83,10 @@ public final class AdviceText {
         .map(Remark::of)
         .map(wording::say)
         .toList();
+  }
+
+  private String warning() {
+    return wording.say(of.advice().remarks().get(0));
   }
 
   private boolean isUnsafe() {
@@ -91,7 +102,7 @@ public final class AdviceText {
                 Argument.count(of.stand().get().number()))
             : wording.fill("AdviceText.head.none", Argument.term(of.leg())));
     if (isUnsafe()) {
-      lines.add(wording.say(of.advice().remarks().get(0)));
+      lines.add(warning());
     }
   }
 

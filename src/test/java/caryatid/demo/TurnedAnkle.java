@@ -32,6 +32,13 @@ public final class TurnedAnkle {
             2));
   }
 
+  /** The socket set to a flexion, deg. */
+  public static Answers socketFlexion(double set) {
+    return Invented.answers(
+        "items",
+        Invented.answers("item", "socket flexion", "set", set, "unit", "deg", "lowest", 0));
+  }
+
   /**
    * A stand with the line at the knee, mm in front of it, where 5 to 25 mm are recommended.
    *
@@ -59,11 +66,19 @@ public final class TurnedAnkle {
             "above-mm",
             10,
             "result",
-            kneeMm == 15 ? "within" : "outside",
+            result(Math.abs(kneeMm - 15)),
             "source",
             "instructions (invented)");
     System.arraycopy(more, 0, all, 4, more.length);
     return Invented.answers(all);
+  }
+
+  /** By hand: the interval of 4 mm is 1.96 u, and one-sided 95 % lie 1.645 u = 3.36 mm away. */
+  private static String result(double fromRecommendedMm) {
+    if (fromRecommendedMm <= 10) {
+      return fromRecommendedMm < 6.64 ? "within" : "inside too close";
+    }
+    return fromRecommendedMm < 13.36 ? "outside too close" : "outside";
   }
 
   /** Length and seat are noted. */

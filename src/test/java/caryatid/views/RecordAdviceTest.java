@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The advice from a record of typed stands: they have no landmarks, so only answers are known. */
@@ -79,6 +80,39 @@ class RecordAdviceTest {
             AdviceRemark.LENGTH_NOT_NOTED,
             AdviceRemark.SEAT_NOT_NOTED,
             AdviceRemark.LOAD_SHARE_LOW);
+  }
+
+  /** Pain of 4 and more, as it was scored last in an assessment or after walking. */
+  @ParameterizedTest
+  @CsvSource({"4, , true", "3, , false", "6, 3, false", "0, 4, true"})
+  void painIsRuledOutFirst(int assessed, Integer walked, boolean first) {
+    Entries entries =
+        TurnedAnkle.turnedOnce().add(EntryKind.ASSESSMENT, Invented.answers("pain", assessed));
+    if (walked != null) {
+      entries.add(EntryKind.WALKING, Invented.answers("pain", walked));
+    }
+    RecordAdvice of = advice(entries.add(EntryKind.STAND, TurnedAnkle.stand(-8)));
+    assertThat(topics(of).contains(AdviceRemark.PAIN)).isEqualTo(first);
+  }
+
+  @Test
+  void painThatWasAcceptedIsNoCauseAnyMore() {
+    Entries entries =
+        TurnedAnkle.turnedOnce()
+            .add(EntryKind.ASSESSMENT, Invented.answers("pain", 5, "socket-fit", "seated"))
+            .add(
+                EntryKind.ACCEPTED,
+                Invented.answers("what", "pain", "why", "has been so for years", "stand", 8));
+    assertThat(topics(advice(entries))).doesNotContain(AdviceRemark.PAIN);
+  }
+
+  /** A typed stand is one stand; 5 to 25 mm are recommended, and its interval is 4 mm. */
+  @Test
+  void aTypedStandThatDecidesNeitherWayIsSaidToBeOne() {
+    Entries undecided = TurnedAnkle.turnedOnce().add(EntryKind.STAND, TurnedAnkle.stand(3));
+    assertThat(topics(advice(undecided))).contains(AdviceRemark.ONE_UNDECIDED_STAND);
+    assertThat(topics(advice(TurnedAnkle.turnedOnce())))
+        .doesNotContain(AdviceRemark.ONE_UNDECIDED_STAND);
   }
 
   @Test
@@ -143,16 +177,10 @@ class RecordAdviceTest {
   private static Entries flexedFrom(double goodDeg) {
     return TurnedAnkle.begun()
         .add(EntryKind.ASSESSMENT, Invented.answers("contracture-deg", 5))
-        .add(EntryKind.BENCH_ALIGNMENT, flexion(goodDeg))
+        .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.socketFlexion(goodDeg))
         .add(EntryKind.STAND, TurnedAnkle.stand(15))
-        .add(EntryKind.BENCH_ALIGNMENT, flexion(8))
+        .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.socketFlexion(8))
         .add(EntryKind.STAND, TurnedAnkle.stand(-20));
-  }
-
-  private static Answers flexion(double set) {
-    return Invented.answers(
-        "items",
-        Invented.answers("item", "socket flexion", "set", set, "unit", "deg", "lowest", 0));
   }
 
   @Test
@@ -162,7 +190,7 @@ class RecordAdviceTest {
             .add(
                 EntryKind.ASSESSMENT,
                 Invented.answers("contracture-deg", 5, "socket-fit", "seated"))
-            .add(EntryKind.BENCH_ALIGNMENT, flexion(6))
+            .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.socketFlexion(6))
             .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(0))
             .add(EntryKind.STAND, TurnedAnkle.stand(-20))
             .add(EntryKind.BENCH_ALIGNMENT, TurnedAnkle.ankle(3))

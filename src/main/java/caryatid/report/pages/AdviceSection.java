@@ -53,6 +53,7 @@ public final class AdviceSection {
     followed();
     points(numbers.heels());
     drawings(widthMm -> HeelDrawing.heels(of, wording, widthMm));
+    points(numbers.ankles());
     points(numbers.attempts());
     drawings(widthMm -> HeelDrawing.attempts(of, wording, widthMm));
     return List.copyOf(blocks);

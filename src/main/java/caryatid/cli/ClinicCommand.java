@@ -1,5 +1,6 @@
 package caryatid.cli;
 
+import caryatid.clinic.MeasuredDoubt;
 import caryatid.clinic.PartTorque;
 import caryatid.entry.Components;
 import caryatid.recording.model.NamedBytes;
@@ -105,6 +106,17 @@ final class ClinicCommand extends CommandGroup {
     }
   }
 
+  /** Measures something of the clinic, remembers it and shows it. */
+  private abstract static class Measured extends RecordSubcommand {
+    abstract MeasuredDoubt measure(Records records) throws BadInput, StoreFailure;
+
+    @Override
+    int run(Records records) throws BadInput, StoreFailure {
+      print(MeasuredHands.lines(List.of(measure(records)), wording()));
+      return 0;
+    }
+  }
+
   /** Remembers how well a hand marks. */
   @Command(
       name = "hand",
@@ -112,17 +124,13 @@ final class ClinicCommand extends CommandGroup {
       description =
           "Measures how well landmarks are marked, from the same ones marked several times, and"
               + " remembers it for sheets that state no marking-mm.")
-  static final class MarkingHand extends RecordSubcommand {
+  static final class MarkingHand extends Measured {
     @Parameters(paramLabel = "FILE", description = "A YAML file: hand-repeatability: 1.")
     private Path file;
 
     @Override
-    int run(Records records) throws BadInput, StoreFailure {
-      print(
-          MeasuredHands.lines(
-              List.of(MeasuredHands.rememberHand(records, CaryatidCommand.FILES.read(file))),
-              wording()));
-      return 0;
+    MeasuredDoubt measure(Records records) throws BadInput, StoreFailure {
+      return MeasuredHands.rememberHand(records, CaryatidCommand.FILES.read(file));
     }
   }
 
@@ -133,17 +141,13 @@ final class ClinicCommand extends CommandGroup {
       description =
           "Measures how far feet are turned on the plate, from several placements, and remembers it"
               + " for sheets that state no turn-deg.")
-  static final class FeetTurn extends RecordSubcommand {
+  static final class FeetTurn extends Measured {
     @Parameters(paramLabel = "FILE", description = "A YAML file: feet-turn: 1.")
     private Path file;
 
     @Override
-    int run(Records records) throws BadInput, StoreFailure {
-      print(
-          MeasuredHands.lines(
-              List.of(MeasuredHands.rememberTurn(records, CaryatidCommand.FILES.read(file))),
-              wording()));
-      return 0;
+    MeasuredDoubt measure(Records records) throws BadInput, StoreFailure {
+      return MeasuredHands.rememberTurn(records, CaryatidCommand.FILES.read(file));
     }
   }
 

@@ -53,8 +53,8 @@ final class ClinicJson {
               Field.choice("kind", KINDS).needed(),
               Field.words("by").needed(),
               Field.day("day").needed(),
-              number("value", 1000).needed(),
-              number("degrees-of-freedom", 1_000_000).needed()),
+              number("value", MeasuredDoubt.MOST).needed(),
+              number("degrees-of-freedom", MeasuredDoubt.MOST_DEGREES).needed()),
           new Field(
               PARTS, EntryForms.of(EntryKind.COMPONENTS).field(PARTS).orElseThrow().type(), false));
 

@@ -11,7 +11,7 @@ package caryatid.standing;
  * @param settlingS left out after the wearer stepped on, and half of it before stepping off, s
  * @param shiftMm a change of these means is a shift only when larger than this, mm,
  * @param shiftTimes and larger than this many times the stand's own median change,
- * @param mostShiftMm or larger than this whatever the stand's own, mm
+ * @param mostShiftMm or, in a recording of a minute, larger than this whatever the stand's own, mm
  * @param driftMm largest difference between the first and the last quarter of a stretch, mm
  * @param mostSdMm largest standard deviation of the centre of pressure in any direction, mm
  * @param leastSdMm smallest standard deviation of the centre of pressure, sideways and fore and
@@ -41,6 +41,12 @@ record Limits(
     Force wholeBody,
     double leastShare) {
 
+  private static final double SHORTEST_SEEN_S = 10;
+  private static final double LONGEST_SEEN_S = 60;
+
+  /** By which part the largest change is less in a recording shorter by a factor of e. */
+  private static final double LESS_EACH_E = 0.123;
+
   /**
    * Limits of a vertical force, as fractions of its mean.
    *
@@ -64,7 +70,8 @@ record Limits(
    *   <li>shortest stretch 5 s, blocks 0.5 s, windows and settling 2 s: common practice, no source;
    *   <li>shift 15 mm and 8 times the median change, or 50 mm: of 60 real stands none exceeds 15 mm
    *       and 8 times its median at once, and the largest change is 44 mm;
-   *   <li>drift 25.4 mm: the 99th percentile of real stands;
+   *   <li>drift 25.4 mm: the 99th percentile of real stands, at every length: that of parts of 10 to
+   *       60 s of 60 of them shows no trend (docs/real-data.md);
    *   <li>standard deviation 35 mm: twice the 99th percentile of real stands fore and aft (17.6
    *       mm);
    *   <li>least standard deviation 0.1 mm in 20 s: a fifth of the smallest in any 20 s of 60 real
@@ -109,6 +116,17 @@ record Limits(
     if (!(settlingS >= 0) || !(leastShare >= 0 && leastShare <= 1)) {
       throw new IllegalArgumentException("settling " + settlingS + " s, share " + leastShare);
     }
+  }
+
+  /**
+   * The largest change in a recording of some length, mm: the longer somebody stands, the larger is
+   * the largest. A straight line in the logarithm of the length, which is 1.21 to 1.26 times the
+   * 99th percentile of parts of 10, 20, 30 and 60 s of 60 real stands (30.9, 35.6, 37.1 and 40.2 mm;
+   * docs/real-data.md); below 10 s and above 60 s as there.
+   */
+  double mostShiftMm(double recordedS) {
+    double seen = Math.max(SHORTEST_SEEN_S, Math.min(LONGEST_SEEN_S, recordedS));
+    return mostShiftMm * (1 - LESS_EACH_E * Math.log(LONGEST_SEEN_S / seen));
   }
 
   /** The smallest standard deviation in a stretch of some length, mm. */

@@ -32,8 +32,10 @@ final class QuietStretchFinder {
     this.bad = usable.bad();
     this.sums = signals.all().stream().map(one -> new Blocks(one, edges)).toList();
     int window = (int) Math.max(1, Math.round(limits.windowS() / blockS));
+    double mostShiftMm = limits.mostShiftMm(durationS);
     for (int i = 0; i < sums.size(); i++) {
-      shifted.or(Shifts.of(signals.all().get(i), sums.get(i), usable, window, limits));
+      LoadSignals one = signals.all().get(i);
+      shifted.or(Shifts.of(one, sums.get(i), usable, window, limits, mostShiftMm));
     }
     settle((int) Math.ceil(limits.settlingS() / blockS));
   }
@@ -154,9 +156,15 @@ final class QuietStretchFinder {
      * @param blocks its sums
      * @param usable which blocks can be used
      * @param window blocks before and after a moment
+     * @param mostShiftMm larger changes are shifts whatever the stand's own, mm
      */
     static BitSet of(
-        LoadSignals signals, Blocks blocks, UsableBlocks usable, int window, Limits limits) {
+        LoadSignals signals,
+        Blocks blocks,
+        UsableBlocks usable,
+        int window,
+        Limits limits,
+        double mostShiftMm) {
       int count = usable.count();
       double[] apart = new double[count];
       BitSet judged = new BitSet(count);
@@ -167,7 +175,7 @@ final class QuietStretchFinder {
         }
       }
       double least = Math.max(limits.shiftMm(), limits.shiftTimes() * median(apart, judged));
-      double most = Math.min(limits.mostShiftMm(), least);
+      double most = Math.min(mostShiftMm, least);
       double forceShift = limits.of(signals.of).shift();
       BitSet shifted = new BitSet(count);
       judged.stream()

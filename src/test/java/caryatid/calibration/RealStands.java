@@ -63,11 +63,12 @@ public final class RealStands {
     Path file = page.resolveSibling(page.getFileName().toString().replace(".md", ".csv"));
     Figures.put(file, PARTS, "all", parts(stands));
     Figures.put(file, RUNS, "all", runs(stands));
+    Figures.put(file, "steps from stand to stand", "all", steps(stands));
+    Figures.put(file, "two directions", "all", directions(stands));
+    Figures.put(file, "drift and shift", "all", RealLimits.of(stands));
     for (Map.Entry<String, Table> summary : Summaries.ofReal(Figures.read(file)).entrySet()) {
       Page.put(page, summary.getKey(), summary.getValue());
     }
-    Page.put(page, "steps from stand to stand", steps(stands));
-    Page.put(page, "two directions", directions(stands));
   }
 
   private static List<Recording> read(Path folder) throws IOException, BadInput {
@@ -97,8 +98,13 @@ public final class RealStands {
             .sorted()
             .toArray();
     double median = (logs[(logs.length - 1) / 2] + logs[logs.length / 2]) / 2;
-    Table table = new Table("stands", "median ratio", "standard deviation of its logarithm");
-    table.row(number(logs.length, 0), number(Math.exp(median), 2), number(Measures.sd(logs), 2));
+    Table table = new Table("stands", "of", "how many", "median ratio", "standard deviation of its logarithm");
+    table.row(
+        "real",
+        "first 20 s",
+        number(logs.length, 0),
+        number(Math.exp(median), 2),
+        number(Measures.sd(logs), 2));
     return table;
   }
 
@@ -161,11 +167,12 @@ public final class RealStands {
 
   /** What one stand's mean differs from the next one's, over root 2: the default between stands. */
   private static Table steps(List<Recording> stands) {
-    Table table = new Table("run", "fore and aft, mm", "sideways, mm");
+    Table table = new Table("run", "of", "fore and aft, mm", "sideways, mm");
     for (int run = 0; run * RUN < stands.size(); run++) {
       List<Recording> own = stands.subList(run * RUN, Math.min(stands.size(), (run + 1) * RUN));
       table.row(
-          number(run + 1, 0),
+          "run " + number(run + 1, 0),
+          "first 20 s",
           number(step(own, PlateTrack::copAnteriorMm), 1),
           number(step(own, track -> track.copRightMm().orElseThrow()), 1));
     }

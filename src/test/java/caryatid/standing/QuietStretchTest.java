@@ -20,7 +20,11 @@ class QuietStretchTest {
   private static final int N = 4000;
 
   private static IntToDoubleFunction sway(long seed) {
-    double[] noise = Made.autoregressive(new Random(seed), N, 0.99);
+    return sway(seed, N);
+  }
+
+  private static IntToDoubleFunction sway(long seed, int samples) {
+    double[] noise = Made.autoregressive(new Random(seed), samples, 0.99);
     return i -> 3 * noise[i];
   }
 
@@ -62,6 +66,30 @@ class QuietStretchTest {
     assertThat(stretch.leftOut())
         .extracting(UnusedPart::reason)
         .containsExactly(Reason.SHORTER_STRETCH, Reason.STEP_OR_SHIFT);
+  }
+
+  /**
+   * A body that swings evenly by so much that the means of 2 s before and after a moment differ by
+   * 1.273 times 35 mm, 44.6 mm, again and again: more than the 41.9 mm of a recording of 16 s, less
+   * than the 50 mm of one of a minute. 1.273 is 4 / pi: a quarter of the period has 0.9003 of the
+   * amplitude as its mean, and the next one lies a right angle on.
+   */
+  @Test
+  void aLargerShiftIsRealInALongerRecording() throws BadInput {
+    IntToDoubleFunction swing = i -> 35 * Math.cos(2 * Math.PI * i / 800.0);
+    Recording minute = Made.at(100, 60).plate("p", sway(1, 6000), swing, i -> 400).recording();
+    assertThat(StandAnalysis.analyse(minute, Made.rightFoot()).stretch().size()).isEqualTo(6000);
+    assertThat(refusal(Made.at(100, 16).plate("p", sway(1), swing, i -> 400)))
+        .contains("because: a step or a shift of weight.");
+  }
+
+  /** By hand: 50 (1 - 0.123 ln(60 / T)), T from 10 to 60 s. */
+  @Test
+  void theLargestShiftFollowsTheLengthOfTheRecording() {
+    double[][] lengths = {{5, 38.98}, {10, 38.98}, {20, 43.24}, {30, 45.74}, {60, 50}, {90, 50}};
+    for (double[] each : lengths) {
+      assertThat(Limits.USUAL.mostShiftMm(each[0])).isCloseTo(each[1], within(0.005));
+    }
   }
 
   /** Only the load moves to this foot from the other, at 25 s: by 40 %, and by less than 35 %. */

@@ -18,7 +18,7 @@ import caryatid.usecase.Records;
 import caryatid.wording.Wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,15 +38,9 @@ public final class MeasuredHands {
   public static MeasuredDoubt rememberHand(Records records, NamedBytes marks)
       throws BadInput, StoreFailure {
     RepeatedMarks read = RepeatedMarks.read(marks);
-    SampleVariance variance = read.variance();
+    double mm = Math.sqrt(read.variance().variance());
     return remember(
-        records,
-        doubt(
-            MeasuredDoubt.What.HAND,
-            read.by(),
-            read.at().toLocalDate(),
-            Math.sqrt(variance.variance()),
-            variance.degreesOfFreedom()));
+        records, MeasuredDoubt.What.HAND, read.by(), read.at(), mm, read.variance());
   }
 
   /**
@@ -59,28 +53,29 @@ public final class MeasuredHands {
   public static MeasuredDoubt rememberTurn(Records records, NamedBytes placements)
       throws BadInput, StoreFailure {
     FeetPlacements read = FeetPlacements.read(placements);
-    SampleVariance variance = read.variance();
+    double degrees = Math.toDegrees(Math.sqrt(read.variance().variance()));
     return remember(
-        records,
-        doubt(
-            MeasuredDoubt.What.TURN,
-            read.by(),
-            read.at().toLocalDate(),
-            Math.toDegrees(Math.sqrt(variance.variance())),
-            variance.degreesOfFreedom()));
+        records, MeasuredDoubt.What.TURN, read.by(), read.at(), degrees, read.variance());
   }
 
-  private static MeasuredDoubt doubt(
-      MeasuredDoubt.What kind, String by, LocalDate day, double value, double degrees) {
-    return new MeasuredDoubt(
-        kind, by, day, new BigDecimal(value).round(DIGITS), new BigDecimal(degrees).round(DIGITS));
-  }
-
-  private static MeasuredDoubt remember(Records records, MeasuredDoubt doubt)
+  private static MeasuredDoubt remember(
+      Records records,
+      MeasuredDoubt.What kind,
+      String by,
+      OffsetDateTime at,
+      double value,
+      SampleVariance known)
       throws BadInput, StoreFailure {
+    MeasuredDoubt doubt =
+        new MeasuredDoubt(
+            kind, by, at.toLocalDate(), rounded(value), rounded(known.degreesOfFreedom()));
     ClinicFile file = new ClinicFile(records.folder());
     file.write(file.read().with(doubt));
     return doubt;
+  }
+
+  private static BigDecimal rounded(double number) {
+    return new BigDecimal(number).round(DIGITS);
   }
 
   /**

@@ -210,6 +210,19 @@ class EntryPageTest {
     }
   }
 
+  /** A plain number of mm; anything else is not taken. */
+  @Test
+  void theComparisonAsksHowFarTheOffsetsWereMeantToChange() throws Exception {
+    String base = window.start("K7-right", "right");
+    send(base, "assessment", "skin", "no marks");
+    String asked = "name=\"intended\" inputmode=\"decimal\" value=\"";
+    assertThat(window.page(base + "/compare")).contains("for=\"intended\"", asked + "\">");
+    assertThat(window.page(base + "/compare?from=1&to=2&intended=7,5"))
+        .contains("From entry 1 to entry 2", asked + "7,5\">");
+    assertThat(window.page(base + "/compare?from=1&to=2&intended=far"))
+        .contains("From entry 1 to entry 2", asked + "\">");
+  }
+
   @Test
   void anAnswerSaysWhatItAnswers() throws Exception {
     String base = window.start("K7-right", "right");

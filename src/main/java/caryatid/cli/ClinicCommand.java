@@ -107,7 +107,7 @@ final class ClinicCommand extends CommandGroup {
   }
 
   /** Measures something of the clinic, remembers it and shows it. */
-  private abstract static class Measured extends RecordSubcommand {
+  private abstract static class MeasuringCommand extends RecordSubcommand {
     abstract MeasuredDoubt measure(Records records) throws BadInput, StoreFailure;
 
     @Override
@@ -124,7 +124,7 @@ final class ClinicCommand extends CommandGroup {
       description =
           "Measures how well landmarks are marked, from the same ones marked several times, and"
               + " remembers it for sheets that state no marking-mm.")
-  static final class MarkingHand extends Measured {
+  static final class MarkingHand extends MeasuringCommand {
     @Parameters(paramLabel = "FILE", description = "A YAML file: hand-repeatability: 1.")
     private Path file;
 
@@ -141,7 +141,7 @@ final class ClinicCommand extends CommandGroup {
       description =
           "Measures how far feet are turned on the plate, from several placements, and remembers it"
               + " for sheets that state no turn-deg.")
-  static final class FeetTurn extends Measured {
+  static final class FeetTurn extends MeasuringCommand {
     @Parameters(paramLabel = "FILE", description = "A YAML file: feet-turn: 1.")
     private Path file;
 

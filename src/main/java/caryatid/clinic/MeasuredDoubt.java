@@ -39,7 +39,6 @@ public record MeasuredDoubt(
     }
   }
 
-
   /**
    * @throws IllegalArgumentException if a number is out of its range
    */

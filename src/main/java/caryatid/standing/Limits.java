@@ -70,8 +70,8 @@ record Limits(
    *   <li>shortest stretch 5 s, blocks 0.5 s, windows and settling 2 s: common practice, no source;
    *   <li>shift 15 mm and 8 times the median change, or 50 mm: of 60 real stands none exceeds 15 mm
    *       and 8 times its median at once, and the largest change is 44 mm;
-   *   <li>drift 25.4 mm: the 99th percentile of real stands, at every length: that of parts of 10 to
-   *       60 s of 60 of them shows no trend (docs/real-data.md);
+   *   <li>drift 25.4 mm: the 99th percentile of real stands, at every length: that of parts of 10
+   *       to 60 s of 60 of them shows no trend (docs/real-data.md);
    *   <li>standard deviation 35 mm: twice the 99th percentile of real stands fore and aft (17.6
    *       mm);
    *   <li>least standard deviation 0.1 mm in 20 s: a fifth of the smallest in any 20 s of 60 real
@@ -121,8 +121,8 @@ record Limits(
   /**
    * The largest change in a recording of some length, mm: the longer somebody stands, the larger is
    * the largest. A straight line in the logarithm of the length, which is 1.21 to 1.26 times the
-   * 99th percentile of parts of 10, 20, 30 and 60 s of 60 real stands (30.9, 35.6, 37.1 and 40.2 mm;
-   * docs/real-data.md); below 10 s and above 60 s as there.
+   * 99th percentile of parts of 10, 20, 30 and 60 s of 60 real stands (30.9, 35.6, 37.1 and 40.2
+   * mm; docs/real-data.md); below 10 s and above 60 s as there.
    */
   double mostShiftMm(double recordedS) {
     double seen = Math.max(SHORTEST_SEEN_S, Math.min(LONGEST_SEEN_S, recordedS));

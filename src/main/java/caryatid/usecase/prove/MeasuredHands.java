@@ -39,8 +39,7 @@ public final class MeasuredHands {
       throws BadInput, StoreFailure {
     RepeatedMarks read = RepeatedMarks.read(marks);
     double mm = Math.sqrt(read.variance().variance());
-    return remember(
-        records, MeasuredDoubt.What.HAND, read.by(), read.at(), mm, read.variance());
+    return remember(records, MeasuredDoubt.What.HAND, read.by(), read.at(), mm, read.variance());
   }
 
   /**

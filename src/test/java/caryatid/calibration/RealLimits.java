@@ -27,11 +27,11 @@ final class RealLimits {
             "parts",
             "how many",
             "drift: 95 %, mm",
-            "99 %",
-            "largest",
+            "drift: 99 %, mm",
+            "drift: largest, mm",
             "shift: 95 %, mm",
-            "99 %",
-            "largest");
+            "shift: 99 %, mm",
+            "shift: largest, mm");
     for (int lengthS : LENGTHS_S) {
       List<double[][]> parts = stands.stream().flatMap(s -> parts(s, lengthS).stream()).toList();
       double[] drift = parts.stream().mapToDouble(RealLimits::drift).sorted().toArray();

@@ -210,6 +210,7 @@ class ArchitectureTest {
     "caryatid.sheet.yaml.InputValue",
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",
+    "caryatid.alignment.Undecided",
     "caryatid.fitting.Addition$Attached",
     "caryatid.clinic.KnownPlate",
     "caryatid.clinic.PartTorque",

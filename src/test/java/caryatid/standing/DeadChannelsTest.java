@@ -116,7 +116,7 @@ class DeadChannelsTest {
     assertThat(refusals(pushed(356, 596)))
         .containsExactly(
             "made.csv: expected a mean horizontal force on plate 1 of at most 20.0 % of the"
-                + " vertical force, found 596 N beside 356 N (167.4 %): nobody stands like that. Check"
+                + " vertical force, found 596 N with 356 N (167.4 %): nobody stands like that. Check"
                 + " which columns are force-x, force-y and force-z, their units and the axes in the"
                 + " plate description, and set the empty plate to zero before recording.");
   }

@@ -4,9 +4,12 @@ import caryatid.remark.Argument;
 import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.remark.Topic;
+import caryatid.remark.Unit;
 import caryatid.usecase.stand.StandFields;
+import caryatid.usecase.stand.TypedNumber;
 import caryatid.web.page.SheetLabels;
 import caryatid.web.page.TypedTime;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -96,9 +99,19 @@ final class AboutField {
     if (code.endsWith("LANDMARKS_OUT_OF_ORDER")) {
       return landmark(text(problem)).map(row -> row + "up");
     }
+    if (code.endsWith("NOT_READ_THEN")) {
+      return row(StandFields.LANDMARK, row -> isReadAt(row, problem)).map(row -> row + "read-at");
+    }
     return code.endsWith("FAR_FROM_LANDMARK")
         ? landmark(text(problem)).map(row -> row + way(problem))
         : byTopic(problem.topic());
+  }
+
+  private boolean isReadAt(String row, Problem problem) {
+    return Arrays.stream(typed.getOrDefault(row + "read-at", "").split("[;\\s]+"))
+        .map(TypedNumber::plain)
+        .filter(text -> text.matches("\\d{1,9}(\\.\\d{1,9})?"))
+        .anyMatch(s -> problem.arguments().contains(Argument.of(Double.parseDouble(s), Unit.S)));
   }
 
   private static String way(Problem problem) {

@@ -16,6 +16,7 @@ import caryatid.usecase.prove.MeasuredHands;
 import caryatid.usecase.stand.TypedNumber;
 import caryatid.web.page.Frame;
 import caryatid.web.page.GuideMarkup;
+import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
 import caryatid.web.page.PlateMarkup;
 import caryatid.web.page.Reply;
@@ -257,13 +258,30 @@ final class PlatesPage {
       Markup said = new Markup();
       said.element(
           "p", wording.fill("Web.plateKept", Argument.count(columns)), "class", "kept-now");
-      said.open("p").element("a", wording.word("Web.plates"), "class", "button", "href", BASE);
+      said.open("p", "class", "actions");
+      toStand(said, wording);
+      said.element("a", wording.word("Web.plates"), "class", "button", "href", BASE);
       said.text(" ").element("a", wording.word("Web.records"), "class", "button", "href", "/");
       said.close("p");
       return page(200, wording, said);
     } catch (BadInput e) {
       return show(422, upload, wording, new ShownAgain(said(e, wording), typed, Map.of()));
     }
+  }
+
+  /** Back to the stand for which the plate was described. */
+  private void toStand(Markup said, Wording wording) {
+    state
+        .standing()
+        .ifPresent(
+            code ->
+                said.element(
+                    "a",
+                    wording.fill("Web.toStand", Argument.text(code)),
+                    "class",
+                    "button strong",
+                    "href",
+                    state.base(code) + "/" + JobStep.STATIC.path()));
   }
 
   /** Edges, lines and the name; numbers with a decimal point. */

@@ -30,6 +30,7 @@ final class RequestHandler implements HttpHandler {
   private final Guard guard;
   private final Pages pages;
   private final Window.Setting setting;
+  private final DonePages done = new DonePages();
   private final Semaphore files = new Semaphore(MOST_FILES);
   private final Semaphore work = new Semaphore(MOST_PAGES);
 
@@ -96,7 +97,7 @@ final class RequestHandler implements HttpHandler {
       return Plain.refused(503);
     }
     try {
-      return made(body.file(exchange));
+      return now(body.file(exchange));
     } finally {
       files.release();
     }
@@ -112,9 +113,19 @@ final class RequestHandler implements HttpHandler {
     }
   }
 
+  /** A file is sent by the script, which reads the answer itself; a form by the browser. */
   private Reply made(Request request) throws IOException {
+    Optional<Reply> before = done.of(request);
+    return before.isPresent() ? before.get() : done.after(request, now(request));
+  }
+
+  private Reply now(Request request) throws IOException {
     try {
-      return pages.answer(request);
+      Reply reply = pages.answer(request);
+      if (request.changes() && request.part(2).equals("erase")) {
+        done.forget();
+      }
+      return reply;
     } catch (BadInput e) {
       return pages.refused(request, e.problems());
     } catch (StoreFailure e) {

@@ -31,6 +31,7 @@ final class SheetFaults {
   private final Map<String, String> typed;
   private final Map<String, String> earlier;
   private final boolean knee;
+  private final List<String> withoutAnkleAxis;
   private final Wording wording;
 
   /**
@@ -43,6 +44,7 @@ final class SheetFaults {
     this.typed = typed;
     this.earlier = work.earlier();
     this.knee = work.hasProstheticKnee();
+    this.withoutAnkleAxis = work.withoutAnkleAxis(typed);
     this.wording = wording;
   }
 
@@ -56,6 +58,9 @@ final class SheetFaults {
           .ifPresentOrElse(
               name -> atFields.computeIfAbsent(name, key -> new ArrayList<>()).add(sentence),
               () -> others.add(sentence));
+    }
+    for (String name : withoutAnkleAxis) {
+      atFields.computeIfAbsent(name, key -> new ArrayList<>()).add(wording.word("Web.noAnkleAxis"));
     }
     return new FieldFaults(atFields, others);
   }

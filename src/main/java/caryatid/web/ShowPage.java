@@ -157,8 +157,16 @@ final class ShowPage {
 
   static void lines(Markup content, List<String> lines) {
     content.open("div", "class", "lines");
-    lines.forEach(line -> content.element("p", line, "class", isWithin(line) ? "within" : "line"));
+    lines.forEach(line -> content.element("p", line, "class", look(line)));
     content.close("div");
+  }
+
+  /** An entry begins with its number and time; what it says stands within it. */
+  private static String look(String line) {
+    if (line.matches(" {2,}\\d+ {2}\\d{4}-.*")) {
+      return "within begins";
+    }
+    return isWithin(line) ? "within" : "line";
   }
 
   private static boolean isWithin(String line) {

@@ -254,6 +254,7 @@ final class StaticPage {
       int status, OpenRecord record, StandDraft draft, boolean sure, Optional<String> notice)
       throws BadInput, StoreFailure {
     Wording wording = record.wording();
+    state.showStand(record.code());
     Optional<ChosenPlate> plate = ChosenPlate.of(state.records(), draft.fields());
     if (plate.isEmpty()) {
       Markup content = new Markup().element("p", wording.word("Web.noPlate"));

@@ -41,6 +41,7 @@ final class WindowState {
   private final SecureRandom random = new SecureRandom();
   private final Map<String, StoodOn> stood = new ConcurrentHashMap<>();
   private volatile String initials = "";
+  private volatile Optional<String> standing = Optional.empty();
 
   WindowState(Records records) {
     this.records = records;
@@ -74,12 +75,23 @@ final class WindowState {
     return Optional.ofNullable(drafts.putIfAbsent(code, made)).orElse(made);
   }
 
+  /** The stand of a record is shown: plates are described for it. */
+  void showStand(String code) {
+    standing = Optional.of(code);
+  }
+
+  /** The record whose stand was shown last; empty before the first. */
+  Optional<String> standing() {
+    return standing;
+  }
+
   /** Nothing that was typed for a record stays: it was erased. */
   void forget(String code) {
     Optional.ofNullable(drafts.remove(code)).ifPresent(StandDraft::forget);
     forms.keySet().removeIf(key -> key.startsWith(code + "/"));
     photographs.keySet().removeIf(key -> key.startsWith(code + "/"));
     stood.remove(code);
+    standing = standing.filter(other -> !other.equals(code));
     stopWatching(code);
   }
 

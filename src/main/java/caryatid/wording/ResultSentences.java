@@ -33,11 +33,11 @@ public final class ResultSentences {
    *
    * @param result whether the tolerance is met, its mark in front
    * @param sentence where the load line runs, and what is recommended
-   * @param undecided what would decide it; empty if the measurement decides
+   * @param undecided that it is undecided, and what would decide it; empty if it is decided
    * @param help what would make it surer most, if it is undecided and nobody is at risk
    */
   public record InWords(
-      String result, String sentence, Optional<Undecided> undecided, Optional<String> help) {}
+      String result, String sentence, Optional<String> undecided, Optional<String> help) {}
 
   /** What is unsafe, in words; empty where nothing is. */
   public static List<String> unsafe(Result result, Wording wording) {
@@ -78,6 +78,14 @@ public final class ResultSentences {
     return said;
   }
 
+  private static String undecided(Undecided by) {
+    return switch (by) {
+      case STANDS -> "Web.undecided.stands";
+      case MARKS -> "Web.undecided.marks";
+      case NEITHER -> "Web.undecided.neither";
+    };
+  }
+
   /** More stands are not called a help where they will not decide. */
   private static boolean helps(PrecisionHint hint, Optional<Undecided> undecided) {
     return undecided
@@ -108,7 +116,10 @@ public final class ResultSentences {
             Argument.text(
                 span(finding, finding.target().lowestMm(), finding.target().highestMm())));
     return new InWords(
-        new ResultWords(wording).result(finding), sentence, undecided, hint.map(this::help));
+        new ResultWords(wording).result(finding),
+        sentence,
+        undecided.map(by -> wording.word(undecided(by))),
+        hint.map(this::help));
   }
 
   /** A range by its two ends: with their directions where these differ. */

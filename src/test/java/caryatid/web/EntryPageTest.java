@@ -97,6 +97,28 @@ class EntryPageTest {
   }
 
   @Test
+  void aMobilityGradeMayHaveItsLetter() throws Exception {
+    String base = window.start("K7-right", "right");
+    String highest = "components[1].mobility-grade-highest";
+    assertThat(
+            send(
+                    base,
+                    "parts",
+                    "components[1].what",
+                    "foot",
+                    "components[1].name",
+                    "demo foot",
+                    highest,
+                    "K3",
+                    "components[1].mobility-grade-lowest",
+                    "k 2")
+                .body())
+        .contains("Kept as entry 2", "mobility grade, lowest 2", "mobility grade, highest 3");
+    assertThat(send(base, "parts", "components[1].what", "foot", highest, "M3").body())
+        .contains("expected a number, found &quot;M3&quot;");
+  }
+
+  @Test
   void aDecimalCommaIsReadAsOneAndThousandsAreRefused() throws Exception {
     String base = window.start("K7-right", "right");
     assertThat(send(base, "assessment", "minutes-since-donning", "12,5").body())

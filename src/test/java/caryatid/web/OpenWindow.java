@@ -85,7 +85,14 @@ final class OpenWindow implements AutoCloseable {
     return ask(own(path)).body();
   }
 
+  /** Sends a form, and goes on to the page that answers it, as a browser does. */
   HttpResponse<String> send(String path, String... fields) throws Exception {
+    HttpResponse<String> sent = sendOnly(path, fields);
+    String next = sent.headers().firstValue("Location").orElse("");
+    return next.contains("?done=") ? ask(own(next)) : sent;
+  }
+
+  HttpResponse<String> sendOnly(String path, String... fields) throws Exception {
     StringBuilder form = new StringBuilder();
     for (int i = 0; i < fields.length; i += 2) {
       form.append(i == 0 ? "" : "&")

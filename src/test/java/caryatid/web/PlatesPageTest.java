@@ -65,6 +65,19 @@ class PlatesPageTest {
   }
 
   @Test
+  void fromAPlateThatWasDescribedForAStandOneGoesBackToIt() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(window.page(base + "/static-alignment")).contains("No plate is known yet.");
+    String address = upload("shoe.csv");
+    answer(address, "+x", "+y", "+z");
+    assertThat(window.send(address + "/keep", "plate-name", "Fitting room").body())
+        .contains(
+            "<a class=\"button strong\" href=\""
+                + base
+                + "/static-alignment\">To the stand of K7-right</a>");
+  }
+
+  @Test
   void sizeAndLinesAreTypedAsNumbersAndKeptWithThePlate() throws Exception {
     String address = upload("shoe.csv");
     answer(address, "+x", "+y", "+z");

@@ -35,7 +35,7 @@ final class SingleReader {
 
   private Optional<Answers.Value> number(
       String name, FieldType.Number type, InputValue.Single given) {
-    Optional<BigDecimal> read = number(given);
+    Optional<BigDecimal> read = number(withoutLetter(name, given));
     if (read.isEmpty()) {
       return wrong(given, FormFault.NOT_A_NUMBER, name, given.text());
     }
@@ -58,6 +58,18 @@ final class SingleReader {
           given.text());
     }
     return Optional.of(new Answers.Value.Amount(number));
+  }
+
+  /** A mobility grade may be typed as the trade writes it: K3. */
+  private static InputValue.Single withoutLetter(String name, InputValue.Single given) {
+    boolean lettered =
+        given.kind() == InputValue.Kind.ANY
+            && name.matches("(.*\\.)?mobility-grade(-lowest|-highest)?")
+            && given.text().matches("[Kk] ?\\d");
+    return lettered
+        ? new InputValue.Single(
+            given.text().substring(given.text().length() - 1), given.kind(), given.place())
+        : given;
   }
 
   private static Optional<BigDecimal> number(InputValue.Single given) {

@@ -6,17 +6,16 @@ import caryatid.clinic.ClinicFile;
 import caryatid.entry.RecordOpening;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
+import caryatid.geometry.Side;
 import caryatid.recording.model.NamedBytes;
 import caryatid.recording.model.Samples;
 import caryatid.remark.BadInput;
-import caryatid.remark.Place;
 import caryatid.remark.Problem;
 import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.report.Pictures;
 import caryatid.report.pages.Paper;
 import caryatid.standing.QuietStretch;
-import caryatid.standing.Stretch;
 import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Check;
 import caryatid.usecase.Check.Checked;
@@ -55,6 +54,7 @@ public final class DraftedStand {
   private final String by;
   private final String head;
   private final RecordOpening opening;
+  private final Set<Side> noAnkleAxis;
 
   private DraftedStand(
       Records records, StandDraft draft, String by, FittingRecord record, RecordOpening opening) {
@@ -64,6 +64,7 @@ public final class DraftedStand {
     this.by = by;
     this.head = record.headDigest();
     this.opening = opening;
+    this.noAnkleAxis = AnkleMarks.without(record, opening);
   }
 
   /**
@@ -111,6 +112,11 @@ public final class DraftedStand {
   /** Whether both legs have a prosthesis, so that each row says its side. */
   public boolean isOfBothSides() {
     return opening.side().sides().size() > 1;
+  }
+
+  /** The fields that call a point an ankle axis though the ankle has none. */
+  public List<String> withoutAnkleAxis(Map<String, String> typed) {
+    return AnkleMarks.fields(typed, noAnkleAxis, isOfBothSides());
   }
 
   /** Whether a prosthetic knee's lock is asked for. */
@@ -269,32 +275,7 @@ public final class DraftedStand {
             sheet,
             ChosenPlate.description(records, fields),
             name -> Optional.empty(),
-            byHand(fields));
+            TypedStretch.of(fields));
     return ClinicInputs.complete(records, inputs);
-  }
-
-  private static Optional<Stretch> byHand(Map<String, String> fields) throws BadInput {
-    Optional<Double> from = seconds(fields, StandFields.FROM_S);
-    Optional<Double> to = seconds(fields, StandFields.TO_S);
-    if (from.isEmpty() && to.isEmpty()) {
-      return Optional.empty();
-    }
-    double fromS = from.orElse(Double.NEGATIVE_INFINITY);
-    double toS = to.orElse(Double.POSITIVE_INFINITY);
-    if (!(toS > fromS)) {
-      throw new BadInput(Problem.at(Place.of(StandFields.FROM_S), StandFault.STRETCH_REVERSED));
-    }
-    return Optional.of(new Stretch(fromS, toS));
-  }
-
-  private static Optional<Double> seconds(Map<String, String> fields, String name) throws BadInput {
-    Optional<String> typed =
-        Optional.ofNullable(fields.get(name))
-            .filter(text -> !text.isBlank())
-            .map(TypedNumber::plain);
-    if (typed.isPresent() && !TypedNumber.isPlain(typed.get())) {
-      throw new BadInput(Problem.at(Place.of(name), StandFault.NO_SECONDS));
-    }
-    return typed.map(Double::valueOf);
   }
 }

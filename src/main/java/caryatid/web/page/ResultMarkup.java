@@ -1,7 +1,6 @@
 package caryatid.web.page;
 
 import caryatid.alignment.Result;
-import caryatid.alignment.Undecided;
 import caryatid.remark.Argument;
 import caryatid.wording.LeadLine;
 import caryatid.wording.ResultSentences;
@@ -28,23 +27,13 @@ public final class ResultMarkup {
     List<ResultSentences.InWords> findings = ResultSentences.findings(result, wording);
     for (ResultSentences.InWords said : findings) {
       out.element("p", said.result(), "class", "verdict").element("p", said.sentence());
-      said.undecided()
-          .map(by -> wording.word(undecided(by)))
-          .ifPresent(note -> out.element("p", note, "class", "note"));
+      said.undecided().ifPresent(note -> out.element("p", note, "class", "note"));
       said.help().ifPresent(help -> out.element("p", help, "class", "note"));
     }
     if (!findings.isEmpty()) {
       out.element("p", wording.word("Web.brackets"), "class", "note");
     }
     return out;
-  }
-
-  private static String undecided(Undecided by) {
-    return switch (by) {
-      case STANDS -> "Web.undecided.stands";
-      case MARKS -> "Web.undecided.marks";
-      case NEITHER -> "Web.undecided.neither";
-    };
   }
 
   /**

@@ -98,7 +98,9 @@ public final class RealStands {
             .sorted()
             .toArray();
     double median = (logs[(logs.length - 1) / 2] + logs[logs.length / 2]) / 2;
-    Table table = new Table("stands", "of", "how many", "median ratio", "standard deviation of its logarithm");
+    Table table =
+        new Table(
+            "stands", "of", "how many", "median ratio", "standard deviation of its logarithm");
     table.row(
         "real",
         "first 20 s",

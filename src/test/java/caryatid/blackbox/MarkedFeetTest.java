@@ -38,10 +38,7 @@ class MarkedFeetTest {
     String[] usual = {
       "check", file("stand.c3d"), "--trial", file("sheet.yaml"), "--plate", file("laboratory.yaml")
     };
-    return Run.caryatid(
-        Stream.of(usual, more)
-            .flatMap(Arrays::stream)
-            .toArray(String[]::new));
+    return Run.caryatid(Stream.of(usual, more).flatMap(Arrays::stream).toArray(String[]::new));
   }
 
   private String file(String name) {
@@ -74,8 +71,7 @@ class MarkedFeetTest {
 
   @Test
   void feetThatStandWhereTheStanceSaysArePassedOnEitherSide() throws IOException {
-    for (String sheet :
-        new String[] {LaboratoryStand.SHEET, leftSheet(LaboratoryStand.SHEET)}) {
+    for (String sheet : new String[] {LaboratoryStand.SHEET, leftSheet(LaboratoryStand.SHEET)}) {
       Run run = check(usual(), sheet, LaboratoryStand.DESCRIPTION);
       assertThat(run.code()).as(run.err()).isZero();
     }
@@ -105,8 +101,7 @@ class MarkedFeetTest {
         "stand.c3d: by its markers the right foot was on plate 1; the stance says otherwise. Check"
             + " which plate the stance gives to which foot.");
     String left = leftSheet(stance("kind: prosthetic foot on plate, plate: plate 2") + other);
-    assertThat(check(usual(), left, LaboratoryStand.DESCRIPTION).err())
-        .doesNotContain("markers");
+    assertThat(check(usual(), left, LaboratoryStand.DESCRIPTION).err()).doesNotContain("markers");
   }
 
   @Test
@@ -162,12 +157,12 @@ class MarkedFeetTest {
   @ValueSource(
       strings = {
         // Sides exchanged; heels and toes exchanged.
-        "LHEE LTOE LKNE LANK RHEE RTOE RKNE RANK", "RTOE RHEE RKNE RANK LTOE LHEE LKNE LANK"
+        "LHEE LTOE LKNE LANK RHEE RTOE RKNE RANK",
+        "RTOE RHEE RKNE RANK LTOE LHEE LKNE LANK"
       })
   void markersThatContradictTheDescribedFacingAreRefused(String labels) throws IOException {
     refused(
-        check(
-            labelled(labels.split(" ")), LaboratoryStand.SHEET, LaboratoryStand.DESCRIPTION),
+        check(labelled(labels.split(" ")), LaboratoryStand.SHEET, LaboratoryStand.DESCRIPTION),
         "stand.c3d: the markers contradict the described axes: toes must lie in front of heels, the"
             + " right leg to the right, the legs above the plates. Correct 'axes:', or delete it.");
   }

@@ -2,12 +2,11 @@ package caryatid.recording.c3d;
 
 import caryatid.geometry.Axes;
 import caryatid.geometry.Direction;
-import caryatid.geometry.Side;
-import caryatid.recording.model.BodyPoint;
 import caryatid.recording.model.ExportLayout;
 import caryatid.recording.model.ImportFact;
 import caryatid.recording.model.ImportProblem;
 import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MarkerTrack;
 import caryatid.recording.model.Markers;
 import caryatid.recording.model.PlateDescription;
 import caryatid.recording.model.PlateLayout;
@@ -20,19 +19,12 @@ import caryatid.recording.table.StageMessages;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads the force plates and the markers on the legs out of a C3D file (c3d.org). */
 public final class C3dReader {
-  /**
-   * A foot's markers may stick out beyond the plate by so much, mm (common practice, no source).
-   */
-  private static final double BESIDE_MM = 20;
-
   /** Plates of one floor differ in height by less, mm (common practice, no source). */
   private static final double SAME_HEIGHT_MM = 5;
 
@@ -90,8 +82,10 @@ public final class C3dReader {
     Optional<PersonFrame> person = person(specs, axes);
     List<MotionPlate> plates = plates(file, specs, length);
     PlateDescription description = description(plates, axes, person);
-    messages = messages.and(remarks(file, plates, axes));
+    messages = messages.and(MotionRemarks.of(file, plates, axes.map(Axes::up), name));
     messages = messages.and(rate(file.layout()));
+    FeetOnPlates feet = FeetOnPlates.of(new Facing(specs, markers), plates);
+    messages = messages.and(feet.facts(name));
     MotionTable table = MotionTable.of(plates, file.layout().samples());
     return new C3dExport(
         table.head(),
@@ -100,7 +94,12 @@ public final class C3dReader {
         file.layout().rateHz(),
         description,
         stated.flatMap(PlateDescription::axes).isEmpty() && axes.isPresent(),
-        markers(file, specs, markers, person, plates));
+        new Markers(tracks(markers, person, file.layout().frameHz()), feet.plates()));
+  }
+
+  private static List<MarkerTrack> tracks(
+      List<LabMarker> markers, Optional<PersonFrame> person, double frameHz) {
+    return person.stream().flatMap(p -> markers.stream().map(m -> p.track(m, frameHz))).toList();
   }
 
   private StageMessages facts(C3dFile file) {
@@ -210,28 +209,6 @@ public final class C3dReader {
     return basis.with(axes, layouts);
   }
 
-  private StageMessages remarks(C3dFile file, List<MotionPlate> plates, Optional<Axes> axes)
-      throws C3dFault {
-    StageMessages remarks = StageMessages.none(name);
-    for (MotionPlate plate : plates) {
-      Argument called = Argument.text(plate.name());
-      if (plate.origin(axes.map(Axes::up)).filter(MotionPlate.Origin::reversed).isPresent()) {
-        remarks = remarks.withRemark(RecordingRemark.MOTION_ORIGIN, called);
-      }
-      if (axes.filter(a -> plate.upsideDown(a.up())).isPresent()) {
-        remarks = remarks.withRemark(RecordingRemark.MOTION_UPSIDE_DOWN, called);
-      }
-    }
-    List<Double> zero = file.parameters().numbers("FORCE_PLATFORM:ZERO");
-    boolean stretch = zero.size() == 2 && zero.get(1) > 0;
-    return stretch
-        ? remarks.withRemark(
-            RecordingRemark.MOTION_ZERO,
-            Argument.count(Math.round(zero.get(0))),
-            Argument.count(Math.round(zero.get(1))))
-        : remarks;
-  }
-
   /** That a described rate is the file's, which must be one. */
   private StageMessages rate(DataLayout layout) {
     StageMessages nothing = StageMessages.none(name);
@@ -245,37 +222,5 @@ public final class C3dReader {
             Argument.of(statedHz.getAsDouble(), Unit.HZ),
             Argument.of(fileHz, Unit.HZ))
         : nothing;
-  }
-
-  private Markers markers(
-      C3dFile file,
-      List<PlateSpec> specs,
-      List<LabMarker> markers,
-      Optional<PersonFrame> person,
-      List<MotionPlate> plates) {
-    Map<Side, String> feet = new EnumMap<>(Side.class);
-    Facing facing = new Facing(specs, markers);
-    for (Side side : Side.values()) {
-      Optional<LabVector> heel = facing.mean(side, BodyPoint.HEEL);
-      Optional<LabVector> toe = facing.mean(side, BodyPoint.TOE);
-      for (MotionPlate plate : plates) {
-        PlateFrame frame = plate.spec().frame();
-        if (heel.filter(h -> frame.covers(h, BESIDE_MM)).isPresent()
-            && toe.filter(t -> frame.covers(t, BESIDE_MM)).isPresent()) {
-          feet.put(side, plate.name());
-          messages =
-              messages.withFact(
-                  ImportFact.MOTION_FOOT,
-                  Basis.CONCLUDED,
-                  Argument.term(side),
-                  Argument.text(plate.name()));
-        }
-      }
-    }
-    return new Markers(
-        person.stream()
-            .flatMap(p -> markers.stream().map(m -> p.track(m, file.layout().frameHz())))
-            .toList(),
-        feet);
   }
 }

@@ -18,6 +18,9 @@ final class DataLayoutFinder {
    */
   private static final int FULL = 65535;
 
+  /** How far two ways to write a rate may differ, as a part of it (common practice, no source). */
+  private static final double SAME_RATE = 0.001;
+
   private final C3dBytes bytes;
   private final C3dParameters parameters;
   private StageMessages messages;
@@ -38,6 +41,8 @@ final class DataLayoutFinder {
     DataLayout chosen = stated;
     if (!alike(stated, header)) {
       chosen = chosen(stated, header);
+    }
+    if (!alike(stated, header) || !sameRate(stated, header)) {
       messages = messages.withRemark(RecordingRemark.MOTION_HEADER);
     }
     if (chosen.frames() <= 0 || chosen.perFrame() <= 0 || chosen.channels() <= 0) {
@@ -62,6 +67,12 @@ final class DataLayoutFinder {
         && one.channels() == other.channels()
         && one.perFrame() == other.perFrame()
         && one.real() == other.real();
+  }
+
+  /** Rates that are written alike; a header may leave its own out. */
+  private static boolean sameRate(DataLayout stated, DataLayout header) {
+    return header.frameHz() == 0
+        || Math.abs(stated.frameHz() - header.frameHz()) <= SAME_RATE * header.frameHz();
   }
 
   private DataLayout chosen(DataLayout stated, DataLayout header) throws C3dFault {

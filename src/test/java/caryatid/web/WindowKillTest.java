@@ -158,7 +158,9 @@ class WindowKillTest {
     String head = OpenWindow.head(get(base + "/arriving").body());
     HttpResponse<String> kept =
         post(base + "/arriving", "text=nothing+new&by-initials=AB&record-head=" + head);
-    assertThat(kept.body()).contains("Kept as entry");
+    assertThat(kept.statusCode()).isEqualTo(303);
+    String done = kept.headers().firstValue("Location").orElseThrow();
+    assertThat(get(done).body()).contains("Kept as entry");
     entries++;
   }
 

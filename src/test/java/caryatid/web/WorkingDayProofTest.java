@@ -90,7 +90,9 @@ class WorkingDayProofTest {
       String page = program.get(program.own(step)).body();
       HttpResponse<String> kept =
           send(stand, "action", "keep", "record-head", OpenWindow.head(page));
-      assertThat(kept.statusCode()).as(kept.body()).isEqualTo(200);
+      String done = kept.headers().firstValue("Location").orElseThrow();
+      HttpResponse<String> shown = program.get(program.own(done));
+      assertThat(shown.statusCode()).as(shown.body()).isEqualTo(200);
     }
   }
 

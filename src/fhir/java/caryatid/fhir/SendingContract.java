@@ -101,12 +101,21 @@ abstract class SendingContract {
   /** The counts are of the story: one report, four devices, two sessions, 22 observations. */
   @Test
   void theStoryIsSentFoundByItsIdentifierAndNotStoredTwice() throws Exception {
+    Path report = folder.resolve("report.pdf");
+    Made.caryatid(
+        "record",
+        "report",
+        "K7-right",
+        "--out",
+        report.toString(),
+        "--records",
+        folder.resolve("records").toString());
     Map<String, Integer> before = counts();
     assertThat(send("K7-right", "en").done())
         .isEqualTo(sent(31 - putSaysThere(), putSaysThere(), 24));
     JsonNode stored = found("DocumentReference", document("K7-right", "en"));
     byte[] pdf = Base64.getDecoder().decode(stored.at("/content/0/attachment/data").asText());
-    assertThat(pdf).isEqualTo(Files.readAllBytes(Path.of("reports/K7-right-record.pdf")));
+    assertThat(pdf).isEqualTo(Files.readAllBytes(report));
     assertThat(send("K7-right", "en").done())
         .isEqualTo(
             "Sent to %s before: it still has all 31 resources. They were read back and compared; nothing new was stored.%n"

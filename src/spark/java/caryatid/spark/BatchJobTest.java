@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import caryatid.cli.Main;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -27,6 +27,8 @@ class BatchJobTest {
 
   @TempDir private Path folder;
   private JavaSparkContext spark;
+  private List<String> refused = List.of();
+  private final StringWriter said = new StringWriter();
 
   /** Every state has a wearer of its own; every tenth sheet is none. */
   @BeforeEach
@@ -73,15 +75,15 @@ class BatchJobTest {
   }
 
   private String fromTheCluster() throws Exception {
-    BatchJob.run(spark, folder.toString(), "list.csv", OffsetDateTime.now().toString());
+    refused = BatchJob.run(spark, folder.toString(), "list.csv", OffsetDateTime.now().toString());
     return Files.readString(folder.resolve("findings.csv"));
   }
 
   private String fromBatch() throws IOException {
     Path out = folder.resolve("out");
-    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    PrintWriter terminal = new PrintWriter(said);
     String list = folder.resolve("list.csv").toString();
-    Main.run(nowhere, nowhere, "batch", "--list", list, "--out", out.toString());
+    Main.run(terminal, terminal, "batch", "--list", list, "--out", out.toString());
     return Files.readString(out.resolve("findings.csv"));
   }
 
@@ -92,6 +94,20 @@ class BatchJobTest {
     assertThat(workers()).hasSize(2);
     assertThat(rows).isEqualTo(fromBatch());
     assertThat(rows.lines().count()).isGreaterThan(STATES);
+  }
+
+  /**
+   * A problem stands on a line of its own, indented, behind the state's; the cluster has no folder.
+   */
+  @Test
+  void refusalsAreThoseOfBatch() throws Exception {
+    fromTheCluster();
+    fromBatch();
+
+    assertThat(said.toString().lines().filter(line -> line.startsWith("  ")))
+        .map(line -> line.strip().replace(folder + "/", ""))
+        .isEqualTo(refused)
+        .hasSizeGreaterThanOrEqualTo(STATES / 10);
   }
 
   @Test

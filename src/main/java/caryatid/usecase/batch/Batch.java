@@ -204,6 +204,15 @@ public final class Batch {
     files.write(new Output(order.folder().resolve(name), true), bytes);
   }
 
+  /** Why a state is refused that could not be checked; what nobody foresaw stops no other state. */
+  public static List<Problem> refusal(BatchState state, Exception failure) {
+    if (failure instanceof BadInput bad) {
+      return bad.problems();
+    }
+    Argument what = Argument.text(failure.getClass().getSimpleName());
+    return List.of(Problem.at(Place.of(state.sheet().toString()), BatchProblem.UNFORESEEN, what));
+  }
+
   /** Whether a result was found by this program's method and version. */
   static boolean isOfThisProgram(Result result, String program) {
     return result.method() == Result.METHOD && result.program().equals(program);

@@ -80,15 +80,8 @@ final class StateCheck {
           FindingRow.of(state.name(), result),
           List.of(),
           kept.isPresent());
-    } catch (BadInput e) {
-      return new BatchOutcome(state.name(), List.of(), List.of(), e.problems(), false);
-    } catch (RuntimeException e) {
-      Problem problem =
-          Problem.at(
-              Place.of(state.sheet().toString()),
-              BatchProblem.UNFORESEEN,
-              Argument.text(e.getClass().getSimpleName()));
-      return new BatchOutcome(state.name(), List.of(), List.of(), List.of(problem), false);
+    } catch (BadInput | RuntimeException e) {
+      return new BatchOutcome(state.name(), List.of(), List.of(), Batch.refusal(state, e), false);
     }
   }
 

@@ -43,7 +43,8 @@ public record OffsetChange(
   private static final String EARLIER = "before ";
 
   /**
-   * The changes of all vertical load lines that ran past the same landmark in both states.
+   * The changes of all vertical load lines that ran past the same landmark in both states, as far
+   * as both results state the scatter between stands.
    *
    * @param before the earlier state
    * @param after the later state; its scatter between stands is the one that is known best, where
@@ -56,7 +57,7 @@ public record OffsetChange(
       if (now.kind() == LoadLineMethod.VERTICAL) {
         before.offsets().stream()
             .map(StateOffset::offset)
-            .filter(now::isSameAs)
+            .filter(then -> now.isSameAs(then) && hasScatter(then) && hasScatter(now))
             .findFirst()
             .ifPresent(
                 then -> changes.add(of(then, now, before.stands().size(), after.stands().size())));
@@ -189,11 +190,16 @@ public record OffsetChange(
         known.source(), Math.abs(oneStand) / Math.sqrt(eachOfSo), 1, known.degreesOfFreedom());
   }
 
+  private static boolean hasScatter(Offset offset) {
+    return offset.mm().contributions().stream()
+        .anyMatch(c -> c.source().cause() == Cause.REPEATABILITY);
+  }
+
   private static Contribution scatter(Offset offset) {
     return offset.mm().contributions().stream()
         .filter(c -> c.source().cause() == Cause.REPEATABILITY)
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("an offset of no state"));
+        .orElseThrow();
   }
 
   /** Whether a change is not put down to chance, at 95 %: one of the two of this. */

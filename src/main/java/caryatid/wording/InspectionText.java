@@ -122,7 +122,7 @@ public final class InspectionText {
   }
 
   private String remark(Remark remark) {
-    return wording.word(remark.topic().weight()) + ": " + wording.say(remark);
+    return wording.lead(remark.topic().weight()) + ": " + wording.say(remark);
   }
 
   private void group(String title, List<String> sentences) {

@@ -141,6 +141,12 @@ public final class Wording {
     return word(term.code());
   }
 
+  /** A term before a colon; French sets a space between them. */
+  public String lead(Coded term) {
+    String word = word(term);
+    return locale.getLanguage().equals(Language.FR.tag()) ? word + Numbers.NO_BREAK_SPACE : word;
+  }
+
   /**
    * The text kept under a key, without arguments.
    *

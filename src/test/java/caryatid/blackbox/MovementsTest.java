@@ -146,7 +146,7 @@ class MovementsTest {
     refused(
         new Movement(t -> 800, t -> 100 * Math.sin(2 * Math.PI * t / 8), t -> 20),
         false,
-        "stand.csv: expected at least 5.00 s of quiet standing, found 1.49 s; most of the rest was"
+        "stand.csv: expected at least 5.00 s of quiet standing, found 0.99 s; most of the rest was"
             + " left out because: a step or a shift of weight. Record the stand again, or set the part"
             + " to use by hand with --from and --to.");
   }

@@ -226,7 +226,7 @@ class BagItPackageTest {
     fetch.put("K7-right/fetch.txt", new byte[] {1});
     assertRefused(
         write(fetch),
-        ": refers to remote files (fetch.txt), which is not supported. Nothing was" + " imported.");
+        ": refers to remote files (fetch.txt), which is not supported. Nothing was" + " taken in.");
   }
 
   private Map<String, byte[]> files() throws IOException {

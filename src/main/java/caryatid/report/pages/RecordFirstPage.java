@@ -19,6 +19,7 @@ import caryatid.report.pages.Block.Prose;
 import caryatid.report.pages.Block.Title;
 import caryatid.views.RecordView;
 import caryatid.views.StandWarnings;
+import caryatid.views.StandWarnings.Warning;
 import caryatid.wording.EntryWords;
 import caryatid.wording.LandmarkWords;
 import caryatid.wording.WarningWords;
@@ -52,7 +53,7 @@ public final class RecordFirstPage {
     blocks.addAll(damage());
     blocks.addAll(unread());
     WarningWords words = new WarningWords(wording, LandmarkWords.of(view, wording));
-    warnings.all().forEach(w -> blocks.add(new Prose(words.lead(w) + ": " + words.say(w), true)));
+    warnings.all().forEach(w -> blocks.add(new Prose(lead(w) + ": " + words.say(w), true)));
     blocks.addAll(points(said(Weight.SAFETY)));
     blocks.add(new Facts(facts()));
     said(Weight.NOTE).forEach(note -> blocks.add(new Prose(note.words(), false)));
@@ -84,7 +85,7 @@ public final class RecordFirstPage {
     blocks.addAll(
         points(
             view.damage().stream()
-                .map(problem -> new Bullet(wording.word(Weight.SAFETY), wording.say(problem)))
+                .map(problem -> new Bullet(wording.lead(Weight.SAFETY), wording.say(problem)))
                 .toList()));
     return blocks;
   }
@@ -97,7 +98,7 @@ public final class RecordFirstPage {
     blocks.addAll(
         points(
             view.unread().stream()
-                .map(problem -> new Bullet(wording.word(Weight.IMPORTANT), wording.say(problem)))
+                .map(problem -> new Bullet(wording.lead(Weight.IMPORTANT), wording.say(problem)))
                 .toList()));
     return blocks;
   }
@@ -124,10 +125,14 @@ public final class RecordFirstPage {
         .toList();
   }
 
+  private String lead(Warning warning) {
+    return wording.lead(warning.said().remark().topic().weight());
+  }
+
   private Bullet point(Remark remark) {
     boolean danger = remark.topic().isSafety();
     return new Bullet(
-        danger ? wording.word(Weight.SAFETY) : "", LandmarkWords.of(view, wording).say(remark));
+        danger ? wording.lead(Weight.SAFETY) : "", LandmarkWords.of(view, wording).say(remark));
   }
 
   private List<Fact> facts() {

@@ -47,7 +47,7 @@ final class RemarkList {
   List<Bullet> of(Weight... weights) {
     List<Bullet> points = new ArrayList<>();
     for (Weight weight : weights) {
-      String lead = wording.word(weight);
+      String lead = wording.lead(weight);
       GroupedRemark.of(state).stream()
           .filter(said -> said.remark().topic().weight() == weight)
           .filter(said -> !IN_TABLES.contains(said.remark().topic()))

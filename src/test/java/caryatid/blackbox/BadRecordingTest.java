@@ -153,7 +153,7 @@ class BadRecordingTest {
         "stand.csv: plate 1: the centre of pressure lies off the plate, on average"
             + " 18000.0 mm to"
             + " the right and −6.5 mm forward; the plate reaches from −200.0 mm to 200.0 mm and from"
-            + " −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in the"
+            + " −300.0 mm to 300.0 mm. Check the unit (units: cop), export-origin-mm, the axes and the edges in the"
             + " plate description.");
   }
 

@@ -129,7 +129,7 @@ class BadPlatesTest {
         new Described().plate(plate().edges(-200, 200, -300, 300)).get(),
         "stand.csv: plate 1: the centre of pressure lies off the plate, on average 250.0 mm to"
             + " the right and 20.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm and"
-            + " from −300.0 mm to 300.0 mm. Check the unit (units: cop), the axes and the edges in"
+            + " from −300.0 mm to 300.0 mm. Check the unit (units: cop), export-origin-mm, the axes and the edges in"
             + " the plate description.");
   }
 

@@ -105,7 +105,7 @@ final class BatchCommand implements Callable<Integer> {
             wording,
             OffsetDateTime.now(clock),
             progress::done);
-    progress.end(out);
+    progress.end(out, Batch.others(out, states));
     return outcomes.stream().anyMatch(BatchOutcome::isRefused) ? 1 : 0;
   }
 
@@ -149,7 +149,7 @@ final class BatchCommand implements Callable<Integer> {
       out.flush();
     }
 
-    void end(Path folder) {
+    void end(Path folder, int others) {
       out.println(
           TerminalText.line(
               wording.fill(
@@ -158,6 +158,9 @@ final class BatchCommand implements Callable<Integer> {
                   Argument.count(all),
                   Argument.count(before),
                   Argument.text(folder.toString()))));
+      if (others > 0) {
+        out.println(wording.fill("cli.batchOthers", Argument.count(others)));
+      }
     }
   }
 }

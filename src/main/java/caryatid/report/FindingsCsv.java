@@ -1,5 +1,7 @@
 package caryatid.report;
 
+import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
+
 import caryatid.format.JsonNumber;
 import caryatid.format.ResultSpellings;
 import java.nio.charset.StandardCharsets;
@@ -29,7 +31,11 @@ public final class FindingsCsv {
       List.of(
           new Column("state", CODE, "name of the state: its sheet's", r -> Csv.text(r.state())),
           new Column("wearer", CODE, "code of the wearer", r -> Csv.text(r.wearer())),
-          new Column("stood-at", "dateTime", "when the wearer stood", r -> r.at().toString()),
+          new Column(
+              "stood-at",
+              "dateTime",
+              "when the wearer stood",
+              r -> ISO_OFFSET_DATE_TIME.format(r.at())),
           new Column("level", CODE, "level of amputation", r -> ResultSpellings.level(r.level())),
           new Column(
               "heel-mm",
@@ -95,7 +101,8 @@ public final class FindingsCsv {
           new Column(
               "verdict",
               CODE,
-              "whether the tolerance is met",
+              "whether the tolerance is met: within is met, inside-too-close and outside-too-close are"
+                  + " undecided, outside is not met",
               r -> ResultSpellings.verdict(r.verdict())),
           new Column(
               "unsafe",

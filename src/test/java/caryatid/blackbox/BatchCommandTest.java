@@ -120,6 +120,27 @@ class BatchCommandTest {
     }
   }
 
+  /** Dates and times as XML Schema has them: with seconds and an offset. */
+  @Test
+  void theTimeOfAStandHasSecondsAndAnOffset() throws Exception {
+    batch();
+    assertThat(rows())
+        .extracting(r -> r.get("stood-at"))
+        .contains("2026-03-04T10:15:00+01:00")
+        .allMatch(
+            at -> at.matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\+\\d\\d:\\d\\d|Z)"));
+  }
+
+  @Test
+  void aTableOfFewerStatesThanTheFolderHoldsIsSaidToBeOne() throws Exception {
+    String others =
+        "Results of other states that lie in this folder and are not in its table now: ";
+    assertThat(batch().said()).doesNotContain(others);
+    Run smaller = run("batch", trials.resolve("k7").toString(), "--out", out.toString());
+    assertThat(smaller.said())
+        .endsWith(others + "4. For a few states use a folder of their own.\n");
+  }
+
   /** A column a line, each with what it means; in the order of the table. */
   @Test
   void everyColumnIsExplained() throws Exception {

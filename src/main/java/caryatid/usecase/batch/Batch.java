@@ -204,6 +204,26 @@ public final class Batch {
     files.write(new Output(order.folder().resolve(name), true), bytes);
   }
 
+  /**
+   * How many results a folder holds of states that are not among these: its table leaves them out.
+   *
+   * @throws BadInput if the folder cannot be read
+   */
+  public static int others(Path folder, List<BatchState> states) throws BadInput {
+    Path results = folder.resolve(RESULTS);
+    Set<Path> own = new HashSet<>();
+    states.forEach(state -> own.add(results.resolve(state.name() + ".json")));
+    if (Files.notExists(results)) {
+      return 0;
+    }
+    try (Stream<Path> inside = Files.walk(results)) {
+      return (int) inside.filter(Files::isRegularFile).filter(file -> !own.contains(file)).count();
+    } catch (IOException | UncheckedIOException e) {
+      throw new BadInput(
+          Problem.at(Place.of(folder.toString()), BatchProblem.NO_FOLDER, Argument.why(e)));
+    }
+  }
+
   /** Why a state is refused that could not be checked; what nobody foresaw stops no other state. */
   public static List<Problem> refusal(BatchState state, Exception failure) {
     if (failure instanceof BadInput bad) {

@@ -257,7 +257,9 @@ final class StaticPage {
     state.showStand(record.code());
     Optional<ChosenPlate> plate = ChosenPlate.of(state.records(), draft.fields());
     if (plate.isEmpty()) {
-      Markup content = new Markup().element("p", wording.word("Web.noPlate"));
+      Markup content = new Markup();
+      lastState(content, record);
+      content.element("p", wording.word("Web.noPlate"));
       content
           .open("p")
           .element("a", wording.word("Web.plates"), "class", "button strong", "href", "/plates");

@@ -74,6 +74,15 @@ class RecordFilesTest {
   }
 
   @Test
+  void theLastResultOfATakenInRecordIsShownWhereNoPlateIsKnown() throws Exception {
+    Path zip = Path.of("src/test/resources/caryatid/frozen/v2/packed/M4-left.zip");
+    String there = takeIn(window, zip).headers().firstValue("Location").orElseThrow();
+    String base = there.substring(0, there.lastIndexOf('/'));
+    assertThat(window.page(base + "/static-alignment"))
+        .contains("No plate is known yet.", "href=\"" + base + "/report/");
+  }
+
+  @Test
   void whatIsNoPackedRecordIsRefusedAndNothingIsLeft() throws Exception {
     Path none = Files.writeString(folder.resolve("none"), "no zip");
     HttpResponse<String> refused = takeIn(window, none);

@@ -65,7 +65,7 @@ final class ShowPage {
     for (int i = all.size() - 1; i >= 0; i--) {
       Entry entry = all.get(i);
       if (!entry.files().isEmpty()) {
-        content.open("li").text(RecordFiles.about(entry, wording) + ": ");
+        content.open("li").element("p", RecordFiles.about(entry, wording));
         entry.files().forEach(file -> file(content, record, entry, file));
         content.close("li");
       }
@@ -82,7 +82,7 @@ final class ShowPage {
                 + entry.number()
                 + "?name="
                 + URLEncoder.encode(file.name(), UTF_8);
-    content.element("a", file.name(), "class", "button", "href", address).text(" ");
+    content.element("a", file.name(), "href", address);
   }
 
   /** A file that was kept with an entry. */

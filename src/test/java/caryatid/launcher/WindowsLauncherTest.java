@@ -11,7 +11,10 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** What of the launcher for Windows can be held without Windows; it was never run there. */
+/**
+ * What of the launcher for Windows can be read from its text; {@code
+ * src/test/scripts/windows-launcher} runs it in Wine.
+ */
 class WindowsLauncherTest {
   private static String text() throws IOException {
     return Files.readString(Path.of("src/dist/caryatid.cmd"), StandardCharsets.ISO_8859_1);

@@ -16,6 +16,7 @@ final class RequestThreads {
   private static final int KEPT = 4;
   private static final int MOST = 450;
   private static final int IDLE_S = 15;
+  private static final int LAST_S = 1;
   private static final long STACK_BYTES = 1 << 20;
 
   private final ThreadPoolExecutor pool;
@@ -43,7 +44,14 @@ final class RequestThreads {
     return pool;
   }
 
+  /** Begins nothing more, and ends at the latest in a second what was begun. */
   void close() {
+    pool.shutdown();
+    try {
+      pool.awaitTermination(LAST_S, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
     pool.shutdownNow();
   }
 }

@@ -120,11 +120,15 @@ public final class Window implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    boolean fromItsPage = end.getCount() == 0;
     end();
     lock.close();
-    // A second, for the page that says that the window has ended.
-    server.stop(1);
+    if (fromItsPage) {
+      // A second, for what the page that says so still asks for. The server waits for all of it.
+      server.stop(1);
+    }
     threads.close();
+    server.stop(0);
     uploads.close();
   }
 }

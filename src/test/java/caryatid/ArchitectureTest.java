@@ -196,7 +196,8 @@ class ArchitectureTest {
         "cli",
         "web exchange usecase usecase.file usecase.inspect usecase.prove usecase.batch wording entry"
             + " remark",
-        "picocli..")
+        "picocli.."),
+    new Row("rehearsal", "cli web usecase remark", "")
   };
 
   private static final Set<String> FACES = Set.of("cli", "web", "web.page");

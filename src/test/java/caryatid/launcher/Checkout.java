@@ -1,14 +1,20 @@
 package caryatid.launcher;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassWriter;
+import org.objectweb.asm.Opcodes;
+import org.objectweb.asm.Type;
+import org.objectweb.asm.commons.ClassRemapper;
+import org.objectweb.asm.commons.SimpleRemapper;
 
 /**
  * A copy of the launcher with just enough beside it, and the tools it may find on its path: those
@@ -16,6 +22,8 @@ import java.util.jar.Manifest;
  * Echo} where the jar belongs.
  */
 record Checkout(Path home, Path tools, String path) {
+  static final String REHEARSAL = "caryatid.rehearsal.Rehearsal";
+
   private static final String[] EVERYWHERE = {
     "cat",
     "cksum",
@@ -91,16 +99,21 @@ record Checkout(Path home, Path tools, String path) {
     return file;
   }
 
+  /** The stand-in under the name of the class with which the launcher rehearses, for both uses. */
   private static void packEcho(Path jar) throws IOException {
+    String own = Type.getInternalName(Echo.class);
+    String entry = REHEARSAL.replace('.', '/');
     Manifest manifest = new Manifest();
     manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, Echo.class.getName());
-    String entry = Echo.class.getName().replace('.', '/') + ".class";
+    manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, REHEARSAL);
+    ClassWriter renamed = new ClassWriter(0);
+    new ClassReader(Echo.class.getName())
+        .accept(
+            new ClassRemapper(renamed, new SimpleRemapper(Opcodes.ASM9, Map.of(own, entry))), 0);
     try (OutputStream out = Files.newOutputStream(jar);
-        JarOutputStream packed = new JarOutputStream(out, manifest);
-        InputStream classFile = Echo.class.getClassLoader().getResourceAsStream(entry)) {
-      packed.putNextEntry(new JarEntry(entry));
-      classFile.transferTo(packed);
+        JarOutputStream packed = new JarOutputStream(out, manifest)) {
+      packed.putNextEntry(new JarEntry(entry + ".class"));
+      packed.write(renamed.toByteArray());
     }
   }
 }

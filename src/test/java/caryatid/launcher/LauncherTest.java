@@ -144,8 +144,7 @@ class LauncherTest {
     Start.of(plain);
     Path log = folder.resolve("classes.log");
     Start.of(plain, Map.of("_JAVA_OPTIONS", "-Xlog:class+load:file=" + log));
-    assertThat(Files.readString(log))
-        .contains(Echo.class.getName() + " source: shared objects file");
+    assertThat(Files.readString(log)).contains(Checkout.REHEARSAL + " source: shared objects file");
   }
 
   @Test

@@ -103,28 +103,28 @@ class ArchitectureTest {
         ""),
     new Row(
         "views",
-        "advice fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
-            + " remark",
+        "advice fitting entry alignment sheet recording.model standing loadline geometry"
+            + " uncertainty remark",
         ""),
     new Row(
         "wording",
-        "advice views fitting entry alignment sheet recording.model standing loadline geometry uncertainty"
-            + " remark",
+        "advice views fitting entry alignment sheet recording.model standing loadline geometry"
+            + " uncertainty remark",
         ""),
     new Row(
         "chart.mark",
-        "advice wording views fitting entry alignment sheet recording.model standing loadline geometry"
-            + " uncertainty remark",
+        "advice wording views fitting entry alignment sheet recording.model standing loadline"
+            + " geometry uncertainty remark",
         "java.awt.."),
     new Row(
         "chart.leg",
-        "advice chart.mark wording views fitting entry alignment sheet recording.model standing loadline"
-            + " geometry uncertainty remark",
+        "advice chart.mark wording views fitting entry alignment sheet recording.model standing"
+            + " loadline geometry uncertainty remark",
         ""),
     new Row(
         "chart.paint",
-        "advice chart.leg chart.mark wording views fitting entry alignment sheet recording.model standing"
-            + " loadline geometry uncertainty remark",
+        "advice chart.leg chart.mark wording views fitting entry alignment sheet recording.model"
+            + " standing loadline geometry uncertainty remark",
         "org.jfree.. java.awt.."),
     new Row(
         "chart",
@@ -142,14 +142,15 @@ class ArchitectureTest {
         "java.awt.. javax.imageio.. com.drew.."),
     new Row(
         "report.pdf",
-        "advice report.pages report.picture chart.paint chart chart.mark wording views fitting format"
-            + " entry alignment sheet recording.model standing loadline geometry uncertainty"
+        "advice report.pages report.picture chart.paint chart chart.mark wording views fitting"
+            + " format entry alignment sheet recording.model standing loadline geometry uncertainty"
             + " remark",
         "org.apache.pdfbox.. org.apache.fontbox.. java.awt.. javax.imageio.."),
     new Row(
         "report",
-        "advice report.pages report.pdf report.picture chart chart.mark wording views fitting format entry"
-            + " alignment sheet recording.model standing loadline geometry uncertainty remark",
+        "advice report.pages report.pdf report.picture chart chart.mark wording views fitting"
+            + " format entry alignment sheet recording.model standing loadline geometry uncertainty"
+            + " remark",
         "org.apache.pdfbox.."),
     new Row("usecase.file", "disk recording.model remark", ""),
     new Row(
@@ -159,16 +160,15 @@ class ArchitectureTest {
         ""),
     new Row(
         "usecase",
-        "advice usecase.file disk clinic store disk views fitting format entry report report.pages report.pdf"
-            + " report.picture wording alignment sheet sheet.yaml recording.model"
-            + " recording.importer standing"
-            + " loadline geometry uncertainty remark",
+        "advice usecase.file disk clinic store disk views fitting format entry report report.pages"
+            + " report.pdf report.picture wording alignment sheet sheet.yaml recording.model"
+            + " recording.importer standing loadline geometry uncertainty remark",
         ""),
     new Row(
         "usecase.stand",
-        "usecase usecase.file usecase.prove disk clinic store fitting views entry report report.pages"
-            + " wording sheet sheet.yaml"
-            + " recording.model standing alignment loadline geometry remark",
+        "usecase usecase.file usecase.prove disk clinic store fitting views entry report"
+            + " report.pages wording sheet sheet.yaml recording.model standing alignment loadline"
+            + " geometry remark",
         ""),
     new Row(
         "usecase.prove",
@@ -208,6 +208,7 @@ class ArchitectureTest {
     "caryatid.recording.model.Inspection",
     "caryatid.recording.model.PlateProof",
     "caryatid.standing.Stretch",
+    "caryatid.standing.NamedStretch",
     "caryatid.sheet.yaml.InputValue",
     "caryatid.sheet.AmputationLevel",
     "caryatid.alignment.Result",

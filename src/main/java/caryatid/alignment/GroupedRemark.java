@@ -1,8 +1,10 @@
 package caryatid.alignment;
 
 import caryatid.loadline.KneeSafety;
+import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
+import caryatid.standing.StandRemark;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -31,7 +33,12 @@ public record GroupedRemark(Remark remark, int stands) {
     state.remarks().stream()
         .map(remark -> advise ? remark : withoutRemedy(remark))
         .forEach(remark -> said.add(new GroupedRemark(remark, 0)));
+    boolean several = state.stands().size() > 1;
     Set<Topic> topics = new LinkedHashSet<>();
+    if (several) {
+      said.addAll(setByHand(state.stands()));
+      topics.add(StandRemark.SET_BY_HAND);
+    }
     for (Stand stand : state.stands()) {
       Set<Topic> fresh = topics(stand);
       fresh.removeAll(topics);
@@ -42,6 +49,23 @@ public record GroupedRemark(Remark remark, int stands) {
       topics.addAll(fresh);
     }
     return said.stream().sorted(Comparator.comparing(s -> s.remark.topic().weight())).toList();
+  }
+
+  /** Each stand has a stretch of its own, so that one sentence for all would be wrong. */
+  private static List<GroupedRemark> setByHand(List<Stand> stands) {
+    List<GroupedRemark> said = new ArrayList<>();
+    for (int i = 0; i < stands.size(); i++) {
+      List<Argument> led = new ArrayList<>();
+      led.add(Argument.count(i + 1));
+      led.add(Argument.text(stands.get(i).recording().name()));
+      for (Remark remark : stands.get(i).remarks()) {
+        if (remark.topic() == StandRemark.SET_BY_HAND) {
+          led.addAll(remark.arguments());
+          said.add(new GroupedRemark(new Remark(StateRemark.STRETCH_BY_HAND, led), 0));
+        }
+      }
+    }
+    return said;
   }
 
   private static Remark withoutRemedy(Remark remark) {

@@ -21,6 +21,8 @@ public enum StateRemark implements Topic {
   BEYOND_LIMIT("StateRemark.BEYOND_LIMIT", Weight.SAFETY),
   /** Arguments: the answers, as the sheet has them. */
   AS_MEANT("StateRemark.AS_MEANT", Weight.IMPORTANT),
+  /** One of several stands. Arguments: its number, its recording, from, to. */
+  STRETCH_BY_HAND("StateRemark.STRETCH_BY_HAND", Weight.NOTE),
   ONE_STAND("StateRemark.ONE_STAND", Weight.NOTE),
   LANDMARKS_SHARED("StateRemark.LANDMARKS_SHARED", Weight.NOTE),
   SMALLEST_DIFFERENCE("StateRemark.SMALLEST_DIFFERENCE", Weight.NOTE);

@@ -66,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
     if (trial.isReport()) {
       return checkAgain(out);
     }
-    Inputs given = trial.inputs();
+    Inputs given = trial.inputs(language.wording());
     Inputs ofClinic = keep.completed(given, spec);
     PrintWriter remarks = json ? spec.commandLine().getErr() : out;
     Wording wording = language.wording();

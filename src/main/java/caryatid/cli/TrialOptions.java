@@ -1,15 +1,21 @@
 package caryatid.cli;
 
 import caryatid.recording.model.NamedBytes;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.standing.NamedStretch;
 import caryatid.standing.Stretch;
 import caryatid.usecase.EarlierInput;
 import caryatid.usecase.Inputs;
+import caryatid.wording.Wording;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -19,6 +25,10 @@ import picocli.CommandLine.Spec.Target;
 
 /** The options that name the files of a standing trial. */
 final class TrialOptions {
+  /** A recording, and seconds from and to, of which one may be left out. */
+  private static final Pattern STRETCH =
+      Pattern.compile("(?<recording>.+)=(?<from>\\d*(?:\\.\\d+)?)-(?<to>\\d*(?:\\.\\d+)?)");
+
   @Parameters(
       arity = "1..*",
       paramLabel = "RECORDING",
@@ -48,14 +58,22 @@ final class TrialOptions {
   @Option(
       names = "--from",
       paramLabel = "S",
-      description = "Use the recording from this second on, from its first sample.")
+      description = "Use the one recording from this second on, from its first sample.")
   private double fromS = Double.NEGATIVE_INFINITY;
 
   @Option(
       names = "--to",
       paramLabel = "S",
-      description = "Use the recording up to this second, from its first sample.")
+      description = "Use the one recording up to this second, from its first sample.")
   private double toS = Double.POSITIVE_INFINITY;
+
+  @Option(
+      names = "--stretch",
+      paramLabel = "RECORDING=FROM-TO",
+      description =
+          "Use these seconds of one of several recordings, such as stand-2.csv=3.5-18; once for"
+              + " each.")
+  private List<String> stretches = new ArrayList<>();
 
   @Spec(Target.MIXEE)
   private CommandSpec spec;
@@ -75,11 +93,12 @@ final class TrialOptions {
    * The inputs of a check.
    *
    * @throws BadInput if a file is not there
-   * @throws ParameterException if the trial sheet is missing or the stretch ends before it begins
+   * @throws ParameterException if the trial sheet is missing, or a stretch ends before it begins,
+   *     is that of no recording, or may be that of several
    */
-  Inputs inputs() throws BadInput {
+  Inputs inputs(Wording wording) throws BadInput {
     if (sheet == null) {
-      throw new ParameterException(spec.commandLine(), "Missing required option: '--trial=SHEET'");
+      throw misuse("Missing required option: '--trial=SHEET'");
     }
     List<NamedBytes> files = new ArrayList<>();
     for (Path recording : recordings) {
@@ -89,7 +108,8 @@ final class TrialOptions {
         description == null
             ? Optional.empty()
             : Optional.of(CaryatidCommand.FILES.read(description));
-    return new Inputs(files, CaryatidCommand.FILES.read(sheet), plate, this::beside, byHand())
+    return new Inputs(files, CaryatidCommand.FILES.read(sheet), plate, this::beside)
+        .withByHand(byHand(wording))
         .withEarlier(earlier());
   }
 
@@ -107,13 +127,71 @@ final class TrialOptions {
     }
   }
 
-  private Optional<Stretch> byHand() {
-    if (Double.isInfinite(fromS) && Double.isInfinite(toS)) {
-      return Optional.empty();
+  private List<NamedStretch> byHand(Wording wording) {
+    List<NamedStretch> set = new ArrayList<>();
+    if (Double.isFinite(fromS) || Double.isFinite(toS)) {
+      if (recordings.size() > 1) {
+        throw misuse(wording.fill("cli.stretchOfWhich", Argument.text(bare(recordings.get(1)))));
+      }
+      set.add(new NamedStretch(bare(first()), stretch(fromS, toS)));
     }
-    if (!(toS > fromS)) {
-      throw new ParameterException(spec.commandLine(), "--from must be before --to");
+    for (String typed : stretches) {
+      NamedStretch one = named(typed, wording);
+      if (NamedStretch.of(one.recording(), set).isPresent()) {
+        throw misuse(wording.fill("cli.stretchTwice", Argument.text(one.recording())));
+      }
+      set.add(one);
     }
-    return Optional.of(new Stretch(fromS, toS));
+    return set;
+  }
+
+  private NamedStretch named(String typed, Wording wording) {
+    Matcher matcher = STRETCH.matcher(typed);
+    if (!matcher.matches() || matcher.group("from").isEmpty() && matcher.group("to").isEmpty()) {
+      throw misuse(wording.fill("cli.badStretch", Argument.text(typed)));
+    }
+    String recording = recording(matcher.group("recording"), wording);
+    return new NamedStretch(
+        recording,
+        stretch(
+            seconds(matcher.group("from"), Double.NEGATIVE_INFINITY),
+            seconds(matcher.group("to"), Double.POSITIVE_INFINITY)));
+  }
+
+  private static double seconds(String typed, double open) {
+    return typed.isEmpty() ? open : Double.parseDouble(typed);
+  }
+
+  /** The bare name of the recording that is given under a name, with its folders or without. */
+  private String recording(String name, Wording wording) {
+    return recordings.stream()
+        .filter(path -> path.toString().equals(name) || bare(path).equals(name))
+        .map(TrialOptions::bare)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                misuse(
+                    wording.fill(
+                        "cli.stretchWithoutRecording",
+                        Argument.text(name),
+                        Argument.text(
+                            recordings.stream()
+                                .map(TrialOptions::bare)
+                                .collect(Collectors.joining(", "))))));
+  }
+
+  private static String bare(Path recording) {
+    return String.valueOf(recording.getFileName());
+  }
+
+  private Stretch stretch(double from, double to) {
+    if (!(to > from)) {
+      throw misuse("--from must be before --to");
+    }
+    return new Stretch(from, to);
+  }
+
+  private ParameterException misuse(String said) {
+    return new ParameterException(spec.commandLine(), said);
   }
 }

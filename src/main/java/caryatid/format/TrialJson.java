@@ -9,14 +9,17 @@ import caryatid.sheet.KneeSetting;
 import caryatid.sheet.Notes;
 import caryatid.sheet.OtherFoot;
 import caryatid.sheet.TrialSheet;
+import caryatid.standing.NamedStretch;
 import caryatid.standing.Stance;
 import caryatid.standing.Stance.BothFeetOnOnePlate;
 import caryatid.standing.Stance.PlatePerFoot;
 import caryatid.standing.Stance.ProstheticFootOnPlate;
+import caryatid.standing.Stretch;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** A trial sheet in JSON. */
@@ -41,6 +44,7 @@ final class TrialJson {
         .list("components", trial.components(), TrialJson::writeComponent)
         .list("landmarks", trial.landmarks(), LandmarkJson::writeEntry)
         .list("targets", trial.targets(), TargetJson::write)
+        .listUnlessEmpty("stretches", trial.stretches(), TrialJson::writeStretch)
         .object("doubts", trial.doubts(), TargetJson::writeDoubts)
         .object("rule", trial.rule(), TargetJson::writeRule)
         .listUnlessEmpty("limits", limits(trial.limits()), TrialJson::writeLimit)
@@ -67,11 +71,31 @@ final class TrialJson {
         in.list("components", TrialJson::readComponent),
         in.list("landmarks", LandmarkJson::readEntry),
         in.list("targets", TargetJson::read),
+        in.listIfThere("stretches", TrialJson::readStretch),
         in.object("doubts", TargetJson::readDoubts),
         in.object("rule", TargetJson::readRule),
         readLimits(in),
         in.textsIfThere("as-meant"),
         in.object("notes", TrialJson::readNotes));
+  }
+
+  /** Open ends are left out. */
+  private static void writeStretch(NamedStretch set, JsonObjectWriter out) throws IOException {
+    out.text("recording", set.recording())
+        .number("from-s", finite(set.stretch().fromS()))
+        .number("to-s", finite(set.stretch().toS()));
+  }
+
+  private static OptionalDouble finite(double seconds) {
+    return Double.isFinite(seconds) ? OptionalDouble.of(seconds) : OptionalDouble.empty();
+  }
+
+  private static NamedStretch readStretch(JsonObjectReader in) {
+    return new NamedStretch(
+        in.text("recording"),
+        new Stretch(
+            in.numberIfThere("from-s").orElse(Double.NEGATIVE_INFINITY),
+            in.numberIfThere("to-s").orElse(Double.POSITIVE_INFINITY)));
   }
 
   /** In one order, whatever order a map gives. */

@@ -8,6 +8,10 @@ import caryatid.sheet.MeasuredSection.KnownTo;
 import caryatid.sheet.yaml.LocatedValue;
 import caryatid.sheet.yaml.NameSuggester;
 import caryatid.sheet.yaml.Section;
+import caryatid.sheet.yaml.ValueParser;
+import caryatid.sheet.yaml.ValueParsers;
+import caryatid.standing.NamedStretch;
+import caryatid.standing.Stretch;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -16,13 +20,20 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The landmarks and targets of a trial sheet, checked for consistency.
+ * The landmarks and targets of a trial sheet, checked for consistency, and which part of a
+ * recording is used.
  *
  * @param landmarks carried over and the sheet's own
  * @param targets carried over and the sheet's own
+ * @param stretches set by hand
  * @param turn of the feet on the plate, if the clinic measured it
  */
-record Measurements(List<LandmarkEntry> landmarks, List<Target> targets, Optional<KnownTo> turn) {
+record Measurements(
+    List<LandmarkEntry> landmarks,
+    List<Target> targets,
+    List<NamedStretch> stretches,
+    Optional<KnownTo> turn) {
+  private static final ValueParser<Double> SECONDS = ValueParsers.number(0, 1_000_000);
 
   static Measurements of(
       Section root,
@@ -50,10 +61,43 @@ record Measurements(List<LandmarkEntry> landmarks, List<Target> targets, Optiona
     if (complete && !carrying.failed()) {
       check(root, landmarks, targets);
     }
+    List<LandmarkEntry> marked = landmarks.stream().map(LocatedValue::value).toList();
+    WearerSection.axis(root, marked);
     return new Measurements(
-        landmarks.stream().map(LocatedValue::value).toList(),
-        targets.stream().map(LocatedValue::value).toList(),
-        hands.turn());
+        marked, targets.stream().map(LocatedValue::value).toList(), stretches(root), hands.turn());
+  }
+
+  /**
+   * Each is led by its recording's file name: a place in a list would be another one's as soon as a
+   * file is left out.
+   */
+  private static List<NamedStretch> stretches(Section root) {
+    List<LocatedValue<NamedStretch>> set =
+        root.sections("stretches", Measurements::stretch).stream()
+            .flatMap(Optional::stream)
+            .toList();
+    Set<String> names = new HashSet<>();
+    set.stream()
+        .filter(s -> !names.add(s.value().recording()))
+        .forEach(s -> refuse(root, s.place(), SheetProblem.STRETCH_TWICE, s.value().recording()));
+    return set.stream().map(LocatedValue::value).toList();
+  }
+
+  private static Optional<LocatedValue<NamedStretch>> stretch(Section section) {
+    Optional<String> recording = section.required("recording", ValueParsers.TEXT);
+    double fromS = section.optional("from-s", SECONDS).orElse(Double.NEGATIVE_INFINITY);
+    double toS = section.optional("to-s", SECONDS).orElse(Double.POSITIVE_INFINITY);
+    if (!section.has("from-s") && !section.has("to-s")) {
+      section.refuse(section.place(), SheetProblem.STRETCH_WITHOUT_TIMES);
+    }
+    if (!(toS > fromS)) {
+      section.refuse(section.place("to-s"), SheetProblem.STRETCH_REVERSED);
+    }
+    return section.build(
+        () ->
+            new LocatedValue<>(
+                new NamedStretch(recording.orElseThrow(), new Stretch(fromS, toS)),
+                section.place()));
   }
 
   private static void refuseTwins(

@@ -39,6 +39,10 @@ enum SheetProblem implements Topic {
   CONFIRMED_WITHOUT_EARLIER("Entry.CONFIRMED_WITHOUT_EARLIER"),
   CONFIRMED_UNKNOWN("Entry.CONFIRMED_UNKNOWN"),
   CONFIRMED_AND_GIVEN("Entry.CONFIRMED_AND_GIVEN"),
+  /** Argument: the recording's file name. */
+  STRETCH_TWICE("Entry.STRETCH_TWICE"),
+  STRETCH_WITHOUT_TIMES("Entry.STRETCH_WITHOUT_TIMES"),
+  STRETCH_REVERSED("Entry.STRETCH_REVERSED"),
   /** Arguments: landmark, heel height of the earlier sheet, heel height now. */
   CONFIRMED_ON_OTHER_HEEL("Entry.CONFIRMED_ON_OTHER_HEEL"),
   /** Arguments: heel height. */

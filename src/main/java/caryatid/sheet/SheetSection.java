@@ -109,7 +109,6 @@ final class SheetSection {
     Optional<Footwear> footwear = footwear(root, earlier);
     FeetPlacement feet = FeetPlacement.of(root);
     Measurements measured = Measurements.of(root, side, wearer, earlier);
-    WearerSection.axis(root, measured.landmarks());
     Judging judging = Judging.of(root, measured.turn());
     LimitsSection.requirePossible(root, footwear, feet.widthMm(), judging.limits());
     return root.build(
@@ -132,6 +131,7 @@ final class SheetSection {
                 prosthesis.components(),
                 measured.landmarks(),
                 measured.targets(),
+                measured.stretches(),
                 judging.doubts(),
                 judging.rule(),
                 judging.limits(),

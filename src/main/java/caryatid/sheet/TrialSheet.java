@@ -6,6 +6,7 @@ import caryatid.loadline.DecisionRule;
 import caryatid.loadline.GeometryLimits;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Target;
+import caryatid.standing.NamedStretch;
 import caryatid.standing.Stance;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -32,6 +33,8 @@ import java.util.OptionalDouble;
  * @param components of the prosthesis
  * @param landmarks at least one
  * @param targets what the components' instructions recommend
+ * @param stretches which part of a recording is used, where it was set by hand; at most one for
+ *     each recording
  * @param doubts uncertainties other than those of the recording and the marks; its level is the
  *     plate description's to say
  * @param rule how a result follows from an offset and its tolerance
@@ -57,6 +60,7 @@ public record TrialSheet(
     List<Component> components,
     List<LandmarkEntry> landmarks,
     List<Target> targets,
+    List<NamedStretch> stretches,
     AssumedUncertainties doubts,
     DecisionRule rule,
     GeometryLimits limits,
@@ -82,6 +86,7 @@ public record TrialSheet(
     components = List.copyOf(components);
     landmarks = List.copyOf(landmarks);
     targets = List.copyOf(targets);
+    stretches = List.copyOf(stretches);
     asMeant = List.copyOf(asMeant);
   }
 

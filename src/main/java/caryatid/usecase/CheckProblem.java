@@ -7,6 +7,10 @@ public enum CheckProblem implements Topic {
   LINES_WITHOUT_DESCRIPTION("CheckProblem.LINES_WITHOUT_DESCRIPTION"),
   SAME_NAME("CheckProblem.SAME_NAME"),
   SAME_RECORDING("CheckProblem.SAME_RECORDING"),
+  /** Arguments: the recording for which a stretch is set, those that are there. */
+  STRETCH_WITHOUT_RECORDING("CheckProblem.STRETCH_WITHOUT_RECORDING"),
+  /** A stretch is set in the sheet and beside it. Argument: the recording. */
+  STRETCH_SET_TWICE("CheckProblem.STRETCH_SET_TWICE"),
   /** An export without columns, for which no plate can be remembered. */
   NO_COLUMNS("CheckProblem.NO_COLUMNS"),
   /** Arguments: the file name that the remembered description had. */

@@ -3,7 +3,7 @@ package caryatid.usecase;
 import caryatid.recording.model.NamedBytes;
 import caryatid.remark.BadInput;
 import caryatid.sheet.SheetAnswers;
-import caryatid.standing.Stretch;
+import caryatid.standing.NamedStretch;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -15,7 +15,7 @@ import java.util.function.Function;
  * @param sheet the trial sheet that holds for all of them
  * @param description the plate description, where the file needs one
  * @param beside finds the earlier sheet that a sheet is {@code based-on}, by the name it gives
- * @param byHand the stretch to use, where the user set it
+ * @param byHand which part of a recording is used, where the user set it beside the sheet
  * @param earlier the states before that the result is shown with
  */
 public record Inputs(
@@ -23,7 +23,7 @@ public record Inputs(
     NamedBytes sheet,
     Optional<NamedBytes> description,
     Function<String, Optional<NamedBytes>> beside,
-    Optional<Stretch> byHand,
+    List<NamedStretch> byHand,
     Optional<NamedBytes> earlier) {
   /**
    * @throws IllegalArgumentException if there is no recording
@@ -33,16 +33,16 @@ public record Inputs(
       throw new IllegalArgumentException("no recording");
     }
     recordings = List.copyOf(recordings);
+    byHand = List.copyOf(byHand);
   }
 
-  /** Inputs without a state before. */
+  /** Inputs without a state before, and without a stretch beside those of the sheet. */
   public Inputs(
       List<NamedBytes> recordings,
       NamedBytes sheet,
       Optional<NamedBytes> description,
-      Function<String, Optional<NamedBytes>> beside,
-      Optional<Stretch> byHand) {
-    this(recordings, sheet, description, beside, byHand, Optional.empty());
+      Function<String, Optional<NamedBytes>> beside) {
+    this(recordings, sheet, description, beside, List.of(), Optional.empty());
   }
 
   /** The same with another sheet under the same name. */
@@ -54,6 +54,11 @@ public record Inputs(
   /** The same with a plate description. */
   Inputs withDescription(Optional<NamedBytes> other) {
     return new Inputs(recordings, sheet, other, beside, byHand, earlier);
+  }
+
+  /** The same with stretches that the user set. */
+  public Inputs withByHand(List<NamedStretch> set) {
+    return new Inputs(recordings, sheet, description, beside, set, earlier);
   }
 
   /** The same with states before. */

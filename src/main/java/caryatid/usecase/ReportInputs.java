@@ -10,6 +10,7 @@ import caryatid.remark.BadInput;
 import caryatid.report.pdf.Attachments;
 import caryatid.report.pdf.Attachments.AttachedFile;
 import caryatid.report.pdf.Attachments.AttachmentRole;
+import caryatid.standing.NamedStretch;
 import caryatid.standing.QuietStretch;
 import caryatid.standing.Stretch;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ final class ReportInputs {
     return only(AttachmentRole.RESULT).bytes();
   }
 
-  /** What a result was found in, with the stretch that was set by hand. */
+  /** What a result was found in, with the stretches that were set by hand. */
   Inputs inputs(Result kept) {
     return new Inputs(
         all(AttachmentRole.RECORDING).toList(),
@@ -56,18 +57,18 @@ final class ReportInputs {
     };
   }
 
-  private static Optional<Stretch> byHand(Result kept) {
-    List<QuietStretch> set =
-        kept.state().stands().stream()
-            .map(stand -> stand.standing().stretch())
-            .filter(QuietStretch::byHand)
-            .toList();
-    if (set.isEmpty()) {
-      return Optional.empty();
+  /** What was set beside the sheet; what the sheet sets is in the sheet. */
+  private static List<NamedStretch> byHand(Result kept) {
+    List<NamedStretch> inSheet = kept.state().trial().stretches();
+    List<NamedStretch> set = new ArrayList<>();
+    for (Stand stand : kept.state().stands()) {
+      String recording = stand.recording().name();
+      QuietStretch used = stand.standing().stretch();
+      if (used.byHand() && NamedStretch.of(recording, inSheet).isEmpty()) {
+        set.add(new NamedStretch(recording, new Stretch(used.fromS(), used.toS())));
+      }
     }
-    double fromS = set.stream().mapToDouble(QuietStretch::fromS).min().orElseThrow();
-    double toS = set.stream().mapToDouble(QuietStretch::toS).max().orElseThrow();
-    return Optional.of(new Stretch(fromS, toS));
+    return set;
   }
 
   /**

@@ -29,10 +29,10 @@ import caryatid.sheet.OtherFoot;
 import caryatid.sheet.TrialSheet;
 import caryatid.sheet.TrialSheetReader;
 import caryatid.standing.Leaning;
+import caryatid.standing.NamedStretch;
 import caryatid.standing.Stance;
 import caryatid.standing.StandAnalysis;
 import caryatid.standing.Standing;
-import caryatid.standing.Stretch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +48,7 @@ import java.util.stream.Stream;
  * @param trial what the sheet says
  * @param plate what the description says
  * @param landmarks in the person's frame
- * @param byHand the stretch the user set
+ * @param byHand which part of a recording is used, where the sheet or the user set it
  */
 record TrialContext(
     Provenance sheet,
@@ -56,7 +56,7 @@ record TrialContext(
     TrialSheet trial,
     Optional<PlateDescription> plate,
     List<Landmark> landmarks,
-    Optional<Stretch> byHand) {
+    List<NamedStretch> byHand) {
 
   static TrialContext read(Inputs inputs, EarlierSheetFinder beside) throws BadInput {
     TrialSheet trial = TrialSheetReader.read(inputs.sheet(), beside);
@@ -76,7 +76,39 @@ record TrialContext(
             plate.map(PlateDescription::lines).orElse(List.of()),
             Place.of(inputs.sheet().name()));
     return new TrialContext(
-        Provenance.of(inputs.sheet()), description, trial, plate, landmarks, inputs.byHand());
+        Provenance.of(inputs.sheet()),
+        description,
+        trial,
+        plate,
+        landmarks,
+        stretches(inputs, trial));
+  }
+
+  /** Those of the sheet and those beside it: one for a recording at most, and none for others. */
+  private static List<NamedStretch> stretches(Inputs inputs, TrialSheet trial) throws BadInput {
+    List<String> recordings =
+        inputs.recordings().stream().map(file -> Provenance.fileName(file.name())).toList();
+    List<NamedStretch> all = new ArrayList<>(trial.stretches());
+    List<Problem> problems = new ArrayList<>();
+    Place sheet = Place.of(inputs.sheet().name());
+    for (NamedStretch set : inputs.byHand()) {
+      if (NamedStretch.of(set.recording(), all).isPresent()) {
+        Argument name = Argument.text(set.recording());
+        problems.add(Problem.at(sheet, CheckProblem.STRETCH_SET_TWICE, name));
+      }
+      all.add(set);
+    }
+    for (NamedStretch set : all) {
+      if (!recordings.contains(set.recording())) {
+        Argument name = Argument.text(set.recording());
+        Argument there = Argument.text(String.join(", ", recordings));
+        problems.add(Problem.at(sheet, CheckProblem.STRETCH_WITHOUT_RECORDING, name, there));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+    return all;
   }
 
   private static void needNoLines(TrialSheet trial, NamedBytes sheet) throws BadInput {
@@ -105,7 +137,7 @@ record TrialContext(
     if (trial.landmarks().stream().allMatch(entry -> entry.readAtS().isEmpty())) {
       return this;
     }
-    StandAnalysis.Conditions conditions = analysisConditions();
+    StandAnalysis.Conditions conditions = analysisConditions(first);
     Standing standing = StandAnalysis.analyse(first, conditions);
     List<Landmark> swungBack = new ArrayList<>();
     for (int i = 0; i < landmarks.size(); i++) {
@@ -120,7 +152,7 @@ record TrialContext(
   }
 
   Stand stand(Recording recording) throws BadInput {
-    Standing standing = StandAnalysis.analyse(recording, analysisConditions());
+    Standing standing = StandAnalysis.analyse(recording, analysisConditions(recording));
     StanceConditions how = stanceConditions();
     LoadLineResult past = LoadLineCheck.evaluate(standing, landmarks, how);
     new GeometryCheck(standing, past.offsets(), landmarks, how.prostheticKnee(), trial.limits())
@@ -182,9 +214,13 @@ record TrialContext(
     return plate.map(PlateDescription::known).orElse(PlateAccuracy.ASSUMED);
   }
 
-  private StandAnalysis.Conditions analysisConditions() {
+  private StandAnalysis.Conditions analysisConditions(Recording recording) {
     return new StandAnalysis.Conditions(
-        trial.stance(), trial.side().sides(), trial.bodyMassKg(), accuracy(), byHand);
+        trial.stance(),
+        trial.side().sides(),
+        trial.bodyMassKg(),
+        accuracy(),
+        NamedStretch.of(recording.provenance().name(), byHand));
   }
 
   private StanceConditions stanceConditions() {

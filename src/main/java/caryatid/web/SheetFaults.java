@@ -71,7 +71,7 @@ final class SheetFaults {
     if (!found.questions().isEmpty()) {
       return new AboutField(typed).of(found.questions().get(number));
     }
-    if (List.of(StandFields.FROM_S, StandFields.TO_S).contains(problem.place().file())) {
+    if (StandFields.isOfStretch(problem.place().file())) {
       return Optional.of(problem.place().file());
     }
     Optional<String> field = found.sheet().field(problem).map(SheetFaults::shown);
@@ -140,9 +140,8 @@ final class SheetFaults {
     if (wording.knows(inFields)) {
       return wording.fill(inFields, problem.arguments());
     }
-    boolean typed =
-        List.of("sheet.yaml", StandFields.FROM_S, StandFields.TO_S)
-            .contains(problem.place().file());
+    String file = problem.place().file();
+    boolean typed = file.equals("sheet.yaml") || StandFields.isOfStretch(file);
     return typed
         ? wording.sayWithin(new Problem(Place.of(""), problem.topic(), problem.arguments()))
         : wording.say(problem);

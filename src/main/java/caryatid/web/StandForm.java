@@ -125,7 +125,6 @@ final class StandForm {
     out.add(SheetMarkup.landmarks(wording, values));
     boolean targets = StandFields.isTyped(typed, StandFields.TARGET);
     folded(out, "targets", "", targets, StateMarkup.targets(wording, values));
-    folded(out, "stretch", stretch(typed), true, StateMarkup.stretch(wording, values));
     folded(out, "notes", "", true, StateMarkup.notes(wording, values));
   }
 
@@ -173,12 +172,6 @@ final class StandForm {
         .filter(typed::containsKey)
         .map(typed::get)
         .collect(Collectors.joining(", ", ": ", " mm"));
-  }
-
-  private static String stretch(Map<String, String> typed) {
-    String from = typed.getOrDefault(StandFields.FROM_S, "");
-    String to = typed.getOrDefault(StandFields.TO_S, "");
-    return from.isEmpty() && to.isEmpty() ? "" : ": " + from + " – " + to + " s";
   }
 
   private void folded(Markup out, String what, String told, boolean filled, Markup fields) {

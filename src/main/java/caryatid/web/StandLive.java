@@ -6,7 +6,6 @@ import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.stand.DraftedStand;
 import caryatid.usecase.stand.DraftedStand.SoFar;
-import caryatid.usecase.stand.DrawnOverTime;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandDraft.Arrived;
 import caryatid.usecase.stand.StandFields;
@@ -14,7 +13,6 @@ import caryatid.usecase.stand.WatchedFolder;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ResultMarkup;
-import caryatid.web.page.StretchMarkup;
 import caryatid.web.page.UploadMarkup;
 import caryatid.wording.Wording;
 import java.util.List;
@@ -60,9 +58,6 @@ final class StandLive {
   Markup of(SoFar found) throws BadInput, StoreFailure {
     List<Arrived> arrived = draft.arrived();
     out.open("section", "class", "stands").element("h2", "2 " + wording.word("Web.stands"));
-    if (arrived.size() > 1 && (isSet(StandFields.FROM_S) || isSet(StandFields.TO_S))) {
-      out.element("p", wording.word("Web.stretchOfAll"), "class", "note stretch-of-all");
-    }
     int number = 1;
     for (Arrived stand : arrived) {
       stand(stand, number++);
@@ -78,19 +73,17 @@ final class StandLive {
     return out;
   }
 
-  private boolean isSet(String field) throws StoreFailure {
-    return !draft.fields().getOrDefault(field, "").isBlank();
-  }
-
   private void stand(Arrived stand, int number) throws StoreFailure {
     out.open("div", "class", stand.counted() ? "arrived counted" : "arrived");
     String mark = stand.counted() ? " \u2713" : " \u00b7 " + wording.word("Web.notCounted");
     out.element("p", number + " \u00b7 " + stand.file().name() + mark);
-    boolean readable = overTime(stand);
+    StandOverTime overTime = new StandOverTime(stand, work, draft.fields(), wording);
+    out.add(overTime.markup());
     if (stand.counted()) {
+      stoodS += overTime.seconds();
       action("uncount-" + stand.number(), wording.word("Web.uncount"), "");
     } else {
-      if (readable) {
+      if (overTime.isReadable()) {
         toCount = toCount.isPresent() ? toCount : OptionalInt.of(number);
         action("count-" + stand.number(), wording.word("Web.count"), "strong");
       }
@@ -102,28 +95,6 @@ final class StandLive {
   private void action(String value, String words, String look) {
     out.element(
         "button", words, "name", "action", "value", value, look.isEmpty() ? "" : "class", look);
-  }
-
-  private boolean overTime(Arrived stand) throws StoreFailure {
-    try {
-      List<DrawnOverTime> drawings = work.overTime(stand, wording);
-      if (stand.counted()) {
-        out.open("details").element("summary", wording.word("Web.overTime"));
-      }
-      stoodS += stand.counted() ? drawings.get(0).seconds() : 0;
-      for (DrawnOverTime drawing : drawings) {
-        out.add(StretchMarkup.of(drawing, stand.number(), wording));
-      }
-      if (stand.counted()) {
-        out.close("details");
-      }
-      return true;
-    } catch (BadInput e) {
-      out.open("div", "class", "fault");
-      e.problems().forEach(problem -> out.element("p", SheetFaults.bare(problem, wording)));
-      out.close("div");
-      return false;
-    }
   }
 
   private void drop() {
@@ -265,13 +236,18 @@ final class StandLive {
         : wording.fill("Web.keepState", Argument.count(stands));
   }
 
-  /** What is wrong at the fields, for the script, which puts it there. */
+  /** What is wrong at the fields beside, for the script, which puts it there. */
   private void atFields(SheetFaults faults) {
     out.open("div", "id", "faults-now", "hidden", "");
     faults
         .all()
         .atFields()
-        .forEach((name, said) -> out.element("p", String.join(" ", said), "data-at", name));
+        .forEach(
+            (name, said) -> {
+              if (!StandFields.isOfStretch(name)) {
+                out.element("p", String.join(" ", said), "data-at", name);
+              }
+            });
     out.close("div");
   }
 }

@@ -10,14 +10,20 @@ import caryatid.alignment.Undecided;
 import caryatid.loadline.Finding;
 import caryatid.loadline.KneeSafety;
 import caryatid.remark.Argument;
+import caryatid.remark.Topic;
 import caryatid.remark.Unit;
+import caryatid.standing.StandRemark;
 import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A result in as few sentences as it takes: what is unsafe first, then one for each finding. */
 public final class ResultSentences {
+  private static final Set<Topic> SET_BY_HAND =
+      Set.of(StandRemark.SET_BY_HAND, StateRemark.STRETCH_BY_HAND);
+
   private final Wording wording;
   private final LandmarkWords landmarks;
   private final OffsetWords offsets;
@@ -56,6 +62,14 @@ public final class ResultSentences {
     return GroupedRemark.of(state).stream()
         .filter(said -> said.remark().topic() == StateRemark.TOLERANCE_TOO_NARROW)
         .map(landmarks::say)
+        .toList();
+  }
+
+  /** Of which stands the part that is used was set by hand. */
+  public static List<String> setByHand(Result result, Wording wording) {
+    return GroupedRemark.of(result.state()).stream()
+        .filter(said -> SET_BY_HAND.contains(said.remark().topic()))
+        .map(wording::say)
         .toList();
   }
 

@@ -94,6 +94,7 @@ function follow(form, live) {
         const focused = document.activeElement?.value;
         const chooser = document.getElementById('recordings');
         const choosing = chooser === document.activeElement;
+        const restore = keepStretches(form, live);
         live.innerHTML = text;
         // The one that was there stays: its window for choosing files may be open.
         document.getElementById('recordings').replaceWith(chooser);
@@ -108,7 +109,9 @@ function follow(form, live) {
         if (kept && !poll) {
           kept.dataset.draft = form.dataset.saved;
         }
-        if (edge) {
+        if (restore()) {
+          // Somebody types a time.
+        } else if (edge) {
           live.querySelector(`[data-edge="${edge}"]`)?.focus({ preventScroll: true });
         } else if (waiting && !(choosing && !live.querySelector('button[value^="count-"]'))) {
           goOn(live, action, focused);
@@ -154,6 +157,26 @@ function follow(form, live) {
     }
   });
   return refresh;
+}
+
+/**
+ * What is typed beside the drawings, and which of them are open, stays when all around is replaced.
+ * What is given back says whether somebody types there.
+ */
+function keepStretches(form, live) {
+  const fields = [...live.querySelectorAll('.stretch input')].map((field) => [field.name, field.value]);
+  const open = [...live.querySelectorAll('details[data-stand][open]')].map((stand) => stand.dataset.stand);
+  const at = document.activeElement;
+  const typing = at && at.closest('.stretch') && at.name;
+  const marked = typing && [at.selectionStart, at.selectionEnd];
+  return () => {
+    open.forEach((stand) => live.querySelector(`details[data-stand="${stand}"]`)?.setAttribute('open', ''));
+    fields.filter(([name]) => form.elements[name]).forEach(([name, value]) => { form.elements[name].value = value; });
+    const field = typing && form.elements[typing];
+    field?.focus({ preventScroll: true });
+    field?.setSelectionRange(...marked);
+    return Boolean(field);
+  };
 }
 
 /** What was found before something was cancelled is not the result of what stands in the fields. */
@@ -281,7 +304,7 @@ function moveStretch(form) {
   form.addEventListener('keydown', (event) => {
     const step = { ArrowUp: STEP_S, ArrowDown: -STEP_S }[event.key];
     const field = event.target;
-    if (!step || !['from-s', 'to-s'].includes(field.name)) {
+    if (!step || !field.closest('.stretch')) {
       return;
     }
     event.preventDefault();
@@ -323,7 +346,7 @@ function dragStretch(form, live) {
 
   function release(over) {
     over.querySelectorAll('.edge').forEach((edge) => typeSeconds(form.elements[edge.dataset.field], now(edge)));
-    form.elements['to-s'].dispatchEvent(new Event('input', { bubbles: true }));
+    form.elements[over.querySelector('.to').dataset.field].dispatchEvent(new Event('input', { bubbles: true }));
   }
 
   live.addEventListener('keydown', (event) => {

@@ -120,9 +120,9 @@ class BadRecordingTest {
   void timeThatRunsBack() throws IOException {
     folder.recording(cell(203, 0, "-1.0"));
     refused(
-        "stand.csv line 203, column Time: expected a later time than the row above"
-            + " (1.99 s), found"
-            + " −1.00 s. Several recordings may have been joined; cut them apart, or export again.");
+        "stand.csv line 203, column Time: expected a later time than the row above (1.99 s), found"
+            + " −1.00 s. Several recordings may have been joined; cut them apart, or export"
+            + " again.");
   }
 
   @Test
@@ -139,22 +139,20 @@ class BadRecordingTest {
     folder.recording(
         column(1, i -> String.valueOf(380 + Math.round(300 * StrictMath.sin(i * 0.06)))));
     refused(
-        "stand.csv: expected quiet standing, with a vertical force (right foot's line)"
-            + " that varies"
-            + " by at most 30.0 % of its mean (standard deviation), found 55.7 %; in plain standing it is about"
-            + " 13.0 % or less. This is walking, squatting, sitting down, jumping or stepping"
-            + " on and off; record a quiet stand.");
+        "stand.csv: expected quiet standing, with a vertical force (right foot's line) that varies"
+            + " by at most 30.0 % of its mean (standard deviation), found 55.7 %; in plain standing"
+            + " it is about 13.0 % or less. This is walking, squatting, sitting down, jumping or"
+            + " stepping on and off; record a quiet stand.");
   }
 
   @Test
   void aCentreOfPressureBesideThePlate() throws IOException {
     folder.recording(column(2, i -> i % 2 == 0 ? "17999" : "18001"));
     refused(
-        "stand.csv: plate 1: the centre of pressure lies off the plate, on average"
-            + " 18000.0 mm to"
-            + " the right and −6.5 mm forward; the plate reaches from −200.0 mm to 200.0 mm and from"
-            + " −300.0 mm to 300.0 mm. Check the unit (units: cop), export-origin-mm, the axes and the edges in the"
-            + " plate description.");
+        "stand.csv: plate 1: the centre of pressure lies off the plate, on average 18000.0 mm to"
+            + " the right and −6.5 mm forward; the plate reaches from −200.0 mm to 200.0 mm and"
+            + " from −300.0 mm to 300.0 mm. Check the unit (units: cop), export-origin-mm, the axes"
+            + " and the edges in the plate description.");
   }
 
   @Test
@@ -162,8 +160,9 @@ class BadRecordingTest {
     Run run = folder.check("--from", "3", "--to", "7.9");
     assertThat(folder.complaint(run))
         .isEqualTo(
-            "stand.csv: expected at least 5.00 s between --from and --to, found 4.90 s. Both count"
-                + " from the first sample, and the recording lasts 20.00 s. Set a longer part.");
+            "stand.csv: expected at least 5.00 s in the part set by hand, found 4.90 s. Its times"
+                + " count from the first sample, and the recording lasts 20.00 s. Set a longer"
+                + " part.");
     assertThat(run.code()).isEqualTo(1);
   }
 }

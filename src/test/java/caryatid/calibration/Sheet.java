@@ -63,6 +63,7 @@ final class Sheet {
         List.of(),
         landmarks,
         targets,
+        List.of(),
         Clinic.DOUBTS,
         DecisionRule.USUAL,
         GeometryLimits.USUAL,

@@ -196,8 +196,7 @@ class TerminalQuestionsTest {
         List.of(file(K7.resolve("barefoot-1.csv"))),
         NamedBytes.of("sheet.yaml", sheet.getBytes(StandardCharsets.UTF_8)),
         Optional.of(file(K7.resolve("plate.yaml"))),
-        name -> Optional.empty(),
-        Optional.empty());
+        name -> Optional.empty());
   }
 
   private static NamedBytes file(Path path) throws IOException {

@@ -132,6 +132,7 @@ public final class ChangedStand {
         was.components(),
         was.landmarks(),
         was.targets(),
+        was.stretches(),
         was.doubts(),
         was.rule(),
         was.limits(),

@@ -217,6 +217,7 @@ final class DemoStand {
             new Component("ankle unit", "demo ankle", Optional.empty())),
         demo.landmarks.stream().map(DemoStand::entry).toList(),
         demo.targets,
+        List.of(),
         AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
         GeometryLimits.USUAL,

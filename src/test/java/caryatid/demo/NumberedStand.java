@@ -199,6 +199,7 @@ final class NumberedStand {
         List.of(new Component("foot", "demo foot", Optional.of("X1-0042"))),
         landmarks.stream().map(NumberedStand::entry).toList(),
         targets,
+        List.of(),
         AssumedUncertainties.ASSUMED,
         DecisionRule.USUAL,
         GeometryLimits.USUAL,

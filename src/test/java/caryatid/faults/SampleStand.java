@@ -60,8 +60,7 @@ record SampleStand(String recording, String sheet, String description) {
                                 "plate.yaml",
                                 text.getBytes(java.nio.charset.StandardCharsets.UTF_8)))
                     .orElseGet(() -> named(SAMPLES.resolve(description)))),
-            name -> Optional.of(named(folder.resolve(name))),
-            Optional.empty());
+            name -> Optional.of(named(folder.resolve(name))));
     return Check.run(inputs, OffsetDateTime.MAX).result().state();
   }
 

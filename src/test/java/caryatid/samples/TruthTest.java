@@ -14,7 +14,6 @@ import caryatid.recording.model.PlateTrack;
 import caryatid.recording.model.Recording;
 import caryatid.remark.BadInput;
 import caryatid.standing.LoadLineOwner;
-import caryatid.standing.Stretch;
 import caryatid.usecase.Check;
 import caryatid.usecase.Inputs;
 import java.io.IOException;
@@ -172,8 +171,7 @@ class TruthTest {
             files,
             file(sheet),
             Optional.of(file(plate)),
-            name -> ofStory ? Optional.of(file("story/" + name)) : Optional.empty(),
-            Optional.<Stretch>empty()),
+            name -> ofStory ? Optional.of(file("story/" + name)) : Optional.empty()),
         OffsetDateTime.MAX);
   }
 

@@ -51,8 +51,30 @@ class BadSheetTest {
             "sheet.yaml line 22, column 1: unknown key `color`. Keys that can stand here:"
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
                 + " other-foot, hands, knee, ankle-axis, components, footwear, stance-width-mm,"
-                + " toe-out-deg, minutes-walked, measured, landmarks, targets, confirmed, doubts,"
-                + " decision-rule, limits, as-meant, notes.");
+                + " toe-out-deg, minutes-walked, measured, landmarks, targets, confirmed,"
+                + " stretches, doubts, decision-rule, limits, as-meant, notes.");
+  }
+
+  @Test
+  void aStretchNamesItsRecordingOnceAndHasTimesInOrder() {
+    String stretches =
+        """
+        stretches:
+          - {recording: a.csv, from-s: 3}
+          - {recording: a.csv, to-s: 9}
+          - {recording: b.csv}
+          - {recording: c.csv, from-s: 9, to-s: 9}
+          - {from-s: 3}
+        """;
+    assertThat(problemsOfSheet(SHEET + stretches))
+        .containsExactly(
+            "sheet.yaml line 24, column 5: a stretch for 'a.csv' stands above. Delete one of the"
+                + " two.",
+            "sheet.yaml line 25, column 5: neither `from-s` nor `to-s` is given. Write one or both,"
+                + " or delete the entry.",
+            "sheet.yaml line 26, column 41: `to-s` is not after `from-s`. Correct one of the two.",
+            "sheet.yaml line 27, column 5: `recording` is missing. Add the line `recording: ...`"
+                + " here.");
   }
 
   @ParameterizedTest

@@ -9,6 +9,8 @@ import caryatid.loadline.Target;
 import caryatid.loadline.Target.MeantFor;
 import caryatid.remark.BadInput;
 import caryatid.sheet.LandmarkEntry.MeasuredDistance;
+import caryatid.standing.NamedStretch;
+import caryatid.standing.Stretch;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -68,6 +70,14 @@ class SheetEntriesTest {
 
   private static List<Double> readAtS(String sheet) throws BadInput {
     return Sheets.sheet(sheet).landmarks().get(0).readAtS();
+  }
+
+  @Test
+  void aStretchMayBeOpenAtOneEnd() throws BadInput {
+    String set = "stretches:\n  - {recording: a.csv, from-s: 3.5}\n";
+    assertThat(Sheets.sheet(Sheets.SHEET + set).stretches())
+        .containsExactly(new NamedStretch("a.csv", new Stretch(3.5, Double.POSITIVE_INFINITY)));
+    assertThat(Sheets.sheet(Sheets.SHEET).stretches()).isEmpty();
   }
 
   @Test

@@ -153,11 +153,11 @@ class StretchNumbersTest {
     assertThat(byHand(3, 8, i -> 400).durationS()).isEqualTo(5);
     refused(
         () -> byHand(3, 7.5, i -> 400),
-        "made.csv: expected at least 5.00 s between --from and --to, found 4.50 s. Both count from"
-            + " the first sample, and the recording lasts 40.00 s.");
+        "made.csv: expected at least 5.00 s in the part set by hand, found 4.50 s. Its times count"
+            + " from the first sample, and the recording lasts 40.00 s.");
     refused(
         () -> byHand(50, 60, i -> 400),
-        "made.csv: expected at least 5.00 s between --from and --to, found 0.00 s.");
+        "made.csv: expected at least 5.00 s in the part set by hand, found 0.00 s.");
   }
 
   @Test
@@ -171,7 +171,8 @@ class StretchNumbersTest {
   void byHandAGapIsNamedByItsTime() {
     refused(
         () -> byHand(3, 20, i -> i == 1020 ? 0 : 400),
-        "made.csv: expected usable samples between --from and --to, found none at 10.20 s:");
+        "made.csv: expected usable samples all through the part set by hand, found none at 10.20"
+            + " s:");
   }
 
   /** A mean of 400 N, half a sample more or less of which would show. */

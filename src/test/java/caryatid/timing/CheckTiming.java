@@ -82,13 +82,7 @@ public class CheckTiming {
     export = NamedBytes.of("invented.csv", recording().getBytes(UTF_8));
     description = NamedBytes.of("plate.yaml", PLATE.getBytes(UTF_8));
     NamedBytes sheet = NamedBytes.of("stand.yaml", Files.readAllBytes(SHEET));
-    inputs =
-        new Inputs(
-            List.of(export),
-            sheet,
-            Optional.of(description),
-            n -> Optional.empty(),
-            Optional.empty());
+    inputs = new Inputs(List.of(export), sheet, Optional.of(description), n -> Optional.empty());
     checked = Check.withOpenQuestions(inputs);
     wording = Wording.in(Locale.ENGLISH);
   }

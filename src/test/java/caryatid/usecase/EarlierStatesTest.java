@@ -60,8 +60,7 @@ class EarlierStatesTest {
         List.of(read),
         files.read(STORY.resolve(sheet)),
         Optional.of(files.read(Path.of("sample-recordings/k7/plate.yaml"))),
-        name -> files.find(STORY.resolve(name)),
-        Optional.empty());
+        name -> files.find(STORY.resolve(name)));
   }
 
   private Inputs first() throws BadInput {

@@ -73,8 +73,7 @@ class EveryUseCaseTest {
         List.of(files.read(k7.resolve("barefoot-1.csv"))),
         files.read(k7.resolve("barefoot.yaml")),
         Optional.of(files.read(k7.resolve("plate.yaml"))),
-        name -> files.find(k7.resolve(name)),
-        Optional.empty());
+        name -> files.find(k7.resolve(name)));
   }
 
   private AddedEntry keepAStand() throws Exception {

@@ -49,8 +49,7 @@ final class Everything {
         List.of(sample("shoe.txt")),
         sample("shoe.yaml"),
         Optional.of(sample("plates.yaml")),
-        name -> files.find(SAMPLES.resolve(name)),
-        Optional.empty());
+        name -> files.find(SAMPLES.resolve(name)));
   }
 
   private NamedBytes sample(String name) throws Exception {

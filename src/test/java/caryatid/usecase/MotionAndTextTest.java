@@ -21,8 +21,7 @@ class MotionAndTextTest {
             List.of(recording),
             LaboratoryStand.named("sheet.yaml", LaboratoryStand.SHEET),
             Optional.of(LaboratoryStand.named("plates.yaml", description)),
-            name -> Optional.empty(),
-            Optional.empty());
+            name -> Optional.empty());
     return Check.run(inputs, OffsetDateTime.parse("2026-03-04T11:00+01:00")).result();
   }
 

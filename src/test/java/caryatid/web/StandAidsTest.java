@@ -107,17 +107,45 @@ class StandAidsTest extends FittingWindow {
         .doesNotContain("Keep this state of 2 stands");
   }
 
+  /** The second's is left as it was found: all of its 19.99 s. */
   @Test
-  void thatOneStretchHoldsForAllRecordingsIsSaid() throws Exception {
-    String said = "The stretch set by hand is used in all recordings of this state.";
-    stand.typeAs(Map.of(), "part", "live");
+  void eachStandHasAStretchOfItsOwn() throws Exception {
     stand.drop("barefoot-1.csv");
-    stand.typeAs(Map.of("from-s", "2"), "part", "live");
-    assertThat(page()).doesNotContain(said);
     stand.drop("barefoot-2.csv");
-    assertThat(page()).contains(said);
-    stand.typeAs(Map.of(), "part", "live");
-    assertThat(page()).doesNotContain(said);
+    Map<String, String> first = Map.of("from-s[1]", "2", "to-s[1]", "12");
+    stand.typeAs(first, "action", "count-1");
+    stand.typeAs(first, "action", "count-2");
+    assertThat(page().replace('\u00a0', ' '))
+        .contains(
+            edge("2.0000", "1-from-s"),
+            edge("12.0000", "1-to-s"),
+            edge("0.0000", "2-from-s"),
+            edge("19.9900", "2-to-s"),
+            "Stand 1 (barefoot-1.csv): the part used was set by hand, from 2.00 s to 12.00 s.")
+        .doesNotContain("Stand 2 (barefoot-2.csv): the part");
+    stand.typeAs(Map.of("to-s[2]", "15"), "part", "live");
+    assertThat(page().replace('\u00a0', ' '))
+        .contains(
+            edge("0.0000", "1-from-s"),
+            edge("15.0000", "2-to-s"),
+            "Stand 2 (barefoot-2.csv): the part used was set by hand, from 0.00 s to 15.00 s.")
+        .doesNotContain("Stand 1 (barefoot-1.csv): the part");
+  }
+
+  private static String edge(String seconds, String edge) {
+    return "aria-valuenow=\"%s\" aria-valuetext=\"%s s\" data-edge=\"%s\""
+        .formatted(seconds, seconds.substring(0, seconds.length() - 2), edge);
+  }
+
+  @Test
+  void theStretchOfARecordingThatIsRemovedIsNotHandedOn() throws Exception {
+    stand.drop("barefoot-1.csv");
+    stand.drop("barefoot-2.csv");
+    stand.typeAs(Map.of("from-s[2]", "4"), "part", "live");
+    assertThat(page()).contains("aria-valuenow=\"4.0000\"");
+    stand.typeAs(Map.of("from-s[2]", "4"), "action", "remove-2");
+    stand.drop("barefoot-3.csv");
+    assertThat(page()).contains("barefoot-3.csv").doesNotContain("aria-valuenow=\"4.0000\"");
   }
 
   @Test

@@ -101,14 +101,14 @@ class StaticPageTest extends FittingWindow {
   /** The axis begins 11 mm from the left of 90 mm and ends 1 mm from the right. */
   @Test
   void theStretchThatIsUsedLiesOverTheDrawingWithItsEdges() throws Exception {
-    typeAs(Map.of("from-s", "3.5"), "part", "live");
     drop("barefoot-1.csv");
+    typeAs(Map.of("from-s[1]", "3.5"), "part", "live");
     assertThat(window.page(base + STEP))
         .contains(
             "data-axis-from=\"0.1222\" data-axis-to=\"0.9889\" data-seconds=\"17.9900\"",
             "aria-label=\"Stretch that is used, set by hand: From\" aria-valuemin=\"0\""
-                + " aria-valuemax=\"17.9900\" aria-valuenow=\"3.5000\" aria-valuetext=\"3.50\u00a0s\""
-                + " data-edge=\"1-from-s\" data-field=\"from-s\"",
+                + " aria-valuemax=\"17.9900\" aria-valuenow=\"3.5000\""
+                + " aria-valuetext=\"3.50\u00a0s\" data-edge=\"1-from-s\" data-field=\"from-s[1]\"",
             "aria-valuenow=\"17.9900\"");
   }
 
@@ -482,12 +482,15 @@ class StaticPageTest extends FittingWindow {
 
   @Test
   void theStretchIsSetByHandAndStandsInTheResult() throws Exception {
-    Map<String, String> byHand = Map.of("from-s", "3,5", "to-s", "18");
-    typeAs(byHand, "part", "live");
+    Map<String, String> byHand = Map.of("from-s[1]", "3,5", "to-s[1]", "18");
     drop("barefoot-1.csv");
     typeAs(byHand, "action", "count-1");
     String page = window.page(base + STEP);
-    assertThat(page).contains("set by hand: 3,5 – 18 s", "Keep this state");
+    assertThat(page.replace('\u00a0', ' '))
+        .contains(
+            "set by hand: 3,5 – 18 s",
+            "The part used was set by hand, from 3.50 s to 17.99 s.",
+            "Keep this state");
     typeAs(byHand, "action", "keep", "record-head", OpenWindow.head(page));
     assertThat(Files.readString(entry(folder.resolve("records")).resolve("result.json")))
         .containsPattern("\"by-hand\" ?: ?true");
@@ -495,14 +498,18 @@ class StaticPageTest extends FittingWindow {
 
   @Test
   void aStretchThatCannotBeIsToldAtItsField() throws Exception {
-    Map<String, String> wrong = Map.of("from-s", "early");
-    typeAs(wrong, "part", "live");
+    Map<String, String> wrong = Map.of("from-s[1]", "early");
     drop("barefoot-1.csv");
     typeAs(wrong, "action", "count-1");
     assertThat(window.page(base + STEP))
-        .contains("id=\"from-s-fault\"><p>Type seconds as a number, such as 2.5 or 2,5.");
-    assertThat(typeAs(Map.of("from-s", "9", "to-s", "9"), "part", "live").body())
-        .contains("<p data-at=\"from-s\">The stretch that was set by hand ends before it begins.");
+        .contains(
+            "id=\"from-s-1--fault\"><p>Type seconds for barefoot-1.csv as a number, such as 2.5 or"
+                + " 2,5.");
+    assertThat(typeAs(Map.of("from-s[1]", "9", "to-s[1]", "9"), "part", "live").body())
+        .contains(
+            "id=\"from-s-1--fault\"><p>The stretch set by hand for barefoot-1.csv ends before it"
+                + " begins.",
+            "<details data-stand=\"1\" open>");
   }
 
   @Test

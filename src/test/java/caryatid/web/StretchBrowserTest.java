@@ -54,21 +54,50 @@ class StretchBrowserTest {
       Hand hand = opened(window, browser);
       hand.drop("recordings", List.of(K7.resolve("barefoot-1.csv")));
       hand.await(".used:not([hidden]) .edge.to");
-      assertThat(at(browser, "to-s")).isCloseTo(LONG_S, within(0.01));
-      double toS = drag(browser, "to-s", -60);
-      assertThat(typed(browser, "to-s"))
+      assertThat(at(browser, "to-s[1]")).isCloseTo(LONG_S, within(0.01));
+      double toS = drag(browser, "to-s[1]", -60);
+      assertThat(typed(browser, "to-s[1]"))
           .isEqualTo("%.1f".formatted(toS).replace('.', ','))
           .matches("1\\d,\\d");
-      assertThat(typed(browser, "from-s")).isEqualTo("0,0");
-      awaitAt(browser, "to-s", Double.parseDouble(typed(browser, "to-s").replace(',', '.')));
+      assertThat(typed(browser, "from-s[1]")).isEqualTo("0,0");
+      awaitAt(browser, "to-s[1]", Double.parseDouble(typed(browser, "to-s[1]").replace(',', '.')));
       new org.openqa.selenium.interactions.Actions(browser.driver())
           .sendKeys(Keys.ARROW_LEFT)
           .perform();
-      double less = Double.parseDouble(typed(browser, "to-s").replace(',', '.'));
+      double less = Double.parseDouble(typed(browser, "to-s[1]").replace(',', '.'));
       assertThat(less).isCloseTo(toS - 0.5, within(0.06));
-      awaitAt(browser, "to-s", less);
+      awaitAt(browser, "to-s[1]", less);
       assertThat(browser.driver().executeScript("return document.activeElement.dataset.edge"))
           .isEqualTo("1-to-s");
+      assertThat(browser.barriers()).isEmpty();
+      assertThat(browser.complaints()).isEmpty();
+    }
+  }
+
+  /** The second stand's times are typed; the first one's drawing and fields stay. */
+  @Test
+  void aTimeIsTypedAtItsOwnStandAndTheFieldKeepsTheKeyboard() throws Exception {
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      Hand hand = opened(window, browser);
+      hand.drop("recordings", List.of(K7.resolve("barefoot-1.csv"), K7.resolve("barefoot-2.csv")));
+      hand.await("[name='from-s[2]']");
+      browser.driver().findElement(By.name("from-s[2]")).sendKeys("4");
+      awaitAt(browser, "from-s[2]", 4);
+      assertThat(browser.driver().executeScript("return document.activeElement.name"))
+          .isEqualTo("from-s[2]");
+      browser.driver().switchTo().activeElement().sendKeys(Keys.ARROW_UP);
+      assertThat(typed(browser, "from-s[2]")).isEqualTo("4.5");
+      awaitAt(browser, "from-s[2]", 4.5);
+      assertThat(at(browser, "from-s[1]")).isZero();
+      assertThat(typed(browser, "from-s[1]")).isEmpty();
+      browser.driver().executeScript("document.querySelector('button[value=count-2]').click()");
+      hand.await("details[data-stand='2']");
+      browser.driver().executeScript("document.querySelector('details[data-stand]').open = true");
+      drag(browser, "to-s[2]", -60);
+      awaitAt(browser, "to-s[2]", Double.parseDouble(typed(browser, "to-s[2]")));
+      assertThat(browser.driver().findElements(By.cssSelector("details[data-stand='2'][open]")))
+          .hasSize(1);
       assertThat(browser.barriers()).isEmpty();
       assertThat(browser.complaints()).isEmpty();
     }
@@ -79,7 +108,7 @@ class StretchBrowserTest {
         browser
             .driver()
             .executeScript(
-                "return document.querySelector('.edge[data-field=' + arguments[0] + ']')"
+                "return document.querySelector('.edge[data-field=\"' + arguments[0] + '\"]')"
                     + ".getAttribute('aria-valuenow')",
                 field)
             .toString());
@@ -104,7 +133,8 @@ class StretchBrowserTest {
 
   /** Moves an edge by some pixels, and says where it should be then by the width of the drawing. */
   private static double drag(Chromium browser, String field, int pixels) {
-    WebElement edge = browser.driver().findElement(By.cssSelector(".edge[data-field=" + field));
+    WebElement edge =
+        browser.driver().findElement(By.cssSelector(".edge[data-field='" + field + "']"));
     Object middle =
         browser
             .driver()

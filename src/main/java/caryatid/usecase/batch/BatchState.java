@@ -42,8 +42,7 @@ public record BatchState(
     }
     Optional<NamedBytes> description =
         plate.isPresent() ? Optional.of(files.read(plate.get())) : Optional.empty();
-    return new Inputs(
-        exports, files.read(sheet), description, name -> beside(files, name), Optional.empty());
+    return new Inputs(exports, files.read(sheet), description, name -> beside(files, name));
   }
 
   private Optional<NamedBytes> beside(FileAccess files, String name) {

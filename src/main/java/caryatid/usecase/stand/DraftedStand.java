@@ -153,8 +153,7 @@ public final class DraftedStand {
   public SoFar found(boolean sure) throws StoreFailure {
     Map<String, String> fields = draft.fields();
     SheetText sheet = SheetOfFields.of(opening, fields, by, MeasuredHands.isMarking(records));
-    List<NamedBytes> counted =
-        draft.arrived().stream().filter(Arrived::counted).map(Arrived::file).toList();
+    List<Arrived> counted = draft.arrived().stream().filter(Arrived::counted).toList();
     if (counted.isEmpty()) {
       return new SoFar(sheet, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
     }
@@ -207,7 +206,7 @@ public final class DraftedStand {
     Map<String, String> fields = draft.fields();
     SheetText sheet =
         SheetOfFields.of(opening, provisional(fields), "", MeasuredHands.isMarking(records));
-    Inputs inputs = inputs(List.of(arrived.file()), sheet.sheet(), fields);
+    Inputs inputs = inputs(List.of(arrived), sheet.sheet(), fields);
     FoundBefore.DrawnStand drawing =
         new FoundBefore.DrawnStand(
             code,
@@ -267,15 +266,15 @@ public final class DraftedStand {
     return some;
   }
 
-  private Inputs inputs(List<NamedBytes> recordings, NamedBytes sheet, Map<String, String> fields)
+  private Inputs inputs(List<Arrived> recordings, NamedBytes sheet, Map<String, String> fields)
       throws BadInput {
     Inputs inputs =
         new Inputs(
-            recordings,
-            sheet,
-            ChosenPlate.description(records, fields),
-            name -> Optional.empty(),
-            TypedStretch.of(fields));
+                recordings.stream().map(Arrived::file).toList(),
+                sheet,
+                ChosenPlate.description(records, fields),
+                name -> Optional.empty())
+            .withByHand(TypedStretch.of(fields, recordings));
     return ClinicInputs.complete(records, inputs);
   }
 }

@@ -135,6 +135,7 @@ public final class StandDraft {
     }
     Map<String, String> changed = new LinkedHashMap<>(all());
     List<String> there = arrived().stream().map(stand -> stand.file().name()).toList();
+    forgetStretch(changed, number);
     changed.put(key(number, NAME), DraftFile.unique(DraftFile.bare(name, "recording"), there));
     write(changed);
     return number;
@@ -197,8 +198,15 @@ public final class StandDraft {
     Map<String, String> changed = new LinkedHashMap<>(all());
     changed.remove(key(number, NAME));
     changed.remove(key(number, COUNTED));
+    forgetStretch(changed, number);
     write(changed);
     delete(number);
+  }
+
+  /** A number that is free again must not hand its stretch on. */
+  private static void forgetStretch(Map<String, String> fields, int number) {
+    fields.remove(StandFields.ofRecording(StandFields.FROM_S, number));
+    fields.remove(StandFields.ofRecording(StandFields.TO_S, number));
   }
 
   private void delete(int number) throws StoreFailure {

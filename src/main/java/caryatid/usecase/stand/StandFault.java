@@ -4,7 +4,9 @@ import caryatid.remark.Topic;
 
 /** What can be wrong with a drafted stand besides its sheet and its recordings. */
 enum StandFault implements Topic {
+  /** Argument: the recording. */
   STRETCH_REVERSED("StandFault.STRETCH_REVERSED"),
+  /** Argument: the recording. */
   NO_SECONDS("StandFault.NO_SECONDS"),
   /** Arguments: how many recordings a draft holds. */
   TOO_MANY("StandFault.TOO_MANY"),

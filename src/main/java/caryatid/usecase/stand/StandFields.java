@@ -42,7 +42,7 @@ public final class StandFields {
   /** The folder that is watched for new exports. */
   public static final String WATCHED = "watched-folder";
 
-  /** The stretch that is used, where somebody set it by hand, s. */
+  /** The stretch of a recording that is used, where somebody set it by hand, s. */
   public static final String FROM_S = "from-s";
 
   public static final String TO_S = "to-s";
@@ -82,6 +82,20 @@ public final class StandFields {
   static final int MOST_ROWS = 20;
 
   private StandFields() {}
+
+  /**
+   * The name of a field of one recording.
+   *
+   * @param number of the recording in its draft
+   */
+  public static String ofRecording(String field, int number) {
+    return field + "[" + number + "]";
+  }
+
+  /** Whether a field sets the stretch of a recording. */
+  public static boolean isOfStretch(String field) {
+    return field.startsWith(FROM_S + "[") || field.startsWith(TO_S + "[");
+  }
 
   /** Fields of a row that are filled in before anybody types. */
   private static boolean isPreset(String name) {

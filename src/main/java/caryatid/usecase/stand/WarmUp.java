@@ -89,8 +89,7 @@ public final class WarmUp {
                 List.of(bytes("invented.csv", recording())),
                 bytes("invented.yaml", SHEET),
                 Optional.of(bytes("plate.yaml", PLATE)),
-                name -> Optional.empty(),
-                Optional.empty()));
+                name -> Optional.empty()));
     Pictures.overTime(checked.result(), checked.recordings(), 0, wording);
     Pictures.strips(checked.result(), wording);
     return checked;

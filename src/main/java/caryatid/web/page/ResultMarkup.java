@@ -33,6 +33,8 @@ public final class ResultMarkup {
     if (!findings.isEmpty()) {
       out.element("p", wording.word("Web.brackets"), "class", "note");
     }
+    ResultSentences.setByHand(result, wording)
+        .forEach(line -> out.element("p", line, "class", "note"));
     return out;
   }
 

@@ -95,7 +95,7 @@ public final class SheetLabels {
   public static Optional<String> label(
       String field, Map<String, String> typed, boolean prostheticKnee, Wording wording) {
     int dot = field.indexOf("].") + 1;
-    String last = dot > 0 ? field.substring(dot + 1) : field;
+    String last = dot > 0 ? field.substring(dot + 1) : field.replaceFirst("\\[\\d+]$", "");
     String row = dot > 0 ? field.substring(0, dot) : "";
     String landmark = typed.getOrDefault(row + ".name", typed.getOrDefault(row + ".landmark", ""));
     String lead =

@@ -5,7 +5,7 @@ import caryatid.web.page.SheetMarkup.StandFormValues;
 import caryatid.wording.Wording;
 import java.util.List;
 
-/** The fields of a state besides its landmarks: what is recommended, what is used, what is said. */
+/** The fields of a state besides its landmarks: what is recommended and what is said. */
 public final class StateMarkup {
   private static final int FREE_TARGETS = 2;
 
@@ -26,15 +26,6 @@ public final class StateMarkup {
     for (int i = 1; i <= SheetMarkup.rows(values, StandFields.TARGET, 0) + FREE_TARGETS; i++) {
       markup.target(StandFields.TARGET + "[" + i + "].");
     }
-    return markup.out;
-  }
-
-  /** Which part of each recording is used, where somebody sets it. */
-  public static Markup stretch(Wording wording, StandFormValues values) {
-    StateMarkup markup = new StateMarkup(wording, values);
-    markup.out.element("p", markup.word("stretchMore"), "class", "note");
-    markup.control.number(StandFields.FROM_S, markup.word("stretchFrom"), "s");
-    markup.control.number(StandFields.TO_S, markup.word("stretchTo"), "s");
     return markup.out;
   }
 

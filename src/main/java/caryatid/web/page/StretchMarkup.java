@@ -5,6 +5,7 @@ import caryatid.usecase.stand.DrawnOverTime;
 import caryatid.usecase.stand.StandFields;
 import caryatid.wording.Wording;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * A recording over time with the stretch that is used as a rectangle, whose edges the script moves;
@@ -37,6 +38,36 @@ public final class StretchMarkup {
     return out.close("div").close("div").close("div");
   }
 
+  /**
+   * The two fields of a recording.
+   *
+   * @param stand the number of the recording in its draft
+   * @param file its name
+   */
+  public static Markup fields(
+      int stand, String file, Map<String, String> typed, FieldFaults faults, Wording wording) {
+    Markup out = new Markup();
+    String words = wording.word("Web.stretch");
+    out.open("div", "class", "stretch", "role", "group", "aria-label", words + ": " + file);
+    out.element("p", words);
+    Control control = new Control(out, typed, Map.of(), faults);
+    control.number(
+        StandFields.ofRecording(StandFields.FROM_S, stand), wording.word("Web.stretchFrom"), "s");
+    control.number(
+        StandFields.ofRecording(StandFields.TO_S, stand), wording.word("Web.stretchTo"), "s");
+    out.element("p", wording.word("Web.stretchMore"), "class", "note");
+    return out.close("div");
+  }
+
+  /** What was set by hand, in short; empty where nothing was. */
+  public static String told(int stand, Map<String, String> typed, Wording wording) {
+    String from = typed.getOrDefault(StandFields.ofRecording(StandFields.FROM_S, stand), "");
+    String to = typed.getOrDefault(StandFields.ofRecording(StandFields.TO_S, stand), "");
+    return from.isBlank() && to.isBlank()
+        ? ""
+        : wording.word("Web.stretch") + ": " + from + " – " + to + " s";
+  }
+
   private static void edge(
       Markup out, DrawnOverTime drawn, int stand, String field, double seconds, Wording wording) {
     boolean from = field.equals(StandFields.FROM_S);
@@ -65,7 +96,7 @@ public final class StretchMarkup {
         "data-edge",
         stand + "-" + field,
         "data-field",
-        field);
+        StandFields.ofRecording(field, stand));
     out.close("span");
   }
 

@@ -135,7 +135,8 @@ class DraftedStandTest {
     "last-change, foot moved 4 mm to the rear",
     "minutes-walked, ten",
     "at, 2026-11-30T08:00Z",
-    "target[1].recommended, 20"
+    "target[1].recommended, 20",
+    "from-s[2], 3"
   })
   void aDrawingStaysWhileWhatItShowsDoes(String name, String text) throws Exception {
     List<DrawnOverTime> first = drawn();
@@ -144,7 +145,7 @@ class DraftedStandTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"from-s, 3", "to-s, 15", "body-mass, 80", "other-foot, floor"})
+  @CsvSource({"from-s[1], 3", "to-s[1], 15", "body-mass, 80", "other-foot, floor"})
   void aDrawingIsMadeAgainWhereWhatItShowsMayBeOther(String name, String text) throws Exception {
     List<DrawnOverTime> first = drawn();
     type(name, text);
@@ -185,12 +186,12 @@ class DraftedStandTest {
 
   @Test
   void whatWasRefusedIsTriedAgain() throws Exception {
-    type("from-s", "9");
-    type("to-s", "8");
+    type("from-s[1]", "9");
+    type("to-s[1]", "8");
     for (int i = 0; i < 2; i++) {
       assertThatThrownBy(this::drawn).isInstanceOf(BadInput.class);
     }
-    type("to-s", "18");
+    type("to-s[1]", "18");
     assertThat(drawn()).isNotEmpty();
   }
 

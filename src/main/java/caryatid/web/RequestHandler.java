@@ -12,6 +12,8 @@ import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,6 +28,9 @@ final class RequestHandler implements HttpHandler {
 
   /** Pages that are made at once; more would only slow each other down. */
   private static final int MOST_PAGES = 4;
+
+  /** A file is sent in parts of this size, bytes. */
+  private static final int CHUNK = 8192;
 
   private final Guard guard;
   private final Pages pages;
@@ -153,17 +158,35 @@ final class RequestHandler implements HttpHandler {
     }
   }
 
-  /** A file goes through no memory, and away once it was sent or whoever asked is gone. */
+  /**
+   * A file goes away once it was sent or whoever asked is gone, and before its last bytes are sent:
+   * who has all of it finds nothing of it left here.
+   */
   private static void sendFile(HttpExchange exchange, Reply reply, boolean head)
       throws IOException {
     Path made = reply.file().orElseThrow();
+    byte[] last = new byte[0];
     try {
       exchange.sendResponseHeaders(reply.status(), head ? -1 : Files.size(made));
       if (!head) {
-        Files.copy(made, exchange.getResponseBody());
+        last = sendAllButLast(made, exchange.getResponseBody());
       }
     } finally {
       Files.deleteIfExists(made);
+    }
+    if (!head) {
+      exchange.getResponseBody().write(last);
+    }
+  }
+
+  private static byte[] sendAllButLast(Path made, OutputStream body) throws IOException {
+    try (InputStream file = Files.newInputStream(made)) {
+      byte[] last = file.readNBytes(CHUNK);
+      for (byte[] next = file.readNBytes(CHUNK); next.length > 0; next = file.readNBytes(CHUNK)) {
+        body.write(last);
+        last = next;
+      }
+      return last;
     }
   }
 

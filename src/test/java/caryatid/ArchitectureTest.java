@@ -51,11 +51,12 @@ class ArchitectureTest {
     new Row("recording.time", "recording.model recording.table remark", ""),
     new Row(
         "recording.track", "recording.model recording.table recording.time geometry remark", ""),
+    new Row("recording.workbook", "recording.model remark", "javax.xml.stream.."),
     new Row("recording.c3d", "recording.model recording.table geometry remark", ""),
     new Row(
         "recording.importer",
-        "recording.model recording.table recording.time recording.track recording.c3d geometry"
-            + " remark",
+        "recording.model recording.table recording.time recording.track recording.c3d"
+            + " recording.workbook geometry remark",
         ""),
     new Row(
         "standing",

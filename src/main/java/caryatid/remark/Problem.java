@@ -16,7 +16,8 @@ public record Problem(Place place, Topic topic, List<Argument> arguments) {
 
   /** The same problem, in a file of another name. */
   public Problem in(String file) {
-    return new Problem(new Place(file, place.line(), place.column()), topic, arguments);
+    return new Problem(
+        new Place(file, place.line(), place.column(), place.cell()), topic, arguments);
   }
 
   /** A problem with its arguments in order. */

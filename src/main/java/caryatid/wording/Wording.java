@@ -91,7 +91,7 @@ public final class Wording {
   public String say(Problem problem) {
     String within = within(problem.place());
     String file = problem.place().file();
-    boolean column = problem.place().line().isEmpty() && !within.isEmpty();
+    boolean column = problem.place().line().isEmpty() && problem.place().column().isPresent();
     String where = within.isEmpty() ? file : file + (column ? ", " : " ") + within;
     return where + ": " + sentence(problem.topic().code(), problem.arguments());
   }
@@ -105,6 +105,7 @@ public final class Wording {
 
   private String within(Place place) {
     List<String> parts = new ArrayList<>();
+    place.cell().ifPresent(parts::add);
     place.line().ifPresent(line -> parts.add(word("Place.line") + " " + line));
     place.column().ifPresent(column -> parts.add(word("Place.column") + " " + column));
     return String.join(", ", parts);

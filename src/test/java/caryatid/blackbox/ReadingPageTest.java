@@ -19,7 +19,7 @@ class ReadingPageTest {
   private static final Path PAGE = Path.of("src/test/resources/caryatid/recording/reading.md");
   private static final Path TESTS = Path.of("src/test/java/caryatid");
   private static final Path SPECIMENS = Path.of("src/test/resources/caryatid/recording/specimens");
-  private static final Pattern FILE = Pattern.compile("`([a-z0-9-]+\\.(?:csv|txt))`");
+  private static final Pattern FILE = Pattern.compile("`([a-z0-9-]+\\.(?:csv|txt|xlsx))`");
   private static final Pattern METHOD = Pattern.compile("`([A-Z]\\w+Test)\\.(\\w+)`");
 
   private static List<MatchResult> named(Pattern pattern) throws IOException {
@@ -34,7 +34,7 @@ class ReadingPageTest {
       Set<String> there =
           files
               .map(f -> f.getFileName().toString())
-              .filter(n -> n.endsWith(".csv") || n.endsWith(".txt"))
+              .filter(n -> n.matches(".*\\.(csv|txt|xlsx)"))
               .collect(Collectors.toCollection(TreeSet::new));
       assertThat(onThePage).isEqualTo(there);
     }

@@ -1,10 +1,12 @@
 package caryatid.web;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import caryatid.clinic.KnownPlate;
 import caryatid.recording.c3d.LaboratoryStand;
 import caryatid.recording.model.NamedBytes;
+import caryatid.recording.workbook.MadeWorkbook;
 import caryatid.usecase.RememberedPlates;
 import java.net.http.HttpRequest;
 import java.nio.file.Path;
@@ -13,7 +15,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A C3D file that is dropped into the window is counted like any other recording. */
+/** A C3D file or a workbook that is dropped into the window is counted like any other recording. */
 class LaboratoryFileInWindowTest {
   @TempDir Path folder;
 
@@ -69,19 +71,30 @@ class LaboratoryFileInWindowTest {
 
   @Test
   void aDroppedC3dFileGivesAResult() throws Exception {
-    byte[] c3d = LaboratoryStand.c3d();
+    assertCounted("stand.c3d", LaboratoryStand.c3d(), LaboratoryStand.DESCRIPTION);
+  }
+
+  @Test
+  void aDroppedWorkbookGivesAResult() throws Exception {
+    String rows = MadeWorkbook.rows(new String(LaboratoryStand.csv(), UTF_8));
+    assertCounted(
+        "stand.xlsx",
+        new MadeWorkbook().sheet("Stand", rows).bytes(),
+        LaboratoryStand.DESCRIPTION_OF_TEXT);
+  }
+
+  private void assertCounted(String name, byte[] recording, String description) throws Exception {
     RememberedPlates.remember(
         OpenWindow.setting(folder).records(),
-        NamedBytes.of("stand.c3d", c3d),
-        LaboratoryStand.named("laboratory.yaml", LaboratoryStand.DESCRIPTION),
+        NamedBytes.of(name, recording),
+        LaboratoryStand.named("laboratory.yaml", description),
         false);
     try (OpenWindow window = new OpenWindow(folder)) {
       TypedStand stand = new TypedStand(window, window.start("L5-right", "right"));
       stand.typeAs(typed(), "part", "live");
-      stand.upload("stand.c3d", c3d);
+      stand.upload(name, recording);
       stand.typeAs(typed(), "action", "count-1");
-      assertThat(window.page(stand.base() + TypedStand.STEP))
-          .contains("stand.c3d", "value=\"keep\"");
+      assertThat(window.page(stand.base() + TypedStand.STEP)).contains(name, "value=\"keep\"");
     }
   }
 }

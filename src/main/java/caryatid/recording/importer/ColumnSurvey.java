@@ -40,11 +40,15 @@ final class ColumnSurvey {
 
   /** The columns of the table with the most of known names, else of the longest. */
   static List<ColumnView> of(NamedBytes export, ExportLayout layout) {
-    return new ExportText(export, layout, ColumnSurvey::everything)
-        .read().value().stream()
-            .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(ParsedTable::rows))
-            .map(ColumnSurvey::views)
-            .orElse(List.of());
+    List<ParsedTable> tables =
+        WorkbookFile.of(export)
+            .map(book -> book.tables(layout, ColumnSurvey::everything).all())
+            .orElseGet(
+                () -> new ExportText(export, layout, ColumnSurvey::everything).read().value());
+    return tables.stream()
+        .max(Comparator.comparingLong(ColumnSurvey::known).thenComparing(ParsedTable::rows))
+        .map(ColumnSurvey::views)
+        .orElse(List.of());
   }
 
   private static long known(ParsedTable table) {

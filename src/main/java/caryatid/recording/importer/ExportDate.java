@@ -9,6 +9,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -82,7 +83,10 @@ public final class ExportDate {
    */
   public static Set<LocalDate> of(NamedBytes export) throws BadInput {
     try {
-      String start = new String(export.readAtMost(LOOKED_AT), ISO_8859_1).replace("\0", "");
+      Optional<WorkbookFile> workbook = WorkbookFile.of(export);
+      byte[] first =
+          workbook.isPresent() ? workbook.get().starts(LOOKED_AT) : export.readAtMost(LOOKED_AT);
+      String start = new String(first, ISO_8859_1).replace("\0", "");
       Matcher named = NAMED.matcher(start);
       return named.find() ? days(named) : only(start);
     } catch (IOException e) {

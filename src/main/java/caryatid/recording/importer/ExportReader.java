@@ -50,13 +50,13 @@ final class ExportReader {
   Recording read(Supplier<Provenance> provenance, Set<ImportProblem> harmless) throws BadInput {
     Stages.Parsed parsed = stages.parsed();
     if (parsed.table().isEmpty()) {
-      throw new BadInput(parsed.messages().problems());
+      throw new BadInput(parsed.located(parsed.messages().problems()));
     }
     ParsedTable table = parsed.table().get();
     Stages.Mapped mapped = stages.mapped(table, parsed.messages());
     Timed timed = stages.timed(table, parsed.messages(), mapped.messages());
     if (!timed.messages().clean()) {
-      throw new BadInput(timed.messages().problems());
+      throw new BadInput(parsed.located(timed.messages().problems()));
     }
     Timeline timeline = timed.timeline().orElseThrow();
     Stages.Plates plates = stages.plates(table, mapped, timeline, timed.messages());
@@ -66,7 +66,7 @@ final class ExportReader {
                 problem -> !(problem.topic() instanceof ImportProblem of && harmless.contains(of)))
             .toList();
     if (!problems.isEmpty()) {
-      throw new BadInput(problems);
+      throw new BadInput(parsed.located(problems));
     }
     return new Recording(
         provenance.get(),
@@ -122,10 +122,11 @@ final class ExportReader {
       List<PlateView> views,
       Optional<Sampled> sampled) {
     StageMessages messages = timed.messages();
+    List<Problem> problems = parsed.located(messages.problems());
     return new Inspection(
         messages.understood(),
-        messages.problems().stream().filter(ExportReader::asks).toList(),
-        messages.problems().stream().filter(p -> !asks(p)).toList(),
+        problems.stream().filter(ExportReader::asks).toList(),
+        problems.stream().filter(p -> !asks(p)).toList(),
         messages.remarks(),
         views,
         timed.rateHz(),

@@ -104,7 +104,7 @@ final class MotionFile {
         table.isPresent()
             ? read.messages().withProblems(table.get().mapping().problems())
             : read.messages();
-    return new Stages.Parsed(table, table, mapped);
+    return new Stages.Parsed(table, table, mapped, Optional.empty());
   }
 
   /** Every row is a sample at the file's rate; without one it is asked for. */

@@ -35,6 +35,7 @@ import caryatid.recording.track.TrackLimits;
 import caryatid.recording.track.UnitFinder;
 import caryatid.recording.track.UnitsByMoments;
 import caryatid.remark.Argument;
+import caryatid.remark.Problem;
 import caryatid.remark.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -52,6 +53,7 @@ final class Stages {
   private final NamedBytes export;
   private final String file;
   private final Optional<MotionFile> motion;
+  private final Optional<WorkbookFile> workbook;
   private final Optional<PlateDescription> description;
   private final Optional<Axes> axes;
   private final ExportLayout layout;
@@ -60,6 +62,7 @@ final class Stages {
     this.export = export;
     this.file = export.name();
     this.motion = MotionFile.of(export, stated);
+    this.workbook = motion.isPresent() ? Optional.empty() : WorkbookFile.of(export);
     this.description =
         motion.flatMap(MotionFile::export).map(C3dExport::description).or(() -> stated);
     this.axes = description.flatMap(PlateDescription::axes);
@@ -78,11 +81,14 @@ final class Stages {
 
   /** The tables, and the one that holds the plate. */
   Parsed parsed() {
-    return motion.map(MotionFile::parsed).orElseGet(this::parsedText);
+    ColumnMapper mapper = new ColumnMapper(file, description);
+    return motion
+        .map(MotionFile::parsed)
+        .or(() -> workbook.map(book -> book.tables(layout, mapper::map).parsed(layout)))
+        .orElseGet(() -> parsedText(mapper));
   }
 
-  private Parsed parsedText() {
-    ColumnMapper mapper = new ColumnMapper(file, description);
+  private Parsed parsedText(ColumnMapper mapper) {
     Outcome<List<ParsedTable>> read = new ExportText(export, layout, mapper::map).read();
     List<ParsedTable> tables = read.value();
     Outcome<Optional<ParsedTable>> choice = choice(tables, read.messages());
@@ -96,16 +102,19 @@ final class Stages {
           messages.withFact(
               ImportFact.OTHER_TABLES, Basis.CONCLUDED, Argument.count(tables.size() - 1));
     }
-    return new Parsed(choice.value(), shown, messages);
+    return new Parsed(choice.value(), shown, messages, Optional.empty());
   }
 
   /** The table that holds the plate; none where names and columns do not belong together. */
   private Outcome<Optional<ParsedTable>> choice(List<ParsedTable> tables, StageMessages read) {
-    boolean shifted =
-        read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
-    return shifted
+    return shifted(read)
         ? new Outcome<>(Optional.empty(), StageMessages.none(file))
-        : new TableChoice(layout.recording(), file).choose(tables);
+        : new TableChoice(layout.recording(), file, table -> "").choose(tables);
+  }
+
+  /** Whether names and columns do not belong together. */
+  static boolean shifted(StageMessages read) {
+    return read.has(ImportProblem.NAMES_COUNT) || read.has(ImportProblem.NAMES_COUNT_DESCRIBED);
   }
 
   /** Settles units and axes, or asks for them. */
@@ -210,8 +219,18 @@ final class Stages {
    * @param table that one; empty, with a problem, where none does
    * @param shown that one, or else the first
    * @param messages what was found on the way
+   * @param sheet the sheet of a workbook that holds it
    */
-  record Parsed(Optional<ParsedTable> table, Optional<ParsedTable> shown, StageMessages messages) {}
+  record Parsed(
+      Optional<ParsedTable> table,
+      Optional<ParsedTable> shown,
+      StageMessages messages,
+      Optional<ReadSheet> sheet) {
+    /** Problems of this and later stages with their places as the file has them. */
+    List<Problem> located(List<Problem> problems) {
+      return sheet.map(s -> s.located(problems, shown)).orElse(problems);
+    }
+  }
 
   /**
    * The second stage: what a table's columns mean.

@@ -10,19 +10,23 @@ import caryatid.remark.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Chooses the table that holds the plate, among the sections and recordings of a file. */
 final class TableChoice {
   private final OptionalInt stated;
   private final StageMessages nothing;
+  private final Function<ParsedTable, String> sheet;
 
   /**
    * @param stated number of the recording in the file, as a description states it
+   * @param sheet what stands before a table's lines where a file has several sheets
    */
-  TableChoice(OptionalInt stated, String file) {
+  TableChoice(OptionalInt stated, String file, Function<ParsedTable, String> sheet) {
     this.stated = stated;
     this.nothing = StageMessages.none(file);
+    this.sheet = sheet;
   }
 
   /**
@@ -86,9 +90,9 @@ final class TableChoice {
   }
 
   /** First and last line of each table. */
-  private static String lines(List<ParsedTable> tables) {
+  private String lines(List<ParsedTable> tables) {
     return tables.stream()
-        .map(t -> t.head().firstDataLine() + "-" + t.lines().line(t.rows() - 1))
+        .map(t -> sheet.apply(t) + t.head().firstDataLine() + "-" + t.lines().line(t.rows() - 1))
         .collect(Collectors.joining(", "));
   }
 }

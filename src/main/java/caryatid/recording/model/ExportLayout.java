@@ -39,4 +39,16 @@ public record ExportLayout(
   public ExportLayout {
     columns = List.copyOf(columns);
   }
+
+  /** The same in UTF-8, with this delimiter and decimal mark. */
+  public ExportLayout as(char cells, char decimals) {
+    return new ExportLayout(
+        Optional.empty(),
+        Optional.of(cells),
+        Optional.of(decimals),
+        headerLine,
+        firstDataLine,
+        columns,
+        recording);
+  }
 }

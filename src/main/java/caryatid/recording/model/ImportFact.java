@@ -6,6 +6,8 @@ import caryatid.remark.Topic;
 public enum ImportFact implements Topic {
   ENCODING("Aspect.ENCODING"),
   PACKED("Aspect.PACKED"),
+  /** Of a workbook; arguments: the sheet, how many there are. */
+  SHEET("Aspect.SHEET"),
   DELIMITER("Aspect.DELIMITER"),
   DECIMAL_MARK("Aspect.DECIMAL_MARK"),
   PREAMBLE("Aspect.PREAMBLE"),

@@ -11,6 +11,18 @@ public enum ImportProblem implements Topic {
   /** Bytes that are no text. */
   BINARY("Reading.BINARY"),
   SPREADSHEET("Reading.SPREADSHEET"),
+  /** Of a workbook: a part or a cell that makes no sense. */
+  WORKBOOK_DAMAGED("Reading.WORKBOOK_DAMAGED"),
+  /** Larger than is read, packed or unpacked, or wider. */
+  WORKBOOK_LARGE("Reading.WORKBOOK_LARGE"),
+  /** A formula of which the file keeps no value; arguments: how many. */
+  WORKBOOK_FORMULA("Reading.WORKBOOK_FORMULA"),
+  /** A number kept as text; arguments: how many in the column. */
+  WORKBOOK_TEXT("Reading.WORKBOOK_TEXT"),
+  /** A cell in a hidden row, column or sheet; arguments: how many. */
+  WORKBOOK_HIDDEN("Reading.WORKBOOK_HIDDEN"),
+  /** Merged cells among names and numbers. */
+  WORKBOOK_MERGED("Reading.WORKBOOK_MERGED"),
   /** Of a C3D file: a byte or a parameter that makes no sense. */
   MOTION_DAMAGED("Reading.MOTION_DAMAGED"),
   /** Arguments: the most, MB. */

@@ -8,7 +8,9 @@ import caryatid.recording.model.UnderstoodFact.Basis;
 import caryatid.remark.Argument;
 import java.io.EOFException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -42,6 +44,22 @@ public final class ExportText {
     } catch (IOException e) {
       return new Outcome<>(List.of(), parsed.messages().and(failed(e, export.name())));
     }
+  }
+
+  /**
+   * Reads UTF-8 text, tabs between its cells, a point before its decimals.
+   *
+   * @param layout what is described of it; of encoding, delimiter and decimal mark nothing is used
+   * @param file the name that problems state
+   */
+  public static Outcome<List<ParsedTable>> tabbed(
+      InputStream text,
+      ExportLayout layout,
+      Function<HeaderBlock, ColumnMapping> planner,
+      String file) {
+    LineReader lines = new LineReader(text, StandardCharsets.UTF_8, (byte) '\n');
+    ExportLayout tabbed = layout.as(Delimiter.TAB.character(), DecimalMark.POINT.character());
+    return new TableReader(lines, tabbed, planner, StageMessages.none(file)).read();
   }
 
   /** The described encoding; empty, with a problem, if it is unknown. */

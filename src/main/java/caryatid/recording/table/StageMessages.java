@@ -9,6 +9,7 @@ import caryatid.remark.Problem;
 import caryatid.remark.Remark;
 import caryatid.remark.Topic;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -80,6 +81,15 @@ public record StageMessages(
   public StageMessages without(Topic topic) {
     return new StageMessages(
         file, problems.stream().filter(p -> p.topic() != topic).toList(), remarks, understood);
+  }
+
+  /** These without what was understood of some kinds. */
+  public StageMessages without(Set<ImportFact> aspects) {
+    return new StageMessages(
+        file,
+        problems,
+        remarks,
+        understood.stream().filter(fact -> !aspects.contains(fact.aspect())).toList());
   }
 
   /** Whether a further problem would be left out. */

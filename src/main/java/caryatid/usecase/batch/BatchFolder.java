@@ -34,7 +34,8 @@ final class BatchFolder {
   private static final Pattern SHEET = key("trial-sheet");
   private static final Pattern PLATE = key("plate-description");
   private static final Set<String> YAML = Set.of("yaml", "yml");
-  private static final Set<String> EXPORTS = Set.of("csv", "txt", "tsv", "tab", "asc", "dat");
+  private static final Set<String> EXPORTS =
+      Set.of("csv", "txt", "tsv", "tab", "asc", "dat", "xlsx");
 
   /** What a stand adds to the name of its state's sheet. */
   private static final String STAND = "([-_ ][0-9]{1,3}|[-_ ]?[a-z])?";

@@ -148,16 +148,6 @@ class BadTextTest {
             + " point if they part thousands.");
   }
 
-  /** Validation: the first bytes of a ZIP file (APPNOTE 4.3.7), which such sheets are. */
-  @Test
-  void aSpreadsheetIsCalledOne() {
-    assertRefused(
-        NamedBytes.of("stand.xlsx", new byte[] {'P', 'K', 3, 4, 20, 6, 8, 0, 'a', 'b', 'c', 'd'}),
-        new Described().get(),
-        "stand.xlsx: expected text, found a spreadsheet or another packed file. Open it and save"
-            + " the sheet as text (CSV, tab or semicolon separated).");
-  }
-
   /** Validation: byte 2 of a C3D file is 50 hex (The C3D File Format, user guide, header). */
   @Test
   void aMotionFileOfNoProcessorIsRefused() {

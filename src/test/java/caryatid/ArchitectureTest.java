@@ -195,8 +195,8 @@ class ArchitectureTest {
         "com.sun.net.httpserver.."),
     new Row(
         "cli",
-        "web exchange usecase usecase.file usecase.inspect usecase.prove usecase.batch wording entry"
-            + " remark",
+        "web exchange usecase usecase.file usecase.inspect usecase.prove usecase.batch wording"
+            + " entry remark",
         "picocli.."),
     new Row("rehearsal", "cli web usecase remark", "")
   };

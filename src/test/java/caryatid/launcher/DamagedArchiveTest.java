@@ -10,6 +10,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -25,13 +26,15 @@ class DamagedArchiveTest {
 
   private final Random random = new Random(20261127);
 
-  @TempDir private Path folder;
-  private Checkout checkout;
-  private Start sound;
-  private byte[] archive;
+  @TempDir private static Path folder;
+  private static Checkout checkout;
+  private static Start sound;
+  private static byte[] archive;
+  private static byte[] key;
 
-  @BeforeEach
-  void startOnce() throws Exception {
+  /** Once for all tests, because an archive takes seconds to make. */
+  @BeforeAll
+  static void startOnce() throws Exception {
     checkout = Whole.in(folder);
     Start.of(checkout, "--version");
     sound = check();
@@ -39,6 +42,15 @@ class DamagedArchiveTest {
     assertThat(sound.out()).contains("\"state\"");
     assertThat(sound.err()).isEmpty();
     archive = Files.readAllBytes(checkout.target("start.jsa"));
+    key = Files.readAllBytes(checkout.target("start.jsa.key"));
+  }
+
+  /** As it was after the first start, the key no older than its archive. */
+  @BeforeEach
+  void restore() throws Exception {
+    Files.deleteIfExists(checkout.target("start.jsa.refused"));
+    put(archive, false);
+    Files.write(checkout.target("start.jsa.key"), key);
   }
 
   /** The disk's flaw: neither size nor time of the file says anything. */
@@ -119,7 +131,7 @@ class DamagedArchiveTest {
     noCrash();
   }
 
-  private void put(byte[] bytes, boolean sameTime) throws IOException {
+  private static void put(byte[] bytes, boolean sameTime) throws IOException {
     Path file = checkout.target("start.jsa");
     FileTime time = Files.getLastModifiedTime(file);
     Files.delete(file);
@@ -129,7 +141,7 @@ class DamagedArchiveTest {
     }
   }
 
-  private Start check() throws IOException, InterruptedException {
+  private static Start check() throws IOException, InterruptedException {
     String sample = checkout.home().resolve("sample-recordings/k7").toString();
     return Start.of(
         checkout,

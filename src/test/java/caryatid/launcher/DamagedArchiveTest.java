@@ -84,11 +84,14 @@ class DamagedArchiveTest {
     }
   }
 
+  /** Quarters, or halves where starts are few: each takes an archive anew. */
   @Test
   void partsWithoutContentChangeNoNumber() throws Exception {
-    for (int part = 0; part < 4; part++) {
+    int parts = STARTS < 4 ? 2 : 4;
+    for (int part = 0; part < parts; part++) {
       byte[] zeroed = archive.clone();
-      Arrays.fill(zeroed, zeroed.length * part / 4, zeroed.length * (part + 1) / 4, (byte) 0);
+      Arrays.fill(
+          zeroed, zeroed.length * part / parts, zeroed.length * (part + 1) / parts, (byte) 0);
       damaged(zeroed, part % 2 == 0, "part " + part);
     }
   }

@@ -14,7 +14,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -116,6 +118,7 @@ final class BatchCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final Wording wording;
     private final long begun;
+    private final Map<String, Integer> reasons = new LinkedHashMap<>();
     private int done;
     private int refused;
     private int before;
@@ -144,12 +147,27 @@ final class BatchCommand implements Callable<Integer> {
                   Argument.count(Math.round(seconds / done * (all - done))))));
       outcome.unsafe().forEach(line -> out.println(TerminalText.line("  ! " + line)));
       for (Problem problem : outcome.problems()) {
-        out.println(TerminalText.line("  " + wording.say(problem)));
+        if (reasons.merge(wording.sayWithin(problem), 1, Integer::sum) == 1) {
+          out.println(TerminalText.line("  " + wording.say(problem)));
+        }
       }
       out.flush();
     }
 
+    /** A reason of several states is given once more, with their number. */
+    private void repeated() {
+      reasons.forEach(
+          (reason, states) -> {
+            if (states > 1) {
+              Argument count = Argument.count(states);
+              out.println(
+                  TerminalText.line(wording.fill("cli.batchSame", count, Argument.text(reason))));
+            }
+          });
+    }
+
     void end(Path folder, int others) {
+      repeated();
       out.println(
           TerminalText.line(
               wording.fill(

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -182,6 +183,10 @@ final class CheckCommand implements Callable<Integer> {
       altered.differences().stream().limit(MOST).forEach(d -> problems.add(different(name, d)));
       return failed(problems, wording);
     }
+    if (outcome instanceof RecheckResult.PagesDiffer differ) {
+      text.lines(differ.result()).forEach(out::println);
+      return failed(List.of(different(name, differ)), wording);
+    }
     List<String> lines =
         outcome instanceof RecheckResult.Older older
             ? text.lines(older)
@@ -204,8 +209,19 @@ final class CheckCommand implements Callable<Integer> {
         Argument.text(difference.now()));
   }
 
+  private static Problem different(String name, RecheckResult.PagesDiffer differ) {
+    String pages = differ.pages().stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return Problem.at(
+        Place.of(name),
+        CliProblem.PAGES_DIFFER,
+        Argument.text(differ.madeBy()),
+        Argument.text(pages));
+  }
+
   /** What can go wrong at the command line. */
   private enum CliProblem implements Topic {
+    /** Arguments: what made the report, the numbers of the pages. */
+    PAGES_DIFFER("Cli.PAGES_DIFFER"),
     NOT_REPRODUCED("Cli.NOT_REPRODUCED");
 
     private final String code;

@@ -16,9 +16,12 @@ final class Converters {
 
   /** Converts the typed kind of an entry. */
   static final class ToEntryKind implements ITypeConverter<EntryKind> {
+    /** What is printed of such an entry; files have called it otherwise ever since. */
+    private static final String ASSESSMENT = "assessment";
+
     @Override
     public EntryKind convert(String typed) {
-      return EntryKind.of(typed)
+      return EntryKind.of(typed.equals(ASSESSMENT) ? EntryKind.ASSESSMENT.key() : typed)
           .filter(EntryKind::isAdded)
           .orElseThrow(() -> new TypeConversionException("expected one of " + known()));
     }

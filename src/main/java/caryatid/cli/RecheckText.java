@@ -19,8 +19,12 @@ final class RecheckText {
     this.wording = wording;
   }
 
+  List<String> lines(Result result) {
+    return ResultText.lines(result, wording);
+  }
+
   List<String> lines(Reproduced reproduced) {
-    List<String> lines = new ArrayList<>(ResultText.lines(reproduced.result(), wording));
+    List<String> lines = new ArrayList<>(lines(reproduced.result()));
     lines.add(fill("Recheck.REPRODUCED", reproduced.madeBy()));
     return lines;
   }

@@ -7,6 +7,7 @@ import caryatid.report.pages.Paper;
 import caryatid.usecase.RecordReport;
 import caryatid.usecase.Records;
 import caryatid.usecase.file.Output;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -23,7 +24,7 @@ final class RecordReportCommand extends OneRecordCommand {
       names = "--out",
       required = true,
       paramLabel = "FILE",
-      description = "The PDF file to write.")
+      description = "The PDF file to write, or a folder that is there, for CODE-record.pdf.")
   private Path file;
 
   @Option(
@@ -38,10 +39,11 @@ final class RecordReportCommand extends OneRecordCommand {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
+    Path pdf = Files.isDirectory(file) ? file.resolve(code() + "-record.pdf") : file;
     List<Problem> damage =
         RecordReport.write(
-            records, code(), wording(), paper, new Output(file, replace), CaryatidCommand.FILES);
-    say("cli.report", file);
+            records, code(), wording(), paper, new Output(pdf, replace), CaryatidCommand.FILES);
+    say("cli.report", pdf);
     return sound(damage);
   }
 }

@@ -27,7 +27,8 @@ final class RecordUnpackCommand extends RecordSubcommand {
 
   @Override
   int run(Records records) throws BadInput, StoreFailure {
-    say("Record.unpacked", UnpackRecord.run(records, zip, by, CaryatidCommand.FILES));
+    UnpackRecord.Unpacked record = UnpackRecord.run(records, zip, by, CaryatidCommand.FILES);
+    say("Record.unpacked", record.code(), record.headDigest());
     return 0;
   }
 }

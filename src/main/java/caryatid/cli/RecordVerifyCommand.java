@@ -54,10 +54,17 @@ final class RecordVerifyCommand extends RecordSubcommand {
     if (verified instanceof VerifyRecord.Erased erased) {
       return TerminalText.line(RecordText.erased(code, erased.erasure(), wording()));
     }
-    int entries =
-        verified instanceof VerifyRecord.NotRead unread
-            ? unread.entries()
-            : ((VerifyRecord.Sound) verified).entries();
-    return wording().fill("Record.sound", texts(code, RecordText.entries(entries, wording())));
+    return verified instanceof VerifyRecord.NotRead unread
+        ? inGoodOrder(code, unread.entries(), unread.headDigest())
+        : inGoodOrder(
+            code,
+            ((VerifyRecord.Sound) verified).entries(),
+            ((VerifyRecord.Sound) verified).headDigest());
+  }
+
+  /** With the digest that a colleague compares with the one printed on an earlier report. */
+  private String inGoodOrder(String code, int entries, String digest) {
+    String counted = RecordText.entries(entries, wording());
+    return wording().fill("Record.sound", texts(code, counted, digest));
   }
 }

@@ -2,11 +2,16 @@ package caryatid.cli;
 
 import caryatid.report.pages.Paper;
 import caryatid.usecase.StandReport;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The options for a report: file, formats and paper. */
 final class ReportOptions {
@@ -37,12 +42,20 @@ final class ReportOptions {
   @Option(names = "--replace", description = "Replace a report that is there already.")
   private boolean replace;
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
   /**
    * What is to be written.
    *
    * @param recording the first recording, which names the report
+   * @throws ParameterException if a file is named where a folder is meant
    */
   StandReport.Order order(Path recording) {
+    if (folder.toString().toLowerCase(Locale.ROOT).endsWith(".pdf") && !Files.isDirectory(folder)) {
+      throw new ParameterException(
+          command.commandLine(), "--out is a folder here; found the file name " + folder);
+    }
     return new StandReport.Order(
         folder, recording.getFileName().toString(), List.copyOf(forms), paper, replace);
   }

@@ -9,8 +9,13 @@ import caryatid.entry.form.EntryForms;
 import caryatid.entry.form.Field;
 import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
+import caryatid.entry.form.FormFault;
 import caryatid.format.FormJson;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,8 +58,8 @@ final class ClinicJson {
               Field.choice("kind", KINDS).needed(),
               Field.words("by").needed(),
               Field.day("day").needed(),
-              number("value", MeasuredDoubt.MOST).needed(),
-              number("degrees-of-freedom", MeasuredDoubt.MOST_DEGREES).needed()),
+              number("value", 0, MeasuredDoubt.MOST).needed(),
+              number("degrees-of-freedom", 1, MeasuredDoubt.MOST_DEGREES).needed()),
           new Field(
               PARTS, EntryForms.of(EntryKind.COMPONENTS).field(PARTS).orElseThrow().type(), false));
 
@@ -94,6 +99,7 @@ final class ClinicJson {
    */
   static Clinic read(byte[] bytes, String name) throws BadInput {
     Answers answers = FormJson.read(VERSION, CURRENT, FORM, bytes, name);
+    requirePossible(answers.rows(DOUBTS), name);
     return new Clinic(
         answers.rows("plates").stream().map(ClinicJson::plate).toList(),
         parts(answers),
@@ -101,6 +107,25 @@ final class ClinicJson {
         answers.words(LIMITS),
         answers.rows(ANSWERS).stream().map(ClinicJson::answer).toList(),
         answers.rows(DOUBTS).stream().map(ClinicJson::doubt).toList());
+  }
+
+  /** A turn of the feet is less than a number of millimetres may be. */
+  private static void requirePossible(List<Answers> doubts, String name) throws BadInput {
+    for (int i = 0; i < doubts.size(); i++) {
+      boolean turn =
+          doubts.get(i).words("kind").equals(Optional.of(MeasuredDoubt.What.TURN.word()));
+      BigDecimal value = doubts.get(i).number("value").orElseThrow();
+      if (turn && value.compareTo(BigDecimal.valueOf(MeasuredDoubt.MOST_TURN_DEG)) > 0) {
+        throw new BadInput(
+            Problem.at(
+                Place.of(name),
+                FormFault.OUT_OF_RANGE,
+                Argument.text(DOUBTS + "[" + (i + 1) + "].value"),
+                Argument.text(value.toPlainString()),
+                Argument.text("0"),
+                Argument.text(String.valueOf(MeasuredDoubt.MOST_TURN_DEG))));
+      }
+    }
   }
 
   private static List<Components.ComponentLimits> parts(Answers answers) {
@@ -129,8 +154,8 @@ final class ClinicJson {
     return new Answers(values);
   }
 
-  private static Field number(String key, double highest) {
-    return new Field(key, new FieldType.Number(0, highest, false), false);
+  private static Field number(String key, double lowest, double highest) {
+    return new Field(key, new FieldType.Number(lowest, highest, false), false);
   }
 
   private static Answers answers(MeasuredDoubt doubt) {

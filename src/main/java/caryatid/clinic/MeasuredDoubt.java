@@ -17,6 +17,9 @@ public record MeasuredDoubt(
   /** Largest value, in its unit, as in a trial sheet's marking. */
   static final int MOST = 100;
 
+  /** Largest turn, degrees, as in a trial sheet. */
+  static final int MOST_TURN_DEG = 45;
+
   /** Largest degrees of freedom, as in a trial sheet. */
   static final int MOST_DEGREES = 1_000_000;
 

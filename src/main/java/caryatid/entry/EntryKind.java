@@ -55,6 +55,14 @@ public enum EntryKind implements Coded {
     return this != ERASURE && this != SENDING;
   }
 
+  /** Whether such an entry is made while the wearer is there. */
+  public boolean isOfAVisit() {
+    return switch (this) {
+      case ASSESSMENT, LEG_LENGTH, STAND, WALKING, OWN_SETTING, CLOSING -> true;
+      default -> false;
+    };
+  }
+
   /** The kind of a name. */
   public static Optional<EntryKind> of(String key) {
     return Arrays.stream(values()).filter(k -> k.key().equals(key)).findFirst();

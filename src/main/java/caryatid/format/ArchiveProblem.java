@@ -29,6 +29,8 @@ public enum ArchiveProblem implements Topic {
   NOT_A_PDF("Archived.NOT_A_PDF"),
   /** Arguments: what is not inside. */
   NOT_INSIDE("Archived.NOT_INSIDE"),
+  /** Nothing is inside, as in the report of a record. */
+  NO_STAND_REPORT("Archived.NO_STAND_REPORT"),
   /** A file inside a report that is not among those the report is about. Arguments: its name. */
   FOREIGN_FILE("Archived.FOREIGN_FILE"),
   /** Arguments: number of pages found, number expected. */

@@ -1,13 +1,12 @@
 package caryatid.report;
 
 import caryatid.loadline.LandmarkKind;
-import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Problem;
 import caryatid.remark.Unit;
-import caryatid.report.pages.UncertaintyTable;
 import caryatid.report.picture.XmlEscapes;
 import caryatid.uncertainty.ModifiedZScores;
+import caryatid.wording.ResultWords;
 import caryatid.wording.Wording;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,15 +14,14 @@ import java.io.UncheckedIOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * The findings of many states on one page for a browser that asks nothing of any other place: a
@@ -69,7 +67,8 @@ public final class BatchPage {
 
   /** The page, UTF-8, with findings and states in the order of the states. */
   public static byte[] of(
-      List<FindingRow> findings, List<State> states, Links links, Wording wording) {
+      List<FindingRow> found, List<State> states, Links links, Wording wording) {
+    List<FindingRow> findings = UnusualOffsets.marked(found);
     BatchPage page = new BatchPage(links, wording);
     page.head();
     page.counts(findings, states);
@@ -124,28 +123,37 @@ public final class BatchPage {
   }
 
   private void unsafe(List<State> states) {
-    list("BatchPage.unsafe", states, State::unsafe);
+    if (states.stream().allMatch(state -> state.unsafe().isEmpty())) {
+      return;
+    }
+    heading("BatchPage.unsafe");
+    out.append("<ul>\n");
+    states.forEach(s -> s.unsafe().forEach(words -> item(List.of(s.name()), words)));
+    out.append("</ul>\n");
   }
 
   private void refused(List<State> states) {
-    list(
-        "BatchPage.refused", states, state -> state.problems().stream().map(wording::say).toList());
-  }
-
-  /** A list of what is said of states; nothing where nothing is. */
-  private void list(String heading, List<State> states, Function<State, List<String>> said) {
-    if (states.stream().allMatch(state -> said.apply(state).isEmpty())) {
-      return;
-    }
-    heading(heading);
-    out.append("<ul>\n");
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
     for (State state : states) {
-      for (String words : said.apply(state)) {
-        out.append("<li><b>").append(XmlEscapes.escape(state.name())).append("</b> ");
-        out.append(XmlEscapes.escape(words)).append("</li>\n");
+      for (Problem problem : state.problems()) {
+        String reason = wording.sayWithin(problem);
+        reasons.computeIfAbsent(reason, r -> new ArrayList<>()).add(state.name());
       }
     }
+    if (reasons.isEmpty()) {
+      return;
+    }
+    heading("BatchPage.refused");
+    out.append("<ul>\n");
+    reasons.forEach((reason, names) -> item(names, reason));
     out.append("</ul>\n");
+  }
+
+  /** One reason for all states that it holds for. */
+  private void item(List<String> names, String words) {
+    String count = names.size() > 1 ? names.size() + ": " : "";
+    out.append("<li><b>").append(XmlEscapes.escape(count + String.join(", ", names)));
+    out.append("</b> ").append(XmlEscapes.escape(words)).append("</li>\n");
   }
 
   private String target(FindingRow row) {
@@ -162,11 +170,14 @@ public final class BatchPage {
   private void summary(List<FindingRow> findings) {
     heading("BatchPage.summary");
     out.append("<table>\n<thead><tr>");
-    List.of("landmark", "met", "undecided", "notMet", "cause", "outliers")
+    List.of("landmark", "met", "undecided", "undecidable", "notMet", "widths", "cause", "outliers")
         .forEach(name -> headerCell(wording.word("BatchPage." + name)));
     out.append("</tr></thead>\n<tbody>\n");
     byTarget(findings).forEach(this::summaryRow);
     out.append("</tbody>\n</table>\n");
+    if (findings.stream().anyMatch(FindingRow::undecidable)) {
+      paragraph(wording.word("BatchPage.whatDecides"));
+    }
     paragraph(wording.fill("BatchPage.outlierRule", Argument.count(ModifiedZScores.FEWEST)));
   }
 
@@ -175,36 +186,12 @@ public final class BatchPage {
   }
 
   private void summaryRow(String target, List<FindingRow> rows) {
-    long met = rows.stream().filter(r -> r.verdict() == Verdict.WITHIN).count();
-    long notMet = rows.stream().filter(r -> r.verdict() == Verdict.OUTSIDE).count();
     out.append("<tr>");
     cell(target, "");
-    cell(Long.toString(met), "number");
-    cell(Long.toString(rows.size() - met - notMet), "number");
-    cell(Long.toString(notMet), "number");
-    cell(mostOften(rows), "");
-    cell(String.join(", ", outliers(rows)), "");
+    BatchSummary summary = new BatchSummary(rows, wording);
+    summary.numbers().forEach(number -> cell(number, "number"));
+    summary.words().forEach(words -> cell(words, ""));
     out.append("</tr>\n");
-  }
-
-  private String mostOften(List<FindingRow> rows) {
-    return rows.stream()
-        .flatMap(row -> row.largest().stream())
-        .collect(Collectors.groupingBy(cause -> cause, LinkedHashMap::new, Collectors.counting()))
-        .entrySet()
-        .stream()
-        .max(Map.Entry.comparingByValue())
-        .map(most -> wording.word(UncertaintyTable.key(most.getKey())) + ": " + most.getValue())
-        .orElse("");
-  }
-
-  private static List<String> outliers(List<FindingRow> rows) {
-    double[] scores =
-        ModifiedZScores.of(rows.stream().mapToDouble(r -> r.offset().value()).toArray());
-    return IntStream.range(0, scores.length)
-        .filter(i -> Math.abs(scores[i]) > ModifiedZScores.LIMIT)
-        .mapToObj(i -> rows.get(i).state())
-        .toList();
   }
 
   private void cell(String words, String look) {
@@ -242,8 +229,22 @@ public final class BatchPage {
     out.append("<td>").append(BatchDrawing.svg(row)).append("</td>");
     out.append("<td class=\"number\" data-value=\"").append(row.recommendedMm()).append("\">");
     out.append(XmlEscapes.escape(tolerance(row))).append("</td>");
-    cell(wording.word(row.verdict()), "");
+    cell(verdict(row), "");
     out.append("</tr>\n");
+  }
+
+  private String verdict(FindingRow row) {
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        new ResultWords(wording)
+            .result(row.verdict(), row.offset().value(), row.lowestMm(), row.highestMm()));
+    if (row.undecidable()) {
+      parts.add(wording.word("OffsetWords.undecidable"));
+    }
+    if (row.isUnusual()) {
+      parts.add(wording.word("BatchPage.unusual"));
+    }
+    return String.join("; ", parts);
   }
 
   private String width(FindingRow row) {

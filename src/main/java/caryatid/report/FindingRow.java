@@ -3,6 +3,7 @@ package caryatid.report;
 import caryatid.alignment.AlignmentState;
 import caryatid.alignment.GroupedRemark;
 import caryatid.alignment.Result;
+import caryatid.alignment.Stand;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.Finding;
@@ -32,6 +33,7 @@ import java.util.Optional;
  * @param level level of amputation
  * @param heelMm heel height of what was worn, mm
  * @param stands how many stands the state has
+ * @param usedS how much of them is used, together, s
  * @param plane of the offset
  * @param side of the landmark
  * @param landmark kind of the landmark
@@ -43,8 +45,11 @@ import java.util.Optional;
  * @param highestMm highest tolerated, mm
  * @param probabilityWithin that the offset lies within the tolerance
  * @param verdict whether it is met
+ * @param undecidable whether it is open because the tolerance is too narrow for this measurement
  * @param unsafe codes of the state's remarks on what is unsafe
  * @param source where the recommendation is from
+ * @param unusual whether the offset is unusual among those of many states; empty if it was not
+ *     compared, or with too few
  */
 public record FindingRow(
     String state,
@@ -53,6 +58,7 @@ public record FindingRow(
     AmputationLevel level,
     double heelMm,
     int stands,
+    double usedS,
     Plane plane,
     Side side,
     LandmarkKind landmark,
@@ -64,8 +70,10 @@ public record FindingRow(
     double highestMm,
     double probabilityWithin,
     Verdict verdict,
+    boolean undecidable,
     List<String> unsafe,
-    String source) {
+    String source,
+    Optional<Boolean> unusual) {
   public FindingRow {
     unsafe = List.copyOf(unsafe);
   }
@@ -86,6 +94,7 @@ public record FindingRow(
         trial.level(),
         trial.footwear().heelHeightMm(),
         state.stands().size(),
+        state.stands().stream().mapToDouble(FindingRow::usedS).sum(),
         offset.plane(),
         offset.side(),
         kind(state, finding),
@@ -97,8 +106,40 @@ public record FindingRow(
         target.highestMm(),
         finding.probabilityWithin(),
         finding.verdict(),
+        finding.undecidable(),
         unsafe(state),
-        target.source());
+        target.source(),
+        Optional.empty());
+  }
+
+  private static double usedS(Stand stand) {
+    return stand.standing().stretch().toS() - stand.standing().stretch().fromS();
+  }
+
+  FindingRow compared(Optional<Boolean> unusual) {
+    return new FindingRow(
+        state,
+        wearer,
+        at,
+        level,
+        heelMm,
+        stands,
+        usedS,
+        plane,
+        side,
+        landmark,
+        landmarkName,
+        line,
+        offset,
+        recommendedMm,
+        lowestMm,
+        highestMm,
+        probabilityWithin,
+        verdict,
+        undecidable,
+        unsafe,
+        source,
+        unusual);
   }
 
   private static List<String> unsafe(AlignmentState state) {
@@ -121,6 +162,15 @@ public record FindingRow(
   /** Half the width of the 95 % interval, mm. */
   double expandedMm() {
     return offset.expanded(Estimate.COVERAGE);
+  }
+
+  boolean isUnusual() {
+    return unusual.orElse(false);
+  }
+
+  /** Half the width of the tolerance, mm. */
+  double toleranceMm() {
+    return (highestMm - lowestMm) / 2;
   }
 
   /** The cause with the largest share in the variance; empty if nothing is uncertain. */

@@ -26,6 +26,7 @@ public final class FindingsCsv {
 
   private static final String NUMBER = "double";
   private static final String CODE = "string";
+  private static final String TRUTH = "boolean";
 
   private static final List<Column> CODES =
       List.of(
@@ -43,6 +44,11 @@ public final class FindingsCsv {
               "heel height of what was worn, mm",
               r -> JsonNumber.of(r.heelMm())),
           new Column("stands", "integer", "number of stands", r -> Integer.toString(r.stands())),
+          new Column(
+              "used-s",
+              NUMBER,
+              "how much of the stands is used, together, s",
+              r -> JsonNumber.of(r.usedS())),
           new Column("plane", CODE, "plane of the offset", r -> ResultSpellings.plane(r.plane())),
           new Column("side", CODE, "side of the landmark", r -> ResultSpellings.side(r.side())),
           new Column(
@@ -105,6 +111,17 @@ public final class FindingsCsv {
                   + " undecided, outside is not met",
               r -> ResultSpellings.verdict(r.verdict())),
           new Column(
+              "undecidable",
+              TRUTH,
+              "whether it is open because the tolerance is narrower than this measurement can decide",
+              r -> Boolean.toString(r.undecidable())),
+          new Column(
+              "unusual",
+              TRUTH,
+              "whether the modified z-score of the offset is beyond 3.5 among those of the same"
+                  + " landmark and plane; empty with fewer than ten of them",
+              r -> r.unusual().map(String::valueOf).orElse("")),
+          new Column(
               "unsafe",
               CODE,
               "codes of the remarks on what is unsafe in this state, blanks between them",
@@ -145,7 +162,7 @@ public final class FindingsCsv {
   public static byte[] table(List<FindingRow> findings, boolean words) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(columns(words).stream().map(Column::name).toList());
-    for (FindingRow finding : findings) {
+    for (FindingRow finding : UnusualOffsets.marked(findings)) {
       rows.add(columns(words).stream().map(column -> column.cell().apply(finding)).toList());
     }
     return Csv.file(rows);

@@ -17,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Whether the pages of a report show the result inside it.
@@ -57,6 +58,37 @@ public record GivenPages(String name, byte[] pdf, ReportReader.ReadReport read, 
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * The pages that another build may have printed: nothing but they differ from those printed now,
+   * and they show every number of the result. None if something was altered for certain.
+   *
+   * @param differences what {@link #altered(List, Attachments)} found
+   */
+  public List<Integer> printedOtherwise(List<Problem> differences) {
+    boolean ofPages = differences.stream().allMatch(GivenPages::isOfPages);
+    return ofPages && altered().isEmpty()
+        ? differences.stream().flatMapToInt(GivenPages::pages).boxed().toList()
+        : List.of();
+  }
+
+  /** What is read aloud follows the words on the pages. */
+  private static boolean isOfPages(Problem problem) {
+    return pages(problem).findAny().isPresent()
+        || problem.arguments().equals(List.of(Argument.text("StructTreeRoot")));
+  }
+
+  /** All of them where there is another number of pages. */
+  private static IntStream pages(Problem problem) {
+    if (problem.topic() != ArchiveProblem.OTHER_PAGE
+        && problem.topic() != ArchiveProblem.OTHER_PAGES) {
+      return IntStream.empty();
+    }
+    int number = (int) ((Argument.Quantity) problem.arguments().get(0)).value();
+    return problem.topic() == ArchiveProblem.OTHER_PAGE
+        ? IntStream.of(number)
+        : IntStream.rangeClosed(1, number);
   }
 
   /** What was altered in a report that can no longer be printed again. */

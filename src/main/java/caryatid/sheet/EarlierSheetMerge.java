@@ -19,15 +19,18 @@ final class EarlierSheetMerge {
   private final Section root;
   private final Optional<TrialSheet> earlier;
   private final List<LocatedValue<String>> confirmed;
+  private final List<LocatedValue<String>> leftOut;
   private final Place place;
 
   EarlierSheetMerge(Section root, Optional<TrialSheet> earlier) {
     this.root = root;
     this.earlier = earlier;
     this.confirmed = root.list("confirmed", ValueParsers.TEXT.located());
+    this.leftOut = root.list("left-out", ValueParsers.TEXT.located());
     this.place = root.place("based-on");
     if (!root.has("based-on")) {
       root.without("confirmed", SheetProblem.CONFIRMED_WITHOUT_EARLIER);
+      root.without("left-out", SheetProblem.LEFT_OUT_WITHOUT_EARLIER);
     }
   }
 
@@ -51,7 +54,8 @@ final class EarlierSheetMerge {
   }
 
   /**
-   * The earlier landmarks that were confirmed, then the sheet's own.
+   * The earlier landmarks that were confirmed, then the sheet's own. One that is left out goes with
+   * its targets.
    *
    * @param complete whether all of the sheet's own could be read; if not, one of the unread may be
    *     an earlier one measured again
@@ -80,7 +84,7 @@ final class EarlierSheetMerge {
     List<LandmarkInPlane> replaced = own.stream().map(t -> t.value().at()).toList();
     List<LocatedValue<Target>> all = new ArrayList<>();
     earlier.map(TrialSheet::targets).orElse(List.of()).stream()
-        .filter(t -> !replaced.contains(t.at()))
+        .filter(t -> !replaced.contains(t.at()) && !isLeftOut(t.landmark()))
         .forEach(t -> all.add(new LocatedValue<>(t, place)));
     all.addAll(own);
     return all;
@@ -88,23 +92,42 @@ final class EarlierSheetMerge {
 
   private void check(List<LandmarkEntry> before, List<LocatedValue<LandmarkEntry>> own) {
     before.stream()
-        .filter(l -> !anew(l, own) && confirmation(l).isEmpty())
+        .filter(l -> !anew(l, own) && confirmation(l).isEmpty() && !isLeftOut(l.name()))
         .forEach(l -> refuse(place, SheetProblem.NOT_CONFIRMED, l.name()));
     if (earlier.isPresent()) {
       checkConfirmed(before, own);
+      checkLeftOut(before, own);
     }
   }
 
   private void checkConfirmed(List<LandmarkEntry> before, List<LocatedValue<LandmarkEntry>> own) {
     for (LocatedValue<String> name : confirmed) {
-      List<LandmarkEntry> meant =
-          before.stream().filter(l -> l.name().equals(name.value())).toList();
+      List<LandmarkEntry> meant = named(name, before);
       if (meant.isEmpty()) {
         refuse(name.place(), SheetProblem.CONFIRMED_UNKNOWN, name.value());
       } else if (meant.stream().allMatch(l -> anew(l, own))) {
         refuse(name.place(), SheetProblem.CONFIRMED_AND_GIVEN, name.value());
       }
     }
+  }
+
+  private void checkLeftOut(List<LandmarkEntry> before, List<LocatedValue<LandmarkEntry>> own) {
+    for (LocatedValue<String> name : leftOut) {
+      List<LandmarkEntry> meant = named(name, before);
+      if (meant.isEmpty()) {
+        refuse(name.place(), SheetProblem.LEFT_OUT_UNKNOWN, name.value());
+      } else if (meant.stream().anyMatch(l -> anew(l, own) || confirmation(l).isPresent())) {
+        refuse(name.place(), SheetProblem.LEFT_OUT_AND_GIVEN, name.value());
+      }
+    }
+  }
+
+  private static List<LandmarkEntry> named(LocatedValue<String> name, List<LandmarkEntry> before) {
+    return before.stream().filter(l -> l.name().equals(name.value())).toList();
+  }
+
+  private boolean isLeftOut(String landmark) {
+    return leftOut.stream().anyMatch(name -> name.value().equals(landmark));
   }
 
   private Optional<LocatedValue<String>> confirmation(LandmarkEntry landmark) {

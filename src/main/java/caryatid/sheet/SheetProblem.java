@@ -43,6 +43,9 @@ enum SheetProblem implements Topic {
   STRETCH_TWICE("Entry.STRETCH_TWICE"),
   STRETCH_WITHOUT_TIMES("Entry.STRETCH_WITHOUT_TIMES"),
   STRETCH_REVERSED("Entry.STRETCH_REVERSED"),
+  LEFT_OUT_WITHOUT_EARLIER("Entry.LEFT_OUT_WITHOUT_EARLIER"),
+  LEFT_OUT_UNKNOWN("Entry.LEFT_OUT_UNKNOWN"),
+  LEFT_OUT_AND_GIVEN("Entry.LEFT_OUT_AND_GIVEN"),
   /** Arguments: landmark, heel height of the earlier sheet, heel height now. */
   CONFIRMED_ON_OTHER_HEEL("Entry.CONFIRMED_ON_OTHER_HEEL"),
   /** Arguments: heel height. */

@@ -59,9 +59,13 @@ public final class Recheck {
     List<ResultDifference> differences = differences(kept, checked.result());
     List<Problem> altered =
         pages.altered(checked.recordings(), CheckPdf.attachments(inputs, checked));
-    return differences.isEmpty() && altered.isEmpty()
-        ? new RecheckResult.Reproduced(checked.result(), kept.program())
-        : new RecheckResult.Altered(differences, altered);
+    if (differences.isEmpty() && altered.isEmpty()) {
+      return new RecheckResult.Reproduced(checked.result(), kept.program());
+    }
+    List<Integer> otherwise = differences.isEmpty() ? pages.printedOtherwise(altered) : List.of();
+    return otherwise.isEmpty()
+        ? new RecheckResult.Altered(differences, altered)
+        : new RecheckResult.PagesDiffer(checked.result(), kept.program(), otherwise);
   }
 
   /** What differs in what was found, whatever program found it and by what method. */

@@ -17,6 +17,21 @@ public sealed interface RecheckResult {
   record Reproduced(Result result, String madeBy) implements RecheckResult {}
 
   /**
+   * The same method gives the same result, and the pages show its numbers, but they are not what
+   * this program prints: another build of the same version made them, or words or drawings on them
+   * were altered.
+   *
+   * @param result as computed now
+   * @param madeBy name and version of the program that made the report
+   * @param pages numbers of the pages that differ, from 1; at least one
+   */
+  record PagesDiffer(Result result, String madeBy, List<Integer> pages) implements RecheckResult {
+    public PagesDiffer {
+      pages = List.copyOf(pages);
+    }
+  }
+
+  /**
    * The result inside is not what its method makes of the files inside, or the pages do not show
    * it.
    *

@@ -1,5 +1,6 @@
 package caryatid.usecase;
 
+import caryatid.fitting.RecordCode;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
 import caryatid.store.Backup;
@@ -12,18 +13,25 @@ public final class UnpackRecord {
   private UnpackRecord() {}
 
   /**
+   * A record that was taken in.
+   *
+   * @param headDigest SHA-512 that changes if any byte of any entry changes, hexadecimal
+   */
+  public record Unpacked(String code, String headDigest) {}
+
+  /**
    * Takes a record in: checked and complete, or not at all.
    *
    * @param by initials of who does it, for others to see meanwhile
-   * @return its code
    * @throws BadInput if the zip is not there, damaged, hostile or no packed record, or its code is
    *     taken
    * @throws StoreFailure if another program is writing, or the record cannot be written
    */
-  public static String run(Records records, Path zip, String by, FileAccess files)
+  public static Unpacked run(Records records, Path zip, String by, FileAccess files)
       throws BadInput, StoreFailure {
     files.read(zip);
-    return records.store().unpack(zip, by).text();
+    RecordCode code = records.store().unpack(zip, by);
+    return new Unpacked(code.text(), records.store().open(code).record().headDigest());
   }
 
   /**

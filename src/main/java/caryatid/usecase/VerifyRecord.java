@@ -21,16 +21,19 @@ public final class VerifyRecord {
    * A record in good order.
    *
    * @param entries how many it has
+   * @param headDigest SHA-512 that changes if any byte of any entry changes, hexadecimal
    */
-  public record Sound(int entries) implements Verified {}
+  public record Sound(int entries, String headDigest) implements Verified {}
 
   /**
    * A record whose bytes are in good order, of which this version of the program cannot read all.
    *
    * @param entries how many it has
+   * @param headDigest SHA-512 that changes if any byte of any entry changes, hexadecimal
    * @param problems why which entries cannot be read
    */
-  public record NotRead(int entries, List<Problem> problems) implements Verified {
+  public record NotRead(int entries, String headDigest, List<Problem> problems)
+      implements Verified {
     public NotRead {
       problems = List.copyOf(problems);
     }
@@ -73,7 +76,7 @@ public final class VerifyRecord {
     }
     FittingRecord read = store.read(record);
     return read.notShown().isEmpty()
-        ? new Sound(read.size())
-        : new NotRead(read.size(), read.notShown());
+        ? new Sound(read.size(), read.headDigest())
+        : new NotRead(read.size(), read.headDigest(), read.notShown());
   }
 }

@@ -33,6 +33,7 @@ public record NextSheet(String text, Map<String, byte[]> earlier) {
           "trial-sheet",
           "based-on",
           "confirmed",
+          "left-out",
           "at",
           "landmarks",
           "targets",

@@ -4,7 +4,6 @@ import caryatid.entry.Assessment;
 import caryatid.entry.Closing;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryContent;
-import caryatid.entry.EntryKind;
 import caryatid.entry.Severity;
 import caryatid.entry.StandSummary;
 import caryatid.entry.TermOrText;
@@ -236,8 +235,8 @@ final class WearerIssues {
   }
 
   /**
-   * The next visit: open until something is added after it was agreed on, of that day or a later
-   * one.
+   * The next visit: open until the wearer was there on that day or later, as an entry after it was
+   * agreed on says, or another day is agreed on.
    */
   static Optional<Remark> nextVisit(List<Entry> valid) {
     return Entry.latest(valid, e -> day(e).isPresent())
@@ -246,7 +245,7 @@ final class WearerIssues {
                 valid.stream()
                     .dropWhile(other -> !other.equals(e))
                     .skip(1)
-                    .filter(other -> other.kind() != EntryKind.SENDING)
+                    .filter(other -> other.kind().isOfAVisit())
                     .noneMatch(other -> isFrom(day(e).orElseThrow(), other)))
         .map(
             e ->

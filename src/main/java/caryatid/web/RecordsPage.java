@@ -91,7 +91,7 @@ final class RecordsPage {
     Uploads.Upload zip = uploads.take(request, "");
     try {
       String by = request.field(EntryMarkup.BY).orElse("");
-      String code = UnpackRecord.run(state.records(), zip.path(), by, new LocalFiles());
+      String code = UnpackRecord.run(state.records(), zip.path(), by, new LocalFiles()).code();
       state.remember(by);
       return Reply.seeOther(state.base(code) + "/" + JobStep.ARRIVING.path());
     } finally {

@@ -13,6 +13,7 @@ import caryatid.entry.form.FieldType;
 import caryatid.entry.form.Form;
 import caryatid.remark.Argument;
 import caryatid.remark.Coded;
+import caryatid.remark.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -97,7 +98,8 @@ public final class EntryWords {
           WORKED_OUT.contains(key)
               ? amount.number().setScale(1, RoundingMode.HALF_UP)
               : amount.number();
-      return (wording.exact(number) + " " + unit(key)).strip();
+      String space = unit(key).equals(Unit.DEG.symbol()) ? "" : " ";
+      return (wording.exact(number) + space + unit(key)).strip();
     }
     if (value instanceof Answers.Value.YesNo yesNo) {
       return wording.word(yesNo.yes() ? "Answer.yes" : "Answer.no");

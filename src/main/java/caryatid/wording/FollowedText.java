@@ -69,7 +69,7 @@ public final class FollowedText {
     return wording.word(kind)
         + ": "
         + wording.signed(by, kind.unit())
-        + "\u00a0"
+        + (kind.unit() == Unit.DEG ? "" : "\u00a0")
         + kind.unit().symbol();
   }
 

@@ -1,5 +1,6 @@
 package caryatid.wording;
 
+import caryatid.entry.BenchAlignment;
 import caryatid.entry.Entry;
 import caryatid.entry.Erasure;
 import caryatid.entry.KeptFile;
@@ -8,6 +9,7 @@ import caryatid.remark.Argument;
 import caryatid.remark.Remark;
 import caryatid.remark.TimeText;
 import caryatid.remark.Unit;
+import caryatid.views.CurrentSetting;
 import caryatid.views.OffsetSeries;
 import caryatid.views.RecordView;
 import caryatid.views.ResultOrigin;
@@ -48,9 +50,12 @@ public final class RecordText {
     text.warnings(view.warnings());
     text.remarks(view.remarks().stream().filter(RecordText::isSafety).toList());
     text.remarks(view.open().stream().filter(RecordText::isSafety).toList());
+    text.open(view.open());
+    text.settings(CurrentSetting.of(view.valid()));
+    text.lines.add("");
+    text.lines.add(wording.word("FittingReport.TIMELINE"));
     view.timeline().forEach(text::line);
     text.offsets(view.offsets(), view.warnings().kneeMayBend());
-    text.open(view.open());
     text.remarks(view.remarks().stream().filter(r -> !isSafety(r)).toList());
     return List.copyOf(text.lines);
   }
@@ -137,6 +142,20 @@ public final class RecordText {
     if (others.isEmpty()) {
       String key = open.isEmpty() ? "FittingReport.NONE.OPEN" : "Record.openAbove";
       lines.add("  " + wording.word(key));
+    }
+  }
+
+  /** What is set now; nothing where nothing is. */
+  private void settings(List<CurrentSetting> settings) {
+    if (settings.isEmpty()) {
+      return;
+    }
+    lines.add("");
+    lines.add(wording.word("Record.settings"));
+    for (CurrentSetting setting : settings) {
+      BenchAlignment.Item row = setting.row();
+      String set = wording.exact(row.set()) + " " + row.unit().code();
+      say("  ", "Record.setting", words.item(row), set, setting.entry());
     }
   }
 

@@ -117,6 +117,9 @@ class BatchCommandTest {
       double upper = Double.parseDouble(row.get("upper-95-mm"));
       assertThat((lower + upper) / 2).isCloseTo(mm, within(1e-9));
       assertThat(row.get("stands")).isEqualTo("3");
+      assertThat(Double.parseDouble(row.get("used-s"))).isBetween(30.0, 90.0);
+      assertThat(row.get("undecidable")).isIn("true", "false");
+      assertThat(row.get("unusual")).as("fewer than ten").isEmpty();
     }
   }
 
@@ -200,6 +203,10 @@ class BatchCommandTest {
         .doesNotContain("k7/stand-1");
     assertThat(Files.readString(out.resolve("findings.html")))
         .contains("Not checked: 2", "<b>k7/stand-1</b>", "<b>k7/lost.csv</b>");
+    assertThat(Files.readString(out.resolve("refused.csv")).lines())
+        .contains("state,code,file,line,column,reason")
+        .anyMatch(row -> row.startsWith("k7/lost.csv,BatchProblem.NO_SHEET,"))
+        .anyMatch(row -> row.startsWith("k7/stand-1,Reading."));
     assertThat(out.resolve("results/k7/stand-1.json")).doesNotExist();
   }
 

@@ -35,8 +35,27 @@ class OpenPointsTest {
         .lines()
         .dropWhile(line -> !line.equals("What is open"))
         .skip(1)
+        .takeWhile(line -> !line.isEmpty())
         .map(String::strip)
         .toList();
+  }
+
+  /** What is open and what is set now are what a colleague looks for first. */
+  @Test
+  void whatIsOpenAndWhatIsSetComeBeforeTheTimeline() {
+    add(
+        "bench-alignment",
+        "items[1].item=ankle plantarflexion",
+        "items[1].set=3",
+        "items[1].unit=deg");
+    add("closing", "next-visit=2026-03-18");
+    assertThat(clinic.record("show", "K7-right").out())
+        .containsSubsequence(
+            "What is open\n",
+            "  Next visit: 2026-03-18 (entry 3)\n",
+            "Set now\n  ankle plantarflexion: 3 deg (entry 2)\n",
+            "Timeline\n",
+            "   1  ");
   }
 
   private static final String ABOVE = "Nothing other than the above.";
@@ -215,13 +234,23 @@ class OpenPointsTest {
   }
 
   @Test
-  void theNextVisitIsOpenUntilItsDay() {
+  void theNextVisitIsOpenUntilTheWearerWasThere() {
     add("closing", "next-visit=2026-03-18");
     assertThat(open()).containsExactly("Next visit: 2026-03-18 (entry 2)");
-    visit("2026-03-17");
+    came("2026-03-17");
     assertThat(open()).hasSize(1);
-    visit("2026-03-18");
+    came("2026-03-18");
     assertThat(open()).containsExactly(NOTHING);
+  }
+
+  @Test
+  void anOverdueVisitStaysOpenThoughSomethingElseIsNoted() {
+    add("closing", "next-visit=2026-03-18");
+    String day = "2026-03-20T09:00+01:00";
+    clinic.record("add", "K7-right", "note", "--by", "AB", "--at", day, "text=did not come");
+    assertThat(open()).containsExactly("Next visit: 2026-03-18 (entry 2)");
+    clinic.record("add", "K7-right", "closing", "--by", "AB", "--at", day, "next-visit=2026-04-01");
+    assertThat(open()).containsExactly("Next visit: 2026-04-01 (entry 4)");
   }
 
   @Test
@@ -245,9 +274,9 @@ class OpenPointsTest {
     assertThat(open()).containsExactly("Next visit: 2026-03-01 (entry 2)");
   }
 
-  private void visit(String day) {
+  private void came(String day) {
     clinic.record(
-        "add", "K7-right", "note", "--by", "AB", "--at", day + "T09:00+01:00", "text=came");
+        "add", "K7-right", "closing", "--by", "AB", "--at", day + "T09:00+01:00", "pain=0");
   }
 
   @Test

@@ -73,6 +73,23 @@ class RecordCommandsTest {
         .isEqualTo("Added entry 2 to record K7-right: length and pelvis\n");
   }
 
+  /** A colleague compares it with the one above the signature of an earlier report. */
+  @Test
+  void theDigestIsTheSameWhereverTheRecordIs(@TempDir Path other) {
+    Path zip = other.resolve("K7-right.zip");
+    clinic.record("pack", "K7-right", zip.toString());
+    String digest = digest(clinic.record("verify", "K7-right").out());
+    assertThat(digest).hasSize(128);
+    assertThat(digest(clinic.record("show", "K7-right").out())).isEqualTo(digest);
+    String there = other.resolve("records").toString();
+    assertThat(Run.caryatid("record", "unpack", zip.toString(), "--records", there).out().strip())
+        .isEqualTo("Took in record K7-right. Head digest " + digest);
+  }
+
+  private static String digest(String printed) {
+    return printed.lines().findFirst().orElseThrow().replaceFirst(".*Head digest ", "");
+  }
+
   @Test
   void anErasedRecordIsListedAsErasedWithWhenByWhomAndWhy() {
     clinic.record("start", "M4", "--by", "AB", "wearer=M4", "side=left", "level=transfemoral");
@@ -81,10 +98,11 @@ class RecordCommandsTest {
     String erased = "M4: erased 2026-11-30 10:00 +01:00 by CD: asked for it\n";
     assertThat(clinic.record("list").out()).isEqualTo("K7-right\n" + erased);
     assertThat(clinic.record("verify").out())
-        .isEqualTo("K7-right: in good order, 1 entry\n" + erased);
+        .startsWith("K7-right: in good order, 1 entry. Head digest ")
+        .endsWith("\n" + erased);
     clinic.record("add", "K7-right", "note", "--by", "AB", "text=x");
     assertThat(clinic.record("verify", "K7-right").out())
-        .isEqualTo("K7-right: in good order, 2 entries\n");
+        .matches("K7-right: in good order, 2 entries\\. Head digest [0-9a-f]{128}\n");
     assertThat(clinic.record("list", "--language", "de").out()).contains("M4: gelöscht");
   }
 

@@ -48,4 +48,46 @@ class RecordReportTest {
         .startsWith("K9: there is no record of that code");
     assertThat(folder.resolve("no.pdf")).doesNotExist();
   }
+
+  @Test
+  void aFolderThatIsThereTakesTheReportUnderTheRecordsName() throws IOException {
+    Path out = Files.createDirectory(folder.resolve("reports"));
+    Path pdf = out.resolve("K7-right-record.pdf");
+    assertThat(clinic.record("report", "K7-right", "--out", out.toString()))
+        .isEqualTo(new Run(0, "Report: " + pdf + "\n", ""));
+    assertThat(pdf).isNotEmptyFile();
+    Run again = Run.caryatid("check", pdf.toString());
+    assertThat(again.code()).isEqualTo(1);
+    assertThat(again.err()).contains("a record's report is not checked, its record is");
+  }
+
+  @Test
+  void theReportOfAStandTakesAFolderAndNoFile() {
+    String file = folder.resolve("stand.pdf").toString();
+    String k7 = "sample-recordings/k7/";
+    Run run =
+        Run.caryatid(
+            "check",
+            k7 + "shoe.csv",
+            "--trial",
+            k7 + "shoe.yaml",
+            "--plate",
+            k7 + "plate.yaml",
+            "--out",
+            file);
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).startsWith("--out is a folder here; found the file name " + file);
+    assertThat(folder.resolve("stand.pdf")).doesNotExist();
+  }
+
+  @Test
+  void anAssessmentIsAddedByTheNameThatIsPrinted() {
+    assertThat(
+            clinic.record("add", "K7-right", "assessment", "--by", "AB", "contracture-deg=5").err())
+        .isEmpty();
+    assertThat(clinic.record("show", "K7-right").out().replace('\u00a0', ' '))
+        .contains("  assessment")
+        .contains("5\u00b0")
+        .doesNotContain("5 \u00b0");
+  }
 }

@@ -5,10 +5,13 @@ import static java.util.stream.Collectors.toList;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import caryatid.format.ArchiveProblem;
 import caryatid.geometry.Plane;
 import caryatid.geometry.Side;
 import caryatid.loadline.LandmarkKind;
 import caryatid.loadline.Verdict;
+import caryatid.remark.Place;
+import caryatid.remark.Problem;
 import caryatid.sheet.AmputationLevel;
 import caryatid.standing.LoadLineOwner;
 import caryatid.uncertainty.Cause;
@@ -24,6 +27,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What the page of many states counts, calls unusual and draws, each worked out here. */
@@ -57,6 +61,7 @@ class BatchPageTest {
         AmputationLevel.TRANSTIBIAL,
         10,
         1,
+        20,
         Plane.SAGITTAL,
         Side.RIGHT,
         LandmarkKind.KNEE_CENTRE,
@@ -68,8 +73,10 @@ class BatchPageTest {
         highest,
         0.5,
         verdict,
+        verdict.tooClose() && highest - lowest < 10,
         List.of(),
-        "invented");
+        "invented",
+        Optional.empty());
   }
 
   /** The cells of each row of the table whose heading is given. */
@@ -89,7 +96,44 @@ class BatchPageTest {
     IntStream.range(0, 3).forEach(i -> rows.add(row("u" + i, 10, Verdict.INSIDE_TOO_CLOSE)));
     IntStream.range(0, 2).forEach(i -> rows.add(row("n" + i, 10, Verdict.OUTSIDE)));
     List<String> summary = cells(page(rows, List.of()), "Summary").get(0);
-    assertThat(summary.subList(1, 4)).containsExactly("5", "3", "2");
+    assertThat(summary.subList(1, 5)).containsExactly("5", "3", "0", "2");
+  }
+
+  /** Half-width of 2 mm with 60 degrees of freedom: 2.0003 times as much, tabled. */
+  @Test
+  void aToleranceThatCannotBeDecidedIsCountedAndExplained() {
+    FindingRow narrow = row("u", 10, Verdict.INSIDE_TOO_CLOSE, Cause.MARKING, 10, 7, 13);
+    String page = page(List.of(narrow, row("m", 10, Verdict.WITHIN)), List.of());
+    List<String> summary = cells(page, "Summary").get(0);
+    assertThat(summary.get(3)).isEqualTo("1");
+    assertThat(summary.get(5).replaceAll("\\h", " ")).isEqualTo("± 4.0 mm / ± 7.8 mm");
+    assertThat(page).contains("Not decidable: the tolerance is narrower");
+    assertThat(cells(page, "Findings").get(0).get(7).replaceAll("\\h", " "))
+        .isEqualTo(
+            "○ undecided: 3 mm to spare; the tolerance is narrower than this measurement can decide");
+    assertThat(page(List.of(row("m", 10, Verdict.WITHIN)), List.of()))
+        .doesNotContain("Not decidable");
+  }
+
+  @Test
+  void oneReasonOfManyStatesIsGivenOnce() {
+    List<BatchPage.State> states =
+        Stream.of("a", "b", "c")
+            .map(
+                name ->
+                    new BatchPage.State(
+                        name,
+                        List.of(),
+                        List.of(Problem.at(Place.of(name + ".csv"), ArchiveProblem.NEWER_VERSION))))
+            .toList();
+    assertThat(page(List.of(), states))
+        .containsOnlyOnce("was written by a newer")
+        .contains("3: a, b, c");
+    assertThat(new String(RefusedCsv.table(states, Wording.in(Locale.ENGLISH)), UTF_8).lines())
+        .hasSize(4)
+        .element(1)
+        .asString()
+        .startsWith("a,Archived.NEWER_VERSION,a.csv,,,");
   }
 
   @Test
@@ -99,7 +143,7 @@ class BatchPageTest {
         .forEach(i -> rows.add(row("a" + i, 10, Verdict.WITHIN, Cause.PLATE_ACCURACY, 10, 0, 25)));
     IntStream.range(0, 3)
         .forEach(i -> rows.add(row("b" + i, 10, Verdict.WITHIN, Cause.MARKING, 10, 0, 25)));
-    assertThat(cells(page(rows, List.of()), "Summary").get(0).get(4)).endsWith(": 3");
+    assertThat(cells(page(rows, List.of()), "Summary").get(0).get(6)).endsWith(": 3");
   }
 
   /**
@@ -117,7 +161,13 @@ class BatchPageTest {
     List<FindingRow> rows = new ArrayList<>();
     IntStream.range(0, 9).forEach(i -> rows.add(row("s" + i, i + 1, Verdict.WITHIN)));
     rows.add(row("s9", last, Verdict.WITHIN));
-    return cells(page(rows, List.of()), "Summary").get(0).get(5);
+    String page = page(rows, List.of());
+    String unusual = cells(page, "Summary").get(0).get(7);
+    assertThat(cells(page, "Findings").get(9).get(7).contains("unusual offset"))
+        .isEqualTo(!unusual.isEmpty());
+    String last10 = new String(FindingsCsv.table(rows, false), UTF_8).lines().toList().get(10);
+    assertThat(last10.split(",", -1)).contains(unusual.isEmpty() ? "false" : "true");
+    return unusual;
   }
 
   @Test
@@ -125,7 +175,7 @@ class BatchPageTest {
     List<FindingRow> rows = new ArrayList<>();
     IntStream.range(0, 8).forEach(i -> rows.add(row("s" + i, i + 1, Verdict.WITHIN)));
     rows.add(row("s8", 400, Verdict.WITHIN));
-    assertThat(cells(page(rows, List.of()), "Summary").get(0).get(5)).isEmpty();
+    assertThat(cells(page(rows, List.of()), "Summary").get(0).get(7)).isEmpty();
   }
 
   @Test

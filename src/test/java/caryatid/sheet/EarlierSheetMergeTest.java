@@ -66,7 +66,36 @@ class EarlierSheetMergeTest {
         .containsExactly(
             "sheet.yaml line 10, column 11: the landmark 'knee centre' comes from an earlier sheet,"
                 + " and landmarks move when the wearer steps off. Check it, then name it in"
-                + " `confirmed`, or measure it again and write it under `landmarks`.");
+                + " `confirmed`, or measure it again and write it under `landmarks`. If it no longer"
+                + " holds, name it in `left-out`.");
+  }
+
+  @Test
+  void aLandmarkThatNoLongerHoldsIsLeftOutWithItsTargets() throws BadInput {
+    String hip = NEW_KNEE.replace("knee centre", "hip");
+    TrialSheet second = Sheets.sheet(BASED + "left-out: [knee centre]\n" + hip, EARLIER);
+    assertThat(second.landmarks()).extracting(LandmarkEntry::name).containsExactly("hip");
+    assertThat(second.targets()).isEmpty();
+  }
+
+  @Test
+  void leavingOutIsForLandmarksOfTheEarlierSheetThatAreNotGiven() {
+    assertThat(problemsOfSheet(SHEET + "left-out: [knee centre]\n"))
+        .containsExactly(
+            "sheet.yaml line 22, column 11: `left-out` is for landmarks from an earlier sheet, but"
+                + " there is no `based-on`. Delete `left-out`, or add `based-on`.");
+    assertThat(problemsOfSheet(BASED + "confirmed: [knee centre]\nleft-out: [hip]\n", EARLIER))
+        .containsExactly(
+            "sheet.yaml line 12, column 12: 'hip' is left out, but the sheet it is based on has no"
+                + " such landmark. Correct the name, or delete it here.");
+    String both =
+        "sheet.yaml line %s, column 12: 'knee centre' is left out, but also confirmed or listed"
+            + " under `landmarks`. Keep the correct one.";
+    assertThat(
+            problemsOfSheet(BASED + "confirmed: [knee centre]\nleft-out: [knee centre]\n", EARLIER))
+        .containsExactly(both.formatted("12"));
+    assertThat(problemsOfSheet(BASED + "left-out: [knee centre]\n" + NEW_KNEE, EARLIER))
+        .containsExactly(both.formatted("11"));
   }
 
   @Test

@@ -160,14 +160,16 @@ class EveryUseCaseTest {
 
   @Test
   void aRecordIsVerifiedReportedPackedTakenInAndErased() throws Exception {
-    assertThat(VerifyRecord.run(records, CODE)).isEqualTo(new VerifyRecord.Sound(1));
+    VerifyRecord.Sound sound = (VerifyRecord.Sound) VerifyRecord.run(records, CODE);
+    assertThat(sound.entries()).isEqualTo(1);
     Output pdf = new Output(Path.of("record.pdf"), false);
     assertThat(RecordReport.write(records, CODE, WORDING, Paper.A4, pdf, files)).isEmpty();
     assertThat(new String(files.made(pdf.path()), ISO_8859_1)).startsWith("%PDF-");
     Path zip = folder.resolve("K7-right.zip");
     PackRecord.run(records, CODE, zip, WORDING, new LocalFiles());
     Records colleague = Records.in(folder.resolve("colleague"), CLOCK);
-    assertThat(UnpackRecord.run(colleague, zip, "CD", new LocalFiles())).isEqualTo(CODE);
+    assertThat(UnpackRecord.run(colleague, zip, "CD", new LocalFiles()))
+        .isEqualTo(new UnpackRecord.Unpacked(CODE, sound.headDigest()));
     EraseRecord.run(
         colleague,
         CODE,

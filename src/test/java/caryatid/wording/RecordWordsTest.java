@@ -237,7 +237,11 @@ class RecordWordsTest {
 
   private static List<String> afterOpen(RecordView view) {
     List<String> lines = plain(RecordText.lines(view, ENGLISH));
-    return lines.subList(lines.indexOf("What is open") + 1, lines.size());
+    return lines.stream()
+        .dropWhile(line -> !line.equals("What is open"))
+        .skip(1)
+        .takeWhile(line -> !line.isEmpty())
+        .toList();
   }
 
   /** What is unsafe leads, is not repeated, and is never called nothing. */

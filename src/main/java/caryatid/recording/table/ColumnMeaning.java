@@ -41,7 +41,8 @@ public record ColumnMeaning(
         "moment moments torque m mom momento drehmoment couple coppia torsione torque"),
     COP(
         Channel.Quantity.COP,
-        "cop pressure p c cp cdp druckmittelpunkt druckzentrum pression presion pressione pressao"),
+        "cop pressure p c cp cdp druckmittelpunkt druckzentrum druckpunkt pression presion"
+            + " pressione pressao"),
     FORCE(Channel.Quantity.FORCE, "force forces grf f v kraft fuerza forza forca");
 
     private final Channel.Quantity held;

@@ -20,8 +20,9 @@ public final class ColumnWords {
       words(
           "ground reaction center centre of pressure force forces moment moments torque cop grf"
               + " plate platform forceplate fp channel m f p v c mom cp global kraft drehmoment"
-              + " druckmittelpunkt druckzentrum bodenreaktionskraft kraftmessplatte platte achse"
-              + " axe eje asse eixo axis couple pression cdp plateforme reaction sol du de la le"
+              + " druckmittelpunkt druckzentrum druckpunkt bodenreaktionskraft kraftmessplatte"
+              + " platte achse axe eje asse eixo axis couple pression cdp plateforme reaction sol"
+              + " du de la le"
               + " fuerza momento centro presion plataforma reaccion suelo del forza pressione"
               + " pedana piattaforma reazione di della coppia torsione forca pressao plataforma"
               + " reacao solo da do vertical vertikal verticale vertikalkraft senkrecht en in quer"

@@ -59,6 +59,9 @@ public final class ReportReader {
     } catch (IOException e) {
       throw problem(name, ArchiveProblem.NOT_A_PDF, Argument.why(e));
     }
+    if (found.files().files().isEmpty()) {
+      throw new BadInput(Problem.at(Place.of(name), ArchiveProblem.NO_STAND_REPORT));
+    }
     for (AttachmentRole needed :
         List.of(AttachmentRole.RECORDING, AttachmentRole.TRIAL_SHEET, AttachmentRole.RESULT)) {
       if (found.files().files().stream().noneMatch(file -> file.role() == needed)) {

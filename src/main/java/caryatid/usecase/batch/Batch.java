@@ -9,6 +9,7 @@ import caryatid.remark.StoreFailure;
 import caryatid.report.BatchPage;
 import caryatid.report.FindingRow;
 import caryatid.report.FindingsCsv;
+import caryatid.report.RefusedCsv;
 import caryatid.report.pages.Paper;
 import caryatid.usecase.file.FileAccess;
 import caryatid.usecase.file.Output;
@@ -195,6 +196,7 @@ public final class Batch {
     BatchPage.Links links =
         new BatchPage.Links(RESULTS, order.reports() ? Optional.of(REPORTS) : Optional.empty());
     write(order, FindingsCsv.FILE, FindingsCsv.table(findings, order.words()), files);
+    write(order, RefusedCsv.FILE, RefusedCsv.table(states, wording), files);
     byte[] page = BatchPage.of(findings, states, links, wording);
     write(order, PAGE, page, files);
   }

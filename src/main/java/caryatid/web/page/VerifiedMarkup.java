@@ -20,19 +20,22 @@ public final class VerifiedMarkup {
       return new Markup().element("p", RecordText.erased(code, erased.erasure(), wording));
     }
     if (verified instanceof VerifyRecord.NotRead unread) {
-      return sound(code, unread.entries(), wording).add(faults(code, unread.problems(), wording));
+      return sound(code, unread.entries(), unread.headDigest(), wording)
+          .add(faults(code, unread.problems(), wording));
     }
-    return sound(code, ((VerifyRecord.Sound) verified).entries(), wording);
+    VerifyRecord.Sound sound = (VerifyRecord.Sound) verified;
+    return sound(code, sound.entries(), sound.headDigest(), wording);
   }
 
-  private static Markup sound(String code, int entries, Wording wording) {
+  private static Markup sound(String code, int entries, String digest, Wording wording) {
     return new Markup()
         .element(
             "p",
             wording.fill(
                 "Record.sound",
                 Argument.text(code),
-                Argument.text(RecordText.entries(entries, wording))));
+                Argument.text(RecordText.entries(entries, wording)),
+                Argument.text(digest)));
   }
 
   private static Markup faults(String code, List<Problem> problems, Wording wording) {

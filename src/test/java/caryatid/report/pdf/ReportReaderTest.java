@@ -59,8 +59,9 @@ class ReportReaderTest {
   void aReportWithoutItsFilesIsSaid() {
     assertThat(refusal(pdf(Attachments.NONE)))
         .isEqualTo(
-            "report.pdf: expected the recording inside this report, found none. Give a report as"
-                + " the program wrote it, or the files themselves.");
+            "report.pdf: has no recording, trial sheet and result inside, so there is nothing to"
+                + " compute again. Give the report of a stand; a record's report is not checked, its"
+                + " record is: `record verify CODE`.");
   }
 
   @Test

@@ -132,6 +132,11 @@ class DescriptionFromWriteTest {
               semicolons(0.1, 1),
               facts("force", "N", "cop", "cm")),
           new Family(
+              "German, short, a row of units",
+              "Zeit;Kraft Z;Druckpunkt X;Druckpunkt Y\ns;N;cm;cm",
+              semicolons(0.1, 1),
+              AXES),
+          new Family(
               "French",
               "Temps (s);Force verticale;Centre de pression X;Centre de pression Y",
               semicolons(1, 1),

@@ -6,6 +6,7 @@ import caryatid.blackbox.Run;
 import caryatid.cli.Main;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,8 +53,12 @@ class SendEncryptedTest extends StubSending {
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
     assertThat(made.waitFor()).isZero();
+    encrypt(keys());
+  }
+
+  private void encrypt(Path certificates) throws Exception {
     system.close();
-    system = StubSystem.encrypted(certificates());
+    system = StubSystem.encrypted(certificates(certificates));
     system.patient(ToldFitting.SYSTEM, ToldFitting.NUMBER);
   }
 
@@ -61,9 +66,15 @@ class SendEncryptedTest extends StubSending {
     return folder.resolve("keys.p12");
   }
 
-  private SSLContext certificates() throws GeneralSecurityException, IOException {
+  /** Certificates that are kept, as their {@code make.sh} made them. */
+  private static Path made(String name) throws URISyntaxException {
+    return Path.of(
+        SendEncryptedTest.class.getResource("/caryatid/exchange/certificates/" + name).toURI());
+  }
+
+  private static SSLContext certificates(Path keys) throws GeneralSecurityException, IOException {
     KeyStore store = KeyStore.getInstance("PKCS12");
-    try (InputStream in = Files.newInputStream(keys())) {
+    try (InputStream in = Files.newInputStream(keys)) {
       store.load(in, PASSWORD.toCharArray());
     }
     KeyManagerFactory managers = KeyManagerFactory.getInstance("PKIX");
@@ -75,9 +86,14 @@ class SendEncryptedTest extends StubSending {
 
   /** A program of its own, which trusts the certificate. */
   private Run trusting(String token) throws IOException, InterruptedException {
+    return trusting(keys(), token);
+  }
+
+  /** A program of its own, which trusts what is in a store. */
+  private Run trusting(Path trusted, String token) throws IOException, InterruptedException {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    line.addAll(List.of("-XX:TieredStopAtLevel=1", "-Djavax.net.ssl.trustStore=" + keys()));
+    line.addAll(List.of("-XX:TieredStopAtLevel=1", "-Djavax.net.ssl.trustStore=" + trusted));
     line.add("-Djavax.net.ssl.trustStorePassword=" + PASSWORD);
     line.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
     line.addAll(command(system.address(), ToldFitting.PATIENT));
@@ -121,6 +137,18 @@ class SendEncryptedTest extends StubSending {
     Run run = trusting("fr0m.the-environment");
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err()).isEqualTo(NOT_TRUSTED + fitting.file("b.json") + LOST);
+    assertThat(system.asked).isEmpty();
+  }
+
+  /** The same authority vouches for both: only the date differs. */
+  @Test
+  void aCertificateThatRanOutIsRefused() throws Exception {
+    encrypt(made("valid.p12"));
+    assertThat(trusting(made("authority.p12"), "fr0m.the-environment").code()).isZero();
+    encrypt(made("expired.p12"));
+    Run run = trusting(made("authority.p12"), "fr0m.the-environment");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err()).startsWith(NOT_TRUSTED);
     assertThat(system.asked).isEmpty();
   }
 

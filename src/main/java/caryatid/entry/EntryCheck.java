@@ -13,31 +13,14 @@ import caryatid.remark.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Holds numbers of an entry against what they can be: refuses what cannot be, asks about what can
  * hardly be. A reason beside the number, or a note on lengths, answers and is kept with it.
  */
 public final class EntryCheck {
-  private static final Set<BenchItem> ANGLES =
-      EnumSet.of(
-          BenchItem.SOCKET_FLEXION,
-          BenchItem.SOCKET_ADDUCTION,
-          BenchItem.KNEE_ROTATION,
-          BenchItem.FOOT_ROTATION);
-
-  private static final Set<BenchItem> DISTANCES =
-      EnumSet.of(
-          BenchItem.SOCKET_FORWARD,
-          BenchItem.SOCKET_LATERAL,
-          BenchItem.HIP_JOINT_FORWARD,
-          BenchItem.KNEE_FORWARD,
-          BenchItem.FOOT_FORWARD);
-
   private static final String WHY = "why it is so";
 
   private final Place place;
@@ -121,20 +104,15 @@ public final class EntryCheck {
   }
 
   private static Optional<LimitedQuantity> limited(BenchAlignment.Item item) {
-    if (item.item().is(BenchItem.ANKLE) && item.unit() == SettingUnit.DEG) {
-      return Optional.of(LimitedQuantity.PLANTARFLEXION);
+    if (item.isTorque()) {
+      // A torque of 0 says that it is not secured, which leads the record until it is.
+      return Optional.of(LimitedQuantity.FASTENER_TORQUE)
+          .filter(quantity -> item.set().signum() != 0);
     }
-    Optional<BenchItem> code = item.item().code();
-    if (code.filter(ANGLES::contains).isPresent() && item.unit() == SettingUnit.DEG) {
-      return Optional.of(LimitedQuantity.BENCH_ANGLE);
-    }
-    if (code.filter(DISTANCES::contains).isPresent() && item.unit() == SettingUnit.MM) {
-      return Optional.of(LimitedQuantity.BENCH_DISTANCE);
-    }
-    // A torque of 0 says that it is not secured, which leads the record until it is.
-    return item.isTorque() && item.set().signum() != 0
-        ? Optional.of(LimitedQuantity.FASTENER_TORQUE)
-        : Optional.empty();
+    return item.item()
+        .code()
+        .filter(code -> item.unit() == code.unit())
+        .flatMap(code -> code.limited());
   }
 
   /** An item that is set in another unit than its own; torques have a rule of their own. */

@@ -1,8 +1,6 @@
 package caryatid.sheet;
 
-import caryatid.recording.model.ForceUnit;
 import caryatid.recording.model.ImportProblem;
-import caryatid.recording.model.MomentUnit;
 import caryatid.recording.model.PlateLayout;
 import caryatid.recording.model.Sensors;
 import caryatid.recording.model.Sensors.EightChannels;
@@ -28,9 +26,9 @@ final class PlateWriter {
     ask(values, "force", open, ImportProblem.FORCE_UNIT);
     ask(values, "moment", open, ImportProblem.MOMENT_UNIT);
     ask(values, "cop", open, ImportProblem.COP_UNIT);
-    plate.forceUnit().ifPresent(u -> values.put("force", u == ForceUnit.N ? "N" : "kg"));
-    plate.momentUnit().ifPresent(u -> values.put("moment", u == MomentUnit.N_M ? "N m" : "N mm"));
-    plate.copUnit().ifPresent(u -> values.put("cop", ValueParsers.wordFor(u)));
+    plate.forceUnit().ifPresent(u -> values.put("force", u.symbol()));
+    plate.momentUnit().ifPresent(u -> values.put("moment", u.symbol()));
+    plate.copUnit().ifPresent(u -> values.put("cop", u.symbol()));
     return values;
   }
 

@@ -5,19 +5,21 @@ import java.util.Optional;
 
 /** Units of force an export may use. */
 public enum ForceUnit implements Coded {
-  N("ForceUnit.N", 1, "n newton newtons"),
+  N("ForceUnit.N", "N", 1, "n newton newtons"),
   /** Kilogram-force. */
-  KG("ForceUnit.KG", ForceUnit.STANDARD_GRAVITY, "kg kgf kp kilogram kilograms");
+  KG("ForceUnit.KG", "kg", ForceUnit.STANDARD_GRAVITY, "kg kgf kp kilogram kilograms");
 
   /** Standard gravity, m/s2 (CGPM 1901): what a kilogram weighs, N. */
   public static final double STANDARD_GRAVITY = 9.80665;
 
   private final String code;
+  private final String symbol;
   private final double newton;
   private final String names;
 
-  ForceUnit(String code, double newton, String names) {
+  ForceUnit(String code, String symbol, double newton, String names) {
     this.code = code;
+    this.symbol = symbol;
     this.newton = newton;
     this.names = names;
   }
@@ -25,6 +27,11 @@ public enum ForceUnit implements Coded {
   @Override
   public String code() {
     return code;
+  }
+
+  /** As a plate description has it. */
+  public String symbol() {
+    return symbol;
   }
 
   /** Newtons in one of the unit. */

@@ -1,6 +1,10 @@
 package caryatid.usecase.inspect;
 
+import caryatid.recording.model.ForceUnit;
+import caryatid.recording.model.LengthUnit;
+import caryatid.recording.model.MomentUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -66,9 +70,9 @@ final class DescriptionGaps {
     }
     return switch (place) {
       case "axes.right", "axes.anterior", "axes.up" -> List.of("+x", "-x", "+y", "-y", "+z", "-z");
-      case "units.force" -> List.of("N", "kg");
-      case "units.moment" -> List.of("N m", "N mm");
-      case "units.cop" -> List.of("mm", "cm", "m", "inch");
+      case "units.force" -> Arrays.stream(ForceUnit.values()).map(u -> u.symbol()).toList();
+      case "units.moment" -> Arrays.stream(MomentUnit.values()).map(u -> u.symbol()).toList();
+      case "units.cop" -> Arrays.stream(LengthUnit.values()).map(u -> u.symbol()).toList();
       case "plates.measures" -> List.of("fore and aft");
       case "time.unit" -> List.of("s", "ms", "us");
       case "export.decimal-mark" -> List.of("point", "comma");

@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * The comparison of the legs' lengths.
  *
- * @param landmarks heights above the floor
+ * @param landmarks heights above the floor; none where only the rest is known
  * @param intendedShorteningMm by how much the prosthesis is shorter on purpose, mm
  * @param liftMm thickness of a lift, mm
  * @param liftUnder under which foot
@@ -55,6 +55,11 @@ public record LegLength(
     landmarks = List.copyOf(landmarks);
     Range.SHORTENING_MM.require(intendedShorteningMm);
     Range.LIFT_MM.require(liftMm);
+  }
+
+  /** Whether heights on both legs are compared. */
+  public boolean comparesHeights() {
+    return !landmarks.isEmpty();
   }
 
   /**

@@ -41,6 +41,12 @@ public enum WalkingDeviation implements Coded {
       GaitPhase.EARLY_STANCE,
       Reference.TEXTBOOKS,
       true),
+  OWN_KNEE_UNSTABLE(
+      "WalkingDeviation.OWN_KNEE_UNSTABLE",
+      GaitPlane.SAGITTAL,
+      GaitPhase.EARLY_STANCE,
+      Reference.NONE,
+      false),
   LATERAL_THRUST(
       "WalkingDeviation.LATERAL_THRUST",
       GaitPlane.FRONTAL,
@@ -86,6 +92,8 @@ public enum WalkingDeviation implements Coded {
       GaitPhase.SWING,
       Reference.NONE,
       true),
+  PISTONING(
+      "WalkingDeviation.PISTONING", GaitPlane.SAGITTAL, GaitPhase.SWING, Reference.NONE, false),
   CIRCUMDUCTION(
       "WalkingDeviation.CIRCUMDUCTION", GaitPlane.FRONTAL, GaitPhase.SWING, Reference.NONE, false),
   VAULTING("WalkingDeviation.VAULTING", GaitPlane.SAGITTAL, GaitPhase.SWING, Reference.NONE, false),
@@ -163,7 +171,7 @@ public enum WalkingDeviation implements Coded {
   /** The deviations looked for at a level. */
   public static List<WalkingDeviation> of(AmputationLevel level) {
     return Arrays.stream(values())
-        .filter(d -> level.prostheticKnee() || !d.ofProstheticKnee)
+        .filter(d -> level.prostheticKnee() ? d != OWN_KNEE_UNSTABLE : !d.ofProstheticKnee)
         .toList();
   }
 }

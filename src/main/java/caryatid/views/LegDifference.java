@@ -19,7 +19,8 @@ final class LegDifference {
    * @param valid the entries that no other takes the place of, in order of time
    */
   static Optional<Remark> of(List<Entry> valid) {
-    return Entry.latest(valid, e -> e.content(LegLength.class).isPresent())
+    return Entry.latest(
+            valid, e -> e.content(LegLength.class).filter(LegLength::comparesHeights).isPresent())
         .filter(e -> !Acceptances.isAccepted(valid, e.number()))
         .flatMap(e -> e.content(LegLength.class).flatMap(length -> of(e.number(), length)));
   }

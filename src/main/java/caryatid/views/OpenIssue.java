@@ -6,7 +6,7 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /** The kinds of open issues of a record. */
-enum OpenIssue implements Topic {
+public enum OpenIssue implements Topic {
   /** Arguments: entry that changed the alignment, entry of the last stand. */
   CHANGED_SINCE("Open.CHANGED_SINCE"),
   /** Arguments: entry of the bench alignment. */

@@ -26,7 +26,8 @@ import java.util.Optional;
  * @param settings items of the bench alignment that were changed
  * @param shoe the footwear, where it is another
  * @param said what was changed, in the words of the later stand
- * @param why the reason, in the words of the later stand
+ * @param why the reason, in the words of the later stand; if it gives none, in those of the
+ *     settings that were changed
  */
 public record StandChange(
     String name,
@@ -156,13 +157,21 @@ public record StandChange(
             settings,
             shoe(stood.one(), other),
             later.flatMap(StandSummary::changed),
-            later.flatMap(StandSummary::why));
+            later.flatMap(StandSummary::why).or(() -> why(settings)));
     boolean nothing =
         settings.isEmpty()
             && change.shoe.isEmpty()
             && change.said.isEmpty()
             && change.why.isEmpty();
     return nothing ? Optional.empty() : Optional.of(change);
+  }
+
+  /** The reasons that stand beside the settings, each once. */
+  private static Optional<String> why(List<SettingChange> settings) {
+    return settings.stream()
+        .flatMap(setting -> setting.row().why().stream())
+        .distinct()
+        .reduce((some, more) -> some + "; " + more);
   }
 
   private static Optional<SettingChange> setting(

@@ -4,6 +4,7 @@ import caryatid.remark.BadInput;
 import caryatid.usecase.Records;
 import caryatid.usecase.stand.NextChange;
 import caryatid.web.page.AdviceMarkup;
+import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
 
 /** What to change next, said below the result that was kept. */
@@ -14,7 +15,9 @@ final class AdviceNote {
   static Markup of(Records records, OpenRecord record) {
     try {
       return AdviceMarkup.of(
-          NextChange.of(records, record.code(), record.wording()), record.wording());
+          NextChange.of(records, record.code(), record.wording()),
+          record.address(JobStep.BENCH),
+          record.wording());
     } catch (BadInput e) {
       return new Markup();
     }

@@ -15,14 +15,17 @@ import caryatid.usecase.stand.AlignmentChange.WayBack;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.ChangeMarkup;
+import caryatid.web.page.ChangeOffer;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
 import caryatid.web.page.RowOffers;
 import caryatid.web.page.TypedForm;
+import caryatid.web.page.TypedSetting;
 import caryatid.web.page.TypedTime;
 import caryatid.wording.VisitText;
 import caryatid.wording.Wording;
@@ -31,6 +34,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -41,6 +45,10 @@ import java.util.stream.Collectors;
 final class ChangePage {
   private static final EntryKind KIND = EntryKind.BENCH_ALIGNMENT;
   private static final String SET = "set";
+
+  /** The part of the page that says what a change comes to. */
+  private static final String COMES_TO = "comes-to";
+
   private static final Pattern WHY = Pattern.compile("items\\[\\d{1,2}]\\.why");
 
   private final WindowState state;
@@ -49,20 +57,11 @@ final class ChangePage {
     this.state = state;
   }
 
-  /** Another setting, or the way back, as it is offered. */
-  private record Offer(
-      String form, List<Changeable> offered, List<Changeable> fasteners, Optional<WayBack> back) {
-
-    /** What is set by the way back. */
-    List<Changeable> turns(AlignmentChange change) {
-      return back.map(way -> change.turns(way.to())).orElse(List.of());
-    }
-  }
-
   /** The page of a change, or what became of it. */
   Reply change(Request request, OpenRecord record) throws BadInput, StoreFailure {
     AlignmentChange change = settings(record);
-    Offer offer = new Offer("change", change.offered(), change.fasteners(), Optional.empty());
+    ChangeOffer offer =
+        new ChangeOffer("change", change.offered(), change.fasteners(), Optional.empty());
     return answer(request, record, change, offer);
   }
 
@@ -70,7 +69,7 @@ final class ChangePage {
   Reply back(Request request, OpenRecord record) throws BadInput, StoreFailure {
     AlignmentChange change = settings(record);
     WayBack way = AlignmentChange.back(state.records(), record.code());
-    Offer offer = new Offer("back", List.of(), change.fasteners(), Optional.of(way));
+    ChangeOffer offer = new ChangeOffer("back", List.of(), change.fasteners(), Optional.of(way));
     return answer(request, record, change, offer);
   }
 
@@ -79,13 +78,17 @@ final class ChangePage {
     return AlignmentChange.of(record.view().valid(), usual, record.wording());
   }
 
-  private Reply answer(Request request, OpenRecord record, AlignmentChange change, Offer offer)
+  private Reply answer(
+      Request request, OpenRecord record, AlignmentChange change, ChangeOffer offer)
       throws BadInput, StoreFailure {
     TypedForm typed = TypedForm.of(request);
     if (!request.changes()) {
       TypedForm drafted = new TypedForm(state.draft(record.code(), offer.form()).fields());
       return page(
           200, record, change, offer, new StepForm.Again(drafted, FieldFaults.NONE, List.of()));
+    }
+    if (request.field(EntryPage.PART).equals(Optional.of(COMES_TO))) {
+      return Reply.part(new Markup().text(offer.comesTo(request, record.wording())));
     }
     if (request.field(EntryPage.PART).isPresent()) {
       String head = request.field(EntryMarkup.HEAD).orElse("");
@@ -95,6 +98,11 @@ final class ChangePage {
     if (request.field(StepForm.DISCARD).isPresent()) {
       state.draft(record.code(), offer.form()).clear();
       return Reply.seeOther(record.base() + "/" + offer.form());
+    }
+    String head = request.field(EntryMarkup.HEAD).orElse("");
+    if (!head.equals(record.head().digest())) {
+      OptionalInt already = state.keptAs(record.code(), offer.form(), head);
+      return page(422, record, change, offer, StepForm.Again.changed(typed, record, already));
     }
     Optional<FieldFaults> wrong = wrong(request, record, offer, typed);
     if (wrong.isPresent()) {
@@ -109,52 +117,32 @@ final class ChangePage {
   }
 
   private static Optional<FieldFaults> wrong(
-      Request request, OpenRecord record, Offer offer, TypedForm typed) {
+      Request request, OpenRecord record, ChangeOffer offer, TypedForm typed) {
     Wording wording = record.wording();
-    if (!request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
-      return Optional.of(EntryPage.changed(record));
+    Map<String, String> unset = offer.faults(request, wording);
+    if (!unset.isEmpty()) {
+      return Optional.of(at(unset));
     }
-    String to = AlignmentChange.lead(1) + SET;
-    boolean sets = offer.back().isEmpty() && !onlySecures(request, offer, to);
-    if (sets && chosen(request, offer).isEmpty()) {
-      return Optional.of(
-          new FieldFaults(
-              Map.of(ChangeMarkup.WHAT, List.of(wording.word("Web.fault.missing"))), List.of()));
-    }
-    if (sets && request.field(to).isEmpty()) {
-      return Optional.of(
-          new FieldFaults(Map.of(to, List.of(wording.word("Web.fault.missing"))), List.of()));
-    }
-    Optional<String> noTime = TypedTime.unreadable(typed);
-    return noTime.map(time -> FieldFaults.NONE.andTime(noTime, wording));
+    Optional<String> noTime = TypedTime.fault(typed, LocalTimes.here(wording));
+    return noTime.map(FieldFaults::ofTime);
   }
 
-  /** Nothing is set otherwise, and the fasteners are secured after all. */
-  private static boolean onlySecures(Request request, Offer offer, String to) {
-    return chosen(request, offer).isEmpty()
-        && request.field(to).isEmpty()
-        && request.field(ChangeMarkup.SECURED).isPresent()
-        && !offer.fasteners().isEmpty();
+  private static FieldFaults at(Map<String, String> fields) {
+    Map<String, List<String>> faults = new LinkedHashMap<>();
+    fields.forEach((field, said) -> faults.put(field, List.of(said)));
+    return new FieldFaults(faults, List.of());
   }
 
-  private static Optional<Changeable> chosen(Request request, Offer offer) {
-    return request
-        .field(ChangeMarkup.WHAT)
-        .filter(number -> number.matches("\\d{1,3}"))
-        .map(Integer::valueOf)
-        .filter(number -> number < offer.offered().size())
-        .map(offer.offered()::get);
-  }
-
-  private Reply keep(Request request, OpenRecord record, AlignmentChange change, Offer offer)
+  private Reply keep(Request request, OpenRecord record, AlignmentChange change, ChangeOffer offer)
       throws BadInput, StoreFailure {
     List<String> said = new ArrayList<>();
-    Map<String, String> fields = fields(request, change, offer, said);
+    Map<String, String> fields = fields(request, change, offer, record.wording(), said);
     TypedForm typed = TypedForm.of(request);
     EntryDraft draft = draft(request, typed, new TypedForm(fields), record.wording());
     AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
-    state.keep(record.code(), offer.form(), record.head().digest());
+    state.keep(record.code(), offer.form(), record.head().digest(), added);
     state.remember(draft.by());
+    state.remember(record.code(), TypedTime.changed(typed));
     state.draft(record.code(), offer.form()).clear();
     if (!said.isEmpty()) {
       tell(record, said);
@@ -164,7 +152,11 @@ final class ChangePage {
 
   /** The rows of the entry; what they say is added to what is told. */
   private static Map<String, String> fields(
-      Request request, AlignmentChange change, Offer offer, List<String> said) {
+      Request request,
+      AlignmentChange change,
+      ChangeOffer offer,
+      Wording wording,
+      List<String> said) {
     Map<String, String> fields = new LinkedHashMap<>();
     List<Changeable> turns = offer.turns(change);
     for (int i = 0; i < turns.size(); i++) {
@@ -172,11 +164,11 @@ final class ChangePage {
       AlignmentChange.row(fields, i + 1, turns.get(i), to);
       said.add(AlignmentChange.to(turns.get(i), to));
     }
-    Optional<Changeable> chosen = chosen(request, offer);
+    Optional<Changeable> chosen = offer.chosen(request);
     if (chosen.isPresent()) {
-      String to = request.field(AlignmentChange.lead(1) + SET).orElse("");
-      AlignmentChange.row(fields, 1, chosen.get(), to);
-      said.add(AlignmentChange.said(chosen.get(), to));
+      TypedSetting set = TypedSetting.of(chosen.get(), request);
+      AlignmentChange.row(fields, 1, chosen.get(), set.set());
+      said.add(set.said(wording));
     }
     boolean secured = request.field(ChangeMarkup.SECURED).isPresent();
     for (int i = 0; i < offer.fasteners().size(); i++) {
@@ -205,7 +197,7 @@ final class ChangePage {
         none,
         List.of(),
         request.field(EntryMarkup.BY).orElse(""),
-        TypedTime.of(typed),
+        TypedTime.of(typed, LocalTimes.here(wording)),
         Optional.empty(),
         request.field(EntryMarkup.SURE).isPresent());
   }
@@ -240,7 +232,11 @@ final class ChangePage {
   }
 
   private Reply page(
-      int status, OpenRecord record, AlignmentChange change, Offer offer, StepForm.Again again)
+      int status,
+      OpenRecord record,
+      AlignmentChange change,
+      ChangeOffer offer,
+      StepForm.Again again)
       throws StoreFailure, BadInput {
     Wording wording = record.wording();
     Markup content = new Markup();
@@ -258,10 +254,11 @@ final class ChangePage {
   }
 
   private Markup form(
-      OpenRecord record, AlignmentChange change, Offer offer, StepForm.Again again) {
+      OpenRecord record, AlignmentChange change, ChangeOffer offer, StepForm.Again again) {
     Wording wording = record.wording();
     EntryMarkup form = new EntryMarkup(wording, again.typed(), again.faults(), state.initials());
     Markup out = form.begin(record.base() + "/" + offer.form(), record.head().digest());
+    StepForm.drafted(out, again, record);
     out.element("p", wording.word("Web.change.caution"), "class", "danger");
     ChangeMarkup fields = new ChangeMarkup(wording, again.typed(), again.faults());
     List<Changeable> turns = offer.turns(change);
@@ -270,7 +267,7 @@ final class ChangePage {
     }
     fields.fasteners(offer.fasteners(), first(turns));
     out.add(offer.back().isEmpty() ? fields.why(1) : whys(fields, again.questions()));
-    form.end(out, wording.word("Web.change.keep"), state.records().now());
+    form.end(out, wording.word("Web.change.keep"), state.time(record.code()));
     return out;
   }
 

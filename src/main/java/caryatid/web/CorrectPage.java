@@ -12,6 +12,7 @@ import caryatid.usecase.ExtendRecord;
 import caryatid.usecase.RememberedParts;
 import caryatid.usecase.SuggestedRows;
 import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.EntryOffers;
 import caryatid.web.page.EntryTexts;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.Markup;
@@ -95,7 +96,11 @@ final class CorrectPage {
     }
     return head.equals(record.head().digest())
         ? keep(request, record, entry.get(), typed)
-        : page(422, record, entry.get(), again(typed, EntryPage.changed(record)));
+        : page(
+            422,
+            record,
+            entry.get(),
+            StepForm.Again.changed(typed, record, state.keptAs(record.code(), draft, head)));
   }
 
   private static StepForm.Again again(TypedForm typed, FieldFaults faults) {
@@ -114,7 +119,7 @@ final class CorrectPage {
       EntryDraft draft = draft(request, record, wrong, typed, why);
       AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
       String name = "correct-" + wrong.number();
-      state.keep(record.code(), name, record.head().digest());
+      state.keep(record.code(), name, record.head().digest(), added);
       state.remember(draft.by());
       state.draft(record.code(), name).clear();
       return kept(record.again(state), wrong, added);
@@ -184,11 +189,15 @@ final class CorrectPage {
     content.add(form.begin(record.base() + "/correct/" + wrong.number(), record.head().digest()));
     content.element(
         "button", wording.word("Web.correct.keep"), "class", "hidden", "tabindex", "-1");
-    StepForm.drafted(content, again, wording);
+    StepForm.drafted(content, again, record);
     form.own(content, WHY, wording.word("Web.correct.why"), again.typed());
     boolean both = record.head().left() && record.head().right();
     content.open("div", both ? "" : "class", "one-sided");
-    form.fields(content, EntryForms.of(wrong.kind()), RowOffers.of(SuggestedRows.none(wording)));
+    form.fields(
+        content,
+        EntryForms.of(wrong.kind()),
+        RowOffers.of(SuggestedRows.none(wording)),
+        EntryOffers.of(record.view().valid(), wording));
     content.close("div");
     again.questions().forEach(question -> StepForm.asked(content, question, wording));
     form.confirm(content);

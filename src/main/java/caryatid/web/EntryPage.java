@@ -15,6 +15,7 @@ import caryatid.usecase.stand.FormDraft;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
@@ -27,6 +28,7 @@ import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The steps that add an entry: the form of its kind, kept by the same use case as elsewhere. */
 final class EntryPage {
@@ -63,6 +65,13 @@ final class EntryPage {
           .add(RecordFiles.toSave(record));
     }
     return record.keeping(200, step, content);
+  }
+
+  /** What is taken along once the visit is closed. */
+  private static void takeAway(Markup content, OpenRecord record, EntryKind kind) {
+    if (kind == EntryKind.CLOSING) {
+      content.element("h2", record.wording().word("Web.takeAway")).add(RecordFiles.toSave(record));
+    }
   }
 
   /** What is left open, before the visit is closed. */
@@ -128,19 +137,22 @@ final class EntryPage {
   private Reply add(
       Request request, OpenRecord record, JobStep step, EntryKind kind, TypedForm typed)
       throws BadInput, StoreFailure {
-    if (!request.field(EntryMarkup.HEAD).equals(Optional.of(record.head().digest()))) {
-      return again(record, step, kind, new StepForm.Again(typed, changed(record), List.of()));
+    String head = request.field(EntryMarkup.HEAD).orElse("");
+    if (!head.equals(record.head().digest())) {
+      OptionalInt already = state.keptAs(record.code(), draftName(request, kind), head);
+      return again(record, step, kind, StepForm.Again.changed(typed, record, already));
     }
-    Optional<String> noTime = TypedTime.unreadable(typed);
+    Optional<String> noTime = TypedTime.fault(typed, LocalTimes.here(record.wording()));
     if (noTime.isPresent()) {
-      FieldFaults faults = FieldFaults.NONE.andTime(noTime, record.wording());
+      FieldFaults faults = FieldFaults.ofTime(noTime.get());
       return again(record, step, kind, new StepForm.Again(typed, faults, List.of()));
     }
     try {
       EntryDraft draft = draft(request, record, kind, typed);
       AddedEntry added = ExtendRecord.run(state.records(), record.code(), draft);
-      state.keep(record.code(), draftName(request, kind), record.head().digest());
+      state.keep(record.code(), draftName(request, kind), head, added);
       state.remember(draft.by());
+      state.remember(record.code(), TypedTime.changed(typed));
       state.draft(record.code(), draftName(request, kind)).clear();
       state.photographs(record.code(), kind).clear();
       return kept(record, step, added, draft);
@@ -161,7 +173,7 @@ final class EntryPage {
         suggested,
         state.photographs(record.code(), kind).attached(),
         request.field(EntryMarkup.BY).orElse(""),
-        TypedTime.of(typed),
+        TypedTime.of(typed, LocalTimes.here(record.wording())),
         Optional.empty(),
         request.field(EntryMarkup.SURE).isPresent());
   }
@@ -205,6 +217,7 @@ final class EntryPage {
         .open("p")
         .element("a", wording.word("Web.addMore"), "class", "button", "href", record.address(step));
     content.close("p");
+    takeAway(content, record, draft.kind());
     others(content, record, step, draft.kind());
     return draft.kind() == step.kinds().get(0)
         ? record.page(200, step, content)

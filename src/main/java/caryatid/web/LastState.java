@@ -5,8 +5,8 @@ import caryatid.entry.EntryKind;
 import caryatid.entry.StandSummary;
 import caryatid.remark.Argument;
 import caryatid.usecase.stand.StandFields;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.Markup;
-import caryatid.web.page.TypedTime;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
@@ -47,8 +47,7 @@ final class LastState {
   static Optional<Integer> changeSince(OpenRecord record, Map<String, String> fields) {
     Optional<OffsetDateTime> stood =
         Optional.ofNullable(fields.get(StandFields.AT))
-            .filter(at -> !TypedTime.isNone(at))
-            .map(OffsetDateTime::parse);
+            .flatMap(LocalTimes.here(record.wording())::read);
     Optional<Integer> change = newestChange(record);
     return change.filter(
         number ->

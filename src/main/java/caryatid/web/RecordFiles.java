@@ -1,6 +1,7 @@
 package caryatid.web;
 
 import caryatid.entry.Entry;
+import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.Problem;
 import caryatid.remark.StoreFailure;
@@ -55,6 +56,7 @@ final class RecordFiles {
     action(out, record.base() + "/pdf?paper=a4", wording.word("Web.reportA4"));
     action(out, record.base() + "/pdf?paper=letter", wording.word("Web.reportLetter"));
     action(out, record.base() + "/pack", wording.word("Web.pack"));
+    action(out, record.base() + "/bundle", wording.word("Web.bundle.title"));
     return out;
   }
 
@@ -169,8 +171,9 @@ final class RecordFiles {
         record,
         "from",
         wording.word("Web.compareFrom"),
-        from.orElse(Math.max(1, record.head().newest() - 1)));
-    entries(out, record, "to", wording.word("Web.compareTo"), to.orElse(record.head().newest()));
+        from.orElse(stood(record, 2).orElse(Math.max(1, record.head().newest() - 1))));
+    int last = stood(record, 1).orElse(record.head().newest());
+    entries(out, record, "to", wording.word("Web.compareTo"), to.orElse(last));
     if (record.head().newest() > 2) {
       entries(out, record, "back", wording.word("Web.compareBack"), back.orElse(NOT_COMPARED));
     }
@@ -188,6 +191,16 @@ final class RecordFiles {
             intended.orElse(""))
         .close("div");
     return out.element("button", wording.word("Web.compare")).close("form");
+  }
+
+  /** The entry of the last stand, or of one before it; empty where there are not two. */
+  private static Optional<Integer> stood(OpenRecord record, int fromLast) {
+    List<Integer> stands =
+        record.view().valid().stream()
+            .filter(entry -> entry.kind() == EntryKind.STAND)
+            .map(Entry::number)
+            .toList();
+    return stands.size() < 2 ? Optional.empty() : Optional.of(stands.get(stands.size() - fromLast));
   }
 
   private static void entries(

@@ -19,6 +19,7 @@ final class RecordPages {
   private final ShowPage show;
   private final StaticPage stand;
   private final RecordFiles files;
+  private final BundlePage bundle;
   private final ErasePage erase;
   private final ChangePage change;
   private final CorrectPage correct;
@@ -34,6 +35,7 @@ final class RecordPages {
     this.correct = new CorrectPage(state);
     this.erase = new ErasePage(state);
     this.files = new RecordFiles(state, uploads);
+    this.bundle = new BundlePage(state, uploads);
   }
 
   /** Answers a request whose address names a record by its handle. */
@@ -62,6 +64,7 @@ final class RecordPages {
       case "change" -> change.change(request, record);
       case "answer" -> AnswerPage.of(request, record, state, entry.form());
       case "pdf" -> files.report(request, record);
+      case "bundle" -> bundle.answer(request, record);
       case "pack" -> files.pack(record);
       case "verify" -> files.verify(record);
       case "erase" -> erase.answer(request, record);

@@ -13,9 +13,11 @@ import caryatid.usecase.UnpackRecord;
 import caryatid.usecase.VerifyRecord;
 import caryatid.usecase.file.LocalFiles;
 import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.EntryOffers;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.Frame;
 import caryatid.web.page.JobStep;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
@@ -122,8 +124,14 @@ final class RecordsPage {
     Markup content = form.begin("/new", "");
     form.own(content, CODE, wording.word("Web.code"), typed);
     form.fields(
-        content, EntryForms.of(EntryKind.OPENING), RowOffers.of(SuggestedRows.none(wording)));
-    form.end(content, wording.word("Web.start"), state.records().now());
+        content,
+        EntryForms.of(EntryKind.OPENING),
+        RowOffers.of(SuggestedRows.none(wording)),
+        EntryOffers.NONE);
+    form.end(
+        content,
+        wording.word("Web.start"),
+        new TypedTime.Offered(state.records().now(), Optional.empty()));
     return Reply.page(status, new Frame(wording).page(wording.word("Web.start"), content));
   }
 
@@ -131,9 +139,9 @@ final class RecordsPage {
   Reply start(Request request, Wording wording) throws StoreFailure {
     TypedForm typed = TypedForm.of(request);
     String code = request.field(CODE).orElse("");
-    Optional<String> noTime = TypedTime.unreadable(typed);
+    Optional<String> noTime = TypedTime.fault(typed, LocalTimes.here(wording));
     if (noTime.isPresent()) {
-      return form(422, typed, FieldFaults.NONE.andTime(noTime, wording), wording);
+      return form(422, typed, FieldFaults.ofTime(noTime.get()), wording);
     }
     try {
       StartRecord.run(state.records(), code, draft(request, typed, wording));
@@ -155,7 +163,7 @@ final class RecordsPage {
         SuggestedRows.none(wording),
         List.of(),
         request.field(EntryMarkup.BY).orElse(""),
-        TypedTime.of(typed),
+        TypedTime.of(typed, LocalTimes.here(wording)),
         Optional.empty(),
         request.field(EntryMarkup.SURE).isPresent());
   }

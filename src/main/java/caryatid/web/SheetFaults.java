@@ -9,6 +9,7 @@ import caryatid.usecase.stand.DraftedStand.SoFar;
 import caryatid.usecase.stand.FieldProblem;
 import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.FieldFaults;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.NumberFault;
 import caryatid.web.page.SheetLabels;
 import caryatid.web.page.SheetMarkup;
@@ -105,8 +106,9 @@ final class SheetFaults {
 
   private String sentence(int number) {
     Problem problem = found.problems().get(number);
-    if (field(number).equals(Optional.of(TypedTime.AT)) && TypedTime.isNone(at())) {
-      return wording.fill("Web.badTime", Argument.text(at()));
+    Optional<String> noTime = LocalTimes.here(wording).fault(at());
+    if (field(number).equals(Optional.of(TypedTime.AT)) && noTime.isPresent()) {
+      return noTime.get();
     }
     return switch (FieldProblem.of(problem)) {
       case NOT_A_NUMBER -> NumberFault.of(field(number).map(typed::get).orElse(""), wording);

@@ -11,6 +11,7 @@ import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.LegDrawing;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.Markup;
 import caryatid.web.page.ReadyMarkup;
 import caryatid.web.page.SheetMarkup;
@@ -191,9 +192,11 @@ final class StandForm {
   /** When the wearer stood: now, until a stand is counted or another time is typed. */
   private void when(Markup out, StandFormValues values) {
     String at = values.typed().getOrDefault(StandFields.AT, "");
-    TypedForm typed = new TypedForm(at.isEmpty() ? Map.of() : Map.of(TypedTime.AT, at));
-    TypedTime.Untouched shown =
-        new TypedTime.Untouched(state.records().now(), wording.word("Web.whenStand"));
+    LocalTimes times = LocalTimes.here(wording);
+    String said = times.read(at).map(times::show).orElse(at);
+    TypedForm typed = new TypedForm(at.isEmpty() ? Map.of() : Map.of(TypedTime.AT, said));
+    TypedTime.Shown shown =
+        new TypedTime.Shown(state.time(record.code()), wording.word("Web.whenStand"));
     TypedTime.field(out, shown, typed, values.faults(), wording);
   }
 }

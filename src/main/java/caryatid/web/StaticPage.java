@@ -15,6 +15,7 @@ import caryatid.usecase.stand.StandFields;
 import caryatid.web.page.EntryMarkup;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.LegDrawing;
+import caryatid.web.page.LocalTimes;
 import caryatid.web.page.Markup;
 import caryatid.web.page.Reply;
 import caryatid.web.page.Request;
@@ -37,7 +38,7 @@ final class StaticPage {
   private static final Pattern ACTION = Pattern.compile("(count|uncount|remove)-(\\d{1,2})");
   private static final String ACT = "action";
 
-  /** That somebody typed the time, so that it is forgotten when it is typed no longer. */
+  /** The time as somebody typed it, so that it is forgotten when it is typed no longer. */
   private static final String AT_TYPED = "at-typed";
 
   private static final Set<String> NOT_TYPED =
@@ -75,7 +76,7 @@ final class StaticPage {
       return Reply.part(outdated(record, draft));
     }
     if (!isPoll(request)) {
-      type(request, draft);
+      type(request, draft, record.wording());
     }
     if (part) {
       watch.look(record.code(), draft);
@@ -114,7 +115,7 @@ final class StaticPage {
         .close("div");
   }
 
-  private void type(Request request, StandDraft draft) throws StoreFailure {
+  private void type(Request request, StandDraft draft, Wording wording) throws StoreFailure {
     Map<String, String> fields = new LinkedHashMap<>();
     request.fields().keySet().stream()
         .filter(name -> !NOT_TYPED.contains(name))
@@ -127,20 +128,20 @@ final class StaticPage {
                 fields.putIfAbsent(name, value);
               }
             });
-    at(request, draft, fields);
+    at(request, draft, fields, wording);
     draft.type(fields);
     request.field(EntryMarkup.BY).ifPresent(state::remember);
   }
 
   /** When it was: as typed; else when the first stand was counted. */
-  private void at(Request request, StandDraft draft, Map<String, String> fields)
+  private void at(Request request, StandDraft draft, Map<String, String> fields, Wording wording)
       throws StoreFailure {
-    Optional<String> typed = TypedTime.changed(TypedForm.of(request)).map(TypedTime::plain);
+    Optional<String> typed = TypedTime.changed(TypedForm.of(request));
     Map<String, String> before = draft.fields();
     boolean asked = request.fields().containsKey(TypedTime.AT);
     if (typed.isPresent()) {
-      fields.put(StandFields.AT, typed.get());
-      fields.put(AT_TYPED, "yes");
+      fields.put(StandFields.AT, LocalTimes.here(wording).plain(typed.get()));
+      fields.put(AT_TYPED, typed.get());
     } else if (before.containsKey(StandFields.AT) && !(asked && before.containsKey(AT_TYPED))) {
       fields.put(StandFields.AT, before.get(StandFields.AT));
     } else if (draft.arrived().stream().anyMatch(StandDraft.Arrived::counted)) {
@@ -213,6 +214,7 @@ final class StaticPage {
     if (found.checked().isEmpty()) {
       return page(422, record, draft, isSure(request));
     }
+    state.remember(record.code(), Optional.ofNullable(draft.fields().get(AT_TYPED)));
     AddedEntry added = work.keep(found, isSure(request), record.wording());
     return kept(record.again(state), added, found.checked().get());
   }

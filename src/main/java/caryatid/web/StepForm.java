@@ -3,11 +3,13 @@ package caryatid.web;
 import caryatid.entry.Entry;
 import caryatid.entry.EntryKind;
 import caryatid.entry.form.EntryForms;
+import caryatid.remark.Argument;
 import caryatid.remark.BadInput;
 import caryatid.remark.Question;
 import caryatid.remark.StoreFailure;
 import caryatid.usecase.SuggestedRows;
 import caryatid.web.page.EntryMarkup;
+import caryatid.web.page.EntryOffers;
 import caryatid.web.page.FieldFaults;
 import caryatid.web.page.JobStep;
 import caryatid.web.page.Markup;
@@ -17,6 +19,7 @@ import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The form of an entry in a step, with what was typed, what waits and what is asked. */
 final class StepForm {
@@ -42,8 +45,19 @@ final class StepForm {
    * @param typed what was typed
    * @param faults what is wrong
    * @param questions what is asked
+   * @param keptAs the entry that the same form was kept as before; empty if it was not
    */
-  record Again(TypedForm typed, FieldFaults faults, List<Question> questions) {
+  record Again(TypedForm typed, FieldFaults faults, List<Question> questions, OptionalInt keptAs) {
+    Again(TypedForm typed, FieldFaults faults, List<Question> questions) {
+      this(typed, faults, questions, OptionalInt.empty());
+    }
+
+    /** A form of a page from before the record changed: by this form itself, or by another. */
+    static Again changed(TypedForm typed, OpenRecord record, OptionalInt keptAs) {
+      FieldFaults faults = keptAs.isPresent() ? FieldFaults.NONE : EntryPage.changed(record);
+      return new Again(typed, faults, List.of(), keptAs);
+    }
+
     private Optional<String> text(String name) {
       return Optional.ofNullable(typed.texts().get(name));
     }
@@ -113,26 +127,33 @@ final class StepForm {
         .ifPresent(name -> content.open("input", "type", "hidden", "name", DRAFT, "value", name));
     // The first button is the one that Enter presses.
     content.element("button", wording.word("Web.keep"), "class", "hidden", "tabindex", "-1");
-    drafted(content, again, wording);
+    drafted(content, again, record);
     boolean both = record.head().left() && record.head().right();
     content.open("div", both ? "" : "class", "one-sided");
-    form.fields(content, EntryForms.of(kind), offers(record, kind));
+    EntryOffers entries = EntryOffers.of(record.view().valid(), wording);
+    form.fields(content, EntryForms.of(kind), offers(record, kind), entries);
     content.close("div");
     again.questions().forEach(question -> asked(content, question, wording));
     content.add(photographs.section(record, step, kind));
     if (steps) {
-      form.endStep(content, state.records().now());
+      form.endStep(content, state.time(record.code()));
     } else {
-      form.end(content, wording.word("Web.keep"), state.records().now());
+      form.end(content, wording.word("Web.keep"), state.time(record.code()));
     }
     return content;
   }
 
   /** That what stands in the form was typed before; the way to begin anew. */
-  static void drafted(Markup content, Again again, Wording wording) {
-    if (again.faults().isEmpty() && isDraft(again)) {
+  static void drafted(Markup content, Again again, OpenRecord record) {
+    Wording wording = record.wording();
+    if (again.keptAs().isPresent()) {
+      content.open("p", "class", "kept-now", "role", "status");
+      content.text(
+          wording.fill("Web.keptAlready", Argument.count(again.keptAs().getAsInt())) + " ");
+      content.element("a", wording.word("Web.record"), "href", record.base() + "/record");
+      content.close("p");
+    } else if (again.faults().isEmpty() && isDraft(again)) {
       content.open("p", "class", "kept-now drafted").text(wording.word("Web.drafted") + " ");
-      content.element("button", wording.word("Web.keep"), "class", "strong");
       content.element(
           "button",
           wording.word("Web.discard"),

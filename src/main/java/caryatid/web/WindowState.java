@@ -3,6 +3,7 @@ package caryatid.web;
 import caryatid.entry.EntryKind;
 import caryatid.remark.BadInput;
 import caryatid.remark.StoreFailure;
+import caryatid.usecase.AddedEntry;
 import caryatid.usecase.Records;
 import caryatid.usecase.ShowRecord;
 import caryatid.usecase.stand.FormDraft;
@@ -11,14 +12,17 @@ import caryatid.usecase.stand.FoundBefore;
 import caryatid.usecase.stand.StandDraft;
 import caryatid.usecase.stand.WatchedFolder;
 import caryatid.web.page.JobStep;
+import caryatid.web.page.TypedTime;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -37,9 +41,10 @@ final class WindowState {
   private final Map<String, FormPhotographs> photographs = new ConcurrentHashMap<>();
   private final Map<String, StandDraft> drafts = new ConcurrentHashMap<>();
   private final FoundBefore before = new FoundBefore();
-  private final Set<String> kept = ConcurrentHashMap.newKeySet();
+  private final Map<String, Integer> kept = new ConcurrentHashMap<>();
   private final SecureRandom random = new SecureRandom();
   private final Map<String, StoodOn> stood = new ConcurrentHashMap<>();
+  private final Map<String, TimeTyped> times = new ConcurrentHashMap<>();
   private volatile String initials = "";
   private volatile Optional<String> standing = Optional.empty();
 
@@ -91,6 +96,7 @@ final class WindowState {
     forms.keySet().removeIf(key -> key.startsWith(code + "/"));
     photographs.keySet().removeIf(key -> key.startsWith(code + "/"));
     stood.remove(code);
+    times.remove(code);
     standing = standing.filter(other -> !other.equals(code));
     stopWatching(code);
   }
@@ -128,8 +134,15 @@ final class WindowState {
   }
 
   /** A form was kept; what its page still sends by itself is no new draft. */
-  void keep(String code, String form, String head) {
-    kept.add(code + "/" + form + "/" + head);
+  void keep(String code, String form, String head, AddedEntry as) {
+    kept.put(code + "/" + form + "/" + head, as.entry().number());
+  }
+
+  /** The entry that a form of a page was kept as; empty if it was not. */
+  OptionalInt keptAs(String code, String form, String head) {
+    return Optional.ofNullable(kept.get(code + "/" + form + "/" + head)).stream()
+        .mapToInt(Integer::intValue)
+        .findFirst();
   }
 
   /**
@@ -138,7 +151,7 @@ final class WindowState {
    */
   void saveDraft(String code, String form, String head, Map<String, String> typed)
       throws BadInput, StoreFailure {
-    if (!kept.contains(code + "/" + form + "/" + head)) {
+    if (!kept.containsKey(code + "/" + form + "/" + head)) {
       draft(code, form).type(typed);
     }
   }
@@ -181,5 +194,24 @@ final class WindowState {
 
   void remember(String by) {
     initials = by;
+  }
+
+  /** A time that was typed, and the day on which it was. */
+  private record TimeTyped(String text, LocalDate on) {}
+
+  /** What is offered as the time of an entry: now, or what was typed last, today. */
+  TypedTime.Offered time(String code) {
+    OffsetDateTime now = records.now();
+    return new TypedTime.Offered(
+        now,
+        Optional.ofNullable(times.get(code))
+            .filter(typed -> typed.on().equals(now.toLocalDate()))
+            .map(TimeTyped::text));
+  }
+
+  /** The time that was typed for what was kept; where none was, none is offered any longer. */
+  void remember(String code, Optional<String> time) {
+    times.remove(code);
+    time.ifPresent(text -> times.put(code, new TimeTyped(text, records.now().toLocalDate())));
   }
 }

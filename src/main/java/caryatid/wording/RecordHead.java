@@ -7,6 +7,7 @@ import caryatid.entry.StandSummary;
 import caryatid.geometry.Side;
 import caryatid.remark.Argument;
 import caryatid.remark.Remark;
+import caryatid.views.OpenIssue;
 import caryatid.views.RecordView;
 import caryatid.views.StandWarnings.Warning;
 import java.math.BigDecimal;
@@ -52,8 +53,9 @@ public record RecordHead(
    * @param words what it is
    * @param stand the stand it was seen in, by which it can be answered
    * @param answered whether somebody took it as it is, which the words tell
+   * @param torque whether it asks for the torque of fasteners
    */
-  public record Unsafe(String words, OptionalInt stand, boolean answered) {}
+  public record Unsafe(String words, OptionalInt stand, boolean answered, boolean torque) {}
 
   public RecordHead {
     unsafe = List.copyOf(unsafe);
@@ -103,12 +105,18 @@ public record RecordHead(
     for (Warning warning : view.warnings().all()) {
       if (warning.said().remark().topic().isSafety()) {
         OptionalInt stand = OptionalInt.of(warning.stand().number());
-        unsafe.add(new Unsafe(words.say(warning), stand, !warning.accepted().isEmpty()));
+        unsafe.add(new Unsafe(words.say(warning), stand, !warning.accepted().isEmpty(), false));
       }
     }
     Stream.concat(view.open().stream(), view.remarks().stream())
         .filter(remark -> remark.topic().isSafety())
-        .map((Remark remark) -> new Unsafe(landmarks.say(remark), OptionalInt.empty(), false))
+        .map(
+            (Remark remark) ->
+                new Unsafe(
+                    landmarks.say(remark),
+                    OptionalInt.empty(),
+                    false,
+                    remark.topic() == OpenIssue.FASTENERS_NOT_STATED))
         .forEach(unsafe::add);
     return unsafe;
   }

@@ -107,9 +107,11 @@ public final class ResultSentences {
         .isPresent();
   }
 
-  private String help(PrecisionHint hint) {
+  /** What does not decide alone is not called a help. */
+  private String help(PrecisionHint hint, Optional<Undecided> undecided) {
+    boolean neither = undecided.equals(Optional.of(Undecided.NEITHER));
     return wording.fill(
-        "ResultSentences.HELP",
+        neither ? "ResultSentences.NARROWS" : "ResultSentences.HELP",
         Argument.text(wording.word("Findings.REMEDY." + hint.remedy().lastPart())),
         Argument.of(hint.halfWidthMm(), Unit.MM),
         Argument.of(hint.halfWidthThenMm(), Unit.MM));
@@ -130,10 +132,10 @@ public final class ResultSentences {
             Argument.text(
                 span(finding, finding.target().lowestMm(), finding.target().highestMm())));
     return new InWords(
-        new ResultWords(wording).result(finding),
+        new ResultWords(wording).inFull(finding),
         sentence,
         undecided.map(by -> wording.word(undecided(by))),
-        hint.map(this::help));
+        hint.map(known -> help(known, undecided)));
   }
 
   /** A range by its two ends: with their directions where these differ. */

@@ -10,6 +10,7 @@ import caryatid.loadline.Target;
 import caryatid.loadline.Verdict;
 import caryatid.remark.Argument;
 import caryatid.remark.Unit;
+import caryatid.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,7 +67,17 @@ public final class ResultWords {
         : Optional.of(wording.word(notMet ? "Findings.NOT_MET_FIRST" : key));
   }
 
-  /** The result, its mark in front: {@code ○ undecided: 3 mm to spare}. */
+  /** The result and, where it is undecided, how uncertain the measurement is. */
+  public String inFull(Finding finding) {
+    return finding.verdict().tooClose()
+        ? wording.fill(
+            "ResultWords.GIVE_OR_TAKE",
+            Argument.text(result(finding)),
+            Argument.text(whole(finding.offset().mm().expanded(Estimate.COVERAGE))))
+        : result(finding);
+  }
+
+  /** The result, its mark in front: {@code ○ undecided: 3 mm within the tolerance}. */
   public String result(Finding finding) {
     Target target = finding.target();
     double mm = finding.offset().mm().value();

@@ -3,6 +3,9 @@
 
 const TYPING_MS = 500;
 
+/** After this pause in typing, what a change comes to is asked for. */
+const RESULT_MS = 150;
+
 /** What takes longer is said, and can be cancelled. */
 const SLOW_MS = 500;
 
@@ -508,6 +511,49 @@ document.querySelectorAll('form.entry').forEach((entry) => {
     saveDrafts(entry);
   }
 });
+
+/** Shows what a change comes to, as the server says it, and the directions of the chosen item alone. */
+function followChange(form, said) {
+  const way = form.querySelector('select[data-of]');
+  const what = form.elements[way.dataset.of];
+  const all = [...way.options];
+  let asked = 0;
+  let timer = 0;
+
+  function directions() {
+    const of = what.value;
+    way.replaceChildren(...all.filter((one) => !one.dataset.items || !of || one.dataset.items.split(' ').includes(of)));
+  }
+
+  async function comesTo() {
+    const mine = ++asked;
+    const fields = new URLSearchParams(new FormData(form));
+    fields.append('part', 'comes-to');
+    try {
+      const reply = await fetch(form.getAttribute('action'), { method: 'POST', body: fields });
+      const words = reply.ok ? await reply.text() : '';
+      if (mine === asked) {
+        said.innerHTML = words;
+      }
+    } catch {
+      said.textContent = '';
+    }
+  }
+
+  form.addEventListener('input', (event) => {
+    if (event.target === what) {
+      directions();
+    }
+    said.textContent = '';
+    asked++;
+    clearTimeout(timer);
+    timer = setTimeout(comesTo, RESULT_MS);
+  });
+  directions();
+  comesTo();
+}
+
+document.querySelectorAll('[data-comes-to]').forEach((said) => followChange(said.closest('form'), said));
 
 /** Asks for what arrived while a folder is watched, and nobody types. */
 function watch(form, live, refresh) {

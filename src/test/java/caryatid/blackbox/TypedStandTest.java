@@ -68,8 +68,8 @@ class TypedStandTest {
   @CsvSource({
     "20, tolerance met",
     "28.2, tolerance met",
-    "28.4, undecided: 7 mm to spare",
-    "41.6, undecided: 7 mm over",
+    "28.4, undecided: 7 mm within the tolerance",
+    "41.6, undecided: 7 mm beyond the tolerance",
     "41.8, tolerance not met"
   })
   void theResultIsComputedFromTheTypedNumbers(String offset, String result) {

@@ -242,7 +242,7 @@ class StripNumbersTest {
             "× tolerance not met · 13 mm posterior",
             "load line 4 mm too far posterior, 9 mm from the recommendation · recommended −4 (−9 to"
                 + " +5)",
-            "○ undecided: 8 mm to spare · 47 mm anterior",
+            "○ undecided: 8 mm within the tolerance · 47 mm anterior",
             "23 mm posterior · no recommendation entered",
             "back",
             "front");

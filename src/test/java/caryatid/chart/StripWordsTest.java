@@ -62,7 +62,7 @@ class StripWordsTest {
       value = {
         "SAGITTAL | ankle axis, 81 mm up, known to within 4.9 mm (95 %). The load line runs 47 mm"
             + " anterior of it (+47.3 ± 12.5 mm, 95 %). Target +44.0 mm, tolerance +37.0 to +55.0"
-            + " mm: ○ undecided: 8 mm to spare",
+            + " mm: ○ undecided: 8 mm within the tolerance",
         "SAGITTAL | prosthetic knee axis, 493 mm up, known to within 6.9 mm (95 %). The load line"
             + " runs 13 mm posterior of it (−12.6 ± 12.7 mm, 95 %). Target −4.0 mm, tolerance −9.0"
             + " to +5.0 mm: × tolerance not met",
@@ -83,7 +83,7 @@ class StripWordsTest {
       value = {
         "SAGITTAL | ankle axis",
         "SAGITTAL | , 81 mm up",
-        "SAGITTAL | ○ undecided: 8 mm to spare",
+        "SAGITTAL | ○ undecided: 8 mm within the tolerance",
         "SAGITTAL | 47 mm anterior",
         "SAGITTAL | recommended +44 (+37 to +55)",
         "SAGITTAL | , 493 mm up",
@@ -109,7 +109,7 @@ class StripWordsTest {
   @Test
   void inLittleRoomResultAndDistancesStay() {
     assertThat(letters(strips(Numbered.state(), Plane.SAGITTAL, 0)))
-        .contains("○ undecided: 8 mm to spare")
+        .contains("○ undecided: 8 mm within the tolerance")
         .contains("load line 3 mm anterior to the recommendation")
         .contains("× tolerance not met")
         .contains("load line 4 mm too far posterior, 9 mm from the recommendation")

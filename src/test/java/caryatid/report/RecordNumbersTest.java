@@ -130,7 +130,7 @@ class RecordNumbersTest {
         "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm"
             + " | Result | Source | Entry, footwear"
             + " | sagittal | foot reference point, right | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0)"
-            + " | ○ undecided: 8 mm to spare | 1 | 3, walking shoe",
+            + " | ○ undecided: 8 mm within the tolerance | 1 | 3, walking shoe",
         "sagittal | knee centre, right | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0)"
             + " | × tolerance not met | 3 | 3, walking shoe",
         "frontal | knee centre, right | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0)"

@@ -89,17 +89,17 @@ class LatestTest {
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(2.0, 3.0);
     assertThat(open())
         .containsExactly(
-            "sagittal, right, knee centre (entry 3, sandal, typed, no recording): undecided, with"
-                + " some to spare",
-            "sagittal, right, knee centre (entry 4, Boot, typed, no recording): undecided, with"
-                + " some to spare");
+            "sagittal, right, knee centre (entry 3, sandal, typed, no recording): undecided,"
+                + " measured within the tolerance",
+            "sagittal, right, knee centre (entry 4, Boot, typed, no recording): undecided,"
+                + " measured within the tolerance");
     bench("11:15", 4);
     assertThat(open())
         .contains(
-            "sagittal, right, knee centre (entry 3, sandal, typed, no recording): undecided, with"
-                + " some to spare; the alignment was changed since (entry 5)",
-            "sagittal, right, knee centre (entry 4, Boot, typed, no recording): undecided, with"
-                + " some to spare");
+            "sagittal, right, knee centre (entry 3, sandal, typed, no recording): undecided,"
+                + " measured within the tolerance; the alignment was changed since (entry 5)",
+            "sagittal, right, knee centre (entry 4, Boot, typed, no recording): undecided,"
+                + " measured within the tolerance");
   }
 
   private void shod(String time, String shoe, double mm) throws BadInput, StoreFailure {

@@ -105,6 +105,30 @@ class StandChangeTest {
     assertThat(change.at()).isEqualTo(Invented.AT.plusMinutes(2));
   }
 
+  /** As the window keeps it: beside the setting, not in the stand that follows. */
+  @Test
+  void theReasonOfAChangeStandsInItsOwnEntry() {
+    set("socket flexion", "5", "deg").stand("comfort", "1");
+    add(
+        EntryKind.BENCH_ALIGNMENT,
+        Invented.answers(
+            "items",
+            Invented.answers(
+                "item",
+                "socket flexion",
+                "set",
+                new BigDecimal("8"),
+                "unit",
+                "deg",
+                "why",
+                "knee flexes late")));
+    stand("comfort", "2");
+    stand("why", "again");
+    assertThat(changes())
+        .extracting(StandChange::why)
+        .containsExactly(Optional.of("knee flexes late"), Optional.of("again"));
+  }
+
   @Test
   void anotherShoeIsAChange() {
     stand("footwear", "shoe").stand("footwear", "boot");

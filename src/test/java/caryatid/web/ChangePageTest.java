@@ -3,6 +3,7 @@ package caryatid.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,6 +94,15 @@ class ChangePageTest extends FittingWindow {
   }
 
   @Test
+  void aTorqueThatIsMissingIsNotedWhereItIsAskedFor() throws Exception {
+    String note = "href=\"" + base + "/change\">Note the torque</a>";
+    send("/change", "change-what", "0", "items[1].set", "6");
+    assertThat(window.page(base + "/assessment")).contains(note);
+    send("/change", "all-secured", "yes");
+    assertThat(window.page(base + "/assessment")).doesNotContain(note);
+  }
+
+  @Test
   void withoutTheTapNoTorqueIsKept() throws Exception {
     assertThat(send("/change", "change-what", "0", "items[1].set", "6").body())
         .contains("Kept as entry 3", "set 6 deg")
@@ -114,6 +124,42 @@ class ChangePageTest extends FittingWindow {
             send("/change", "change-what", "0", "items[1].set", "40", "items[1].why", "tried")
                 .body())
         .contains("Kept as entry 3");
+  }
+
+  @Test
+  void aDifferenceWithItsDirectionIsTakenAndItsResultShownAtOnce() throws Exception {
+    String[] by = {"change-what", "0", "change-by", "1,5", "change-way", "EXTENSION"};
+    String[] shown = Arrays.copyOf(by, by.length + 2);
+    shown[by.length] = "part";
+    shown[by.length + 1] = "comes-to";
+    assertThat(send("/change", shown).body()).isEqualTo("socket flexion: 5 \u2192 3.5 deg");
+    assertThat(send("/change", by).body()).contains("Kept as entry 3", "set 3.5 deg");
+    assertThat(window.page(base + TypedStand.STEP))
+        .contains("value=\"socket flexion: 5 \u2192 3.5 deg\"");
+    by[5] = "FLEXION";
+    assertThat(send("/change", by).body()).contains("Kept as entry 4", "set 5 deg");
+  }
+
+  @Test
+  void aDifferenceThatCouldBeReadTwoWaysIsRefusedAtItsField() throws Exception {
+    assertThat(send("/change", "change-what", "0", "change-by", "2").body())
+        .contains("id=\"change-way-fault\"", "towards flexion, or towards extension");
+    assertThat(
+            send("/change", "change-what", "0", "change-by", "2", "change-way", "FORWARD").body())
+        .contains("id=\"change-way-fault\"");
+    assertThat(
+            send("/change", "change-what", "0", "change-by", "-2", "change-way", "FLEXION").body())
+        .contains("id=\"change-by-fault\"", "without a sign");
+    assertThat(send("/change", "change-what", "0", "change-by", "2", "items[1].set", "7").body())
+        .contains("id=\"change-by-fault\"", "not both");
+    assertThat(
+            send("/change", "change-what", "0", "change-way", "FLEXION", "items[1].set", "7")
+                .body())
+        .contains("id=\"change-by-fault\"");
+    String[] unknown = {"change-what", "2", "change-by", "4", "change-way", "FORWARD"};
+    assertThat(send("/change", unknown).body())
+        .contains("id=\"change-by-fault\"", "is not noted. Type the new value.");
+    assertThat(window.page(base + "/change")).contains("kept up to entry 2");
   }
 
   @Test

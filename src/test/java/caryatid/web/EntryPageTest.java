@@ -132,7 +132,8 @@ class EntryPageTest {
     String base = window.start("K7-right", "right");
     String page = window.page(base + "/assessment");
     String now = value(page, "entry-at-shown");
-    assertThat(now).matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d[+-]\\d\\d:\\d\\d");
+    assertThat(now).matches("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d");
+    assertThat(page).containsOnlyOnce("By this computer");
     assertThat(page).contains("aria-describedby=\"entry-at-hint\" value=\"" + now + "\"");
     String left = "2026-01-01T00:00+00:00";
     send(base, "assessment", "skin", "a", "entry-at", left, "entry-at-shown", left);
@@ -145,13 +146,12 @@ class EntryPageTest {
   @Test
   void aTimeThatIsNoneOrToComeIsToldAtItsFieldAndStays() throws Exception {
     String base = window.start("K7-right", "right");
-    for (String time : new String[] {"4 March", "2026-03-04T10:15", "0001-01-01T00:00Z"}) {
+    for (String time : new String[] {"4 March", "4/3/2026 10:15", "0001-01-01T00:00Z"}) {
       HttpResponse<String> sent = send(base, "assessment", "skin", "a", "entry-at", time);
       assertThat(sent.statusCode()).isEqualTo(422);
       assertThat(sent.body())
           .contains(
-              "id=\"entry-at-fault\"><p>Expected a day and a time with its offset from UTC, such as"
-                  + " 2026-03-04T10:15+01:00, found "
+              "id=\"entry-at-fault\"><p>Expected a day and a time, such as 2026-03-04 10:15, found "
                   + time
                   + ".</p>",
               "value=\"" + time + "\"",
@@ -174,6 +174,83 @@ class EntryPageTest {
     HttpResponse<String> started = start(fields, "2026-03-04T09:00+01:00");
     String there = started.headers().firstValue("Location").orElseThrow();
     assertThat(window.page(there.replace("/parts", "/record"))).contains("2026-03-04 09:00");
+  }
+
+  /** The form of the language's country, on this computer's clock. */
+  @Test
+  void theTimeTypedLastIsOfferedToTheNextFormOfTheVisit() throws Exception {
+    String base = window.start("K7-right", "right");
+    window.send("/language", "language", "de");
+    String page = window.page(base + "/assessment");
+    assertThat(value(page, "entry-at-shown")).matches("\\d\\d\\.\\d\\d\\.\\d{4} \\d\\d:\\d\\d");
+    send(base, "assessment", "skin", "a", "entry-at", "4.3.2026 14:05");
+    assertThat(window.page(base + "/record")).contains("2026-03-04 14:05");
+    String next = window.page(base + "/dynamic-alignment");
+    assertThat(value(next, "entry-at")).isEqualTo("4.3.2026 14:05");
+    assertThat(next).contains("Wie heute zuletzt eingegeben.");
+    send(base, "dynamic-alignment", "comfort", "8");
+    assertThat(value(window.page(base + "/closing"), "entry-at")).isNotEqualTo("4.3.2026 14:05");
+  }
+
+  @Test
+  void aFormThatIsSentAgainAfterItWasKeptSaysSo() throws Exception {
+    String base = window.start("K7-right", "right");
+    String head = OpenWindow.head(window.page(base + "/assessment"));
+    String[] form = {"record-head", head, "by-initials", "AB", "skin", "a"};
+    assertThat(window.send(base + "/assessment", form).body()).contains("Kept as entry 2");
+    HttpResponse<String> again = window.send(base + "/assessment", form);
+    assertThat(again.statusCode()).isEqualTo(422);
+    assertThat(again.body())
+        .contains("This form was kept already, as entry 2; nothing was kept a second time.")
+        .contains("href=\"" + base + "/record\"", "value=\"a\"")
+        .doesNotContain("The record has changed", "Nothing was kept yet");
+    assertThat(window.page(base + "/record")).contains("kept up to entry 2");
+  }
+
+  @Test
+  void ofLengthAndPelvisWhatIsKnownIsEnough() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(send(base, "length-and-pelvis", "pelvis-level", "yes").body())
+        .contains("Kept as entry 2", "pelvis level: yes");
+    assertThat(send(base, "length-and-pelvis", "landmarks[1].left-mm", "900").body())
+        .contains("id=\"landmarks-1-landmark-fault\"", "id=\"landmarks-1-right-mm-fault\"");
+    assertThat(send(base, "length-and-pelvis").statusCode()).isEqualTo(422);
+  }
+
+  /** A level pelvis seen later does not say that the heights were wrong. */
+  @Test
+  void legsThatDifferStayOpenWhenOnlyThePelvisIsNoted() throws Exception {
+    String base = window.start("K7-right", "right");
+    String[] heights = {
+      "landmarks[1].landmark",
+      "iliac crest",
+      "landmarks[1].left-mm",
+      "1000",
+      "landmarks[1].right-mm",
+      "980"
+    };
+    send(base, "length-and-pelvis", heights);
+    String before = window.page(base + "/closing");
+    send(base, "length-and-pelvis", "pelvis-level", "no");
+    String differs = before.split("class=\"facts\"")[1].split("</ul>")[0];
+    assertThat(differs).contains("iliac crest");
+    assertThat(window.page(base + "/closing")).contains(differs);
+  }
+
+  /** Common practice, no source: the knee that the wearer has is looked at below it. */
+  @Test
+  void belowTheKneeItsInstabilityAndASlippingSocketAreLookedFor() throws Exception {
+    String page = window.page(window.start("K7-right", "right") + "/dynamic-alignment");
+    assertThat(page)
+        .contains("own knee is unstable", "socket slips on the leg")
+        .doesNotContain("prosthetic knee gives way");
+  }
+
+  @Test
+  void afterTheClosingWasKeptReportAndPackedRecordAreOffered() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(send(base, "closing", "pain", "0").body())
+        .contains("Kept as entry 2", base + "/pdf?paper=a4", base + "/pack", base + "/bundle");
   }
 
   private HttpResponse<String> start(String[] fields, String time) throws Exception {

@@ -9,6 +9,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -101,6 +102,57 @@ class RecordFilesTest {
     try (Stream<Path> left = Files.walk(folder.resolve("home"))) {
       assertThat(left.filter(f -> f.getFileName().toString().matches("[0-9a-f]{16}"))).isEmpty();
     }
+  }
+
+  /** The file is the one that the command line writes, whose contents have their own tests. */
+  @Test
+  void theFileForTheClinicsSystemAsksWhoTheWearerIsThere() throws Exception {
+    String base = window.start("K7-right", "right");
+    assertThat(window.page(base + "/bundle"))
+        .contains("nothing is sent", "name=\"patient-system\"", "name=\"patient-number\"");
+    String[] none = {"patient-system", "clinic", "patient-number", "12345"};
+    HttpResponse<String> refused = window.send(base + "/bundle", none);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("Nothing was written.", "value=\"12345\"");
+    String[] patient = {"patient-system", "urn:oid:1.2.3.4", "patient-number", "12345"};
+    HttpResponse<String> file = window.send(base + "/bundle", patient);
+    assertThat(file.headers().firstValue("Content-Disposition"))
+        .contains("attachment; filename=\"K7-right.json\"");
+    assertThat(file.body())
+        .startsWith("{")
+        .contains("\"type\" : \"transaction\"", "\"urn:oid:1.2.3.4\"", "\"12345\"");
+    assertThat(window.page(base + "/record")).doesNotContain("12345");
+  }
+
+  @Test
+  void twoStatesAreComparedFromTheLastTwoStandsOn() throws Exception {
+    Path zip = Path.of("src/test/resources/caryatid/frozen/v2/packed/M4-left.zip");
+    String there = takeIn(window, zip).headers().firstValue("Location").orElseThrow();
+    String base = there.substring(0, there.lastIndexOf('/'));
+    List<String> stands =
+        Pattern.compile("<option value=\"(\\d+)\"[^>]*>\\d+: static alignment")
+            .matcher(window.page(base + "/compare").split("id=\"to\"")[0])
+            .results()
+            .map(found -> found.group(1))
+            .toList();
+    List<String> chosen =
+        Pattern.compile("<option value=\"(\\d+)\" selected")
+            .matcher(window.page(base + "/compare"))
+            .results()
+            .map(found -> found.group(1))
+            .toList();
+    assertThat(chosen.subList(0, 2)).isEqualTo(stands.subList(stands.size() - 2, stands.size()));
+  }
+
+  @Test
+  void aShoeNamesItsStandByItsDayAndFootwear() throws Exception {
+    Path zip = Path.of("src/test/resources/caryatid/frozen/v2/packed/M4-left.zip");
+    String there = takeIn(window, zip).headers().firstValue("Location").orElseThrow();
+    String base = there.substring(0, there.lastIndexOf('/'));
+    assertThat(window.page(base + "/footwear"))
+        .containsPattern(
+            "<select id=\"shoes-1-stand\"[^>]*>(<option[^>]*></option>\\s*)?<option value=\"\\d+\"[^>]*>"
+                + "\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d[^<]*, static alignment, ");
   }
 
   @Test

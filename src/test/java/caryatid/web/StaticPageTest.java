@@ -213,6 +213,7 @@ class StaticPageTest extends FittingWindow {
             "Kept as entry 2",
             "<h2>What to change next, right</h2>",
             "<p>Nothing that may be changed has its travel noted.",
+            base + "/bench-alignment\">Note how far the joints go</a>",
             "<p class=\"note\">Standing does not show how the wearer walks;");
     assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
     assertThat(window.page(base + STEP))
@@ -378,7 +379,7 @@ class StaticPageTest extends FittingWindow {
     String page = window.page(base + STEP);
     assertThat(page.substring(page.indexOf("Result of one stand")))
         .containsSubsequence(
-            "class=\"verdict lead\"", "Measure again before changing.", "to spare");
+            "class=\"verdict lead\"", "Measure again before changing.", "give or take");
   }
 
   @Test
@@ -403,7 +404,7 @@ class StaticPageTest extends FittingWindow {
     type("part", "live");
     String page = window.page(base + STEP);
     String shown = value(page, "entry-at-shown");
-    assertThat(shown).matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d[+-]\\d\\d:\\d\\d");
+    assertThat(shown).matches("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d");
     Map<String, String> left = Map.of("entry-at", shown, "entry-at-shown", shown);
     typeAs(left, "part", "live");
     assertThat(draft()).doesNotContainPattern("(?m)^at=");
@@ -416,7 +417,7 @@ class StaticPageTest extends FittingWindow {
     Map<String, String> typed = Map.of("entry-at", "2026-03-04 10:15 +01:00");
     typeAs(typed, "part", "live");
     assertThat(draft()).contains("at=2026-03-04T10:15+01:00\n");
-    assertThat(value(window.page(base + STEP), "entry-at")).isEqualTo("2026-03-04T10:15+01:00");
+    assertThat(value(window.page(base + STEP), "entry-at")).startsWith("2026-03-04 10:15");
     typeAs(left, "part", "live");
     assertThat(draft()).doesNotContain("2026-03-04T10:15").containsPattern("(?m)^at=\\d{4}-");
   }
@@ -430,9 +431,7 @@ class StaticPageTest extends FittingWindow {
     Map<String, String> wrong = Map.of("entry-at", "{4 March}");
     typeAs(wrong, "part", "live");
     drop("barefoot-1.csv");
-    String said =
-        "Expected a day and a time with its offset from UTC, such as 2026-03-04T10:15+01:00,"
-            + " found {4 March}.";
+    String said = "Expected a day and a time, such as 2026-03-04 10:15, found {4 March}.";
     assertThat(typeAs(wrong, "action", "count-1").statusCode()).isEqualTo(303);
     assertThat(window.page(base + STEP))
         .contains("id=\"entry-at-fault\"><p>" + said, "When: " + said);

@@ -41,6 +41,8 @@ class WindowPicturesTest {
           "closing",
           "record",
           "compare",
+          "change",
+          "bundle",
           "verify",
           "erase");
 

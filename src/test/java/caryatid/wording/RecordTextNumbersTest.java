@@ -164,7 +164,7 @@ class RecordTextNumbersTest {
             + "|      heel height set: 16.25 mm",
         "|Offsets from stand to stand|  sagittal, right, foot reference point"
             + "|    entry 6: +47.3 ± 12.5 mm; recommended +44.0 (+37.0 to +55.0):"
-            + " ○ undecided: 8 mm to spare"
+            + " ○ undecided: 8 mm within the tolerance"
             + "|  sagittal, right, knee centre"
             + "|    entry 6: −12.6 ± 12.7 mm; recommended −4.0 (−9.0 to +5.0):"
             + " × tolerance not met"

@@ -57,7 +57,8 @@ class ResultSentencesTest {
   void everyFindingSaysItsOwnNumbersAndDirections() {
     assertThat(said(STATE.findings()))
         .containsExactly(
-            "○ undecided: 8 mm to spare. ankle axis: load line 47 mm anterior (35 to 60 mm);"
+            "○ undecided: 8 mm within the tolerance, give or take 13 mm. ankle axis: load line 47"
+                + " mm anterior (35 to 60 mm);"
                 + " recommended 44 mm anterior (37 to 55 mm).",
             "× tolerance not met. prosthetic knee axis: load line 13 mm posterior (0 to 25 mm);"
                 + " recommended 4 mm posterior (9 mm posterior to 5 mm anterior).",

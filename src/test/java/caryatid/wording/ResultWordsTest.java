@@ -62,10 +62,10 @@ class ResultWordsTest {
       delimiter = '|',
       textBlock =
           """
-          en | ● tolerance met | × tolerance not met | ○ undecided: 3 mm to spare | ○ undecided: 3 mm over
-          de | ● Toleranz eingehalten | × Toleranz nicht eingehalten | ○ unentschieden: 3 mm Reserve | ○ unentschieden: 3 mm zu viel
-          fr | ● tolérance respectée | × tolérance non respectée | ○ indécis : marge 3 mm | ○ indécis : dépassement 3 mm
-          es | ● tolerancia cumplida | × tolerancia no cumplida | ○ sin decidir: margen 3 mm | ○ sin decidir: exceso 3 mm
+          en | ● tolerance met | × tolerance not met | ○ undecided: 3 mm within the tolerance | ○ undecided: 3 mm beyond the tolerance
+          de | ● Toleranz eingehalten | × Toleranz nicht eingehalten | ○ unentschieden: 3 mm in der Toleranz | ○ unentschieden: 3 mm jenseits der Toleranz
+          fr | ● tolérance respectée | × tolérance non respectée | ○ indécis : 3 mm dans la tolérance | ○ indécis : 3 mm au-delà de la tolérance
+          es | ● tolerancia cumplida | × tolerancia no cumplida | ○ sin decidir: 3 mm dentro de la tolerancia | ○ sin decidir: 3 mm más allá de la tolerancia
           """)
   void eachResultHasItsMarkAndItsWords(
       String language, String met, String notMet, String spare, String over) {
@@ -104,8 +104,9 @@ class ResultWordsTest {
   @Test
   void lessThanHalfAMillimetreIsNeverWrittenAsNone() {
     assertThat(result("en", 5.4, Verdict.INSIDE_TOO_CLOSE))
-        .isEqualTo("○ undecided: under 1 mm to spare");
-    assertThat(result("en", 5.6, Verdict.INSIDE_TOO_CLOSE)).isEqualTo("○ undecided: 1 mm to spare");
+        .isEqualTo("○ undecided: under 1 mm within the tolerance");
+    assertThat(result("en", 5.6, Verdict.INSIDE_TOO_CLOSE))
+        .isEqualTo("○ undecided: 1 mm within the tolerance");
   }
 
   @Test

@@ -89,11 +89,10 @@ public final class EntryForms {
   private static final Form LEG_LENGTH =
       Form.of(
           rows(
-                  "landmarks",
-                  words("landmark").needed(),
-                  number("left-mm", Range.HEIGHT_MM).needed(),
-                  number("right-mm", Range.HEIGHT_MM).needed())
-              .needed(),
+              "landmarks",
+              words("landmark").needed(),
+              number("left-mm", Range.HEIGHT_MM).needed(),
+              number("right-mm", Range.HEIGHT_MM).needed()),
           number("intended-shortening-mm", Range.SHORTENING_MM),
           number("lift-mm", Range.LIFT_MM),
           choice("lift-under", Choices.SIDE.codes()),

@@ -3,7 +3,10 @@ package caryatid.usecase.stand;
 import static java.util.Locale.ROOT;
 
 import caryatid.entry.BenchAlignment;
+import caryatid.entry.BenchItem;
 import caryatid.entry.Entry;
+import caryatid.entry.SettingDirection;
+import caryatid.entry.form.Answers;
 import caryatid.fitting.FittingRecord;
 import caryatid.fitting.RecordCode;
 import caryatid.geometry.Side;
@@ -45,6 +48,7 @@ public final class AlignmentChange {
    * @param unit its code
    * @param now what it is set to; empty where the record does not say
    * @param recommended what is recommended, where the record says it
+   * @param directions in which it can be changed: first the one in which its number rises
    */
   public record Changeable(
       String item,
@@ -52,7 +56,12 @@ public final class AlignmentChange {
       Optional<Side> side,
       String unit,
       Optional<BigDecimal> now,
-      Optional<BigDecimal> recommended) {}
+      Optional<BigDecimal> recommended,
+      List<SettingDirection> directions) {
+    public Changeable {
+      directions = List.copyOf(directions);
+    }
+  }
 
   /** Where a step back leads, and whether every tolerance was met there. */
   public record WayBack(LastGood to, boolean good) {}
@@ -99,7 +108,8 @@ public final class AlignmentChange {
                 Optional.empty(),
                 row.get("unit"),
                 Optional.empty(),
-                Optional.empty()));
+                Optional.empty(),
+                SettingDirection.of(code(row.get("item")))));
       }
     }
     return List.copyOf(offered);
@@ -113,7 +123,16 @@ public final class AlignmentChange {
         row.side(),
         row.unit().code(),
         Optional.of(row.set()),
-        row.recommended());
+        row.recommended(),
+        SettingDirection.of(row.item().code()));
+  }
+
+  private Optional<BenchItem> code(String item) {
+    return usual
+        .named(item)
+        .flatMap(row -> row.name("item"))
+        .flatMap(Answers.Value.Name::code)
+        .map(BenchItem.class::cast);
   }
 
   /** The fasteners that the record names; {@code now} is what each is to be secured to. */
@@ -128,7 +147,8 @@ public final class AlignmentChange {
                     row.side(),
                     row.unit().code(),
                     row.recommended().or(() -> Optional.of(row.set())),
-                    row.recommended()))
+                    row.recommended(),
+                    SettingDirection.of(row.item().code())))
         .toList();
   }
 
@@ -167,8 +187,8 @@ public final class AlignmentChange {
   }
 
   /** A change in words: what, from, to. */
-  public static String said(Changeable what, String to) {
-    String from = what.now().map(BigDecimal::toPlainString).orElse("?");
+  public static String said(Changeable what, String to, Wording wording) {
+    String from = what.now().map(wording::exact).orElse("?");
     return what.item() + ": " + from + " \u2192 " + to + " " + what.unit();
   }
 }

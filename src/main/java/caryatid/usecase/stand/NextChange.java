@@ -1,5 +1,6 @@
 package caryatid.usecase.stand;
 
+import caryatid.advice.AdviceRemark;
 import caryatid.remark.BadInput;
 import caryatid.report.Pictures;
 import caryatid.usecase.Records;
@@ -18,13 +19,15 @@ import java.util.Optional;
  * @param always what is said with every advice
  * @param drawing the offsets now and after the change, as SVG; empty where nothing is known of any
  * @param numbers all of it, line by line
+ * @param travelMissing whether nothing is advised because no joint has its travel noted
  */
 public record NextChange(
     String title,
     String sentence,
     List<String> always,
     Optional<String> drawing,
-    List<String> numbers) {
+    List<String> numbers,
+    boolean travelMissing) {
   public NextChange {
     always = List.copyOf(always);
     numbers = List.copyOf(numbers);
@@ -46,6 +49,8 @@ public record NextChange(
         AdviceText.sentence(leg, wording),
         AdviceText.always(wording),
         Pictures.nextChange(leg, wording),
-        AdviceText.lines(leg, wording));
+        AdviceText.lines(leg, wording),
+        leg.advice().remarks().stream()
+            .anyMatch(remark -> remark.topic() == AdviceRemark.NO_ADJUSTMENT));
   }
 }

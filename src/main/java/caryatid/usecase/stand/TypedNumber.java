@@ -19,7 +19,7 @@ public final class TypedNumber {
   }
 
   /** Whether a text is a number as files write it, without a sign. */
-  static boolean isPlain(String text) {
+  public static boolean isPlain(String text) {
     return text.matches("\\d{1,9}(\\.\\d{1,9})?");
   }
 }

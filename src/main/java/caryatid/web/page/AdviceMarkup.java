@@ -8,12 +8,21 @@ import java.util.List;
 public final class AdviceMarkup {
   private AdviceMarkup() {}
 
-  /** The advice for each leg. */
-  public static Markup of(List<NextChange> legs, Wording wording) {
+  /**
+   * The advice for each leg.
+   *
+   * @param bench the address where the travel of a joint is noted
+   */
+  public static Markup of(List<NextChange> legs, String bench, Wording wording) {
     Markup out = new Markup();
     for (NextChange leg : legs) {
       out.open("section", "class", "advice").element("h2", leg.title());
       out.element("p", leg.sentence());
+      if (leg.travelMissing()) {
+        out.open("p")
+            .element("a", wording.word("Web.noteTravel"), "class", "button", "href", bench);
+        out.close("p");
+      }
       leg.drawing().ifPresent(svg -> out.open("div", "class", "figure").drawing(svg).close("div"));
       leg.always().forEach(said -> out.element("p", said, "class", "note"));
       out.open("details").element("summary", wording.word("AdviceText.numbers"));

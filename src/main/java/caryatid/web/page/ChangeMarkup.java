@@ -1,8 +1,11 @@
 package caryatid.web.page;
 
+import caryatid.entry.SettingDirection;
 import caryatid.usecase.stand.AlignmentChange;
 import caryatid.usecase.stand.AlignmentChange.Changeable;
 import caryatid.wording.Wording;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -40,9 +43,40 @@ public final class ChangeMarkup {
         word("change.what"),
         Stream.concat(Stream.of(""), codes.stream()).toList(),
         Stream.concat(Stream.of(""), offered.stream().map(this::now)).toList());
-    control.number(AlignmentChange.lead(1) + SET, word("change.to"), "mm, \u00b0");
-    out.element("p", wording.word("Web.otherWay"), "class", "note");
+    control.number(TypedSetting.TO, word("change.to"), "mm, \u00b0");
+    by(offered);
+    out.open("p", "class", "note", "role", "status", "data-comes-to", "").close("p");
     return out;
+  }
+
+  /** By how much and in which direction; the script leaves those of the chosen item. */
+  private void by(List<Changeable> offered) {
+    control.number(TypedSetting.BY, word("change.by"), "mm, \u00b0");
+    Map<SettingDirection, List<String>> items = new EnumMap<>(SettingDirection.class);
+    for (int i = 0; i < offered.size(); i++) {
+      for (SettingDirection one : offered.get(i).directions()) {
+        items.computeIfAbsent(one, none -> new ArrayList<>()).add("" + i);
+      }
+    }
+    String name = TypedSetting.WAY;
+    String chosen = typed.getOrDefault(name, "");
+    out.open("div", "class", "field").element("label", word("change.way"), "for", name);
+    out.open("select", "id", name, "name", name, "data-of", WHAT);
+    out.element("option", "", "value", "");
+    items.forEach(
+        (one, of) ->
+            out.element(
+                "option",
+                wording.word(one),
+                "value",
+                one.name(),
+                "data-items",
+                String.join(" ", of),
+                one.name().equals(chosen) ? "selected" : "",
+                ""));
+    out.close("select");
+    control.faults(name);
+    out.close("div");
   }
 
   /** An item and what it is set to. */

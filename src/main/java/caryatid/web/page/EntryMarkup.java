@@ -2,7 +2,6 @@ package caryatid.web.page;
 
 import caryatid.entry.form.Form;
 import caryatid.wording.Wording;
-import java.time.OffsetDateTime;
 
 /** The form of an entry: who says it, what it says, and what is wrong with it. */
 public final class EntryMarkup {
@@ -108,21 +107,25 @@ public final class EntryMarkup {
     out.close("div");
   }
 
-  /** The entry's fields. */
-  public void fields(Markup out, Form form, RowOffers offers) {
-    out.add(FormMarkup.fields(form, wording, typed, faults, offers, prefix));
+  /**
+   * The entry's fields.
+   *
+   * @param entries what a field that names an entry offers, by the field's key
+   */
+  public void fields(Markup out, Form form, RowOffers offers, EntryOffers entries) {
+    out.add(FormMarkup.fields(form, wording, typed, faults, offers, entries, prefix));
   }
 
   /** When it was, who says it, and the button. */
-  public void end(Markup out, String button, OffsetDateTime now) {
-    when(out, now);
+  public void end(Markup out, String button, TypedTime.Offered time) {
+    when(out, time);
     confirm(out);
     close(out, button);
   }
 
   /** When it was and who says it, of the form of a step. */
-  public void endStep(Markup out, OffsetDateTime now) {
-    when(out, now);
+  public void endStep(Markup out, TypedTime.Offered time) {
+    when(out, time);
     confirm(out);
     out.open("div", "class", "field");
     initials(out, wording, typed.text(BY).orElse(initials), true, prefix);
@@ -183,8 +186,8 @@ public final class EntryMarkup {
         by);
   }
 
-  private void when(Markup out, OffsetDateTime now) {
-    TypedTime.Untouched shown = new TypedTime.Untouched(now, wording.word("Web.whenHint"), prefix);
+  private void when(Markup out, TypedTime.Offered time) {
+    TypedTime.Shown shown = new TypedTime.Shown(time, wording.word("Web.whenHint"), prefix);
     TypedTime.field(out, shown, typed, faults, wording);
   }
 }

@@ -51,12 +51,9 @@ public record FieldFaults(
     return atFields.isEmpty() && others.isEmpty();
   }
 
-  /** The same, and that what was typed as the time is none. */
-  public FieldFaults andTime(Optional<String> unreadable, Wording wording) {
-    Map<String, List<String>> all = new LinkedHashMap<>(atFields);
-    unreadable.ifPresent(
-        typed -> all.put(TypedTime.AT, List.of(wording.fill("Web.badTime", Argument.text(typed)))));
-    return new FieldFaults(all, others, looksLikeName);
+  /** Why what was typed as the time is none. */
+  public static FieldFaults ofTime(String fault) {
+    return new FieldFaults(Map.of(TypedTime.AT, List.of(fault)), List.of());
   }
 
   /** The sentences at a field. */

@@ -33,11 +33,18 @@ final class FormMarkup {
   private final TypedForm typed;
   private final FieldFaults faults;
   private final RowOffers offers;
+  private final EntryOffers entries;
   private final String prefix;
   private final Markup out = new Markup();
 
   private FormMarkup(
-      Wording wording, TypedForm typed, FieldFaults faults, RowOffers offers, String prefix) {
+      Wording wording,
+      TypedForm typed,
+      FieldFaults faults,
+      RowOffers offers,
+      EntryOffers entries,
+      String prefix) {
+    this.entries = entries;
     this.prefix = prefix;
     this.wording = wording;
     this.words = new EntryWords(wording);
@@ -57,8 +64,9 @@ final class FormMarkup {
       TypedForm typed,
       FieldFaults faults,
       RowOffers offers,
+      EntryOffers entries,
       String prefix) {
-    FormMarkup markup = new FormMarkup(wording, typed, faults, offers, prefix);
+    FormMarkup markup = new FormMarkup(wording, typed, faults, offers, entries, prefix);
     for (Field field : form.fields()) {
       if (field.type() instanceof FieldType.Rows rows) {
         markup.rows(field, rows.form());
@@ -177,6 +185,13 @@ final class FormMarkup {
       out.open("select", "id", id, "name", name, bad, "true", describes, id + "-fault");
       option("", "", text);
       choice.words().forEach(code -> option(code, choiceWord(field.key(), code), text));
+      out.close("select");
+      return;
+    }
+    if (entries.byField().containsKey(field.key())) {
+      out.open("select", "id", id, "name", name, bad, "true", describes, id + "-fault");
+      option("", "", text);
+      entries.byField().get(field.key()).forEach((entry, words) -> option(entry, words, text));
       out.close("select");
       return;
     }

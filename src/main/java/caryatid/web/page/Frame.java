@@ -149,6 +149,10 @@ public final class Frame {
     for (int i = from; i < before; i++) {
       RecordHead.Unsafe line = all.get(i);
       page.open("li").element("span", "! " + line.words());
+      if (line.torque()) {
+        String change = base + "/change";
+        page.element("a", wording.word("Web.noteTorque"), "class", "button", "href", change);
+      }
       if (!line.answered()) {
         String address = base + "/answer?line=" + (i + 1);
         page.element("a", wording.word("Web.answer"), "class", "button", "href", address);

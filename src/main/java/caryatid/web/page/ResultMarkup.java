@@ -53,8 +53,16 @@ public final class ResultMarkup {
     out.open("div", "class", "lines");
     ResultText.lines(result, wording).stream()
         .filter(line -> !line.isBlank())
+        .map(line -> inFormsWords(line, wording))
         .forEach(line -> out.element("p", line));
     return out.close("div").close("details");
+  }
+
+  /** What a sheet would say in its keys, the window's forms say in their words. */
+  private static String inFormsWords(String line, Wording wording) {
+    return line.equals(wording.word("LandmarkWords.ANKLE_AXIS_OPEN"))
+        ? wording.word("Web.ankleAxisOpen")
+        : line;
   }
 
   /** Nothing is claimed of a screen's scale before a card was held to it. */

@@ -1,11 +1,9 @@
 package caryatid.web.page;
 
+import caryatid.remark.Argument;
 import caryatid.wording.Wording;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -15,26 +13,33 @@ public final class TypedTime {
   /** The name of its field. */
   public static final String AT = "entry-at";
 
-  /** What stood in the field when the form was made. */
+  /** What stands in the field if nobody changes it. */
   public static final String SHOWN = "entry-at-shown";
-
-  private static final int FIRST_YEAR = 1900;
-  private static final int LAST_YEAR = 9999;
-
-  private static final DateTimeFormatter MINUTES =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mmxxx", Locale.ROOT);
 
   private TypedTime() {}
 
   /**
-   * What stands in a field that nobody has typed into.
+   * What is known before anything is typed into a form.
+   *
+   * @param now the time
+   * @param before what was typed last on this visit; empty if nothing was
+   */
+  public record Offered(OffsetDateTime now, Optional<String> before) {}
+
+  /**
+   * The field as it is shown.
    *
    * @param hint what becomes of it if it is left as it is
    * @param prefix of the ids, where a page has several forms
    */
-  public record Untouched(OffsetDateTime at, String hint, String prefix) {
-    public Untouched(OffsetDateTime at, String hint) {
-      this(at, hint, "");
+  public record Shown(Offered offered, String hint, String prefix) {
+    public Shown(Offered offered, String hint) {
+      this(offered, hint, "");
+    }
+
+    /** Only the first form of a page says by which clock it is. */
+    private boolean first() {
+      return prefix.isEmpty();
     }
   }
 
@@ -44,47 +49,26 @@ public final class TypedTime {
   }
 
   /** The time that was typed; empty if none was, or it is none. */
-  public static Optional<OffsetDateTime> of(TypedForm typed) {
-    return changed(typed).flatMap(TypedTime::read);
+  public static Optional<OffsetDateTime> of(TypedForm typed, LocalTimes times) {
+    return changed(typed).flatMap(times::read);
   }
 
-  /** What was typed and is no time with an offset from UTC. */
-  public static Optional<String> unreadable(TypedForm typed) {
-    return changed(typed).filter(text -> read(text).isEmpty());
-  }
-
-  /** Whether a text is no time with an offset from UTC. */
-  public static boolean isNone(String text) {
-    return read(text).isEmpty();
-  }
-
-  private static Optional<OffsetDateTime> read(String text) {
-    try {
-      OffsetDateTime time = OffsetDateTime.parse(compact(text));
-      boolean known = time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR;
-      return known ? Optional.of(time) : Optional.empty();
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
-  }
-
-  /** A time as files write it; what is none stays as it is. */
-  public static String plain(String typed) {
-    return isNone(typed) ? typed : compact(typed);
-  }
-
-  private static String compact(String typed) {
-    return typed.strip().replaceFirst(" +", "T").replace(" ", "");
+  /** Why what was typed is no time; empty if it is one, or nothing was typed. */
+  public static Optional<String> fault(TypedForm typed, LocalTimes times) {
+    return changed(typed).flatMap(times::fault);
   }
 
   /** The field with its label, its hint and what is wrong with it. */
   public static void field(
-      Markup out, Untouched shown, TypedForm typed, FieldFaults faults, Wording wording) {
+      Markup out, Shown shown, TypedForm typed, FieldFaults faults, Wording wording) {
+    LocalTimes times = LocalTimes.here(wording);
     List<String> wrong = faults.at(AT);
     out.open("div", "class", "field");
     out.element("label", wording.word("Web.when"), "for", shown.prefix() + AT);
-    inputs(out, typed, shown, !wrong.isEmpty());
-    out.element("span", shown.hint(), "class", "note", "id", shown.prefix() + AT + "-hint");
+    String value = value(typed, shown.offered(), times);
+    inputs(out, value, shown, times.show(shown.offered().now()), !wrong.isEmpty());
+    out.element(
+        "span", hint(value, shown, wording), "class", "note", "id", shown.prefix() + AT + "-hint");
     if (!wrong.isEmpty()) {
       out.open("div", "class", "fault", "id", shown.prefix() + AT + "-fault");
       wrong.forEach(fault -> out.element("p", fault));
@@ -93,13 +77,31 @@ public final class TypedTime {
     out.close("div");
   }
 
+  /** A form that was sent has its own time; a new one begins with what was typed last. */
+  private static String value(TypedForm typed, Offered offered, LocalTimes times) {
+    boolean sent = typed.text(SHOWN).isPresent();
+    return changed(typed)
+        .or(() -> sent ? Optional.empty() : offered.before())
+        .orElseGet(() -> times.show(offered.now()));
+  }
+
+  private static String hint(String value, Shown shown, Wording wording) {
+    boolean before = shown.offered().before().equals(Optional.of(value));
+    String says = before ? wording.word("Web.whenBefore") : shown.hint();
+    String offset = shown.offered().now().getOffset().getId();
+    return shown.first()
+        ? says
+            + " "
+            + wording.fill("Web.whenClock", Argument.text("Z".equals(offset) ? "" : offset))
+        : says;
+  }
+
   /** What stands in the field, and the hidden one that tells whether it was changed. */
-  private static void inputs(Markup out, TypedForm typed, Untouched untouched, boolean bad) {
-    String shown = untouched.at().format(MINUTES);
+  private static void inputs(Markup out, String value, Shown field, String untouched, boolean bad) {
     out.open(
         "input",
         "id",
-        untouched.prefix() + AT,
+        field.prefix() + AT,
         "name",
         AT,
         "type",
@@ -109,11 +111,11 @@ public final class TypedTime {
         "autocomplete",
         "off",
         "aria-describedby",
-        untouched.prefix() + AT + "-hint",
+        field.prefix() + AT + "-hint",
         bad ? "aria-invalid" : "",
         "true",
         "value",
-        changed(typed).orElse(shown));
-    out.open("input", "type", "hidden", "name", SHOWN, "value", shown);
+        value);
+    out.open("input", "type", "hidden", "name", SHOWN, "value", untouched);
   }
 }

@@ -176,18 +176,14 @@ class EntryPageTest {
     assertThat(window.page(there.replace("/parts", "/record"))).contains("2026-03-04 09:00");
   }
 
-  /** The form of the language's country, on this computer's clock. */
   @Test
   void theTimeTypedLastIsOfferedToTheNextFormOfTheVisit() throws Exception {
     String base = window.start("K7-right", "right");
-    window.send("/language", "language", "de");
-    String page = window.page(base + "/assessment");
-    assertThat(value(page, "entry-at-shown")).matches("\\d\\d\\.\\d\\d\\.\\d{4} \\d\\d:\\d\\d");
     send(base, "assessment", "skin", "a", "entry-at", "4.3.2026 14:05");
     assertThat(window.page(base + "/record")).contains("2026-03-04 14:05");
     String next = window.page(base + "/dynamic-alignment");
     assertThat(value(next, "entry-at")).isEqualTo("4.3.2026 14:05");
-    assertThat(next).contains("Wie heute zuletzt eingegeben.");
+    assertThat(next).contains("As typed last today.");
     send(base, "dynamic-alignment", "comfort", "8");
     assertThat(value(window.page(base + "/closing"), "entry-at")).isNotEqualTo("4.3.2026 14:05");
   }

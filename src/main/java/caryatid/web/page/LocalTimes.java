@@ -29,7 +29,7 @@ public record LocalTimes(Wording wording, ZoneId zone) {
   private static final String SLASHES = "d/M/uuuu H:mm[:ss]";
 
   private static final Pattern PARTS =
-      Pattern.compile("(\\S+?)[T,\\s]\\s*(\\d{1,2}:\\S+?)\\s*(Z|[+-]\\d\\d:\\d\\d)?");
+      Pattern.compile("(\\S+?)[T,\\s]\\s*(\\d{1,2}:\\S+?)\\s*(Z|[+-](?:0\\d|1[0-7]):[0-5]\\d)?");
 
   private static final OffsetDateTime EXAMPLE =
       OffsetDateTime.of(2026, 3, 4, 10, 15, 0, 0, ZoneOffset.UTC);

@@ -65,6 +65,12 @@ public record RecordAdvice(
     }
   }
 
+  /** Whether nothing is advised because no joint has its travel noted. */
+  public boolean lacksTravel() {
+    return advice.remarks().stream()
+        .anyMatch(remark -> remark.topic() == AdviceRemark.NO_ADJUSTMENT);
+  }
+
   public RecordAdvice {
     heels = List.copyOf(heels);
     ankles = List.copyOf(ankles);

@@ -195,8 +195,8 @@ final class StandForm {
     LocalTimes times = LocalTimes.here(wording);
     String said = times.read(at).map(times::show).orElse(at);
     TypedForm typed = new TypedForm(at.isEmpty() ? Map.of() : Map.of(TypedTime.AT, said));
-    TypedTime.Shown shown =
-        new TypedTime.Shown(state.time(record.code()), wording.word("Web.whenStand"));
+    TypedTime.TimeField shown =
+        new TypedTime.TimeField(state.time(record.code()), wording.word("Web.whenStand"));
     TypedTime.field(out, shown, typed, values.faults(), wording);
   }
 }

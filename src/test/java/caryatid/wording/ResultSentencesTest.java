@@ -57,7 +57,7 @@ class ResultSentencesTest {
   void everyFindingSaysItsOwnNumbersAndDirections() {
     assertThat(said(STATE.findings()))
         .containsExactly(
-            "○ undecided: 8 mm within the tolerance, give or take 13 mm. ankle axis: load line 47"
+            "○ undecided: 8 mm within the tolerance, give or take 12 mm. ankle axis: load line 47"
                 + " mm anterior (35 to 60 mm);"
                 + " recommended 44 mm anterior (37 to 55 mm).",
             "× tolerance not met. prosthetic knee axis: load line 13 mm posterior (0 to 25 mm);"
@@ -70,7 +70,8 @@ class ResultSentencesTest {
   @Test
   void whatHelpsMostIsSaidOfWhatIsUndecidedUnlessAKneeMayBend() {
     assertThat(help(result(KNEE_OPEN)))
-        .containsExactly("", "What helps most: mark better, from ± 13.1 mm to ± 7.7 mm.", "");
+        .containsExactly("", "What narrows it most, though it will not decide alone: mark better, from ± 13.1 mm to"
+                + " ± 7.7 mm.", "");
     assertThat(help(result(KNEE_OPEN, BENDS))).containsOnly("");
   }
 

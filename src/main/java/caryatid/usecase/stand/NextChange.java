@@ -1,6 +1,5 @@
 package caryatid.usecase.stand;
 
-import caryatid.advice.AdviceRemark;
 import caryatid.remark.BadInput;
 import caryatid.report.Pictures;
 import caryatid.usecase.Records;
@@ -50,7 +49,6 @@ public record NextChange(
         AdviceText.always(wording),
         Pictures.nextChange(leg, wording),
         AdviceText.lines(leg, wording),
-        leg.advice().remarks().stream()
-            .anyMatch(remark -> remark.topic() == AdviceRemark.NO_ADJUSTMENT));
+        leg.lacksTravel());
   }
 }

@@ -187,7 +187,7 @@ public final class EntryMarkup {
   }
 
   private void when(Markup out, TypedTime.Offered time) {
-    TypedTime.Shown shown = new TypedTime.Shown(time, wording.word("Web.whenHint"), prefix);
+    TypedTime.TimeField shown = new TypedTime.TimeField(time, wording.word("Web.whenHint"), prefix);
     TypedTime.field(out, shown, typed, faults, wording);
   }
 }

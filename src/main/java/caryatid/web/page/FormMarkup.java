@@ -10,6 +10,7 @@ import caryatid.wording.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -181,17 +182,11 @@ final class FormMarkup {
     String text = typed.text(name).or(() -> typed.text(name + TypedForm.OWN_WORDS)).orElse("");
     String bad = faults.at(name).isEmpty() ? "" : "aria-invalid";
     String describes = faults.at(name).isEmpty() ? "" : "aria-describedby";
-    if (field.type() instanceof FieldType.Choice choice) {
+    Map<String, String> choice = choice(field);
+    if (!choice.isEmpty()) {
       out.open("select", "id", id, "name", name, bad, "true", describes, id + "-fault");
       option("", "", text);
-      choice.words().forEach(code -> option(code, choiceWord(field.key(), code), text));
-      out.close("select");
-      return;
-    }
-    if (entries.byField().containsKey(field.key())) {
-      out.open("select", "id", id, "name", name, bad, "true", describes, id + "-fault");
-      option("", "", text);
-      entries.byField().get(field.key()).forEach((entry, words) -> option(entry, words, text));
+      choice.forEach((code, words) -> option(code, words, text));
       out.close("select");
       return;
     }
@@ -228,6 +223,16 @@ final class FormMarkup {
     return field.type() instanceof FieldType.Number number && number.highest() <= HIGHEST_OF_SCALES
         ? Math.round(number.lowest()) + " \u2013 " + Math.round(number.highest())
         : "";
+  }
+
+  /** What a field is chosen from, words by codes; nothing where something is typed. */
+  private Map<String, String> choice(Field field) {
+    if (!(field.type() instanceof FieldType.Choice choice)) {
+      return entries.byField().getOrDefault(field.key(), Map.of());
+    }
+    Map<String, String> codes = new LinkedHashMap<>();
+    choice.words().forEach(code -> codes.put(code, choiceWord(field.key(), code)));
+    return codes;
   }
 
   private String choiceWord(String key, String code) {

@@ -32,8 +32,8 @@ public final class TypedTime {
    * @param hint what becomes of it if it is left as it is
    * @param prefix of the ids, where a page has several forms
    */
-  public record Shown(Offered offered, String hint, String prefix) {
-    public Shown(Offered offered, String hint) {
+  public record TimeField(Offered offered, String hint, String prefix) {
+    public TimeField(Offered offered, String hint) {
       this(offered, hint, "");
     }
 
@@ -60,7 +60,7 @@ public final class TypedTime {
 
   /** The field with its label, its hint and what is wrong with it. */
   public static void field(
-      Markup out, Shown shown, TypedForm typed, FieldFaults faults, Wording wording) {
+      Markup out, TimeField shown, TypedForm typed, FieldFaults faults, Wording wording) {
     LocalTimes times = LocalTimes.here(wording);
     List<String> wrong = faults.at(AT);
     out.open("div", "class", "field");
@@ -85,7 +85,7 @@ public final class TypedTime {
         .orElseGet(() -> times.show(offered.now()));
   }
 
-  private static String hint(String value, Shown shown, Wording wording) {
+  private static String hint(String value, TimeField shown, Wording wording) {
     boolean before = shown.offered().before().equals(Optional.of(value));
     String says = before ? wording.word("Web.whenBefore") : shown.hint();
     String offset = shown.offered().now().getOffset().getId();
@@ -97,7 +97,7 @@ public final class TypedTime {
   }
 
   /** What stands in the field, and the hidden one that tells whether it was changed. */
-  private static void inputs(Markup out, String value, Shown field, String untouched, boolean bad) {
+  private static void inputs(Markup out, String value, TimeField field, String untouched, boolean bad) {
     out.open(
         "input",
         "id",

@@ -42,13 +42,17 @@ class ChangePageTest extends FittingWindow {
   }
 
   private void keepAStand() throws Exception {
+    keepAStand(3);
+  }
+
+  private void keepAStand(int entry) throws Exception {
     TypedStand stand = new TypedStand(window, base);
     stand.typeAs(Map.of(), "part", "live");
     stand.drop("barefoot-1.csv");
     stand.typeAs(Map.of(), "action", "count-1");
     String head = OpenWindow.head(window.page(base + TypedStand.STEP));
     assertThat(stand.typeAs(Map.of(), "action", "keep", "record-head", head).body())
-        .contains("Kept as entry 3");
+        .contains("Kept as entry " + entry);
   }
 
   @Test
@@ -181,6 +185,18 @@ class ChangePageTest extends FittingWindow {
             "7");
     assertThat(old.statusCode()).isEqualTo(422);
     assertThat(old.body()).contains("The record has changed", "value=\"7\"");
+  }
+
+  /** Whatever was kept after them. */
+  @Test
+  void theLastTwoStandsAreComparedUnlessOthersAreChosen() throws Exception {
+    keepAStand(3);
+    send("/change", "change-what", "0", "items[1].set", "6", "all-secured", "yes");
+    keepAStand(5);
+    send("/assessment", "skin", "no marks");
+    assertThat(window.page(base + "/compare"))
+        .containsPattern("id=\"from\"[^/]*(</option>[^/]*)*<option value=\"3\" selected")
+        .containsPattern("id=\"to\"[^/]*(</option>[^/]*)*<option value=\"5\" selected");
   }
 
   @Test

@@ -182,10 +182,9 @@ class EntryPageTest {
     send(base, "assessment", "skin", "a", "entry-at", "4.3.2026 14:05");
     assertThat(window.page(base + "/record")).contains("2026-03-04 14:05");
     String next = window.page(base + "/dynamic-alignment");
-    assertThat(value(next, "entry-at")).isEqualTo("4.3.2026 14:05");
-    assertThat(next).contains("As typed last today.");
+    assertThat(next).contains("value=\"4.3.2026 14:05\"", "As typed last today.");
     send(base, "dynamic-alignment", "comfort", "8");
-    assertThat(value(window.page(base + "/closing"), "entry-at")).isNotEqualTo("4.3.2026 14:05");
+    assertThat(window.page(base + "/closing")).doesNotContain("value=\"4.3.2026 14:05\"");
   }
 
   @Test

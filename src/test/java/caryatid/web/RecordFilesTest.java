@@ -9,7 +9,6 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -122,26 +121,6 @@ class RecordFilesTest {
         .startsWith("{")
         .contains("\"type\" : \"transaction\"", "\"urn:oid:1.2.3.4\"", "\"12345\"");
     assertThat(window.page(base + "/record")).doesNotContain("12345");
-  }
-
-  @Test
-  void twoStatesAreComparedFromTheLastTwoStandsOn() throws Exception {
-    Path zip = Path.of("src/test/resources/caryatid/frozen/v2/packed/M4-left.zip");
-    String there = takeIn(window, zip).headers().firstValue("Location").orElseThrow();
-    String base = there.substring(0, there.lastIndexOf('/'));
-    List<String> stands =
-        Pattern.compile("<option value=\"(\\d+)\"[^>]*>\\d+: static alignment")
-            .matcher(window.page(base + "/compare").split("id=\"to\"")[0])
-            .results()
-            .map(found -> found.group(1))
-            .toList();
-    List<String> chosen =
-        Pattern.compile("<option value=\"(\\d+)\" selected")
-            .matcher(window.page(base + "/compare"))
-            .results()
-            .map(found -> found.group(1))
-            .toList();
-    assertThat(chosen.subList(0, 2)).isEqualTo(stands.subList(stands.size() - 2, stands.size()));
   }
 
   @Test

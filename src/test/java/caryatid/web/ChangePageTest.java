@@ -42,13 +42,13 @@ class ChangePageTest extends FittingWindow {
   }
 
   private void keepAStand() throws Exception {
-    keepAStand(3);
+    keepAStand(3, "barefoot-1.csv");
   }
 
-  private void keepAStand(int entry) throws Exception {
+  private void keepAStand(int entry, String recording) throws Exception {
     TypedStand stand = new TypedStand(window, base);
     stand.typeAs(Map.of(), "part", "live");
-    stand.drop("barefoot-1.csv");
+    stand.drop(recording);
     stand.typeAs(Map.of(), "action", "count-1");
     String head = OpenWindow.head(window.page(base + TypedStand.STEP));
     assertThat(stand.typeAs(Map.of(), "action", "keep", "record-head", head).body())
@@ -190,9 +190,9 @@ class ChangePageTest extends FittingWindow {
   /** Whatever was kept after them. */
   @Test
   void theLastTwoStandsAreComparedUnlessOthersAreChosen() throws Exception {
-    keepAStand(3);
+    keepAStand();
     send("/change", "change-what", "0", "items[1].set", "6", "all-secured", "yes");
-    keepAStand(5);
+    keepAStand(5, "barefoot-2.csv");
     send("/assessment", "skin", "no marks");
     assertThat(window.page(base + "/compare"))
         .containsPattern("id=\"from\"[^/]*(</option>[^/]*)*<option value=\"3\" selected")

@@ -87,9 +87,18 @@ final class SystemProcess {
 
   private static void run(Path folder, int longestS, String... command)
       throws IOException, InterruptedException {
-    Process process = new ProcessBuilder(command).directory(folder.toFile()).inheritIO().start();
+    // No stream of the tests themselves: the fetching program would leave theirs not waiting for input.
+    Path said = folder.resolve("fetched.txt");
+    Process process =
+        new ProcessBuilder(command)
+            .directory(folder.toFile())
+            .redirectErrorStream(true)
+            .redirectOutput(said.toFile())
+            .start();
     assertThat(process.waitFor(longestS, TimeUnit.SECONDS)).as(command[0]).isTrue();
-    assertThat(process.exitValue()).as(String.join(" ", command)).isZero();
+    assertThat(process.exitValue())
+        .as("%s: %s", String.join(" ", command), Files.readString(said))
+        .isZero();
   }
 
   /** Starts it, and waits until it listens. */

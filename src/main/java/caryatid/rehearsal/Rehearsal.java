@@ -75,7 +75,7 @@ final class Rehearsal {
 
   /** The window's first page, as a browser asks for it. */
   private static void open(Path records, Path home) throws BadInput, IOException {
-    Clock clock = Clock.systemDefaultZone();
+    Clock clock = Clock.systemUTC();
     CookieHandler.setDefault(new CookieManager());
     Window.Setting setting =
         new Window.Setting(Records.in(records, clock), 0, home, clock, Throwable::toString);

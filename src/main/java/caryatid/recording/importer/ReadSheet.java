@@ -29,7 +29,7 @@ record ReadSheet(Sheet sheet, Outcome<List<ParsedTable>> tables, SheetOddities o
 
   /** Whether a table is of this sheet. */
   boolean holds(ParsedTable table) {
-    return tables.value().stream().anyMatch(t -> t == table);
+    return tables.value().contains(table);
   }
 
   /** What keeps the sheet from being used although its text can be read. */

@@ -44,8 +44,8 @@ final class BatchCommand implements Callable<Integer> {
       names = "--list",
       paramLabel = "FILE",
       description =
-          "A list (CSV) with the columns state, recording, sheet and plate, a row a stand;"
-              + " instead of folders or beside them.")
+          "A list (CSV) with the columns state, recording, sheet and plate, one row per stand;"
+              + " instead of folders or as well.")
   private List<Path> lists = new ArrayList<>();
 
   @Option(

@@ -22,7 +22,8 @@ import picocli.CommandLine.TypeConversionException;
     name = "caryatid",
     mixinStandardHelpOptions = true,
     version = Program.NAME,
-    description = "Where the load line of a standing prosthesis wearer runs, and how sure that is.")
+    description =
+        "Where the load line of a standing prosthesis wearer runs, and how certain that is.")
 final class CaryatidCommand extends CommandGroup {
   /** What the commands read and write. */
   static final FileAccess FILES = new LocalFiles();

@@ -15,7 +15,7 @@ final class CorrectionOptions {
   @Option(
       names = "--corrects",
       paramLabel = "ENTRY",
-      description = "Takes the place of this entry, which stays in the record.")
+      description = "The entry to replace; it stays in the record.")
   private Integer number;
 
   @Option(names = "--because", paramLabel = "WHY", description = "What was wrong with it.")
@@ -25,7 +25,7 @@ final class CorrectionOptions {
       names = "--as-of",
       paramLabel = "TIME",
       description =
-          "When what the correction says was so; the time of the entry it corrects if left out.")
+          "The time from which the correction counts; that of the entry it corrects if left out.")
   private OffsetDateTime asOf;
 
   @Spec(Target.MIXEE)

@@ -32,16 +32,16 @@ final class InspectCommand implements Callable<Integer> {
   @Option(
       names = "--plate",
       paramLabel = "DESCRIPTION",
-      description = "A plate description (YAML) under which the file is to be seen.")
+      description = "A plate description (YAML) to read the file with.")
   private Path description;
 
   @Option(
       names = "--write",
       paramLabel = "FILE",
-      description = "Write a plate description of what is known, open questions marked.")
+      description = "Write a plate description of what is known, with open questions marked.")
   private Path draft;
 
-  @Option(names = "--replace", description = "Replace the file of --write if it is there already.")
+  @Option(names = "--replace", description = "Replace the file of --write if it already exists.")
   private boolean replace;
 
   @Mixin private ReaderLanguage language;

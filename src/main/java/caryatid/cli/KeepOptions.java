@@ -30,7 +30,7 @@ final class KeepOptions {
   @Option(
       names = "--by",
       paramLabel = "INITIALS",
-      description = "Initials of who adds it; the sheet's practitioner if left out.")
+      description = "Initials of the person adding it; the sheet's practitioner if left out.")
   private String by;
 
   @Option(

@@ -39,7 +39,7 @@ final class OpenCommand implements Callable<Integer> {
 
   @Option(
       names = "--no-browser",
-      description = "Open no browser; the file that lets one in is named all the same.")
+      description = "Open no browser; the start file to open is still printed.")
   private boolean noBrowser;
 
   @Mixin private RecordsFolder records;

@@ -45,9 +45,7 @@ final class PlateCommand extends CommandGroup {
         description = "Write the description with its proof; check takes it with --plate.")
     private Path file;
 
-    @Option(
-        names = "--replace",
-        description = "Replace the file of --write if it is there already.")
+    @Option(names = "--replace", description = "Replace the file of --write if it already exists.")
     private boolean replace;
 
     @Override

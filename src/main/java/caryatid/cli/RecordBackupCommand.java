@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
         "Backs all records up into a new folder, each as a zip, and checks every byte of what was"
             + " written.")
 final class RecordBackupCommand extends RecordSubcommand {
-  @Parameters(paramLabel = "FOLDER", description = "The folder; it must not be there yet.")
+  @Parameters(paramLabel = "FOLDER", description = "The folder; it must not exist yet.")
   private Path folder;
 
   @Override

@@ -25,7 +25,7 @@ final class RecordBundleCommand extends OneRecordCommand {
   @Parameters(
       index = "1",
       paramLabel = "FILE",
-      description = "The JSON file to write; it must not be there yet.")
+      description = "The JSON file to write; it must not exist yet.")
   private Path file;
 
   @Option(

@@ -121,7 +121,7 @@ final class RecordCommand extends CommandGroup {
         names = "--intended",
         paramLabel = "MM",
         description =
-            "By how many mm the offsets were meant to change: how many stands would show it is said.")
+            "By how many mm the offsets were meant to change; says how many stands would show it.")
     private Double intendedMm;
 
     @Option(
@@ -162,13 +162,13 @@ final class RecordCommand extends CommandGroup {
       name = "next",
       mixinStandardHelpOptions = true,
       description =
-          "Writes the trial sheet for the next stand; targets and landmarks carry over from the last"
-              + " one.")
+          "Writes the trial sheet for the next stand; targets and landmarks carry over from the"
+              + " last one.")
   private static final class RecordNextCommand extends OneRecordCommand {
     @Parameters(
         index = "1",
         paramLabel = "SHEET",
-        description = "The file to write; it must not be there yet.")
+        description = "The file to write; it must not exist yet.")
     private Path sheet;
 
     @Override
@@ -193,7 +193,8 @@ final class RecordCommand extends CommandGroup {
         names = "--day",
         paramLabel = "DAY",
         description =
-            "The visit, such as 2026-03-04; the last one before the newest entry's day if left out.")
+            "The visit, such as 2026-03-04; the last one before the newest entry's day if left"
+                + " out.")
     private LocalDate day;
 
     @Override
@@ -215,15 +216,15 @@ final class RecordCommand extends CommandGroup {
       name = "back",
       mixinStandardHelpOptions = true,
       description =
-          "Shows what to turn to get back to the settings of the last stand in which every tolerance"
-              + " was met, in one footwear.")
+          "Shows what to turn to get back to the settings of the last stand in which every"
+              + " tolerance was met, in one footwear.")
   private static final class RecordBackCommand extends OneRecordCommand {
     @Option(
         names = "--footwear",
         paramLabel = "FOOTWEAR",
         description =
-            "In what the wearer is to stand, as the stands name it; that of the newest stand if left"
-                + " out.")
+            "In what the wearer is to stand, as the stands name it; that of the newest stand if"
+                + " left out.")
     private String footwear;
 
     @Override
@@ -239,8 +240,9 @@ final class RecordCommand extends CommandGroup {
       name = "advice",
       mixinStandardHelpOptions = true,
       description =
-          "Says what to change next, learnt from this wearer's stands, how probable it is that every"
-              + " tolerance is then met, and what a heel or the wearer's own setting changes.")
+          "Says what to change next, learnt from this wearer's stands, how probable it is that"
+              + " every tolerance is then met, and what a heel or the wearer's own setting"
+              + " changes.")
   private static final class RecordAdviceCommand extends OneRecordCommand {
     @Override
     int run(Records records) throws BadInput {

@@ -21,14 +21,14 @@ import picocli.CommandLine.Option;
     name = "erase",
     mixinStandardHelpOptions = true,
     description =
-        "Erases a whole record for good, on request; only when, by whom and why is left. Copies and"
+        "Erases a whole record for good, on request; only when, by whom and why remains. Copies and"
             + " backups elsewhere are not touched.")
 final class RecordEraseCommand extends OneRecordCommand {
   @Option(
       names = "--by",
       required = true,
       paramLabel = "INITIALS",
-      description = "Initials of who does it.")
+      description = "Initials of the person doing it.")
   private String by;
 
   @Option(

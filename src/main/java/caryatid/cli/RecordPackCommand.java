@@ -12,13 +12,12 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "pack",
     mixinStandardHelpOptions = true,
-    description =
-        "Packs a record as a zip (BagIt) that another store takes in with `record unpack`.")
+    description = "Packs a record as a zip (BagIt); `record unpack` unpacks it elsewhere.")
 final class RecordPackCommand extends OneRecordCommand {
   @Parameters(
       index = "1",
       paramLabel = "ZIP",
-      description = "The file to write; it must not be there yet.")
+      description = "The file to write; it must not exist yet.")
   private Path zip;
 
   @Override

@@ -34,7 +34,7 @@ final class RecordReportCommand extends OneRecordCommand {
       description = "A4 or Letter.")
   private Paper paper;
 
-  @Option(names = "--replace", description = "Replace a report that is there already.")
+  @Option(names = "--replace", description = "Replace a report that already exists.")
   private boolean replace;
 
   @Override

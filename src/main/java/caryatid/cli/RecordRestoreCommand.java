@@ -15,13 +15,13 @@ import picocli.CommandLine.Parameters;
     name = "restore",
     mixinStandardHelpOptions = true,
     description =
-        "Takes all records of a backup into a folder of records that holds none: checked and"
-            + " complete, or not at all.")
+        "Restores all records of a backup to an empty folder of records: checked and complete, or"
+            + " not at all.")
 final class RecordRestoreCommand extends RecordSubcommand {
   @Parameters(paramLabel = "FOLDER", description = "The backup.")
   private Path folder;
 
-  @Option(names = "--by", paramLabel = "INITIALS", description = "Initials of who does it.")
+  @Option(names = "--by", paramLabel = "INITIALS", description = "Initials of the person doing it.")
   private String by;
 
   @Override

@@ -49,7 +49,7 @@ final class RecordSendCommand extends OneRecordCommand {
       names = "--by",
       required = true,
       paramLabel = "INITIALS",
-      description = "Initials of who does it.")
+      description = "Initials of the person doing it.")
   private String by;
 
   @Option(

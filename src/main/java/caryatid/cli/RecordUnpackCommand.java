@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "unpack",
     mixinStandardHelpOptions = true,
-    description = "Takes in a record that was packed: checked and whole, or not at all.")
+    description = "Unpacks a packed record: checked and complete, or not at all.")
 final class RecordUnpackCommand extends RecordSubcommand {
   @Parameters(paramLabel = "ZIP", description = "The packed record.")
   private Path zip;
@@ -22,7 +22,7 @@ final class RecordUnpackCommand extends RecordSubcommand {
       names = "--by",
       paramLabel = "INITIALS",
       defaultValue = "import",
-      description = "Initials of who does it.")
+      description = "Initials of the person doing it.")
   private String by;
 
   @Override

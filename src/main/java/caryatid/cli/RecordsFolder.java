@@ -16,7 +16,7 @@ final class RecordsFolder {
       paramLabel = "FOLDER",
       defaultValue = "${env:CARYATID_RECORDS:-${sys:user.home}/caryatid-records}",
       description =
-          "Where the records lie; if left out, the environment variable CARYATID_RECORDS says it,"
+          "The folder of records; if left out, the environment variable CARYATID_RECORDS names it,"
               + " else caryatid-records in your home folder.")
   private Path folder;
 

@@ -39,7 +39,7 @@ final class ReportOptions {
       description = "A4 or Letter.")
   private Paper paper;
 
-  @Option(names = "--replace", description = "Replace a report that is there already.")
+  @Option(names = "--replace", description = "Replace a report that already exists.")
   private boolean replace;
 
   @Spec(Spec.Target.MIXEE)

@@ -187,9 +187,9 @@ class StateAnalysisTest {
     assertThat(restless(before(3, 10.41), 4, 9, 14, 19, 24)).isEmpty();
     assertThat(Wording.in(Locale.ENGLISH).say(restless(before(3, 10.41), 14).get(0)))
         .isEqualTo(
-            "This wearer scatters by more than is usual from stand to stand (sagittal, KNEE_CENTRE"
-                + " (right): standard deviation 10.4\u00a0mm over all states, usual 5.0\u00a0mm)."
-                + " Make five stands of each state, stepping off between.");
+            "This wearer's stands scatter more than usual (sagittal, KNEE_CENTRE (right): standard"
+                + " deviation 10.4\u00a0mm over all states, usual 5.0\u00a0mm). Make five stands of"
+                + " each state, stepping off between.");
   }
 
   private static List<Remark> restless(EarlierState before, double... anteriorMm) throws BadInput {
@@ -254,8 +254,8 @@ class StateAnalysisTest {
         .containsExactly(StateRemark.LANDMARKS_SHARED, StateRemark.SMALLEST_DIFFERENCE);
     assertThat(Wording.in(Locale.ENGLISH).say(state.remarks().get(1)))
         .isEqualTo(
-            "After a change, the sagittal offset at KNEE_CENTRE (right) counts as different from"
-                + " 8.2\u00a0mm on, measured again in the same way.");
+            "Measured in the same way after a change, the sagittal offset at KNEE_CENTRE (right)"
+                + " must differ by at least 8.2\u00a0mm to count as changed.");
     assertThat(state.findings().get(0).verdict()).isEqualTo(Verdict.WITHIN);
   }
 

@@ -108,8 +108,10 @@ class StateNumbersTest {
                 Legs.target(Plane.FRONTAL, LandmarkKind.KNEE_CENTRE, 8, 30, 30),
                 Legs.target(Plane.SAGITTAL, LandmarkKind.KNEE_CENTRE, 15, 30, 30)));
     assertThat(said)
-        .anyMatch(s -> s.contains("the frontal offset") && s.contains("from 6.7 mm on"))
-        .anyMatch(s -> s.contains("the sagittal offset") && s.contains("from 8.5 mm on"));
+        .anyMatch(
+            s -> s.contains("the frontal offset") && s.contains("by at least 6.7 mm to count"))
+        .anyMatch(
+            s -> s.contains("the sagittal offset") && s.contains("by at least 8.5 mm to count"));
   }
 
   private static List<String> said(AlignmentState state) {
@@ -167,10 +169,10 @@ class StateNumbersTest {
   @Test
   void anotherRuleIsSaidWithItsProbability() throws BadInput {
     assertThat(said(ruled(new DecisionRule(0.9, true))))
-        .contains("Results by a probability of 90.0 %, as the sheet asks, instead of 95 %.");
+        .contains("The sheet asks for results at a probability of 90.0 % instead of 95 %.");
     assertThat(said(ruled(DecisionRule.SIMPLE)))
-        .anyMatch(s -> s.startsWith("Results by the simple rule, "));
-    assertThat(said(ruled(DecisionRule.USUAL))).noneMatch(s -> s.startsWith("Results by "));
+        .anyMatch(s -> s.startsWith("The sheet asks for the simple rule: "));
+    assertThat(said(ruled(DecisionRule.USUAL))).noneMatch(s -> s.startsWith("The sheet asks for "));
   }
 
   private static AlignmentState ruled(DecisionRule rule) throws BadInput {
@@ -209,6 +211,6 @@ class StateNumbersTest {
             new GroupedRemark(Remark.of(StateRemark.LANDMARKS_SHARED), 0));
     assertThat(ENGLISH.say(new GroupedRemark(rate, 2)))
         .startsWith("Recorded at 40.0\u00a0Hz;")
-        .endsWith("(So in 2 of the stands.)");
+        .endsWith("(In 2 of the stands.)");
   }
 }

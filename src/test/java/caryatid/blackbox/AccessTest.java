@@ -69,8 +69,8 @@ class AccessTest {
                 1,
                 "",
                 records()
-                    + ": is there already, and --shared is for a new folder. Leave it out; the rights of"
-                    + " the folder's group are kept.\n"));
+                    + ": already exists, and --shared is for a new folder. Leave it out; the rights"
+                    + " of the folder's group are kept.\n"));
   }
 
   @Test
@@ -101,7 +101,7 @@ class AccessTest {
                 "K7-right\n",
                 "Note: everybody on this computer can read "
                     + records()
-                    + ". Take that right away, such as by: chmod -R o-rwx FOLDER\n"));
+                    + ". Remove that permission, for example with: chmod -R o-rwx FOLDER\n"));
   }
 
   private void packNextAndReport() {

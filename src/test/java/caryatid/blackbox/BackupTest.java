@@ -71,8 +71,8 @@ class BackupTest {
     assertThat(make().err())
         .isEqualTo(
             backup
-                + ": is there already, and nothing is overwritten. Choose another folder, such as"
-                + " one with the day in its name.\n");
+                + ": already exists, and nothing is overwritten. Choose another folder, for example"
+                + " one with the date in its name.\n");
     assertThat(names(backup)).isEmpty();
     Files.delete(backup);
     make();
@@ -96,7 +96,7 @@ class BackupTest {
     assertThat(restore().err())
         .isEqualTo(
             zip
-                + ": is in the backup's list and missing. Use another copy of the backup. Nothing"
+                + ": is in the backup's list but missing. Use another copy of the backup. Nothing"
                 + " was written.\n");
     assertThat(folder.resolve("restored")).doesNotExist();
   }

@@ -27,8 +27,7 @@ class BadOptionTest {
     Run run = folder.check();
     assertThat(folder.complaint(run))
         .isEqualTo(
-            "out/stand-report.pdf: is there already, and nothing is overwritten without"
-                + " being asked."
+            "out/stand-report.pdf: already exists, and nothing is overwritten without being asked."
                 + " Choose another name or folder, or add --replace.");
     assertThat(run.code()).isEqualTo(1);
     assertThat(path.resolve("out/stand-report.pdf")).hasContent("kept");

@@ -121,7 +121,7 @@ class BadRecordingTest {
     folder.recording(cell(203, 0, "-1.0"));
     refused(
         "stand.csv line 203, column Time: expected a later time than the row above (1.99 s), found"
-            + " −1.00 s. Several recordings may have been joined; cut them apart, or export"
+            + " −1.00 s. Several recordings may have been joined; separate them, or export"
             + " again.");
   }
 

@@ -62,9 +62,9 @@ class BadSheetTest {
   void aFootThatBearsMoreThanTheWholeBody() throws IOException {
     folder.sheet("body-mass-kg: 83", "body-mass-kg: 30");
     refused(
-        "stand.csv: the right foot alone bears 127.0 % of the body's weight, which cannot be. Check"
-            + " that the other foot was not on the same plate, the body mass in the sheet, and the"
-            + " unit of force.");
+        "stand.csv: the right foot alone bears 127.0 % of the body's weight, which is impossible."
+            + " Check that the other foot was not on the same plate, the body mass in the sheet,"
+            + " and the unit of force.");
   }
 
   @Test
@@ -79,11 +79,10 @@ class BadSheetTest {
   void aHandThatHolds() throws IOException {
     folder.sheet("hands: free", "hands: holding");
     refused(
-        "sheet.yaml: no result, because a hand holds on and the plate does not show what it"
-            + " bears. A wearer who needs the support keeps it: align by the instructions and by"
-            + " walking then, and note it with `record add CODE walking`. One who can stand with a"
-            + " light touch only is recorded again with hands: touching, between the rails and with"
-            + " help at hand.");
+        "sheet.yaml: no result: a hand holds on, and the plate does not show what it bears. If the"
+            + " wearer needs the support, keep it: align by the instructions and by walking, and"
+            + " note it with `record add CODE walking`. If a light touch is enough, record again"
+            + " with hands: touching, between the rails and with help at hand.");
   }
 
   @Test

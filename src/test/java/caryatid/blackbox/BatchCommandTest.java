@@ -136,12 +136,10 @@ class BatchCommandTest {
 
   @Test
   void aTableOfFewerStatesThanTheFolderHoldsIsSaidToBeOne() throws Exception {
-    String others =
-        "Results of other states that lie in this folder and are not in its table now: ";
+    String others = "This folder also holds results of states that are not in its table now: ";
     assertThat(batch().said()).doesNotContain(others);
     Run smaller = run("batch", trials.resolve("k7").toString(), "--out", out.toString());
-    assertThat(smaller.said())
-        .endsWith(others + "4. For a few states use a folder of their own.\n");
+    assertThat(smaller.said()).endsWith(others + "4. For a few states use a separate folder.\n");
   }
 
   /** A column a line, each with what it means; in the order of the table. */

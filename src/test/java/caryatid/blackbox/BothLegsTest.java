@@ -84,10 +84,10 @@ class BothLegsTest {
     }
     assertThat(shown())
         .contains(
-            "  ankle plantarflexion, left: set otherwise than recommended, and no reason is noted"
-                + " (entry 2).\n"
-                + "  ankle plantarflexion, right: set otherwise than recommended, and no reason is"
-                + " noted (entry 3).\n");
+            "  ankle plantarflexion, left: not set as recommended, and no reason is noted (entry"
+                + " 2).\n"
+                + "  ankle plantarflexion, right: not set as recommended, and no reason is noted"
+                + " (entry 3).\n");
   }
 
   @Test
@@ -95,7 +95,7 @@ class BothLegsTest {
     start();
     assertThat(add("components", "components[1].what=foot", "components[1].name=x").err())
         .isEqualTo(
-            "B2: components[1].side is missing: this record is of both legs. Add it, for example"
+            "B2: components[1].side is missing: this record covers both legs. Add it, for example"
                 + " components[1].side=left.\n");
     assertThat(
             add("bench-alignment", "items[1].item=height", "items[1].set=900", "items[1].unit=mm")
@@ -108,7 +108,7 @@ class BothLegsTest {
     record("start", "--by", "AB", "wearer=B2", "side=right", "level=transtibial");
     assertThat(add(foot("left", "x", "90")).err())
         .isEqualTo(
-            "B2: components[1].side: found left, but this record is of: right. Check the side, or"
+            "B2: components[1].side: found left, but this record is for: right. Check the side, or"
                 + " choose the other record.\n");
     assertThat(add(foot("right", "x", "90")).code()).isZero();
     assertThat(add("components", "components[1].what=foot", "components[1].name=y").code())
@@ -139,8 +139,8 @@ class BothLegsTest {
     Run run = check("right", "ankle disarticulation");
     assertThat(run.err())
         .isEqualTo(
-            "B2: the sheet is of another prosthesis: B2, right, ankle disarticulation; this record"
-                + " is of: B2, left transfemoral, right transtibial. Choose the record it belongs"
+            "B2: the sheet is for another prosthesis: B2, right, ankle disarticulation; this record"
+                + " is for: B2, left transfemoral, right transtibial. Choose the record it belongs"
                 + " to, or correct the sheet. Nothing was written.\n");
     assertThat(check("right", "transtibial").err()).isEmpty();
   }

@@ -39,7 +39,7 @@ class ClinicLimitsTest {
     Run limited = check();
     assertThat(limited.err()).isEmpty();
     assertThat(limited.out())
-        .startsWith("Limits are as the clinic set them, where the sheet sets none.\n");
+        .startsWith("Where the sheet sets no limits, the clinic's limits are used.\n");
     Run recheck = Run.caryatid("check", fitting.file("out/stand-report.pdf"));
     assertThat(recheck.code()).as(recheck.err()).isZero();
   }

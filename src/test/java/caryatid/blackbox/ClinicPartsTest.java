@@ -37,7 +37,7 @@ class ClinicPartsTest {
   @Test
   void aPartThatIsKnownNeedsNoLimits() {
     Run run = component("what=Foot", "name=demo foot", "serial=D-7");
-    assertThat(run.out()).startsWith("Limits are as the clinic remembers them.\n");
+    assertThat(run.out()).startsWith("The clinic's remembered limits are used.\n");
     assertThat(clinic.record("show", "K7-right").out())
         .contains(
             "      Foot; name demo foot; serial D-7; body mass, highest 100 kg; mobility grade,"
@@ -51,7 +51,8 @@ class ClinicPartsTest {
         file,
         Files.readString(Path.of(STORY))
             + "torques:\n"
-            + "  - {what: foot, name: demo foot, fastener: foot adapter, torque-nm: 15, source: demo}\n"
+            + "  - {what: foot, name: demo foot, fastener: foot adapter, torque-nm: 15, source:"
+            + " demo}\n"
             + "  - {what: foot, name: other foot, fastener: tube clamp, torque-nm: 10}\n");
     return Run.caryatid("clinic", "parts", file.toString(), "--records", folder.toString());
   }
@@ -77,7 +78,8 @@ class ClinicPartsTest {
         .isEqualTo(
             "Remembered the limits of 2 components.\nRemembered the torque of 2 fasteners.\n");
     component("what=foot", "name=demo foot");
-    assertThat(fastener("Foot  adapter").out()).startsWith("Limits are as the clinic remembers");
+    assertThat(fastener("Foot  adapter").out())
+        .startsWith("The clinic's remembered limits are used.");
     assertThat(clinic.record("show", "K7-right").out().replace('\u00a0', ' '))
         .contains("fastener Foot  adapter; recommended 15 N m; set 12 N m; source demo")
         .contains("secured to 12.0 N m, below the 15.0 N m recommended");

@@ -34,7 +34,7 @@ class DamagedRecordTest {
                 1,
                 "Report: " + pdf + "\n",
                 "K7-right/v2/content/0002-note/other-scan.txt: is not what was added: its bytes"
-                    + " have changed. Bring it back from a backup.\n"));
+                    + " have changed. Restore it from a backup.\n"));
     assertThat(pdf).exists();
   }
 
@@ -46,8 +46,8 @@ class DamagedRecordTest {
     Path entry = folder.resolve("records/K7-right/v4/content/0004-walking/entry.json");
     Files.writeString(entry, Files.readString(entry).replace("9", "8"));
     String said =
-        "Take care: Entry 4 (dynamic alignment) is damaged and cannot be read. What is shown as now"
-            + " may be older than it, or what it corrects.\n";
+        "Take care: Entry 4 (dynamic alignment) is damaged and cannot be read. What is shown as"
+            + " current may be older than it, or what it corrects.\n";
     assertThat(clinic.record("show", "K7-right").out().lines().skip(1).findFirst())
         .contains(said.strip());
     Run compared = clinic.record("compare", "K7-right", "2", "3");
@@ -66,7 +66,8 @@ class DamagedRecordTest {
     Run run = clinic.record("show", "K7-right");
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.out())
-        .contains("Take care: Entry 2 cannot be read. What is shown as now may be older than it");
+        .contains(
+            "Take care: Entry 2 cannot be read. What is shown as current may be older than it");
   }
 
   @Test
@@ -94,7 +95,7 @@ class DamagedRecordTest {
     assertThat(run.err())
         .isEqualTo(
             "K7-right/v2/content/0002-note/entry.json: is not what was added: its bytes have"
-                + " changed. Bring it back from a backup.\n");
+                + " changed. Restore it from a backup.\n");
     assertThat(clinic.record("verify").err()).isEqualTo(run.err());
     assertThat(clinic.record("add", "K7-right", "note", "--by", "AB", "text=more").err())
         .isEqualTo(run.err());

@@ -53,8 +53,8 @@ class EraseTest {
                 "",
                 "K7-right: "
                     + link
-                    + " is a link, and what it leads to would not be erased. Put what it leads to in its"
-                    + " place, or remove it, and erase again. Nothing was erased.\n"));
+                    + " is a link, and its target would not be erased. Replace the link with its"
+                    + " target, or remove it, and erase again. Nothing was erased.\n"));
   }
 
   /** No process has the first number; the second is this one's, which runs. */

@@ -101,7 +101,7 @@ class FastenersTest {
     assertThat(shown())
         .doesNotContain("Take care")
         .contains(
-            "What is open\n  foot adapter: set otherwise than recommended, and no reason is noted"
+            "What is open\n  foot adapter: not set as recommended, and no reason is noted"
                 + " (entry 2).\n");
   }
 
@@ -136,8 +136,8 @@ class FastenersTest {
             new Run(
                 1,
                 "",
-                "K7-right: items[1].fastener is missing: say which fastener, each in a row of its"
-                    + " own. Add it, for example items[1].fastener=\"foot adapter screw\".\n"));
+                "K7-right: items[1].fastener is missing: name each fastener in its own row. Add it,"
+                    + " for example items[1].fastener=\"foot adapter screw\".\n"));
     String[] degrees = row(1, "foot adapter", "15", "15");
     degrees[4] = "items[1].unit=deg";
     assertThat(bench(degrees).err())
@@ -189,8 +189,8 @@ class FastenersTest {
     bench(turned("5", row(2, "foot adapter", "15", "15")));
     assertThat(shown())
         .contains(
-            "Take care: Entry 3 changed the alignment. No torque was noted since for: knee bolt."
-                + " Check them before the wearer stands or walks.\n");
+            "Take care: Entry 3 changed the alignment. Since then no torque was noted for: knee"
+                + " bolt. Check them before the wearer stands or walks.\n");
     bench(row(1, "knee bolt", "10", "10"));
     assertThat(shown()).doesNotContain("Take care");
     bench(turned("5"));
@@ -198,7 +198,7 @@ class FastenersTest {
     bench(turned("6"));
     assertThat(shown())
         .contains(
-            "Entry 6 changed the alignment. No torque was noted since for: knee bolt, foot"
+            "Entry 6 changed the alignment. Since then no torque was noted for: knee bolt, foot"
                 + " adapter.");
   }
 
@@ -211,8 +211,8 @@ class FastenersTest {
     assertThat(bench(row(1, typed, "5", "5")).err())
         .isEqualTo(
             ("bench-alignment: items[1].fastener: \"%s\" is not in the record; did you mean \"TUBE"
-                    + " clamp at the  knee\"? Write it as it is there; if it is another fastener, say"
-                    + " so and add: items[1].note=another fastener\n")
+                 + " clamp at the  knee\"? Use the name in the record; if it is another fastener,"
+                 + " say so and add: items[1].note=another fastener\n")
                 .formatted(typed));
     List<String> other = new ArrayList<>(List.of(row(1, typed, "5", "5")));
     other.add("items[1].note=at the foot");
@@ -226,16 +226,16 @@ class FastenersTest {
       value = {
         "foot forward of the reference line|40|mm|",
         "foot forward of the reference line|40.5|mm|items[1].set is 40.5 mm, outside -40.0 mm to"
-            + " 40.0 mm: are number and unit right? Correct it; if it is meant so, say why and add:"
+            + " 40.0 mm: are number and unit right? Correct it; if it is right, say why and add:"
             + " items[1].why=why it is so",
         "foot forward of the reference line|151|mm|items[1].set: expected -150.0 mm to 150.0 mm,"
             + " found 151.0 mm. Check number and unit.",
-        "foot forward of the reference line|6|deg|items[1].unit is deg, and this item is set in mm:"
-            + " are item and unit right? Correct them; if it is meant so, say why and add:"
-            + " items[1].why=why it is so",
+        "foot forward of the reference line|6|deg|items[1].unit is given as deg, but this item is"
+            + " set in mm: are item and unit right? Correct them; if they are right, say why and"
+            + " add: items[1].why=why it is so",
         "socket flexion|25|deg|",
-        "socket flexion|25.5|deg|items[1].set is 25.5°, outside -25.0° to 25.0°: are number and unit"
-            + " right? Correct it; if it is meant so, say why and add: items[1].why=why it is so",
+        "socket flexion|25.5|deg|items[1].set is 25.5°, outside -25.0° to 25.0°: are number and"
+            + " unit right? Correct it; if it is right, say why and add: items[1].why=why it is so",
       })
   void aSettingBeyondLimitsOrInAnotherUnitIsAskedAbout(
       String item, String set, String unit, String said) {

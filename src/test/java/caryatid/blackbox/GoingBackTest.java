@@ -129,8 +129,8 @@ class GoingBackTest {
             How the offsets changed (computed now, from the results kept with both states):
             sagittal, knee centre (right), right foot's line: 20.0 mm anterior -> 33.9 mm anterior, changed by 13.9 mm
               chance may explain it: ± 21.0 mm if the marks stayed and the feet stood in their outlines, ± 23.7 mm if the landmarks were marked again
-              what would show a change of 10.0 mm: 7 in each state, the marks staying, the feet in their outlines (number of stands)
-            Against the mean of the first setting before the change and again after entry 7 (an even drift cancels; each ± is for this):
+              stands in each state that would show a change of 10.0 mm: 7 (marks kept, feet in their outlines)
+            Compared with the mean of the first setting before the change and again after entry 7 (an even drift cancels; each ± is for this):
             sagittal, knee centre (right), right foot's line: 24.0 mm anterior -> 33.9 mm anterior, changed by 9.9 mm
               chance may explain it: ± 18.2 mm if the marks stayed and the feet stood in their outlines, ± 20.5 mm if the landmarks were marked again
             """);

@@ -50,14 +50,14 @@ class HeelAgreementTest {
     assertThat(plain(own("2", "0", "3"))).isEmpty();
     assertThat(plain(own("2", "0", "6")))
         .isEqualTo(
-            "own-setting: the wearer set a heel of 6.0 mm, 0.0 mm was wanted, and every attempt is"
-                + " noted as a success: are the numbers right? Correct them, or the successes; if"
-                + " it is meant so, say why and add: note=why it is so\n");
+            "own-setting: the wearer set a heel of 6.0 mm where 0.0 mm was wanted, yet every"
+                + " attempt is noted as a success: are the numbers right? Correct them, or the"
+                + " successes; if they are right, say why and add: note=why it is so\n");
     assertThat(shown()).doesNotContain("Take care");
     assertThat(plain(own("1", "0", "6"))).isEmpty();
     assertThat(shown())
         .contains(
-            "Take care: The wearer set the ankle to a heel of 6.0 mm, and 0.0 mm was wanted (entry"
+            "Take care: The wearer set the ankle to a heel of 6.0 mm, but 0.0 mm was wanted (entry"
                 + " 3). Have it set before the wearer stands or walks.\n");
     own("2", "0", "0");
     assertThat(shown()).doesNotContain("Take care");
@@ -71,12 +71,12 @@ class HeelAgreementTest {
     add("stand", "footwear=high shoe", "heel-height-mm=30");
     assertThat(shown())
         .contains(
-            "Take care: The stand of entry 4 was in a heel of 30.0 mm, and the ankle was last set"
-                + " for 12.0 mm (entry 2). Have it set to the shoe before the wearer stands or"
+            "Take care: The stand of entry 4 was with a heel of 30.0 mm, but the ankle was last set"
+                + " for 12.0 mm (entry 2). Have it set for the shoe before the wearer stands or"
                 + " walks.\n");
     own("2", "30", "30");
     assertThat(shown())
-        .doesNotContain("Have it set to the shoe")
+        .doesNotContain("Have it set for the shoe")
         .contains("Take care: The alignment was changed (entry 5) after the last stand (entry 4).");
   }
 
@@ -84,7 +84,7 @@ class HeelAgreementTest {
   void aShoeWhoseHeelIsNotThatOfItsStandIsAskedAbout() {
     add("stand", "footwear=low shoe", "heel-height-mm=12");
     String said =
-        "footwear: shoes[1].heel-height-mm is 21.0 mm, and the stand of entry 2 was in a heel of"
+        "footwear: shoes[1].heel-height-mm is 21.0 mm, but the stand of entry 2 was with a heel of"
             + " 12.0 mm: which is right? Correct it, or the stand; if both are right, say why and"
             + " add: shoes[1].note=why it is so\n";
     assertThat(plain(add("footwear", "shoes[1].shoe=low shoe", "shoes[1].heel-height-mm=21")))

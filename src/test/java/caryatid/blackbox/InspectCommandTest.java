@@ -48,7 +48,7 @@ class InspectCommandTest extends Inspecting {
             "- Note: plate 1: 95.0 % of the samples repeat the one before; the export was written"
                 + " faster than the plate was sampled.",
             "",
-            "What has to be known before the file can be used",
+            "What must be known before the file can be used",
             "- the unit of the centre of pressure is stated nowhere (plate 1). Its middle"
                 + " lies this far from the export's zero:",
             "  0.02 mm if it is in mm,",
@@ -60,15 +60,14 @@ class InspectCommandTest extends Inspecting {
             "- the unit of force is stated nowhere (plate 1): in N it is the weight of 81.6"
                 + " kg, in kg of 800.0 kg. Add to the plate description under the plate: units:"
                 + " {force: unknown}, with N or kg for unknown.",
-            "- which of the export's axes point to the person's right, forward and up is"
-                + " stated nowhere. Add to the plate description: axes: {right: unknown, anterior:"
-                + " unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find"
-                + " out, step on the empty plate and lean forward, then to the right: the numbers"
-                + " of the centre of pressure show which axis that is, and whether it rises or"
-                + " falls.",
+            "- nothing states which of the export's axes point to the person's right, forward and"
+                + " up. Add to the plate description: axes: {right: unknown, anterior: unknown, up:"
+                + " unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on"
+                + " the empty plate and lean forward, then to the right: the numbers of the centre"
+                + " of pressure show which axis that is, and whether it rises or falls.",
             "",
-            "The file cannot be used yet. To write a description that can be completed, add: --write"
-                + " plate.yaml");
+            "The file cannot be used yet. To write a description that can be completed, add:"
+                + " --write plate.yaml");
   }
 
   @Test

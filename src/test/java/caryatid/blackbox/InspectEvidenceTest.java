@@ -52,9 +52,9 @@ class InspectEvidenceTest extends Inspecting {
     Run run = Run.caryatid("inspect", file("two.csv"), "--write", file("two.yaml"));
     assertThat(lines(run))
         .contains(
-            "not needed: No (concluded: the rows are timed without)",
-            "times in column Time, in s (concluded: only so they make a force plate's rate)")
-        .filteredOn(line -> line.contains("only so"))
+            "not needed: No (concluded: the rows have their times without it)",
+            "times in column Time, in s (concluded: no other unit gives a force plate's rate)")
+        .filteredOn(line -> line.contains("no other unit gives"))
         .hasSize(1);
     assertThat(Files.readString(folder.resolve("two.yaml")).lines())
         .filteredOn(line -> line.contains("the unit of force is stated nowhere"))
@@ -79,7 +79,7 @@ class InspectEvidenceTest extends Inspecting {
               anterior));
     }
     Files.writeString(folder.resolve("moments.csv"), text);
-    String evidence = " (concluded: it moves as moment over force does)";
+    String evidence = " (concluded: it moves like moment divided by force)";
     assertThat(lines(Run.caryatid("inspect", file("moments.csv"))))
         .filteredOn(line -> line.endsWith(evidence))
         .containsExactlyInAnyOrder(

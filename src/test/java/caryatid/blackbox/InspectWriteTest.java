@@ -17,16 +17,16 @@ class InspectWriteTest extends Inspecting {
     assertThat(plain(Files.readString(folder.resolve("draft.yaml"))))
         .isEqualTo(
             """
-            # Replace each unknown; the question above it says how. As long as one is left, the description is refused. Delete what your plate does not export.
+            # Replace each unknown; the question above it says how. While one is left, the description is refused. Delete what your plate does not export.
             # The 4 columns of the file, each with its first values and what it probably is:
-            # 1  Time (s)  [0.0 0.1 0.2]  by its name the time
-            # 2  Fz  [0 0 0]  by its name force-z; about 800 and nearly constant: probably vertical force, N
-            # 3  CoPx  [0 0 0]  by its name cop-x
-            # 4  CoPy  [0 0 0]  by its name cop-y
+            # 1  Time (s)  [0.0 0.1 0.2]  time, by its name
+            # 2  Fz  [0 0 0]  force-z, by its name; about 800 and nearly constant: probably vertical force, N
+            # 3  CoPx  [0 0 0]  cop-x, by its name
+            # 4  CoPy  [0 0 0]  cop-y, by its name
             plate-description: 1
             name: plate
             time: {column: Time (s), unit: s}
-            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description: axes: {right: unknown, anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on the empty plate and lean forward, then to the right: the numbers of the centre of pressure show which axis that is, and whether it rises or falls.
+            # nothing states which of the export's axes point to the person's right, forward and up. Add to the plate description: axes: {right: unknown, anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on the empty plate and lean forward, then to the right: the numbers of the centre of pressure show which axis that is, and whether it rises or falls.
             axes: {right: unknown, anterior: unknown, up: unknown}
             plates:
               - name: plate 1
@@ -66,7 +66,7 @@ class InspectWriteTest extends Inspecting {
     String before = Files.readString(folder.resolve("plate.yaml"));
     refused(
         Run.caryatid("inspect", file("stand.csv"), "--write", file("plate.yaml")),
-        "plate.yaml: is there already, and nothing is overwritten without being asked. Choose another"
+        "plate.yaml: already exists, and nothing is overwritten without being asked. Choose another"
             + " name or folder, or add --replace.");
     assertThat(folder.resolve("plate.yaml")).hasContent(before);
     Run replacing =

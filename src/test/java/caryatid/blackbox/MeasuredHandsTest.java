@@ -98,7 +98,8 @@ class MeasuredHandsTest {
     Run run = check();
     assertThat(run.err())
         .isEqualTo(
-            "Where the sheet states no marking or turn, the clinic's measured hands count.\n");
+            "Where the sheet gives no uncertainty of marking or turn, the values that the clinic"
+                + " measured are used.\n");
     assertThat(run.out())
         .contains("\"marking-mm\" : 2.1602")
         .contains("\"marking-degrees-of-freedom\" : 6")

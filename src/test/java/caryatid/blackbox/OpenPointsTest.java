@@ -58,11 +58,11 @@ class OpenPointsTest {
             "   1  ");
   }
 
-  private static final String ABOVE = "Nothing other than the above.";
+  private static final String ABOVE = "Nothing else.";
   private static final String NOTHING = "No open items.";
 
   private static String seen(String deviation, int entry) {
-    return "Seen in walking: %s (entry %d). Nobody has noted since that it is gone, and nobody accepted it."
+    return "Seen in walking: %s (entry %d). Since then it was neither noted as gone nor accepted."
         .formatted(deviation, entry);
   }
 
@@ -143,9 +143,9 @@ class OpenPointsTest {
     Run run = clinic.record("add", "K7-right", level.toArray(String[]::new));
     assertThat(run.err().replace('\u00a0', ' '))
         .isEqualTo(
-            "length: knee centre: left and right differ by 40.0 mm, 0.0 mm is intended, and the"
-                + " pelvis is noted as level: are the numbers right? Correct them; if it is so,"
-                + " say why and add: note=why it is so\n");
+            "length: knee centre: left and right differ by 40.0 mm, but 0.0 mm is intended, and the"
+                + " pelvis is noted as level: are the numbers right? Correct them; if they are"
+                + " right, say why and add: note=why it is so\n");
     level.add("note=other knee height");
     assertThat(clinic.record("add", "K7-right", level.toArray(String[]::new)).err()).isEmpty();
   }
@@ -256,9 +256,9 @@ class OpenPointsTest {
   @Test
   void aNextVisitInThePastIsAskedAboutUntilTheNoteNamesItsDay() {
     String question =
-        "closing: next-visit: 2026-03-01 is before this entry, which is of 2026-03-04. Correct the"
-            + " day or the time of the entry; if it is meant so, say why and add: note=2026-03-01:"
-            + " why it is so\n";
+        "closing: next-visit: 2026-03-01 is before the day of this entry, 2026-03-04. Correct the"
+            + " day or the time of the entry; if it is right, say why and add: note=2026-03-01: why"
+            + " it is so\n";
     String[] closing = {
       "closing",
       "--by",
@@ -292,8 +292,7 @@ class OpenPointsTest {
     add("bench-alignment", bench("3"));
     assertThat(open())
         .containsExactly(
-            "ankle plantarflexion: set otherwise than recommended, and no reason is noted (entry"
-                + " 2).");
+            "ankle plantarflexion: not set as recommended, and no reason is noted (entry 2).");
     String[] reasoned = Arrays.copyOf(bench("3"), 5);
     reasoned[4] = "items[1].why=walks better";
     add("bench-alignment", reasoned);

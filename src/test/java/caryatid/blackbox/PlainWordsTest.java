@@ -36,8 +36,8 @@ class PlainWordsTest {
                     "level=transtibial")
                 .err())
         .isEqualTo(
-            "K7-right: a record of this code was erased, and its code stays taken. Choose another"
-                + " code.\n");
+            "K7-right: a record with this code was erased, so the code cannot be used again. Choose"
+                + " another code.\n");
   }
 
   @Test
@@ -50,7 +50,7 @@ class PlainWordsTest {
                     "{\"version\": 2, \"version\": 2}".getBytes(StandardCharsets.UTF_8)));
     assertThat(Wording.in(Locale.ENGLISH).say(refused.problems().get(0)))
         .endsWith(
-            "expected each key once, found 'version' twice in one group. Take the file as the"
+            "expected each key once, found 'version' twice in one group. Use the file as the"
                 + " program wrote it.");
   }
 

@@ -116,7 +116,7 @@ class PlateProveTest {
     Run run = prove(PLATE, sheet);
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err())
-        .contains("`b.csv` is named twice. Name a recording of its own for each weight")
+        .contains("`b.csv` is named twice. Name a separate recording for each weight")
         .contains(
             "`a.csv` was not found in this file's folder. Copy it there, or correct its name.");
   }

@@ -71,7 +71,7 @@ class RecheckOutcomesTest {
       delimiter = '|',
       value = {
         "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
-            + " result stands; the files inside are those it was found in. | Today's numbers would"
+            + " result still stands: it was computed from the files inside. | Today's numbers would"
             + " be: | In place of: | 61.5 mm anterior (+61.5 ± | 60.5 mm anterior (+60.5 ±",
         "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
             + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
@@ -114,9 +114,9 @@ class RecheckOutcomesTest {
       delimiter = '|',
       value = {
         "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
-            + " result stands; the files inside are those it was found in. | Today's numbers would"
-            + " be the same as far as they are shown here. In the result for programs this differs:"
-            + " | state.findings[0].target.recommended-mm: was 20.000001, would be 20",
+            + " result still stands: it was computed from the files inside. | To the digits shown"
+            + " here, today's numbers would be the same. In the result for programs this differs: |"
+            + " state.findings[0].target.recommended-mm: was 20.000001, would be 20",
         "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
             + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
             + " Dateien. | Die Zahlen von heute wären dieselben, soweit sie hier gezeigt werden. Im"
@@ -148,10 +148,10 @@ class RecheckOutcomesTest {
       delimiter = '|',
       value = {
         "en | Not a medical device. | This report was made by an older method (Caryatid 0.1.0). Its"
-            + " result stands; the files inside are those it was found in. | Today's method refuses"
-            + " the recording, because: |"
-            + " stand.csv: expected a table of numbers with two columns or more, found none in 1"
-            + " lines. Export again with the sample values included.",
+            + " result still stands: it was computed from the files inside. | Today's method"
+            + " refuses the recording, because: | stand.csv: expected a table of numbers with two"
+            + " columns or more, found none in 1 lines. Export again with the sample values"
+            + " included.",
         "de | Kein Medizinprodukt. | Dieser Bericht wurde mit einem älteren Verfahren erstellt"
             + " (Caryatid 0.1.0). Sein Ergebnis bleibt gültig; es stammt aus den enthaltenen"
             + " Dateien. | Das Verfahren von heute lehnt die Aufzeichnung ab, weil: |"
@@ -186,8 +186,8 @@ class RecheckOutcomesTest {
         "en | the result inside is not reproduced: state.stands[0].recording.bytes was 7, and is"
             + " now SIZE. The report was altered; keep it and check its recording again.",
         "de | Das enthaltene Ergebnis lässt sich nicht reproduzieren:"
-            + " state.stands[0].recording.bytes war 7 und ist jetzt SIZE. Der Bericht wurde geändert; ihn aufbewahren"
-            + " und die Aufzeichnung erneut prüfen.",
+            + " state.stands[0].recording.bytes war 7 und ist jetzt SIZE. Der Bericht wurde"
+            + " geändert; ihn aufbewahren und die Aufzeichnung erneut prüfen.",
         "fr | le résultat contenu n'est pas reproduit : state.stands[0].recording.bytes était 7 et"
             + " vaut maintenant SIZE. Le rapport a été modifié ; le conserver et"
             + " vérifier de nouveau l'enregistrement.",

@@ -25,12 +25,12 @@ class RecordAdditionTest {
     String[] rest = {"--by", "AB", "wearer=K8", "side=left", "level=transtibial"};
     assertThat(clinic.record("start", "Anna-B", rest).err())
         .isEqualTo(
-            "Anna-B: looks like a name, and a record holds none. Choose a code such as K7-right; if"
-                + " this is one, add --sure.\n");
+            "Anna-B: looks like a name, which a record must not contain. Choose a code such as"
+                + " K7-right; if this is a code, add --sure.\n");
     assertThat(clinic.record("start", "17031960", rest).err())
         .isEqualTo(
-            "17031960: looks like a date of birth, and a record holds none. Choose a code such as"
-                + " K7-right; if this is one, add --sure.\n");
+            "17031960: looks like a date of birth, which a record must not contain. Choose a code"
+                + " such as K7-right; if this is a code, add --sure.\n");
     assertThat(
             clinic
                 .record(
@@ -73,8 +73,8 @@ class RecordAdditionTest {
             new Run(
                 0,
                 "Added entry 2 to record K7-right: bench alignment\n"
-                    + "Take care: Entry 2 sets the alignment and says nothing of fasteners secured"
-                    + " to torque. Check them before the wearer stands or walks.\n",
+                    + "Take care: Entry 2 sets the alignment but does not say that fasteners were"
+                    + " secured to torque. Check them before the wearer stands or walks.\n",
                 ""));
     assertThat(clinic.record("show", "K7-right").out())
         .contains("      socket flexion; set 5 deg\n      foot rotation outward; set 7 deg\n");
@@ -92,8 +92,8 @@ class RecordAdditionTest {
     String[] said = {"opening", "--by", "AB", "wearer=K7", "side=left", "level=transtibial"};
     assertThat(clinic.record("add", "K7-right", said).err())
         .isEqualTo(
-            "K7-right: this record is started already; its opening can only be corrected. Say which"
-                + " entry with --corrects, and why with --because.\n");
+            "K7-right: this record was already started; its opening can only be corrected. Say"
+                + " which entry with --corrects, and why with --because.\n");
     String[] corrected = {
       "opening",
       "--by",
@@ -144,8 +144,8 @@ class RecordAdditionTest {
     assertThat(bench("2026-03-04T11:00+01:00", "6", "--corrects", "2", "--because", "x").out())
         .startsWith(
             "Added entry 4 to record K7-right: bench alignment\n"
-                + "Remark: Entry 4 counts from 2026-03-04 09:00 +01:00, the time of entry 2 that it"
-                + " corrects; --as-of states another.\n"
+                + "Remark: Entry 4 takes effect at 2026-03-04 09:00 +01:00, the time of entry 2,"
+                + " which it corrects; --as-of states another.\n"
                 + "Remark: Entry 4 (2026-03-04 09:00 +01:00) is dated before entry 3 (2026-03-04"
                 + " 10:00 +01:00), so it is inserted there; the later entry still applies.\n");
     assertThat(
@@ -178,7 +178,7 @@ class RecordAdditionTest {
             new Run(
                 1,
                 "",
-                "note: expected a time that has been, found 2031-03-04T10:15+01:00; now is"
+                "note: expected a time in the past, found 2031-03-04T10:15+01:00; it is now"
                     + " 2026-12-01T08:00Z. Check the date, and this computer's clock.\n"));
     assertThat(note("2026-12-02T07:59Z").code()).isZero();
     assertThat(note("1949-12-31T10:15Z"))
@@ -193,7 +193,7 @@ class RecordAdditionTest {
     assertThat(malformed.err())
         .startsWith(
             "Invalid value for option '--at': expected a date, a time and its offset from UTC, such"
-                + " as 2026-03-04T10:15+01:00, found \"yesterday\". Write it so.\n");
+                + " as 2026-03-04T10:15+01:00, found \"yesterday\". Write it like that.\n");
     assertThat(
             clinic
                 .record(
@@ -206,7 +206,7 @@ class RecordAdditionTest {
                     "--at",
                     "2031-01-01T10:00Z")
                 .err())
-        .startsWith("erasure: expected a time that has been");
+        .startsWith("erasure: expected a time in the past");
   }
 
   private Run note(String at) {
@@ -218,8 +218,8 @@ class RecordAdditionTest {
     String[] note = {"note", "--by", "AB", "text=Mr X walks well"};
     assertThat(clinic.record("add", "K7-right", note).err())
         .isEqualTo(
-            "note: text: \"Mr X\" looks like a name, and a record holds none. Leave it out; if it"
-                + " says nothing about who the wearer is, add --sure.\n");
+            "note: text: \"Mr X\" looks like a name, which a record must not contain. Leave it out;"
+                + " if it says nothing about who the wearer is, add --sure.\n");
     assertThat(
             clinic
                 .record("add", "K7-right", "note", "--by", "AB", "text=Mr X walks well", "--sure")
@@ -246,7 +246,7 @@ class RecordAdditionTest {
                 + " rotationplasty.\n");
     assertThat(clinic.record("start", "CON", "--by", "AB", "wearer=K8").err())
         .isEqualTo(
-            "CON: is a name that Windows keeps for devices, so no folder can have it everywhere."
+            "CON: is a name that Windows reserves for devices, so a folder cannot have it there."
                 + " Choose a code such as K7-right.\n");
   }
 }

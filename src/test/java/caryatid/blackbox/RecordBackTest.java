@@ -123,7 +123,7 @@ class RecordBackTest {
     own("2026-03-04T10:15+01:00", "0");
     barefoot("2026-03-04T10:20+01:00", "60");
     String other =
-        "Good in other footwear, whose settings do not go with this one: entry 3 (2026-03-04 10:10"
+        "Good in other footwear, whose settings do not fit this one: entry 3 (2026-03-04 10:10"
             + " +01:00, boot).\n";
     assertThat(back().out())
         .isEqualTo("K7-right: no stand in this footwear met every tolerance: barefoot.\n" + other);
@@ -138,9 +138,9 @@ class RecordBackTest {
             stand again before relying on these numbers.
             The last good stand is entry 6 (2026-03-04 10:30 +01:00, barefoot): every tolerance \
             was met.
-            Nothing is set otherwise now, as far as the record says.
-              The ankle is set for a heel of 6 mm, it was 0 mm then. Set it for the shoe that is \
-            worn; this is nothing to turn back.
+            According to the record, nothing is set differently now.
+              The ankle is set for a heel of 6 mm; then it was 0 mm. Do not turn this back: set it \
+            for the shoe that is worn.
               fasteners secured to torque, foot adapter: secure to 15 N m
             Change nothing under load. Secure all fasteners, note the change with `record add`, \
             and let the wearer stand again between rails or with help at hand.

@@ -45,8 +45,8 @@ class RecordCheckTest {
             new Run(
                 1,
                 "",
-                "K7-right: the sheet is of another prosthesis: M4, left, transfemoral; this record"
-                    + " is of: K7, right, transtibial. Choose the record it belongs to, or correct"
+                "K7-right: the sheet is for another prosthesis: M4, left, transfemoral; this record"
+                    + " is for: K7, right, transtibial. Choose the record it belongs to, or correct"
                     + " the sheet. Nothing was written.\n"));
     assertThat(out).doesNotExist();
     assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
@@ -59,7 +59,7 @@ class RecordCheckTest {
             new Run(
                 1,
                 "",
-                "K9: there is no record of that code in "
+                "K9: there is no record with that code in "
                     + folder
                     + ". Check the code, or start the record first.\n"));
     assertThat(folder.resolve("out")).doesNotExist();
@@ -88,7 +88,7 @@ class RecordCheckTest {
     assertThat(checkInto("K7-right", "--corrects", "2", "--because", "x"))
         .isEqualTo(
             new Run(
-                1, "", "K7-right: entry 2 was corrected by entry 3 already. Correct that one.\n"));
+                1, "", "K7-right: entry 2 was already corrected by entry 3. Correct that one.\n"));
     assertThat(checkInto("K7-right", "--corrects", "1", "--because", "x").err())
         .isEqualTo(
             "K7-right: entry 1 is of the kind opening. A correction must be of the same kind.\n");

@@ -43,8 +43,8 @@ class RecordCommandsTest {
             new Run(
                 1,
                 "",
-                "note: expected initials of who adds it, one to ten letters and digits, found \"\"."
-                    + " Give them with --by.\n"));
+                "note: expected the initials of the person adding it, one to ten letters and"
+                    + " digits, found \"\". Give them with --by.\n"));
     assertThat(clinic.record("add", "K7-right", "walking", "--by", "AB"))
         .isEqualTo(
             new Run(
@@ -83,7 +83,7 @@ class RecordCommandsTest {
     assertThat(digest(clinic.record("show", "K7-right").out())).isEqualTo(digest);
     String there = other.resolve("records").toString();
     assertThat(Run.caryatid("record", "unpack", zip.toString(), "--records", there).out().strip())
-        .isEqualTo("Took in record K7-right. Head digest " + digest);
+        .isEqualTo("Unpacked record K7-right. Head digest " + digest);
   }
 
   private static String digest(String printed) {

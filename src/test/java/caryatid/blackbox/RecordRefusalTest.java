@@ -48,7 +48,8 @@ class RecordRefusalTest {
             new Run(
                 1,
                 "",
-                "command line: observations[1].deviation is given twice. Leave one of the two out.\n"));
+                "command line: observations[1].deviation is given twice. Leave one of the two"
+                    + " out.\n"));
     assertThat(clinic.record("show", "K7-right").out()).startsWith("Record K7-right: 1 entry.");
   }
 
@@ -73,7 +74,8 @@ class RecordRefusalTest {
             new Run(
                 1,
                 "",
-                "K7-right: entry 2 is no stand of this record. Show the record to see its stands.\n"));
+                "K7-right: entry 2 is not a stand of this record. Show the record to see its"
+                    + " stands.\n"));
     String[] footwear = {
       "footwear",
       "--by",
@@ -84,7 +86,8 @@ class RecordRefusalTest {
     };
     assertThat(clinic.record("add", "K7-right", footwear).err())
         .isEqualTo(
-            "K7-right: entry 9 is no stand of this record. Show the record to see its stands.\n");
+            "K7-right: entry 9 is not a stand of this record. Show the record to see its"
+                + " stands.\n");
     clinic.record("add", "K7-right", "stand", "--by", "AB", "footwear=barefoot");
     accepted[5] = "stand=3";
     assertThat(clinic.record("add", "K7-right", accepted).code()).isZero();
@@ -123,8 +126,8 @@ class RecordRefusalTest {
                 1,
                 "",
                 root
-                    + ": is where the records themselves lie. Give the folder that this one is in;"
-                    + " if it has another name than records, name it so first.\n"));
+                    + ": is the folder that holds the records themselves. Give the folder above it;"
+                    + " if this one is not called records, rename it first.\n"));
   }
 
   @Test
@@ -134,7 +137,8 @@ class RecordRefusalTest {
                 .record("add", "K7-right", "note", "--by", "AB", "text=x", "--keep", "photo=a.jpg")
                 .err())
         .startsWith(
-            "--keep: expected IS=FILE, IS being one of recording, description, sheet, earlier-sheet,"
-                + " earlier-states, result, report, photograph, other, found \"photo=a.jpg\".\n");
+            "--keep: expected IS=FILE, where IS is one of recording, description, sheet,"
+                + " earlier-sheet, earlier-states, result, report, photograph, other, found"
+                + " \"photo=a.jpg\".\n");
   }
 }

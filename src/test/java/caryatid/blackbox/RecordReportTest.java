@@ -34,7 +34,7 @@ class RecordReportTest {
                 1,
                 "",
                 pdf
-                    + ": is there already, and nothing is overwritten without being asked. Choose"
+                    + ": already exists, and nothing is overwritten without being asked. Choose"
                     + " another name or folder, or add --replace.\n"));
     assertThat(
             clinic
@@ -45,7 +45,7 @@ class RecordReportTest {
     assertThat(Files.readAllBytes(pdf)).isNotEqualTo(first);
     assertThat(clinic.record("report", "K7-right").code()).isEqualTo(2);
     assertThat(clinic.record("report", "K9", "--out", folder.resolve("no.pdf").toString()).err())
-        .startsWith("K9: there is no record of that code");
+        .startsWith("K9: there is no record with that code");
     assertThat(folder.resolve("no.pdf")).doesNotExist();
   }
 

@@ -133,9 +133,9 @@ class RecordSafetyTest {
     assertThat(readMe("en"))
         .isEqualTo(
             """
-            Fitting record M4-left, packed; `caryatid record unpack` takes it in.
+            Fitting record M4-left, packed; `caryatid record unpack` unpacks it.
 
-            No warning stands in this record.
+            There is no warning in this record.
 
             Not a medical device. The component maker's instructions and local rules come first; \
             the wearer's comfort, skin and gait decide.

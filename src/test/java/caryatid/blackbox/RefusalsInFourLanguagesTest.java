@@ -78,7 +78,7 @@ class RefusalsInFourLanguagesTest {
       delimiter = '|',
       textBlock =
           """
-          en | there is no record of that code in FOLDER. Check the code, or start the record first.
+          en | there is no record with that code in FOLDER. Check the code, or start the record first.
           de | In FOLDER gibt es keine Akte mit diesem Code. Den Code prüfen oder die Akte zuerst\
            beginnen.
           fr | il n'y a pas de dossier portant ce code dans FOLDER. Vérifier le code, ou ouvrir\
@@ -101,7 +101,7 @@ class RefusalsInFourLanguagesTest {
       textBlock =
           """
           en | expected a date, a time and its offset from UTC, such as 2026-03-04T10:15+01:00,\
-           found "noon". Write it so.
+           found "noon". Write it like that.
           de | Erwartet wurden Datum, Uhrzeit und Abstand zu UTC wie 2026-03-04T10:15+01:00,\
            gefunden wurde „noon“. In dieser Form schreiben.
           fr | une date et une heure avec leur décalage par rapport à UTC, telles que\

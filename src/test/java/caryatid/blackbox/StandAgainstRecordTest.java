@@ -86,7 +86,7 @@ class StandAgainstRecordTest {
     foot(fitting, "heel-height-highest-mm=20");
     Run set = ownHeel(fitting, 30);
     String range =
-        "demo foot: the wearer set it to a heel of 30.0 mm, and its maker gives it for 0.0 mm to"
+        "demo foot: the wearer set it to a heel of 30.0 mm, but its maker gives it for 0.0 mm to"
             + " 20.0 mm.";
     assertThat(set.out()).contains(range);
     assertThat(fitting.record("show").out()).contains(range);
@@ -113,11 +113,11 @@ class StandAgainstRecordTest {
     assertThat(fitting.keep().err().replace('\u00a0', ' '))
         .isEqualTo(
             asked
-                ? "sheet.yaml: the footwear has a heel of 0.0 mm, and the ankle was last set for "
+                ? "sheet.yaml: the footwear has a heel of 0.0 mm, but the ankle was last set for "
                     + heelMm
-                    + ".0 mm (entry 2): has it been set since? Have it set and note that in the"
-                    + " record first; if the wearer is to stand so, add to the sheet: as-meant:"
-                    + " ['heel 0 mm, ankle set for "
+                    + ".0 mm (entry 2): has it been set since? Set it and note that in the record"
+                    + " first; if the wearer is meant to stand like this, add to the sheet:"
+                    + " as-meant: ['heel 0 mm, ankle set for "
                     + heelMm
                     + " mm']\n"
                 : "");
@@ -131,7 +131,7 @@ class StandAgainstRecordTest {
     fitting.sheet("^footwear: .*", "footwear: {worn: Low shoe, heel-height-mm: 21}");
     assertThat(fitting.keep().err().replace('\u00a0', ' '))
         .isEqualTo(
-            "sheet.yaml: the sheet gives Low shoe a heel of 21.0 mm, and entry 2 says 12.0 mm:"
+            "sheet.yaml: the sheet gives Low shoe a heel of 21.0 mm, but entry 2 says 12.0 mm:"
                 + " which is right? Correct it, or the entry; if it is right, add to the sheet:"
                 + " as-meant: ['heel 21 mm, entry 2']\n");
   }
@@ -185,7 +185,7 @@ class StandAgainstRecordTest {
     if (asked) {
       assertThat(err)
           .startsWith("sheet.yaml: the offset at 'ankle axis' (sagittal) was ")
-          .contains(", more than what was changed between explains: ")
+          .contains(", more than the changes in between explain: ")
           .endsWith("add to the sheet: as-meant: ['jump of ankle axis']\n");
     } else {
       assertThat(err).isEmpty();
@@ -215,11 +215,12 @@ class StandAgainstRecordTest {
                   "bench-alignment: items[1].set is "
                       + (set.contains(".") ? set : set + ".0")
                       + " N m, outside 3.0 N m to 30.0 N m: are number and unit right? Correct it;"
-                      + " if it is meant so, say why and add: items[1].why=why it is so\n");
+                      + " if it is right, say why and add: items[1].why=why it is so\n");
       default ->
           assertThat(run.err())
               .matches(
-                  "bench-alignment: items\\[1\\].set: expected 0.50? N m to 100.00? N m, found .*\n");
+                  "bench-alignment: items\\[1\\].set: expected 0.50? N m to 100.00? N m, found"
+                      + " .*\n");
     }
     assertThat(run.code()).isEqualTo(outcome.equals("added") ? 0 : 1);
   }

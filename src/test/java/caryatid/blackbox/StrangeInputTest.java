@@ -77,13 +77,18 @@ class StrangeInputTest {
                         + "\n    up-mm: 100\n    marking-mm: 3\n")
             .collect(Collectors.joining());
     String first =
-        "  - name: c0\n    kind: other\n    forward-mm: 300\n    forward-from: rear edge\n    up-mm: 100\n    marking-mm: 3\n";
+        "  - name: c0\n"
+            + "    kind: other\n"
+            + "    forward-mm: 300\n"
+            + "    forward-from: rear edge\n"
+            + "    up-mm: 100\n"
+            + "    marking-mm: 3\n";
     String err = refusal(new Folder(path).sheet("landmarks:\n", "landmarks:\n" + first + chain));
     List<String> lines = err.lines().toList();
     assertThat(lines.get(0))
         .endsWith(
             "the landmark 'c11' is measured from 'c10', that one from another, and so on for more"
-                + " than 10 landmarks, each with a doubt of its own. Measure it from a line.");
+                + " than 10 landmarks, and each adds uncertainty. Measure it from a line.");
   }
 
   @Test

@@ -198,7 +198,7 @@ class StretchOfEachTest {
     Run run = check("--from", "3", "--to", "12");
     assertThat(run.err())
         .startsWith(
-            "--from and --to are for one recording, and several are given. Set each by its name,"
+            "--from and --to are for one recording, but several are given. Set each by its name,"
                 + " such as --stretch stand-2.csv=3.5-18.");
     assertThat(run.code()).isEqualTo(2);
   }

@@ -56,8 +56,8 @@ class TypedStandTest {
             new Run(
                 1,
                 "",
-                "command line: findings[1].result: is computed from the other numbers."
-                    + " Leave it out.\n"));
+                "command line: findings[1].result is computed from the other numbers. Leave it"
+                    + " out.\n"));
   }
 
   /**
@@ -137,10 +137,9 @@ class TypedStandTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
         .endsWith(
-            "no result, because a hand holds on and the plate does not show what it bears. A wearer"
-                + " who needs the support keeps it: align by the instructions and by walking then,"
-                + " and note it with `record add CODE walking`. One who can stand with a light"
-                + " touch only is recorded again with hands: touching, between the rails and with"
-                + " help at hand.\n");
+            "no result: a hand holds on, and the plate does not show what it bears. If the wearer"
+                + " needs the support, keep it: align by the instructions and by walking, and note"
+                + " it with `record add CODE walking`. If a light touch is enough, record again"
+                + " with hands: touching, between the rails and with help at hand.\n");
   }
 }

@@ -78,9 +78,9 @@ class AdviceDrawingTest {
     Drawing next = AdviceDrawing.next(advice(TurnedAnkle.turnedOnce()), ENGLISH, 186).orElseThrow();
     assertThat(next.alternative().replace('\u00a0', ' '))
         .matches(
-            "sagittal, right, knee centre: now and after the change, mm\\. Now: 8\\.\\d mm posterior"
-                + " \\(90 %: .* posterior to .* posterior\\)\\. After the change: .* anterior"
-                + " expected \\(90 %: .*\\)\\.");
+            "sagittal, right, knee centre: now and after the change, mm\\. Now: 8\\.\\d mm"
+                + " posterior \\(90 %: .* posterior to .* posterior\\)\\. After the change: .*"
+                + " anterior expected \\(90 %: .*\\)\\.");
     assertThat(next.texts()).extracting(Mark.Text::words).contains("now", "after the change");
   }
 
@@ -124,7 +124,7 @@ class AdviceDrawingTest {
     Drawing attempts = HeelDrawing.attempts(advice(attempted()), ENGLISH, 186).get(0);
     assertThat(attempts.alternative().replace('\u00a0', ' '))
         .isEqualTo(
-            "ankle: heel height set less wanted, mm. Attempt 1: −1.0 mm off. Attempt 2: 0.0 mm"
-                + " off. Attempt 3: +2.0 mm off. Attempt 4: 0.0 mm off.");
+            "ankle: heel height set minus height wanted, mm. Attempt 1: −1.0 mm off. Attempt 2: 0.0"
+                + " mm off. Attempt 3: +2.0 mm off. Attempt 4: 0.0 mm off.");
   }
 }

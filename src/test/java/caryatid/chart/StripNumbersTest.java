@@ -53,7 +53,7 @@ class StripNumbersTest {
     return strips(Numbered.state(), plane, Side.RIGHT);
   }
 
-  /** The state before: its line ran 30.5 mm anterior of the ankle, 4.5 mm medial of the knee. */
+  /** The previous state: its line ran 30.5 mm anterior of the ankle, 4.5 mm medial of the knee. */
   private static AlignmentState before() {
     AlignmentState state = Numbered.state();
     Offset ankle = state.offsets().get(0).offset();

@@ -145,7 +145,7 @@ class StripWordsTest {
         new OffTargetHints(
             Optional.of("the toes"), Optional.of("the heel"), Optional.empty(), Optional.empty());
     assertThat(letters(strips(knee(offset, Optional.of(hints)), Plane.SAGITTAL, 1)))
-        .contains("its document says to look at: the heel")
+        .contains("its document says to check: the heel")
         .doesNotContain("the toes");
   }
 
@@ -159,7 +159,7 @@ class StripWordsTest {
         .contains(
             "load line, 95 % interval",
             "recommended, with tolerance", "landmark: zero of its scale")
-        .noneMatch(said -> said.startsWith("state before"));
+        .noneMatch(said -> said.startsWith("previous state"));
     AlignmentState bare =
         Demo.empty(Side.RIGHT)
             .landmark("knee centre", LandmarkKind.KNEE_CENTRE, 42, 85, 492, 4)
@@ -174,7 +174,7 @@ class StripWordsTest {
     Demo demo = Demo.transtibial(Side.RIGHT).shoe("clog");
     EarlierState before = EarlierState.of(demo.state(4), "0".repeat(128));
     assertThat(words(key(demo.state(0), Optional.of(before))))
-        .filteredOn(said -> said.startsWith("state before: "))
+        .filteredOn(said -> said.startsWith("previous state: "))
         .singleElement()
         .asString()
         .endsWith(", clog");

@@ -46,11 +46,10 @@ class FailuresTest {
     }
     assertThat(err.toString())
         .isEqualTo(
-            "The program met something that nobody foresaw, and stopped. Where it happened stands"
-                + " in "
+            "The program stopped at an unexpected error. "
                 + kept
-                + ", without anything about the wearer; please send that file to those who maintain"
-                + " the program."
+                + " says where it happened, without anything about the wearer; please send that"
+                + " file to those who maintain the program."
                 + System.lineSeparator());
     assertThat(Files.readString(kept))
         .contains("java.lang.IllegalStateException\n  caryatid.cli.FailuresTest.")
@@ -67,7 +66,7 @@ class FailuresTest {
     Files.writeString(folder.resolve("kept"), "a file");
     assertThat(Failures.keep(new IllegalStateException("K7"), ENGLISH))
         .isEqualTo(
-            "The program met something that nobody foresaw, and stopped"
-                + " (java.lang.IllegalStateException). Please tell those who maintain the program.");
+            "The program stopped at an unexpected error (java.lang.IllegalStateException). Please"
+                + " tell those who maintain the program.");
   }
 }

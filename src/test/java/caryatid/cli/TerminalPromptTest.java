@@ -54,9 +54,9 @@ class TerminalPromptTest {
     assertThat(said.by()).isEqualTo("AB");
     assertThat(asked.toString().replace(System.lineSeparator(), "\n"))
         .isEqualTo(
-            "initials of who adds this: expected initials of who adds it, one to ten letters and"
-                + " digits, found \"A. Bell\". Give them with --by.\n"
-                + "initials of who adds this: text: ");
+            "initials of the person adding this: expected the initials of the person adding it, one"
+                + " to ten letters and digits, found \"A. Bell\". Give them with --by.\n"
+                + "initials of the person adding this: text: ");
   }
 
   @Test

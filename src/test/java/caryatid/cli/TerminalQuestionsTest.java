@@ -139,7 +139,7 @@ class TerminalQuestionsTest {
     assertThat(item(entry).why()).contains("contracture");
     assertThat(asked())
         .contains("items[1].set is 12.0\u00b0, outside \u221210.0\u00b0 to 10.0\u00b0: ")
-        .endsWith("Why it is so; nothing, if it is not: ");
+        .endsWith("Why it is right; leave empty if it is not: ");
   }
 
   @Test
@@ -213,7 +213,7 @@ class TerminalQuestionsTest {
     assertThat(asked())
         .startsWith("sheet.yaml: `heel-height-mm` is 1.0 mm, outside 3.0 mm to 50.0 mm: ")
         .contains(
-            "Is it so (yes, no): Noted in the sheet that is kept with the report: as-meant:"
+            "Is that right (yes, no): Noted in the sheet that is kept with the report: as-meant:"
                 + " ['heel-height-mm 1']\n")
         .endsWith("as-meant: ['stance-width-mm 310']\n");
     assertThat(new String(answered.inputs().sheet().readAll(), StandardCharsets.UTF_8))

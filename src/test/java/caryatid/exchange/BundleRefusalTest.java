@@ -21,7 +21,7 @@ class BundleRefusalTest {
     Files.writeString(folder.resolve("bundle.json"), "mine");
     Run run = fitting.bundle("bundle.json");
     assertThat(run.code()).isEqualTo(1);
-    assertThat(run.err()).contains("bundle.json").contains("is there already");
+    assertThat(run.err()).contains("bundle.json").contains("already exists");
     assertThat(Files.readString(folder.resolve("bundle.json"))).isEqualTo("mine");
   }
 
@@ -83,6 +83,6 @@ class BundleRefusalTest {
     assertThat(run.err())
         .isEqualTo(
             "--patient-identifier: expected the system's URI, a bar and the clinic's number, such"
-                + " as \"urn:oid:1.2.3.4|12345\". Write it so.\n");
+                + " as \"urn:oid:1.2.3.4|12345\". Write it like that.\n");
   }
 }

@@ -49,9 +49,9 @@ class LargeReportTest extends StubSending {
     assertThat(refused.code()).isEqualTo(1);
     assertThat(refused.err())
         .isEqualTo(
-            "K7-right: the report has 22 MB; more than 15 MB do not fit into a bundle. Photographs"
-                + " make it so large: correct their entries with smaller ones, or give the report as"
-                + " a file (record report).\n");
+            "K7-right: the report has 22 MB, but a bundle holds at most 15 MB. Photographs make it"
+                + " so large: correct their entries with smaller ones, or give the report as a file"
+                + " (record report).\n");
     assertThat(folder.resolve("large.json")).doesNotExist();
   }
 

@@ -125,8 +125,7 @@ class SendEncryptedTest extends StubSending {
     encrypt("localhost");
     Run run = trusting("fr0m.the-environment");
     assertThat(run.err()).isEmpty();
-    assertThat(run.out())
-        .startsWith("Sent to " + system.address() + ": 9 resources stored there now");
+    assertThat(run.out()).startsWith("Sent to " + system.address() + ": 9 resources newly stored");
     assertThat(system.asked).allMatch(asked -> asked.endsWith(" Bearer fr0m.the-environment"));
     assertThat(fitting.everything()).doesNotContain("fr0m");
   }

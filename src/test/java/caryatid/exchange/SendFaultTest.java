@@ -16,10 +16,10 @@ import org.junit.jupiter.api.TestFactory;
 
 /** `record send` to a system that is not in good order. */
 class SendFaultTest extends StubSending {
-  private static final String BROKEN = "the connection broke off before the answer was complete.";
-  private static final String SLOW = "did not answer within 1 s. Allow it more with --timeout.";
+  private static final String BROKEN = "the connection was lost before the answer was complete.";
+  private static final String SLOW = "did not answer within 1 s. Allow more time with --timeout.";
   private static final String OTHER =
-      "the answer is not one that such a system gives. Check the address.";
+      "the answer does not come from a system of this kind. Check the address.";
 
   /**
    * What the system does wrong, and what is said of it; then it is in order, and sending goes on.
@@ -35,7 +35,8 @@ class SendFaultTest extends StubSending {
             before("is full", "the system failed (status 429). Try again later.", status(429, "")),
             before(
                 "lets nobody in",
-                "did not let the sender in (status 401). The access token is missing, has expired, or does not allow this. Get a new one.",
+                "refused access (status 401). The access token is missing, has expired, or does not"
+                    + " allow this. Get a new one.",
                 status(401, "")),
             before("is slow", SLOW, exchange -> pause(3000)),
             before("trickles", SLOW, SendFaultTest::trickle),
@@ -46,13 +47,15 @@ class SendFaultTest extends StubSending {
                 status(200, "{\"resourceType\":\"Bundle\",\"entry\":[]}")),
             before(
                 "refuses",
-                "the system refused this (status 422; reason: invalid, duplicate). Ask those who run it.",
+                "the system refused this (status 422; reason: invalid, duplicate). Ask those who"
+                    + " run it.",
                 status(
                     422,
                     "{\"resourceType\":\"OperationOutcome\",\"issue\":[{\"code\":\"invalid\",\"diagnostics\":\"Q8-77123\"},{\"code\":\"duplicate\"}]}")),
             before(
                 "sends elsewhere",
-                "the system sends on to another address (host: other.invalid), which is not followed. Ask the clinic for the right address.",
+                "the system redirects to another address (host: other.invalid), which is not"
+                    + " followed. Ask the clinic for the right address.",
                 SendFaultTest::elsewhere))
         .map(wrong -> DynamicTest.dynamicTest(wrong.name(), () -> goesWrong(wrong)));
   }

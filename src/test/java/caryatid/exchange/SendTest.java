@@ -19,7 +19,7 @@ class SendTest extends StubSending {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .isEqualTo(
-            "Sent to %s: %d resources stored there now, %d it had before. All were read back and compared. Entry %d notes it.%n"
+            "Sent to %s: %d resources newly stored, %d already there. All were read back and compared. Entry %d notes it.%n"
                 .formatted(system.address(), created, there, entry));
   }
 
@@ -57,7 +57,7 @@ class SendTest extends StubSending {
     Run again = send();
     assertThat(again.out())
         .isEqualTo(
-            "Sent to %s before: it still has all 10 resources. They were read back and compared; nothing new was stored.%n"
+            "Already sent to %s: it still has all 10 resources. They were read back and compared; nothing new was stored.%n"
                 .formatted(system.address()));
     assertThat(system.stored.toString()).isEqualTo(before);
     assertThat(fitting.kept("entry.json")).hasSize(5);
@@ -110,10 +110,10 @@ class SendTest extends StubSending {
     assertThat(refused.code()).isEqualTo(1);
     assertThat(refused.err())
         .isEqualTo(
-            "localhost: the system knows no patient with this identifier. Check the number. If the"
-                + " patient is truly to be made there, say --new-patient. Nothing was sent.\n");
+            "localhost: the system knows no patient with this identifier. Check the number. To"
+                + " create the patient there, add --new-patient. Nothing was sent.\n");
     assertThat(system.stored).isEmpty();
-    assertThat(send("--new-patient").out()).contains("10 resources stored there now, 0 it had");
+    assertThat(send("--new-patient").out()).contains("10 resources newly stored, 0 already there");
   }
 
   @Test
@@ -134,8 +134,8 @@ class SendTest extends StubSending {
     assertThat(other.code()).isEqualTo(1);
     assertThat(other.err())
         .isEqualTo(
-            "localhost: has this record already, but under another patient (Device). Check both"
-                + " numbers now, and have what is under the wrong patient removed there.\n"
+            "localhost: already has this record, but under another patient (Device). Check both"
+                + " numbers now, and have the data under the wrong patient removed there.\n"
                 + fitting.file("b.json")
                 + LOST);
     assertThat(fitting.kept("entry.json")).hasSize(5);
@@ -166,7 +166,7 @@ class SendTest extends StubSending {
                 exchange.close();
                 return true;
               });
-      assertThat(send().err()).startsWith("localhost: the system sends on to another address");
+      assertThat(send().err()).startsWith("localhost: the system redirects to another address");
       assertThat(other.asked).isEmpty();
     }
   }
@@ -188,7 +188,8 @@ class SendTest extends StubSending {
     Files.writeString(folder.resolve("b.json"), "mine");
     assertThat(send().err())
         .endsWith(
-            "b.json: is there already and does not hold what the record says now. Choose another file.\n");
+            "b.json: already exists, with something other than what the record says now. Choose"
+                + " another file.\n");
     assertThat(system.asked).isEmpty();
   }
 }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A record of an invented fitting, and a small record system to which it is sent. */
 abstract class StubSending {
   static final String LOST =
-      ": the bundle is here; nothing is lost. Give the same command again to go on: nothing is"
+      ": the bundle is kept here; nothing is lost. Give the same command again to go on: nothing is"
           + " stored twice.\n";
 
   @TempDir Path folder;

@@ -116,7 +116,7 @@ class IdentityCheckTest {
   private static String said(String what) {
     return "footwear: "
         + what
-        + ", and a record holds none. Leave it out; if it says nothing about who the wearer is, add"
-        + " --sure.";
+        + ", which a record must not contain. Leave it out; if it says nothing about who the wearer"
+        + " is, add --sure.";
   }
 }

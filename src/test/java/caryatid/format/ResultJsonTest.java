@@ -101,30 +101,30 @@ class ResultJsonTest {
         "`\"version\" : 2,` | `\"version\" : 12345678901,` | was written by a newer version of the"
             + " program. Use that version, or check the recording again.",
         "`\"version\" : 2,` | `\"version\" : 0,` | expected a result of version 1 to 2, found"
-            + " version 0. Take the file as the program wrote it.",
-        "`\"method\" : 2,` | `\"method\" : 0,` | expected a value in its range at result, found"
-            + " method: 0. Take the file as the program wrote it.",
+            + " version 0. Use the file as the program wrote it.",
+        "`\"method\" : 2,` | `\"method\" : 0,` | expected a value within its range at result, found"
+            + " method: 0. Use the file as the program wrote it.",
         "`\"version\" : 2,` | `\"version\" : 2, \"version\" : 2,` | expected each key once, found"
-            + " 'version' twice in one group. Take the file as the program wrote it.",
+            + " 'version' twice in one group. Use the file as the program wrote it.",
         "`\"version\" : 2,` | `\"version\" : 2, \"colour\" : 1,` | expected only known keys in"
-            + " result, found 'colour'. Take the file as the program wrote it.",
-        "`\"version\" : 2,` | `` | expected the key 'version' in result, found none. Take the file"
+            + " result, found 'colour'. Use the file as the program wrote it.",
+        "`\"version\" : 2,` | `` | expected the key 'version' in result, found none. Use the file"
             + " as the program wrote it.",
         "`\"program\" : \"caryatid demo\"` | `\"program\" : 3` | expected a text at result.program,"
-            + " found 3. Take the file as the program wrote it.",
+            + " found 3. Use the file as the program wrote it.",
         "`\"rate-hz\" : 100` | `\"rate-hz\" : 1e999` | expected a number at"
-            + " result.state.stands[0].standing.rate-hz, found 1e999. Take the file as the program"
+            + " result.state.stands[0].standing.rate-hz, found 1e999. Use the file as the program"
             + " wrote it.",
         "`\"rate-hz\" : 100` | `\"rate-hz\" : \"100\"` | expected a number at"
-            + " result.state.stands[0].standing.rate-hz, found \"100\". Take the file as the"
-            + " program wrote it.",
-        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at"
-            + " result.state.stands[0].trial.hands, found \"up\". Take the file as the program"
+            + " result.state.stands[0].standing.rate-hz, found \"100\". Use the file as the program"
             + " wrote it.",
-        "`\"bytes\" : 123456` | `\"bytes\" : -1` | expected a value in its range at"
+        "`\"hands\" : \"free\"` | `\"hands\" : \"up\"` | expected a known word at"
+            + " result.state.stands[0].trial.hands, found \"up\". Use the file as the program wrote"
+            + " it.",
+        "`\"bytes\" : 123456` | `\"bytes\" : -1` | expected a value within its range at"
             + " result.state.stands[0].recording, found length -1, digest "
             + "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa."
-            + " Take the file as the program wrote it.",
+            + " Use the file as the program wrote it.",
       })
   void whatIsNotAsWrittenIsRefusedInWords(String written, String changed, String message) {
     String broken = text().replaceFirst(java.util.regex.Pattern.quote(written), changed);

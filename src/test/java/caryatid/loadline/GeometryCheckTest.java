@@ -197,14 +197,14 @@ class GeometryCheckTest {
   void aHeightIsToldWithItsLimits() {
     assertThat(impossible(marked(LandmarkKind.KNEE_CENTRE, 50.5)))
         .containsExactly(
-            "sheet.yaml: expected KNEE_CENTRE from 100.0 mm to 1000.0 mm up, found 50.5 mm. Check"
-                + " the height and its unit (mm).");
+            "sheet.yaml: expected KNEE_CENTRE at a height from 100.0 mm to 1000.0 mm, found 50.5"
+                + " mm. Check the height and its unit (mm).");
     Question asked =
         marked(LandmarkKind.KNEE_CENTRE, 250).questions(List.of(Side.LEFT), "stand.csv").get(0);
     assertThat(ENGLISH.say(asked.at(caryatid.remark.Place.of("sheet.yaml"))).replace('\u00a0', ' '))
         .isEqualTo(
             "sheet.yaml: KNEE_CENTRE was marked 250.0 mm up, outside 300.0 mm to 700.0 mm: was it"
-                + " measured in mm, above the plate's top? Correct it; if it is so, add to the"
+                + " measured in mm, above the plate's top? Correct it; if it is right, add to the"
                 + " sheet: as-meant: ['KNEE_CENTRE left up 250']");
     assertThat(asked.topic().holdsForSession()).isTrue();
   }
@@ -234,10 +234,10 @@ class GeometryCheckTest {
     assertThat(impossible(apart(29.9))).hasSize(1);
     assertThat(impossible(apart(500.1)))
         .containsExactly(
-            "sheet.yaml: the centres of pressure under the feet would lie 500.1 mm"
-                + " apart, and nobody stands like that (from 30.0 mm to 500.0 mm). Check"
-                + " which cable and which columns belong to which plate, and units and places"
-                + " in the plate description.");
+            "sheet.yaml: the centres of pressure under the feet would lie 500.1 mm apart, and"
+                + " nobody stands like that (possible: 30.0 mm to 500.0 mm). Check which cable and"
+                + " which columns belong to which plate, and units and places in the plate"
+                + " description.");
   }
 
   private static GeometryCheck apart(double mm) {

@@ -166,18 +166,17 @@ class LoadLineCheckTest {
   void aHandThatHoldsGivesNoResult() {
     refused(
         handsAndFeet(true, false, 0),
-        "sheet.yaml: no result, because a hand holds on and the plate does not show what it bears. A"
-            + " wearer who needs the support keeps it: align by the instructions and by walking"
-            + " then, and note it with `record add CODE walking`. One who can stand with a light"
-            + " touch only is recorded again with hands: touching, between the rails and with help"
-            + " at hand.");
+        "sheet.yaml: no result: a hand holds on, and the plate does not show what it bears. If the"
+            + " wearer needs the support, keep it: align by the instructions and by walking, and"
+            + " note it with `record add CODE walking`. If a light touch is enough, record again"
+            + " with hands: touching, between the rails and with help at hand.");
   }
 
   @Test
   void aFloorBelowThePlateGivesNoResult() {
     refused(
         handsAndFeet(false, true, -3.1),
-        "sheet.yaml: expected the other foot at the plate's height within 3.0\u00a0mm, found it on"
+        "sheet.yaml: expected the other foot within 3.0\u00a0mm of the plate's height, found it on"
             + " a floor 3.1\u00a0mm off. Put a block of the plate's height under it, or set the"
             + " plate flush with the floor, and record again.");
   }
@@ -186,7 +185,7 @@ class LoadLineCheckTest {
   void feetFarFromLevelGiveNoResult() {
     refused(
         handsAndFeet(false, false, 10.1),
-        "sheet.yaml: expected both feet level within 10.0\u00a0mm, found them 10.1\u00a0mm apart."
+        "sheet.yaml: expected both feet level within 10.0\u00a0mm, found one 10.1\u00a0mm higher."
             + " Put a block of the right height under the lower foot and record again.");
   }
 

@@ -249,7 +249,7 @@ class PlateTrialTest {
             .faults();
     assertThat(faults.stream().map(Wording.in(Locale.ENGLISH)::say))
         .containsExactly(
-            "p.yaml: “plate 2” has 0 marks with a weight, and 4 are the least. Put the weight on"
+            "p.yaml: “plate 2” has 0 marks with a weight; at least 4 are needed. Put the weight on"
                 + " more marks; five are better: four near the corners and one in the middle.");
   }
 

@@ -58,8 +58,8 @@ class FeetPlacementsTest {
     BadInput refused = catchThrowableOfType(BadInput.class, () -> read(57, 57, 57, 57, 57));
     assertThat(refused.problems().stream().map(Wording.in(Locale.ENGLISH)::say))
         .containsExactly(
-            "turn.yaml line 6, column 3: they scatter by 20.3°, and more than 20.0° is taken for a"
-                + " slip of the pen. Check the numbers.");
+            "turn.yaml line 6, column 3: they scatter by 20.3°; more than 20.0° is taken for a"
+                + " typing error. Check the numbers.");
   }
 
   @Test
@@ -67,7 +67,7 @@ class FeetPlacementsTest {
     BadInput refused = catchThrowableOfType(BadInput.class, () -> read(20, 20, 20, 20));
     assertThat(refused.problems().stream().map(Wording.in(Locale.ENGLISH)::say))
         .containsExactly(
-            "turn.yaml line 6, column 3: 4 placements, and 5 are the least. Let the wearer step off"
-                + " and place the feet again.");
+            "turn.yaml line 6, column 3: 4 placements; at least 5 are needed. Let the wearer step"
+                + " off and place the feet again.");
   }
 }

@@ -52,9 +52,9 @@ class RepeatedMarksTest {
     assertThat(read("  - {name: ankle, mm: [1, 2, 3, 4, 5]}\n").landmarks()).hasSize(1);
     assertThat(said("  - {name: ankle, mm: [1, 2, 3, 4]}\n"))
         .containsExactly(
-            "hand.yaml line 5, column 3: the marks have 3 degrees of freedom together, and 4 are"
-                + " the least. Mark one landmark five times, or several several times, the mark"
-                + " wiped off in between.");
+            "hand.yaml line 5, column 3: the marks have 3 degrees of freedom together; at least 4"
+                + " are needed. Mark one landmark five times, or several landmarks more than once,"
+                + " and wipe the mark off each time.");
   }
 
   /** By hand: -a, a, -a, a, 0 scatter by a. What is larger could be written and not read again. */
@@ -63,15 +63,15 @@ class RepeatedMarksTest {
     assertThat(read("  - {name: knee, mm: [-50, 50, -50, 50, 0]}\n").landmarks()).hasSize(1);
     assertThat(said("  - {name: knee, mm: [-51, 51, -51, 51, 0]}\n"))
         .containsExactly(
-            "hand.yaml line 5, column 3: they scatter by 51.0\u00a0mm, and more than 50.0\u00a0mm is taken"
-                + " for a slip of the pen. Check the numbers.");
+            "hand.yaml line 5, column 3: they scatter by 51.0\u00a0mm; more than 50.0\u00a0mm is"
+                + " taken for a typing error. Check the numbers.");
   }
 
   @Test
   void aLandmarkThatWasMarkedOnceIsRefused() {
     assertThat(said("  - {name: ankle, mm: [1, 2, 3, 4, 5]}\n  - {name: knee, mm: [3]}\n"))
         .containsExactly(
-            "hand.yaml line 6, column 22: expected at least two distances in `mm`. Mark and measure"
-                + " the landmark again, the mark wiped off in between.");
+            "hand.yaml line 6, column 22: expected at least two distances in `mm`. Wipe the mark"
+                + " off, then mark and measure the landmark again.");
   }
 }

@@ -44,7 +44,7 @@ class ReportNumbersTest {
             "findings",
             0,
             """
-            Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm | Tolerance met with, % | Degrees of freedom | Detectable change, mm | Source
+            Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm | Probability met, % | Degrees of freedom | Detectable change, mm | Source
             sagittal | ankle axis | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0) | †\u00a087.3 | 4.0 | 8.4 | 1
             sagittal | prosthetic knee axis | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0) | 3.1 | 7.0 | 9.3 | 2
             frontal | prosthetic knee axis | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0) | 96.4 | ∞ | 10.7 | 3
@@ -76,9 +76,9 @@ class ReportNumbersTest {
             3,
             """
             Stand | Landmark | Plane | By the vertical, N m | The same, N m/kg | By the force's line, N m | What it does
-            1 | prosthetic knee axis | sagittal | −4.4 ± 1.8 | −0.053 | −3.2 ± 1.4 | bends the knee / too small to tell its sense
+            1 | prosthetic knee axis | sagittal | −4.4 ± 1.8 | −0.053 | −3.2 ± 1.4 | bends the knee / too small to tell its direction
             1 | ankle axis | sagittal | +15.6 ± 2.5 | – | – | tips the shank forward over the foot
-            2 | prosthetic knee axis | sagittal | −5.4 ± 2.2 | −0.063 | −4.2 ± 1.8 | bends the knee / too small to tell its sense
+            2 | prosthetic knee axis | sagittal | −5.4 ± 2.2 | −0.063 | −4.2 ± 1.8 | bends the knee / too small to tell its direction
             2 | ankle axis | sagittal | +16.6 ± 2.9 | – | – | tips the shank forward over the foot
             """));
   }
@@ -119,9 +119,9 @@ class ReportNumbersTest {
     assertThat(html())
         .contains(
             "1.25\u00a0s to 31.50\u00a0s used, at 100.0\u00a0Hz. Left out: 0.0 to 1.3 s settling"
-                + " after stepping on or before stepping off; 31.6 to 33.8 s unloaded. How many of"
-                + " 100 people without a prosthesis sway no more: standard deviation fore and aft"
-                + " (5.4\u00a0mm) 22 to 25; mean speed (17.3\u00a0mm/s) 48 to 53.",
+                + " after stepping on or before stepping off; 31.6 to 33.8 s unloaded. Of 100"
+                + " people without a prosthesis, so many sway as little or less: standard deviation"
+                + " fore and aft (5.4\u00a0mm) 22 to 25; mean speed (17.3\u00a0mm/s) 48 to 53.",
             "2.75\u00a0s to 29.40\u00a0s used, set by hand, at 50.0\u00a0Hz.",
             "after a low-pass at 10.0\u00a0Hz");
   }

@@ -32,10 +32,10 @@ class BadDescriptionTest {
   void oneDirectionAloneIsRefusedUnlessThePlateMeasuresNoOther() throws BadInput {
     String columns = "plates: [{name: p, columns: {cop-y: y, force-z: Fz}";
     String alone =
-        "plate.yaml line 3, column 37: `cop-y` alone gives the centre of pressure in one"
-            + " direction; the other, or the moments, are missing. Name their columns. If the plate"
-            + " measures fore and aft only, add `measures: fore and aft`. One that measures sideways"
-            + " only cannot be used.";
+        "plate.yaml line 3, column 37: `cop-y` alone gives the centre of pressure in one direction;"
+            + " the other, or the moments, are missing. Name their columns. If the plate measures"
+            + " fore and aft only, add `measures: fore and aft`. One that measures sideways only"
+            + " cannot be used.";
     assertThat(withLines(columns + "}]\n")).containsExactly(alone);
     assertThat(withLines(columns + ", measures: both}]\n")).containsExactly(alone);
     assertThat(read("plates: [{name: p, columns: {cop-y: y, cop-x: x}}]\n").plates()).hasSize(1);
@@ -122,10 +122,10 @@ class BadDescriptionTest {
                   - {name: e, rightward-from-mm: 0, registration-mm: 1}
                 """))
         .containsExactly(
-            "plate.yaml line 3, column 28: the plate 'a' is described twice. Give each plate a name"
-                + " of its own.",
+            "plate.yaml line 3, column 28: the plate 'a' is described twice. Give each plate its"
+                + " own name.",
             "plate.yaml line 6, column 12: the measuring line 'e' is described twice. Give each"
-                + " line a name of its own.");
+                + " line its own name.");
   }
 
   @Test
@@ -172,7 +172,7 @@ class BadDescriptionTest {
     assertThat(read(first + plate(-400, 0, 280, 900)).plates()).hasSize(2);
     String refused =
         "plate.yaml line 4, column 3: the edges of “b” and “a” overlap by more than 20 mm."
-            + " `edges-mm` are seen from the common zero of all plates, not from each plate's"
+            + " `edges-mm` are measured from the common zero of all plates, not from each plate's"
             + " centre. Correct the numbers.";
     assertThat(withLines(first + plate(-20.1, 400, -300, 300))).containsExactly(refused);
     assertThat(withLines(first + plate(-400, 0, 279.9, 900))).containsExactly(refused);

@@ -29,11 +29,11 @@ class BadLandmarkTest {
   void aLandmarkHasAKnownNameOrIsAnother() {
     assertThat(replacing(KNEE, "  - name: knee center\n"))
         .containsExactly(
-            "sheet.yaml line 11, column 11: 'knee center' is none of the landmarks the program"
+            "sheet.yaml line 11, column 11: 'knee center' is not one of the landmarks the program"
                 + " knows; did you mean 'knee centre'? If it is another point, add `kind: other`.");
     assertThat(replacing(KNEE, "  - name: collar\n"))
         .containsExactly(
-            "sheet.yaml line 11, column 11: 'collar' is none of the landmarks the program knows:"
+            "sheet.yaml line 11, column 11: 'collar' is not one of the landmarks the program knows:"
                 + " knee centre, ankle axis, foot reference point, hip, socket reference point,"
                 + " outer patellar border, lateral patellar border. Use one of these names, or add"
                 + " `kind: other`.");
@@ -90,8 +90,8 @@ class BadLandmarkTest {
   void aDistanceIsMeasuredInOneWay() {
     assertThat(replacing(FORWARD, FORWARD + "    forward-of-landmark-mm: 3\n    landmark: hip\n"))
         .containsExactly(
-            "sheet.yaml line 13, column 29: `forward-mm` and `forward-of-landmark-mm` both stand"
-                + " here. Keep the one that was measured.");
+            "sheet.yaml line 13, column 29: `forward-mm` and `forward-of-landmark-mm` are both"
+                + " given. Keep the one that was measured.");
     assertThat(replacing(FORWARD, FORWARD + "    rightward-from: midline\n"))
         .containsExactly(
             "sheet.yaml line 13, column 21: `rightward-from` belongs to `rightward-mm`, which is"
@@ -102,8 +102,8 @@ class BadLandmarkTest {
   void aDistanceFromALandmarkNamesItAndTheOtherWayRound() {
     assertThat(replacing(FORWARD, "    forward-of-landmark-mm: 3\n"))
         .containsExactly(
-            "sheet.yaml line 11, column 5: a distance from another landmark is given, but not from"
-                + " which. Add `landmark: ` with that landmark's name.");
+            "sheet.yaml line 11, column 5: a distance from another landmark is given, but not which"
+                + " landmark. Add `landmark: ` with that landmark's name.");
     assertThat(replacing(FORWARD, FORWARD + "    landmark: hip\n"))
         .containsExactly(
             "sheet.yaml line 13, column 15: `landmark` says what was measured from, but no distance"

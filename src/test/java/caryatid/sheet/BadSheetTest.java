@@ -48,7 +48,7 @@ class BadSheetTest {
                 + " 'middle'. Write one of these words.",
             "sheet.yaml line 8, column 8: `hands`: expected one of: free, touching, holding; found"
                 + " 'up'. Write one of these words.",
-            "sheet.yaml line 22, column 1: unknown key `color`. Keys that can stand here:"
+            "sheet.yaml line 22, column 1: unknown key `color`. Keys allowed here:"
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
                 + " other-foot, hands, knee, ankle-axis, components, footwear, stance-width-mm,"
                 + " toe-out-deg, minutes-walked, measured, landmarks, targets, confirmed,"
@@ -68,8 +68,8 @@ class BadSheetTest {
         """;
     assertThat(problemsOfSheet(SHEET + stretches))
         .containsExactly(
-            "sheet.yaml line 24, column 5: a stretch for 'a.csv' stands above. Delete one of the"
-                + " two.",
+            "sheet.yaml line 24, column 5: a stretch for 'a.csv' is already given above. Delete one"
+                + " of the two.",
             "sheet.yaml line 25, column 5: neither `from-s` nor `to-s` is given. Write one or both,"
                 + " or delete the entry.",
             "sheet.yaml line 26, column 41: `to-s` is not after `from-s`. Correct one of the two.",
@@ -183,10 +183,10 @@ class BadSheetTest {
             + SHEET.substring(target);
     assertThat(problemsOfSheet(twice))
         .containsExactly(
-            "sheet.yaml line 15, column 5: the landmark 'knee centre' stands twice on the same"
-                + " side. Delete one, or give it a name of its own with `kind: other`.",
+            "sheet.yaml line 15, column 5: the landmark 'knee centre' is given twice on the same"
+                + " side. Delete one, or give it another name with `kind: other`.",
             "sheet.yaml line 26, column 5: a target for 'knee centre' in the same plane and on the"
-                + " same side stands above. Delete one of the two.");
+                + " same side is already given above. Delete one of the two.");
   }
 
   @Test

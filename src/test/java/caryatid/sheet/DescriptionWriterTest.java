@@ -81,7 +81,7 @@ class DescriptionWriterTest {
             plate-description: 1
             name: plate
             time: {column: Time (s), unit: s}
-            # which of the export's axes point to the person's right, forward and up is stated nowhere. Add to the plate description: axes: {right: unknown, anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on the empty plate and lean forward, then to the right: the numbers of the centre of pressure show which axis that is, and whether it rises or falls.
+            # nothing states which of the export's axes point to the person's right, forward and up. Add to the plate description: axes: {right: unknown, anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find out, step on the empty plate and lean forward, then to the right: the numbers of the centre of pressure show which axis that is, and whether it rises or falls.
             axes: {right: unknown, anterior: unknown, up: unknown}
             plates:
               - name: plate 1

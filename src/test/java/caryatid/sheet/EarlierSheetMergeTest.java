@@ -66,8 +66,8 @@ class EarlierSheetMergeTest {
         .containsExactly(
             "sheet.yaml line 10, column 11: the landmark 'knee centre' comes from an earlier sheet,"
                 + " and landmarks move when the wearer steps off. Check it, then name it in"
-                + " `confirmed`, or measure it again and write it under `landmarks`. If it no longer"
-                + " holds, name it in `left-out`.");
+                + " `confirmed`, or measure it again and write it under `landmarks`. If it no"
+                + " longer holds, name it in `left-out`.");
   }
 
   @Test
@@ -149,9 +149,9 @@ class EarlierSheetMergeTest {
     String other = BASED.replace("K7", "K8").replace("side: right", "side: left");
     assertThat(problemsOfSheet(other + "confirmed: [knee centre]\n", EARLIER))
         .containsExactly(
-            "sheet.yaml line 10, column 11: the sheet it is based on is of another wearer, K7."
+            "sheet.yaml line 10, column 11: the sheet it is based on is for another wearer, K7."
                 + " Correct `based-on` or `wearer`.",
-            "sheet.yaml line 10, column 11: the sheet it is based on is of another prosthetic side,"
-                + " right. Correct `based-on` or `side`.");
+            "sheet.yaml line 10, column 11: the sheet it is based on is for another prosthetic"
+                + " side, right. Correct `based-on` or `side`.");
   }
 }

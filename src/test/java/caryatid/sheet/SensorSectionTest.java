@@ -78,7 +78,7 @@ class SensorSectionTest {
   void twoKindsOfSensorsAreRefused() {
     assertThat(withLines(CELLS + CHANNELS))
         .containsExactly(
-            "plate.yaml line 9, column 7: both `cells` and `eight-channels` stand here, but a plate"
+            "plate.yaml line 9, column 7: both `cells` and `eight-channels` are given, but a plate"
                 + " has one kind of sensors. Keep the one the export has.");
   }
 

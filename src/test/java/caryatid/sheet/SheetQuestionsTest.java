@@ -51,7 +51,8 @@ class SheetQuestionsTest {
     assertThat(Wording.in(Locale.ENGLISH).say(refused.problems().get(0)).replace('\u00a0', ' '))
         .isEqualTo(
             "sheet.yaml line 11, column 11: `heel-height-mm`: no shoe has a heel of 120.1 mm above"
-                + " its forefoot sole (from \u221250.0 mm to 120.0 mm). Correct it; it is in mm.");
+                + " its forefoot sole (possible: \u221250.0 mm to 120.0 mm). Correct it; it is in"
+                + " mm.");
   }
 
   @Test

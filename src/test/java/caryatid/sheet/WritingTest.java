@@ -23,8 +23,8 @@ class WritingTest {
   void aMergeKeyIsRefused() {
     assertThat(withLines("<<: {force-is: on the plate}\n"))
         .containsExactly(
-            "plate.yaml line 3, column 1: the YAML merge key << is not allowed: every value must"
-                + " stand where it is used. Write the keys out.");
+            "plate.yaml line 3, column 1: the YAML merge key << is not allowed: every value must be"
+                + " written where it is used. Write the keys out.");
   }
 
   @Test
@@ -58,15 +58,15 @@ class WritingTest {
   void aKeyThatStandsTwiceIsRefused() {
     assertThat(withLines("force-is: on the person\nname: Other\n"))
         .containsExactly(
-            "plate.yaml line 4, column 1: the key `name` stands twice in the same group; it already"
-                + " stands in line 2. Delete one of the two.");
+            "plate.yaml line 4, column 1: the key `name` appears twice in the same group, first in"
+                + " line 2. Delete one of the two.");
   }
 
   @Test
   void anUnknownKeyIsRefusedWithWhatCanStandThere() {
     assertThat(withLines("accuracy: {cop-mm: 1, level-deg: 0, force-percent: 0, colour: red}\n"))
         .containsExactly(
-            "plate.yaml line 3, column 55: unknown key `colour`. Keys that can stand here: cop-mm,"
+            "plate.yaml line 3, column 55: unknown key `colour`. Keys allowed here: cop-mm,"
                 + " level-deg, force-percent, lean-deg.");
   }
 
@@ -158,13 +158,13 @@ class WritingTest {
                 "axes: +x\nplates: {name: a}\nforce-is: [on the plate]\nmeasuring-lines: [rear]\n"))
         .containsExactly(
             "plate.yaml line 3, column 7: `axes`: expected keys with values, found something else."
-                + " Write `key: value` on lines of their own, set in under `axes`.",
+                + " Write each `key: value` on its own line, indented under `axes`.",
             "plate.yaml line 4, column 9: `plates`: expected a list, found something else. Begin"
-                + " each entry with a dash and a blank, set in under `plates`.",
+                + " each entry with a dash and a space, indented under `plates`.",
             "plate.yaml line 5, column 11: `force-is`: expected a single value, found a list or"
                 + " further keys. Write one value after the colon.",
             "plate.yaml line 6, column 19: `measuring-lines`: expected keys with values, found"
-                + " something else. Write `key: value` on lines of their own, set in under"
+                + " something else. Write each `key: value` on its own line, indented under"
                 + " `measuring-lines`.");
   }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class YamlFileTest {
   private static final String NOT_YAML =
       "from here on the file cannot be read as YAML. Look here and in the line above for a colon"
-          + " without a blank after it, a quote or bracket that is not closed, or a line that does"
+          + " without a space after it, a quote or bracket that is not closed, or a line that does"
           + " not begin under its neighbours.";
 
   private static List<String> said(NamedBytes file) {
@@ -76,16 +76,15 @@ class YamlFileTest {
   void aControlCharacterIsRefusedWithItsLine() {
     assertThat(problemsOfDescription("plate-description: 1\nname: a\u0007b\n"))
         .containsExactly(
-            "plate.yaml line 2: an invisible control character stands in this line. Delete it, or"
-                + " type the line again.");
+            "plate.yaml line 2: this line has an invisible control character. Delete it, or type"
+                + " the line again.");
   }
 
   @Test
   void aTabIsRefusedWithLineAndColumn() {
     assertThat(withLines("axes:\n\tright: +x\n"))
         .containsExactly(
-            "plate.yaml line 4, column 1: found a tab; YAML needs blanks. Replace it"
-                + " with blanks.");
+            "plate.yaml line 4, column 1: found a tab; YAML needs spaces. Replace it with spaces.");
   }
 
   @Test
@@ -112,7 +111,7 @@ class YamlFileTest {
     assertThat(withLines("axes: " + "[".repeat(90_000)))
         .containsExactly(
             "plate.yaml line 3, column 26: more than 20 levels are nested here. Check the brackets"
-                + " and the blanks before each line.");
+                + " and the spaces before each line.");
   }
 
   @ParameterizedTest
@@ -120,9 +119,9 @@ class YamlFileTest {
   void anchorsAndAliasesAreRefused(String line) {
     assertThat(withLines(line))
         .containsExactly(
-            "plate.yaml line 3, column 7: the signs & and * stand for YAML anchors here, which are"
-                + " not allowed: every value must stand where it is used. Write the value out, or"
-                + " put a text that begins with such a sign in quotes.");
+            "plate.yaml line 3, column 7: & and * are YAML anchors here, which are not allowed:"
+                + " every value must be written where it is used. Write the value out, or put a"
+                + " text that begins with such a sign in quotes.");
   }
 
   @ParameterizedTest
@@ -130,7 +129,7 @@ class YamlFileTest {
   void tagsAreRefused(String line) {
     assertThat(withLines(line))
         .containsExactly(
-            "plate.yaml line 3, column 7: a YAML tag (!) stands before the value, which is not"
+            "plate.yaml line 3, column 7: a YAML tag (!) comes before the value, which is not"
                 + " allowed. Delete it, or put a text that begins with ! in quotes.");
   }
 

@@ -96,8 +96,8 @@ class LeaningTest {
                     .isEqualTo(
                         "made.csv: `read-at-s` says that a landmark was read at "
                             + said
-                            + "\u00a0s, where the recording has no samples with load for a second"
-                            + " before and after. Correct the moment, counted from the first sample"
+                            + "\u00a0s, but the recording has no samples with load for a second"
+                            + " before and after. Correct the time, counted from the first sample"
                             + " of the first recording, or leave it out."));
   }
 }

@@ -185,7 +185,7 @@ class MeanLoadsNumbersTest {
                 assertThat(Wording.in(Locale.ENGLISH).say(bad.problems().get(0)))
                     .startsWith(
                         "made.csv: the right foot alone bears 105.0\u00a0% of the body's weight,"
-                            + " which cannot be."));
+                            + " which is impossible."));
   }
 
   private static Standing bearing(double bodyMassKg) throws BadInput {

@@ -102,8 +102,8 @@ class SquatsTest {
     assertThat(body(6))
         .containsExactly(
             "made.csv: expected the weight of a wearer on the plates, at least 10.0 kg, found 6.0"
-                + " kg. Check the unit of force (units: force) and what the plates were set to zero"
-                + " with.");
+                + " kg. Check the unit of force (units: force), and that nothing stood on the"
+                + " plates when they were set to zero.");
     assertThat(body(9.99)).hasSize(1);
     assertThat(body(10.01)).isEmpty();
   }

@@ -127,8 +127,8 @@ class StandAnalysisTest {
         foot(i -> 0.0999 * 80 * 9.80665),
         massKnown,
         "made.csv: expected at least 10.00\u00a0% of the load on the right side, found 9.99\u00a0%."
-            + " The line of a leg that bears nothing says nothing about its alignment; let the"
-            + " wearer load the prosthesis, and check the body mass in the sheet.");
+            + " The line of an unloaded leg says nothing about its alignment; let the wearer load"
+            + " the prosthesis, and check the body mass in the sheet.");
   }
 
   @Test
@@ -206,8 +206,8 @@ class StandAnalysisTest {
     refused(
         two,
         Made.rightFoot(),
-        "made.csv: expected the stance to name its plate, for the recording has several: a, b. Add"
-            + " the plate's name to the stance.");
+        "made.csv: expected the stance to name its plate, because the recording has several: a, b."
+            + " Add the plate's name to the stance.");
     refused(
         two,
         Made.conditions(PLATES, Side.LEFT),
@@ -217,6 +217,6 @@ class StandAnalysisTest {
         two,
         Made.conditions(new Stance.ProstheticFootOnPlate(Optional.of("a")), Side.LEFT, Side.RIGHT),
         "made.csv: expected one prosthetic side for a stance of one foot on the plate, found two"
-            + " prostheses. Record each foot on a plate of its own, or both feet on one plate.");
+            + " prostheses. Record each foot on its own plate, or both feet on one plate.");
   }
 }

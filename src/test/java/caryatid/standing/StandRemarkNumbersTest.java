@@ -108,7 +108,7 @@ class StandRemarkNumbersTest {
       strings = {
         "The left prosthesis bears only 8.3 % of the load: ",
         "The right foot bears 91.7 % of the body's weight: ",
-        "The plates weigh 82.8 kg where the sheet says 71.5 kg: ",
+        "The plates measure 82.8 kg, but the sheet says 71.5 kg: ",
         "Much sway (left foot's line, standard deviation 21.4 mm): ",
         "Hardly any sway (right foot's line, standard deviation 0.1 mm): ",
         "The vertical force (left foot's line) varies by 23.7 % of its mean (standard deviation);"

@@ -100,7 +100,7 @@ class BagItPackageTest {
     assertRefused(
         store,
         zip,
-        "K7-right: there is a record of that code already. Add to it, or choose another code.");
+        "K7-right: there is already a record with that code. Add to it, or choose another code.");
   }
 
   @Test
@@ -129,7 +129,7 @@ class BagItPackageTest {
           write(files),
           ": holds a file whose name is not safe on every system: "
               + name
-              + ". Nothing was taken in.");
+              + ". Nothing was unpacked.");
     }
   }
 
@@ -146,7 +146,7 @@ class BagItPackageTest {
     Files.write(hostile, bytes);
     assertRefused(
         hostile,
-        ": holds a link or a device instead of a file: K7-right/link. Nothing was taken in.");
+        ": holds a link or a device instead of a file: K7-right/link. Nothing was unpacked.");
   }
 
   @Test
@@ -155,14 +155,14 @@ class BagItPackageTest {
     files.put("K7-right/data/K7-right/zeros", new byte[40_000_000]);
     Path hostile = write(files);
     String said =
-        ": unpacks to far more than a record does, at K7-right/data/K7-right/zeros."
-            + " Nothing was taken in.";
+        ": unpacks to far more than a record holds, at K7-right/data/K7-right/zeros. Nothing was"
+            + " unpacked.";
     assertRefused(hostile, said);
     byte[] bytes = Files.readAllBytes(hostile);
     int at = lastIndexOf(bytes, "K7-right/data/K7-right/zeros") - 46 + 24;
     Arrays.fill(bytes, at, at + 4, (byte) 0);
     Files.write(hostile, bytes);
-    assertThat(refused(other, hostile)).contains("Nothing was taken in").doesNotContain("null");
+    assertThat(refused(other, hostile)).contains("Nothing was unpacked").doesNotContain("null");
   }
 
   @Test
@@ -170,7 +170,8 @@ class BagItPackageTest {
     Map<String, byte[]> files = rooted();
     files.put("k7-RIGHT/bagit.txt", new byte[] {1});
     assertRefused(
-        write(files), ": holds two files of one name: k7-RIGHT/bagit.txt. Nothing was taken in.");
+        write(files),
+        ": holds two files with the same name: k7-RIGHT/bagit.txt. Nothing was unpacked.");
     Map<String, byte[]> same = rooted();
     same.put("K7-right/bagit.tx_", new byte[] {1});
     Path hostile = write(same);
@@ -180,7 +181,7 @@ class BagItPackageTest {
     }
     Files.write(hostile, bytes);
     assertRefused(
-        hostile, ": holds two files of one name: K7-right/bagit.txt. Nothing was taken in.");
+        hostile, ": holds two files with the same name: K7-right/bagit.txt. Nothing was unpacked.");
   }
 
   @Test
@@ -190,7 +191,7 @@ class BagItPackageTest {
     changed.get("K7-right/" + recording)[0] ^= 1;
     assertThat(refused(other, write(changed)))
         .contains(": " + recording + " is not what manifest-sha")
-        .endsWith(".txt says: its bytes have changed. Nothing was taken in.");
+        .endsWith(".txt says: its bytes have changed. Nothing was unpacked.");
     Map<String, byte[]> missing = rooted();
     missing.remove("K7-right/" + recording);
     assertThat(refused(other, write(missing)))
@@ -211,7 +212,7 @@ class BagItPackageTest {
     assertRefused(
         damaged,
         ": the record in it is damaged, at K7-right/v2/content/0002-stand/recording-walk.csv."
-            + " Nothing was taken in.");
+            + " Nothing was unpacked.");
   }
 
   @Test
@@ -226,7 +227,7 @@ class BagItPackageTest {
     fetch.put("K7-right/fetch.txt", new byte[] {1});
     assertRefused(
         write(fetch),
-        ": refers to remote files (fetch.txt), which is not supported. Nothing was" + " taken in.");
+        ": refers to remote files (fetch.txt), which is not supported. Nothing was unpacked.");
   }
 
   private Map<String, byte[]> files() throws IOException {

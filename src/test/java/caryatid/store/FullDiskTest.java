@@ -39,7 +39,7 @@ class FullDiskTest {
           }
           assertThat(said)
               .startsWith(
-                  "K7-right: could not be written, and is as it was: No space left on device");
+                  "K7-right: could not be written and is unchanged: No space left on device");
           assertThat(store.read(CODE).entries()).hasSize(size);
           assertThat(store.verify(CODE)).isEmpty();
           return size;
@@ -55,7 +55,7 @@ class FullDiskTest {
           run("mount", "-o", "remount,ro", folder.toString());
           assertThat(says(store, Invented.note("x")))
               .startsWith(
-                  folder + ": could not be written, and is as it was: Read-only file system");
+                  folder + ": could not be written and is unchanged: Read-only file system");
           assertThat(store.read(CODE).entries()).hasSize(1);
           assertThat(store.verify(CODE)).isEmpty();
           return 0;

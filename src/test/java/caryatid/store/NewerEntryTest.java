@@ -55,7 +55,7 @@ class NewerEntryTest {
     assertThat(remarks(record))
         .containsExactly(
             "Entry 2 was written by a newer version of this program and is not shown. What is shown"
-                + " as now may be older than it, or what it corrects.");
+                + " as current may be older than it, or what it corrects.");
     assertThatThrownBy(() -> store.add(CODE, Invented.note("later")))
         .isInstanceOfSatisfying(
             BadInput.class, e -> assertThat(words(e.problems())).containsExactly(NEWER));
@@ -74,8 +74,8 @@ class NewerEntryTest {
                 + " here: fitting-entry, number, kind, at, by, corrects, because, as-of, files.");
     assertThat(remarks(record))
         .containsExactly(
-            "Entry 2 is as it was added, and cannot be read. What is shown as now may be older than"
-                + " it, or what it corrects.");
+            "Entry 2 is unchanged since it was added, but cannot be read. What is shown as current"
+                + " may be older than it, or what it corrects.");
     assertThatThrownBy(() -> store.add(CODE, Invented.note("later"))).isInstanceOf(BadInput.class);
     assertThat(store.verify(CODE)).isEmpty();
   }

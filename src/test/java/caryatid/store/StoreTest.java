@@ -85,7 +85,7 @@ class StoreTest {
     store.start(new RecordCode("k7-RIGHT"), opening());
     assertSays(
         () -> store.start(CODE, opening()),
-        "k7-RIGHT: there is a record of that code already. Add to it, or choose another code.");
+        "k7-RIGHT: there is already a record with that code. Add to it, or choose another code.");
     assertThat(store.codes()).containsExactly("k7-RIGHT");
   }
 
@@ -93,7 +93,7 @@ class StoreTest {
   void addingToARecordThatIsNotThereSaysSo() {
     assertSays(
         () -> store.add(CODE, note("x")),
-        "K7-right: there is no record of that code in "
+        "K7-right: there is no record with that code in "
             + folder.resolve("clinic")
             + ". Check the code, or start the record first.");
   }
@@ -108,7 +108,7 @@ class StoreTest {
     assertThat(record.valid()).doesNotContain(wrong).contains(right);
     assertSays(
         () -> store.add(CODE, correcting(2, note("again"))),
-        "K7-right: entry 2 was corrected by entry 3 already. Correct that one.");
+        "K7-right: entry 2 was already corrected by entry 3. Correct that one.");
     assertSays(
         () -> store.add(CODE, correcting(1, note("again"))),
         "K7-right: entry 1 is of the kind opening. A correction must be of the same kind.");

@@ -145,8 +145,8 @@ class EarlierStatesTest {
     Inputs with = second().withEarlier(Optional.of(EarlierInput.of(firstResult())));
     Check.Checked checked = Check.withOpenQuestions(with);
     String html = new String(Report.html(checked.result(), checked.recordings(), ENGLISH), UTF_8);
-    assertThat(html).contains("state before: 2026-03-04 10:15, barefoot");
-    assertThat(html).contains("In the state before: ");
+    assertThat(html).contains("previous state: 2026-03-04 10:15, barefoot");
+    assertThat(html).contains("In the previous state: ");
     byte[] report = pdf(with);
     assertThat(pdf(with)).isEqualTo(report);
     assertThat(Recheck.run("second.pdf", report))
@@ -191,13 +191,13 @@ class EarlierStatesTest {
     NamedBytes same = EarlierInput.of(firstResult());
     refused(
         first().withEarlier(Optional.of(same)),
-        "earlier-states.json: the state before is of 2026-03-04T10:15+01:00, which is not before"
+        "earlier-states.json: the previous state is of 2026-03-04T10:15+01:00, which is not before"
             + " the sheet's `at`, 2026-03-04T10:15+01:00. Take an earlier report, or correct"
             + " `at`.");
     byte[] other = new String(same.readAll(), UTF_8).replace("\"K7\"", "\"K8\"").getBytes(UTF_8);
     refused(
         second().withEarlier(Optional.of(NamedBytes.of("earlier-states.json", other))),
-        "earlier-states.json: the state before is of wearer K8, the sheet of K7. Take an earlier"
+        "earlier-states.json: the previous state is of wearer K8, the sheet of K7. Take an earlier"
             + " report of this wearer.");
   }
 

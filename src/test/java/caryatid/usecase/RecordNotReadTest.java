@@ -61,8 +61,8 @@ class RecordNotReadTest {
   }
 
   private static final String UNREAD =
-      "This record holds entries that this version of the program cannot read. The report shows the"
-          + " others; it is not to be signed.";
+      "This record holds entries that this version of the program cannot read. Only the others are"
+          + " shown. Do not sign this report.";
 
   private static byte[] pdf(RecordView view) {
     return FittingReport.pdf(

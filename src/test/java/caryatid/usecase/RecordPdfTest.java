@@ -59,7 +59,7 @@ class RecordPdfTest {
     assertThat(PdfText.running(pdf(record)))
         .containsSubsequence(
             "Fitting record DEMO-7",
-            "Take care: Entry 4 sets the alignment and says nothing of fasteners",
+            "Take care: Entry 4 sets the alignment but does not say that fasteners",
             "Where the load line runs now, against every target",
             "sagittal knee centre, right −4.0 posterior",
             "3, demo shoe",

@@ -47,9 +47,9 @@ class DuplicateRecordingsTest {
     Entry third = store.add(CODE, stand("sheet 3", "d.csv"));
     FittingRecord record = store.read(CODE);
     String said =
-        "Entry 3 holds the same recording as entry 2, byte for byte (b.csv). Two stands are never"
-            + " alike to the last digit: correct the entry it does not belong to, unless both are of"
-            + " one state.";
+        "Entry 3 holds the same recording as entry 2, byte for byte (b.csv). Two stands never agree"
+            + " to the last digit: correct the entry it does not belong to, unless both are of one"
+            + " state.";
     assertThat(words(AdditionRemarks.of(record, second))).containsExactly(said);
     assertThat(words(AdditionRemarks.of(record, third))).isEmpty();
     assertThat(words(RecordView.of(record).open())).containsExactly(said);
@@ -65,7 +65,7 @@ class DuplicateRecordingsTest {
             e ->
                 assertThat(ENGLISH.say(e.problems().get(0)))
                     .isEqualTo(
-                        "K7-right: this stand is in the record already, as entry 2: the same"
+                        "K7-right: this stand is already in the record, as entry 2: the same"
                             + " recordings and the same sheet. Nothing was written."));
     assertThat(store.read(CODE).size()).isEqualTo(2);
     Addition correction =

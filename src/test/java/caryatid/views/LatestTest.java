@@ -70,8 +70,8 @@ class LatestTest {
     assertThat(now(RecordView.of(store.read(CODE)))).containsExactly(30.0);
     assertThat(said(correction))
         .containsExactly(
-            "Entry 4 counts from 2026-03-04 11:00 +01:00, the time of entry 2 that it corrects;"
-                + " --as-of states another.",
+            "Entry 4 takes effect at 2026-03-04 11:00 +01:00, the time of entry 2, which it"
+                + " corrects; --as-of states another.",
             "Entry 4 (2026-03-04 11:00 +01:00) is dated before entry 3 (2026-03-04 11:30 +01:00),"
                 + " so it is inserted there; the later entry still applies.");
     Entry again = correct(5, "12:10", new Entry.Correction(4, "day", Optional.of(at("11:40"))));

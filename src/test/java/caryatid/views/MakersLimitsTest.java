@@ -36,9 +36,9 @@ class MakersLimitsTest {
   void theNewestBodyMassCounts() {
     assertThat(says(wearer(90, 3), components(), stand(100.1, 10)))
         .containsExactly(
-            "spring foot: the body mass of 100.1\u00a0kg is above the 100.0\u00a0kg that its"
-                + " maker allows. Do not let the wearer stand or walk on it before this is settled"
-                + " with the maker.");
+            "spring foot: the body mass of 100.1\u00a0kg is above the 100.0\u00a0kg that its maker"
+                + " allows. Do not let the wearer stand or walk on it until this is settled with"
+                + " the maker.");
     assertThat(says(wearer(101, 3), components(), stand(99, 10))).isEmpty();
   }
 
@@ -46,8 +46,8 @@ class MakersLimitsTest {
   void theMassThatThePlatesMeasuredCountsBesideTheOneThatIsWritten() {
     String measured =
         "spring foot: the body mass of 100.1\u00a0kg that the plates measured is above the"
-            + " 100.0\u00a0kg that its maker allows. Do not let the wearer stand or walk on it before"
-            + " this is settled with the maker.";
+            + " 100.0\u00a0kg that its maker allows. Do not let the wearer stand or walk on it"
+            + " until this is settled with the maker.";
     assertThat(says(wearer(90, 3), components(), onPlates(100.1))).containsExactly(measured);
     assertThat(says(wearer(90, 3), components(), onPlates(100.1), stand(95, 10)))
         .containsExactly(measured);
@@ -64,7 +64,7 @@ class MakersLimitsTest {
   void gradeAndHeelHeightOutsideAreRemarked() {
     assertThat(says(wearer(90, 4), components(), stand(90, 4.9), shoes(20)))
         .containsExactly(
-            "spring foot: the mobility grade 4 is outside those its maker gives it for.",
+            "spring foot: the mobility grade 4 is outside the range its maker gives.",
             "spring foot: the heel height of 4.9\u00a0mm is outside the range its maker"
                 + " gives.",
             "spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
@@ -83,8 +83,9 @@ class MakersLimitsTest {
         .containsExactly(
             "spring foot: the heel height of 20.0\u00a0mm is outside the range its maker"
                 + " gives.",
-            "ankle a: the body mass of 95.0\u00a0kg is above the 90.0\u00a0kg that its maker allows."
-                + " Do not let the wearer stand or walk on it before this is settled with the maker.");
+            "ankle a: the body mass of 95.0\u00a0kg is above the 90.0\u00a0kg that its maker"
+                + " allows. Do not let the wearer stand or walk on it until this is settled with"
+                + " the maker.");
   }
 
   @Test

@@ -47,7 +47,7 @@ class OwnSettingTest {
     heel(store, 30);
     assertThat(said(store))
         .containsExactly(
-            "demo foot: the wearer set it to a heel of 30.0 mm, and its maker gives it for 0.0 mm"
+            "demo foot: the wearer set it to a heel of 30.0 mm, but its maker gives it for 0.0 mm"
                 + " to 20.0 mm. Set it within this range, or settle it with the maker.");
     heel(store, 20);
     assertThat(said(store)).isEmpty();

@@ -30,8 +30,8 @@ class TargetValidityTest {
     assertThat(open("barefoot")).isEmpty();
     assertThat(open("locked"))
         .containsExactly(
-            "sagittal, right, knee centre: the target is valid for \"locked\"; stood in (entry 2): barefoot,"
-                + " not locked, standing. See that it applies.");
+            "sagittal, right, knee centre: the target is valid for \"locked\"; stood in (entry 2):"
+                + " barefoot, not locked, standing. Check that it applies.");
   }
 
   private List<String> open(String validFor) throws BadInput, StoreFailure {

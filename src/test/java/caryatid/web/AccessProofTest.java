@@ -197,7 +197,7 @@ class AccessProofTest {
     stand.typeAs(map("target[1].below", "50", "target[1].above", "50"), "part", "live");
     page(step, "tolerance met");
     stand.typeAs(Map.of("target[1].recommended", "90"), "part", "live");
-    page(step, "Please look: is it so?");
+    page(step, "Please check: is this right?");
     stand.typeAs(
         map("target[1].recommended", "50", "target[1].below", "10", "target[1].above", "10"),
         "part",

@@ -123,7 +123,7 @@ class ChangePageTest extends FittingWindow {
     assertThat(word.body()).contains("id=\"items-1-set-fault\"");
     assertThat(send("/change", "change-what", "0").body()).contains("id=\"items-1-set-fault\"");
     HttpResponse<String> far = send("/change", "change-what", "0", "items[1].set", "40");
-    assertThat(far.body()).contains("set is 40.0°, and 5.0° is recommended");
+    assertThat(far.body()).contains("set is 40.0°, but 5.0° is recommended");
     assertThat(
             send("/change", "change-what", "0", "items[1].set", "40", "items[1].why", "tried")
                 .body())
@@ -231,7 +231,7 @@ class ChangePageTest extends FittingWindow {
     assertThat(window.page(base + "/back"))
         .contains(
             "no stand in this footwear met every tolerance: barefoot",
-            "The last setting before the present one is that of entry 3",
+            "The setting before the present one is that of entry 3",
             "socket flexion: from 6 deg to 5 deg (−1 deg)");
     assertThat(send("/back", "all-secured", "yes").body())
         .contains("Kept as entry 5", "set 5 deg", "set 10 N m");

@@ -67,7 +67,7 @@ class EntryPageTest {
     String base = window.start("K7-right", "right");
     HttpResponse<String> asked = bench(base, 1, "socket flexion", "40", "5", "");
     assertThat(asked.statusCode()).isEqualTo(422);
-    assertThat(asked.body()).contains("set is 40.0°, and 5.0° is recommended");
+    assertThat(asked.body()).contains("set is 40.0°, but 5.0° is recommended");
     assertThat(bench(base, 1, "socket flexion", "20.1", "5", "").statusCode()).isEqualTo(422);
     assertThat(bench(base, 1, "socket flexion", "20", "5", "").statusCode()).isEqualTo(200);
     String forward = "socket forward of the reference line";
@@ -158,8 +158,7 @@ class EntryPageTest {
               "value=\"a\"");
     }
     assertThat(send(base, "assessment", "skin", "a", "entry-at", "2999-01-01T00:00Z").body())
-        .contains(
-            "id=\"entry-at-fault\"><p>expected a time that has been, found 2999-01-01T00:00Z");
+        .contains("id=\"entry-at-fault\"><p>expected a time in the past, found 2999-01-01T00:00Z");
     assertThat(window.page(base + "/record")).contains("kept up to entry 1");
   }
 
@@ -266,7 +265,8 @@ class EntryPageTest {
     assertThat(asked.statusCode()).isEqualTo(422);
     assertThat(asked.body())
         .contains(
-            "id=\"next-visit-fault\"><p>next visit: 2026-03-03 is before this entry, which is of 2026-03-04.");
+            "id=\"next-visit-fault\"><p>next visit: 2026-03-03 is before the day of this entry,"
+                + " 2026-03-04.");
     assertThat(
             send(
                     base,

@@ -11,11 +11,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is said at the fields of a landmark. */
 class MarkFieldsTest extends FittingWindow {
   private static final String NONE =
-      "<p data-at=\"landmark[1].name\">The components of this foot state no ankle axis: the point is"
-          + " called foot reference point.";
+      "<p data-at=\"landmark[1].name\">The components of this foot state no ankle axis: the point"
+          + " is called foot reference point.";
   private static final String NOT_THEN =
-      "The landmark was read at 99.00 s, where the recording has no samples with load for a second"
-          + " before and after. Correct the moment, counted from the first sample of the first"
+      "The landmark was read at 99.00 s, but the recording has no samples with load for a second"
+          + " before and after. Correct the time, counted from the first sample of the first"
           + " recording, or leave it out.";
 
   private TypedStand stand;

@@ -155,8 +155,8 @@ class MeasuringPagesTest {
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
         .contains(
-            "`weight 2` holds the same recording as `weight 1`. Record each"
-                + " weight and each posture by itself.",
+            "`weight 2` holds the same recording as `weight 1`. Record each weight and each posture"
+                + " separately.",
             "2 of 8");
   }
 

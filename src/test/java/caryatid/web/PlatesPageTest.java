@@ -41,7 +41,7 @@ class PlatesPageTest {
         .contains("What was understood", "columns are separated by commas (concluded:", "shoe.csv")
         .contains("Which of the export's axes point to the person's right, forward and up?")
         .contains("<option value=\"+x\">+x</option>")
-        .doesNotContain("Nothing is left to be answered");
+        .doesNotContain("Every question is answered");
   }
 
   @Test
@@ -50,7 +50,7 @@ class PlatesPageTest {
     assertThat(answer(address, "+x", "+y", "+z").statusCode()).isEqualTo(303);
     assertThat(window.page(address))
         .contains("Exports of this plate can be read. Without lines, landmarks can only be")
-        .doesNotContain("Nothing is left to be answered");
+        .doesNotContain("Every question is answered");
     HttpResponse<String> kept = window.send(address + "/keep", "plate-name", "Fitting room");
     assertThat(kept.body()).contains("Every export with these 4 columns is understood");
     assertThat(kept.body())
@@ -258,7 +258,7 @@ class PlatesPageTest {
     assertThat(window.send(address + "/text", "plate-text", text).statusCode()).isEqualTo(303);
     assertThat(window.page(address))
         .contains(
-            "Nothing is left to be answered",
+            "Every question is answered",
             "line “rear edge”: 300 mm behind the zero",
             "name=\"line[1].mm\" type=\"text\" class=\"number\" inputmode=\"decimal\""
                 + " autocomplete=\"off\" value=\"300\"");
@@ -314,7 +314,7 @@ class PlatesPageTest {
     window.send(address + "/keep", "plate-name", "Fitting room");
     String again = upload("shoe-2.csv");
     assertThat(window.page(again))
-        .contains("Exports with these columns are known already, as “Fitting room")
+        .contains("Exports with these columns are already known, as “Fitting room")
         .contains("Nothing more is needed for stands.");
     answer(again, "+x", "+y", "+z");
     assertThat(window.send(again + "/keep", "plate-name", "Other room").body())
@@ -348,8 +348,8 @@ class PlatesPageTest {
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
         .contains(
-            "id=\"plate-2-left-fault\"><p>This plate and one above cover the same ground by more"
-                + " than 20 mm. Measure the edges of both from the common zero.");
+            "id=\"plate-2-left-fault\"><p>This plate and one above overlap by more than 20 mm."
+                + " Measure the edges of both from the common zero.");
     assertThat(keepTwo(address, "5", "right").statusCode()).isEqualTo(200);
   }
 

@@ -36,7 +36,7 @@ class SlipsInWindowTest extends FittingWindow {
     String page = window.page(typed.base() + TypedStand.STEP);
     assertThat(page)
         .doesNotContain("value=\"keep\"")
-        .containsPattern("Please look: is it so\\?|No result yet");
+        .containsPattern("Please check: is this right\\?|No result yet");
     return page;
   }
 

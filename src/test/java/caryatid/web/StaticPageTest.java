@@ -69,7 +69,7 @@ class StaticPageTest extends FittingWindow {
     type("part", "live");
     drop("barefoot-1.csv");
     type("action", "count-1");
-    assertThat(window.page(base + STEP)).contains("It is so").doesNotContain("tolerance met");
+    assertThat(window.page(base + STEP)).contains("It is right").doesNotContain("tolerance met");
   }
 
   /** Five marks with a standard deviation of root 2.5, as a test of it works out by hand. */
@@ -165,7 +165,9 @@ class StaticPageTest extends FittingWindow {
     String asked = window.page(base + STEP);
     assertThat(asked)
         .contains(
-            "Please look: is it so?", "value=\"meant=heel-height-mm 1\"", "id=\"heel-fault\"");
+            "Please check: is this right?",
+            "value=\"meant=heel-height-mm 1\"",
+            "id=\"heel-fault\"");
     typeAs(odd, "action", "meant=heel-height-mm 1");
     assertThat(window.page(base + STEP)).doesNotContain("meant=heel-height-mm 1");
   }
@@ -212,9 +214,9 @@ class StaticPageTest extends FittingWindow {
         .contains(
             "Kept as entry 2",
             "<h2>What to change next, right</h2>",
-            "<p>Nothing that may be changed has its travel noted.",
+            "<p>No advice: no joint has its range noted.",
             base + "/bench-alignment\">Note how far the joints go</a>",
-            "<p class=\"note\">Standing does not show how the wearer walks;");
+            "<p class=\"note\">Standing does not show how the wearer walks:");
     assertThat(folder.resolve("records/drafts/K7-right")).doesNotExist();
     assertThat(window.page(base + STEP))
         .contains("What the next state will show, measured as the last one was", "three stands");
@@ -367,7 +369,7 @@ class StaticPageTest extends FittingWindow {
     drop("barefoot-1.csv");
     typeAs(odd, "action", "count-1");
     assertThat(window.page(base + STEP))
-        .contains("Heel height, heel less forefoot: ")
+        .contains("Heel height, heel minus forefoot: ")
         .doesNotContain("as-meant: [", "heel-height-mm`");
   }
 

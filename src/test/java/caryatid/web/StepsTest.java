@@ -54,10 +54,10 @@ class StepsTest extends FittingWindow {
     stand().typeAs(none, "action", "count-1");
     assertThat(window.page(base + STATIC))
         .contains(
-            "<span>ankle axis, In front or behind: Not measured since the last state. Measure it, or"
-                + " press Enter in the field to take 231 · 20 · 82 over.</span>",
+            "<span>ankle axis, In front or behind: Not measured since the last state. Measure it,"
+                + " or press Enter in the field to use 231 · 20 · 82.</span>",
             "id=\"landmark-1-forward-fault\"",
-            "Grey numbers are those of the last state (231 · 20 · 82) and are not taken yet.")
+            "Grey numbers are from the last state (231 · 20 · 82) and do not count yet.")
         .doesNotContain("Please fill this in.");
   }
 
@@ -180,7 +180,8 @@ class StepsTest extends FittingWindow {
         .containsPattern("value=\"one plate per foot\" selected")
         .containsPattern("name=\"plate-left\"><option value=\"plate 1\" selected")
         .containsPattern(
-            "name=\"plate-right\"><option value=\"plate 1\">plate 1</option>\\s*<option value=\"plate 2\" selected");
+            "name=\"plate-right\"><option value=\"plate 1\">plate 1</option>\\s*<option"
+                + " value=\"plate 2\" selected");
   }
 
   @Test
@@ -235,7 +236,7 @@ class StepsTest extends FittingWindow {
   void rowsOfTheBenchThatMayStayEmptyHaveNoStarAndOneSidedRecordsAskForNoSide() throws Exception {
     String page = window.page(base + "/bench-alignment");
     assertThat(page)
-        .contains("Rows that are left empty are left out.", "<div class=\"one-sided\">")
+        .contains("Empty rows are left out.", "<div class=\"one-sided\">")
         .doesNotContain(">set *</label>");
     assertThat(window.page(window.start("B1-both", "both") + "/bench-alignment"))
         .doesNotContain("one-sided");

@@ -77,7 +77,7 @@ class VisitPagesTest extends FittingWindow {
   void reportAndPackedRecordAreAtHandOnLeaving() throws Exception {
     assertThat(window.page(base + "/closing"))
         .contains(base + "/pdf?paper=a4", base + "/pdf?paper=letter", base + "/pack");
-    assertThat(window.page(base + "/record")).contains("New since the visit before");
+    assertThat(window.page(base + "/record")).contains("New since the previous visit");
   }
 
   @Test

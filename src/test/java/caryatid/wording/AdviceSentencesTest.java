@@ -128,68 +128,65 @@ class AdviceSentencesTest {
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        "no stand | This leg has no stand with a result yet. Let the wearer stand first.",
-        "refused | The newest stand gave no result, so nothing is advised from it.",
-        "locked | The knee was locked in the newest stand, so nothing is advised from it.",
-        "hand-held | A hand held or touched something in the newest stand, so nothing is advised"
-            + " from it.",
-        "changed since | Something was changed after the newest stand. Let the wearer stand as the"
-            + " prosthesis is set now, before anything else is changed.",
-        "no target | The newest stand has no offset of this foot's line with a target, so nothing"
-            + " is advised.",
-        "no travel | Nothing that may be changed has its travel noted. Note with the bench"
-            + " alignment how far each joint goes (lowest, highest) and in what steps; nothing else"
-            + " is proposed.",
-        "flexion alone | Nothing that may be changed has its travel noted. Note with the bench"
-            + " alignment how far each joint goes (lowest, highest) and in what steps; nothing else"
-            + " is proposed.",
-        "unknown geometry | The landmarks do not tell what the noted changes would do, and this"
-            + " wearer has not shown it yet. Mark the ankle and the knee.",
+        "no stand | No stand of this leg has a result yet. Let the wearer stand first.",
+        "refused | No advice: the newest stand gave no result.",
+        "locked | No advice: the knee was locked in the newest stand.",
+        "hand-held | No advice: a hand held or touched something in the newest stand.",
+        "changed since | Something was changed after the newest stand. Let the wearer stand with"
+            + " the present setting before anything else is changed.",
+        "no target | No advice: in the newest stand this foot's load line has no target.",
+        "no travel | No advice: no joint has its range noted. With the bench alignment, note how"
+            + " far each joint goes (lowest, highest) and in what steps; only those joints can be"
+            + " advised on.",
+        "flexion alone | No advice: no joint has its range noted. With the bench alignment, note"
+            + " how far each joint goes (lowest, highest) and in what steps; only those joints can"
+            + " be advised on.",
+        "unknown geometry | Mark the ankle and the knee. Without them geometry cannot say what the"
+            + " noted changes would do, and this wearer's stands do not show it yet.",
         "polycentric | The knee is polycentric. Which axis or point does its document measure from?"
-            + " Mark that one and write it as the landmark's definition; until then nothing is"
-            + " advised.",
-        "prosthetic knee not marked | The prosthetic knee's axis was not marked from the side, so"
-            + " that nothing guards it, and nothing is advised.",
-        "own knee not marked | The wearer's knee was not marked from the side, so that nothing"
-            + " guards it. Mark it before the next stand.",
-        "prosthetic | Nothing is proposed that makes it more probable than 5 % that the line runs"
-            + " behind the prosthetic knee's axis.",
-        "prosthetic | Does the target hold for the axis or point that was marked? With a"
-            + " polycentric knee its document names it: write it as the landmark's definition.",
+            + " Mark that one and enter it as the landmark's definition; until then there is no"
+            + " advice.",
+        "prosthetic knee not marked | No advice: the prosthetic knee's axis was not marked from the"
+            + " side, so nothing shows whether a change would let the knee bend. Mark it before the"
+            + " next stand.",
+        "own knee not marked | The wearer's own knee was not marked from the side, so the proposals"
+            + " cannot protect it. Mark it before the next stand.",
+        "prosthetic | No proposed change raises the probability above 5 % that the line runs behind"
+            + " the prosthetic knee's axis.",
+        "prosthetic | Is the target meant for the axis or point that was marked? For a polycentric"
+            + " knee the document names it: enter it as the landmark's definition.",
         "warned | The prosthetic knee may bend: seat the wearer, or hands on the rails and a"
-            + " helper. Only what makes that less probable is proposed, or the way back to the last"
-            + " good setting.",
-        "warned | This rests on one stand that decides neither way.",
+            + " helper. Proposed are only changes that make this less probable, or the way back to"
+            + " the last good setting.",
+        "warned | This rests on a single stand, which is undecided.",
         "warned at its end | None of the changes that this prosthesis allows makes it clearly less"
-            + " probable that the knee bends. Look at the set-up, the components and the targets"
+            + " probable that the knee bends. Check the set-up, the components and the targets"
             + " again before the wearer stands.",
-        "contradiction | The stand of entry 2 contradicts those before it: it fits them in less"
-            + " than 1 of 100 cases. Look for the reason; everything expected is less certain until"
-            + " then.",
-        "undecided | Measure again first: what is uncertain is the measurement, and no change makes"
-            + " it clearly more probable that every offset is within its tolerance.",
-        "undecided | This rests on one stand that decides neither way. Two more would make it"
-            + " surer.",
-        "within | Every tolerance is met, as far as standing shows. Nothing is to be changed for"
-            + " the line.",
+        "contradiction | The stand of entry 2 contradicts those before it: by chance this happens"
+            + " in less than 1 of 100 cases. Look for the reason; until then all predictions are"
+            + " less certain.",
+        "undecided | Measure again first: the measurement is too uncertain, and no change makes it"
+            + " clearly more probable that every offset is within its tolerance.",
+        "undecided | This rests on a single stand, which is undecided. Two more would make it more"
+            + " certain.",
+        "within | In standing, every tolerance is met. The load line needs no change.",
         "at its end | None of the changes that this prosthesis allows makes it more probable that"
-            + " every offset is within its tolerance. Look at the set-up, the components and the"
+            + " every offset is within its tolerance. Check the set-up, the components and the"
             + " targets again.",
-        "first stand | This is what geometry expects; this wearer has not shown an answer yet."
-            + " People shift their weight, so the answer may be a third of it, twice as much, or"
-            + " the other way.",
-        "first stand | No flexion contracture is noted in degrees. See that the joint above the"
-            + " socket still reaches full extension before anything is changed.",
-        "first stand | The wearer's knee is guarded too: a line behind it can let it buckle, one"
-            + " far in front of it can overextend it.",
-        "contracture | Nothing is proposed that asks for more extension than the noted contracture"
-            + " leaves.",
-        "causes | Rule these out first, before any screw is turned:",
+        "first stand | This is from geometry alone: no change has been measured on this wearer yet."
+            + " People shift their weight, so the real effect may be a third of this, twice as"
+            + " much, or the opposite.",
+        "first stand | No flexion contracture is noted in degrees. Before changing anything, check"
+            + " that the joint above the socket still reaches full extension.",
+        "first stand | The proposals protect the wearer's own knee too: a line behind it can let it"
+            + " buckle, one far in front of it can overextend it.",
+        "contracture | No proposed change needs more extension than the noted contracture leaves.",
+        "causes | Rule these out before turning any screw:",
         "causes | The lengths of the legs are not noted.",
         "causes | How the wearer sits in the socket is not noted.",
-        "causes | Pain was scored 4 of 10 (entry 2). Find its cause before the line is moved.",
-        "causes | The prosthesis bears 30.0 % of the load. Find out why before the line is moved:"
-            + " pain, fear, length, fit.",
+        "causes | Pain was scored 4 of 10 (entry 2). Find its cause before moving the line.",
+        "causes | The prosthesis bears only 30.0 % of the load. Before moving the line, find out"
+            + " why: pain, fear, length, fit.",
         "way back below the contracture | The last good setting flexes the socket less than the"
             + " noted contracture, so going back to it is not advised."
       })
@@ -220,9 +217,9 @@ class AdviceSentencesTest {
               "Change one thing at a time, unloaded. Secure the fasteners to the stated torque"
                   + " before the wearer stands or walks. Comfort, gait and the maker's limits"
                   + " decide.",
-              "Standing does not show how the wearer walks; walk between rails first. If gait,"
-                  + " comfort or skin disagree, they decide: keep what walks well, write why, and"
-                  + " stand once more.");
+              "Standing does not show how the wearer walks: walk between rails first. If gait,"
+                  + " comfort or skin disagree, they decide: keep what walks well, note why, and"
+                  + " measure another stand.");
     }
   }
 

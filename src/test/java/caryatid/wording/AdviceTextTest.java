@@ -77,7 +77,8 @@ class AdviceTextTest {
                 Locale.ENGLISH))
         .containsExactly(
             "foot Q can be set for heels of 0.0 mm to 25.0 mm.",
-            "  boot, heel 32.0 mm: set for 25.0 mm, the nearest, a heel error of 7.0 mm is left.");
+            "  boot, heel 32.0 mm: set for 25.0 mm, the nearest; this leaves a heel error of 7.0"
+                + " mm.");
     assertThat(ranges(withRange("heel-height-highest-mm", 40), Locale.ENGLISH))
         .containsExactly("foot Q can be set for heels of up to 40.0 mm.");
     assertThat(ranges(withRange("heel-height-lowest-mm", 10), Locale.ENGLISH))
@@ -98,8 +99,8 @@ class AdviceTextTest {
             .add(EntryKind.STAND, TurnedAnkle.stand(15, "heel-height-mm", 0));
     assertThat(ranges(known, Locale.ENGLISH).get(1))
         .isEqualTo(
-            "  boot, heel 32.0 mm: set for 25.0 mm, the nearest, a heel error of 7.0 mm is left; it"
-                + " is not shown that every offset stays within its tolerance.");
+            "  boot, heel 32.0 mm: set for 25.0 mm, the nearest; this leaves a heel error of 7.0"
+                + " mm, and it is not shown that every offset stays within its tolerance.");
     assertThat(lines(known, Locale.ENGLISH)).containsAll(ranges(known, Locale.ENGLISH));
   }
 }

@@ -61,8 +61,8 @@ class ChangeTextTest {
         .endsWith(
             "  chance may explain it: ± 3.9 mm if the marks stayed and the feet stood in their"
                 + " outlines, ± 7.8 mm if the landmarks were marked again",
-            "  what would show a change of 3.0 mm: 2 in each state, the marks staying, the feet in"
-                + " their outlines (number of stands)");
+            "  stands in each state that would show a change of 3.0 mm: 2 (marks kept, feet in"
+                + " their outlines)");
   }
 
   @Test
@@ -72,12 +72,12 @@ class ChangeTextTest {
     assertThat(ChangeText.back(9, true, List.of(both), true, ENGLISH))
         .hasSize(3)
         .startsWith(
-            "Against the mean of the first setting before the change and again after entry 9 (an"
-                + " even drift cancels; each ± is for this):");
+            "Compared with the mean of the first setting before the change and again after entry 9"
+                + " (an even drift cancels; each ± is for this):");
     assertThat(ChangeText.back(9, true, List.of(), true, ENGLISH))
         .containsExactly(
-            "The change is not judged against entry 9: it takes three states with stands whose"
-                + " results can be read, of the same plate and stance.");
+            "The change is not judged against entry 9: this needs three states with stands whose"
+                + " results can be read, on the same plate and in the same stance.");
     assertThat(ChangeText.back(9, false, List.of(both), true, ENGLISH))
         .containsExactly(
             "Settings or components after entry 9 are not those of the first state: the change is"
@@ -89,10 +89,10 @@ class ChangeTextTest {
   void theSizeThatWasIntendedIsTaken() {
     assertThat(lines(8, OptionalDouble.of(1.4)))
         .endsWith(
-            "  what would show a change of 1.4 mm: 8 in each state, the marks staying, the feet in"
-                + " their outlines (number of stands)");
+            "  stands in each state that would show a change of 1.4 mm: 8 (marks kept, feet in"
+                + " their outlines)");
     assertThat(lines(8, OptionalDouble.of(1.3)))
-        .endsWith("  a change of 1.3 mm would not be shown by nine stands in each state");
+        .endsWith("  nine stands in each state would not show a change of 1.3 mm");
     assertThat(ChangeText.lines(List.of(), true, OptionalDouble.of(5), ENGLISH)).isEmpty();
   }
 
@@ -117,10 +117,11 @@ class ChangeTextTest {
             .toList();
     assertThat(lines.get(1))
         .matches(
-            "sagittal, knee centre \\(right\\), tolerance ± 10\\.0 mm: one stand cannot show it met,"
-                + " three stands will show it met within 4\\.[01] mm of the middle, five stands will"
-                + " show it met within 5\\.[23] mm of the middle, three stands with landmarks marked"
-                + " twice as well will show it met within 4\\.2 mm of the middle");
+            "sagittal, knee centre \\(right\\), tolerance ± 10\\.0 mm: one stand cannot show it"
+                + " met, three stands will show it met within 4\\.[01] mm of the middle, five"
+                + " stands will show it met within 5\\.[23] mm of the middle, three stands with"
+                + " landmarks marked twice as precisely will show it met within 4\\.2 mm of the"
+                + " middle");
     assertThat(lines).hasSize(2);
     assertThat(ForesightText.lines(List.of(), false, ENGLISH)).isEmpty();
   }

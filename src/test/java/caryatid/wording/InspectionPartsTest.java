@@ -148,11 +148,11 @@ class InspectionPartsTest {
     List<String> lines = plain(InspectionText.lines(seen, false, ENGLISH));
     assertThat(lines.subList(0, 2))
         .containsExactly(
-            "times in column t, in ms (concluded: only so they make a force plate's rate)",
+            "times in column t, in ms (concluded: no other unit gives a force plate's rate)",
             "times in column t, in ms (stated in the file)");
     String same =
-        "Remark: Rows with the time or number of the row above but other values: 3; the first of"
-            + " each counts.";
+        "Remark: Rows with the same time or number as the row above but other values: 3; only the"
+            + " first of each counts.";
     assertThat(lines).containsSequence("", "Remarks", "- " + same, "");
     assertThat(plain(InspectionText.remarks(seen, ENGLISH))).containsExactly(same);
     assertThat(plain(InspectionText.facts(seen, ENGLISH))).startsWith(lines.get(0), lines.get(1));
@@ -161,7 +161,7 @@ class InspectionPartsTest {
   @ParameterizedTest
   @CsvSource({
     "0, 1, false, What is wrong with the file, The file cannot be used.",
-    "1, 0, false, What has to be known before the file can be used,"
+    "1, 0, false, What must be known before the file can be used,"
         + " 'The file cannot be used yet. To write a description that can be completed, add:"
         + " --write plate.yaml'"
   })

@@ -138,13 +138,13 @@ class InspectionTextNumbersTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Fz | CHANNEL | FORCE_Z | WEIGHT_N | 4  Fz  [1.5 2.5]  by its name force-z; about 707 and"
+        "Fz | CHANNEL | FORCE_Z | WEIGHT_N | 4  Fz  [1.5 2.5]  force-z, by its name; about 707 and"
             + " nearly constant: probably vertical force, N",
-        "Fz | CHANNEL | FORCE_Z | WEIGHT_KG | 4  Fz  [1.5 2.5]  by its name force-z; about 707 and"
+        "Fz | CHANNEL | FORCE_Z | WEIGHT_KG | 4  Fz  [1.5 2.5]  force-z, by its name; about 707 and"
             + " nearly constant: unknown, perhaps vertical force, kg",
-        "Fz | CHANNEL | FORCE_Z | UNKNOWN | 4  Fz  [1.5 2.5]  by its name force-z",
-        "COPx | CHANNEL | COP_X | WEIGHT_N | 4  COPx  [1.5 2.5]  by its name cop-x",
-        "t | TIME | | WEIGHT_N | 4  t  [1.5 2.5]  by its name the time",
+        "Fz | CHANNEL | FORCE_Z | UNKNOWN | 4  Fz  [1.5 2.5]  force-z, by its name",
+        "COPx | CHANNEL | COP_X | WEIGHT_N | 4  COPx  [1.5 2.5]  cop-x, by its name",
+        "t | TIME | | WEIGHT_N | 4  t  [1.5 2.5]  time, by its name",
         "'' | NOTHING | | UNKNOWN | 4  -  [1.5 2.5]  mostly between 698 and 715: unknown"
       })
   void aColumnIsToldByItsNameOrItsNumbers(
@@ -182,7 +182,7 @@ class InspectionTextNumbersTest {
             1, "Fx 1", List.of(), ByName.CHANNEL, Optional.empty(), ByNumbers.TEXT, 0, 0);
     assertThat(ColumnText.lines(List.of(column), ENGLISH))
         .containsExactly(
-            "Replace each unknown; the question above it says how. As long as one is left, the"
+            "Replace each unknown; the question above it says how. While one is left, the"
                 + " description is refused. Delete what your plate does not export.");
   }
 }

@@ -47,6 +47,6 @@ class PlacesAndCountsTest {
     String alone = ENGLISH.say(remark);
     assertThat(ENGLISH.say(new GroupedRemark(remark, 1))).isEqualTo(alone);
     assertThat(ENGLISH.say(new GroupedRemark(remark, 3)))
-        .isEqualTo(alone + " (So in 3 of the stands.)");
+        .isEqualTo(alone + " (In 3 of the stands.)");
   }
 }

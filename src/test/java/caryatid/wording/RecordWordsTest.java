@@ -80,8 +80,8 @@ class RecordWordsTest {
     assertThat(unsafe.words().replace('\u00a0', ' '))
         .isEqualTo(
             BENDS_SAYS
-                + " (entry 3, walking shoe, typed, no recording) Accepted by AB (entry 4): the line: stable in"
-                + " gait. The warning stays.");
+                + " (entry 3, walking shoe, typed, no recording) Accepted by AB (entry 4): the"
+                + " line: stable in gait. The warning stays.");
     assertThat(unsafe.stand()).hasValue(3);
     assertThat(unsafe.answered()).isTrue();
   }
@@ -107,7 +107,7 @@ class RecordWordsTest {
         Entries.opened().view().withRemarks(List.of(Remark.of(StateRemark.ONE_STAND), BENDS));
     List<String> said = plain(RecordText.lines(remarked, ENGLISH));
     assertThat(said.get(1)).isEqualTo("Take care: " + BENDS_SAYS);
-    assertThat(said.get(said.size() - 1)).startsWith("Note: One stand: ");
+    assertThat(said.get(said.size() - 1)).startsWith("Note: Only one stand: ");
     assertThat(said).filteredOn(line -> line.contains("The knee may bend")).hasSize(1);
   }
 
@@ -232,8 +232,8 @@ class RecordWordsTest {
 
   private static final Remark NOTED = Remark.of(StateRemark.ONE_STAND);
   private static final String NOTED_SAYS =
-      "  One stand: how far the next would differ is not measured. Make three; between them step"
-          + " off, two steps, turn, feet back.";
+      "  Only one stand: how much the next would differ is not known. Make three; between them step"
+          + " off, take two steps, turn, and put the feet back.";
 
   private static List<String> afterOpen(RecordView view) {
     List<String> lines = plain(RecordText.lines(view, ENGLISH));
@@ -251,7 +251,7 @@ class RecordWordsTest {
     RecordView unsafe = open(plain, BENDS);
     assertThat(plain(RecordText.lines(unsafe, ENGLISH)).get(1))
         .isEqualTo("Take care: " + BENDS_SAYS);
-    assertThat(afterOpen(unsafe)).containsExactly("  Nothing other than the above.");
+    assertThat(afterOpen(unsafe)).containsExactly("  Nothing else.");
     assertThat(afterOpen(open(plain, BENDS, NOTED))).containsExactly(NOTED_SAYS);
     assertThat(afterOpen(open(plain))).containsExactly("  No open items.");
     assertThat(plain(RecordText.readMe(unsafe, ENGLISH))).contains("Take care: " + BENDS_SAYS);

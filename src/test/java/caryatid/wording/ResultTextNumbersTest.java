@@ -136,7 +136,7 @@ class ResultTextNumbersTest {
     assertThat(lines.subList(lines.size() - 4, lines.size() - 1))
         .satisfiesExactly(
             before -> assertThat(before).isEmpty(),
-            note -> assertThat(note).startsWith("Note: One stand: "),
+            note -> assertThat(note).startsWith("Note: Only one stand: "),
             after -> assertThat(after).isEmpty());
     assertThat(told(all)).noneMatch(line -> line.startsWith("Note: "));
   }
@@ -183,9 +183,9 @@ class ResultTextNumbersTest {
             new AlignmentState(
                 all.stands(), all.offsets(), List.of(advised), List.of(), List.of()));
     assertThat(lines)
-        .filteredOn(line -> line.contains("look at"))
+        .filteredOn(line -> line.contains("says to check"))
         .singleElement()
         .asString()
-        .endsWith("its document says to look at: the heel");
+        .endsWith("its document says to check: the heel");
   }
 }

@@ -116,7 +116,7 @@ class VisitTextNumbersTest {
     DemoRecord record =
         stood().add(EntryKind.BENCH_ALIGNMENT, DemoRecord.rows("items", bolt("15", "15.5")));
     assertThat(back(record))
-        .contains("Nothing is set otherwise now, as far as the record says.")
+        .contains("According to the record, nothing is set differently now.")
         .contains("  locking bolt: secure to 15 N m")
         .noneMatch(line -> line.contains("15.5"));
   }

@@ -78,8 +78,8 @@ class FormReaderTest {
   void aNumberThatCannotBeAboveAnotherIsHeldAgainstIt() throws BadInput {
     assertThat(says(EntryKind.OWN_SETTING, "what: a\nattempts: 2\nsucceeded: 3\n"))
         .containsExactly(
-            "f.yaml line 3, column 12: succeeded: expected at most attempts, which is 2, found 3."
-                + " Check both.");
+            "f.yaml line 3, column 12: succeeded: expected at most 2, the value of attempts, found"
+                + " 3. Check both.");
     assertThat(read(EntryKind.OWN_SETTING, "what: a\nattempts: 3\nsucceeded: 3\n").values())
         .hasSize(3);
     assertThat(
@@ -89,8 +89,8 @@ class FormReaderTest {
                     + " heel-height-highest-mm: 5, mobility-grade-lowest: 4,"
                     + " mobility-grade-highest: 4}]\n"))
         .containsExactly(
-            "f.yaml line 1, column 59: components[1].heel-height-lowest-mm: expected at most"
-                + " components[1].heel-height-highest-mm, which is 5, found 20. Check both.");
+            "f.yaml line 1, column 59: components[1].heel-height-lowest-mm: expected at most 5, the"
+                + " value of components[1].heel-height-highest-mm, found 20. Check both.");
   }
 
   @Test

@@ -61,8 +61,8 @@ class BadColumnsTest {
         new Described()
             .plate(plate().column(Channel.FORCE_Z, "Fz").column(Channel.COP_X, "X"))
             .get(),
-        "stand.csv: the 4 columns have no names. Add to the plate description, one name"
-            + " a column in place of each unknown: export: {columns: [unknown, unknown]}");
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name per column"
+            + " in place of each unknown: export: {columns: [unknown, unknown]}");
   }
 
   @Test
@@ -70,8 +70,8 @@ class BadColumnsTest {
     assertRefused(
         Exports.of("0.00,800,1,2", "0.01,800,1,2", "0.02,800,1,2"),
         new Described().get(),
-        "stand.csv: the 4 columns have no names. Add to the plate description, one name"
-            + " a column in place of each unknown: export: {columns: [unknown, unknown]}");
+        "stand.csv: the 4 columns have no names. Add to the plate description, one name per column"
+            + " in place of each unknown: export: {columns: [unknown, unknown]}");
   }
 
   @Test

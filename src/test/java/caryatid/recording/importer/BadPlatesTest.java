@@ -127,10 +127,10 @@ class BadPlatesTest {
     assertRefused(
         Exports.rows("Time,Fz,CoPx,CoPy", "0.0#,800,250,20", 3),
         new Described().plate(plate().edges(-200, 200, -300, 300)).get(),
-        "stand.csv: plate 1: the centre of pressure lies off the plate, on average 250.0 mm to"
-            + " the right and 20.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm and"
-            + " from −300.0 mm to 300.0 mm. Check the unit (units: cop), export-origin-mm, the axes and the edges in"
-            + " the plate description.");
+        "stand.csv: plate 1: the centre of pressure lies off the plate, on average 250.0 mm to the"
+            + " right and 20.0 mm forward; the plate reaches from −200.0 mm to 200.0 mm and from"
+            + " −300.0 mm to 300.0 mm. Check the unit (units: cop), export-origin-mm, the axes and"
+            + " the edges in the plate description.");
   }
 
   @Test
@@ -151,8 +151,8 @@ class BadPlatesTest {
             .axes(new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.PLUS_Z))
             .plate(plate().trueOrigin(0, 0, -40))
             .get(),
-        "stand.csv: these axes are left-handed (axes: {right: -x, anterior: +y, up: +z}), in which"
-            + " forces and moments have no meaning. Correct one sign in the plate description.");
+        "stand.csv: these axes are left-handed (axes: {right: -x, anterior: +y, up: +z}), so forces"
+            + " and moments would have no meaning. Correct one sign in the plate description.");
   }
 
   /** A centre of pressure has a meaning in them, but a wrong sign would not show. */
@@ -161,10 +161,10 @@ class BadPlatesTest {
     NamedBytes export = Exports.rows("Time (s),COPx (mm),COPy (mm)", "0.0#,1#,2#", 9);
     assertThat(remarks(export, new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.PLUS_Z)))
         .contains(
-            "These axes are left-handed (axes: {right: -x, anterior: +y, up: +z}), and a centre of"
-                + " pressure alone does not show whether a sign is wrong: one would turn left and"
-                + " right, or front and rear, the other way round. Lean to the right, then forward,"
-                + " and see that the numbers go where the axes say.");
+            "These axes are left-handed (axes: {right: -x, anterior: +y, up: +z}). A centre of"
+                + " pressure alone does not show whether a sign is wrong, which would swap left and"
+                + " right, or front and rear. Lean to the right, then forward, and check that the"
+                + " numbers go where the axes say.");
     assertThat(remarks(export, new Axes(Direction.MINUS_X, Direction.PLUS_Y, Direction.MINUS_Z)))
         .noneMatch(remark -> remark.contains("left-handed"));
   }
@@ -181,8 +181,8 @@ class BadPlatesTest {
         Exports.rows("Time,Fx,Fy,Fz,Mx,My", "0.0#,1,2,800,3,4", 3),
         new Described().plate(plate().trueOrigin(0, 0, 40)).get(),
         "stand.csv: the plate description puts the moments' zero point of plate 1 above the plate's"
-            + " top surface. It is seen from the surface: negative where the export's axis points"
-            + " up. Correct the sign in true-origin-mm.");
+            + " top surface. It is measured from the surface: negative where the export's axis"
+            + " points up. Correct the sign in true-origin-mm.");
   }
 
   @Test
@@ -190,14 +190,12 @@ class BadPlatesTest {
     assertRefused(
         Exports.rows("Time,Fz,Mx,My", "0.0#,800,3,4", 3),
         new Described().plate(plate().trueOrigin(0, 0, -40)).get(),
-        "stand.csv: plate 1: with the moments' zero point below the surface, the"
-            + " horizontal forces are needed, too. Add to the plate description under the"
-            + " plate, with your name for unknown: columns: {force-x: unknown}, or export the"
-            + " forces.",
-        "stand.csv: plate 1: with the moments' zero point below the surface, the"
-            + " horizontal forces are needed, too. Add to the plate description under the"
-            + " plate, with your name for unknown: columns: {force-y: unknown}, or export the"
-            + " forces.");
+        "stand.csv: plate 1: with the moments' zero point below the surface, the horizontal forces"
+            + " are needed too. Add to the plate description under the plate, with your name for"
+            + " unknown: columns: {force-x: unknown}, or export the forces.",
+        "stand.csv: plate 1: with the moments' zero point below the surface, the horizontal forces"
+            + " are needed too. Add to the plate description under the plate, with your name for"
+            + " unknown: columns: {force-y: unknown}, or export the forces.");
   }
 
   @Test
@@ -208,7 +206,7 @@ class BadPlatesTest {
             "0.0#,400,1,2,400,3,4",
             3),
         new Described().get(),
-        "stand.csv: with several plates, where each one's zero lies must be known (plate"
+        "stand.csv: with several plates, the place of each one's zero must be known (plate"
             + " 1, plate 2). Add to the plate description under each plate, with numbers for"
             + " unknown: export-origin-mm: {right: unknown, anterior: unknown}; all 0 if the"
             + " export counts all plates from one common zero.");

@@ -118,7 +118,7 @@ class BadTextTest {
                     java.util.OptionalInt.empty()))
             .plate(plate())
             .get(),
-        "stand.csv line 3, column Fz: expected decimals behind a point as in the other rows, found"
+        "stand.csv line 3, column Fz: expected a point as decimal mark as in the other rows, found"
             + " '800,5'. Correct the cell or export again.");
   }
 
@@ -142,10 +142,9 @@ class BadTextTest {
             "2;1,801;1,251;2,126",
             "3;1,802;1,252;2,127"),
         new Described().rate(100).plate(plate()).get(),
-        "stand.csv line 2: expected numbers whose decimal mark is plain, found commas"
-            + " such as in '1,800' that may part decimals or thousands. Add to the plate"
-            + " description: export: {decimal-mark: unknown}, with comma for unknown, or with"
-            + " point if they part thousands.");
+        "stand.csv line 2: the commas, as in '1,800', may be decimal marks or thousands separators."
+            + " Add to the plate description: export: {decimal-mark: unknown}, with comma for"
+            + " unknown, or with point if they separate thousands.");
   }
 
   /** Validation: byte 2 of a C3D file is 50 hex (The C3D File Format, user guide, header). */

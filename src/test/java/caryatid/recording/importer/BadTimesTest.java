@@ -76,7 +76,6 @@ class BadTimesTest {
             "Time,Fz,CoPx,CoPy", "0.00,800,1,2", "0.01,800,1,2", "-0.01,800,1,2", "0.00,800,1,2"),
         new Described().time("Time", TimeUnit.S).plate(plate()).get(),
         "stand.csv line 4, column Time: expected a later time than the row above (0.01 s), found"
-            + " −0.01 s. Several recordings may have been joined; cut them apart, or export"
-            + " again.");
+            + " −0.01 s. Several recordings may have been joined; separate them, or export again.");
   }
 }

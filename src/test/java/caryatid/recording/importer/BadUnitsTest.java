@@ -25,16 +25,16 @@ class BadUnitsTest {
             "stand.csv: the unit of moment is stated nowhere (plate 1). Add to the plate"
                 + " description under the plate: units: {moment: unknown}, with N m or N mm for"
                 + " unknown.",
-            "stand.csv: where the moments' zero point lies is stated nowhere (plate 1). Add"
-                + " to the plate description under the plate, from the plate's papers, seen from"
-                + " the centre of its top surface in the export's axes, with numbers for unknown:"
+            "stand.csv: nothing states where the moments' zero point lies (plate 1). Add to the"
+                + " plate description under the plate, from the plate's papers, measured from the"
+                + " centre of its top surface along the export's axes, with numbers for unknown:"
                 + " true-origin-mm: {x: unknown, y: unknown, z: unknown}",
-            "stand.csv: which of the export's axes point to the person's right, forward and"
-                + " up is stated nowhere. Add to the plate description: axes: {right: unknown,"
-                + " anterior: unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each"
-                + " unknown. To find out, step on the empty plate and lean forward, then to the"
-                + " right: the numbers of the centre of pressure show which axis that is, and"
-                + " whether it rises or falls.");
+            "stand.csv: nothing states which of the export's axes point to the person's right,"
+                + " forward and up. Add to the plate description: axes: {right: unknown, anterior:"
+                + " unknown, up: unknown}, with +x, -x, +y, -y, +z or -z for each unknown. To find"
+                + " out, step on the empty plate and lean forward, then to the right: the numbers"
+                + " of the centre of pressure show which axis that is, and whether it rises or"
+                + " falls.");
   }
 
   @Test

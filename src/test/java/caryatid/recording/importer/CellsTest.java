@@ -78,8 +78,8 @@ class CellsTest {
   void aRaggedRowIsNotToBeDeletedWithoutTimes() {
     assertThat(Exports.refusals(Exports.of(UNITS, "800,1,2", "800,1", "800,1,2"), UNTIMED))
         .containsExactly(
-            "stand.csv line 3: expected 3 cells, found 2. Export again; deleting the row would move"
-                + " all that follow it, as there are no times.");
+            "stand.csv line 3: expected 3 cells, found 2. Export again; there are no times, so"
+                + " deleting the row would shift all that follow it.");
     assertThat(
             Exports.refusals(
                 Exports.of("Frame," + UNITS, "1,800,1,2", "2,800,1", "3,800,1,2"), UNTIMED))
@@ -107,8 +107,8 @@ class CellsTest {
     String rows = "800,1,2,\n".repeat(200);
     assertThat(Exports.refusals(Exports.text(UNITS + ",\n" + rows + "800,5,1,2\n" + rows), UNTIMED))
         .containsExactly(
-            "stand.csv line 202: expected 3 cells, found 4. Export again; deleting the row would"
-                + " move all that follow it, as there are no times.");
+            "stand.csv line 202: expected 3 cells, found 4. Export again; there are no times, so"
+                + " deleting the row would shift all that follow it.");
   }
 
   @Test
@@ -140,7 +140,7 @@ class CellsTest {
             Exports.refusals(Exports.text("Time;" + UNITS.replace(',', ';') + "\n" + rows), TIMED))
         .singleElement()
         .asString()
-        .contains("may part decimals or thousands");
+        .contains("may be decimal marks or thousands separators");
     Inspection seen =
         Importer.inspect(
             Exports.text("Time;" + UNITS.replace(',', ';') + "\n" + rows), Optional.of(TIMED));
@@ -153,8 +153,7 @@ class CellsTest {
     NamedBytes export =
         Exports.text("Fz (N);CoPx (mm);CoPy (mm)\n" + "1,800;1.250;2\n999.5;1.251;3\n".repeat(3));
     assertThat(Exports.refusals(export, UNTIMED))
-        .anyMatch(
-            s -> s.contains("parts decimals or") || s.contains("may part decimals or thousands"));
+        .anyMatch(s -> s.contains("may be decimal marks or thousands separators"));
     Recording parted = Exports.read(export, mark('.'));
     assertThat(parted.plates().get(0).upN().orElseThrow().at(0)).isEqualTo(1800);
     assertThat(parted.plates().get(0).upN().orElseThrow().at(1)).isEqualTo(999.5);
@@ -171,7 +170,7 @@ class CellsTest {
         Exports.text("Fz (N);CoPx (mm);CoPy (mm)\n" + "999.5;1;2\n".repeat(200) + "1,000;1;2\n");
     assertThat(Exports.refusals(export, UNTIMED))
         .containsExactly(
-            "stand.csv line 202, column Fz (N): expected decimals behind a point as in the other"
+            "stand.csv line 202, column Fz (N): expected a point as decimal mark as in the other"
                 + " rows, found '1,000'. Correct the cell or export again.");
   }
 
@@ -237,7 +236,7 @@ class CellsTest {
             Exports.refusals(
                 Exports.of("Frame," + UNITS, "1,800,1,2", "2x,800,1,2", "3,800,1,2"), UNTIMED))
         .containsExactly(
-            "stand.csv line 3, column Frame: expected a sample's number, found '2x'. Delete the row"
+            "stand.csv line 3, column Frame: expected a sample number, found '2x'. Delete the row"
                 + " or export again.");
   }
 }

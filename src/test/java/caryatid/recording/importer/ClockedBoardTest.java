@@ -105,7 +105,7 @@ class ClockedBoardTest {
             "Rows printed twice: 6; each counts once.",
             "Gaps in the rows' times or numbers: 1. Samples missing there: 8.",
             "The rows have uneven times, as a computer's clock gives them: steps of 9 to 90 ms."
-                + " They were taken as evenly spaced over the same time, at 98.1 Hz.",
+                + " They are treated as evenly spaced over the same time, at 98.1 Hz.",
             "Short gaps bridged by straight lines: 1, with 8 samples together, none longer than 82"
                 + " ms.");
   }

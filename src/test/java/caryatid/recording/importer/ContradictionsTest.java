@@ -51,10 +51,12 @@ class ContradictionsTest {
 
   @Test
   void aPressureInAnotherUnitThanStatedIsRefusedEvenWithoutATrueOrigin() {
-    assertThat(refusals(swaying("m", 1000))).noneMatch(s -> s.contains("is not what is stated"));
-    assertThat(refusals(swaying("mm", 1))).noneMatch(s -> s.contains("is not what is stated"));
+    assertThat(refusals(swaying("m", 1000))).noneMatch(s -> s.contains("the stated unit of"));
+    assertThat(refusals(swaying("mm", 1))).noneMatch(s -> s.contains("the stated unit of"));
     assertThat(refusals(swaying("m", 1)))
-        .anyMatch(s -> s.contains("a unit of the centre of pressure or of the moments is not"));
+        .anyMatch(
+            s ->
+                s.contains("the stated unit of the centre of pressure or of the moments is wrong"));
   }
 
   @Test

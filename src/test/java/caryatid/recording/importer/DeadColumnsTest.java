@@ -122,7 +122,8 @@ class DeadColumnsTest {
     assertThat(Exports.remarks(dead))
         .contains(
             "plate 1: column 'Fy' holds one and the same number in all 600 samples under load. The"
-                + " measured force's line and what else needs the horizontal force are left out.");
+                + " measured force's line and everything else that needs the horizontal force are"
+                + " left out.");
   }
 
   @Test

@@ -31,8 +31,8 @@ class FileEndTest {
     assertThat(Exports.remarks(cut))
         .contains(
             "The file ends without a line end, and its last number, 2 in line 22, has fewer digits"
-                + " than the others in its column: it seems cut and is left out. The file may still"
-                + " have been written when it was copied.");
+                + " than the others in its column: it seems cut off and is left out. The file may"
+                + " have been copied while it was being written.");
     for (String whole : List.of("20.75", "19.50", "NaN")) {
       assertThat(Exports.readAt100Hz(Exports.text(rows + "800.5,1.25," + whole)).remarks())
           .noneMatch(r -> r.topic() == RecordingRemark.LAST_CUT);

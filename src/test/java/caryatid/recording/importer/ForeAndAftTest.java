@@ -170,10 +170,9 @@ class ForeAndAftTest {
     Exports.assertRefused(
         export("Fz,CoPy", i -> new double[] {upN(i), foreMm(i) - mean}),
         described(plate().foreAndAft()),
-        "stand.csv: plate 1: the centre of pressure is zero on average in every direction"
-            + " measured, although it sways: its mean seems to have been subtracted, and so"
-            + " where the wearer stood is lost. Export the centre of pressure as the plate measured"
-            + " it.");
+        "stand.csv: plate 1: the centre of pressure is zero on average in every direction measured,"
+            + " although it sways: its mean seems to have been subtracted, so it no longer shows"
+            + " where the wearer stood. Export the centre of pressure as the plate measured it.");
   }
 
   @Test

@@ -54,7 +54,7 @@ class OddSamplesTest {
                     String.format(Locale.ROOT, "%.2f,", Math.min(810, 800 + 13 * Math.sin(i)))
                         + Exports.sway(i)));
     assertThat(Exports.remarks(recording))
-        .anyMatch(r -> r.endsWith("the plate may have been at its end of range."));
+        .anyMatch(r -> r.endsWith("the plate may have reached the end of its range."));
   }
 
   @Test

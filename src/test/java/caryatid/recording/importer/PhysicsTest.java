@@ -129,8 +129,8 @@ class PhysicsTest {
     assertThat(Exports.refusals(wave(0, 0), new Described().rate(100).get()))
         .containsExactly(
             "stand.csv: plate 1: the centre of pressure is zero on average in every direction"
-                + " measured, although it sways: its mean seems to have been subtracted, and"
-                + " so where the wearer stood is lost. Export the centre of pressure as the plate"
+                + " measured, although it sways: its mean seems to have been subtracted, so it no"
+                + " longer shows where the wearer stood. Export the centre of pressure as the plate"
                 + " measured it.");
     assertThat(Exports.refusals(wave(0, 0.1), new Described().rate(100).get())).isEmpty();
     assertThat(Exports.refusals(wave(0.1, 0), new Described().rate(100).get())).isEmpty();
@@ -151,8 +151,8 @@ class PhysicsTest {
     assertThat(SampleStands.refusals("z: -40", "z: -4000"))
         .containsExactly(
             "the plate description puts the moments' zero point of plate 1 4000.0 mm below the"
-                + " plate's top surface, and no plate is deeper than 250.0 mm. Mostly it lies 20 to"
-                + " 60 mm below. Correct true-origin-mm.");
+                + " plate's top surface, and no plate is deeper than 250.0 mm. Usually it lies 20"
+                + " to 60 mm below. Correct true-origin-mm.");
     assertThat(SampleStands.refusals("z: -40", "z: -251")).hasSize(1);
     assertThat(SampleStands.refusals("z: -40", "z: -249")).isEmpty();
   }

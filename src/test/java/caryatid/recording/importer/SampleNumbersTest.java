@@ -50,9 +50,9 @@ class SampleNumbersTest {
   void moreThanATenthMissingIsRefused() {
     assertThat(Exports.refusals(export(90, i -> i >= 40 ? i + 10 : i), DESCRIBED))
         .containsExactly(
-            "stand.csv line 42, column Frame: expected the row that follows the one above; in the"
-                + " whole table 10 samples are missing beside 90, and the longest gap ends here."
-                + " Export again.");
+            "stand.csv line 42, column Frame: expected rows without gaps; in the whole table 10"
+                + " samples are missing and 90 are there, and the longest gap ends here. Export"
+                + " again.");
     assertThat(Exports.refusals(export(90, i -> i >= 40 ? i + 9 : i), DESCRIBED)).isEmpty();
   }
 
@@ -62,8 +62,8 @@ class SampleNumbersTest {
     assertThat(recording.timeS().size()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "Rows with the time or number of the row above but other values: 1; the first of each"
-                + " counts.");
+            "Rows with the same time or number as the row above but other values: 1; only the first"
+                + " of each counts.");
   }
 
   @Test
@@ -71,7 +71,7 @@ class SampleNumbersTest {
     assertThat(Exports.refusals(export(60, i -> i % 30), DESCRIBED))
         .containsExactly(
             "stand.csv line 32, column Frame: expected a larger number than in the row above (29),"
-                + " found 0. Several recordings may have been joined; cut them apart, or export"
+                + " found 0. Several recordings may have been joined; separate them, or export"
                 + " again.");
   }
 
@@ -81,8 +81,8 @@ class SampleNumbersTest {
         Exports.of("Frame,Fz (N),CoPx (mm),CoPy (mm)", "1,800,1,2", ",800,1,2", "3,800,1,2");
     assertThat(Exports.refusals(export, DESCRIBED))
         .containsExactly(
-            "stand.csv line 3, column Frame: expected a sample's number, found none. Delete"
-                + " the row or export again.");
+            "stand.csv line 3, column Frame: expected a sample number, found none. Delete the row"
+                + " or export again.");
   }
 
   /** What is wrong with the numbers is said although the rate is still asked for. */
@@ -99,10 +99,10 @@ class SampleNumbersTest {
     NamedBytes export = export("Sampling rate: 1000\n", "Frame", 60, i -> 10 * i);
     assertThat(Exports.refusals(export, new Described().get()))
         .containsExactly(
-            "stand.csv: the samples' numbers in 'Frame' rise by 10 a row: whether the stated"
-                + " 1000.0 Hz are the rate of the rows is not clear. Add to the plate description"
-                + " the rate of the rows in Hz for unknown: time: {rate-hz: unknown}; it is 100.0"
-                + " Hz if rows were left out.");
+            "stand.csv: the sample numbers in 'Frame' rise by 10 per row, so it is not clear"
+                + " whether the stated 1000.0 Hz is the rate of the rows. Add to the plate"
+                + " description the rate of the rows in Hz for unknown: time: {rate-hz: unknown};"
+                + " it is 100.0 Hz if rows were left out.");
     assertThat(Exports.read(export, DESCRIBED).timeS().size()).isEqualTo(60);
     NamedBytes plain = export("Sampling rate: 1000\n", "Frame", 60, i -> i);
     assertThat(Exports.refusals(plain, new Described().get())).isEmpty();

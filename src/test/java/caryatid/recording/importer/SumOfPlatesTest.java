@@ -138,8 +138,8 @@ class SumOfPlatesTest {
             Exports.refusals(
                 export("Fz_Total (N),CoPx_Total (mm),CoPy_Total (mm)", WHOLE, 0), described))
         .containsExactly(
-            "stand.csv: the plate description describes total as a plate, but its values are those"
-                + " of plate 1, plate 2 together, so that the same load would count twice. Leave"
-                + " total out of the description.");
+            "stand.csv: the plate description describes total as a plate, but its values are the"
+                + " sum of plate 1, plate 2, so the same load would count twice. Leave total out of"
+                + " the description.");
   }
 }

@@ -136,7 +136,7 @@ class TimesTest {
     NamedBytes export = export(2000, "%.0f", i -> Math.floor((i + 30) / 100.0));
     assertThat(Exports.refusals(export, new Described().get()))
         .containsExactly(
-            "stand.csv, column Time (s): the times in 'Time (s)' are whole seconds, which tell the"
+            "stand.csv, column Time (s): the times in 'Time (s)' are whole seconds, which give the"
                 + " rate of the rows only roughly (about 100.0 Hz). Add to the plate description,"
                 + " with the rate in Hz for unknown: time: {rate-hz: unknown}");
     Recording described = Exports.read(export, new Described().rate(98.5).get());
@@ -184,8 +184,8 @@ class TimesTest {
     assertThat(recording.timeS().size()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "Rows with the time or number of the row above but other values: 1; the first of each"
-                + " counts.");
+            "Rows with the same time or number as the row above but other values: 1; only the first"
+                + " of each counts.");
   }
 
   @Test
@@ -237,8 +237,8 @@ class TimesTest {
     assertThat(recording.plates().get(0).usable().count()).isEqualTo(100);
     assertThat(Exports.remarks(recording))
         .contains(
-            "Times or numbers further than half a step out of their place: 1; the rows were taken"
-                + " as evenly spaced.");
+            "Times or numbers more than half a step out of place: 1; the rows are treated as evenly"
+                + " spaced.");
   }
 
   @Test
@@ -247,9 +247,9 @@ class TimesTest {
             Exports.refusals(
                 export(90, "%.2f", i -> (i >= 40 ? i + 10 : i) / 100.0), new Described().get()))
         .containsExactly(
-            "stand.csv line 42, column Time (s): expected the row that follows the one above; in"
-                + " the whole table 10 samples are missing beside 90, and the longest gap ends"
-                + " here. Export again.");
+            "stand.csv line 42, column Time (s): expected rows without gaps; in the whole table 10"
+                + " samples are missing and 90 are there, and the longest gap ends here. Export"
+                + " again.");
     assertThat(
             Exports.refusals(
                 export(90, "%.2f", i -> (i >= 40 ? i + 9 : i) / 100.0), new Described().get()))
@@ -267,7 +267,7 @@ class TimesTest {
     assertThat(Exports.refusals(Exports.text(rows.toString()), new Described().get()))
         .singleElement()
         .asString()
-        .startsWith("stand.csv line 61, column Time: expected the row that follows the one above;");
+        .startsWith("stand.csv line 61, column Time: expected rows without gaps;");
   }
 
   /** 1000 Hz in whole hundredths: most steps are zero, and the unit is still told. */

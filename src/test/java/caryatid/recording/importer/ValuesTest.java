@@ -137,8 +137,8 @@ class ValuesTest {
             export(COP_AND_FORCE, 200, i -> i < 60 ? "5,0,0" : "805," + Exports.sway(i)));
     assertThat(Exports.remarks(recording))
         .contains(
-            "plate 1: unloaded, the plate shows 5 N. To subtract what it shows unloaded, add to the"
-                + " plate description: remove-unloaded-offset: yes");
+            "plate 1: unloaded, the plate shows 5 N. To subtract that, add to the plate"
+                + " description: remove-unloaded-offset: yes");
   }
 
   @Test

@@ -42,7 +42,7 @@ class VersionsTest {
                 NO_PLATES))
         .containsExactly(
             "stand.csv line 1: plate 1 is there in several versions: CoPx raw (mm) / CoPx filtered"
-                + " (mm), CoPy raw (mm) / CoPy filtered (mm). Say in the plate description under"
+                + " (mm), CoPy raw (mm) / CoPy filtered (mm). In the plate description, state under"
                 + " the plate which is meant: columns: {force-z: Fz (N), cop-x: CoPx raw (mm),"
                 + " cop-y: CoPy raw (mm)}");
   }

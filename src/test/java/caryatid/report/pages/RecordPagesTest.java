@@ -86,12 +86,12 @@ class RecordPagesTest {
                 + " prosthetic knee's axis.");
     assertThat(points(blocks))
         .contains(
-            "|Results by the simple rule, as the sheet asks: a line inside the tolerance meets it,"
-                + " any other does not, and the uncertainty does not count (no guard band).");
+            "|The sheet asks for the simple rule: a line inside the tolerance meets it, any other"
+                + " does not, and the uncertainty does not count (no guard band).");
     assertThat(prose(blocks, false))
         .contains(
-            "One stand: how far the next would differ is not measured. Make three; between them"
-                + " step off, two steps, turn, feet back.");
+            "Only one stand: how much the next would differ is not known. Make three; between them"
+                + " step off, take two steps, turn, and put the feet back.");
     assertThat(points(blocks)).hasSize(points(first(plain)).size() + 2);
     String nothingOpen = "No open items.";
     assertThat(prose(first(plain), false)).contains(nothingOpen);
@@ -152,8 +152,8 @@ class RecordPagesTest {
     List<Block> blocks = first(Entries.opened().unread(PROBLEM).view());
     assertThat(prose(blocks, true))
         .containsExactly(
-            "This record holds entries that this version of the program cannot read. The report"
-                + " shows the others; it is not to be signed.");
+            "This record holds entries that this version of the program cannot read. Only the"
+                + " others are shown. Do not sign this report.");
     assertThat(points(blocks)).contains("Remark|" + PROBLEM_SAYS);
     assertThat(headings(blocks)).doesNotContain("What a signature vouches for");
   }
@@ -245,8 +245,8 @@ class RecordPagesTest {
         .containsExactly("heel height", "35 mm", "–", "", "–", "–", "2");
     assertThat(prose(blocks, false))
         .containsExactly(
-            "heel height: set by the wearer (entry 2: ankle dial). Angles of that part that were"
-                + " set earlier are those from before.");
+            "heel height: set by the wearer (entry 2: ankle dial). Angles of that part noted"
+                + " earlier are from before this.");
   }
 
   @Test

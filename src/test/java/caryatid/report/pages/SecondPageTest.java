@@ -97,10 +97,10 @@ class SecondPageTest {
             earlier(ankle, LoadLineOwner.RIGHT_FOOT, 40));
     assertThat(prose(page(state, Optional.of(before(then))).blocks(true)))
         .contains(
-            "Since the state before: past the prosthetic knee axis (right) the foot's line moved by"
-                + " 10.0 mm anterior, and the whole body's line by 6.0 mm anterior with it. This"
-                + " describes posture and is no result: a change of alignment moves the whole"
-                + " body's line too.");
+            "Since the previous state: at the prosthetic knee axis (right) the foot's line moved by"
+                + " 10.0 mm anterior, and the whole body's line by 6.0 mm anterior. This describes"
+                + " posture and is not a result: a change of alignment moves the whole body's line"
+                + " too.");
     assertThat(prose(page(state, Optional.of(before(List.of()))).blocks(true)))
         .noneMatch(words -> words.startsWith("Since"));
     assertThat(prose(page(state, Optional.empty()).blocks(true)))
@@ -134,9 +134,9 @@ class SecondPageTest {
         .containsExactly(
             "Findings in numbers",
             "How it was found",
-            "What makes each finding unsure, in mm",
+            "What makes each finding uncertain, in mm",
             "What the plate recorded",
-            "External moments, each stand by itself",
+            "External moments per stand",
             "Cautions",
             "Where it comes from");
     assertThat(one.further()).isEmpty();
@@ -149,11 +149,10 @@ class SecondPageTest {
         .containsExactly(
             "Findings in numbers",
             "How it was found",
-            "What makes each finding unsure, in mm",
+            "What makes each finding uncertain, in mm",
             "What the plate recorded");
     assertThat(headings(two.further()))
-        .containsExactly(
-            "External moments, each stand by itself", "Cautions", "Where it comes from");
+        .containsExactly("External moments per stand", "Cautions", "Where it comes from");
   }
 
   @Test

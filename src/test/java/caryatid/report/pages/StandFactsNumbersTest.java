@@ -136,7 +136,7 @@ class StandFactsNumbersTest {
     Stand stand = moments(BOTH.get(0), m -> m.kind() == LoadLineMethod.MEASURED_FORCE);
     assertThat(cells(List.of(stand)).get(1))
         .containsSequence("sagittal", "–")
-        .containsSequence("−3.2 ± 1.4", "too small to tell its sense");
+        .containsSequence("−3.2 ± 1.4", "too small to tell its direction");
   }
 
   @Test

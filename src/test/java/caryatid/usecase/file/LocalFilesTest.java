@@ -38,7 +38,7 @@ class LocalFilesTest {
     Path path = Files.write(folder.resolve("out.pdf"), new byte[] {9});
     String said =
         path
-            + ": is there already, and nothing is overwritten without being asked. Choose another"
+            + ": already exists, and nothing is overwritten without being asked. Choose another"
             + " name or folder, or add --replace.";
     assertRefused(() -> files.requireFree(new Output(path, false)), said);
     assertRefused(() -> files.write(new Output(path, false), BYTES), said);

@@ -75,10 +75,13 @@ public final class Report {
     AlignmentState state = result.state();
     FirstPage first = new FirstPage(state, result.before(), wording);
     SecondPage second = new SecondPage(result, recordings, LAYOUT, wording);
+    List<Block> withNotes = second.blocks(true);
+    boolean notesFirst = notesFirst(first, withNotes, paper);
     List<List<Block>> pages =
-        (notesFirst(first, second, paper)
-                ? Stream.of(first.blocks(true), second.blocks(false), second.further())
-                : Stream.of(first.blocks(false), second.blocks(true), second.further()))
+        Stream.of(
+                first.blocks(notesFirst),
+                notesFirst ? second.blocks(false) : withNotes,
+                second.further())
             .filter(blocks -> !blocks.isEmpty())
             .toList();
     return new ReportContent(first.title(), pages);
@@ -87,11 +90,12 @@ public final class Report {
   /**
    * Notes stand on page one if it has more room, or page two has too little on this paper for
    * drawings that can be read.
+   *
+   * @param second page two with notes
    */
-  private static boolean notesFirst(FirstPage first, SecondPage second, Paper paper) {
+  private static boolean notesFirst(FirstPage first, List<Block> second, Paper paper) {
     Pieces pieces = new Pieces(paper);
     return first.hasMoreRoom()
-        || !pieces.fit(second.blocks(true), DRAWINGS_MM)
-            && pieces.fit(first.blocks(true), STRIPS_MM);
+        || !pieces.fit(second, DRAWINGS_MM) && pieces.fit(first.blocks(true), STRIPS_MM);
   }
 }

@@ -1,14 +1,10 @@
 package caryatid.report.pdf;
 
-import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import java.util.Arrays;
 
-/**
- * What a drawing's content stream says (ISO 32000-1, 7.8.2): numbers, to a hundredth of a point,
- * and operators behind them.
- */
+/** What a drawing's content stream says (ISO 32000-1, 7.8.2): numbers and operators behind them. */
 final class ContentBytes {
   private static final byte[] HEXADECIMAL = "0123456789ABCDEF".getBytes(US_ASCII);
   private static final int FIRST_SIZE = 1 << 14;
@@ -17,12 +13,24 @@ final class ContentBytes {
   private int length;
 
   /**
-   * A number and a blank; a hundredth of a point is finer than any printer.
+   * A number to a hundredth, and a blank.
    *
    * @param value a size on paper, points
    */
   ContentBytes number(double value) {
-    long hundredths = Math.round(value * 100);
+    return hundredths(Math.round(value * 100));
+  }
+
+  /**
+   * A number to a tenth, and a blank: a twentieth of a point is less than half a printer's dot.
+   *
+   * @param value a size on paper, points
+   */
+  ContentBytes roughNumber(double value) {
+    return hundredths(10 * Math.round(value * 10));
+  }
+
+  private ContentBytes hundredths(long hundredths) {
     if (hundredths < 0) {
       put('-');
     }
@@ -61,8 +69,8 @@ final class ContentBytes {
 
   /** An operator, with what stands before it where that is always the same, and a line end. */
   void operator(String words) {
-    for (byte letter : words.getBytes(ISO_8859_1)) {
-      put(letter);
+    for (int i = 0; i < words.length(); i++) {
+      put(words.charAt(i));
     }
     put('\n');
   }

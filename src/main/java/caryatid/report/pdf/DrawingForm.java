@@ -25,6 +25,9 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
  * and lower edge.
  */
 final class DrawingForm {
+  /** Lines through more points are recorded curves, whose bytes are most of a report's. */
+  private static final int LONG = 200;
+
   private static final Map<Pen, String> PENS = new EnumMap<>(Pen.class);
 
   static {
@@ -51,7 +54,7 @@ final class DrawingForm {
     form.setBBox(
         new PDRectangle(PdfPen.points(drawing.widthMm()), PdfPen.points(drawing.heightMm())));
     form.setResources(made.resources);
-    Packed.put(made.content(), form.getCOSObject(), Packed.WELL);
+    Packed.put(made.content(), form.getCOSObject());
     return form;
   }
 
@@ -113,14 +116,17 @@ final class DrawingForm {
   }
 
   private void path(List<PaperPoint> spots) {
-    to(spots.get(0)).operator("m");
-    for (int i = 1; i < spots.size(); i++) {
-      to(spots.get(i)).operator("l");
+    boolean isLong = spots.size() > LONG;
+    for (int i = 0; i < spots.size(); i++) {
+      double right = points(spots.get(i).rightMm());
+      double up = up(spots.get(i).downMm());
+      if (isLong) {
+        content.roughNumber(right).roughNumber(up);
+      } else {
+        content.number(right).number(up);
+      }
+      content.operator(i == 0 ? "m" : "l");
     }
-  }
-
-  private ContentBytes to(PaperPoint spot) {
-    return content.number(points(spot.rightMm())).number(up(spot.downMm()));
   }
 
   private void write(Mark.Text text) throws IOException {

@@ -8,24 +8,17 @@ import org.apache.pdfbox.cos.COSStream;
 
 /** Puts bytes into streams, packed (ISO 32000-1, 7.4.4). */
 final class Packed {
-  /** The level of all but large files. More takes three times as long and saves a tenth. */
-  static final int WELL = 4;
-
-  /** The level of recordings: they are long, and this takes two thirds of the time. */
-  static final int QUICKLY = 2;
+  /** How much effort goes into packing, 1 to 9: 4 takes twice as long and saves a tenth. */
+  static final int LEVEL = 1;
 
   private static final int CHUNK = 1 << 14;
 
   private Packed() {}
 
-  /**
-   * Gives a stream its content.
-   *
-   * @param level how much effort goes into packing, 1 to 9
-   */
-  static void put(byte[] bytes, COSStream stream, int level) throws IOException {
+  /** Gives a stream its content. */
+  static void put(byte[] bytes, COSStream stream) throws IOException {
     stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
-    Deflater deflater = new Deflater(level);
+    Deflater deflater = new Deflater(LEVEL);
     try (OutputStream out = stream.createRawOutputStream()) {
       byte[] chunk = new byte[CHUNK];
       deflater.setInput(bytes);

@@ -130,8 +130,7 @@ final class PdfArchive {
 
   private PDComplexFileSpecification specification(AttachedFile file) throws IOException {
     PDEmbeddedFile embedded = new PDEmbeddedFile(document);
-    boolean isLong = file.role() == AttachmentRole.RECORDING;
-    Packed.put(file.bytes(), embedded.getCOSObject(), isLong ? Packed.QUICKLY : Packed.WELL);
+    Packed.put(file.bytes(), embedded.getCOSObject());
     embedded.setSubtype(type(file));
     embedded.setSize(file.bytes().length);
     embedded.setModDate(calendar());

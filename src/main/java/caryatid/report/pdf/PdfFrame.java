@@ -18,7 +18,7 @@ public final class PdfFrame {
 
   static {
     // The library has no other place for it.
-    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, Integer.toString(Packed.WELL));
+    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, Integer.toString(Packed.LEVEL));
   }
 
   private PdfFrame() {}

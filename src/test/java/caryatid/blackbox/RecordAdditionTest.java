@@ -234,7 +234,7 @@ class RecordAdditionTest {
   @Test
   void initialsOfWhoErasesAreAskedForInPlainWords() {
     assertThat(clinic.record("erase", "K7-right", "--by", "C D", "--because", "x").err())
-        .startsWith("erasure: expected initials");
+        .startsWith("erasure: expected the initials");
   }
 
   @Test

@@ -52,7 +52,7 @@ class BadSheetTest {
                 + " trial-sheet, based-on, wearer, at, side, level, body-mass-kg, stance,"
                 + " other-foot, hands, knee, ankle-axis, components, footwear, stance-width-mm,"
                 + " toe-out-deg, minutes-walked, measured, landmarks, targets, confirmed,"
-                + " stretches, doubts, decision-rule, limits, as-meant, notes.");
+                + " left-out, stretches, doubts, decision-rule, limits, as-meant, notes.");
   }
 
   @Test

@@ -152,7 +152,10 @@ class BadPlatesTest {
             .plate(plate().trueOrigin(0, 0, -40))
             .get(),
         "stand.csv: these axes are left-handed (axes: {right: -x, anterior: +y, up: +z}), so forces"
-            + " and moments would have no meaning. Correct one sign in the plate description.");
+            + " and moments would have no meaning. One sign is wrong: have somebody lean to the"
+            + " right, then forward, and correct the axis whose numbers go the other way. If both"
+            + " go as the axes say, reverse the sign of up, and check `force-is`, which turns with"
+            + " it.");
   }
 
   /** A centre of pressure has a meaning in them, but a wrong sign would not show. */

@@ -190,8 +190,8 @@ class ArchitectureTest {
         "web.page", "usecase usecase.file usecase.inspect usecase.stand wording entry remark", ""),
     new Row(
         "web",
-        "web.page web.safe exchange usecase usecase.file usecase.inspect usecase.prove usecase.stand wording"
-            + " entry remark",
+        "web.page web.safe exchange usecase usecase.file usecase.inspect usecase.prove"
+            + " usecase.stand wording entry remark",
         "com.sun.net.httpserver.."),
     new Row(
         "cli",

@@ -522,7 +522,11 @@ function followChange(form, said) {
 
   function directions() {
     const of = what.value;
-    way.replaceChildren(...all.filter((one) => !one.dataset.items || !of || one.dataset.items.split(' ').includes(of)));
+    const chosen = way.value;
+    const fit = all.filter((one) => !one.dataset.items || !of || one.dataset.items.split(' ').includes(of));
+    way.replaceChildren(...fit);
+    // Options that are taken out and put back choose themselves: none is chosen but by hand.
+    way.value = fit.some((one) => one.value === chosen) ? chosen : '';
   }
 
   async function comesTo() {
@@ -549,6 +553,7 @@ function followChange(form, said) {
     clearTimeout(timer);
     timer = setTimeout(comesTo, RESULT_MS);
   });
+  what.addEventListener('change', directions);
   directions();
   comesTo();
 }

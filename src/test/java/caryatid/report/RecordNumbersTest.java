@@ -127,10 +127,10 @@ class RecordNumbersTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm"
-            + " | Result | Source | Entry, footwear"
-            + " | sagittal | foot reference point, right | +47.3 | anterior | 12.5 | +44.0 (+37.0 to +55.0)"
-            + " | ○ undecided: 8 mm within the tolerance | 1 | 3, walking shoe",
+        "Plane | Landmark | Load line, mm | runs | ± (95 %), mm | Recommended (tolerance), mm |"
+            + " Result | Source | Entry, footwear | sagittal | foot reference point, right | +47.3"
+            + " | anterior | 12.5 | +44.0 (+37.0 to +55.0) | ○ undecided: 8 mm within the tolerance"
+            + " | 1 | 3, walking shoe",
         "sagittal | knee centre, right | −12.6 | posterior | 12.7 | −4.0 (−9.0 to +5.0)"
             + " | × tolerance not met | 3 | 3, walking shoe",
         "frontal | knee centre, right | +5.8 | lateral | 11.6 | +2.0 (−1.0 to +10.0)"
@@ -155,8 +155,8 @@ class RecordNumbersTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "sagittal, right, foot reference point: load line from the landmark, mm. Entry 3: 47.3 mm anterior ±"
-            + " 12.5 mm, tolerance +37.0 to +55.0 mm, ",
+        "sagittal, right, foot reference point: load line from the landmark, mm. Entry 3: 47.3 mm"
+            + " anterior ± 12.5 mm, tolerance +37.0 to +55.0 mm, ",
         "sagittal, right, knee centre: load line from the landmark, mm. Entry 3: 12.6 mm posterior"
             + " ± 12.7 mm, tolerance −9.0 to +5.0 mm, × tolerance not met.",
         "frontal, right, knee centre: load line from the landmark, mm. Entry 3: 5.8 mm lateral ±"

@@ -206,6 +206,9 @@ class EntryPageTest {
     String base = window.start("K7-right", "right");
     assertThat(send(base, "length-and-pelvis", "pelvis-level", "yes").body())
         .contains("Kept as entry 2", "pelvis level: yes");
+    assertThat(window.page(base + "/length-and-pelvis"))
+        .contains(">landmark</label>")
+        .doesNotContain(">landmark *</label>");
     assertThat(send(base, "length-and-pelvis", "landmarks[1].left-mm", "900").body())
         .contains("id=\"landmarks-1-landmark-fault\"", "id=\"landmarks-1-right-mm-fault\"");
     assertThat(send(base, "length-and-pelvis").statusCode()).isEqualTo(422);

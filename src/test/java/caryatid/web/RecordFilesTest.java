@@ -130,8 +130,9 @@ class RecordFilesTest {
     String base = there.substring(0, there.lastIndexOf('/'));
     assertThat(window.page(base + "/footwear"))
         .containsPattern(
-            "<select id=\"shoes-1-stand\"[^>]*>(<option[^>]*></option>\\s*)?<option value=\"\\d+\"[^>]*>"
-                + "\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d[^<]*, static alignment, ");
+            "<select id=\"shoes-1-stand\"[^>]*>(<option[^>]*></option>\\s*)?<option"
+                + " value=\"\\d+\"[^>]*>\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d[^<]*, static"
+                + " alignment, ");
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
 
 /** The window in a real browser. */
 @Tag("proof")
@@ -71,6 +72,41 @@ class WindowBrowserTest {
       browser.choose(Path.of("sample-recordings/k7/shoe.csv"));
       assertThat(browser.driver().findElements(By.cssSelector(".upload .fault"))).hasSize(1);
       assertThat(browser.driver().findElement(By.cssSelector(".busy")).isDisplayed()).isFalse();
+    }
+  }
+
+  /** The two directions of the chosen item alone, none of them chosen by itself. */
+  @Test
+  void aChangeShowsItsDirectionsAndWhatItComesTo() throws Exception {
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      String base = window.start("K7-right", "right");
+      String[] bench = {
+        "record-head", OpenWindow.head(window.page(base + "/bench-alignment")),
+        "by-initials", "AB",
+        "items[1].item", "socket flexion",
+        "items[1].unit", "deg",
+        "items[1].set", "5"
+      };
+      assertThat(window.send(base + "/bench-alignment", bench).body()).contains("Kept as entry 2");
+      browser.open(window.window());
+      browser.driver().get(window.origin() + base + "/change");
+      WebElement way = browser.driver().findElement(By.id("change-way"));
+      assertThat(way.getDomProperty("value")).isEmpty();
+      Keyboard keyboard = new Keyboard(browser).choose("change-what", "0");
+      assertThat(way.getDomProperty("value")).isEmpty();
+      assertThat(way.findElements(By.tagName("option")))
+          .extracting(WebElement::getText)
+          .containsExactly("", "towards flexion", "towards extension");
+      keyboard.choose("change-way", "EXTENSION");
+      browser.driver().findElement(By.id("change-by")).sendKeys("1.5");
+      WebElement said = browser.driver().findElement(By.cssSelector("[data-comes-to]"));
+      for (int i = 0; i < 100 && said.getText().isEmpty(); i++) {
+        Thread.sleep(50);
+      }
+      assertThat(said.getText()).isEqualTo("socket flexion: 5 \u2192 3.5 deg");
+      keyboard.choose("change-what", "2");
+      assertThat(way.getDomProperty("value")).isEmpty();
     }
   }
 

@@ -70,8 +70,11 @@ class ResultSentencesTest {
   @Test
   void whatHelpsMostIsSaidOfWhatIsUndecidedUnlessAKneeMayBend() {
     assertThat(help(result(KNEE_OPEN)))
-        .containsExactly("", "What narrows it most, though it will not decide alone: mark better, from ± 13.1 mm to"
-                + " ± 7.7 mm.", "");
+        .containsExactly(
+            "",
+            "What narrows it most, though it will not decide alone: mark better, from ± 13.1 mm to"
+                + " ± 7.7 mm.",
+            "");
     assertThat(help(result(KNEE_OPEN, BENDS))).containsOnly("");
   }
 

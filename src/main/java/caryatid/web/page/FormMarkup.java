@@ -8,9 +8,9 @@ import caryatid.usecase.SuggestedRows;
 import caryatid.wording.EntryWords;
 import caryatid.wording.Wording;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -89,15 +89,16 @@ final class FormMarkup {
     faults(field.key());
     int shown = Math.max(offers.rows().size(), typed.rows(field.key())) + FREE_ROWS;
     for (int i = 1; i <= Math.min(shown, TypedForm.MOST_ROWS); i++) {
-      row(field.key(), form, i);
+      row(field, form, i);
     }
     out.close("fieldset");
   }
 
-  private void row(String key, Form form, int number) {
+  private void row(Field rows, Form form, int number) {
+    String key = rows.key();
     boolean offered = number <= offers.rows().size();
     // Rows that stand ready and may stay empty ask for nothing.
-    boolean leads = offers.rows().isEmpty() && number == 1;
+    boolean leads = rows.required() && offers.rows().isEmpty() && number == 1;
     boolean asks = leads || (!offered && number <= typed.rows(key));
     String name = TypedForm.row(key, number);
     String first = form.fields().get(0).key();

@@ -97,7 +97,8 @@ public final class TypedTime {
   }
 
   /** What stands in the field, and the hidden one that tells whether it was changed. */
-  private static void inputs(Markup out, String value, TimeField field, String untouched, boolean bad) {
+  private static void inputs(
+      Markup out, String value, TimeField field, String untouched, boolean bad) {
     out.open(
         "input",
         "id",

@@ -35,7 +35,9 @@ public final class VerifiedMarkup {
                 "Record.sound",
                 Argument.text(code),
                 Argument.text(RecordText.entries(entries, wording)),
-                Argument.text(digest)));
+                Argument.text(digest)),
+            "class",
+            "digest");
   }
 
   private static Markup faults(String code, List<Problem> problems, Wording wording) {

@@ -97,7 +97,7 @@ class TerminalPromptTest {
   @Test
   void rowsAreAskedForUntilTheFirstAnswerOfOneIsEmpty() throws BadInput {
     Answers answers =
-        ask(EntryKind.LEG_LENGTH, Map.of(), false, "iliac crest\n980\n985\nknee\n500\n501\n\n");
+        ask(EntryKind.LEG_LENGTH, Map.of(), true, "iliac crest\n980\n985\nknee\n500\n501\n\n");
     assertThat(answers.rows("landmarks")).hasSize(2);
     assertThat(asked.toString())
         .startsWith(

@@ -110,7 +110,8 @@ class BatchPageTest {
     assertThat(page).contains("Not decidable: the tolerance is narrower");
     assertThat(cells(page, "Findings").get(0).get(7).replaceAll("\\h", " "))
         .isEqualTo(
-            "○ undecided: 3 mm within the tolerance; the tolerance is narrower than this measurement can decide");
+            "○ undecided: 3 mm within the tolerance; the tolerance is narrower than this"
+                + " measurement can decide");
     assertThat(page(List.of(row("m", 10, Verdict.WITHIN)), List.of()))
         .doesNotContain("Not decidable");
   }

@@ -111,7 +111,8 @@ class EveryUseCaseTest {
     String draft =
         new String(Inspect.draft(export, Inspect.run(export, Optional.empty()), WORDING), UTF_8);
     assertThat(draft)
-        .contains("\nplate-description: 1\n", "# 4  Fz  [356,13 355,78 355,44]  by its name");
+        .contains(
+            "\nplate-description: 1\n", "# 4  Fz  [356,13 355,78 355,44]  force-z, by its name");
     NamedBytes plate = files.read(Path.of("sample-recordings/k7/plate.yaml"));
     assertThat(Inspect.run(export, Optional.of(plate)).problems()).isEmpty();
   }

@@ -192,6 +192,8 @@ class ChangePageTest extends FittingWindow {
   void theLastTwoStandsAreComparedUnlessOthersAreChosen() throws Exception {
     keepAStand();
     send("/change", "change-what", "0", "items[1].set", "6", "all-secured", "yes");
+    // Two states of the same second are asked about.
+    Thread.sleep(1_000);
     keepAStand(5, "barefoot-2.csv");
     send("/assessment", "skin", "no marks");
     assertThat(window.page(base + "/compare"))

@@ -211,8 +211,8 @@ class FastenersTest {
     assertThat(bench(row(1, typed, "5", "5")).err())
         .isEqualTo(
             ("bench-alignment: items[1].fastener: \"%s\" is not in the record; did you mean \"TUBE"
-                 + " clamp at the  knee\"? Use the name in the record; if it is another fastener,"
-                 + " say so and add: items[1].note=another fastener\n")
+                    + " clamp at the  knee\"? Use the name in the record; if it is another fastener,"
+                    + " say so and add: items[1].note=another fastener\n")
                 .formatted(typed));
     List<String> other = new ArrayList<>(List.of(row(1, typed, "5", "5")));
     other.add("items[1].note=at the foot");

@@ -27,22 +27,28 @@ public final class WarningWords {
   /** A warning without its lead. */
   public String say(Warning warning) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(landmarks.say(warning.said()));
+    String said = landmarks.say(warning.said());
+    sentences.add(said);
     String stand =
         warning.stand().number() + warning.footwear().map(shoe -> ", " + shoe.strip()).orElse("");
     String typed = warning.stand().isTyped() ? wording.word(ResultOrigin.TYPED) : "";
     sentences.add(wording.fill("StandWarnings.STAND", Argument.text(stand + typed)));
-    warning.accepted().forEach(entry -> sentences.add(accepted(entry)));
+    warning.accepted().forEach(entry -> sentences.add(accepted(entry, said)));
     return String.join(" ", sentences);
   }
 
-  private String accepted(Entry entry) {
+  /** Who accepted it and why; what was accepted is said only where it is not this very warning. */
+  private String accepted(Entry entry, String said) {
     Acceptance accepted = entry.content(Acceptance.class).orElseThrow();
-    return wording.fill(
-        "StandWarnings.ACCEPTED",
-        Argument.text(entry.by()),
-        Argument.count(entry.number()),
-        Argument.text(accepted.what()),
-        Argument.text(accepted.why()));
+    Argument by = Argument.text(entry.by());
+    Argument number = Argument.count(entry.number());
+    Argument why = Argument.text(accepted.why().replaceFirst("\\.$", ""));
+    return plain(accepted.what()).contains(plain(said))
+        ? wording.fill("StandWarnings.ANSWERED", by, number, why)
+        : wording.fill("StandWarnings.ACCEPTED", by, number, Argument.text(accepted.what()), why);
+  }
+
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ').replace('\u202f', ' ');
   }
 }

@@ -138,6 +138,7 @@ function follow(form, live) {
   }
 
   form.addEventListener('input', (event) => {
+    countReady(event.target.closest('.ready-to-stand'));
     if (event.target.type !== 'file') {
       typed = true;
       clearTimeout(timer);
@@ -160,6 +161,15 @@ function follow(form, live) {
     }
   });
   return refresh;
+}
+
+/** How many of what makes ready to stand are ticked: the first number of the fold's heading. */
+function countReady(fold) {
+  const heading = fold?.querySelector('summary');
+  if (heading) {
+    const ticked = fold.querySelectorAll('input:checked').length;
+    heading.textContent = heading.textContent.replace(/\d+/, ticked);
+  }
 }
 
 /**

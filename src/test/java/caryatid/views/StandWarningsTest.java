@@ -164,4 +164,14 @@ class StandWarningsTest {
                     "(entry 2, boot) Accepted by AB (entry 3): line behind the knee: locked knee."
                         + " The warning stays."));
   }
+
+  @Test
+  void anAnswerToTheWarningItselfDoesNotRepeatIt() {
+    open(AmputationLevel.TRANSFEMORAL);
+    stood("boot", "knee centre", "-9");
+    String warning = said().get(0);
+    add(new Acceptance(warning, "locked knee.", OptionalInt.of(2), OptionalInt.empty()));
+    assertThat(said())
+        .containsExactly(warning + " Accepted by AB (entry 3): locked knee. The warning stays.");
+  }
 }

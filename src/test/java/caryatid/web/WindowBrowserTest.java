@@ -188,6 +188,25 @@ class WindowBrowserTest {
   }
 
   @Test
+  void whatIsTickedBeforeAStandIsCountedAtOnce() throws Exception {
+    knowThePlate();
+    try (OpenWindow window = new OpenWindow(folder);
+        Chromium browser = new Chromium("en-GB", 1366, 768)) {
+      browser.open(window.window());
+      String base = window.start("K7-right", "right");
+      browser.driver().get(window.origin() + base + TypedStand.STEP);
+      WebElement heading = browser.driver().findElement(By.cssSelector(".ready-to-stand summary"));
+      assertThat(heading.getText()).isEqualTo("Ready to stand: 0 of 4");
+      heading.click();
+      browser.driver().findElement(By.id("ready-rails")).click();
+      browser.driver().findElement(By.id("ready-feet")).click();
+      assertThat(heading.getText()).isEqualTo("Ready to stand: 2 of 4");
+      browser.driver().findElement(By.id("ready-rails")).click();
+      assertThat(heading.getText()).isEqualTo("Ready to stand: 1 of 4");
+    }
+  }
+
+  @Test
   void fieldsThatDoNotApplyAreHidden() throws Exception {
     knowThePlate();
     try (OpenWindow window = new OpenWindow(folder);

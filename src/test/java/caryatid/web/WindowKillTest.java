@@ -103,7 +103,7 @@ class WindowKillTest {
   private void start() throws Exception {
     program = caryatid("open", "--no-browser");
     String said = program.inputReader().readLine();
-    Matcher file = Pattern.compile("open (\\S+\\.html)").matcher(said);
+    Matcher file = Pattern.compile("Open (\\S+\\.html)").matcher(said);
     assertThat(file.find()).as(said).isTrue();
     Matcher url =
         Pattern.compile("url=((http://[^/]+)[^\"]+)")

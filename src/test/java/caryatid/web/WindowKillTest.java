@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +43,14 @@ class WindowKillTest {
   private int typed = 100;
   private int entries = 1;
 
+  /** What is left running holds the streams of the tests, and the build waits for it. */
+  @AfterEach
+  void end() throws InterruptedException {
+    if (program != null) {
+      program.destroyForcibly().waitFor();
+    }
+  }
+
   @Test
   void whatWasSavedOrKeptSurvivesAKill() throws Exception {
     long seed = System.nanoTime();
@@ -64,7 +73,6 @@ class WindowKillTest {
     }
     assertThat(get(base + "/verify").body()).doesNotContain("class=\"fault\"");
     System.out.println(KILLS + " kills of the window, seed " + seed + ", " + entries + " entries");
-    program.destroyForcibly().waitFor();
   }
 
   /** The page of the landmarks is there once a plate is known. */
